@@ -1,0 +1,38 @@
+import { type Phrase, printPhrase } from './phrase';
+import type { Units } from './length';
+
+/** What is wrong with one value that came in: data, made a sentence only at the edge. */
+export interface Problem {
+  /** Where: the path in the project file, e.g. `body.hipGirth`. */
+  readonly field: string;
+  /** What stood there. */
+  readonly value: unknown;
+  /** What is wrong and what would be right. */
+  readonly phrase: Phrase;
+}
+
+/** A finished value, or why there is none. */
+export type Result<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** Thrown inside the drafting rooms where a body or a choice can't be drafted; `draft` turns it into a result. */
+export class Refusal extends Error {
+  constructor(readonly problems: readonly Problem[]) {
+    super(problems.map((p) => printProblem(p, 'cm')).join('\n'));
+  }
+}
+
+/**
+ * One line for one problem: field, value, and what would be right.
+ *
+ * @param problem what is wrong
+ * @param units the display units
+ */
+export function printProblem(problem: Problem, units: Units): string {
+  const shown = problem.value === undefined ? 'missing' : shortened(problem.value);
+  return `${problem.field}: ${shown}: ${printPhrase(problem.phrase, units)}`;
+}
+
+function shortened(value: unknown): string {
+  const text = typeof value === 'string' ? JSON.stringify(value) : (JSON.stringify(value) ?? String(value));
+  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+}

@@ -1,0 +1,47 @@
+import type { Body } from '../body';
+import type { Blocks } from '../block';
+import type { Check } from '../check';
+import type { Piece } from '../edges';
+import type { Leg } from '../leg';
+import type { Mm } from '../length';
+import type { WorkingStep } from '../plane';
+import type { SheetPlan } from '../sheets';
+import type { Project } from './types';
+
+/** The finished measures of the report, all of the printed curve; millimetres and degrees, `straighten` a fraction. */
+export interface Measures {
+  readonly hipGirthFinished: Mm;
+  readonly waistOpening: Mm;
+  readonly pullOnNeeded: Mm;
+  readonly hemGirthFinished: Mm;
+  readonly inseamFront: Mm;
+  readonly inseamBack: Mm;
+  readonly crotchLengthFinished: Mm;
+  readonly crotchDepthFinished: Mm;
+  readonly thighGirthFinished: Mm;
+  readonly gapAtWaist: Mm;
+  readonly gapAtKnee: Mm;
+  readonly gapAtHem: Mm;
+  readonly spread: Mm;
+  readonly straighten: number;
+  readonly leanFront: number;
+  readonly leanBack: number;
+  readonly casingHeight: Mm;
+  readonly catch: Mm;
+  readonly elasticLength: Mm;
+  readonly crotchFit: Mm;
+  readonly backCrotchDrop: Mm;
+}
+
+/** Everything that one project becomes. */
+export interface Draft {
+  readonly project: Project;
+  readonly body: Body;
+  readonly blocks: Blocks;
+  readonly leg: Leg;
+  readonly pieces: readonly Piece[];
+  readonly measures: Measures;
+  readonly checks: readonly Check[];
+  readonly sheets: SheetPlan;
+  readonly working: readonly WorkingStep[];
+}

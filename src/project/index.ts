@@ -1,0 +1,2 @@
+export type * from './draft-types';
+export type * from './types';

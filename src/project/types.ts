@@ -1,0 +1,60 @@
+import type { Mm, Units } from '../length';
+import type { MeasurementKey } from '../body';
+
+export type LengthName = 'ankle' | 'midCalf' | 'belowKnee' | 'knee' | 'midThigh' | 'short';
+export type ShapeName = 'block' | 'pyjama' | 'straight';
+
+/** The project: what the person typed, every default filled in. Millimetres, degrees, fractions. */
+export interface Project {
+  readonly format: 'legwork-project';
+  readonly version: 1;
+  readonly name: string;
+  readonly units: Units;
+  readonly body: { readonly label: string } & { readonly [K in MeasurementKey]?: number };
+  readonly use: { readonly forSleeping: boolean };
+  readonly block: {
+    readonly source: 'drafted';
+    readonly hipEase: Mm;
+    readonly waistEase: Mm;
+    readonly riseEase: Mm | 'auto';
+    readonly crotchEase: Mm | 'auto';
+    readonly balance: Mm;
+  };
+  readonly cloth: {
+    readonly kind: 'woven' | 'knit';
+    readonly stretch: number;
+    readonly washFirst: boolean;
+    readonly width: Mm;
+    readonly oneWay: boolean;
+    readonly shrinkLength: number;
+    readonly shrinkWidth: number;
+    readonly repeat: Mm;
+  };
+  readonly leg: {
+    readonly spread: Mm;
+    readonly straighten: number | 'auto';
+    readonly raiseWaist: Mm;
+    readonly lowerCrotch: Mm;
+    readonly length: LengthName | { readonly inseam: Mm };
+    readonly shape: ShapeName | { readonly hemGirth: Mm };
+  };
+  readonly waist: {
+    readonly finish: 'elasticCasing';
+    readonly elasticWidth: Mm;
+    readonly rows: number;
+    readonly turnOfCloth: Mm;
+    readonly elastic: 'threaded' | 'sewnOn';
+    readonly rawEdge: 'overlocked' | 'turnedUnder';
+  };
+  readonly hem: { readonly finish: 'turned'; readonly depth: Mm; readonly turnUnder: Mm };
+  readonly allowances: { readonly inseam: Mm; readonly crotch: Mm; readonly waist: Mm; readonly hem: Mm };
+  readonly paper: {
+    readonly sheet: string;
+    readonly orientation: 'auto' | 'portrait' | 'landscape';
+    readonly margin: Mm;
+    readonly overlap: Mm;
+    readonly scale: number;
+    readonly correctX: number;
+    readonly correctY: number;
+  };
+}
