@@ -1,0 +1,33 @@
+/**
+ * One step of `npm test`: a tool of the repository, run by Node.
+ *
+ * @typedef {object} Step
+ * @property {string} name to run it alone: `npm test -- NAME`
+ * @property {string} heading
+ * @property {readonly string[]} program script file and arguments
+ */
+
+const vitest = ['node_modules/vitest/vitest.mjs', 'run'];
+
+/**
+ * In order: what is quick and says most comes first.
+ *
+ * @type {readonly Step[]}
+ */
+export const steps = [
+  {
+    name: 'format',
+    heading: 'Format and lint',
+    program: ['node_modules/@biomejs/biome/bin/biome', 'ci', '--error-on-warnings'],
+  },
+  { name: 'types', heading: 'Types', program: ['node_modules/typescript/bin/tsc'] },
+  { name: 'layers', heading: 'Layers', program: ['.house/layers.mjs'] },
+  { name: 'dead', heading: 'Dead code', program: ['node_modules/knip/bin/knip.js'] },
+  {
+    name: 'unit',
+    heading: 'Unit and outside tests',
+    program: [...vitest, '--project', 'rooms', '--project', 'workbench'],
+  },
+  { name: 'build', heading: 'Build', program: ['node_modules/vite/bin/vite.js', 'build', '--logLevel', 'warn'] },
+  { name: 'browser', heading: 'Browser tests', program: [...vitest, '--project', 'browser'] },
+];
