@@ -1,0 +1,100 @@
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { layerProblems } from '../../.house/layer-problems.mjs';
+import { neighbours, rooms } from '../../.house/rooms.cjs';
+
+let house: string;
+
+beforeEach(() => {
+  house = mkdtempSync(join(tmpdir(), 'legwork-layers-'));
+});
+
+afterEach(() => {
+  rmSync(house, { recursive: true });
+});
+
+test('each room may use every room above it and none below it', async () => {
+  const allowed: string[] = [];
+  const forbidden: string[] = [];
+  rooms.forEach((room, at) => {
+    put(`src/${room}/index.ts`, 'export const door = 1;');
+    rooms.forEach((other, otherAt) => {
+      if (other === room) return;
+      const file = `src/${room}/uses-${other}.ts`;
+      put(file, `export { door } from '../${other}';`);
+      const apart = neighbours.includes(room) && neighbours.includes(other);
+      (otherAt < at && !apart ? allowed : forbidden).push(
+        `${room}-uses-only-rooms-above: ${file} → src/${other}/index.ts`,
+      );
+    });
+  });
+  expect(allowed).toHaveLength((14 * 13) / 2 - 1);
+  expect(await breaches()).toEqual(forbidden.sort());
+});
+
+test('a type that is imported from below counts as much as a value', async () => {
+  put('src/leg/index.ts', 'export interface Leg { readonly spread: number }');
+  put('src/plane/index.ts', "import type { Leg } from '../leg';\nexport const spread = (leg: Leg) => leg.spread;");
+  expect(await breaches()).toEqual(['plane-uses-only-rooms-above: src/plane/index.ts → src/leg/index.ts']);
+});
+
+test('a room is entered by its index only', async () => {
+  put('src/plane/inside.ts', 'export const inside = 1;');
+  put('src/leg/index.ts', "export { inside } from '../plane/inside';");
+  expect(await breaches()).toEqual(['rooms-by-their-door: src/leg/index.ts → src/plane/inside.ts']);
+});
+
+test('a package stays in the room that keeps it', async () => {
+  for (const name of ['paper', 'jspdf', 'react']) {
+    put(`node_modules/${name}/index.js`, 'export default 1;');
+    put(`src/leg/${name}.ts`, `export { default } from '${name}';`);
+  }
+  put('package.json', '{ "dependencies": { "paper": "1", "jspdf": "1", "react": "1" } }');
+  put('src/plane/index.ts', "export { default } from 'paper';");
+  put('src/files/index.ts', "export { default } from 'jspdf';");
+  put('src/workbench/index.ts', "export { default } from 'react';");
+  expect(await breaches()).toEqual([
+    'jspdf-only-in-files: src/leg/jspdf.ts → node_modules/jspdf/index.js',
+    'paper-only-in-plane: src/leg/paper.ts → node_modules/paper/index.js',
+    'react-only-in-workbench: src/leg/react.ts → node_modules/react/index.js',
+  ]);
+});
+
+test('only the command line may use Node itself', async () => {
+  put('src/command/index.ts', "export { readFileSync } from 'node:fs';");
+  put('src/files/index.ts', "export { readFileSync } from 'node:fs';");
+  expect(await breaches()).toEqual(['node-only-in-command: src/files/index.ts → fs']);
+});
+
+test('files that import each other in a circle are refused', async () => {
+  put('src/plane/there.ts', "import { back } from './back';\nexport const there = () => back;");
+  put('src/plane/back.ts', "import { there } from './there';\nexport const back = () => there;");
+  expect(await breaches()).toEqual(['no-circles: src/plane/back.ts → src/plane/there.ts']);
+});
+
+test('what is shipped uses neither tests nor tools, and nothing outside the rooms', async () => {
+  put('tests/help.ts', 'export const help = 1;');
+  put('src/plane/helped.ts', "export { help } from '../../tests/help';");
+  put('src/cellar/index.ts', 'export const cellar = 1;');
+  expect(await breaches()).toEqual([
+    'no-room: src/cellar/index.ts',
+    'src-stands-alone: src/plane/helped.ts → tests/help.ts',
+  ]);
+});
+
+test('seeing no file at all is a failure, not a success', async () => {
+  mkdirSync(join(house, 'src'));
+  expect(await breaches()).toEqual(['not-looked-at: src holds no TypeScript file']);
+});
+
+function put(file: string, text: string): void {
+  const path = join(house, file);
+  mkdirSync(dirname(path), { recursive: true });
+  writeFileSync(path, `${text}\n`);
+}
+
+async function breaches(): Promise<readonly string[]> {
+  return (await layerProblems(house)).problems;
+}
