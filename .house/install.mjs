@@ -1,4 +1,4 @@
-import { existsSync, statSync } from 'node:fs';
+import { existsSync, lstatSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { root } from './paths.mjs';
 import { run } from './run.mjs';
@@ -15,12 +15,25 @@ export function installed(folder) {
 }
 
 /**
+ * Whether the packages are borrowed from another folder through a link. Installing would empty that other folder.
+ *
+ * @param {string} folder the repository
+ */
+export function borrowed(folder) {
+  return lstatSync(join(folder, 'node_modules'), { throwIfNoEntry: false })?.isSymbolicLink() === true;
+}
+
+/**
  * Installs exactly the locked packages, unless they are there already.
  *
- * @returns {Promise<boolean>} false where npm failed; it has said why
+ * @returns {Promise<boolean>} false where that can't be done; why has been said
  */
 export async function install() {
   if (installed(root)) return true;
+  if (borrowed(root)) {
+    console.error('node_modules is a link to packages that do not fit the lock file: please remove the link first.');
+    return false;
+  }
   console.log('Installing the packages of the lock file …');
   // npm names its own program file; going through it needs neither a shell nor a search of the path.
   const npm = process.env.npm_execpath;

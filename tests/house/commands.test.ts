@@ -1,9 +1,19 @@
 import { spawnSync } from 'node:child_process';
-import { chmodSync, cpSync, mkdirSync, mkdtempSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  rmSync,
+  symlinkSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { installed } from '../../.house/install.mjs';
+import { borrowed, installed } from '../../.house/install.mjs';
 import { nodeProblem } from '../../.house/node-version.mjs';
 import { root } from '../../.house/paths.mjs';
 import { addStep, closingLine, NOTHING_YET, readTally } from '../../.house/tally.mjs';
@@ -44,6 +54,34 @@ describe('installed packages', () => {
     const later = Date.now() / 1000 + 60;
     utimesSync(join(folder, 'package-lock.json'), later, later);
     expect(installed(folder)).toBe(false);
+  });
+
+  test('of another folder are recognised, because installing through the link would empty that folder', () => {
+    expect(borrowed(folder)).toBe(false);
+    mkdirSync(join(folder, 'other'));
+    symlinkSync(join(folder, 'other'), join(folder, 'node_modules'));
+    expect(borrowed(folder)).toBe(true);
+    rmSync(join(folder, 'node_modules'));
+    mkdirSync(join(folder, 'node_modules'));
+    expect(borrowed(folder)).toBe(false);
+  });
+
+  test('through a stale link stop the command and stay untouched', () => {
+    cpSync(join(root, '.house'), join(folder, '.house'), { recursive: true });
+    cpSync(join(root, 'package.json'), join(folder, 'package.json'));
+    writeFileSync(join(folder, 'package-lock.json'), '{}');
+    mkdirSync(join(folder, 'other'));
+    writeFileSync(join(folder, 'other', 'kept'), '');
+    symlinkSync('other', join(folder, 'node_modules'));
+    const { status, stderr } = spawnSync(process.execPath, ['.house/enter.mjs', 'start'], {
+      cwd: folder,
+      encoding: 'utf8',
+    });
+    expect(stderr).toBe(
+      'node_modules is a link to packages that do not fit the lock file: please remove the link first.\n',
+    );
+    expect(status).toBe(1);
+    expect(existsSync(join(folder, 'other', 'kept'))).toBe(true);
   });
 
   test('drafting without them says what to do', () => {
