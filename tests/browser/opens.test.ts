@@ -1,0 +1,40 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { launchChromium, openApp } from './open-app';
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launchChromium();
+});
+
+afterAll(() => browser.close());
+
+test('the built app opens from a sub-folder without complaint, and asks nothing of anybody else', async () => {
+  const app = await openApp(browser);
+  await app.page.getByText('Legwork', { exact: true }).first().waitFor();
+  await app.page.waitForLoadState('networkidle');
+  expect(app.complaints).toEqual([]);
+  expect(app.strangers).toEqual([]);
+  await app.close();
+});
+
+test('the first screen has no fault that a machine can find in its names, roles and contrasts', async () => {
+  const app = await openApp(browser);
+  await app.page.getByText('Legwork', { exact: true }).first().waitFor();
+  const { violations } = await new AxeBuilder({ page: app.page }).analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target).join(', ')}`)).toEqual([]);
+  await app.close();
+});
+
+test('complaints and strangers are noticed: the tests above can fail', async () => {
+  const app = await openApp(browser);
+  await app.page.evaluate(async () => {
+    console.error('a complaint');
+    await fetch('http://127.0.0.1:9/').catch(() => undefined);
+  });
+  expect(app.complaints).toContain('a complaint');
+  expect(app.strangers).toEqual(['http://127.0.0.1:9/']);
+  await app.close();
+});
