@@ -1,6 +1,22 @@
 import type { Mm } from '../length';
 import type { Point } from '../plane';
 
+/** What the project says about paper: the same fields as `paper` in the project file. */
+export interface PaperSettings {
+  /** A name of the table of sizes, e.g. `A4`. */
+  readonly sheet: string;
+  readonly orientation: 'auto' | 'portrait' | 'landscape';
+  /** The strip round every sheet that the printer can't reach. */
+  readonly margin: Mm;
+  /** How far neighbouring sheets lie on each other; 0 = trimmed and butted. */
+  readonly overlap: Mm;
+  /** Paper per drawing: 1 true size, 0.5 half. */
+  readonly scale: number;
+  /** By what the printer's own error is undone, along the short and the long side of its paper: nominal ÷ what its test bar measured. */
+  readonly correctX: number;
+  readonly correctY: number;
+}
+
 /** A rectangle on the drawing. */
 export interface Box {
   readonly left: Mm;
@@ -32,15 +48,30 @@ export interface Sheet {
   readonly marks: readonly JoinMark[];
 }
 
+/** Where a piece lies on the drawing that is spread over the sheets. */
+export interface PiecePlace {
+  readonly piece: string;
+  /** Added to every point of the piece; the first piece keeps its own coordinates. */
+  readonly shift: Point;
+}
+
 /** How the pieces are spread over sheets of one size. */
 export interface SheetPlan {
+  /** As it is put into the printer's way: `width` is the longer one where the plan is landscape. */
   readonly paper: { readonly name: string; readonly width: Mm; readonly height: Mm };
   readonly margin: Mm;
   readonly overlap: Mm;
+  /** Millimetres of paper for a millimetre of drawing, the printer's correction included; both 1 as a rule. */
+  readonly scale: { readonly x: number; readonly y: number };
   readonly columns: number;
   readonly rows: number;
+  /** One for each piece, in the order of the pieces. */
+  readonly places: readonly PiecePlace[];
   /** Printed sheets only, in reading order; blank ones are dropped. */
   readonly sheets: readonly Sheet[];
-  /** No plan can need fewer: area of the pieces over the area that a sheet adds. */
+  /**
+   * No plan that shows the same parts can need fewer: the pieces' area, less what lies on blank sheets that were
+   * dropped, over the area of one window, rounded up.
+   */
   readonly lowerBound: number;
 }

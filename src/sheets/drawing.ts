@@ -1,0 +1,83 @@
+import { cutCurves, type LineKind, type Piece, type PieceText } from '../edges';
+import { type Curve, curveMap, type Edge, type Point, point, straight } from '../plane';
+import { arrowheads, foldTriangles, notchTicks } from './symbols';
+
+/** The named groups of a drawing, from the bottom up. */
+export const LAYERS = ['levels', 'folds', 'stitch', 'cut', 'marks', 'text'] as const;
+export type Layer = (typeof LAYERS)[number];
+
+/** What a line means; each meaning has its own line type. `solid` is a filled sign: an arrowhead, a fold triangle. */
+export type Stroke = 'cut' | 'stitching' | 'fold' | 'level' | 'side' | 'waistEdge' | 'notch' | 'grain' | 'solid';
+
+/** One line or sign of a drawing. */
+export interface DrawnPath {
+  readonly layer: Layer;
+  readonly stroke: Stroke;
+  /** By which the trade calls it, e.g. `cut line`, `hip`. */
+  readonly name: string;
+  readonly curves: readonly Curve[];
+  readonly closed: boolean;
+}
+
+/** Everything that is drawn of one piece: the one truth for paper, screen and cutting files. */
+export interface PieceDrawing {
+  readonly piece: Piece;
+  /** In the order in which they are drawn. */
+  readonly paths: readonly DrawnPath[];
+  readonly texts: readonly PieceText[];
+}
+
+const LINE_LAYER: Readonly<Record<LineKind, Layer>> = {
+  level: 'levels',
+  side: 'levels',
+  waistEdge: 'levels',
+  stitching: 'stitch',
+};
+
+/**
+ * The display list of a piece: its lines by meaning, its signs as shapes, its words.
+ *
+ * Where an edge has no allowance the cut line stands for the stitching line too.
+ *
+ * @param piece the finished piece
+ * @param shift added to every point: where the piece lies among others (default: where it was drafted)
+ */
+export function pieceDrawing(piece: Piece, shift: Point = point(0, 0)): PieceDrawing {
+  const paths: DrawnPath[] = [];
+  const draw = (layer: Layer, stroke: Stroke, name: string, curves: readonly Curve[], closed = false) =>
+    paths.push({
+      layer,
+      stroke,
+      name,
+      curves: curves.map((curve) => curveMap(curve, (p) => movedBy(p, shift))),
+      closed,
+    });
+
+  for (const line of piece.lines) draw(LINE_LAYER[line.kind], line.kind, line.name, line.curves);
+  for (const fold of piece.folds) {
+    draw('folds', 'fold', fold.name, fold.curves);
+    for (const triangle of foldTriangles(fold.curves)) draw('folds', 'solid', fold.name, triangle, true);
+  }
+  for (const edge of sewnEdges(piece)) draw('stitch', 'stitching', edge.name, edge.curves);
+  draw('cut', 'cut', 'cut line', cutCurves(piece), true);
+  for (const notch of piece.notches) {
+    for (const tick of notchTicks(notch)) draw('marks', 'notch', `notch ${notch.edge}`, tick);
+  }
+  const [from, to] = piece.grainline;
+  draw('marks', 'grain', 'grainline', [straight(from, to)]);
+  for (const head of arrowheads(from, to)) draw('marks', 'solid', 'grainline', head, true);
+
+  const order = (path: DrawnPath) => LAYERS.indexOf(path.layer);
+  return {
+    piece,
+    paths: paths.sort((a, b) => order(a) - order(b)),
+    texts: piece.texts.map((text) => ({ ...text, at: movedBy(text.at, shift) })),
+  };
+}
+
+/** The stitching edges that don't lie on the cut line. */
+function sewnEdges(piece: Piece): readonly Edge[] {
+  return piece.stitchLine.filter((edge) => piece.cutLine.some((cut) => cut.name === edge.name && cut.allowance > 0));
+}
+
+const movedBy = (p: Point, shift: Point): Point => point(p.x + shift.x, p.y + shift.y);

@@ -1,0 +1,73 @@
+import { curveBounds, flattenCurves, type Point, pointsBounds } from '../plane';
+import type { PieceDrawing } from './drawing';
+import type { Box } from './types';
+
+/** How closely curves are followed when it is only asked whether they touch a box: a tenth of the cut line's width. */
+const INK_CHORD = 0.05;
+
+/** Where a drawing is not white: its lines as polylines, and the middles of its words. */
+export interface Ink {
+  readonly lines: readonly { readonly points: readonly Point[]; readonly bounds: Box }[];
+  readonly words: readonly Point[];
+}
+
+/** The ink of all pieces together. */
+export function drawingInk(drawings: readonly PieceDrawing[]): Ink {
+  const lines = drawings
+    .flatMap((drawing) => drawing.paths.flatMap((path) => path.curves))
+    .map((curve) => ({ points: flattenCurves([curve], INK_CHORD), bounds: curveBounds(curve) }));
+  return { lines, words: drawings.flatMap((drawing) => drawing.texts.map((text) => text.at)) };
+}
+
+/** The least box round all lines. */
+export function inkBounds(ink: Ink): Box {
+  return pointsBounds(
+    ink.lines.flatMap(({ bounds }) => [
+      { x: bounds.left, y: bounds.top },
+      { x: bounds.right, y: bounds.bottom },
+    ]),
+  );
+}
+
+/** Whether a line runs through the box, or touches its border. */
+export function inkCrosses(ink: Ink, box: Box): boolean {
+  return ink.lines.some(
+    ({ points, bounds }) =>
+      boxesMeet(bounds, box) && points.some((p, i) => i > 0 && segmentMeets(points[i - 1] as Point, p, box)),
+  );
+}
+
+/** Whether two boxes share a point. */
+export const boxesMeet = (a: Box, b: Box): boolean =>
+  a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom;
+
+/** Whether a box holds a point, its border included. */
+export const boxHolds = (box: Box, p: Point): boolean =>
+  p.x >= box.left && p.x <= box.right && p.y >= box.top && p.y <= box.bottom;
+
+/** A box grown on every side. */
+export const boxGrown = (box: Box, by: number): Box => ({
+  left: box.left - by,
+  top: box.top - by,
+  right: box.right + by,
+  bottom: box.bottom + by,
+});
+
+/** Liang–Barsky: what of the segment is left after each side of the box has cut it. */
+function segmentMeets(a: Point, b: Point, box: Box): boolean {
+  let from = 0;
+  let to = 1;
+  const cut = (way: number, room: number): boolean => {
+    if (way === 0) return room >= 0;
+    const t = room / way;
+    if (way < 0) from = Math.max(from, t);
+    else to = Math.min(to, t);
+    return from <= to;
+  };
+  return (
+    cut(a.x - b.x, a.x - box.left) &&
+    cut(b.x - a.x, box.right - a.x) &&
+    cut(a.y - b.y, a.y - box.top) &&
+    cut(b.y - a.y, box.bottom - a.y)
+  );
+}

@@ -1,0 +1,68 @@
+import type { Mm } from '../length';
+import type { Point } from '../plane';
+import { type Cell, cellKey, type Grid, gridCell, gridWindow } from './grid';
+import type { Ink } from './ink';
+import { markPlaces } from './marks';
+import type { JoinMark, Sheet } from './types';
+
+/** A join of two printed sheets; the second, right or below, is trimmed and laid on the first. */
+export interface Join {
+  readonly first: Cell;
+  readonly second: Cell;
+  /** `down`: the second is on the right, the line runs down the drawing. `across`: it is below. */
+  readonly runs: 'down' | 'across';
+  /** Where the line stands: x where it runs down, y where it runs across. */
+  readonly at: Mm;
+  readonly from: Mm;
+  readonly to: Mm;
+}
+
+/** A join with its marks, each under a number that no other bears. */
+export interface MarkedJoin extends Join {
+  readonly marks: readonly { readonly number: number; readonly at: Point }[];
+}
+
+/** All joins between printed sheets, in reading order of their first sheet, marked and numbered from 1. */
+export function markedJoins(grid: Grid, cells: readonly Cell[], ink: Ink): readonly MarkedJoin[] {
+  let last = 0;
+  return cellJoins(grid, cells).map((join) => ({
+    ...join,
+    marks: markPlaces(join, ink, grid.way.scale).map((at) => {
+      last += 1;
+      return { number: last, at };
+    }),
+  }));
+}
+
+function cellJoins(grid: Grid, cells: readonly Cell[]): readonly Join[] {
+  const printed = new Set(cells.map(cellKey));
+  return cells.flatMap((first) => {
+    const { left, right, top, bottom } = gridCell(grid, first);
+    const beside = { row: first.row, column: first.column + 1 };
+    const below = { row: first.row + 1, column: first.column };
+    const joins: Join[] = [];
+    if (printed.has(cellKey(beside))) {
+      joins.push({ first, second: beside, runs: 'down', at: gridWindow(grid, beside).left, from: top, to: bottom });
+    }
+    if (printed.has(cellKey(below))) {
+      joins.push({ first, second: below, runs: 'across', at: gridWindow(grid, below).top, from: left, to: right });
+    }
+    return joins;
+  });
+}
+
+/** The part that a sheet has in all joins: where its neighbours lie, and its halves of the marks. */
+export function ownJoins(cell: Cell, joins: readonly MarkedJoin[]): Pick<Sheet, 'joins' | 'marks'> {
+  const key = cellKey(cell);
+  const own: { left?: Mm; right?: Mm; top?: Mm; bottom?: Mm } = {};
+  const marks: JoinMark[] = [];
+  for (const join of joins) {
+    const first = cellKey(join.first) === key;
+    if (!first && cellKey(join.second) !== key) continue;
+    const down = join.runs === 'down';
+    own[first ? (down ? 'right' : 'bottom') : down ? 'left' : 'top'] = join.at;
+    const towards = first ? (down ? 'left' : 'up') : down ? 'right' : 'down';
+    for (const mark of join.marks) marks.push({ ...mark, towards });
+  }
+  return { joins: own, marks };
+}

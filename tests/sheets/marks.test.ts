@@ -1,0 +1,86 @@
+import { describe, expect, test } from 'vitest';
+import { MARK, markCorners, type Sheet, type SheetPlan, tilePieces } from '../../src/sheets';
+import { legPiece } from './leg-piece';
+import { A4 } from './paper';
+
+const plans = [
+  ...['A4', 'A3', 'Letter', 'Legal'].flatMap((sheet) => [10, 0].map((overlap) => ({ ...A4, sheet, overlap }))),
+  { ...A4, scale: 0.5 },
+].map((paper) => ({
+  name: `${paper.sheet}, overlap ${paper.overlap}, scale ${paper.scale}`,
+  plan: tilePieces([legPiece], paper),
+}));
+
+const pairs = (plan: SheetPlan) => {
+  const halves = new Map<number, { sheet: Sheet; mark: Sheet['marks'][number] }[]>();
+  for (const sheet of plan.sheets) {
+    for (const mark of sheet.marks) halves.set(mark.number, [...(halves.get(mark.number) ?? []), { sheet, mark }]);
+  }
+  return halves;
+};
+const OPPOSITE = { left: 'right', right: 'left', up: 'down', down: 'up' } as const;
+
+describe.each(plans)('$name', ({ plan }) => {
+  test('each number stands on exactly two sheets, at one place of the drawing, the halves apart', () => {
+    for (const [number, halves] of pairs(plan)) {
+      expect(halves, `mark ${number}`).toHaveLength(2);
+      const [first, second] = halves;
+      expect(first?.mark.at).toEqual(second?.mark.at);
+      expect(second?.mark.towards).toBe(OPPOSITE[first?.mark.towards ?? 'left']);
+    }
+  });
+
+  test('at least two marks a join, well apart, and the bases lie on the join', () => {
+    for (const sheet of plan.sheets) {
+      const sides = [
+        { towards: 'left', line: sheet.joins.right, on: 'x', along: 'y' },
+        { towards: 'right', line: sheet.joins.left, on: 'x', along: 'y' },
+        { towards: 'up', line: sheet.joins.bottom, on: 'y', along: 'x' },
+        { towards: 'down', line: sheet.joins.top, on: 'y', along: 'x' },
+      ] as const;
+      for (const { towards, line, on, along } of sides) {
+        const marks = sheet.marks.filter((mark) => mark.towards === towards);
+        expect(marks.every((mark) => mark.at[on] === line)).toBe(true);
+        if (line === undefined) expect(marks).toEqual([]);
+        else {
+          expect(marks.length).toBeGreaterThanOrEqual(2);
+          const places = marks.map((mark) => mark.at[along] * plan.scale[along]);
+          expect(Math.max(...places) - Math.min(...places)).toBeGreaterThan(20);
+        }
+      }
+    }
+  });
+
+  test('no half reaches over the edge of its sheet, and none is under a neighbour', () => {
+    for (const { window, joins, marks } of plan.sheets) {
+      const seen = {
+        left: window.left,
+        top: window.top,
+        right: joins.right ?? window.right,
+        bottom: joins.bottom ?? window.bottom,
+      };
+      for (const mark of marks) {
+        for (const corner of markCorners(mark.towards)) {
+          const at = { x: mark.at.x + corner.x / plan.scale.x, y: mark.at.y + corner.y / plan.scale.y };
+          expect(at.x).toBeGreaterThanOrEqual(seen.left - 1e-9);
+          expect(at.x).toBeLessThanOrEqual(seen.right + 1e-9);
+          expect(at.y).toBeGreaterThanOrEqual(seen.top - 1e-9);
+          expect(at.y).toBeLessThanOrEqual(seen.bottom + 1e-9);
+        }
+      }
+    }
+  });
+});
+
+test('two halves make one diamond: the same base, tips apart', () => {
+  for (const [one, other] of [
+    ['left', 'right'],
+    ['up', 'down'],
+  ] as const) {
+    const [a, tip, b] = markCorners(one);
+    const [c, otherTip, d] = markCorners(other);
+    expect([a, b]).toEqual([c, d]);
+    expect([tip.x + otherTip.x, tip.y + otherTip.y]).toEqual([0, 0]);
+    expect(Math.hypot(tip.x, tip.y)).toBe(MARK.depth);
+  }
+});

@@ -1,0 +1,12 @@
+import type { PaperSettings } from '../../src/sheets';
+
+/** The project's default paper. */
+export const A4: PaperSettings = {
+  sheet: 'A4',
+  orientation: 'auto',
+  margin: 10,
+  overlap: 10,
+  scale: 1,
+  correctX: 1,
+  correctY: 1,
+};

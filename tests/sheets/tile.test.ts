@@ -1,0 +1,111 @@
+import { describe, expect, test } from 'vitest';
+import { cutCurves } from '../../src/edges';
+import { flattenCurves, outlineArea } from '../../src/plane';
+import { boxHolds, PAPER_SIZES, type SheetPlan, tilePieces } from '../../src/sheets';
+import { legPiece, rectanglePiece } from './leg-piece';
+import { A4 } from './paper';
+
+/** What stays in sight of a sheet once its neighbours lie on its overlaps. */
+const cellOf = ({ window, joins }: SheetPlan['sheets'][number]) => ({
+  ...window,
+  right: joins.right ?? window.right,
+  bottom: joins.bottom ?? window.bottom,
+});
+
+describe('a rectangle that can be counted by hand', () => {
+  // A4 upright less two margins shows 190 × 277; a second sheet adds 180 × 267. The drawing's border takes 1.5 a side.
+  test('fits one sheet exactly, and needs another for a hair more', () => {
+    const portrait = { ...A4, orientation: 'portrait' } as const;
+    expect(tilePieces([rectanglePiece('a', 187, 274)], portrait).sheets.map((s) => s.label)).toEqual(['A1']);
+    expect(tilePieces([rectanglePiece('a', 187.01, 274)], portrait).sheets.map((s) => s.label)).toEqual(['A1', 'A2']);
+    expect(tilePieces([rectanglePiece('a', 187, 274.01)], portrait).sheets.map((s) => s.label)).toEqual(['A1', 'B1']);
+    expect(tilePieces([rectanglePiece('a', 367, 541)], portrait).sheets.map((s) => s.label)).toEqual([
+      'A1',
+      'A2',
+      'B1',
+      'B2',
+    ]);
+  });
+
+  test('turns the paper where that saves sheets, and takes fewer rows where it saves none', () => {
+    expect(tilePieces([rectanglePiece('a', 270, 150)], A4).paper).toEqual({ name: 'A4', width: 297, height: 210 });
+    // 250 × 250: two sheets either way; upright they stand side by side in one row.
+    expect(tilePieces([rectanglePiece('a', 250, 250)], A4)).toMatchObject({
+      rows: 1,
+      columns: 2,
+      paper: { width: 210 },
+    });
+  });
+
+  test('leaves out the blank sheets inside a large piece, and takes them off the bound', () => {
+    const plan = tilePieces([rectanglePiece('a', 720, 1000)], { ...A4, orientation: 'portrait' });
+    // 4 × 4 sheets; the short grainline stands on the middle line, on A2's and A3's row.
+    expect([plan.columns, plan.rows]).toEqual([4, 4]);
+    expect(plan.sheets).toHaveLength(12);
+    expect(plan.sheets.map((s) => s.label)).not.toContain('B2');
+    const inside = 4 * 180 * 267;
+    expect(plan.lowerBound).toBe(Math.ceil((720 * 1000 - inside) / (190 * 277)));
+  });
+});
+
+describe('the leg', () => {
+  const plans = PAPER_SIZES.flatMap(({ name }) =>
+    [0, 10, 25].map((overlap) => ({ name, overlap, plan: tilePieces([legPiece], { ...A4, sheet: name, overlap }) })),
+  );
+  const cut = flattenCurves(cutCurves(legPiece), 0.02);
+
+  test.each(plans)('every point of the cut line stays in sight: $name, overlap $overlap', ({ plan }) => {
+    const cells = plan.sheets.map(cellOf);
+    expect(cut.filter((p) => !cells.some((cell) => boxHolds(cell, p)))).toEqual([]);
+  });
+
+  test.each(plans)(
+    'joins are where the neighbour begins, and the overlap goes on beyond: $name, overlap $overlap',
+    ({ plan }) => {
+      for (const sheet of plan.sheets) {
+        const beside = plan.sheets.find((s) => s.row === sheet.row && s.column === sheet.column + 1);
+        const below = plan.sheets.find((s) => s.row === sheet.row + 1 && s.column === sheet.column);
+        expect(sheet.joins.right).toBe(beside?.window.left);
+        expect(sheet.joins.bottom).toBe(below?.window.top);
+        expect(beside?.joins.left ?? sheet.joins.right).toBe(sheet.joins.right);
+        expect(below?.joins.top ?? sheet.joins.bottom).toBe(sheet.joins.bottom);
+        if (beside) expect(sheet.window.right - beside.window.left).toBeCloseTo(plan.overlap, 9);
+        if (below) expect(sheet.window.bottom - below.window.top).toBeCloseTo(plan.overlap, 9);
+      }
+    },
+  );
+
+  test.each(plans)(
+    'never below the area of the cloth over the area of the sheets: $name, overlap $overlap',
+    ({ plan }) => {
+      expect(plan.lowerBound).toBeLessThanOrEqual(plan.sheets.length);
+      const first = plan.sheets[0]?.window ?? { left: 0, right: 0, top: 0, bottom: 0 };
+      const window = (first.right - first.left) * (first.bottom - first.top);
+      const full = Math.ceil(outlineArea(cutCurves(legPiece)) / window);
+      expect(plan.lowerBound).toBeLessThanOrEqual(full);
+      expect(plan.lowerBound).toBeGreaterThan(0);
+    },
+  );
+
+  test('half scale takes about a quarter of the sheets, and shows twice as much on each', () => {
+    const full = tilePieces([legPiece], A4);
+    const half = tilePieces([legPiece], { ...A4, scale: 0.5 });
+    const width = (plan: SheetPlan) => (plan.sheets[0]?.window.right ?? 0) - (plan.sheets[0]?.window.left ?? 0);
+    expect(width(half) * half.scale.x).toBeCloseTo(half.paper.width - 20, 9);
+    expect(half.sheets.length).toBeLessThan(full.sheets.length / 2.5);
+  });
+
+  test("a printer's correction turns with the paper", () => {
+    const correct = { ...A4, correctX: 1.01, correctY: 0.99 };
+    expect(tilePieces([legPiece], { ...correct, orientation: 'portrait' }).scale).toEqual({ x: 1.01, y: 0.99 });
+    expect(tilePieces([legPiece], { ...correct, orientation: 'landscape' }).scale).toEqual({ x: 0.99, y: 1.01 });
+  });
+});
+
+test('several pieces lie beside each other and touch nowhere', () => {
+  const plan = tilePieces([legPiece, rectanglePiece('band', 300, 100)], A4);
+  expect(plan.places.map((place) => place.piece)).toEqual(['leg', 'band']);
+  expect(plan.places[0]?.shift).toEqual({ x: 0, y: 0 });
+  const rightOfLeg = Math.max(...flattenCurves(cutCurves(legPiece), 0.1).map((p) => p.x));
+  expect(plan.places[1]?.shift.x).toBeGreaterThan(rightOfLeg + 5);
+});
