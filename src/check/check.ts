@@ -1,4 +1,7 @@
-import type { Phrase } from '../length';
+import type { Body } from '../body';
+import type { CasingHeights, FinishedLeg, HemChoices } from '../edges';
+import type { Leg } from '../leg';
+import type { Mm, Phrase } from '../length';
 
 /** How a check came out. */
 export type Verdict = 'good' | 'mind' | 'wrong';
@@ -18,4 +21,22 @@ export interface Check {
   readonly reason: Phrase;
   /** What to change; empty where all is good. */
   readonly remedy: Phrase;
+}
+
+/** The cloth, as far as checks ask for it. */
+export interface ClothFigures {
+  readonly kind: 'woven' | 'knit';
+  /** Measured stretch of a knit, a fraction of its relaxed length. */
+  readonly stretch: number;
+}
+
+/** Everything that the checks look at. */
+export interface Subject {
+  readonly body: Body;
+  readonly cloth: ClothFigures;
+  readonly leg: Leg;
+  readonly finished: FinishedLeg;
+  readonly casing: CasingHeights;
+  readonly hem: HemChoices;
+  readonly opening: Mm;
 }

@@ -1,3 +1,13 @@
-export { fieldText, formatLength, formatParts, MM_PER_INCH, type Mm, type ParsedLength, parseLength, plain, type Units } from './length';
+export {
+  fieldText,
+  formatLength,
+  formatParts,
+  MM_PER_INCH,
+  type Mm,
+  type ParsedLength,
+  parseLength,
+  plain,
+  type Units,
+} from './length';
 export { degrees, mm, number, type Phrase, type PhrasePart, printPhrase, say, share } from './phrase';
 export { type Problem, printProblem, Refusal, type Result } from './problem';

@@ -77,7 +77,8 @@ export function parseLength(text: string, units: Units): ParsedLength {
     rest = rest.slice(match[0].length).trimStart();
     const word = /^(inches|inch|in|feet|foot|ft|mm|cm|m|''|["″”'′’])\.?(?![a-z])/.exec(rest);
     const size = MM_PER[word ? (UNIT_WORDS[word[1] ?? ''] ?? '') : units === 'inch' ? 'in' : 'cm'];
-    if (size === undefined || !Number.isFinite(value) || size >= previousSize) return { ok: false, reason: 'not-a-length' };
+    if (size === undefined || !Number.isFinite(value) || size >= previousSize)
+      return { ok: false, reason: 'not-a-length' };
     if (!word && (rest !== '' || parts > 0)) return { ok: false, reason: 'not-a-length' };
     if (word) rest = rest.slice(word[0].length).trimStart();
     total += value * size;

@@ -1,5 +1,5 @@
-import { type Phrase, printPhrase } from './phrase';
 import type { Units } from './length';
+import { type Phrase, printPhrase } from './phrase';
 
 /** What is wrong with one value that came in: data, made a sentence only at the edge. */
 export interface Problem {
@@ -12,7 +12,9 @@ export interface Problem {
 }
 
 /** A finished value, or why there is none. */
-export type Result<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problems: readonly Problem[] };
+export type Result<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** Thrown inside the drafting rooms where a body or a choice can't be drafted; `draft` turns it into a result. */
 export class Refusal extends Error {

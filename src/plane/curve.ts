@@ -84,7 +84,8 @@ export const curveMap = ([a, b, c, d]: Curve, move: (p: Point) => Point): Curve 
 export function curveIsStraight([a, b, c, d]: Curve): boolean {
   const way = unit(subtract(d, a));
   return (
-    Math.abs(cross(way, subtract(b, a))) < TOLERANCE.straight && Math.abs(cross(way, subtract(c, a))) < TOLERANCE.straight
+    Math.abs(cross(way, subtract(b, a))) < TOLERANCE.straight &&
+    Math.abs(cross(way, subtract(c, a))) < TOLERANCE.straight
   );
 }
 
@@ -98,7 +99,9 @@ function lengthOver(curve: Curve, from: number, to: number): number {
   let sum = 0;
   for (let i = 0; i < NODES.length; i += 1) {
     const offset = half * (NODES[i] as number);
-    sum += (WEIGHTS[i] as number) * (size(curveVelocity(curve, middle - offset)) + size(curveVelocity(curve, middle + offset)));
+    sum +=
+      (WEIGHTS[i] as number) *
+      (size(curveVelocity(curve, middle - offset)) + size(curveVelocity(curve, middle + offset)));
   }
   return sum * half;
 }
@@ -143,7 +146,12 @@ export function curveTimeAt(curve: Curve, length: Mm): number {
 }
 
 /** The least upright box round a curve: exact, from the roots of the derivative. */
-export function curveBounds(curve: Curve): { readonly left: Mm; readonly top: Mm; readonly right: Mm; readonly bottom: Mm } {
+export function curveBounds(curve: Curve): {
+  readonly left: Mm;
+  readonly top: Mm;
+  readonly right: Mm;
+  readonly bottom: Mm;
+} {
   const xs = extremes(curve.map((p) => p.x) as [number, number, number, number]);
   const ys = extremes(curve.map((p) => p.y) as [number, number, number, number]);
   return { left: xs[0], right: xs[1], top: ys[0], bottom: ys[1] };
@@ -175,9 +183,11 @@ export function quadraticRoots(a: number, b: number, c: number): readonly number
 export function curveMeetsLine(curve: Curve, on: Point, way: Point): readonly number[] {
   const height = (t: number) => cross(way, subtract(curvePoint(curve, t), on));
   const [a, b, c, d] = curve.map((p) => cross(way, subtract(p, on))) as [number, number, number, number];
-  const cuts = [0, ...quadraticRoots(d - 3 * c + 3 * b - a, 2 * (c - 2 * b + a), b - a).filter((t) => t > 0 && t < 1), 1].sort(
-    (p, q) => p - q,
-  );
+  const cuts = [
+    0,
+    ...quadraticRoots(d - 3 * c + 3 * b - a, 2 * (c - 2 * b + a), b - a).filter((t) => t > 0 && t < 1),
+    1,
+  ].sort((p, q) => p - q);
   const found: number[] = [];
   for (let i = 1; i < cuts.length; i += 1) {
     let low = cuts[i - 1] as number;

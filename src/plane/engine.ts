@@ -22,7 +22,8 @@ export function enginePath(curves: readonly Curve[], closed: boolean): paper.Pat
       ),
   );
   const last = curves.at(-1);
-  if (last && !closed) segments.push(new paper.Segment(new paper.Point(last[3].x, last[3].y), handle(last, 2, last[3])));
+  if (last && !closed)
+    segments.push(new paper.Segment(new paper.Point(last[3].x, last[3].y), handle(last, 2, last[3])));
   return new paper.Path({ segments, closed, insert: false });
 }
 

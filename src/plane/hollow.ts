@@ -3,35 +3,41 @@ import { curveFrom } from './curve';
 import { distance, unit } from './point';
 import type { Curve, Point } from './types';
 
-/** Lengths of the two handles as shares of the chord: the bend sits high, where a leg is hollowed (from the recipe). */
-const START_HANDLE = 0.33;
-const END_HANDLE = 0.2;
-
-/** The start slants this much more than the chord, measured against the end's own slant (from the recipe: 1.3 × chord at a vertical end). */
-const START_EXCESS = 0.3;
-
 /** Slant: millimetres to the side for each millimetre down. */
 export type Slant = number;
+
+/** How a hollow line bends. */
+export interface Hollow {
+  /** The start slants this much more than the chord, as a share of the chord's excess over the end's slant. */
+  readonly excess: number;
+  /** Lengths of the handles as shares of the chord. */
+  readonly startHandle: number;
+  readonly endHandle: number;
+}
+
+/** A lounge pant's inseam: the start slants 1.3 × the chord where the end is upright; the bend sits high (from the recipe). */
+export const LEG_HOLLOW: Hollow = { excess: 0.3, startHandle: 0.33, endHandle: 0.2 };
 
 /** The direction that goes down with a slant. */
 export const downWith = (slant: Slant): Point => unit({ x: slant, y: 1 });
 
-/** The slant with which a hollow line that ends with `end` starts, if its chord slants by `chord`. */
-export const hollowStart = (chord: Slant, end: Slant): Slant => chord + START_EXCESS * (chord - end);
+/** Millimetres to the side for each millimetre down between two points. */
+export const chordSlant = (from: Point, to: Point): Slant => (to.x - from.x) / (to.y - from.y);
 
 /**
- * One hollow line downwards, as an inseam runs: it starts steeper to the side than its chord and ends with a given slant.
- * Its curvature has one sign by construction, since start, chord and end slants are in order.
+ * One hollow line downwards, as an inseam runs: it starts slanting more than its chord and ends with a given slant.
+ *
+ * Its curvature has one sign while excess ≥ endHandle ÷ (1 − endHandle): then the slants of the three legs of its
+ * control polygon are in order.
  *
  * @param from upper end
  * @param to lower end
- * @param end slant at the lower end (0 = vertical)
- * @param start slant at the upper end; by default as {@link hollowStart} says
+ * @param end slant at the lower end (0 = upright)
+ * @param hollow how it bends
  */
-export function hollowLine(from: Point, to: Point, end: Slant, start: Slant = hollowStart(chordSlant(from, to), end)): Curve {
-  const chord: Mm = distance(from, to);
-  return curveFrom(from, downWith(start), START_HANDLE * chord, to, downWith(end), END_HANDLE * chord);
+export function hollowLine(from: Point, to: Point, end: Slant, hollow: Hollow = LEG_HOLLOW): Curve {
+  const chord = chordSlant(from, to);
+  const length: Mm = distance(from, to);
+  const start = chord + hollow.excess * (chord - end);
+  return curveFrom(from, downWith(start), hollow.startHandle * length, to, downWith(end), hollow.endHandle * length);
 }
-
-/** Millimetres to the side for each millimetre down between two points. */
-export const chordSlant = (from: Point, to: Point): Slant => (to.x - from.x) / (to.y - from.y);

@@ -14,7 +14,7 @@ export {
   curveTimeAt,
   straight,
 } from './curve';
-export { chordSlant, downWith, hollowLine, hollowStart, type Slant } from './hollow';
+export { chordSlant, downWith, type Hollow, hollowLine, LEG_HOLLOW, type Slant } from './hollow';
 export { type Meeting, outlineArea, outlineCrossings, pathMeetings } from './meetings';
 export { turnBetween } from './parallel';
 export { parallelOutline, parallelRun } from './parallel-outline';
@@ -26,6 +26,7 @@ export {
   pathAt,
   pathEnd,
   pathEndWay,
+  pathFoot,
   pathFrom,
   pathLength,
   pathReverse,
@@ -34,7 +35,6 @@ export {
   pathThrough,
   pathUpTo,
   pointsBounds,
-  pointsDistance,
 } from './path';
 export {
   add,

@@ -34,7 +34,8 @@ export function joinRuns(first: readonly Curve[], second: readonly Curve[]): Joi
   const wayStart = pathStartWay(second);
   const meet = linesMeet(end, wayEnd, start, wayStart);
   const turn = turnBetween(wayEnd, wayStart);
-  const forward = meet && Math.abs(turn) > TOLERANCE.smoothTurn && ahead(meet, end, wayEnd) >= 0 && ahead(meet, start, wayStart) <= 0;
+  const forward =
+    meet && Math.abs(turn) > TOLERANCE.smoothTurn && ahead(meet, end, wayEnd) >= 0 && ahead(meet, start, wayStart) <= 0;
   if (forward) {
     if (distance(meet, end) + distance(meet, start) <= 2 * LONGEST_CORNER * gap) {
       return { first: extended(first, meet), second: extendedBack(second, meet) };

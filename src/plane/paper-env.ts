@@ -4,7 +4,8 @@ const world = globalThis as { self?: unknown };
 const before = Object.getOwnPropertyDescriptor(world, 'self');
 
 function canvasWorks(): boolean {
-  if (typeof document === 'undefined') return typeof (world as { WorkerGlobalScope?: unknown }).WorkerGlobalScope !== 'undefined';
+  if (typeof document === 'undefined')
+    return typeof (world as { WorkerGlobalScope?: unknown }).WorkerGlobalScope !== 'undefined';
   if (/jsdom|HappyDOM/i.test(navigator.userAgent)) return false;
   try {
     return document.createElement('canvas').getContext('2d') !== null;
@@ -14,7 +15,8 @@ function canvasWorks(): boolean {
 }
 
 const shadow = !canvasWorks();
-if (shadow) Object.defineProperty(world, 'self', { value: { navigator: { userAgent: '' } }, configurable: true, writable: true });
+if (shadow)
+  Object.defineProperty(world, 'self', { value: { navigator: { userAgent: '' } }, configurable: true, writable: true });
 
 export function restore(): void {
   if (!shadow) return;

@@ -14,7 +14,10 @@ export function parallelOutline<Name extends string>(
   outline: Outline<Name>,
   distanceOf: (name: Name) => Mm,
 ): readonly Edge<Name>[] {
-  const edges = outline.map((edge) => ({ name: edge.name, curves: [...parallelRun(edge.curves, distanceOf(edge.name))] }));
+  const edges = outline.map((edge) => ({
+    name: edge.name,
+    curves: [...parallelRun(edge.curves, distanceOf(edge.name))],
+  }));
   for (let i = 0; i < edges.length; i += 1) {
     const before = edges[i] as Edge<Name> & { curves: Curve[] };
     const after = edges[(i + 1) % edges.length] as Edge<Name> & { curves: Curve[] };

@@ -1,5 +1,14 @@
 import type { Mm } from '../length';
-import { curveCurvature, curveFrom, curveIsStraight, curveMap, curveNearest, curvePart, curvePoint, curveTangent } from './curve';
+import {
+  curveCurvature,
+  curveFrom,
+  curveIsStraight,
+  curveMap,
+  curveNearest,
+  curvePart,
+  curvePoint,
+  curveTangent,
+} from './curve';
 import { add, cross, distance, dot, leftOf, moved, scale, subtract } from './point';
 import { TOLERANCE } from './tolerances';
 import type { Curve, Point } from './types';
@@ -94,7 +103,10 @@ function fitOnce(curve: Curve, away: Mm, from: number, to: number): Curve {
     for (const { p, t } of samples) {
       const s = 1 - t;
       const [w1, w2] = [3 * s * s * t, 3 * s * t * t];
-      const base = { x: (s * s * s + w1) * a.x + (w2 + t * t * t) * d.x, y: (s * s * s + w1) * a.y + (w2 + t * t * t) * d.y };
+      const base = {
+        x: (s * s * s + w1) * a.x + (w2 + t * t * t) * d.x,
+        y: (s * s * s + w1) * a.y + (w2 + t * t * t) * d.y,
+      };
       const rest = subtract(p, base);
       const [u, v] = [scale(wayA, w1), scale(wayD, -w2)];
       aa += dot(u, u);
@@ -126,4 +138,5 @@ function fitMiss(fit: Curve, curve: Curve, away: Mm, from: number, to: number): 
 }
 
 /** Positive where travel turns clockwise from one direction to the next. */
-export const turnBetween = (before: Point, after: Point): number => Math.atan2(cross(before, after), dot(before, after));
+export const turnBetween = (before: Point, after: Point): number =>
+  Math.atan2(cross(before, after), dot(before, after));

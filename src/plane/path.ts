@@ -1,6 +1,6 @@
 import type { Mm } from '../length';
 import { curveLength, curvePart, curvePoint, curveReverse, curveTangent, curveTimeAt, straight } from './curve';
-import { between, distance, moved } from './point';
+import { moved } from './point';
 import { TOLERANCE } from './tolerances';
 import type { Curve, Edge, Outline, Point } from './types';
 
@@ -86,7 +86,12 @@ export function flattenCurves(path: readonly Curve[], tolerance: Mm = TOLERANCE.
   const points: Point[] = path[0] ? [path[0][0]] : [];
   for (const curve of path) {
     const [a, b, c, d] = curve;
-    const bend = 6 * Math.max(Math.hypot(c.x - 2 * b.x + a.x, c.y - 2 * b.y + a.y), Math.hypot(d.x - 2 * c.x + b.x, d.y - 2 * c.y + b.y));
+    const bend =
+      6 *
+      Math.max(
+        Math.hypot(c.x - 2 * b.x + a.x, c.y - 2 * b.y + a.y),
+        Math.hypot(d.x - 2 * c.x + b.x, d.y - 2 * c.y + b.y),
+      );
     const steps = Math.max(1, Math.ceil(Math.sqrt(bend / (8 * tolerance)) - 1e-9));
     for (let i = 1; i < steps; i += 1) points.push(curvePoint(curve, i / steps));
     points.push(d);
@@ -108,7 +113,12 @@ export const edgeLength = (edge: Edge): Mm => pathLength(edge.curves);
 export const outlineCurves = (outline: Outline): readonly Curve[] => outline.flatMap((edge) => edge.curves);
 
 /** The least upright box round points. */
-export function pointsBounds(points: readonly Point[]): { readonly left: Mm; readonly top: Mm; readonly right: Mm; readonly bottom: Mm } {
+export function pointsBounds(points: readonly Point[]): {
+  readonly left: Mm;
+  readonly top: Mm;
+  readonly right: Mm;
+  readonly bottom: Mm;
+} {
   let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
   for (const p of points) {
     left = Math.min(left, p.x);
@@ -119,17 +129,34 @@ export function pointsBounds(points: readonly Point[]): { readonly left: Mm; rea
   return { left, top, right, bottom };
 }
 
-/** How far a point is from a polyline. */
-export function pointsDistance(points: readonly Point[], p: Point): Mm {
+/** The foot of a perpendicular on a polyline: how far it is, and whether it is one of the line's two ends. */
+export interface Foot {
+  readonly distance: Mm;
+  readonly atEnd: boolean;
+}
+
+/**
+ * Where a polyline is nearest to a point.
+ *
+ * @param points the polyline; two or more
+ * @param p the point
+ */
+export function pathFoot(points: readonly Point[], p: Point): Foot {
   let least = Infinity;
+  let end = false;
   for (let i = 1; i < points.length; i += 1) {
     const a = points[i - 1] as Point;
     const b = points[i] as Point;
     const dx = b.x - a.x;
     const dy = b.y - a.y;
     const square = dx * dx + dy * dy;
-    const t = square === 0 ? 0 : Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / square));
-    least = Math.min(least, distance(between(a, b, t), p));
+    const t = square === 0 ? 0 : ((p.x - a.x) * dx + (p.y - a.y) * dy) / square;
+    const inside = Math.min(1, Math.max(0, t));
+    const away = Math.hypot(a.x + dx * inside - p.x, a.y + dy * inside - p.y);
+    if (away < least) {
+      least = away;
+      end = (i === 1 && t <= 0) || (i === points.length - 1 && t >= 1);
+    }
   }
-  return least;
+  return { distance: least, atEnd: end };
 }

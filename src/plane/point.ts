@@ -15,10 +15,16 @@ export const size = (a: Point): number => Math.hypot(a.x, a.y);
 export const distance = (a: Point, b: Point): Mm => Math.hypot(b.x - a.x, b.y - a.y);
 
 /** From a towards b: 0 is a, 1 is b. */
-export const between = (a: Point, b: Point, t: number): Point => ({ x: a.x + (b.x - a.x) * t, y: a.y + (b.y - a.y) * t });
+export const between = (a: Point, b: Point, t: number): Point => ({
+  x: a.x + (b.x - a.x) * t,
+  y: a.y + (b.y - a.y) * t,
+});
 
 /** `a` moved by `length` in the direction `way`. */
-export const moved = (a: Point, way: Point, length: Mm): Point => ({ x: a.x + way.x * length, y: a.y + way.y * length });
+export const moved = (a: Point, way: Point, length: Mm): Point => ({
+  x: a.x + way.x * length,
+  y: a.y + way.y * length,
+});
 
 /** The vector at length 1; (0, 0) stays (0, 0). */
 export function unit(a: Point): Point {

@@ -1,5 +1,5 @@
-import type { Body } from '../body';
 import type { Blocks } from '../block';
+import type { Body } from '../body';
 import type { Check } from '../check';
 import type { Piece } from '../edges';
 import type { Leg } from '../leg';

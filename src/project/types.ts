@@ -1,7 +1,7 @@
-import type { Mm, Units } from '../length';
 import type { MeasurementKey } from '../body';
+import type { LengthName } from '../leg';
+import type { Mm, Units } from '../length';
 
-export type LengthName = 'ankle' | 'midCalf' | 'belowKnee' | 'knee' | 'midThigh' | 'short';
 export type ShapeName = 'block' | 'pyjama' | 'straight';
 
 /** The project: what the person typed, every default filled in. Millimetres, degrees, fractions. */

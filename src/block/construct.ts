@@ -1,0 +1,157 @@
+import {
+  type Curve,
+  chordSlant,
+  curveFrom,
+  curveTangent,
+  distance,
+  downWith,
+  type Hollow,
+  hollowLine,
+  moved,
+  type Outline,
+  type Point,
+  pathReverse,
+  point,
+  straight,
+  unit,
+} from '../plane';
+import { crotchCurve } from './crotch';
+import type { Proportions } from './proportions';
+import type { Block, BlockEdge, Dart } from './types';
+
+/** What differs between the two parts; widths count outwards from the side line. */
+interface PartFigures {
+  readonly part: 'front' | 'back';
+  readonly outwards: 1 | -1;
+  readonly width: number;
+  readonly extension: number;
+  readonly lean: number;
+  /** The waist level at the centre. */
+  readonly centreTop: number;
+  /** How far above the crotch line the curve begins. */
+  readonly curveRise: number;
+  readonly crotchDrop: number;
+  readonly crease: number;
+  readonly knee: number;
+  readonly hem: number;
+  readonly darts: readonly number[];
+}
+
+/** The front curve begins this share of its extension above the crotch line, but never above the hip (practice). */
+const FRONT_CURVE_RISE = 1.2;
+/** Darts end this far above the hip line, as a share of the way down to it (practice). */
+const DART_LENGTH = { front: 0.5, back: 0.75 } as const;
+
+export function frontBlock(p: Proportions): Block {
+  return blockOf(p, {
+    part: 'front',
+    outwards: 1,
+    width: p.frontWidth,
+    extension: p.extensionFront,
+    lean: p.leanFront,
+    centreTop: p.frontDrop,
+    curveRise: Math.min(FRONT_CURVE_RISE * p.extensionFront, p.crotchLevel - p.hipLevel),
+    crotchDrop: 0,
+    crease: p.creaseFront,
+    knee: p.kneeFront,
+    hem: p.hemFront,
+    darts: p.dartsFront,
+  });
+}
+
+/**
+ * @param p the proportions
+ * @param drop how far the back crotch point lies below the front's
+ */
+export function backBlock(p: Proportions, drop: number): Block {
+  return blockOf(p, {
+    part: 'back',
+    outwards: -1,
+    width: p.backWidth,
+    extension: p.extensionBack,
+    lean: p.leanBack,
+    centreTop: -p.backRaise,
+    curveRise: p.crotchLevel - p.hipLevel,
+    crotchDrop: drop,
+    crease: p.creaseBack,
+    knee: p.kneeBack,
+    hem: p.hemBack,
+    darts: p.dartsBack,
+  });
+}
+
+function blockOf(p: Proportions, f: PartFigures): Block {
+  const at = (across: number, level: number): Point => point(f.outwards * across, level);
+  const waistCentre = at(f.width - f.lean, f.centreTop);
+  const hipCentre = at(f.width, p.hipLevel);
+  const centreWay = unit({ x: hipCentre.x - waistCentre.x, y: hipCentre.y - waistCentre.y });
+  const curveEnd = moved(hipCentre, centreWay, (p.crotchLevel - f.curveRise - p.hipLevel) / centreWay.y);
+  const crotchPoint = at(f.width + f.extension, p.crotchLevel + f.crotchDrop);
+  const inseam = legLine(crotchPoint, at(f.crease + f.knee / 2, p.kneeLevel), at(f.crease + f.hem / 2, p.hemLevel));
+  const crotch = crotchCurve(curveEnd, centreWay, crotchPoint, curveTangent(inseam[0] as Curve, 0), f.outwards);
+  const side = sideLine(p, f, at);
+  const waist = waistLine(at(p.side, 0), waistCentre, centreWay, f.outwards);
+  const edges: Outline<BlockEdge> = [
+    { name: 'waist', curves: [waist] },
+    { name: 'centre', curves: [straight(waistCentre, curveEnd)] },
+    { name: 'crotch', curves: [crotch] },
+    { name: 'inseam', curves: inseam },
+    { name: 'hem', curves: [straight(at(f.crease + f.hem / 2, p.hemLevel), at(f.crease - f.hem / 2, p.hemLevel))] },
+    { name: 'side', curves: side },
+  ];
+  return {
+    part: f.part,
+    edges,
+    grainline: [at(f.crease, p.hipLevel), at(f.crease, p.hemLevel - 0.1 * (p.hemLevel - p.kneeLevel))],
+    hipLevel: p.hipLevel,
+    crotchLevel: p.crotchLevel,
+    kneeLevel: p.kneeLevel,
+    darts: dartsOn(p, f, at),
+  };
+}
+
+/** A fitted block's inseam is hollowed less than a lounge pant's: its way to the knee is short and steep already. */
+const BLOCK_HOLLOW: Hollow = { excess: 0.22, startHandle: 0.33, endHandle: 0.15 };
+
+/** A leg line: hollow down to the knee, straight below it, without a corner there. */
+function legLine(top: Point, knee: Point, hem: Point): readonly Curve[] {
+  return [hollowLine(top, knee, chordSlant(knee, hem), BLOCK_HOLLOW), straight(knee, hem)];
+}
+
+/** The side, from the hem up: straight to the knee, then upright at the hip, then in to the waist. */
+function sideLine(p: Proportions, f: PartFigures, at: (across: number, level: number) => Point): readonly Curve[] {
+  const waist = at(p.side, 0);
+  const hip = at(0, p.hipLevel);
+  const knee = at(f.crease - f.knee / 2, p.kneeLevel);
+  const hem = at(f.crease - f.hem / 2, p.hemLevel);
+  const down = downWith(chordSlant(knee, hem));
+  const thigh = distance(hip, knee);
+  const seat = distance(waist, hip);
+  const waistWay = downWith(1.5 * chordSlant(waist, hip));
+  return pathReverse([
+    curveFrom(waist, waistWay, 0.33 * seat, hip, { x: 0, y: 1 }, 0.4 * seat),
+    curveFrom(hip, { x: 0, y: 1 }, 0.35 * thigh, knee, down, 0.3 * thigh),
+    straight(knee, hem),
+  ]);
+}
+
+/** The block's waist edge: level at the side, square to the centre line. */
+function waistLine(side: Point, centre: Point, centreWay: Point, outwards: 1 | -1): Curve {
+  const length = distance(side, centre);
+  const square = { x: outwards * centreWay.y, y: -outwards * centreWay.x };
+  return curveFrom(side, { x: outwards, y: 0 }, 0.33 * length, centre, square, 0.33 * length);
+}
+
+function dartsOn(p: Proportions, f: PartFigures, at: (across: number, level: number) => Point): readonly Dart[] {
+  const [from, to] = [p.side, f.width - f.lean];
+  return f.darts.map((width, i) => {
+    const middle = from + ((to - from) * (i + 1)) / (f.darts.length + 1);
+    const level = (across: number) => (f.centreTop * (across - from)) / (to - from);
+    const tip = level(middle) + (p.hipLevel - level(middle)) * DART_LENGTH[f.part];
+    return {
+      left: at(middle - (f.outwards * width) / 2, level(middle)),
+      right: at(middle + (f.outwards * width) / 2, level(middle)),
+      tip: at(middle, tip),
+    };
+  });
+}

@@ -1,0 +1,43 @@
+import { type Curve, curveFrom, distance, linesMeet, moved, type Point, subtract } from '../plane';
+
+/**
+ * The quarter-ellipse's handle, as a share of each leg of the corner.
+ */
+const HANDLE = 0.552;
+
+/**
+ * The crotch curve: from the end of the straight centre line to the crotch point.
+ *
+ * It leaves the centre line in its own direction and arrives at the crotch point square to the inseam, so that front
+ * and back run on smoothly once the inseams are sewn (practice). One cubic whose handles lie on the two legs of the
+ * corner: its curvature has one sign.
+ *
+ * @param curveEnd the centre line's lower end
+ * @param centreWay the centre line's direction, downwards
+ * @param crotchPoint where the inseam begins
+ * @param inseamWay the inseam's direction there, downwards
+ * @param outwards +1 for a front (centre on the right), −1 for a back
+ */
+export function crotchCurve(
+  curveEnd: Point,
+  centreWay: Point,
+  crotchPoint: Point,
+  inseamWay: Point,
+  outwards: 1 | -1,
+): Curve {
+  const arrival = { x: outwards * inseamWay.y, y: -outwards * inseamWay.x };
+  const corner = linesMeet(curveEnd, centreWay, crotchPoint, arrival) ?? curveEnd;
+  const down = Math.max(0.1 * distance(curveEnd, crotchPoint), along(curveEnd, corner, centreWay));
+  const across = Math.max(0.1 * distance(curveEnd, crotchPoint), along(corner, crotchPoint, arrival));
+  return curveFrom(curveEnd, centreWay, HANDLE * down, crotchPoint, arrival, HANDLE * across);
+}
+
+const along = (from: Point, to: Point, way: Point): number => {
+  const d = subtract(to, from);
+  return d.x * way.x + d.y * way.y;
+};
+
+/** The corner of the trade's construction: where the centre line, carried on straight, meets the crotch line. */
+export function crotchCorner(curveEnd: Point, centreWay: Point, crotchLevel: number): Point {
+  return moved(curveEnd, centreWay, (crotchLevel - curveEnd.y) / centreWay.y);
+}

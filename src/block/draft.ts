@@ -1,0 +1,98 @@
+import type { Body } from '../body';
+import type { Mm } from '../length';
+import { edgeLength, outlineEdge, solveBetween, TOLERANCE } from '../plane';
+import { backBlock, frontBlock } from './construct';
+import { type BlockOptions, type Proportions, proportionsOf } from './proportions';
+import type { Block, Blocks } from './types';
+
+/** The back crotch point may lie this far above or below the front's; real bodies need 4 to 14 mm. */
+const DROP_LIMITS = [-60, 90] as const;
+/** The inseam point is moved by at most this, where the front part of the crotch length was measured. */
+const MOST_SHIFT = 15;
+
+interface Pair {
+  readonly proportions: Proportions;
+  readonly front: Block;
+  readonly back: Block;
+  readonly drop: number;
+}
+
+/** Blocks and the proportions they were drawn by, for the working. */
+export interface DraftedBlocks {
+  readonly blocks: Blocks;
+  readonly proportions: Proportions;
+}
+
+/**
+ * Drafts the fitted front and back block, net.
+ *
+ * Where the crotch length was measured, λ is solved so that the drafted length is the measured one plus ease; where
+ * its front part was measured too, the inseam point is moved by at most 15 mm after that. The rest is reported.
+ *
+ * @param body the body
+ * @param options eases and balance
+ * @param aim drafts the crotch this much longer than wanted: what the leg's own shape will take off it again
+ */
+export function draftBlocks(body: Body, options: BlockOptions, aim: Mm = 0): DraftedBlocks {
+  const { fit, shift } = crotchFit(body, options, aim);
+  const pair = pairAt(body, options, fit, shift);
+  const wanted = wantedCrotch(body, pair.proportions);
+  return {
+    proportions: pair.proportions,
+    blocks: {
+      front: pair.front,
+      back: pair.back,
+      crotchFit: fit,
+      crotchRest: wanted === undefined ? 0 : crotchLengthOf(pair.front) + crotchLengthOf(pair.back) - wanted,
+      crotchWanted: wanted,
+      backCrotchDrop: pair.drop,
+      backRaise: pair.proportions.backRaise,
+      riseEase: pair.proportions.riseEase,
+      extensionFront: pair.proportions.extensionFront,
+      extensionBack: pair.proportions.extensionBack,
+      shapingLeft: pair.proportions.shapingLeft,
+    },
+  };
+}
+
+function crotchFit(body: Body, options: BlockOptions, aim: Mm): { readonly fit: number; readonly shift: number } {
+  if (body.crotchLength === undefined) return { fit: 0, shift: 0 };
+  const solved = (shift: number) =>
+    solveBetween(
+      (fit) => {
+        const pair = pairAt(body, options, fit, shift);
+        const wanted = (wantedCrotch(body, pair.proportions) ?? 0) + aim;
+        return crotchLengthOf(pair.front) + crotchLengthOf(pair.back) - wanted;
+      },
+      -1,
+      1,
+      0.001,
+    );
+  const first = solved(0);
+  if (body.frontCrotchLength === undefined) return { fit: first, shift: 0 };
+  const pair = pairAt(body, options, first, 0);
+  const frontWanted = body.frontCrotchLength + pair.proportions.crotchEase / 2;
+  const shift = Math.min(MOST_SHIFT, Math.max(-MOST_SHIFT, frontWanted - crotchLengthOf(pair.front)));
+  return { fit: solved(shift), shift };
+}
+
+const wantedCrotch = (body: Body, p: Proportions): number | undefined =>
+  body.crotchLength === undefined ? undefined : body.crotchLength + p.crotchEase;
+
+/** Both blocks, the back's crotch point dropped until the inseams are equal. */
+function pairAt(body: Body, options: BlockOptions, fit: number, shift: number): Pair {
+  const proportions = proportionsOf(body, options, fit, shift);
+  const front = frontBlock(proportions);
+  const inseam = edgeLength(outlineEdge(front.edges, 'inseam'));
+  const drop = solveBetween(
+    (d) => edgeLength(outlineEdge(backBlock(proportions, d).edges, 'inseam')) - inseam,
+    ...DROP_LIMITS,
+    TOLERANCE.solved,
+  );
+  return { proportions, front, back: backBlock(proportions, drop), drop };
+}
+
+/** From the waist along the centre and the crotch curve to the crotch point. */
+export function crotchLengthOf(block: Block): number {
+  return edgeLength(outlineEdge(block.edges, 'centre')) + edgeLength(outlineEdge(block.edges, 'crotch'));
+}

@@ -1,0 +1,96 @@
+import { mm, number, type Problem, Refusal, say } from '../length';
+import { type Measurement, measurements } from './catalogue';
+import { estimateMissing } from './estimate';
+import type { Body, Estimate, MeasurementKey } from './types';
+
+/** What the person typed: any of the catalogue, in millimetres (age in years). */
+export type BodyInput = { readonly label: string; readonly nappy?: boolean } & {
+  readonly [K in MeasurementKey]?: number;
+};
+
+/**
+ * A body ready to draft from: the measured values as they are, estimates where the draft needs one.
+ *
+ * @param input what was measured
+ * @throws Refusal naming every required measurement that is missing and every value outside its limits
+ */
+export function prepareBody(input: BodyInput): Body {
+  const problems = bodyProblems(input);
+  const { waistGirth, hipGirth, bodyRise, insideLeg } = input;
+  if (
+    problems.length > 0 ||
+    waistGirth === undefined ||
+    hipGirth === undefined ||
+    bodyRise === undefined ||
+    insideLeg === undefined
+  ) {
+    throw new Refusal(problems);
+  }
+  const figures = { waistGirth, hipGirth, bodyRise, insideLeg, height: input.height };
+  const estimates: Estimate[] = [];
+  const known = (key: Parameters<typeof estimateMissing>[0]): number => {
+    const measured = input[key];
+    if (measured !== undefined) return measured;
+    const estimate = estimateMissing(key, figures);
+    estimates.push(estimate);
+    return estimate.value;
+  };
+  return {
+    label: input.label,
+    waistGirth,
+    hipGirth,
+    bodyRise,
+    insideLeg,
+    hipDepth: known('hipDepth'),
+    thighGirth: known('thighGirth'),
+    kneeGirth: known('kneeGirth'),
+    footEntryGirth: known('footEntryGirth'),
+    waistToKnee: known('waistToKnee'),
+    highHipGirth: input.highHipGirth,
+    crotchLength: input.crotchLength,
+    frontCrotchLength: input.frontCrotchLength,
+    nappy: input.nappy ?? false,
+    estimates,
+  };
+}
+
+/**
+ * Everything about a body that keeps it from being drafted: missing required measurements, values outside the limits,
+ * and measurements that contradict each other beyond any body.
+ *
+ * @param input what was measured
+ */
+export function bodyProblems(input: BodyInput): readonly Problem[] {
+  const problems = measurements.flatMap((m) => valueProblem(m, input[m.key]));
+  if (problems.length > 0) return problems;
+  const { bodyRise, hipDepth, waistToKnee, insideLeg } = input;
+  if (hipDepth !== undefined && bodyRise !== undefined && hipDepth > bodyRise + 60) {
+    const phrase = say`the fullest hip can't lie more than ${mm(60)} below the seat; the body rise is ${mm(bodyRise)}.`;
+    return [{ field: 'body.hipDepth', value: hipDepth, phrase }];
+  }
+  if (waistToKnee !== undefined && bodyRise !== undefined && insideLeg !== undefined) {
+    const [lowest, highest] = [bodyRise + 0.25 * insideLeg, bodyRise + 0.6 * insideLeg];
+    if (waistToKnee < lowest || waistToKnee > highest) {
+      const phrase = say`with this rise and inside leg the knee lies between ${mm(lowest)} and ${mm(highest)} below the waist.`;
+      return [{ field: 'body.waistToKnee', value: waistToKnee, phrase }];
+    }
+  }
+  return [];
+}
+
+function valueProblem(m: Measurement, value: number | undefined): readonly Problem[] {
+  const field = `body.${m.key}`;
+  if (value === undefined) {
+    if (!m.required) return [];
+    return [
+      {
+        field,
+        value,
+        phrase: say`${m.name} is needed: ${m.definition.charAt(0).toLowerCase()}${m.definition.slice(1)}`,
+      },
+    ];
+  }
+  if (value >= m.lowest && value <= m.highest) return [];
+  const limit = (v: number) => (m.unit === 'mm' ? mm(v) : number(v, 0));
+  return [{ field, value, phrase: say`${m.name} must lie between ${limit(m.lowest)} and ${limit(m.highest)}.` }];
+}

@@ -1,0 +1,208 @@
+import type { MeasurementKey } from './types';
+
+/** One measurement of the catalogue: what it is, where the tape goes, and the limits beyond which nothing can be drafted. */
+export interface Measurement {
+  readonly key: MeasurementKey;
+  readonly name: string;
+  /** What is measured. */
+  readonly definition: string;
+  /** Where the tape goes. */
+  readonly where: string;
+  readonly required: boolean;
+  readonly unit: 'mm' | 'years';
+  /** Limits of what can be drafted, in the unit; a value outside is refused, never changed. */
+  readonly lowest: number;
+  readonly highest: number;
+  /** Clause of ISO 8559-1:2017 where there is one; as quoted, not read in the standard. */
+  readonly iso?: string;
+}
+
+/**
+ * The measurement catalogue, in the order in which a tape would take them.
+ *
+ * Sources: names and clauses ISO 8559-1:2017 (quoted); where the tape goes: *Measurements for Fitting Pants*, New
+ * Mexico State University Extension, Guide C-209. Limits: the youngest walkers to half as large again as the largest
+ * of 6,068 people in ANSUR II (NATICK/TR-15/007, 2014).
+ */
+export const measurements: readonly Measurement[] = [
+  {
+    key: 'waistGirth',
+    name: 'Waist',
+    definition: 'Round the body where the waist edge shall sit.',
+    where: 'Tie a tape or elastic where the waistband shall lie and leave it there; every height starts from it.',
+    required: true,
+    unit: 'mm',
+    lowest: 350,
+    highest: 2100,
+    iso: '5.3.10',
+  },
+  {
+    key: 'hipGirth',
+    name: 'Hip',
+    definition: 'Round the fullest part of the seat, tape level.',
+    where: 'Stand feet together; slide the tape up and down until it measures most, and keep it level.',
+    required: true,
+    unit: 'mm',
+    lowest: 400,
+    highest: 2100,
+    iso: '5.3.13',
+  },
+  {
+    key: 'hipDepth',
+    name: 'Hip depth',
+    definition: 'From the waist down to the fullest part of the seat, along the side.',
+    where: 'From the tied tape straight down the side to the level at which the hip was measured.',
+    required: false,
+    unit: 'mm',
+    lowest: 30,
+    highest: 420,
+  },
+  {
+    key: 'bodyRise',
+    name: 'Body rise',
+    definition: 'From the waist down to the seat of a hard chair, sitting upright.',
+    where: 'Sit on a hard, flat chair; from the tied tape down the side to the chair.',
+    required: true,
+    unit: 'mm',
+    lowest: 90,
+    highest: 480,
+  },
+  {
+    key: 'insideLeg',
+    name: 'Inside leg',
+    definition: 'From the crotch to the floor, inside of the leg.',
+    where: 'Stand without shoes, feet slightly apart, a book held up at the crotch; from its top edge to the floor.',
+    required: true,
+    unit: 'mm',
+    lowest: 180,
+    highest: 1250,
+    iso: '5.1.15',
+  },
+  {
+    key: 'crotchLength',
+    name: 'Crotch length',
+    definition: 'From the waist at the front, between the legs, to the waist at the back.',
+    where: 'From the tied tape at centre front, close between the legs, up to the tied tape at centre back.',
+    required: false,
+    unit: 'mm',
+    lowest: 250,
+    highest: 1300,
+    iso: '5.4.18',
+  },
+  {
+    key: 'frontCrotchLength',
+    name: 'Front crotch length',
+    definition: 'The front part of the crotch length, from the waist to the point where the inseams shall meet.',
+    where: 'The same tape, read at the middle between the legs.',
+    required: false,
+    unit: 'mm',
+    lowest: 90,
+    highest: 700,
+  },
+  {
+    key: 'highHipGirth',
+    name: 'High hip',
+    definition: 'Round the abdomen, halfway between waist and hip.',
+    where: 'Level round the fullest part of the abdomen; needed where it is fuller than the hip.',
+    required: false,
+    unit: 'mm',
+    lowest: 350,
+    highest: 2100,
+    iso: '5.3.12',
+  },
+  {
+    key: 'thighGirth',
+    name: 'Thigh',
+    definition: 'Round the fullest part of the thigh.',
+    where: 'Just below the fold of the seat, tape level.',
+    required: false,
+    unit: 'mm',
+    lowest: 180,
+    highest: 1200,
+    iso: '5.3.20',
+  },
+  {
+    key: 'kneeGirth',
+    name: 'Knee',
+    definition: 'Round the knee, slightly flexed.',
+    where: 'Over the middle of the kneecap, the knee a little bent.',
+    required: false,
+    unit: 'mm',
+    lowest: 130,
+    highest: 900,
+    iso: '5.3.22',
+  },
+  {
+    key: 'calfGirth',
+    name: 'Calf',
+    definition: 'Round the fullest part of the calf.',
+    where: 'Tape level where it measures most below the knee.',
+    required: false,
+    unit: 'mm',
+    lowest: 110,
+    highest: 800,
+    iso: '5.3.24',
+  },
+  {
+    key: 'ankleGirth',
+    name: 'Ankle',
+    definition: 'Round the ankle bones.',
+    where: 'Over both ankle bones.',
+    required: false,
+    unit: 'mm',
+    lowest: 90,
+    highest: 600,
+    iso: '5.3.26',
+  },
+  {
+    key: 'footEntryGirth',
+    name: 'Foot entry',
+    definition: 'Round the heel and over the instep: the least that a hem must pass.',
+    where: 'Point the foot; round the heel and over the top of the instep.',
+    required: false,
+    unit: 'mm',
+    lowest: 120,
+    highest: 700,
+  },
+  {
+    key: 'waistToKnee',
+    name: 'Waist to knee',
+    definition: 'From the waist down to the middle of the knee, along the side.',
+    where: 'From the tied tape down the side to the middle of the kneecap.',
+    required: false,
+    unit: 'mm',
+    lowest: 200,
+    highest: 1000,
+  },
+  {
+    key: 'outsideLeg',
+    name: 'Outside leg',
+    definition: 'From the waist to the floor, along the side.',
+    where: 'From the tied tape down the side, over the hip, to the floor. It checks rise and inside leg.',
+    required: false,
+    unit: 'mm',
+    lowest: 300,
+    highest: 1700,
+  },
+  {
+    key: 'height',
+    name: 'Height',
+    definition: 'Standing height without shoes.',
+    where: 'From the top of the head to the floor.',
+    required: false,
+    unit: 'mm',
+    lowest: 600,
+    highest: 2400,
+    iso: '5.1.1',
+  },
+  {
+    key: 'ageYears',
+    name: 'Age',
+    definition: 'In years; for children, whose cautions depend on it.',
+    where: '',
+    required: false,
+    unit: 'years',
+    lowest: 0,
+    highest: 120,
+  },
+];

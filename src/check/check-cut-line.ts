@@ -1,0 +1,23 @@
+import { cutCurves } from '../edges';
+import { number, say } from '../length';
+import { outlineCrossings } from '../plane';
+import type { Check, Subject } from './check';
+
+/** The cut line never crosses itself. */
+export function checkCutLine({ finished }: Subject): Check {
+  const crossings = outlineCrossings(cutCurves(finished.piece)).length;
+  return {
+    id: 'cut-line-simple',
+    name: 'Cut line is simple',
+    verdict: crossings === 0 ? 'good' : 'wrong',
+    measured: crossings,
+    wanted: 0,
+    tolerance: 0,
+    unit: 'count',
+    reason:
+      crossings === 0
+        ? say`The cut line runs round once without crossing itself.`
+        : say`The cut line crosses itself ${number(crossings, 0)} times.`,
+    remedy: crossings === 0 ? [] : say`Use narrower seam allowances.`,
+  };
+}

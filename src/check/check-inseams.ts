@@ -1,0 +1,23 @@
+import { mm, say } from '../length';
+import { edgeLength, outlineEdge } from '../plane';
+import type { Check, Subject } from './check';
+
+const TOLERANCE = 1;
+
+/** The two inseams are sewn to each other: equally long within 1 mm. */
+export function checkInseams({ finished }: Subject): Check {
+  const front = edgeLength(outlineEdge(finished.piece.stitchLine, 'inseamFront'));
+  const back = edgeLength(outlineEdge(finished.piece.stitchLine, 'inseamBack'));
+  const good = Math.abs(front - back) <= TOLERANCE;
+  return {
+    id: 'inseams-equal',
+    name: 'Inseams equal',
+    verdict: good ? 'good' : 'wrong',
+    measured: front - back,
+    wanted: 0,
+    tolerance: TOLERANCE,
+    unit: 'mm',
+    reason: say`The front inseam is ${mm(front)} long, the back ${mm(back)}.`,
+    remedy: good ? [] : say`Move the back crotch point up or down until both are equal.`,
+  };
+}

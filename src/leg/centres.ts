@@ -1,0 +1,112 @@
+import type { Block } from '../block';
+import type { Mm } from '../length';
+import {
+  between,
+  distance,
+  linesMeet,
+  moved,
+  outlineEdge,
+  type Point,
+  pathEnd,
+  pathStart,
+  subtract,
+  turned,
+  unit,
+} from '../plane';
+import type { JoinedBlocks } from './join';
+
+/** A centre line above the crotch curve, after straightening. */
+export interface Centre {
+  readonly waistPoint: Point;
+  readonly hipPoint: Point;
+  readonly curveEnd: Point;
+  /** Downwards, length 1. */
+  readonly way: Point;
+  /** Degrees from the grain; positive where it leans inwards above the hip. */
+  readonly lean: number;
+}
+
+export interface Centres {
+  readonly front: Centre;
+  readonly back: Centre;
+}
+
+/** The waist edge may be this far from square to a centre line (degrees), where its fold must be straight; a hair inside the limit of 6°. */
+const LEAST_SQUARE = 5.99;
+
+/**
+ * The two centre lines, turned about their hip points by their lean × t, and the waist edge between them.
+ *
+ * The waist edge is one straight line: a fold-over casing only lies flat on a straight fold (a fold that bends by Δθ
+ * makes the raw edge short by 2·h·Δθ), and where a bent one would still pass, it lies within a few millimetres of the
+ * straight one. It runs from the back's waist point to the front's and is turned about its middle where it would
+ * otherwise be more than 6° off square to a centre line.
+ *
+ * @param joined the joined and spread blocks
+ * @param straighten t: 0 leaves the leans, 1 makes both centre lines upright
+ * @param raiseWaist how far the waist edge is moved up (negative: down) along the centre lines
+ */
+export function centresOf(joined: JoinedBlocks, straighten: number, raiseWaist: Mm): Centres {
+  const front = centreTurned(joined.front, straighten, raiseWaist, 1);
+  const back = centreTurned(joined.back, straighten, raiseWaist, -1);
+  const slope =
+    (Math.atan2(front.waistPoint.y - back.waistPoint.y, front.waistPoint.x - back.waistPoint.x) * 180) / Math.PI;
+  const [low, high] = [back.lean - LEAST_SQUARE, LEAST_SQUARE - front.lean];
+  if (slope >= low && slope <= high) return { front, back };
+  const wanted = low > high ? (low + high) / 2 : Math.min(high, Math.max(low, slope));
+  const middle = between(back.waistPoint, front.waistPoint, 0.5);
+  const way = { x: Math.cos((wanted * Math.PI) / 180), y: Math.sin((wanted * Math.PI) / 180) };
+  const onto = (centre: Centre): Centre => ({
+    ...centre,
+    waistPoint: linesMeet(middle, way, centre.hipPoint, centre.way) ?? centre.waistPoint,
+  });
+  return { front: onto(front), back: onto(back) };
+}
+
+function centreTurned(block: Block, straighten: number, raiseWaist: Mm, outwards: 1 | -1): Centre {
+  const curves = outlineEdge(block.edges, 'centre').curves;
+  const [waist, curveEnd] = [pathStart(curves), pathEnd(curves)];
+  const hipPoint = hipPointOn(waist, curveEnd, block.hipLevel);
+  const wayBefore = unit(subtract(curveEnd, waist));
+  const lean = Math.atan2(outwards * wayBefore.x, wayBefore.y);
+  const turn = outwards * lean * straighten;
+  const way = turned(wayBefore, { x: 0, y: 0 }, turn);
+  return {
+    waistPoint: moved(hipPoint, way, -(distance(waist, hipPoint) + raiseWaist)),
+    hipPoint,
+    curveEnd: moved(hipPoint, way, distance(hipPoint, curveEnd)),
+    way,
+    lean: (lean * (1 - straighten) * 180) / Math.PI,
+  };
+}
+
+/** The centre line at the hip level; its lower end where the level lies below it. */
+function hipPointOn(waist: Point, curveEnd: Point, hipLevel: Mm): Point {
+  const t = Math.min(1, (hipLevel - waist.y) / (curveEnd.y - waist.y));
+  return between(waist, curveEnd, t);
+}
+
+/** What the pull-on check asks of a straightening. */
+export interface Straightening {
+  /** The least t that passes, or 1. */
+  readonly straighten: number;
+  readonly passes: boolean;
+}
+
+/**
+ * The least straightening at which the opening is wide enough.
+ *
+ * @param openingAt the opening at a straightening 0…1; grows with it
+ * @param needed what must pass
+ */
+export function leastStraightening(openingAt: (straighten: number) => Mm, needed: Mm): Straightening {
+  if (openingAt(0) >= needed) return { straighten: 0, passes: true };
+  if (openingAt(1) < needed) return { straighten: 1, passes: false };
+  let [low, high] = [0, 1];
+  while (high - low > 1e-7) {
+    const middle = (low + high) / 2;
+    if (openingAt(middle) >= needed) high = middle;
+    else low = middle;
+  }
+  return { straighten: high, passes: true };
+}

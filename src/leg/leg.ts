@@ -1,0 +1,135 @@
+import { crotchCurve } from '../block';
+import { type Mm, mm, Refusal, say } from '../length';
+import {
+  type Curve,
+  curveTangent,
+  distance,
+  pathEnd,
+  pathLength,
+  pathReverse,
+  pathStart,
+  solveBetween,
+  straight,
+} from '../plane';
+import { type Centre, type Centres, centresOf } from './centres';
+import { blockCurves, type JoinedBlocks } from './join';
+import { type Inseams, inseamCut, inseamsOf, pyjamaHem, type Shape, thighLineOf } from './shape';
+import type { Leg, LegHalf } from './types';
+
+/** What is chosen about the leg, in numbers. */
+export interface LegChoices {
+  readonly spread: Mm;
+  /** 0…1, already found where it was to be found automatically. */
+  readonly straighten: number;
+  readonly straightenAutomatic: boolean;
+  readonly raiseWaist: Mm;
+  readonly lowerCrotch: Mm;
+  /** Finished inseam, and the inseam at the ankle, at which the shape is drawn. */
+  readonly inseam: Mm;
+  readonly ankleInseam: Mm;
+  readonly shape: Shape | { readonly hemGirth: Mm };
+  readonly footEntryGirth: Mm;
+}
+
+/** A hem may be this much narrower or wider than the thigh line at the ankle before no leg can be drawn through it. */
+const HEM_SEARCH = [0.22, 1.6] as const;
+
+/**
+ * The leg: joined and spread blocks, straightened, shaped and cut to length.
+ *
+ * @param joined the blocks as they lie, spread
+ * @param choices what was chosen
+ * @throws Refusal where a hem girth can't be reached at the chosen length
+ */
+export function legFrom(joined: JoinedBlocks, choices: LegChoices): Leg {
+  const inseams = shapedInseams(joined, choices);
+  const cut = { front: inseamCut(inseams.front, choices.inseam), back: inseamCut(inseams.back, choices.inseam) };
+  const centres = centresOf(joined, choices.straighten, choices.raiseWaist);
+  const front = halfOf('front', centres.front, cut.front);
+  const back = halfOf('back', centres.back, cut.back);
+  const kneeLevel = joined.front.kneeLevel;
+  return {
+    front,
+    back,
+    waistEdge: [straight(back.waistPoint, front.waistPoint)],
+    hem: [straight(pathEnd(front.inseam), pathEnd(back.inseam))],
+    hipLevel: joined.front.hipLevel,
+    crotchLevel: joined.front.crotchLevel + choices.lowerCrotch,
+    kneeLevel: pathEnd(front.inseam).y > kneeLevel ? kneeLevel : undefined,
+    spread: choices.spread,
+    straighten: choices.straighten,
+    straightenAutomatic: choices.straightenAutomatic,
+    gapAtWaist: joined.gapAtWaist,
+    gapAtKnee: joined.gapAtKnee,
+    gapAtHem: joined.gapAtHem,
+    backCrotchDrop: inseams.backCrotchDrop,
+    crotchChange: legCrotchLength(front, back) - asItLeaned(joined, choices, cut),
+    takenOffEachSide: inseams.takenOffEachSide,
+    joined: { front: blockCurves(joined.front), back: blockCurves(joined.back) },
+  };
+}
+
+/** Waist edge to waist edge through the crotch, along the finished lines. */
+export function legCrotchLength(front: LegHalf, back: LegHalf): Mm {
+  const half = (h: LegHalf) => distance(h.waistPoint, h.curveEnd) + pathLength(h.crotch);
+  return half(front) + half(back);
+}
+
+function asItLeaned(
+  joined: JoinedBlocks,
+  choices: LegChoices,
+  cut: { readonly front: readonly Curve[]; readonly back: readonly Curve[] },
+): Mm {
+  const centres: Centres = centresOf(joined, 0, choices.raiseWaist);
+  return legCrotchLength(halfOf('front', centres.front, cut.front), halfOf('back', centres.back, cut.back));
+}
+
+function halfOf(part: 'front' | 'back', centre: Centre, inseam: readonly Curve[]): LegHalf {
+  const crotchPoint = pathStart(inseam);
+  const inseamWay = curveTangent(inseam[0] as Curve, 0);
+  return {
+    part,
+    waistPoint: centre.waistPoint,
+    hipPoint: centre.hipPoint,
+    curveEnd: centre.curveEnd,
+    crotchPoint,
+    crotch: [crotchCurve(centre.curveEnd, centre.way, crotchPoint, inseamWay, part === 'front' ? 1 : -1)],
+    inseam,
+    lean: centre.lean,
+  };
+}
+
+function shapedInseams(joined: JoinedBlocks, choices: LegChoices): Inseams {
+  const { shape, ankleInseam, lowerCrotch } = choices;
+  const thigh = thighLineOf(joined);
+  if (typeof shape === 'string') {
+    return inseamsOf(joined, shape, pyjamaHem(thigh, choices.footEntryGirth), ankleInseam, lowerCrotch);
+  }
+  const at = (hem: Mm) => inseamsOf(joined, 'pyjama', hem, ankleInseam, lowerCrotch);
+  const finished = (hem: Mm) => hemWidth(at(hem), choices.inseam);
+  const [narrowest, widest] = [HEM_SEARCH[0] * thigh, HEM_SEARCH[1] * thigh];
+  const [least, most] = [finished(narrowest), finished(widest)];
+  if (shape.hemGirth < least || shape.hemGirth > most) {
+    const phrase = say`at this length the hem of this leg can be ${mm(least)} to ${mm(most)} round.`;
+    throw new Refusal([{ field: 'leg.shape.hemGirth', value: shape.hemGirth, phrase }]);
+  }
+  return at(solveBetween((hem) => finished(hem) - shape.hemGirth, narrowest, widest, 1e-4));
+}
+
+function hemWidth(inseams: Inseams, inseam: Mm): Mm {
+  return distance(pathEnd(inseamCut(inseams.front, inseam)), pathEnd(inseamCut(inseams.back, inseam)));
+}
+
+/** The leg's own outline without casing and hem, clockwise, for drawing. */
+export function legCurves(leg: Leg): readonly Curve[] {
+  return [
+    ...leg.waistEdge,
+    straight(leg.front.waistPoint, leg.front.curveEnd),
+    ...leg.front.crotch,
+    ...leg.front.inseam,
+    ...leg.hem,
+    ...pathReverse(leg.back.inseam),
+    ...pathReverse(leg.back.crotch),
+    straight(leg.back.curveEnd, leg.back.waistPoint),
+  ];
+}

@@ -1,0 +1,150 @@
+import type { Mm } from '../length';
+import {
+  type Curve,
+  chordSlant,
+  curveFrom,
+  curveLength,
+  distance,
+  downWith,
+  hollowLine,
+  outlineEdge,
+  type Point,
+  pathEnd,
+  pathEndWay,
+  pathLength,
+  pathStart,
+  pathUpTo,
+  point,
+  solveBetween,
+  straight,
+  TOLERANCE,
+} from '../plane';
+import type { JoinedBlocks } from './join';
+
+export type Shape = 'block' | 'pyjama' | 'straight';
+
+/** Both inseams at ankle length, equally long, hung from the crotch points. */
+export interface Inseams {
+  readonly front: readonly Curve[];
+  readonly back: readonly Curve[];
+  readonly backCrotchDrop: Mm;
+  /** Taken off each block inseam at the hem; negative where the leg is wider than the blocks. */
+  readonly takenOffEachSide: Mm;
+}
+
+/** A pyjama leg narrows to this share of its width at the crotch (practice). */
+const PYJAMA_TAPER = 0.7;
+/** A hem is this much wider than the foot that must pass it (twice what the check asks). */
+const FOOT_ROOM = 40;
+
+/**
+ * The hem of a pyjama leg: 0.70 of the thigh line, but never so narrow that the foot doesn't pass.
+ *
+ * @param thighLine the width at the crotch, from crotch point to crotch point
+ * @param footEntry girth round heel and instep
+ */
+export const pyjamaHem = (thighLine: Mm, footEntry: Mm): Mm =>
+  Math.max(PYJAMA_TAPER * thighLine, footEntry + FOOT_ROOM);
+
+/**
+ * The inseams of the chosen shape at ankle length. The back crotch point is dropped until both are equally long.
+ *
+ * @param joined the joined and spread blocks
+ * @param shape `block`: the block's own lines; `straight`: upright below the knee; `pyjama`: one hollow line, upright at the hem
+ * @param hemWidth finished hem at the ankle, for `pyjama`
+ * @param length the inseam at the ankle
+ * @param lowerCrotch how far both crotch points are lowered
+ */
+export function inseamsOf(joined: JoinedBlocks, shape: Shape, hemWidth: Mm, length: Mm, lowerCrotch: Mm): Inseams {
+  const ends = blockEnds(joined);
+  const frontTop = point(ends.frontCrotch.x, ends.frontCrotch.y + lowerCrotch);
+  const backTop = (drop: Mm) => point(ends.backCrotch.x, frontTop.y + drop);
+  if (shape === 'block' && lowerCrotch === 0) {
+    const [front, back] = [inseamOf(joined, 'front'), inseamOf(joined, 'back')];
+    return { front, back, backCrotchDrop: ends.backCrotch.y - ends.frontCrotch.y, takenOffEachSide: 0 };
+  }
+  const takenOff = shape === 'pyjama' ? (ends.frontHem.x - ends.backHem.x - hemWidth) / 2 : 0;
+  const line = (top: Point, part: 'front' | 'back', hemLevel: Mm): readonly Curve[] => {
+    const hem = part === 'front' ? ends.frontHem.x - takenOff : ends.backHem.x + takenOff;
+    if (shape === 'pyjama') return [hollowLine(top, point(hem, hemLevel), 0)];
+    const knee = pathEnd(inseamOf(joined, part).slice(0, 1));
+    if (shape === 'straight') return [hollowLine(top, knee, 0), straight(knee, point(knee.x, hemLevel))];
+    const end = point(hem, hemLevel);
+    return [hollowLine(top, knee, chordSlant(knee, end)), straight(knee, end)];
+  };
+  const frontLevel = (level: Mm) => pathLength(line(frontTop, 'front', level));
+  const hemLevel = solveBetween(
+    (y) => frontLevel(y) - length,
+    frontTop.y + 0.6 * length,
+    frontTop.y + length,
+    TOLERANCE.solved,
+  );
+  const drop = solveBetween(
+    (d) => pathLength(line(backTop(d), 'back', hemLevel)) - length,
+    -0.3 * length,
+    0.3 * length,
+    TOLERANCE.solved,
+  );
+  return {
+    front: line(frontTop, 'front', hemLevel),
+    back: line(backTop(drop), 'back', hemLevel),
+    backCrotchDrop: drop,
+    takenOffEachSide: takenOff,
+  };
+}
+
+/** The width from crotch point to crotch point. */
+export function thighLineOf(joined: JoinedBlocks): Mm {
+  const ends = blockEnds(joined);
+  return ends.frontCrotch.x - ends.backCrotch.x;
+}
+
+const inseamOf = (joined: JoinedBlocks, part: 'front' | 'back') => outlineEdge(joined[part].edges, 'inseam').curves;
+
+function blockEnds(joined: JoinedBlocks) {
+  const [front, back] = [inseamOf(joined, 'front'), inseamOf(joined, 'back')];
+  return {
+    frontCrotch: pathStart(front),
+    backCrotch: pathStart(back),
+    frontHem: pathEnd(front),
+    backHem: pathEnd(back),
+  };
+}
+
+/** The steepest slant at which an inseam may meet a straight hem fold: 4.5°, so that with the fold's own tilt it stays within 6° of square. */
+const HEM_SLANT = Math.tan((4.5 * Math.PI) / 180);
+/** The last stretch of a cropped inseam, which is eased towards the upright: a hand's breadth at most. */
+const EASED = { share: 0.3, least: 40, most: 120 } as const;
+
+/**
+ * Cuts (or carries on, straight) an inseam at an arc length from the crotch point. The crotch end is never touched.
+ *
+ * Where the cut inseam would meet the hem more than 4.5° off square, its last stretch is eased towards the upright,
+ * so that the hem turns up flat on a straight fold and runs smoothly across the seam (practice).
+ *
+ * @param inseam from the crotch point down
+ * @param length finished inseam
+ */
+export function inseamCut(inseam: readonly Curve[], length: Mm): readonly Curve[] {
+  const cut = pathUpTo(inseam, length);
+  const slant = endSlant(cut);
+  if (Math.abs(slant) <= HEM_SLANT) return cut;
+  const stretch = Math.min(Math.max(EASED.share * length, EASED.least), EASED.most, 0.6 * length);
+  const kept = pathUpTo(inseam, length - stretch);
+  const from = pathEnd(kept);
+  const start = endSlant(kept);
+  const end = Math.sign(slant) * HEM_SLANT;
+  const eased = (drop: Mm) => easedLine(from, start, point(from.x + (drop * (start + end)) / 2, from.y + drop), end);
+  const drop = solveBetween((d) => curveLength(eased(d)) - stretch, 0.3 * stretch, stretch, TOLERANCE.solved);
+  return [...kept, eased(drop)];
+}
+
+function endSlant(path: readonly Curve[]): number {
+  const way = pathEndWay(path);
+  return way.x / way.y;
+}
+
+function easedLine(from: Point, start: number, to: Point, end: number): Curve {
+  const third = distance(from, to) / 3;
+  return curveFrom(from, downWith(start), third, to, downWith(end), third);
+}

@@ -1,0 +1,122 @@
+import { type DraftedBlocks, draftBlocks } from '../block';
+import { type Body, prepareBody } from '../body';
+import { pullOnNeeded, runChecks } from '../check';
+import { type CasingHeights, casingHeights, casingLines, finishLeg, waistOpening } from '../edges';
+import {
+  centresOf,
+  finishedInseam,
+  type JoinedBlocks,
+  joinBlocks,
+  type Leg,
+  leastStraightening,
+  legCrotchLength,
+  legFrom,
+  spreadLeg,
+} from '../leg';
+import { type Mm, Refusal, type Result } from '../length';
+import { tilePieces } from '../sheets';
+import type { Draft } from './draft-types';
+import { measuresOf } from './measures';
+import { checkedProject } from './schema';
+import type { Project } from './types';
+import { workingOf } from './working';
+
+/** The crotch length of the finished leg is brought this close to the wanted one. */
+const CROTCH_REACHED = 0.05;
+const MOST_ROUNDS = 6;
+
+/** Called when a stage is done: for measuring, never for drafting. */
+export type StageWatch = (stage: 'project' | 'leg' | 'edges' | 'checks' | 'sheets' | 'working') => void;
+
+/**
+ * The whole job: from a project to the finished, checked pattern on its sheets. Pure; the same project always gives
+ * the same draft.
+ *
+ * @param input the project; defaults are filled in
+ * @param watch told of each finished stage
+ * @returns the draft, or every reason why there can be none
+ */
+export function draft(input: Project, watch: StageWatch = () => {}): Result<Draft> {
+  const { project, problems } = checkedProject(input);
+  if (problems.length > 0) return { ok: false, problems };
+  watch('project');
+  try {
+    return { ok: true, value: drafted(project, watch) };
+  } catch (error) {
+    if (error instanceof Refusal) return { ok: false, problems: error.problems };
+    throw error;
+  }
+}
+
+function drafted(project: Project, watch: StageWatch): Draft {
+  const body = prepareBody(project.body);
+  const heights = casingHeights(project.waist);
+  const needed = pullOnNeeded(body, project.cloth);
+  const { blocks, joined, leg } = legFitted(project, body, heights, needed);
+  const opening = openingAt(joined, project, heights)(leg.straighten);
+  watch('leg');
+
+  const finished = finishLeg(leg, { ...project, words: { title: project.name, label: project.body.label } });
+  watch('edges');
+
+  const measures = measuresOf({ body, drafted: blocks, leg, finished, heights, opening, needed });
+  const checks = runChecks({ body, cloth: project.cloth, leg, finished, casing: heights, hem: project.hem, opening });
+  watch('checks');
+
+  const pieces = [finished.piece];
+  const sheets = tilePieces(pieces, project.paper);
+  watch('sheets');
+
+  const working = workingOf({ project, body, drafted: blocks, joined, leg, finished, heights, measures });
+  watch('working');
+  return { project, body, blocks: blocks.blocks, leg, pieces, measures, checks, sheets, working };
+}
+
+interface FittedLeg {
+  readonly blocks: DraftedBlocks;
+  readonly joined: JoinedBlocks;
+  readonly leg: Leg;
+}
+
+/**
+ * Blocks and leg together: where the crotch length was measured it is the finished leg's that must come out right, so
+ * the blocks aim by as much past it as straightening and the leg's own inseams will take back.
+ */
+function legFitted(project: Project, body: Body, heights: CasingHeights, needed: Mm): FittedLeg {
+  let aim = 0;
+  let found = legAimed(project, body, heights, needed, aim);
+  for (let round = 0; round < MOST_ROUNDS; round += 1) {
+    const wanted = found.blocks.blocks.crotchWanted;
+    if (wanted === undefined || Math.abs(found.blocks.blocks.crotchFit) === 1) return found;
+    const miss = legCrotchLength(found.leg.front, found.leg.back) - wanted;
+    if (Math.abs(miss) <= CROTCH_REACHED) return found;
+    aim -= miss;
+    found = legAimed(project, body, heights, needed, aim);
+  }
+  return found;
+}
+
+function legAimed(project: Project, body: Body, heights: CasingHeights, needed: Mm, aim: Mm): FittedLeg {
+  const { spread, straighten, raiseWaist, lowerCrotch, length, shape } = project.leg;
+  const blocks = draftBlocks(body, project.block, aim);
+  const joined = spreadLeg(joinBlocks(blocks.blocks), spread);
+  const automatic = straighten === 'auto';
+  const chosen = automatic ? leastStraightening(openingAt(joined, project, heights), needed).straighten : straighten;
+  const leg = legFrom(joined, {
+    spread,
+    straighten: chosen,
+    straightenAutomatic: automatic,
+    raiseWaist,
+    lowerCrotch,
+    inseam: finishedInseam(length, body.insideLeg, blocks.blocks.riseEase),
+    ankleInseam: finishedInseam('ankle', body.insideLeg, blocks.blocks.riseEase),
+    shape,
+    footEntryGirth: body.footEntryGirth,
+  });
+  return { blocks, joined, leg };
+}
+
+const openingAt =
+  (joined: JoinedBlocks, project: Project, heights: CasingHeights) =>
+  (straighten: number): Mm =>
+    waistOpening(casingLines(centresOf(joined, straighten, project.leg.raiseWaist), heights));

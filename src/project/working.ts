@@ -1,0 +1,5 @@
+import type { WorkingStep } from '../plane';
+
+export function workingOf(_: unknown): readonly WorkingStep[] {
+  return [];
+}
