@@ -1,9 +1,12 @@
 import { type Curve, curveFrom, distance, linesMeet, moved, type Point, subtract } from '../plane';
 
-/**
- * The quarter-ellipse's handle, as a share of each leg of the corner.
- */
-const HANDLE = 0.552;
+/** The quarter-ellipse's handle, as a share of a leg of the corner: for a corner with equal legs. */
+const ELLIPSE = 0.552;
+/** A short leg beside a long one takes a longer handle, or the curve would turn sharply at its upper end. */
+const UNEVEN = 0.2;
+const LONGEST = 0.9;
+/** The long leg's handle is shorter in turn: the curve keeps off its corner and arrives flat. */
+const ARRIVING = 0.3;
 
 /**
  * The crotch curve: from the end of the straight centre line to the crotch point.
@@ -29,7 +32,10 @@ export function crotchCurve(
   const corner = linesMeet(curveEnd, centreWay, crotchPoint, arrival) ?? curveEnd;
   const down = Math.max(0.1 * distance(curveEnd, crotchPoint), along(curveEnd, corner, centreWay));
   const across = Math.max(0.1 * distance(curveEnd, crotchPoint), along(corner, crotchPoint, arrival));
-  return curveFrom(curveEnd, centreWay, HANDLE * down, crotchPoint, arrival, HANDLE * across);
+  const uneven = Math.max(1, across / down);
+  const leaving = Math.min(LONGEST, ELLIPSE * uneven ** UNEVEN);
+  const arriving = ELLIPSE / uneven ** ARRIVING;
+  return curveFrom(curveEnd, centreWay, leaving * down, crotchPoint, arrival, arriving * across);
 }
 
 const along = (from: Point, to: Point, way: Point): number => {

@@ -1,7 +1,8 @@
 import './paper-env'; // first, and bare: sorters move named imports
 import paper from 'paper/dist/paper-core.js';
+import { curveIsStraight } from './curve';
 import { restore } from './paper-env';
-import type { Curve, Point } from './types';
+import type { Curve } from './types';
 
 restore();
 
@@ -11,22 +12,28 @@ scope.setup(new paper.Size(1, 1));
 scope.settings.insertItems = false;
 scope.view.autoUpdate = false; // its 60 Hz timer would keep a Node process alive for ever
 
-/** A run of curves as a path of the vector engine; it never leaves this room. */
+/**
+ * A run of curves as a path of the vector engine; it never leaves this room. Straight curves lose their handles: with
+ * handles on the chord the engine may see a loop in the rounding.
+ */
 export function enginePath(curves: readonly Curve[], closed: boolean): paper.Path {
+  const arms = curves.map((curve) => (curveIsStraight(curve) ? NO_ARMS : armsOf(curve)));
   const segments = curves.map(
-    ([a, b], i) =>
+    ([a], i) =>
       new paper.Segment(
         new paper.Point(a.x, a.y),
-        handle(i > 0 ? curves[i - 1] : closed ? curves.at(-1) : undefined, 2, a),
-        new paper.Point(b.x - a.x, b.y - a.y),
+        (arms[i - 1] ?? (closed ? arms.at(-1) : undefined) ?? NO_ARMS).into,
+        (arms[i] ?? NO_ARMS).out,
       ),
   );
-  const last = curves.at(-1);
-  if (last && !closed)
-    segments.push(new paper.Segment(new paper.Point(last[3].x, last[3].y), handle(last, 2, last[3])));
+  const end = closed ? undefined : curves.at(-1)?.[3];
+  if (end) segments.push(new paper.Segment(new paper.Point(end.x, end.y), (arms.at(-1) ?? NO_ARMS).into, NO_ARMS.out));
   return new paper.Path({ segments, closed, insert: false });
 }
 
-function handle(curve: Curve | undefined, index: 1 | 2, at: Point): paper.Point {
-  return curve ? new paper.Point(curve[index].x - at.x, curve[index].y - at.y) : new paper.Point(0, 0);
-}
+const NO_ARMS = { out: new paper.Point(0, 0), into: new paper.Point(0, 0) };
+
+const armsOf = ([a, b, c, d]: Curve) => ({
+  out: new paper.Point(b.x - a.x, b.y - a.y),
+  into: new paper.Point(c.x - d.x, c.y - d.y),
+});

@@ -1,8 +1,8 @@
 import type { Mm } from '../length';
-import { curvePart, straight } from './curve';
+import { curveIsStraight, curvePart, straight } from './curve';
 import { pathMeetings } from './meetings';
 import { turnBetween } from './parallel';
-import { pathEnd, pathEndWay, pathStart, pathStartWay } from './path';
+import { pathEnd, pathEndWay, pathReverse, pathStart, pathStartWay } from './path';
 import { distance, dot, linesMeet, subtract } from './point';
 import { TOLERANCE } from './tolerances';
 import type { Curve, Point } from './types';
@@ -49,13 +49,15 @@ export function joinRuns(first: readonly Curve[], second: readonly Curve[]): Joi
 
 const ahead = (p: Point, from: Point, way: Point): Mm => dot(subtract(p, from), way);
 
+/** The run carried on straight to a point: a straight last line is lengthened, not followed by another. */
 function extended(run: readonly Curve[], to: Point): readonly Curve[] {
-  return distance(pathEnd(run), to) < TOLERANCE.samePoint ? run : [...run, straight(pathEnd(run), to)];
+  const last = run.at(-1) as Curve;
+  if (distance(last[3], to) < TOLERANCE.samePoint) return run;
+  return curveIsStraight(last) ? [...run.slice(0, -1), straight(last[0], to)] : [...run, straight(last[3], to)];
 }
 
-function extendedBack(run: readonly Curve[], from: Point): readonly Curve[] {
-  return distance(pathStart(run), from) < TOLERANCE.samePoint ? run : [straight(from, pathStart(run)), ...run];
-}
+const extendedBack = (run: readonly Curve[], from: Point): readonly Curve[] =>
+  pathReverse(extended(pathReverse(run), from));
 
 /** Cuts both runs at the crossing that is nearest to the corner: the last on the first run. */
 export function cutAtCrossing(first: readonly Curve[], second: readonly Curve[]): JoinedRuns | undefined {

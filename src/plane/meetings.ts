@@ -1,5 +1,6 @@
 import type { Mm } from '../length';
 import { enginePath } from './engine';
+import { distance } from './point';
 import { TOLERANCE } from './tolerances';
 import type { Curve, Point } from './types';
 
@@ -22,11 +23,18 @@ export function pathMeetings(first: readonly Curve[], second: readonly Curve[]):
     .sort((a, b) => a.first.index + a.first.t - (b.first.index + b.first.t));
 }
 
-/** Points in which a closed run of curves crosses itself: none on a simple outline. By the vector engine. */
+/**
+ * Points in which a closed run of curves crosses itself: none on a simple outline. By the vector engine.
+ *
+ * Where two curves run on into each other smoothly the engine sees a crossing at their common end; those are no
+ * crossings. A loop smaller than {@link TOLERANCE.chord} is none that a cutter could see.
+ */
 export function outlineCrossings(curves: readonly Curve[]): readonly Point[] {
+  const ends = curves.map((curve) => curve[3]);
   return enginePath(closedUp(curves), true)
     .getIntersections(null as never)
-    .map((location) => ({ x: location.point.x, y: location.point.y }));
+    .map((location) => ({ x: location.point.x, y: location.point.y }))
+    .filter((p) => ends.every((end) => distance(end, p) > TOLERANCE.chord));
 }
 
 /** The area inside a closed run of curves, mm²; exact for cubics, positive for clockwise as seen (y down). */

@@ -87,9 +87,10 @@ function legFitted(project: Project, body: Body, heights: CasingHeights, needed:
   let found = legAimed(project, body, heights, needed, aim);
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const wanted = found.blocks.blocks.crotchWanted;
-    if (wanted === undefined || Math.abs(found.blocks.blocks.crotchFit) === 1) return found;
+    if (wanted === undefined) return found;
     const miss = legCrotchLength(found.leg.front, found.leg.back) - wanted;
-    if (Math.abs(miss) <= CROTCH_REACHED) return found;
+    const spent = found.blocks.blocks.crotchFit * miss <= -Math.abs(miss); // λ is ±1 and would have to go further
+    if (spent || Math.abs(miss) <= CROTCH_REACHED) return found;
     aim -= miss;
     found = legAimed(project, body, heights, needed, aim);
   }
