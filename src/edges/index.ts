@@ -18,3 +18,4 @@ export {
   type PieceLine,
   type PieceText,
 } from './piece';
+export { edgesWorking } from './working';

@@ -4,3 +4,4 @@ export { type LegChoices, legCrotchLength, legCurves, legFrom } from './leg';
 export { finishedInseam, type LengthName } from './lengths';
 export { pyjamaHem, type Shape, thighLineOf } from './shape';
 export type * from './types';
+export { type LegStory, legWorking } from './working';

@@ -56,7 +56,8 @@ function drafted(project: Project, watch: StageWatch): Draft {
   const opening = openingAt(joined, project, heights)(leg.straighten);
   watch('leg');
 
-  const finished = finishLeg(leg, { ...project, words: { title: project.name, label: project.body.label } });
+  const choices = { ...project, words: { title: project.name, label: project.body.label } };
+  const finished = finishLeg(leg, choices);
   watch('edges');
 
   const measures = measuresOf({ body, drafted: blocks, leg, finished, heights, opening, needed });
@@ -67,7 +68,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
   const sheets = tilePieces(pieces, project.paper);
   watch('sheets');
 
-  const working = workingOf({ project, body, drafted: blocks, joined, leg, finished, heights, measures });
+  const working = workingOf({ project, body, drafted: blocks, joined, leg, finished, choices, heights, measures });
   watch('working');
   return { project, body, blocks: blocks.blocks, leg, pieces, measures, checks, sheets, working };
 }

@@ -1,5 +1,57 @@
+import { blockWorking, type DraftedBlocks } from '../block';
+import { type Body, bodyWorking } from '../body';
+import { type CasingHeights, type EdgeChoices, edgesWorking, type FinishedLeg } from '../edges';
+import { centresOf, type JoinedBlocks, type Leg, legWorking } from '../leg';
 import type { WorkingStep } from '../plane';
+import type { Measures } from './draft-types';
+import type { Project } from './types';
 
-export function workingOf(_: unknown): readonly WorkingStep[] {
-  return [];
+interface Story {
+  readonly project: Project;
+  readonly body: Body;
+  readonly drafted: DraftedBlocks;
+  readonly joined: JoinedBlocks;
+  readonly leg: Leg;
+  readonly finished: FinishedLeg;
+  readonly choices: EdgeChoices;
+  readonly heights: CasingHeights;
+  readonly measures: Measures;
+}
+
+const LENGTH_WORDS: Readonly<Record<string, string>> = {
+  ankle: 'Ankle length',
+  midCalf: 'To mid-calf',
+  belowKnee: 'Below the knee',
+  knee: 'To the knee',
+  midThigh: 'To mid-thigh',
+  short: 'Short',
+};
+
+const SHAPE_WORDS: Readonly<Record<string, string>> = {
+  pyjama: 'The pyjama leg narrows evenly, in one hollow line, to 0.70 of its width at the crotch.',
+  block: 'The leg keeps the inseams of the blocks.',
+  straight: 'The leg falls straight from the knee.',
+};
+
+/** The working of the whole draft, in the order of work: the one explanation that screen, handout and help all show. */
+export function workingOf(s: Story): readonly WorkingStep[] {
+  const { length, shape, raiseWaist } = s.project.leg;
+  return [
+    ...bodyWorking(s.body),
+    ...blockWorking(s.drafted, s.body, s.project.block),
+    ...legWorking({
+      joined: s.joined,
+      leg: s.leg,
+      leaning: centresOf(s.joined, 0, raiseWaist),
+      opening: s.measures.waistOpening,
+      needed: s.measures.pullOnNeeded,
+      hem: s.measures.hemGirthFinished,
+      lengthWords: typeof length === 'string' ? (LENGTH_WORDS[length] ?? length) : 'As chosen',
+      shapeWords:
+        typeof shape === 'string'
+          ? (SHAPE_WORDS[shape] ?? shape)
+          : 'The leg narrows evenly, in one hollow line, to the hem that was chosen.',
+    }),
+    ...edgesWorking(s.finished, s.choices, s.heights, s.body.waistGirth, s.measures.waistOpening),
+  ];
 }

@@ -1,0 +1,102 @@
+import { degrees, type Mm, mm, type Phrase, say } from '../length';
+import { type Edge, pathLength, pathThrough, type WorkingStep } from '../plane';
+import type { Centres } from './centres';
+import type { JoinedBlocks } from './join';
+import type { Leg } from './types';
+
+/** What the leg's sentences need beside the leg. */
+export interface LegStory {
+  readonly joined: JoinedBlocks;
+  readonly leg: Leg;
+  /** The centre lines before straightening. */
+  readonly leaning: Centres;
+  readonly opening: Mm;
+  readonly needed: Mm;
+  readonly hem: Mm;
+  readonly lengthWords: string;
+  readonly shapeWords: string;
+}
+
+/** How the blocks became a leg, step by step, in the order of work. */
+export function legWorking({
+  joined,
+  leg,
+  leaning,
+  opening,
+  needed,
+  hem,
+  lengthWords,
+  shapeWords,
+}: LegStory): readonly WorkingStep[] {
+  const step = (id: string, sentence: Phrase, formula: Phrase, lines: readonly Edge[]): WorkingStep => ({
+    id: `leg.${id}`,
+    station: 'leg',
+    sentence,
+    formula,
+    lines,
+  });
+  const inseams: readonly Edge[] = [
+    { name: 'front inseam', curves: leg.front.inseam },
+    { name: 'back inseam', curves: leg.back.inseam },
+  ];
+  const centreLines: readonly Edge[] = [
+    { name: 'centre front', curves: pathThrough(leg.front.waistPoint, leg.front.curveEnd) },
+    { name: 'centre back', curves: pathThrough(leg.back.waistPoint, leg.back.curveEnd) },
+  ];
+  return [
+    step(
+      'join',
+      say`The blocks lie side by side, grainlines upright, touching at the hip. The gaps of ${mm(leg.gapAtWaist)} at the waist, ${mm(leg.gapAtKnee)} at the knee and ${mm(leg.gapAtHem)} at the hem become part of the leg; ${dartWords(joined)}`,
+      [],
+      [
+        { name: 'front block', curves: leg.joined.front },
+        { name: 'back block', curves: leg.joined.back },
+      ],
+    ),
+    step(
+      'spread',
+      say`The join is spread by ${mm(leg.spread)}, parallel to the grain: the garment grows by ${mm(2 * leg.spread)}.`,
+      [],
+      [{ name: 'hip', curves: pathThrough(leg.back.hipPoint, leg.front.hipPoint) }],
+    ),
+    step(
+      'straighten',
+      leg.straighten === 0
+        ? say`The centre lines keep their leans of ${degrees(leg.back.lean)} behind and ${degrees(leg.front.lean)} in front: the opening of ${mm(opening)} passes what it must, ${mm(needed)}.`
+        : say`Centre back leaned ${mm(leanMm(leaning, 'back'))} and centre front ${mm(leanMm(leaning, 'front'))}; ${leg.straightenAutomatic ? 'as much as the opening needs' : 'as chosen'} they are straightened to ${mm(leanOf(leg, 'back'))} and ${mm(leanOf(leg, 'front'))}. The opening is ${mm(opening)}; it must be ${mm(needed)}.`,
+      leg.straighten === 0 ? [] : say`The crotch length changes by ${mm(leg.crotchChange)}.`,
+      centreLines,
+    ),
+    step(
+      'waist-edge',
+      say`The waist edge is one straight line from centre back to centre front, so that the casing’s fold is straight and its turning lies flat.`,
+      [],
+      [{ name: 'waist edge', curves: leg.waistEdge }],
+    ),
+    step(
+      'shape',
+      say`${shapeWords} The hem is ${mm(hem)} round at this length; ${leg.takenOffEachSide >= 0 ? 'taken off' : 'added to'} each inseam at the ankle: ${mm(Math.abs(leg.takenOffEachSide))}.`,
+      say`The back crotch point lies ${mm(leg.backCrotchDrop)} below the front’s, so that both inseams are equal.`,
+      inseams,
+    ),
+    step(
+      'length',
+      say`${lengthWords}: both inseams are ${mm(pathLength(leg.front.inseam))} long, measured from the crotch.`,
+      [],
+      [{ name: 'hem', curves: leg.hem }, ...inseams],
+    ),
+  ];
+}
+
+const dartWords = ({ front, back }: JoinedBlocks): string => {
+  const count = front.darts.length + back.darts.length;
+  return count === 0
+    ? 'there are no darts.'
+    : count === 1
+      ? 'the one dart is not sewn.'
+      : `the ${count} darts are not sewn.`;
+};
+
+const leanMm = (centres: Centres, part: 'front' | 'back'): Mm =>
+  Math.abs(centres[part].waistPoint.x - centres[part].hipPoint.x);
+const leanOf = (leg: Leg, part: 'front' | 'back'): Mm => Math.abs(leg[part].waistPoint.x - leg[part].hipPoint.x);
