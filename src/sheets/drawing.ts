@@ -1,6 +1,8 @@
 import { cutCurves, type LineKind, type Piece, type PieceText } from '../edges';
 import { type Curve, curveMap, type Edge, type Point, point, straight } from '../plane';
+import { pieceBounds } from './bounds';
 import { arrowheads, foldTriangles, notchTicks } from './symbols';
+import type { Box } from './types';
 
 /** The named groups of a drawing, from the bottom up. */
 export const LAYERS = ['levels', 'folds', 'stitch', 'cut', 'marks', 'text'] as const;
@@ -22,6 +24,8 @@ export interface DrawnPath {
 /** Everything that is drawn of one piece: the one truth for paper, screen and cutting files. */
 export interface PieceDrawing {
   readonly piece: Piece;
+  /** The least box round its cut line. */
+  readonly bounds: Box;
   /** In the order in which they are drawn. */
   readonly paths: readonly DrawnPath[];
   readonly texts: readonly PieceText[];
@@ -67,9 +71,16 @@ export function pieceDrawing(piece: Piece, shift: Point = point(0, 0)): PieceDra
   draw('marks', 'grain', 'grainline', [straight(from, to)]);
   for (const head of arrowheads(from, to)) draw('marks', 'solid', 'grainline', head, true);
 
+  const box = pieceBounds(piece);
   const order = (path: DrawnPath) => LAYERS.indexOf(path.layer);
   return {
     piece,
+    bounds: {
+      left: box.left + shift.x,
+      top: box.top + shift.y,
+      right: box.right + shift.x,
+      bottom: box.bottom + shift.y,
+    },
     paths: paths.sort((a, b) => order(a) - order(b)),
     texts: piece.texts.map((text) => ({ ...text, at: movedBy(text.at, shift) })),
   };

@@ -2,6 +2,6 @@ export { type DrawnPath, LAYERS, type Layer, type PieceDrawing, pieceDrawing, ty
 export { boxesMeet, boxGrown, boxHolds, drawingInk, type Ink, inkBounds, inkCrosses } from './ink';
 export { MARK, markCorners } from './marks';
 export { PAPER_SIZES, type PaperSize } from './paper-sizes';
-export { pieceBounds, placedDrawings } from './places';
+export { placedDrawings } from './places';
 export { tilePieces } from './tile';
 export type * from './types';

@@ -2,19 +2,13 @@ import type { Mm } from '../length';
 import type { Point } from '../plane';
 import { type Cell, cellKey, type Grid, gridCell, gridWindow } from './grid';
 import type { Ink } from './ink';
-import { markPlaces } from './marks';
+import { type MarkLine, markPlaces } from './marks';
 import type { JoinMark, Sheet } from './types';
 
 /** A join of two printed sheets; the second, right or below, is trimmed and laid on the first. */
-export interface Join {
+export interface Join extends MarkLine {
   readonly first: Cell;
   readonly second: Cell;
-  /** `down`: the second is on the right, the line runs down the drawing. `across`: it is below. */
-  readonly runs: 'down' | 'across';
-  /** Where the line stands: x where it runs down, y where it runs across. */
-  readonly at: Mm;
-  readonly from: Mm;
-  readonly to: Mm;
 }
 
 /** A join with its marks, each under a number that no other bears. */

@@ -1,14 +1,20 @@
 import type { Mm } from '../length';
 import { type Point, point } from '../plane';
 import { boxGrown, boxHolds, type Ink, inkCrosses } from './ink';
-import type { Join } from './joins';
 import type { Box, JoinMark } from './types';
 
 /** A half-diamond's size on the paper, in millimetres; the number stands in front of its tip. */
 export const MARK = { halfBase: 4, depth: 5, numberRoom: 6 } as const;
 
 /** The line on which marks are set. */
-type MarkLine = Pick<Join, 'at' | 'runs' | 'from' | 'to'>;
+export interface MarkLine {
+  /** `down`: it runs down the drawing and the marks' tips point left and right. `across`: up and down. */
+  readonly runs: 'down' | 'across';
+  /** Where it stands: x where it runs down, y where it runs across. */
+  readonly at: Mm;
+  readonly from: Mm;
+  readonly to: Mm;
+}
 
 /** From the ends of a join to the nearest mark, so that marks of crossing joins keep apart, on the paper. */
 const END_ROOM: Mm = 14;

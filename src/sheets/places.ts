@@ -1,8 +1,9 @@
-import { cutCurves, type Piece } from '../edges';
+import type { Piece } from '../edges';
 import type { Mm } from '../length';
-import { curveBounds, point } from '../plane';
+import { point } from '../plane';
+import { pieceBounds } from './bounds';
 import { type PieceDrawing, pieceDrawing } from './drawing';
-import type { Box, PiecePlace } from './types';
+import type { PiecePlace } from './types';
 
 /** Between two pieces on the paper: room to cut each without touching the other. */
 const GAP: Mm = 10;
@@ -25,15 +26,4 @@ export function placePieces(pieces: readonly Piece[]): readonly PiecePlace[] {
 /** The pieces' drawings, each where the plan puts it. */
 export function placedDrawings(pieces: readonly Piece[], places: readonly PiecePlace[]): readonly PieceDrawing[] {
   return pieces.map((piece, i) => pieceDrawing(piece, places[i]?.shift));
-}
-
-/** The least box round a piece's cut line. */
-export function pieceBounds(piece: Piece): Box {
-  const boxes = cutCurves(piece).map(curveBounds);
-  return {
-    left: Math.min(...boxes.map((box) => box.left)),
-    top: Math.min(...boxes.map((box) => box.top)),
-    right: Math.max(...boxes.map((box) => box.right)),
-    bottom: Math.max(...boxes.map((box) => box.bottom)),
-  };
 }

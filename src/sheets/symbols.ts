@@ -29,7 +29,7 @@ const SIGN = {
 } as const;
 
 /** A closed run of straight lines. */
-export const polygon = (...points: readonly Point[]): readonly Curve[] => pathThrough(...points, points[0] as Point);
+const polygon = (...points: readonly Point[]): readonly Curve[] => pathThrough(...points, points[0] as Point);
 
 /** The grainline's two arrowheads, each pointing outwards. */
 export function arrowheads(from: Point, to: Point): readonly (readonly Curve[])[] {

@@ -1,0 +1,25 @@
+import type { Draft } from '../project';
+import type { PdfOptions } from './pdf-options';
+
+/**
+ * The tiled PDF: the first sheet, then every sheet of the plan at true scale. The writer is loaded when it is first
+ * asked for, because it is heavier than all the rest.
+ *
+ * @param draft the finished draft; its plan says the paper and the sheets
+ * @param options the print font, the date, the file's name
+ * @returns the bytes of the file; the same draft and options give the same bytes
+ */
+export async function writePdf(draft: Draft, options: PdfOptions): Promise<Uint8Array> {
+  return (await import('./pdf')).writePdf(draft, options);
+}
+
+/**
+ * All pieces on one sheet of the size they need, at true scale.
+ *
+ * @param draft the finished draft
+ * @param options the print font, the date
+ * @throws Refusal where the sheet would be larger than a PDF page can be (5,080 mm)
+ */
+export async function writeLargePdf(draft: Draft, options: PdfOptions): Promise<Uint8Array> {
+  return (await import('./pdf-large')).writeLargePdf(draft, options);
+}

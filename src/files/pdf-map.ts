@@ -1,0 +1,45 @@
+import { point } from '../plane';
+import { type Box, boxGrown, type PieceDrawing, type SheetPlan } from '../sheets';
+import { INK, type LineStyle } from './line-styles';
+import { frameAt } from './page-frame';
+import type { Pen } from './pdf-pen';
+import { capitalsOfPt, ptOfCapitals } from './print-type';
+import { sheetCell } from './word-places';
+
+const CELL: LineStyle = { width: 0.15, colour: INK.join, dash: [] };
+const OUTLINE: LineStyle = { width: 0.3, colour: INK.cut, dash: [] };
+/** The labels' capitals, in parts of a cell's shorter side. */
+const LABEL_SHARE = 0.22;
+const LARGEST_CAPITALS = 3.2;
+
+/** The map of the sheets: every printed sheet as a box with its label, the pieces' cut lines over them. */
+export function drawMap(pen: Pen, plan: SheetPlan, drawings: readonly PieceDrawing[], room: Box): void {
+  const cells = plan.sheets.map((sheet) => ({ label: sheet.label, box: sheetCell(sheet) }));
+  const all = {
+    left: Math.min(...cells.map(({ box }) => box.left)),
+    top: Math.min(...cells.map(({ box }) => box.top)),
+    right: Math.max(...cells.map(({ box }) => box.right)),
+    bottom: Math.max(...cells.map(({ box }) => box.bottom)),
+  };
+  const scale = Math.min(
+    (room.right - room.left) / (all.right - all.left),
+    (room.bottom - room.top) / (all.bottom - all.top),
+  );
+  const spare = room.right - room.left - (all.right - all.left) * scale;
+  const { map } = frameAt(room.left + spare / 2, room.top, all, { x: scale, y: scale });
+  for (const { box } of cells) {
+    const from = map(point(box.left, box.top));
+    const to = map(point(box.right, box.bottom));
+    pen.frame(boxGrown({ left: from.x, top: from.y, right: to.x, bottom: to.y }, -CELL.width), CELL);
+  }
+  for (const path of drawings.flatMap((drawing) => drawing.paths)) {
+    if (path.stroke === 'cut') pen.stroke(path.curves, map, OUTLINE, { closed: true });
+    if (path.stroke === 'fold') pen.stroke(path.curves, map, CELL);
+  }
+  for (const { label, box } of cells) {
+    const side = Math.min(box.right - box.left, box.bottom - box.top) * scale;
+    const pt = ptOfCapitals(Math.min(LARGEST_CAPITALS, side * LABEL_SHARE));
+    const at = map(point((box.left + box.right) / 2, (box.top + box.bottom) / 2));
+    pen.words(label, point(at.x, at.y + capitalsOfPt(pt) / 2), { pt, colour: INK.words, align: 'middle' });
+  }
+}

@@ -1,0 +1,95 @@
+import { type Point, pathThrough, point } from '../plane';
+import { type Box, boxesMeet, type Ink, markCorners, type PieceDrawing, type Sheet, type SheetPlan } from '../sheets';
+import { JOIN_NOTE_PT, placeJoinNotes } from './join-notes';
+import { INK, type LineStyle } from './line-styles';
+import { type PageFrame, sheetFrame } from './page-frame';
+import { drawPaths } from './pdf-drawing';
+import type { Pen } from './pdf-pen';
+import { baseline, capitalsOfPt } from './print-type';
+import { NOTE_CLEAR, noteLineHeight, placeNote, type SheetNote } from './sheet-notes';
+import { markBoxes, type PlacedWord, placeWords } from './word-places';
+
+const FRAME: LineStyle = { width: 0.15, colour: INK.frame, dash: [] };
+const JOIN: LineStyle = { width: 0.2, colour: INK.join, dash: [] };
+const NUMBER_PT = 8;
+/** Between a half-diamond's tip and its number, on the paper. */
+const NUMBER_GAP = 1;
+
+/** What one sheet needs to know beside its own window. */
+export interface SheetMatter {
+  readonly plan: SheetPlan;
+  readonly drawings: readonly PieceDrawing[];
+  readonly ink: Ink;
+  /** Lines under the label, most needed first. */
+  readonly says: (shown: readonly PieceDrawing[]) => readonly string[];
+}
+
+/** Draws one sheet on the current page: lines, frame, joins, words, and the joining marks last of all. */
+export function drawSheet(pen: Pen, matter: SheetMatter, sheet: Sheet): void {
+  const { plan, drawings } = matter;
+  const frame = sheetFrame(plan, sheet);
+  const ink = inkNear(matter.ink, sheet.window);
+  const shown = drawings.filter((drawing) => boxesMeet(drawing.bounds, sheet.window));
+  pen.within(frame.box, () => drawPaths(pen, shown, sheet.window, frame, plan.scale.x));
+  pen.frame(frame.box, FRAME);
+  drawJoins(pen, sheet, frame);
+  const words = placeWords(drawings, plan, sheet, ink, pen.widthOf);
+  for (const word of words) drawWord(pen, word, frame);
+  const taken = [...markBoxes(sheet, plan), ...words.map((word) => word.box)];
+  const joinNotes = placeJoinNotes(plan, sheet, ink, taken, pen.widthOf);
+  for (const { text, at, turn } of joinNotes) {
+    pen.words(text, frame.map(at), { pt: JOIN_NOTE_PT, colour: INK.quietWords, align: 'middle', turn });
+  }
+  taken.push(...joinNotes.map((note) => note.box));
+  drawNote(pen, placeNote(plan, sheet, ink, taken, matter.says(shown), pen.widthOf), frame);
+  drawMarks(pen, sheet, frame);
+}
+
+function drawJoins(pen: Pen, { joins, window }: Sheet, { map }: PageFrame): void {
+  const { left, right, top, bottom } = window;
+  for (const x of [joins.left, joins.right])
+    if (x !== undefined) pen.line(map(point(x, top)), map(point(x, bottom)), JOIN);
+  for (const y of [joins.top, joins.bottom])
+    if (y !== undefined) pen.line(map(point(left, y)), map(point(right, y)), JOIN);
+}
+
+function drawWord(pen: Pen, { text, at, pt, turn }: PlacedWord, { map }: PageFrame): void {
+  pen.words(text, map(at), { pt, colour: INK.words, align: 'middle', turn });
+}
+
+function drawNote(pen: Pen, { lines, box }: SheetNote, { map }: PageFrame): void {
+  const corner = map(point(box.left, box.top));
+  let top = corner.y + NOTE_CLEAR;
+  for (const line of lines) {
+    const colour = line.quiet ? INK.quietWords : INK.words;
+    pen.words(line.text, point(corner.x + NOTE_CLEAR, baseline(top, line.pt)), { pt: line.pt, colour });
+    top += noteLineHeight(line);
+  }
+}
+
+function drawMarks(pen: Pen, { marks }: Sheet, { map }: PageFrame): void {
+  for (const { number, at, towards } of marks) {
+    const base = map(at);
+    const corners = markCorners(towards).map((corner) => point(base.x + corner.x, base.y + corner.y)) as [
+      Point,
+      Point,
+      Point,
+    ];
+    pen.fill(pathThrough(...corners, corners[0]), (p) => p, INK.mark);
+    const tip = corners[1];
+    const half = capitalsOfPt(NUMBER_PT) / 2;
+    const style = { pt: NUMBER_PT, colour: INK.mark } as const;
+    if (towards === 'left')
+      pen.words(`${number}`, point(tip.x - NUMBER_GAP, tip.y + half), { ...style, align: 'right' });
+    if (towards === 'right')
+      pen.words(`${number}`, point(tip.x + NUMBER_GAP, tip.y + half), { ...style, align: 'left' });
+    if (towards === 'up') pen.words(`${number}`, point(tip.x, tip.y - NUMBER_GAP), { ...style, align: 'middle' });
+    if (towards === 'down')
+      pen.words(`${number}`, point(tip.x, tip.y + NUMBER_GAP + 2 * half), { ...style, align: 'middle' });
+  }
+}
+
+const inkNear = (ink: Ink, window: Box): Ink => ({
+  ...ink,
+  lines: ink.lines.filter((line) => boxesMeet(line.bounds, window)),
+});

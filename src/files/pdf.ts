@@ -1,0 +1,55 @@
+import type { Mm } from '../length';
+import type { Draft } from '../project';
+import { drawingInk, PAPER_SIZES, type PieceDrawing, placedDrawings, type SheetPlan } from '../sheets';
+import { safeFileName } from './file-name';
+import { firstWords } from './first-words';
+import { drawFirst, type FirstPage } from './pdf-first';
+import type { PdfOptions } from './pdf-options';
+import { startPdf } from './pdf-pen';
+import { drawSheet } from './pdf-sheet';
+import { scaleSentence } from './words';
+
+/**
+ * The tiled PDF: the first sheet, then every sheet of the plan at true scale.
+ *
+ * @param draft the finished draft; its plan says the paper and the sheets
+ * @returns the bytes of the file
+ */
+export function writePdf(draft: Draft, options: PdfOptions): Uint8Array {
+  const { project, sheets: plan } = draft;
+  const drawings = placedDrawings(draft.pieces, plan.places);
+  const page = firstPage(plan, project.units === 'inch');
+  const pen = startPdf(page.width, page.height, options.font, {
+    title: project.name,
+    subject: `Lounge pant for ${project.body.label}, ${plan.sheets.length} sheets ${plan.paper.name}`,
+    date: options.date,
+  });
+  const fileName = options.fileName ?? `${safeFileName(project.name)}.pdf`;
+  drawFirst(pen, page, firstWords(draft, options.date, fileName), draft, drawings);
+  const ink = drawingInk(drawings);
+  const scale = scaleSentence(project.paper);
+  const says = (shown: readonly PieceDrawing[]) => [
+    `${shown.map(({ piece }) => piece.name).join(', ')} · ${project.name}`,
+    ...(scale === '' ? [] : [scale]),
+    'Test square: on the first sheet.',
+  ];
+  for (const sheet of plan.sheets) {
+    pen.newPage(plan.paper.width, plan.paper.height);
+    drawSheet(pen, { plan, drawings, ink, says }, sheet);
+  }
+  return pen.bytes();
+}
+
+/** Words don't grow with the paper: the first sheet of a plan on large sheets is a small one. */
+const LARGEST_FIRST: Mm = 450;
+const LEAST_MARGIN: Mm = 8;
+/** Beyond this the words would not find room on the small papers; printers reach closer. */
+const WIDEST_MARGIN: Mm = 15;
+
+/** The first sheet's paper: the plan's own, upright; A4 or Letter where the plan's is larger than A3 or Tabloid. */
+function firstPage({ paper, margin }: SheetPlan, inches: boolean): FirstPage {
+  const own = { width: Math.min(paper.width, paper.height), height: Math.max(paper.width, paper.height) };
+  const small = PAPER_SIZES.find((size) => size.name === (inches ? 'Letter' : 'A4')) ?? own;
+  const { width, height } = own.height > LARGEST_FIRST ? small : own;
+  return { width, height, margin: Math.min(Math.max(margin, LEAST_MARGIN), WIDEST_MARGIN) };
+}

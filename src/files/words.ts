@@ -1,0 +1,129 @@
+import { measurements } from '../body';
+import type { Check } from '../check';
+import { formatLength, type Mm, plain, printPhrase, type Units } from '../length';
+import { pathLength } from '../plane';
+import type { Draft, Measures, Project } from '../project';
+
+/** A name and its value, for a list. */
+export interface Row {
+  readonly name: string;
+  readonly value: string;
+}
+
+/** The body's measurements that were given, in the order of the catalogue. */
+export function bodyRows({ body, units }: Project): readonly Row[] {
+  return measurements.flatMap(({ key, name, unit }) => {
+    const value = body[key];
+    if (value === undefined) return [];
+    return [{ name, value: unit === 'years' ? `${plain(value, 1)} years` : formatLength(value, units) }];
+  });
+}
+
+const FINISHED: readonly (readonly [keyof Measures, string])[] = [
+  ['hipGirthFinished', 'Hip'],
+  ['waistOpening', 'Waist opening'],
+  ['pullOnNeeded', 'needed to pull on'],
+  ['thighGirthFinished', 'Thigh'],
+  ['hemGirthFinished', 'Hem'],
+  ['inseamFront', 'Inseam'],
+  ['crotchLengthFinished', 'Crotch length'],
+  ['crotchDepthFinished', 'Crotch depth'],
+  ['casingHeight', 'Casing above the waist edge'],
+];
+
+/** The finished measures that a wearer or a sewer asks for. */
+export const finishedRows = ({ measures, project }: Draft): readonly Row[] =>
+  FINISHED.map(([key, name]) => ({ name, value: formatLength(measures[key], project.units) }));
+
+const LENGTH_WORDS: Readonly<Record<string, string>> = {
+  ankle: 'ankle length',
+  midCalf: 'mid-calf length',
+  belowKnee: 'below the knee',
+  knee: 'knee length',
+  midThigh: 'mid-thigh length',
+  short: 'short',
+};
+const SHAPE_WORDS: Readonly<Record<string, string>> = { block: 'as the block', pyjama: 'pyjama', straight: 'straight' };
+
+/** What was chosen, in words. */
+export function choiceSentences({ project, leg }: Draft): readonly string[] {
+  const { cloth, waist, hem, allowances, units } = project;
+  const l = (value: Mm) => formatLength(value, units);
+  const stretch = cloth.stretch > 0 ? `, stretches ${plain(cloth.stretch * 100, 0)} %` : '';
+  const { length, shape } = project.leg;
+  const lengthWords = typeof length === 'string' ? (LENGTH_WORDS[length] ?? length) : `inseam ${l(length.inseam)}`;
+  const shapeWords = typeof shape === 'string' ? (SHAPE_WORDS[shape] ?? shape) : `hem ${l(shape.hemGirth)} round`;
+  const upright = `${plain(leg.straighten * 100, 0)} %`;
+  const how = leg.straightenAutomatic ? 'as needed to pull on' : 'by hand';
+  const rows = waist.rows === 1 ? '1 row' : `${waist.rows} rows`;
+  const threaded = waist.elastic === 'threaded' ? 'threaded' : 'sewn on';
+  const raw = waist.rawEdge === 'overlocked' ? 'raw edge overlocked' : 'raw edge turned under';
+  return [
+    `Cloth: ${cloth.kind}${stretch}, ${l(cloth.width)} wide, ${cloth.washFirst ? 'washed before cutting' : 'not washed first'}${project.use.forSleeping ? '; for sleeping' : ''}.`,
+    `Leg: ${lengthWords}, shape ${shapeWords}, spread ${l(leg.spread)}, centres straightened ${upright} (${how}).`,
+    `Waist: fold-over casing for elastic ${l(waist.elasticWidth)} wide, ${rows}, ${threaded}; ${raw}.`,
+    `Hem: turned ${l(hem.depth)}, ${hem.turnUnder > 0 ? `${l(hem.turnUnder)} turned under` : 'edge overlocked'}.`,
+    `Seam allowances are drawn in: inseam ${l(allowances.inseam)}, crotch and centres ${l(allowances.crotch)}.`,
+  ];
+}
+
+/** What to cut. */
+export function cutRows({ pieces, measures, project }: Draft): readonly Row[] {
+  const cloth = pieces.map((piece) => ({
+    name: `${piece.name}, of the cloth`,
+    value: piece.mirrored ? `${piece.cut}, ${piece.cut / 2} of them mirrored` : `${piece.cut}`,
+  }));
+  const elastic = `${formatLength(project.waist.elasticWidth, project.units)} elastic`;
+  const count = project.waist.rows === 1 ? '' : `${project.waist.rows} × `;
+  return [...cloth, { name: elastic, value: `${count}${formatLength(measures.elasticLength, project.units)}` }];
+}
+
+/** One sentence for each check that is not good, wrong before mind; one that says all is well where there is none. */
+export function checkSentences(checks: readonly Check[], units: Units): readonly string[] {
+  const said = (['wrong', 'mind'] as const).flatMap((verdict) =>
+    checks
+      .filter((check) => check.verdict === verdict)
+      .map((check) => {
+        const parts = [printPhrase(check.reason, units), printPhrase(check.remedy, units)];
+        return `${verdict === 'wrong' ? 'Wrong' : 'Mind'} – ${check.name}: ${parts.filter((part) => part !== '').join(' ')}`;
+      }),
+  );
+  return said.length > 0 ? said : [`All ${checks.length} checks are good.`];
+}
+
+/** The lines that are measured after joining, to prove the joins: every level that crosses a join, on the paper. */
+export function controlRows({ pieces, sheets, project }: Draft): readonly Row[] {
+  return pieces.flatMap((piece, i) =>
+    piece.lines
+      .filter((line) => line.kind === 'level')
+      .filter((line) => {
+        const shift = sheets.places[i]?.shift.x ?? 0;
+        const xs = line.curves.flatMap((curve) => curve.map((p) => p.x + shift));
+        return sheets.sheets.some(
+          ({ joins: { right } }) => right !== undefined && Math.min(...xs) < right && right < Math.max(...xs),
+        );
+      })
+      .map((line) => ({
+        name: `${line.name} line`,
+        value: formatLength(pathLength(line.curves) * project.paper.scale, project.units),
+      })),
+  );
+}
+
+const VULGAR_SCALES: Readonly<Record<string, string>> = { '0.5': 'half', '0.333': 'a third', '0.25': 'a quarter' };
+
+/** What a sheet that is not at true size, or is corrected for its printer, says of itself; empty on an ordinary sheet. */
+export function scaleSentence({ scale, correctX, correctY }: Project['paper']): string {
+  const parts: string[] = [];
+  if (scale !== 1) {
+    parts.push(
+      `Drawn at ${VULGAR_SCALES[plain(scale, 3)] ?? plain(scale, 3)} of true size: a sample, not for cutting out.`,
+    );
+  }
+  if (correctX !== 1 || correctY !== 1) {
+    parts.push(
+      `Corrected for one printer: ${plain(correctX, 4)} along the short side, ${plain(correctY, 4)} along the long side.`,
+    );
+  }
+  return parts.join(' ');
+}
