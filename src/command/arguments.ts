@@ -1,0 +1,88 @@
+/** The files that can be asked for, in the order in which they are written. */
+export const FILE_KINDS = ['pdf', 'large', 'svg', 'report'] as const;
+export type FileKind = (typeof FILE_KINDS)[number];
+
+/** What the command line asks for. */
+export interface DraftOrder {
+  /** The project file's path; `-` is standard input. */
+  readonly project: string;
+  /** The folder to write to. */
+  readonly out: string;
+  readonly files: readonly FileKind[];
+  /** Exit with 1 where a check says wrong. */
+  readonly strict: boolean;
+}
+
+export type ParsedArguments =
+  | { readonly ok: true; readonly order: DraftOrder }
+  | { readonly ok: true; readonly order: 'help' }
+  | { readonly ok: false; readonly problems: readonly string[] };
+
+export const USAGE = `Drafts a lounge pant from a project file and writes its pattern.
+
+  npm run --silent draft -- PROJECT.legwork.json --out DIR [--files ${FILE_KINDS.join(',')}] [--strict]
+
+  PROJECT   a project file, or - to read it from standard input
+  --out     the folder to write to; it is made if it is missing
+  --files   which files, with commas between them (all where it is left out)
+  --strict  exit with 1 if a check says wrong; the files are written all the same
+  --help    these lines
+
+Exit codes: 0 written, 1 written but a check says wrong (--strict), 2 refused and nothing written.`;
+
+/**
+ * Reads the command line's words.
+ *
+ * @param words what stands after the command's own name
+ * @returns the order, or a sentence for each word that is wrong or missing
+ */
+export function parseArguments(words: readonly string[]): ParsedArguments {
+  const problems: string[] = [];
+  const projects: string[] = [];
+  let out: string | undefined;
+  let files: readonly FileKind[] = FILE_KINDS;
+  let strict = false;
+  const rest = [...words];
+  for (let word = rest.shift(); word !== undefined; word = rest.shift()) {
+    const [option, attached] = optionParts(word);
+    const value = (): string | undefined =>
+      attached ?? (rest[0] !== undefined && !isOption(rest[0]) ? rest.shift() : undefined);
+    if (option === '--help') return { ok: true, order: 'help' };
+    if (option === '--strict' && attached === undefined) strict = true;
+    else if (option === '--out') {
+      out = value();
+      if (!out) problems.push('--out: missing: name the folder to write to');
+    } else if (option === '--files') {
+      const list = value();
+      if (list === undefined) problems.push(`--files: missing: name one or more of ${FILE_KINDS.join(', ')}`);
+      else {
+        const asked = list.split(',').map((kind) => kind.trim());
+        const unknown = asked.filter((kind) => !isFileKind(kind));
+        for (const kind of unknown)
+          problems.push(`--files: "${kind}": unknown kind; it must be one of ${FILE_KINDS.join(', ')}`);
+        files = FILE_KINDS.filter((kind) => asked.includes(kind));
+      }
+    } else if (isOption(word)) problems.push(`${word}: unknown option; known are --out, --files, --strict and --help`);
+    else projects.push(word);
+  }
+  const [project] = projects;
+  if (project === undefined) problems.push('project: missing: name a project file, or - for standard input');
+  for (const extra of projects.slice(1))
+    problems.push(`project: "${extra}": one project at a time; "${project}" is the first`);
+  if (out === undefined && !problems.some((problem) => problem.startsWith('--out'))) {
+    problems.push('--out: missing: name the folder to write to');
+  }
+  if (problems.length > 0 || project === undefined || !out) return { ok: false, problems };
+  return { ok: true, order: { project, out, files, strict } };
+}
+
+/** `--out=DIR` is `--out DIR`. */
+function optionParts(word: string): readonly [string, string | undefined] {
+  const equals = word.indexOf('=');
+  return word.startsWith('--') && equals > 0 ? [word.slice(0, equals), word.slice(equals + 1)] : [word, undefined];
+}
+
+/** A single hyphen is standard input, no option. */
+const isOption = (word: string): boolean => word.startsWith('-') && word !== '-';
+
+const isFileKind = (kind: string): kind is FileKind => (FILE_KINDS as readonly string[]).includes(kind);
