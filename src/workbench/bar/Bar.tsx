@@ -1,0 +1,54 @@
+import { type ChangeEvent, useRef } from 'react';
+import type { Units } from '../../length';
+import { Switch } from '../fields/Switch';
+import { openFromFile } from '../keep/open';
+import { saveToFile } from '../keep/save';
+import { useBench } from '../store/bench';
+import { ProjectName } from './ProjectName';
+import { UndoRedo } from './UndoRedo';
+
+const UNITS = [
+  { key: 'cm', name: 'cm' },
+  { key: 'inch', name: 'inch' },
+];
+
+/** The dark bar: whose pattern, in which unit, back and forth, and the files. */
+export function Bar() {
+  const units = useBench((state) => state.project.units);
+  const { showUnits, startFresh } = useBench.getState();
+  const file = useRef<HTMLInputElement>(null);
+  const onFile = (event: ChangeEvent<HTMLInputElement>) => {
+    const [chosen] = event.target.files ?? [];
+    // The same file may be chosen again after it was mended.
+    event.target.value = '';
+    if (chosen) void openFromFile(chosen);
+  };
+  return (
+    <header className="bar">
+      <h1 className="bar-product">Legwork</h1>
+      <ProjectName />
+      <Switch quiet label="Unit" choices={UNITS} chosen={units} onPick={(key) => showUnits(key as Units)} />
+      <span className="bar-actions">
+        <UndoRedo />
+        <button type="button" className="bar-button bar-main" onClick={startFresh}>
+          <span className="bar-what">Start with </span>my measurements
+        </button>
+        <button type="button" className="bar-button" onClick={() => file.current?.click()}>
+          Open
+        </button>
+        <button type="button" className="bar-button" onClick={saveToFile}>
+          Save
+        </button>
+      </span>
+      <input
+        ref={file}
+        type="file"
+        accept=".json,application/json"
+        className="unseen"
+        tabIndex={-1}
+        aria-label="Project file"
+        onChange={onFile}
+      />
+    </header>
+  );
+}

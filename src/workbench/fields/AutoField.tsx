@@ -1,0 +1,35 @@
+import { valueAt } from '../store/at-path';
+import { useBench } from '../store/bench';
+import { fieldName } from '../store/names';
+import { QuantityField, type QuantityFieldProps } from './QuantityField';
+import { SwitchField } from './SwitchField';
+
+export interface AutoFieldProps extends QuantityFieldProps {
+  /** What the automatic choice came to: shown, and the start for a change by hand. */
+  readonly automatic: number;
+}
+
+const CHOICES = [
+  { key: 'auto', name: 'as the body asks' },
+  { key: 'hand', name: 'by hand' },
+];
+
+/** A number that the drafting finds by itself until someone takes it in hand. */
+export function AutoField({ automatic, help, instead: _unused, ...field }: AutoFieldProps) {
+  const value = useBench((state) => valueAt(state.project, field.path));
+  const choose = useBench((state) => state.choose);
+  const byHand = typeof value === 'number';
+  return (
+    <>
+      <SwitchField
+        path={`${field.path}.how`}
+        label={fieldName(field.path)}
+        choices={CHOICES}
+        chosen={byHand ? 'hand' : 'auto'}
+        help={byHand ? undefined : help}
+        onPick={(key) => choose(field.path, key === 'auto' ? 'auto' : automatic)}
+      />
+      {byHand && <QuantityField {...field} {...(help ? { help } : {})} />}
+    </>
+  );
+}

@@ -1,0 +1,46 @@
+import type { ReactNode } from 'react';
+import { type Phrase, printPhrase } from '../../length';
+import { useBench } from '../store/bench';
+import { sentence } from '../store/refusal';
+
+export interface FieldRowProps {
+  readonly id: string;
+  readonly label: string;
+  readonly help: Phrase | undefined;
+  readonly problem: Phrase | undefined;
+  /** What the drawing shows beside it, for those who can't see it. */
+  readonly heard?: string | undefined;
+  readonly children: ReactNode;
+}
+
+/** One input with its name before it, what it does under it, and what is wrong with it under that. */
+export function FieldRow({ id, label, help, problem, heard, children }: FieldRowProps) {
+  const units = useBench((state) => state.project.units);
+  return (
+    <div className="field" data-asks={problem ? true : undefined}>
+      <label className="field-label" htmlFor={id}>
+        {label}
+      </label>
+      {children}
+      {help && (
+        <p className="field-help" id={`${id}-help`}>
+          {printPhrase(help, units)}
+          {heard && <span className="unseen"> {heard}</span>}
+        </p>
+      )}
+      {/* Always there, so that a sentence that appears is read out. */}
+      <p className="field-problem" id={`${id}-problem`} aria-live="polite">
+        {problem && sentence(printPhrase(problem, units))}
+      </p>
+    </div>
+  );
+}
+
+/** The ids that describe an input, for `aria-describedby`. */
+export function describedBy(id: string, help: Phrase | undefined, problem: Phrase | undefined): string | undefined {
+  const ids = [help && `${id}-help`, problem && `${id}-problem`].filter(Boolean);
+  return ids.length > 0 ? ids.join(' ') : undefined;
+}
+
+/** The id of the input that sets a path of the project. */
+export const fieldId = (path: string): string => `field-${path.replaceAll('.', '-')}`;

@@ -1,0 +1,43 @@
+import type { Phrase } from '../../length';
+import { problemAt } from '../store/asked';
+import { useBench } from '../store/bench';
+import { fieldName } from '../store/names';
+import { describedBy, FieldRow, fieldId } from './FieldRow';
+
+export interface Choice {
+  readonly key: string;
+  readonly name: string;
+}
+
+export interface PickFieldProps {
+  readonly path: string;
+  readonly help?: Phrase;
+  readonly choices: readonly Choice[];
+  readonly chosen: string;
+  readonly onPick: (key: string) => void;
+}
+
+/** One of many, in the browser's own list. */
+export function PickField({ path, help, choices, chosen, onPick }: PickFieldProps) {
+  const problem = useBench((state) => problemAt(state, path));
+  const id = fieldId(path);
+  return (
+    <FieldRow id={id} label={fieldName(path)} help={help} problem={problem}>
+      <span className="field-box field-pick">
+        <select
+          id={id}
+          value={chosen}
+          aria-invalid={problem ? true : undefined}
+          aria-describedby={describedBy(id, help, problem)}
+          onChange={(event) => onPick(event.target.value)}
+        >
+          {choices.map((choice) => (
+            <option key={choice.key} value={choice.key}>
+              {choice.name}
+            </option>
+          ))}
+        </select>
+      </span>
+    </FieldRow>
+  );
+}

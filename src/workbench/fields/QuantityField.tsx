@@ -1,0 +1,73 @@
+import type { KeyboardEvent } from 'react';
+import { type Phrase, say, type Units } from '../../length';
+import { problemAt } from '../store/asked';
+import { valueAt } from '../store/at-path';
+import { type Field, useBench } from '../store/bench';
+import { FIELD_LIMITS } from '../store/limits';
+import { fieldName } from '../store/names';
+import { describedBy, FieldRow, fieldId } from './FieldRow';
+
+export interface QuantityFieldProps extends Field {
+  /** What the number does; its limits are said after it. */
+  readonly help?: Phrase;
+  /** What the drawing shows beside it, for those who can't see it. */
+  readonly heard?: string;
+  /** What is used while the field is empty: shown greyed in it, and where arrow keys start. */
+  readonly instead?: number | undefined;
+}
+
+const ARROWS: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowDown: -1 };
+
+/**
+ * A number as plain text: every browser's own number field turns “40 1/8” into 401/8 or nothing. The text is the
+ * typist's own until the field is left; then it is printed tidily if it could be read.
+ */
+export function QuantityField({ help: does, heard, instead, ...field }: QuantityFieldProps) {
+  const { path, quantity, optional } = field;
+  const units = useBench((state) => state.project.units);
+  const help = withLimits(does, field, units);
+  const value = useBench((state) => valueAt(state.project, path));
+  const text = useBench((state) => state.entries[path]?.text);
+  const problem = useBench((state) => problemAt(state, path));
+  const { type, stepField, enter, leave } = useBench.getState();
+  const id = fieldId(path);
+
+  const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
+    const direction = ARROWS[event.key];
+    if (direction === undefined || event.altKey || event.metaKey) return;
+    event.preventDefault();
+    stepField(field, direction * (event.shiftKey ? 10 : 1), instead);
+  };
+
+  return (
+    <FieldRow id={id} label={fieldName(path)} help={help} problem={problem} heard={heard}>
+      <span className="field-box">
+        <input
+          id={id}
+          type="text"
+          autoComplete="off"
+          spellCheck={false}
+          required={!optional}
+          placeholder={instead === undefined ? undefined : quantity.print(instead, units)}
+          value={text ?? (typeof value === 'number' ? quantity.print(value, units) : '')}
+          aria-invalid={problem ? true : undefined}
+          aria-describedby={describedBy(id, help, problem)}
+          onChange={(event) => type(field, event.target.value)}
+          onKeyDown={onKeyDown}
+          onFocus={() => enter(path)}
+          onBlur={() => leave(path)}
+        />
+        <span className="field-unit" aria-hidden="true">
+          {quantity.word(units)}
+        </span>
+      </span>
+    </FieldRow>
+  );
+}
+
+function withLimits(does: Phrase | undefined, { path, quantity }: Field, units: Units): Phrase | undefined {
+  const limits = FIELD_LIMITS[path];
+  if (!limits) return does;
+  const range = `${quantity.range(limits.lowest, limits.highest, units)}.`;
+  return does ? say`${does} ${range}` : [range];
+}

@@ -1,0 +1,23 @@
+import { isStale } from '../store/asked';
+import { useBench } from '../store/bench';
+import { FinishedChecks } from './FinishedChecks';
+import { FinishedMeasures } from './FinishedMeasures';
+import { VerdictNews } from './VerdictNews';
+
+/** What the pair will measure, and whether it is good. */
+export function Finished() {
+  const stale = useBench(isStale);
+  return (
+    <aside className="finished" data-stale={stale || undefined} aria-label="Finished">
+      <section className="finished-part">
+        <h2>Finished</h2>
+        <FinishedMeasures />
+      </section>
+      <section className="finished-part">
+        <h2>Checks</h2>
+        <FinishedChecks />
+      </section>
+      <VerdictNews />
+    </aside>
+  );
+}

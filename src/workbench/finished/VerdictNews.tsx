@@ -1,0 +1,35 @@
+import { useEffect, useRef, useState } from 'react';
+import type { Check } from '../../check';
+import { useBench } from '../store/bench';
+
+/** Long enough that a number being typed is not commented digit by digit. */
+const PAUSE_MS = 700;
+
+/** Says changed verdicts to those who listen instead of looking. */
+export function VerdictNews() {
+  const checks = useBench((state) => state.draft.checks);
+  const told = useRef(checks);
+  const [news, setNews] = useState('');
+  useEffect(() => {
+    const wait = setTimeout(() => {
+      const changes = verdictChanges(told.current, checks);
+      told.current = checks;
+      if (changes !== '') setNews(changes);
+    }, PAUSE_MS);
+    return () => clearTimeout(wait);
+  }, [checks]);
+  return (
+    <p className="unseen" role="status">
+      {news}
+    </p>
+  );
+}
+
+/** One sentence for each check whose verdict changed; empty where none did. */
+export function verdictChanges(before: readonly Check[], after: readonly Check[]): string {
+  const old = new Map(before.map((check) => [check.id, check.verdict]));
+  return after
+    .filter((check) => (old.get(check.id) ?? 'good') !== check.verdict)
+    .map((check) => `${check.name}: now ${check.verdict}.`)
+    .join(' ');
+}

@@ -1,0 +1,82 @@
+import { type Mm, mm, type Phrase, say } from '../../length';
+import type { Draft, Measures } from '../../project';
+
+/** Less than this nobody sees or sews, millimetres. */
+const SEEN = 0.5;
+
+/** One finished measure beside the body's. */
+export interface MeasureRow {
+  readonly key: keyof Measures;
+  readonly name: string;
+  readonly value: Mm;
+  /** What it is measured against. */
+  readonly note: Phrase;
+}
+
+/** The finished measures in the order in which a wearer asks for them. */
+export function measureRows({ measures, body }: Draft): readonly MeasureRow[] {
+  return [
+    {
+      key: 'hipGirthFinished',
+      name: 'Hip',
+      value: measures.hipGirthFinished,
+      note: ease(body.hipGirth, measures.hipGirthFinished),
+    },
+    {
+      key: 'waistOpening',
+      name: 'Waist opening',
+      value: measures.waistOpening,
+      note: passing(measures),
+    },
+    { key: 'elasticLength', name: 'Elastic', value: measures.elasticLength, note: say`to cut, for one row` },
+    {
+      key: 'thighGirthFinished',
+      name: 'Thigh',
+      value: measures.thighGirthFinished,
+      note: ease(body.thighGirth, measures.thighGirthFinished),
+    },
+    {
+      key: 'hemGirthFinished',
+      name: 'Hem',
+      value: measures.hemGirthFinished,
+      note: say`foot ${mm(body.footEntryGirth)}`,
+    },
+    {
+      key: 'crotchLengthFinished',
+      name: 'Crotch length',
+      value: measures.crotchLengthFinished,
+      note: crotch(body.crotchLength, measures.crotchLengthFinished),
+    },
+    {
+      key: 'crotchDepthFinished',
+      name: 'Rise',
+      value: measures.crotchDepthFinished,
+      note: ease(body.bodyRise, measures.crotchDepthFinished),
+    },
+    { key: 'inseamFront', name: 'Inseam', value: measures.inseamFront, note: say`leg ${mm(body.insideLeg)}` },
+  ];
+}
+
+/** Whether the opening passes over the fullest part, and with how much to spare. */
+export function passing({ waistOpening, pullOnNeeded }: Measures): Phrase {
+  const spare = waistOpening - pullOnNeeded;
+  if (Math.abs(spare) < SEEN) return say`just passes`;
+  return spare > 0 ? say`passes by ${mm(spare)}` : say`too small by ${mm(-spare)}`;
+}
+
+function ease(body: Mm, finished: Mm): Phrase {
+  const more = finished - body;
+  return more >= 0 ? say`body ${mm(body)} + ${mm(more)}` : say`body ${mm(body)} − ${mm(-more)}`;
+}
+
+function crotch(body: Mm | undefined, finished: Mm): Phrase {
+  return body === undefined ? say`not measured` : ease(body, finished);
+}
+
+/** By how much a change moved a measure; undefined where nobody would see it. */
+export function movedBy(row: MeasureRow, before: Measures | undefined): Phrase | undefined {
+  if (!before) return undefined;
+  const by = row.value - before[row.key];
+  if (Math.abs(by) < SEEN) return undefined;
+  return by > 0 ? say`+ ${mm(by)}` : say`− ${mm(-by)}`;
+}

@@ -1,0 +1,21 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import './look/fonts.css';
+import './look/theme.css';
+import './look/bench.css';
+import './look/bar.css';
+import './look/path.css';
+import './look/fields.css';
+import './look/table.css';
+import './look/lines.css';
+import './look/finished.css';
+import './look/working.css';
+import { Workbench } from './Workbench';
+
+const root = document.getElementById('root');
+if (!root) throw new Error('the page has no place for the workbench');
+createRoot(root).render(
+  <StrictMode>
+    <Workbench />
+  </StrictMode>,
+);

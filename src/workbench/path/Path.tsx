@@ -1,0 +1,15 @@
+import { STATIONS } from '../store/stations';
+import { Stop } from './Stop';
+
+/** The stations as one thread of running stitches: the open one holds its inputs, the others say what they came to. */
+export function Path() {
+  return (
+    <section className="path" aria-label="Stations">
+      <ol className="thread">
+        {STATIONS.map((station) => (
+          <Stop key={station} station={station} />
+        ))}
+      </ol>
+    </section>
+  );
+}

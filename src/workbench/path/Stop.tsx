@@ -1,0 +1,66 @@
+import { type ComponentType, useEffect, useRef } from 'react';
+import { BlocksStation } from '../stations/BlocksStation';
+import { BodyStation } from '../stations/BodyStation';
+import { CheckStation } from '../stations/CheckStation';
+import { EdgesStation } from '../stations/EdgesStation';
+import { LegStation } from '../stations/LegStation';
+import { PaperStation } from '../stations/PaperStation';
+import { RESULTS } from '../stations/results';
+import { stationAsks } from '../store/asked';
+import { type Bench, useBench } from '../store/bench';
+import { STATION_NAMES, type Station } from '../store/stations';
+
+const INSIDE: Readonly<Record<Station, ComponentType>> = {
+  body: BodyStation,
+  blocks: BlocksStation,
+  leg: LegStation,
+  edges: EdgesStation,
+  check: CheckStation,
+  paper: PaperStation,
+};
+
+/** One station on the thread. */
+export function Stop({ station }: { readonly station: Station }) {
+  const open = useBench((state) => state.station === station);
+  const result = useBench((state) => RESULTS[station](state.draft, state.project.units));
+  const wants = useBench((state) => lookWanted(state, station));
+  const goTo = useBench((state) => state.goTo);
+  const Inside = INSIDE[station];
+  const inside = `station-${station}`;
+  const item = useRef<HTMLLIElement>(null);
+  const wasOpen = useRef(open);
+  useEffect(() => {
+    if (open && !wasOpen.current) item.current?.scrollIntoView?.({ block: 'nearest' });
+    wasOpen.current = open;
+  }, [open]);
+  return (
+    <li ref={item} className="stop" data-open={open || undefined} data-wants={wants ? true : undefined}>
+      <h2 className="stop-name">
+        <button
+          type="button"
+          aria-expanded={open}
+          aria-controls={open ? inside : undefined}
+          onClick={() => goTo(station)}
+        >
+          <span className="stop-knot" aria-hidden="true" />
+          {STATION_NAMES[station]}
+        </button>
+      </h2>
+      {wants && <p className="stop-wants">{wants}</p>}
+      {open ? (
+        <div className="stop-inside" id={inside}>
+          <Inside />
+        </div>
+      ) : (
+        <p className="stop-result">{result}</p>
+      )}
+    </li>
+  );
+}
+
+/** Why the station wants a look, in a few words; undefined where it does not. */
+function lookWanted(state: Bench, station: Station): string | undefined {
+  if (stationAsks(state, station)) return state.station === station ? undefined : 'wants a look';
+  if (station !== 'check') return undefined;
+  return state.draft.checks.some((check) => check.verdict === 'wrong') ? 'something is wrong' : undefined;
+}

@@ -1,0 +1,91 @@
+import { mm, say } from '../../length';
+import { PickField } from '../fields/PickField';
+import { QuantityField } from '../fields/QuantityField';
+import { useBench } from '../store/bench';
+import { length } from '../store/quantity';
+import { StraightenField } from './StraightenField';
+
+/** Joining, spreading, straightening, shape and length: what makes a leg of two blocks. */
+export function LegStation() {
+  const spread = useBench((state) => state.draft.measures.spread);
+  return (
+    <>
+      <QuantityField
+        path="leg.spread"
+        quantity={length}
+        help={say`Opens the join: each leg is ${mm(spread)} wider, the pair ${mm(2 * spread)}. A woven wants it.`}
+      />
+      <StraightenField />
+      <QuantityField
+        path="leg.raiseWaist"
+        quantity={length}
+        help={say`Puts the waist edge higher on the body; with a minus, lower.`}
+      />
+      <QuantityField path="leg.lowerCrotch" quantity={length} help={say`More room to sit, and a looser look.`} />
+      <Shape />
+      <Length />
+    </>
+  );
+}
+
+const SHAPES = [
+  { key: 'pyjama', name: 'pyjama, tapered' },
+  { key: 'straight', name: 'straight' },
+  { key: 'block', name: 'as the block' },
+  { key: 'hemGirth', name: 'to a hem girth' },
+];
+
+function Shape() {
+  const { shape } = useBench((state) => state.project.leg);
+  const { hemGirthFinished } = useBench((state) => state.draft.measures);
+  const foot = useBench((state) => state.draft.body.footEntryGirth);
+  const choose = useBench((state) => state.choose);
+  const byHand = typeof shape !== 'string';
+  return (
+    <>
+      <PickField
+        path="leg.shape"
+        choices={SHAPES}
+        chosen={byHand ? 'hemGirth' : shape}
+        help={say`Hem ${mm(hemGirthFinished)} round; the foot needs ${mm(foot)}.`}
+        onPick={(key) => choose('leg.shape', key === 'hemGirth' ? { hemGirth: hemGirthFinished } : key)}
+      />
+      {byHand && <QuantityField path="leg.shape.hemGirth" quantity={length} help={say`Round the finished hem.`} />}
+    </>
+  );
+}
+
+const LENGTHS = [
+  { key: 'ankle', name: 'ankle' },
+  { key: 'midCalf', name: 'mid-calf' },
+  { key: 'belowKnee', name: 'below the knee' },
+  { key: 'knee', name: 'at the knee' },
+  { key: 'midThigh', name: 'mid-thigh' },
+  { key: 'short', name: 'short' },
+  { key: 'inseam', name: 'an inseam' },
+];
+
+function Length() {
+  const chosen = useBench((state) => state.project.leg.length);
+  const { inseamFront } = useBench((state) => state.draft.measures);
+  const choose = useBench((state) => state.choose);
+  const byHand = typeof chosen !== 'string';
+  return (
+    <>
+      <PickField
+        path="leg.length"
+        choices={LENGTHS}
+        chosen={byHand ? 'inseam' : chosen}
+        help={say`Finished inseam ${mm(inseamFront)}.`}
+        onPick={(key) => choose('leg.length', key === 'inseam' ? { inseam: inseamFront } : key)}
+      />
+      {byHand && (
+        <QuantityField
+          path="leg.length.inseam"
+          quantity={length}
+          help={say`From the crotch to the hem fold, along the seam.`}
+        />
+      )}
+    </>
+  );
+}

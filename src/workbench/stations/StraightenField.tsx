@@ -1,0 +1,54 @@
+import { mm, printPhrase, say } from '../../length';
+import { fieldId } from '../fields/FieldRow';
+import { SwitchField } from '../fields/SwitchField';
+import { useBench } from '../store/bench';
+import { leans } from '../table/readings';
+
+const HOW = [
+  { key: 'auto', name: 'as needed' },
+  { key: 'hand', name: 'by hand' },
+];
+
+/** How upright the centre lines stand: found by the drafting, or slid by hand; said as what a ruler would measure. */
+export function StraightenField() {
+  const units = useBench((state) => state.project.units);
+  const byHand = useBench((state) => state.project.leg.straighten !== 'auto');
+  const leg = useBench((state) => state.draft.leg);
+  const { choose, slide, leave } = useBench.getState();
+  const lean = leans(leg);
+  const words = say`Centre back leans ${mm(lean.back)}, centre front ${mm(lean.front)}.`;
+  const id = fieldId('leg.straighten.slide');
+  return (
+    <>
+      <SwitchField
+        path="leg.straighten"
+        choices={HOW}
+        chosen={byHand ? 'hand' : 'auto'}
+        help={say`${words} ${byHand ? '' : 'Just upright enough to pull on.'}`}
+        onPick={(key) => choose('leg.straighten', key === 'auto' ? 'auto' : leg.straighten)}
+      />
+      {byHand && (
+        <div className="field field-wide">
+          <label className="unseen" htmlFor={id}>
+            From as the block leans to upright
+          </label>
+          <input
+            id={id}
+            type="range"
+            min="0"
+            max="1"
+            step="0.02"
+            value={leg.straighten}
+            aria-valuetext={printPhrase(words, units)}
+            onChange={(event) => slide('leg.straighten', Number(event.target.value))}
+            onBlur={() => leave('leg.straighten')}
+          />
+          <span className="slide-ends" aria-hidden="true">
+            <span>as the block leans</span>
+            <span>upright</span>
+          </span>
+        </div>
+      )}
+    </>
+  );
+}

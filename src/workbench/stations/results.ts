@@ -1,0 +1,46 @@
+import { formatLength, plain, printPhrase, type Units } from '../../length';
+import type { Draft } from '../../project';
+import { passing } from '../finished/rows';
+import type { Station } from '../store/stations';
+
+const LENGTHS: Readonly<Record<string, string>> = {
+  ankle: 'ankle',
+  midCalf: 'mid-calf',
+  belowKnee: 'below the knee',
+  knee: 'at the knee',
+  midThigh: 'mid-thigh',
+  short: 'short',
+};
+
+/** What each station came to, in one line: what a closed stop says. */
+export const RESULTS: Readonly<Record<Station, (draft: Draft, units: Units) => string>> = {
+  body({ body }, units) {
+    const l = (value: number) => formatLength(value, units);
+    return `waist ${l(body.waistGirth)} · hip ${l(body.hipGirth)} · rise ${l(body.bodyRise)} · inside leg ${l(body.insideLeg)}`;
+  },
+  blocks({ blocks }, units) {
+    if (blocks.crotchWanted === undefined) return 'drafted · crotch length not measured';
+    return `drafted · crotch fitted within ${formatLength(Math.abs(blocks.crotchRest), units)}`;
+  },
+  leg({ project, measures }, units) {
+    const { length } = project.leg;
+    const name = typeof length === 'string' ? LENGTHS[length] : `inseam ${formatLength(length.inseam, units)}`;
+    const opening = printPhrase(passing(measures), units);
+    return `${name}, spread ${formatLength(measures.spread, units)}, opening ${opening}`;
+  },
+  edges({ project: { waist, hem, allowances } }, units) {
+    const l = (value: number) => formatLength(value, units);
+    const elastic = waist.elastic === 'threaded' ? 'threaded' : 'sewn on';
+    return `${l(waist.elasticWidth)} elastic, ${elastic} · hem turned ${l(hem.depth)} · allowance ${l(allowances.inseam)}`;
+  },
+  check({ checks }) {
+    const count = (verdict: string) => checks.filter((check) => check.verdict === verdict).length;
+    const [good, mind, wrong] = [count('good'), count('mind'), count('wrong')];
+    return [`${good} good`, mind > 0 && `${mind} to mind`, wrong > 0 && `${wrong} wrong`].filter(Boolean).join(' · ');
+  },
+  paper({ sheets, project }) {
+    const many = sheets.sheets.length;
+    const scale = project.paper.scale === 1 ? 'true size' : `scale ${plain(project.paper.scale, 3)}`;
+    return `${many} ${many === 1 ? 'sheet' : 'sheets'} ${sheets.paper.name} and a first sheet · ${scale}`;
+  },
+};

@@ -1,0 +1,32 @@
+import { measurements } from '../../body';
+
+/** The least and the greatest value that can be drafted, in the units of the project file. */
+export interface Limits {
+  readonly lowest: number;
+  readonly highest: number;
+}
+
+const within = (lowest: number, highest: number): Limits => ({ lowest, highest });
+
+/** The limits of the project file for the fields on the screen; a test holds each against the draft. */
+export const FIELD_LIMITS: Readonly<Record<string, Limits>> = {
+  ...Object.fromEntries(measurements.map(({ key, lowest, highest }) => [`body.${key}`, within(lowest, highest)])),
+  'cloth.stretch': within(0, 2),
+  'block.hipEase': within(-200, 400),
+  'block.waistEase': within(0, 200),
+  'block.riseEase': within(0, 100),
+  'block.balance': within(-30, 40),
+  'leg.spread': within(0, 250),
+  'leg.raiseWaist': within(-120, 150),
+  'leg.lowerCrotch': within(0, 100),
+  'leg.shape.hemGirth': within(120, 2400),
+  'leg.length.inseam': within(30, 1300),
+  'waist.elasticWidth': within(3, 80),
+  'waist.turnOfCloth': within(0, 12),
+  'hem.depth': within(5, 120),
+  'hem.turnUnder': within(0, 30),
+  'allowances.inseam': within(0, 40),
+  'allowances.crotch': within(0, 40),
+  'paper.margin': within(0, 40),
+  'paper.overlap': within(0, 40),
+};

@@ -1,0 +1,81 @@
+import { fieldText, MM_PER_INCH, type Phrase, parseLength, plain, say, type Units } from '../../length';
+
+/** What was read from a field, or one sentence that says why it can't be read. */
+export type Reading =
+  | { readonly ok: true; readonly value: number | undefined }
+  | { readonly ok: false; readonly phrase: Phrase };
+
+/** A kind of number that people type: how it is read, printed and stepped. Values are those of the project file. */
+export interface Quantity {
+  readonly read: (text: string, units: Units) => Reading;
+  readonly print: (value: number, units: Units) => string;
+  /** The limits in words, rounded inwards, so that what is said can also be typed. */
+  readonly range: (lowest: number, highest: number, units: Units) => string;
+  /** The unit word that stands in the field. */
+  readonly word: (units: Units) => string;
+  /** One press of an arrow key. */
+  readonly step: (units: Units) => number;
+}
+
+/** A length in the project's unit, or in any other that is written after it. */
+export const length: Quantity = {
+  read(text, units) {
+    const parsed = parseLength(text, units);
+    if (parsed.ok) return { ok: true, value: parsed.mm };
+    if (parsed.reason === 'empty') return { ok: true, value: undefined };
+    return { ok: false, phrase: say`“${shortened(text)}” is no length; write it like 102 cm, 40 1/8 in or 40⅛.` };
+  },
+  print: fieldText,
+  range(lowest, highest, units) {
+    if (units === 'cm') return `${fieldText(lowest, units)} to ${fieldText(highest, units)} cm`;
+    const eighth = MM_PER_INCH / 8;
+    const [from, to] = [Math.ceil(lowest / eighth - 1e-6) * eighth, Math.floor(highest / eighth + 1e-6) * eighth];
+    return `${fieldText(from, units)} to ${fieldText(to, units)} in`;
+  },
+  word: (units) => (units === 'cm' ? 'cm' : 'in'),
+  step: (units) => (units === 'cm' ? 1 : MM_PER_INCH / 8),
+};
+
+/** A fraction 0…1, typed and shown as a percentage. */
+export const percentage: Quantity = {
+  read: (text) => readNumber(text.replace(/%\s*$/, ''), 0.01, text, 'a percentage; write it like 35.'),
+  print: (value) => plain(value * 100, 1),
+  range: (lowest, highest) => `${plain(lowest * 100, 0)} to ${plain(highest * 100, 0)} %`,
+  word: () => '%',
+  step: () => 0.01,
+};
+
+export const years: Quantity = {
+  read: (text) => readNumber(text.replace(/years?\s*$/i, ''), 1, text, 'an age; write it like 34.'),
+  print: (value) => plain(value, 1),
+  range: (lowest, highest) => `${plain(lowest, 0)} to ${plain(highest, 0)} years`,
+  word: () => 'years',
+  step: () => 1,
+};
+
+function readNumber(text: string, size: number, typed: string, wanted: string): Reading {
+  const trimmed = text.trim();
+  if (typed.trim() === '') return { ok: true, value: undefined };
+  if (/^[+−-]?(\d+([.,]\d*)?|[.,]\d+)$/.test(trimmed)) {
+    return { ok: true, value: Number(trimmed.replace(',', '.').replace('−', '-')) * size };
+  }
+  return { ok: false, phrase: say`“${shortened(typed)}” is not ${wanted}` };
+}
+
+function shortened(text: string): string {
+  return text.length > 24 ? `${text.slice(0, 23)}…` : text;
+}
+
+/**
+ * The next value on the grid of steps: a value between two steps goes to its neighbour first.
+ *
+ * @param value where it stands
+ * @param step the size of one step
+ * @param count how many steps, negative for down
+ */
+export function stepped(value: number, step: number, count: number): number {
+  const place = value / step;
+  const onGrid = Math.abs(place - Math.round(place)) < 1e-6;
+  if (onGrid) return (Math.round(place) + count) * step;
+  return (count > 0 ? Math.floor(place) + count : Math.ceil(place) + count) * step;
+}

@@ -1,0 +1,14 @@
+import { type Problem, printPhrase } from '../../length';
+
+/** Why a file could not be opened, in a sentence or two; the first problems are enough to go on with. */
+export function refusal(problems: readonly Problem[], fileName: string): string {
+  const reasons = problems.slice(0, 2).map((problem) => sentence(printPhrase(problem.phrase, 'cm')));
+  const more = problems.length > 2 ? ` And ${problems.length - 2} more.` : '';
+  return `“${fileName}” can’t be opened. ${reasons.join(' ')}${more} Nothing here was changed.`;
+}
+
+/** A phrase of a problem as a sentence: a capital first, a stop last. */
+export function sentence(text: string): string {
+  const upper = text.charAt(0).toUpperCase() + text.slice(1);
+  return /[.!?]$/.test(upper) ? upper : `${upper}.`;
+}

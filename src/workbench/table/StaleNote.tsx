@@ -1,0 +1,32 @@
+import { printPhrase } from '../../length';
+import { fieldId } from '../fields/FieldRow';
+import { firstProblem, isStale } from '../store/asked';
+import { useBench } from '../store/bench';
+import { fieldName } from '../store/names';
+import { stationOf } from '../store/stations';
+
+/** Says that the drawing is the last good one, why, and leads to the field that asks. */
+export function StaleNote() {
+  const stale = useBench(isStale);
+  const path = useBench((state) => firstProblem(state)?.path);
+  const phrase = useBench((state) => firstProblem(state)?.phrase);
+  const units = useBench((state) => state.project.units);
+  const goTo = useBench((state) => state.goTo);
+  if (!stale || path === undefined || !phrase) return null;
+  const station = stationOf(path);
+  const lead = () => {
+    if (station) goTo(station);
+    requestAnimationFrame(() => document.getElementById(fieldId(path))?.focus());
+  };
+  return (
+    <p className="stale-note">
+      <span>The last good drawing. </span>
+      <span>{`${fieldName(path)}: ${printPhrase(phrase, units)}`}</span>
+      {station && (
+        <button type="button" className="plain-link" onClick={lead}>
+          go there
+        </button>
+      )}
+    </p>
+  );
+}

@@ -1,0 +1,107 @@
+import { type CSSProperties, type KeyboardEvent, memo, useRef } from 'react';
+import { isStale } from '../store/asked';
+import { useBench } from '../store/bench';
+import { STATION_NAMES } from '../store/stations';
+import type { DrawingProps } from './drawings/drawing-props';
+import { LitLines } from './LitLines';
+import { Grid, RULER, Rulers } from './Rulers';
+import { StaleNote } from './StaleNote';
+import { STATION_DRAWINGS } from './station-drawings';
+import { TableTools } from './TableTools';
+import { TapeNote } from './TapeNote';
+import { usePointers } from './use-pointers';
+import { useView, type ViewControl } from './use-view';
+import { useWindowSize } from './use-window-size';
+import type { Room } from './view';
+
+/** The words beside the drawing need room on a wide table; a narrow one hides them. */
+const WIDE_ROOM: Room = { left: RULER + 96, top: RULER + 36, right: 96, bottom: 68 };
+const NARROW_ROOM: Room = { left: RULER + 14, top: RULER + 14, right: 14, bottom: 58 };
+const NARROW = 560;
+
+/** Pixels a millimetre below which words on the drawing would lie on one another. */
+const FAR = 0.45;
+
+/** The cutting table: the open station's drawing on paper, with rulers and a grid. */
+export function Table() {
+  const element = useRef<HTMLElement>(null);
+  const size = useWindowSize(element);
+  const station = useBench((state) => state.station);
+  const draft = useBench((state) => state.draft);
+  const units = useBench((state) => state.project.units);
+  const stale = useBench(isStale);
+  const { Drawing, box, says } = STATION_DRAWINGS[station];
+  const narrow = size.width < NARROW;
+  const control = useView(station, box(draft), size, narrow ? NARROW_ROOM : WIDE_ROOM);
+  const { view } = control;
+  const pointers = usePointers(element, control);
+  const zoomed = {
+    transform: `translate(${view.left}px, ${view.top}px) scale(${view.scale})`,
+    '--unzoomed': 1 / view.scale,
+  } as CSSProperties;
+
+  return (
+    <main className="table" aria-label="Table">
+      <section
+        className="table-window"
+        ref={element}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the drawing is moved by keys as well as by hand
+        tabIndex={0}
+        aria-label={`Drawing at ${STATION_NAMES[station]}. Arrow keys move it, plus and minus zoom, F fits it.`}
+        data-narrow={narrow || undefined}
+        onKeyDown={(event) => onKeyDown(event, control)}
+        {...pointers}
+      >
+        <svg className="table-paper" width={size.width} height={size.height} role="img" aria-label={says}>
+          <Grid view={view} size={size} units={units} />
+          <g
+            className="drawing"
+            data-stale={stale || undefined}
+            data-station={station}
+            data-far={view.scale < FAR || undefined}
+            style={zoomed}
+          >
+            <Still Drawing={Drawing} draft={draft} />
+            <LitLines />
+          </g>
+          <Rulers view={view} size={size} units={units} />
+        </svg>
+      </section>
+      <StaleNote />
+      <TapeNote />
+      <TableTools control={control} />
+    </main>
+  );
+}
+
+/** Drawn anew when the draft changes, not when it is panned. */
+const Still = memo(function Still({
+  Drawing,
+  draft,
+}: DrawingProps & { readonly Drawing: React.ComponentType<DrawingProps> }) {
+  return <Drawing draft={draft} />;
+});
+
+/** One press of an arrow key, pixels, and of plus and minus. */
+const STEP = 60;
+const NEARER = 1.25;
+
+const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowLeft: [STEP, 0],
+  ArrowRight: [-STEP, 0],
+  ArrowUp: [0, STEP],
+  ArrowDown: [0, -STEP],
+};
+
+const ZOOMS: Readonly<Record<string, number>> = { '+': NEARER, '=': NEARER, '-': 1 / NEARER };
+
+function onKeyDown(event: KeyboardEvent, { pan, zoom, showAll }: ViewControl) {
+  if (event.ctrlKey || event.metaKey || event.altKey) return;
+  const arrow = ARROWS[event.key];
+  const factor = ZOOMS[event.key];
+  if (arrow) pan(...arrow);
+  else if (factor) zoom(factor);
+  else if (event.key.toLowerCase() === 'f') showAll();
+  else return;
+  event.preventDefault();
+}

@@ -1,0 +1,55 @@
+import { MM_PER_INCH, plain } from '../../length';
+import { Switch } from '../fields/Switch';
+import { useBench } from '../store/bench';
+import type { ViewControl } from './use-view';
+
+/** A screen's pixel is defined as 1/96 in; real screens only come near it. */
+const PIXELS_PER_MM = 96 / MM_PER_INCH;
+
+const TURNINGS = [
+  { key: 'folded', name: 'folded over' },
+  { key: 'flat', name: 'laid flat' },
+];
+
+/** The few tools that lie on the table: the working, how turnings are shown, and the zoom. */
+export function TableTools({ control }: { readonly control: ViewControl }) {
+  const station = useBench((state) => state.station);
+  const folded = useBench((state) => state.folded);
+  const workingShown = useBench((state) => state.workingShown);
+  const { fold, showWorking } = useBench.getState();
+  const percent = plain((control.view.scale / PIXELS_PER_MM) * 100, 0);
+  return (
+    <div className="tools">
+      <button
+        type="button"
+        className="tool"
+        aria-expanded={workingShown}
+        aria-controls={workingShown ? 'working' : undefined}
+        onClick={() => showWorking(!workingShown)}
+      >
+        Working
+      </button>
+      {station === 'edges' && (
+        <Switch
+          quiet
+          label="Casing and hem"
+          choices={TURNINGS}
+          chosen={folded ? 'folded' : 'flat'}
+          onPick={(key) => fold(key === 'folded')}
+        />
+      )}
+      <span className="tools-zoom">
+        <button type="button" className="tool tool-round" aria-label="Farther" onClick={() => control.zoom(0.8)}>
+          −
+        </button>
+        <span className="tools-scale">{percent} %</span>
+        <button type="button" className="tool tool-round" aria-label="Nearer" onClick={() => control.zoom(1.25)}>
+          +
+        </button>
+        <button type="button" className="tool" onClick={control.showAll}>
+          Fit
+        </button>
+      </span>
+    </div>
+  );
+}

@@ -1,0 +1,14 @@
+import { measurements } from '../../body';
+import { useBench } from '../store/bench';
+
+/** Where the tape goes for the measurement that is being typed; the field itself says it to those who listen. */
+export function TapeNote() {
+  const field = useBench((state) => (state.station === 'body' ? state.field : undefined));
+  const measurement = measurements.find((one) => `body.${one.key}` === field);
+  if (!measurement || measurement.where === '') return null;
+  return (
+    <p className="tape-note" aria-hidden="true">
+      <strong>{measurement.name}</strong> {measurement.where}
+    </p>
+  );
+}

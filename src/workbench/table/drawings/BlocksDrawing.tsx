@@ -1,0 +1,68 @@
+import { useId } from 'react';
+import type { Block } from '../../../block';
+import { formatLength } from '../../../length';
+import { outlineCurves, outlineEdge, pathEnd, pathStart, straight } from '../../../plane';
+import { useBench } from '../../store/bench';
+import { apart } from '../apart';
+import { pathText } from '../path-text';
+import { Word } from '../Word';
+import type { DrawingProps } from './drawing-props';
+import { Line } from './Line';
+import { Grainline } from './Marks';
+
+/** The two fitted blocks, net, side by side with a space between. */
+export function BlocksDrawing({ draft }: DrawingProps) {
+  const units = useBench((state) => state.project.units);
+  const { front, back, backCrotchDrop } = draft.blocks;
+  const backPoint = pathEnd(outlineEdge(back.edges, 'crotch').curves);
+  return (
+    <>
+      <BlockShape block={back} />
+      <BlockShape block={front} />
+      <g style={{ transform: `translateX(${apart('back')}px)` }}>
+        <Word at={backPoint} anchor="start" dx={10} dy={18} className="word-note word-bare">
+          {`${formatLength(backCrotchDrop, units)} below the front’s`}
+        </Word>
+      </g>
+    </>
+  );
+}
+
+function BlockShape({ block }: { readonly block: Block }) {
+  const id = useId();
+  const { part, edges, grainline, darts, hipLevel, crotchLevel, kneeLevel } = block;
+  const outline = pathText(outlineCurves(edges), true);
+  const wide = pathStart(outlineEdge(edges, 'inseam').curves).x;
+  const levels = { hip: hipLevel, 'crotch line': crotchLevel, knee: kneeLevel };
+  return (
+    <g style={{ transform: `translateX(${apart(part)}px)` }}>
+      <clipPath id={id}>
+        <path d={outline} />
+      </clipPath>
+      <path className={part === 'front' ? 'tint-front' : 'tint-back'} d={outline} />
+      <g clipPath={`url(#${id})`}>
+        {Object.values(levels).map((y) => (
+          <Line key={y} stroke="level" curves={[straight({ x: -Math.abs(wide), y }, { x: Math.abs(wide), y })]} />
+        ))}
+      </g>
+      {darts.map((dart) => (
+        <Line
+          key={dart.tip.x}
+          stroke="block"
+          curves={[straight(dart.left, dart.tip), straight(dart.tip, dart.right)]}
+        />
+      ))}
+      <Line stroke="joined" curves={outlineCurves(edges)} closed />
+      <Grainline ends={grainline} />
+      <Word at={{ x: grainline[0].x * 0.5, y: (crotchLevel + kneeLevel) / 2 }} className="word-part">
+        {part}
+      </Word>
+      {part === 'front' &&
+        Object.entries(levels).map(([name, y]) => (
+          <Word key={name} at={{ x: wide, y }} anchor="start" dx={12} dy={4} className="word-note">
+            {name}
+          </Word>
+        ))}
+    </g>
+  );
+}

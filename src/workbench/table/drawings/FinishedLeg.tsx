@@ -1,0 +1,79 @@
+import { useId } from 'react';
+import type { Piece } from '../../../edges';
+import { type Edge, outlineCurves, pathStart } from '../../../plane';
+import { pieceDrawing } from '../../../sheets';
+import type { FoldedTurning } from '../folded';
+import { bridgedText, pathText, polygonText } from '../path-text';
+import { Word } from '../Word';
+import { HalfTints } from './HalfTints';
+import { Line } from './Line';
+import { FoldTriangles, Grainline } from './Marks';
+
+export interface FinishedLegProps {
+  readonly piece: Piece;
+  /** The turnings that are folded over; the others lie flat. */
+  readonly turnings?: readonly FoldedTurning[];
+}
+
+/** A finished piece in the line language: tints, cut and stitching lines, folds, levels, notches, grainline. */
+export function FinishedLeg({ piece, turnings = [] }: FinishedLegProps) {
+  const id = useId();
+  const isAway = (edge: Edge) => turnings.some((turning) => turning.edges.includes(edge.name));
+  const cut = piece.cutLine.filter((edge) => !isAway(edge)).flatMap((edge) => edge.curves);
+  const away = piece.cutLine.filter(isAway).flatMap((edge) => edge.curves);
+  const lines = pieceDrawing(piece).paths.filter(({ stroke }) => !['solid', 'grain', 'cut'].includes(stroke));
+  // Without the turnings the outline runs along their folds, which are straight.
+  const shown = bridgedText(cut);
+  return (
+    <>
+      <clipPath id={id}>
+        <path d={shown} />
+      </clipPath>
+      <path className="piece-ground" d={shown} />
+      <g clipPath={`url(#${id})`}>
+        <HalfTints outline={pathText(outlineCurves(piece.stitchLine), true)} />
+        {lines.map((path) => (
+          <Line key={`${path.name}${pathText(path.curves)}`} stroke={path.stroke} curves={path.curves} />
+        ))}
+      </g>
+      {turnings.map((turning) => (
+        <path key={turning.name} className="folded-over" d={polygonText(turning.area)} />
+      ))}
+      <path className="folded-outline" d={pathText(away)} />
+      <Line stroke="cut" curves={cut} closed={away.length === 0} />
+      {creases(piece, turnings).map((fold) => (
+        <g key={fold.name}>
+          <Line stroke="fold" curves={fold.curves} />
+          <FoldTriangles fold={fold.curves} />
+        </g>
+      ))}
+      <Grainline ends={piece.grainline} />
+      <LevelWords piece={piece} />
+    </>
+  );
+}
+
+/** The folds that are seen: what is turned under within a turning that is folded over lies beneath it. */
+function creases(piece: Piece, turnings: readonly FoldedTurning[]): readonly Edge[] {
+  return turnings.length === 0
+    ? piece.folds
+    : piece.folds.filter((fold) => turnings.some((one) => one.fold === fold.name));
+}
+
+/** The levels' names, beside the side line, where they meet no seam. */
+function LevelWords({ piece }: { readonly piece: Piece }) {
+  return piece.lines
+    .filter((line) => line.kind === 'level')
+    .map((line) => (
+      <Word
+        key={line.name}
+        at={{ x: 0, y: pathStart(line.curves).y }}
+        anchor="start"
+        dx={10}
+        dy={-5}
+        className="word-note word-bare"
+      >
+        {line.name}
+      </Word>
+    ));
+}

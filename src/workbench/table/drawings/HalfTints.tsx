@@ -1,0 +1,26 @@
+import { useId } from 'react';
+
+/** Larger than any leg, millimetres. */
+const FAR = 4000;
+
+export interface HalfTintsProps {
+  /** The outline that is tinted, as path text. */
+  readonly outline: string;
+}
+
+/** The front's and the back's tint within an outline, either side of the side line x = 0. */
+export function HalfTints({ outline }: HalfTintsProps) {
+  const id = useId();
+  return (
+    <>
+      <clipPath id={`${id}back`}>
+        <rect x={-FAR} y={-FAR} width={FAR} height={2 * FAR} />
+      </clipPath>
+      <clipPath id={`${id}front`}>
+        <rect x={0} y={-FAR} width={FAR} height={2 * FAR} />
+      </clipPath>
+      <path className="tint-back" d={outline} clipPath={`url(#${id}back)`} />
+      <path className="tint-front" d={outline} clipPath={`url(#${id}front)`} />
+    </>
+  );
+}

@@ -1,0 +1,88 @@
+import { useId } from 'react';
+import { legCurves } from '../../../leg';
+import { formatLength } from '../../../length';
+import { type Point, pathEnd, pathStart, straight } from '../../../plane';
+import { useBench } from '../../store/bench';
+import { pathText } from '../path-text';
+import { leans } from '../readings';
+import { Word } from '../Word';
+import type { DrawingProps } from './drawing-props';
+import { Line } from './Line';
+
+/** The blocks lying joined and spread under the leg that grows out of them; what it gains is hatched and measured. */
+export function LegDrawing({ draft }: DrawingProps) {
+  const { leg } = draft;
+  const id = useId();
+  const outline = legCurves(leg);
+  const { front, back } = leg;
+  return (
+    <>
+      <pattern id={id} width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+        <rect className="gain-ground" width="9" height="9" />
+        <path className="gain-hatch" d="M0 0V9" />
+      </pattern>
+      <path d={pathText(outline, true)} fill={`url(#${id})`} />
+      <path className="block-back" d={pathText(leg.joined.back, true)} />
+      <path className="block-front" d={pathText(leg.joined.front, true)} />
+      <Line stroke="block" curves={leg.joined.back} closed />
+      <Line stroke="block" curves={leg.joined.front} closed />
+      <Line
+        stroke="level"
+        curves={[straight(at(back.crotchPoint.x, leg.hipLevel), at(front.crotchPoint.x, leg.hipLevel))]}
+      />
+      <Line stroke="level" curves={[straight(at(back.crotchPoint.x, leg.crotchLevel), front.crotchPoint)]} />
+      <Line stroke="side" curves={[straight(at(0, sideTop(leg.waistEdge)), at(0, pathEnd(leg.hem).y))]} />
+      <Line stroke="joined" curves={outline} closed />
+      <LegWords draft={draft} />
+    </>
+  );
+}
+
+const at = (x: number, y: number): Point => ({ x, y });
+
+const sideTop = (waist: Parameters<typeof pathStart>[0]): number => (pathStart(waist).y + pathEnd(waist).y) / 2;
+
+function LegWords({ draft }: DrawingProps) {
+  const units = useBench((state) => state.project.units);
+  const { leg, measures } = draft;
+  const l = (value: number) => formatLength(value, units);
+  const lean = leans(leg);
+  const { front, back } = leg;
+  const mid = (leg.crotchLevel + pathStart(leg.hem).y) / 2;
+  return (
+    <>
+      <Word at={at(back.crotchPoint.x / 2, mid)} className="word-part">
+        back
+      </Word>
+      <Word at={at(front.crotchPoint.x / 2, mid)} className="word-part">
+        front
+      </Word>
+      <Word at={back.waistPoint} anchor="end" dx={-12} dy={4} className="word-number word-aside">
+        {`leans ${l(lean.back)}`}
+      </Word>
+      <Word at={front.waistPoint} anchor="start" dx={12} dy={4} className="word-number word-aside">
+        {`leans ${l(lean.front)}`}
+      </Word>
+      <Word at={at(0, leg.hipLevel)} dy={-8} className="word-number">
+        {`spread ${l(measures.spread)}`}
+      </Word>
+      <Word at={at(0, leg.hipLevel / 3)} className="word-note word-small">
+        {`gap ${l(measures.gapAtWaist)} at the waist`}
+      </Word>
+      {leg.kneeLevel !== undefined && (
+        <Word at={at(0, leg.kneeLevel)} dy={4} className="word-note word-small">
+          {`gap ${l(measures.gapAtKnee)} at the knee`}
+        </Word>
+      )}
+      <Word at={at(0, pathStart(leg.hem).y)} dy={20} className="word-number">
+        {`hem ${l(measures.hemGirthFinished)} round, inseam ${l(measures.inseamFront)}`}
+      </Word>
+      <Word at={at(front.crotchPoint.x, leg.crotchLevel)} anchor="start" dx={10} dy={4} className="word-note">
+        crotch line
+      </Word>
+      <Word at={at(front.crotchPoint.x, leg.hipLevel)} anchor="start" dx={10} dy={4} className="word-note">
+        fullest hip
+      </Word>
+    </>
+  );
+}

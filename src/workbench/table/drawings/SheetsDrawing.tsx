@@ -1,0 +1,75 @@
+import { cutCurves } from '../../../edges';
+import { placedDrawings, type Sheet } from '../../../sheets';
+import { pathText } from '../path-text';
+import { Word } from '../Word';
+import type { DrawingProps } from './drawing-props';
+import { Line } from './Line';
+
+/** The pieces as they are printed, with the sheets that carry them laid over. */
+export function SheetsDrawing({ draft }: DrawingProps) {
+  const { pieces, sheets } = draft;
+  return (
+    <>
+      {sheets.sheets.map((sheet) => (
+        <SheetGround key={sheet.label} sheet={sheet} />
+      ))}
+      {placedDrawings(pieces, sheets.places).map(({ piece, paths, texts }) => (
+        <g key={piece.name}>
+          <path
+            className="tint-sheet"
+            d={pathText(paths.find((path) => path.stroke === 'cut')?.curves ?? cutCurves(piece), true)}
+          />
+          {paths.map((path) => (
+            <Line
+              key={`${path.name}${pathText(path.curves)}`}
+              stroke={path.stroke}
+              curves={path.curves}
+              closed={path.closed}
+            />
+          ))}
+          {texts.map((text) => (
+            <text
+              key={`${text.text}${text.at.x},${text.at.y}`}
+              className="printed-text"
+              fontSize={text.size / CAPITALS}
+              transform={`translate(${text.at.x} ${text.at.y}) rotate(${text.turn})`}
+            >
+              {text.text}
+            </text>
+          ))}
+        </g>
+      ))}
+      {sheets.sheets.map((sheet) => (
+        <SheetFrame key={sheet.label} sheet={sheet} />
+      ))}
+    </>
+  );
+}
+
+/** The height of capitals in the font, as a share of its size. */
+const CAPITALS = 0.66;
+
+const rectangle = ({ window }: Sheet) => ({
+  x: window.left,
+  y: window.top,
+  width: window.right - window.left,
+  height: window.bottom - window.top,
+});
+
+const SheetGround = ({ sheet }: { readonly sheet: Sheet }) => <rect className="sheet-ground" {...rectangle(sheet)} />;
+
+function SheetFrame({ sheet }: { readonly sheet: Sheet }) {
+  const { window, label } = sheet;
+  return (
+    <>
+      <rect className="sheet-frame" {...rectangle(sheet)} />
+      <Word
+        at={{ x: (window.left + window.right) / 2, y: (window.top + window.bottom) / 2 }}
+        dy={6}
+        className="word-sheet"
+      >
+        {label}
+      </Word>
+    </>
+  );
+}

@@ -1,0 +1,65 @@
+import type { ComponentType } from 'react';
+import { cutCurves } from '../../edges';
+import { legCurves } from '../../leg';
+import { outlineCurves } from '../../plane';
+import type { Draft } from '../../project';
+import { type Box, placedDrawings } from '../../sheets';
+import type { Station } from '../store/stations';
+import { apart } from './apart';
+import { boxRound, curvesBox } from './bounds';
+import { BlocksDrawing } from './drawings/BlocksDrawing';
+import { BodyFigure } from './drawings/BodyFigure';
+import { CheckDrawing } from './drawings/CheckDrawing';
+import type { DrawingProps } from './drawings/drawing-props';
+import { EdgesDrawing } from './drawings/EdgesDrawing';
+import { LegDrawing } from './drawings/LegDrawing';
+import { SheetsDrawing } from './drawings/SheetsDrawing';
+import { figureShape } from './drawings/tape-paths';
+
+/** What the table shows at a station, and the box that holds it. */
+export interface StationDrawing {
+  readonly Drawing: ComponentType<DrawingProps>;
+  readonly box: (draft: Draft) => Box;
+  readonly says: string;
+}
+
+const pieceBox = ({ pieces }: Draft): Box => curvesBox(pieces.flatMap(cutCurves));
+
+export const STATION_DRAWINGS: Readonly<Record<Station, StationDrawing>> = {
+  body: {
+    Drawing: BodyFigure,
+    says: 'A figure with the path of the tape',
+    box({ body }) {
+      const f = figureShape(body);
+      return { left: -f.hip - 130, right: f.hip + 130, top: -50, bottom: f.floor };
+    },
+  },
+  blocks: {
+    Drawing: BlocksDrawing,
+    says: 'The front block and the back block, side by side',
+    box({ blocks }) {
+      const front = curvesBox(outlineCurves(blocks.front.edges));
+      const back = curvesBox(outlineCurves(blocks.back.edges));
+      const [right, left] = [apart('front'), apart('back')];
+      return boxRound([
+        { ...front, left: front.left + right, right: front.right + right },
+        { ...back, left: back.left + left, right: back.right + left },
+      ]);
+    },
+  },
+  leg: {
+    Drawing: LegDrawing,
+    says: 'The joined blocks under the outline of the leg',
+    box: ({ leg }) => curvesBox([...legCurves(leg), ...leg.joined.front, ...leg.joined.back]),
+  },
+  edges: { Drawing: EdgesDrawing, says: 'The finished leg with casing, hem and seam allowances', box: pieceBox },
+  check: { Drawing: CheckDrawing, says: 'The finished leg as it was checked', box: pieceBox },
+  paper: {
+    Drawing: SheetsDrawing,
+    says: 'The sheets of paper over the finished leg',
+    box({ pieces, sheets }) {
+      const drawn = placedDrawings(pieces, sheets.places).flatMap(({ paths }) => paths.flatMap((path) => path.curves));
+      return boxRound([curvesBox(drawn), ...sheets.sheets.map((sheet) => sheet.window)]);
+    },
+  },
+};

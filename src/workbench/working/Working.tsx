@@ -1,0 +1,47 @@
+import { printPhrase } from '../../length';
+import type { WorkingStep } from '../../plane';
+import { useBench } from '../store/bench';
+import { STATION_NAMES } from '../store/stations';
+
+/** How the open station's numbers came about: each step in words, with its values, its lines lit where it is pointed at. */
+export function Working() {
+  const station = useBench((state) => state.station);
+  const working = useBench((state) => state.draft.working);
+  const steps = working.filter((step) => step.station === station);
+  return (
+    <section className="working" id="working" aria-label={`Working of ${STATION_NAMES[station]}`}>
+      {steps.length === 0 ? (
+        <p className="quiet">Nothing is drawn or computed at this station.</p>
+      ) : (
+        <ol className="steps">
+          {steps.map((step) => (
+            <Step key={step.id} step={step} />
+          ))}
+        </ol>
+      )}
+    </section>
+  );
+}
+
+function Step({ step }: { readonly step: WorkingStep }) {
+  const lit = useBench((state) => state.step === step.id);
+  const units = useBench((state) => state.project.units);
+  const light = useBench((state) => state.light);
+  return (
+    <li>
+      <button
+        type="button"
+        className="step"
+        aria-pressed={lit}
+        onMouseEnter={() => light(step.id)}
+        onMouseLeave={() => light(undefined)}
+        onFocus={() => light(step.id)}
+        onBlur={() => light(undefined)}
+        onClick={() => light(step.id)}
+      >
+        <span className="step-sentence">{printPhrase(step.sentence, units)}</span>
+        {step.formula.length > 0 && <span className="step-formula">{printPhrase(step.formula, units)}</span>}
+      </button>
+    </li>
+  );
+}

@@ -1,0 +1,80 @@
+import '@testing-library/jest-dom/vitest';
+import { cleanup, render, screen, waitFor, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { exampleProject, saveProject } from '../../src/project';
+import { useBench } from '../../src/workbench/store/bench';
+import { Workbench } from '../../src/workbench/Workbench';
+
+const fresh = useBench.getInitialState();
+const drawn = () => document.querySelector('.drawing')?.innerHTML ?? '';
+
+beforeEach(() => useBench.setState(fresh, true));
+afterEach(cleanup);
+
+describe('the workbench', () => {
+  it('opens on the finished example with its casing folded over', () => {
+    render(<Workbench />);
+    expect(document.querySelectorAll('.folded-over').length).toBe(2);
+    expect(screen.getByRole('button', { name: 'Edges' })).toHaveAttribute('aria-expanded', 'true');
+  });
+
+  it('lays the turnings flat on request', async () => {
+    render(<Workbench />);
+    await userEvent.click(screen.getByRole('radio', { name: 'laid flat' }));
+    expect(document.querySelectorAll('.folded-over').length).toBe(0);
+  });
+
+  it.each(['Body', 'Blocks', 'Leg', 'Check', 'Paper'])('opens the station %s with its own drawing', async (name) => {
+    render(<Workbench />);
+    const before = drawn();
+    await userEvent.click(screen.getByRole('button', { name }));
+    expect(screen.getByRole('button', { name })).toHaveAttribute('aria-expanded', 'true');
+    expect(drawn()).not.toBe(before);
+  });
+
+  it('lights the lines of a step of the working that is pointed at', async () => {
+    render(<Workbench />);
+    await userEvent.click(screen.getByRole('button', { name: 'Leg' }));
+    await userEvent.click(screen.getByRole('button', { name: 'Working' }));
+    const working = screen.getByRole('region', { name: 'Working of Leg' });
+    const step = useBench.getState().draft.working.find((one) => one.station === 'leg' && one.lines.length > 0);
+    const index = useBench
+      .getState()
+      .draft.working.filter((one) => one.station === 'leg')
+      .indexOf(step as never);
+    const button = within(working).getAllByRole('button')[index];
+    if (!button) throw new Error('no step with lines at the leg');
+    await userEvent.hover(button);
+    expect(document.querySelector('.lit')).toHaveAttribute('data-step', step?.id);
+    await userEvent.unhover(button);
+    expect(document.querySelector('.lit')).toBeNull();
+  });
+
+  it('opens a project from a file', async () => {
+    render(<Workbench />);
+    const file = new File([saveProject({ ...exampleProject, name: 'Sunday' })], 'sunday.legwork.json');
+    await userEvent.upload(screen.getByLabelText('Project file'), file);
+    await waitFor(() => expect(screen.getByLabelText('Name of the project')).toHaveValue('Sunday'));
+  });
+
+  it('refuses a broken file in a sentence and loses nothing', async () => {
+    render(<Workbench />);
+    const before = drawn();
+    const file = new File(['{"format":"legwork-project",'], 'half.legwork.json', { type: 'application/json' });
+    await userEvent.upload(screen.getByLabelText('Project file'), file);
+    expect(await screen.findByRole('alert')).toHaveTextContent(
+      /“half\.legwork\.json” can’t be opened\..*Nothing here was changed\./,
+    );
+    expect(drawn()).toBe(before);
+  });
+
+  it('leads from the drawing to the field that asks', async () => {
+    render(<Workbench />);
+    await userEvent.click(screen.getByRole('button', { name: 'Body' }));
+    await userEvent.type(screen.getByRole('textbox', { name: 'Hip' }), 'x');
+    await userEvent.click(screen.getByRole('button', { name: 'Leg' }));
+    await userEvent.click(screen.getByRole('button', { name: 'go there' }));
+    await waitFor(() => expect(screen.getByRole('textbox', { name: 'Hip' })).toHaveFocus());
+  });
+});

@@ -1,0 +1,161 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import { exampleProject, saveProject } from '../../src/project';
+import { isStale, problemAt, stationAsks } from '../../src/workbench/store/asked';
+import { type Field, useBench } from '../../src/workbench/store/bench';
+import { FIELD_LIMITS } from '../../src/workbench/store/limits';
+import { length } from '../../src/workbench/store/quantity';
+
+const hip: Field = { path: 'body.hipGirth', quantity: length };
+const knee: Field = { path: 'body.kneeGirth', quantity: length, optional: true };
+const bench = () => useBench.getState();
+const fresh = useBench.getInitialState();
+
+beforeEach(() => {
+  useBench.setState(fresh, true);
+  bench().showUnits('cm');
+});
+
+describe('typing into a field', () => {
+  it('redraws at each keystroke and is one change to undo', () => {
+    const before = bench().draft;
+    bench().enter(hip.path);
+    bench().type(hip, '99');
+    bench().type(hip, '99.5');
+    bench().leave(hip.path);
+    expect(bench().project.body.hipGirth).toBeCloseTo(995, 9);
+    expect(bench().draft).not.toBe(before);
+    expect(bench().history.past.map((moment) => moment.label)).toEqual(['Hip']);
+    bench().undo();
+    expect(bench().project).toEqual({ ...exampleProject, units: 'cm' });
+  });
+
+  it('makes two changes of two visits', () => {
+    for (const text of ['99', '100']) {
+      bench().type(hip, text);
+      bench().leave(hip.path);
+    }
+    expect(bench().history.past.length).toBe(2);
+  });
+
+  it('keeps text that can not be read, says so, and leaves the last good drawing', () => {
+    const { draft, project } = bench();
+    bench().type(hip, '98x');
+    bench().leave(hip.path);
+    expect(bench().entries[hip.path]?.text).toBe('98x');
+    expect(problemAt(bench(), hip.path)).toBeDefined();
+    expect(isStale(bench())).toBe(true);
+    expect(bench().draft).toBe(draft);
+    expect(bench().project).toBe(project);
+  });
+
+  it('gives a value that can not be drawn its sentence, and leaves the last good drawing', () => {
+    const { draft } = bench();
+    bench().type(hip, '4');
+    expect(problemAt(bench(), hip.path)).toBeDefined();
+    expect(stationAsks(bench(), 'body')).toBe(true);
+    expect(stationAsks(bench(), 'leg')).toBe(false);
+    expect(bench().draft).toBe(draft);
+    bench().type(hip, '99');
+    expect(isStale(bench())).toBe(false);
+  });
+
+  it('asks for a needed measurement that was emptied, but not for others', () => {
+    bench().type(hip, '');
+    expect(problemAt(bench(), hip.path)).toBeDefined();
+    bench().type(hip, '98');
+    bench().type(knee, '');
+    expect(isStale(bench())).toBe(false);
+    expect(bench().project.body.kneeGirth).toBeUndefined();
+  });
+});
+
+describe('stepping a field', () => {
+  it('goes by a millimetre, or by an eighth of an inch', () => {
+    bench().type(hip, '98');
+    bench().stepField(hip, 1, undefined);
+    expect(bench().project.body.hipGirth).toBeCloseTo(981, 9);
+    bench().showUnits('inch');
+    bench().type(hip, '40');
+    bench().stepField(hip, -1, undefined);
+    expect(bench().project.body.hipGirth).toBeCloseTo(39.875 * 25.4, 9);
+  });
+
+  it('starts an empty field from its estimate', () => {
+    bench().stepField(knee, 1, 380);
+    expect(bench().project.body.kneeGirth).toBe(381);
+  });
+
+  it('stops at the limit', () => {
+    const { lowest } = FIELD_LIMITS[hip.path] ?? { lowest: 0 };
+    bench().type(hip, length.print(lowest + 3, 'cm'));
+    bench().stepField(hip, -10, undefined);
+    expect(bench().project.body.hipGirth).toBeCloseTo(lowest, 9);
+  });
+});
+
+describe('choosing', () => {
+  it('is one change for each choice, and forgets what was typed in its place', () => {
+    bench().choose('leg.length', { inseam: 600 });
+    bench().type({ path: 'leg.length.inseam', quantity: length }, 'long');
+    bench().choose('leg.length', 'ankle');
+    expect(isStale(bench())).toBe(false);
+    expect(bench().history.past.length).toBe(2);
+  });
+
+  it('shows other units without touching a number', () => {
+    const { body } = bench().project;
+    bench().showUnits('inch');
+    expect(bench().project.body).toBe(body);
+    expect(bench().draft.project.units).toBe('inch');
+    expect(bench().history.past).toEqual([]);
+  });
+});
+
+describe('starting with one’s own measurements', () => {
+  it('asks for the four, keeps the example drawn, and can be undone', () => {
+    const { draft } = bench();
+    bench().startFresh();
+    expect(bench().station).toBe('body');
+    expect(Object.keys(bench().entries).sort()).toEqual(
+      ['body.bodyRise', 'body.hipGirth', 'body.insideLeg', 'body.waistGirth'].sort(),
+    );
+    expect(isStale(bench())).toBe(true);
+    bench().undo();
+    expect(isStale(bench())).toBe(false);
+    expect(bench().draft.measures).toEqual(draft.measures);
+  });
+
+  it('draws as soon as all four are typed, even where one is the example’s own', () => {
+    bench().startFresh();
+    for (const key of ['waistGirth', 'hipGirth', 'bodyRise', 'insideLeg'] as const) {
+      const field = { path: `body.${key}`, quantity: length };
+      bench().type(field, length.print(exampleProject.body[key] ?? 0, 'cm'));
+    }
+    expect(isStale(bench())).toBe(false);
+  });
+});
+
+describe('opening a file', () => {
+  it('shows what was saved', () => {
+    const text = saveProject({ ...exampleProject, name: 'Second pair' });
+    bench().open(text, 'second.legwork.json');
+    expect(bench().project.name).toBe('Second pair');
+    expect(bench().notice?.tone).toBe('told');
+  });
+
+  it.each([
+    ['no JSON', 'not a project'],
+    ['another format', '{"format":"recipe","version":1}'],
+    ['a newer version', '{"format":"legwork-project","version":999}'],
+    ['an empty file', ''],
+  ])('that is broken (%s) gives a sentence and loses nothing', (_what, text) => {
+    bench().type(hip, '99');
+    const { project, draft, history } = bench();
+    bench().open(text, 'broken.json');
+    expect(bench().notice?.tone).toBe('refused');
+    expect(bench().notice?.text).toMatch(/^“broken\.json” can’t be opened\. .+ Nothing here was changed\.$/);
+    expect(bench().project).toBe(project);
+    expect(bench().draft).toBe(draft);
+    expect(bench().history).toBe(history);
+  });
+});

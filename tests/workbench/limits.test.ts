@@ -1,0 +1,28 @@
+import { describe, expect, it } from 'vitest';
+import { draft, exampleProject, type Project } from '../../src/project';
+import { withValue } from '../../src/workbench/store/at-path';
+import { FIELD_LIMITS } from '../../src/workbench/store/limits';
+
+/** Whether the draft complains of this field itself; what it says of others does not matter here. */
+function complains(path: string, value: number): boolean {
+  const result = draft(withValue(exampleProject, path, value) as Project);
+  return !result.ok && result.problems.some((problem) => problem.field === path);
+}
+
+describe.each(Object.entries(FIELD_LIMITS))('the limits said beside %s', (path, { lowest, highest }) => {
+  it('are refused one step beyond', () => {
+    const step = Math.max(1e-3, (highest - lowest) * 1e-3);
+    expect(complains(path, lowest - step)).toBe(true);
+    expect(complains(path, highest + step)).toBe(true);
+  });
+});
+
+// At a limit other fields may have to give way, so that only the fields that stand alone can be held to it.
+it.each(['allowances.inseam', 'allowances.crotch', 'paper.margin', 'waist.turnOfCloth', 'leg.spread'])(
+  'allow %s to reach both of its limits',
+  (path) => {
+    const { lowest, highest } = FIELD_LIMITS[path] ?? { lowest: Number.NaN, highest: Number.NaN };
+    expect(complains(path, lowest)).toBe(false);
+    expect(complains(path, highest)).toBe(false);
+  },
+);
