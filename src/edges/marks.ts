@@ -73,19 +73,20 @@ const FILL = 0.72;
 const LETTER_WIDTH = 0.82;
 
 /**
- * The words on the leg, between waist and crotch where every length has its full width. Letters shrink with the piece.
+ * The words on the leg, between waist edge and hip line, where every length has its full width and no line crosses
+ * them. Letters shrink with the piece.
  *
  * @param leg the leg
  * @param words project and body name
  */
 export function textsOf(leg: Leg, words: LegWords): readonly PieceText[] {
   const top = Math.max(leg.front.waistPoint.y, leg.back.waistPoint.y);
-  const height = leg.crotchLevel - top;
+  const height = leg.hipLevel - top;
   const half = {
     front: Math.min(leg.front.hipPoint.x, leg.front.waistPoint.x),
     back: -Math.max(leg.back.hipPoint.x, leg.back.waistPoint.x),
   };
-  const tallest = Math.min(TALLEST, height / 16, half.front / 24);
+  const tallest = Math.min(TALLEST, height / 9, half.front / 24);
   const fitting = (text: string, width: Mm) => Math.min(tallest, (FILL * width) / (LETTER_WIDTH * text.length));
   const level = (share: number) => top + share * height;
   const line = (text: string, at: Point, width: Mm, factor = 1): PieceText => ({
@@ -98,11 +99,11 @@ export function textsOf(leg: Leg, words: LegWords): readonly PieceText[] {
   const frontX = half.front * 0.53;
   const sideEnd = Math.min(pathEnd(leg.front.inseam).y, pathEnd(leg.back.inseam).y);
   return [
-    line(words.title, { x: frontX, y: level(0.3) }, half.front),
-    line('leg · cut 2, mirrored', { x: frontX, y: level(0.42) }, half.front, 0.8),
-    line(words.label, { x: frontX, y: level(0.53) }, half.front, 0.8),
-    line('front', { x: frontX, y: level(0.7) }, half.front, 1.3),
-    line('back', { x: -half.back * 0.5, y: level(0.7) }, half.back, 1.3),
+    line(words.title, { x: frontX, y: level(0.27) }, half.front),
+    line('leg · cut 2, mirrored', { x: frontX, y: level(0.44) }, half.front, 0.8),
+    line(words.label, { x: frontX, y: level(0.6) }, half.front, 0.8),
+    line('front', { x: frontX, y: level(0.86) }, half.front, 1.3),
+    line('back', { x: -half.back * 0.5, y: level(0.86) }, half.back, 1.3),
     {
       at: { x: -tallest * 0.5, y: (leg.crotchLevel + sideEnd) / 2 },
       text: 'side – no seam here',

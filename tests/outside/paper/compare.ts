@@ -1,0 +1,112 @@
+import type { Place } from './pixels';
+
+type Polyline = readonly (readonly [number, number])[];
+
+/** The promise to the cutter: the joined paper shows every line within this of where the pattern has it. */
+export const TRUE_WITHIN = 0.3;
+
+/** How printed ink and the report's lines agree, once one lies on the other as well as it can. */
+export interface Agreement {
+  /** The farthest that any ink lies from the lines, mm. */
+  readonly inkFromLines: number;
+  /** The farthest that any place on the lines lies from ink, mm. */
+  readonly linesFromInk: number;
+  readonly shift: Place;
+}
+
+const CELL = 4;
+
+/** Points by squares of the plane, for near ones to be found without looking at all. */
+class Near {
+  private readonly cells = new Map<string, Place[]>();
+  constructor(points: readonly Place[]) {
+    for (const p of points) {
+      const key = `${Math.floor(p.x / CELL)},${Math.floor(p.y / CELL)}`;
+      const cell = this.cells.get(key);
+      if (cell) cell.push(p);
+      else this.cells.set(key, [p]);
+    }
+  }
+  /** The nearest point within a cell's width; undefined where there is none. */
+  to({ x, y }: Place): Place | undefined {
+    let best: Place | undefined;
+    let least = CELL * CELL;
+    const column = Math.floor(x / CELL);
+    const row = Math.floor(y / CELL);
+    for (let c = column - 1; c <= column + 1; c += 1) {
+      for (let r = row - 1; r <= row + 1; r += 1) {
+        for (const p of this.cells.get(`${c},${r}`) ?? []) {
+          const square = (p.x - x) ** 2 + (p.y - y) ** 2;
+          if (square < least) {
+            least = square;
+            best = p;
+          }
+        }
+      }
+    }
+    return best;
+  }
+}
+
+/** Points every `step` along polylines, their own included. */
+export function along(lines: readonly Polyline[], step: number): Place[] {
+  return lines.flatMap((line) =>
+    line.flatMap(([x, y], i) => {
+      const next = line[i + 1];
+      if (!next) return [{ x, y }];
+      const count = Math.max(1, Math.ceil(Math.hypot(next[0] - x, next[1] - y) / step));
+      return Array.from({ length: count }, (_, k) => ({
+        x: x + ((next[0] - x) * k) / count,
+        y: y + ((next[1] - y) * k) / count,
+      }));
+    }),
+  );
+}
+
+/**
+ * Lays ink on lines by one shift and measures how they agree, both ways. The shift starts from the boxes and is then
+ * the mean of the distances to the nearest places, again and again: nothing is turned, nothing is stretched.
+ */
+export function compareInk(ink: readonly Place[], lines: readonly Polyline[], start?: Place): Agreement {
+  const places = along(lines, 0.05);
+  const near = new Near(places);
+  let shift = start ?? fitted(ink, places, near);
+  const moved = ink.map((p) => ({ x: p.x + shift.x, y: p.y + shift.y }));
+  const inkFromLines = farthest(moved, near);
+  const linesFromInk = farthest(along(lines, 0.4), new Near(moved));
+  shift = { x: shift.x, y: shift.y };
+  return { inkFromLines, linesFromInk, shift };
+}
+
+function fitted(ink: readonly Place[], places: readonly Place[], near: Near): Place {
+  const corner = (points: readonly Place[]) => ({
+    x: points.reduce((least, p) => Math.min(least, p.x), Infinity),
+    y: points.reduce((least, p) => Math.min(least, p.y), Infinity),
+  });
+  const a = corner(places);
+  const b = corner(ink);
+  let shift = { x: a.x - b.x, y: a.y - b.y };
+  const some = ink.filter((_, i) => i % 37 === 0);
+  for (let round = 0; round < 12; round += 1) {
+    let [x, y, count] = [0, 0, 0];
+    for (const p of some) {
+      const at = { x: p.x + shift.x, y: p.y + shift.y };
+      const to = near.to(at);
+      if (!to) continue;
+      x += to.x - at.x;
+      y += to.y - at.y;
+      count += 1;
+    }
+    if (count > 0) shift = { x: shift.x + x / count, y: shift.y + y / count };
+  }
+  return shift;
+}
+
+function farthest(points: readonly Place[], near: Near): number {
+  let worst = 0;
+  for (const p of points) {
+    const to = near.to(p);
+    worst = Math.max(worst, to ? Math.hypot(to.x - p.x, to.y - p.y) : Number.POSITIVE_INFINITY);
+  }
+  return worst;
+}
