@@ -1,0 +1,51 @@
+import { draft, type Project } from '../../src/project';
+import { benchProjects } from './bodies';
+
+/** Times in milliseconds of one group of runs. */
+export interface Timing {
+  readonly name: string;
+  readonly runs: number;
+  readonly p50: number;
+  readonly p95: number;
+}
+
+/** Runs before anything is timed: until the engine has compiled the hot paths. */
+const WARM_UP = 200;
+
+/**
+ * Times the whole pipeline: one body many times, then many bodies once each, with their stages.
+ *
+ * @param runs of the one body
+ * @param bodies how many different ones
+ */
+export function timeDrafts(runs: number, bodies: number): readonly Timing[] {
+  const projects = benchProjects(bodies);
+  const one = projects[0] as Project;
+  for (let i = 0; i < WARM_UP; i += 1) draft(projects[i % projects.length] as Project);
+  const stages = new Map<string, number[]>();
+  const timed = (project: Project): number => {
+    const start = performance.now();
+    let last = start;
+    const result = draft(project, (stage) => {
+      const now = performance.now();
+      stages.set(stage, [...(stages.get(stage) ?? []), now - last]);
+      last = now;
+    });
+    if (!result.ok) throw new Error(`a bench body was refused: ${result.problems.map((p) => p.field).join()}`);
+    return performance.now() - start;
+  };
+  const same = Array.from({ length: runs }, () => timed(one));
+  stages.clear();
+  const many = projects.map(timed);
+  return [
+    timing('one body, whole draft', same),
+    timing(`${bodies} bodies, whole draft`, many),
+    ...[...stages].map(([stage, times]) => timing(`  of it: ${stage}`, times)),
+  ];
+}
+
+function timing(name: string, times: readonly number[]): Timing {
+  const sorted = [...times].sort((a, b) => a - b);
+  const at = (share: number) => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NaN;
+  return { name, runs: times.length, p50: at(0.5), p95: at(0.95) };
+}
