@@ -1,5 +1,17 @@
 import type { Piece } from '../../edges';
-import { between, distance, dot, type Edge, flattenCurves, type Point, subtract } from '../../plane';
+import {
+  between,
+  cross,
+  distance,
+  dot,
+  type Edge,
+  flattenCurves,
+  outlineCurves,
+  type Point,
+  pathEnd,
+  pathStart,
+  subtract,
+} from '../../plane';
 
 /** Half a pixel at the nearest zoom: folded parts are only looked at. */
 const SEEN = 0.1;
@@ -9,58 +21,57 @@ export interface FoldedTurning {
   readonly name: string;
   /** The name of its fold. */
   readonly fold: string;
-  /** The area that it covers, from the fold to where its raw edge comes to lie. */
+  /** The area that it covers, from the fold to its outermost edge: a raw edge, or the fold of what is tucked under. */
   readonly area: readonly Point[];
-  /** Where the raw edge comes to lie. */
-  readonly rawEdge: readonly Point[];
-  /** The same part as it lies flat, beyond the fold. */
-  readonly flat: readonly Point[];
   /** The names of the cut edges that go over with it. */
   readonly edges: readonly string[];
 }
 
-/** The turnings of a piece: which raw edge is turned in which fold, and the mirrored seams at its ends. */
+/** The turnings of a piece: which raw edge goes over in which fold, and where it may be tucked under. */
 const TURNINGS = [
-  { raw: 'waist', fold: 'waist fold' },
-  { raw: 'hem', fold: 'hem fold' },
+  { raw: 'waist', fold: 'waist fold', tuck: undefined },
+  { raw: 'hem', fold: 'hem fold', tuck: 'turn-under fold' },
 ] as const;
 
-/** The piece's turnings folded over: every point is mirrored in the fold's tangent at the place nearest to it. */
+/** The piece's turnings folded over: every point is mirrored in the place of the fold that is nearest to it. */
 export function foldedTurnings(piece: Piece): readonly FoldedTurning[] {
-  return TURNINGS.flatMap(({ raw, fold }) => {
-    const crease = piece.folds.find((edge) => edge.name === fold);
+  const foldNamed = (name: string | undefined) => piece.folds.find((edge) => edge.name === name);
+  return TURNINGS.flatMap(({ raw, fold, tuck }) => {
+    const crease = foldNamed(fold);
     const run = turningRun(piece.cutLine, raw);
-    if (!crease || !run) return [];
+    if (!crease || run.length === 0) return [];
     const line = flattenCurves(crease.curves, SEEN);
-    const over = (points: readonly Point[]) => points.map((p) => mirroredInLine(p, line));
-    const flat = flattenCurves(
-      run.whole.flatMap((edge) => edge.curves),
-      SEEN,
-    );
-    return [
-      {
-        name: raw,
-        fold,
-        area: over(flat),
-        rawEdge: over(flattenCurves(run.raw.curves, SEEN)),
-        flat,
-        edges: run.whole.map((edge) => edge.name),
-      },
-    ];
+    const tucked = foldNamed(tuck);
+    const whole = flattenCurves(outlineCurves(run), SEEN);
+    const flat = tucked ? cutOff(whole, tucked, pathStart(crease.curves)) : whole;
+    return [{ name: raw, fold, area: flat.map((p) => mirroredInLine(p, line)), edges: run.map((edge) => edge.name) }];
   });
 }
 
-/** A raw edge with the mirrored seams before and after it. */
-function turningRun(cut: readonly Edge[], raw: string): { raw: Edge; whole: readonly Edge[] } | undefined {
+/** A raw edge with the mirrored seams before and after it; empty where the piece has none. */
+function turningRun(cut: readonly Edge[], raw: string): readonly Edge[] {
   const at = cut.findIndex((edge) => edge.name === raw);
   const edge = cut[at];
-  if (!edge) return undefined;
-  const count = cut.length;
+  if (!edge) return [];
   const turning = (i: number) => {
-    const one = cut[(i + count) % count];
+    const one = cut[(i + cut.length) % cut.length];
     return one?.name.endsWith('Turning') ? [one] : [];
   };
-  return { raw: edge, whole: [...turning(at - 1), edge, ...turning(at + 1)] };
+  return [...turning(at - 1), edge, ...turning(at + 1)];
+}
+
+/** The part of a polygon on that side of a straight line where `kept` lies (Sutherland & Hodgman, 1974). */
+function cutOff(polygon: readonly Point[], { curves }: Edge, kept: Point): readonly Point[] {
+  const on = pathStart(curves);
+  const way = subtract(pathEnd(curves), on);
+  const side = Math.sign(cross(way, subtract(kept, on)));
+  const height = (p: Point) => side * cross(way, subtract(p, on));
+  return polygon.flatMap((p, i) => {
+    const next = polygon[(i + 1) % polygon.length] as Point;
+    const [here, there] = [height(p), height(next)];
+    const crossing = here * there < 0 ? [between(p, next, here / (here - there))] : [];
+    return here >= 0 ? [p, ...crossing] : crossing;
+  });
 }
 
 /** A point mirrored in a polyline: in the nearest place of it; beyond its ends in the end's own direction. */

@@ -36,7 +36,7 @@ export function Grainline({ ends }: { readonly ends: readonly [Point, Point] }) 
 }
 
 /** An arrowhead whose tip is at a point; turned 0 it points to the right. */
-export function Arrowhead({ at, turn }: { readonly at: Point; readonly turn: number }) {
+function Arrowhead({ at, turn }: { readonly at: Point; readonly turn: number }) {
   return (
     <g style={fixedAt(at)}>
       <path className="arrowhead" d="M0 0L-9 -3.2L-9 3.2Z" transform={`rotate(${turn})`} />

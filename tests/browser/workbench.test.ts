@@ -1,0 +1,268 @@
+import { readFile } from 'node:fs/promises';
+import AxeBuilder from '@axe-core/playwright';
+import type { Browser, Download, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { launchChromium, type OpenedApp, openApp } from './open-app';
+
+let browser: Browser;
+let app: OpenedApp;
+
+beforeAll(async () => {
+  browser = await launchChromium();
+});
+
+afterAll(() => browser.close());
+
+async function open(width = 1440, height = 900): Promise<Page> {
+  app = await openApp(browser, { viewport: { width, height } });
+  await app.page.getByRole('button', { name: 'Edges', exact: true }).waitFor();
+  return app.page;
+}
+
+afterEach(async () => {
+  // Whatever a test does, nothing goes wrong behind its back and nothing leaves the place the app came from.
+  expect(app.complaints).toEqual([]);
+  expect(app.strangers).toEqual([]);
+  await app.close();
+});
+
+const goTo = (page: Page, station: string) => page.getByRole('button', { name: station, exact: true }).click();
+const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true });
+/** Every line of the drawing. */
+const lines = (page: Page) =>
+  page.locator('.drawing path').evaluateAll((paths) => paths.map((path) => path.getAttribute('d')).join(' '));
+const drawing = (page: Page) => page.locator('.drawing').first();
+
+async function textOf(download: Promise<Download>): Promise<{ name: string; bytes: Buffer }> {
+  const file = await download;
+  return { name: file.suggestedFilename(), bytes: await readFile(await file.path()) };
+}
+
+describe('the first screen', () => {
+  test('is the finished example, its casing shown folded over, with measures and verdicts', async () => {
+    const page = await open();
+    expect((await lines(page)).length).toBeGreaterThan(200);
+    expect(await page.locator('.folded-over').count()).toBe(2);
+    await page.getByText('front', { exact: true }).waitFor();
+    await page.getByText('back', { exact: true }).waitFor();
+    expect(await page.locator('.measure').count()).toBeGreaterThanOrEqual(8);
+    expect(await page.locator('.finished .verdict').first().textContent()).toMatch(/good|mind|wrong/);
+  });
+
+  test('shows every fraction in the print font', async () => {
+    const page = await open();
+    await page.getByRole('radio', { name: 'inch' }).check();
+    await goTo(page, 'Body');
+    await field(page, 'Hip').fill('40 5/8');
+    await page.keyboard.press('Tab');
+    expect(await field(page, 'Hip').inputValue()).toBe('40⅝');
+    await page.waitForFunction(() =>
+      [...document.fonts].some((f) => f.family.includes('Legwork') && f.status === 'loaded'),
+    );
+  });
+});
+
+describe('typing', () => {
+  test('measurements in inches with fractions redraws the leg at each keystroke, and is undone by one press', async () => {
+    const page = await open();
+    await page.getByRole('radio', { name: 'inch' }).check();
+    const before = await lines(page);
+    await goTo(page, 'Body');
+    await field(page, 'Hip').fill('38 1/4');
+    await field(page, 'Waist').fill('29⅞');
+    await field(page, 'Inside leg').fill('80cm');
+    await goTo(page, 'Edges');
+    const after = await lines(page);
+    expect(after).not.toBe(before);
+    await page.getByText('body 38¼ in', { exact: false }).waitFor();
+    for (let i = 0; i < 3; i += 1) await page.getByRole('button', { name: /undo/ }).click();
+    expect(await lines(page)).toBe(before);
+  });
+
+  test('what can not be read gives a sentence beside the field and keeps the last good drawing, greyed', async () => {
+    const page = await open();
+    const before = await lines(page);
+    const depth = field(page, 'Hem depth');
+    await depth.fill('three');
+    expect(await depth.getAttribute('aria-invalid')).toBe('true');
+    const problem = page.locator('#field-hem-depth-problem');
+    expect(await problem.textContent()).toBe('“three” is no length; write it like 102 cm, 40 1/8 in or 40⅛.');
+    expect(await drawing(page).getAttribute('data-stale')).toBe('true');
+    expect(await lines(page)).toBe(before);
+    await depth.fill('4');
+    expect(await drawing(page).getAttribute('data-stale')).toBeNull();
+    expect(await lines(page)).not.toBe(before);
+  });
+
+  test('what can not be drawn does the same, and the drawing leads back to the field', async () => {
+    const page = await open();
+    const before = await lines(page);
+    await goTo(page, 'Body');
+    await field(page, 'Hip').fill('5');
+    expect(await page.locator('#field-body-hipGirth-problem').textContent()).toMatch(/40 cm.*210 cm/);
+    await goTo(page, 'Edges');
+    expect(await lines(page)).toBe(before);
+    await page.getByRole('button', { name: 'go there' }).click();
+    await page.waitForFunction(() => document.activeElement?.id === 'field-body-hipGirth');
+  });
+
+  test('steps by arrow keys', async () => {
+    const page = await open();
+    await field(page, 'Hem depth').focus();
+    await page.keyboard.press('ArrowUp');
+    expect(await field(page, 'Hem depth').inputValue()).toBe('3.1');
+  });
+});
+
+describe('the table', () => {
+  test('is zoomed, panned and fitted by keys', async () => {
+    const page = await open();
+    const place = () => drawing(page).evaluate((element) => (element as SVGElement).style.transform);
+    const fitted = await place();
+    await page.locator('.table-window').focus();
+    await page.keyboard.press('+');
+    await page.keyboard.press('ArrowLeft');
+    expect(await place()).not.toBe(fitted);
+    await page.keyboard.press('f');
+    expect(await place()).toBe(fitted);
+  });
+
+  test('is zoomed by the wheel about the pointer and panned by dragging', async () => {
+    const page = await open();
+    const place = () => drawing(page).evaluate((element) => (element as SVGElement).style.transform);
+    const fitted = await place();
+    await page.mouse.move(700, 400);
+    await page.mouse.wheel(0, -200);
+    await page.waitForFunction(
+      (old) => (document.querySelector('.drawing') as SVGElement).style.transform !== old,
+      fitted,
+    );
+    const zoomed = await place();
+    await page.mouse.down();
+    await page.mouse.move(760, 430, { steps: 3 });
+    await page.mouse.up();
+    expect(await place()).not.toBe(zoomed);
+  });
+
+  test('lights the lines of a step of the working', async () => {
+    const page = await open();
+    await goTo(page, 'Leg');
+    await page.getByRole('button', { name: 'Working', exact: true }).click();
+    const steps = page.locator('.step');
+    expect(await steps.count()).toBeGreaterThan(2);
+    await steps.first().hover();
+    expect((await page.locator('.lit-ink').getAttribute('d'))?.length).toBeGreaterThan(10);
+  });
+});
+
+describe('files', () => {
+  test('the PDF has a first sheet and every sheet of the plan, and its writer is loaded only then', async () => {
+    const page = await open();
+    const scripts: string[] = [];
+    page.on('request', (request) => {
+      if (request.resourceType() === 'script') scripts.push(request.url());
+    });
+    const result = await page.locator('.stop', { hasText: 'Paper' }).locator('.stop-result').textContent();
+    const sheets = Number(/^(\d+) sheets? A4/.exec(result ?? '')?.[1]);
+    await goTo(page, 'Paper');
+    expect(scripts).toEqual([]);
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: /PDF/ }).click();
+    const { name, bytes } = await textOf(download);
+    expect(scripts.length).toBeGreaterThan(0);
+    expect(name).toMatch(/\.pdf$/);
+    expect(bytes.subarray(0, 5).toString()).toBe('%PDF-');
+    expect(bytes.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length).toBe(sheets + 1);
+  });
+
+  test('the drawing and the report are what they say', async () => {
+    const page = await open();
+    await goTo(page, 'Paper');
+    const svg = page.waitForEvent('download');
+    await page.getByRole('button', { name: /SVG/ }).click();
+    expect((await textOf(svg)).bytes.toString()).toMatch(/^(<\?xml[^>]*>\s*)?<svg[^>]*width="[\d.]+mm"/);
+    const report = page.waitForEvent('download');
+    await page.getByRole('button', { name: /Report/ }).click();
+    const written = JSON.parse((await textOf(report)).bytes.toString());
+    expect(written.format).toBe('legwork-report');
+    expect(written.pieces[0].name).toBe('leg');
+  });
+
+  test('a project that was saved opens again as it was', async () => {
+    const page = await open();
+    await page.getByLabel('Name of the project').fill('Sunday, second pair');
+    await field(page, 'Hem depth').fill('4.4');
+    const line = await lines(page);
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    const { name, bytes } = await textOf(download);
+    expect(name).toMatch(/^Sunday.*\.legwork\.json$/);
+
+    await field(page, 'Hem depth').fill('3');
+    expect(await lines(page)).not.toBe(line);
+    await page.getByLabel('Project file').setInputFiles({ name, mimeType: 'application/json', buffer: bytes });
+    await page.getByText(`“${name}” is open.`).waitFor();
+    expect(await lines(page)).toBe(line);
+    expect(await page.getByLabel('Name of the project').inputValue()).toBe('Sunday, second pair');
+  });
+
+  test('a broken file gives a sentence and loses nothing', async () => {
+    const page = await open();
+    await field(page, 'Hem depth').fill('4.4');
+    const line = await lines(page);
+    const buffer = Buffer.from('{"format":"legwork-project"');
+    await page.getByLabel('Project file').setInputFiles({ name: 'half.json', mimeType: 'application/json', buffer });
+    await page.getByRole('alert').getByText('“half.json” can’t be opened.').waitFor();
+    expect(await lines(page)).toBe(line);
+    expect(await field(page, 'Hem depth').inputValue()).toBe('4.4');
+  });
+
+  test('one’s own measurements can be started in one click', async () => {
+    const page = await open();
+    await page.getByRole('button', { name: /my measurements/i }).click();
+    for (const [name, text] of [
+      ['Waist', '31 1/2'],
+      ['Hip', '41'],
+      ['Body rise', '10⅞'],
+      ['Inside leg', '29.5'],
+    ] as const) {
+      expect(await field(page, name).inputValue()).toBe('');
+      await field(page, name).fill(`${text} in`);
+    }
+    expect(await drawing(page).getAttribute('data-stale')).toBeNull();
+  });
+});
+
+const STATIONS = ['Body', 'Blocks', 'Leg', 'Check', 'Paper', 'Edges'];
+
+describe.each([
+  [1440, 900, STATIONS],
+  [1024, 768, ['Body', 'Edges']],
+  [390, 844, ['Body', 'Edges']],
+])('at %i × %i', (width, height, looked) => {
+  test('nothing overflows sideways, and every station has its drawing', async () => {
+    const page = await open(width, height);
+    for (const station of STATIONS) {
+      await goTo(page, station);
+      const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+      expect(over, station).toBeLessThanOrEqual(0);
+      const box = await page.locator('.table-window').boundingBox();
+      expect(box?.width ?? 0, station).toBeGreaterThan(300);
+      expect(box?.height ?? 0, station).toBeGreaterThan(240);
+    }
+  });
+
+  test('a machine finds no fault in names, roles, contrasts and targets', async () => {
+    const page = await open(width, height);
+    await page.getByRole('button', { name: 'Working', exact: true }).click();
+    for (const station of looked) {
+      await goTo(page, station);
+      if (station === 'Body') await field(page, 'Hip').fill('x');
+      const { violations } = await new AxeBuilder({ page })
+        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+        .analyze();
+      const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target).join(', ')}`);
+      expect(found, station).toEqual([]);
+    }
+  });
+});
