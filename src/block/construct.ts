@@ -111,7 +111,7 @@ function blockOf(p: Proportions, f: PartFigures): Block {
 }
 
 /** A fitted block's inseam is hollowed less than a lounge pant's: its way to the knee is short and steep already. */
-const BLOCK_HOLLOW: Hollow = { excess: 0.22, startHandle: 0.33, endHandle: 0.15 };
+const BLOCK_HOLLOW: Hollow = { excess: 0.3, startHandle: 0.33, endHandle: 0.22 };
 
 /** A leg line: hollow down to the knee, straight below it, without a corner there. */
 function legLine(top: Point, knee: Point, hem: Point): readonly Curve[] {

@@ -1,0 +1,201 @@
+import { describe, expect, it } from 'vitest';
+import { draftBlocks } from '../../src/block';
+import { prepareBody } from '../../src/body';
+import {
+  centresOf,
+  finishedInseam,
+  joinBlocks,
+  type LegChoices,
+  leastStraightening,
+  legFrom,
+  spreadLeg,
+} from '../../src/leg';
+import { Refusal } from '../../src/length';
+import {
+  type Curve,
+  curveMap,
+  distance,
+  outlineEdge,
+  type Point,
+  pathEnd,
+  pathEndWay,
+  pathLength,
+  pathStart,
+  turned,
+} from '../../src/plane';
+
+const body = prepareBody({ label: 'a', waistGirth: 742, hipGirth: 1020, hipDepth: 208, bodyRise: 272, insideLeg: 758 });
+const { blocks } = draftBlocks(body, {
+  hipEase: 50.8,
+  waistEase: 25,
+  riseEase: 'auto',
+  crotchEase: 'auto',
+  balance: 10,
+});
+const joined = joinBlocks(blocks);
+const ANKLE = finishedInseam('ankle', body.insideLeg, blocks.riseEase);
+const choices = (some: Partial<LegChoices> = {}): LegChoices => ({
+  spread: 0,
+  straighten: 0,
+  straightenAutomatic: false,
+  raiseWaist: 0,
+  lowerCrotch: 0,
+  inseam: ANKLE,
+  ankleInseam: ANKLE,
+  shape: 'pyjama',
+  footEntryGirth: body.footEntryGirth,
+  ...some,
+});
+const legOf = (some: Partial<LegChoices> = {}) => legFrom(spreadLeg(joined, some.spread ?? 0), choices(some));
+const hemOf = (leg: ReturnType<typeof legOf>) => distance(pathStart(leg.hem), pathEnd(leg.hem));
+
+/** The same curves, but for the last figure of the arithmetic. */
+function expectSame(curves: readonly Curve[], wanted: readonly Curve[]): void {
+  const apart = curves.flatMap((curve, i) => curve.map((p, j) => distance(p, wanted[i]?.[j as 0] ?? p)));
+  expect(curves).toHaveLength(wanted.length);
+  expect(Math.max(...apart)).toBeLessThan(1e-9);
+}
+
+describe('joining', () => {
+  it('lets the side lines touch at the hip, and reports the gaps above and below', () => {
+    expect(joined.gapAtHip).toBe(0);
+    expect(joined.gapAtWaist).toBeGreaterThan(20);
+    expect(joined.gapAtKnee).toBeGreaterThan(80);
+  });
+
+  it('turns a tilted block upright and aligns the hip levels before it slides', () => {
+    const tilt = (p: Point): Point => turned({ x: p.x + 300, y: p.y - 70 }, { x: 40, y: 90 }, 0.3);
+    const moved = {
+      ...blocks.back,
+      edges: blocks.back.edges.map((edge) => ({
+        name: edge.name,
+        curves: edge.curves.map((curve) => curveMap(curve, tilt)),
+      })),
+      grainline: [tilt(blocks.back.grainline[0]), tilt(blocks.back.grainline[1])] as const,
+    };
+    // Turning about the grainline's upper end leaves the levels where that end was put.
+    const shift = moved.grainline[0].y - blocks.back.grainline[0].y;
+    const again = joinBlocks({
+      front: blocks.front,
+      back: {
+        ...moved,
+        hipLevel: blocks.back.hipLevel + shift,
+        crotchLevel: blocks.back.crotchLevel + shift,
+        kneeLevel: blocks.back.kneeLevel + shift,
+      },
+    });
+    const crotch = (j: typeof joined) => pathStart(outlineEdge(j.back.edges, 'inseam').curves);
+    expect(crotch(again).x).toBeCloseTo(crotch(joined).x, 6);
+    expect(crotch(again).y).toBeCloseTo(crotch(joined).y, 6);
+    expect(again.hipDifference).toBeCloseTo(shift, 9);
+  });
+
+  it('moves blocks apart where a side line bulges past the hip', () => {
+    const bulge = (p: Point): Point => (p.x < 90 && p.y > 400 && p.y < 650 ? { x: p.x - 220, y: p.y } : p);
+    const front = {
+      ...blocks.front,
+      edges: blocks.front.edges.map((edge) =>
+        edge.name === 'side' ? { name: edge.name, curves: edge.curves.map((c) => curveMap(c, bulge)) } : edge,
+      ),
+    };
+    expect(joinBlocks({ front, back: blocks.back }).gapAtHip).toBeGreaterThan(0);
+  });
+
+  it('spreads by s: the leg grows by s, parallel to the grain', () => {
+    const wide = spreadLeg(joined, 25.4);
+    const x = (j: typeof joined, part: 'front' | 'back') => pathStart(outlineEdge(j[part].edges, 'inseam').curves);
+    expect(x(wide, 'front').x - x(joined, 'front').x).toBeCloseTo(12.7, 9);
+    expect(x(wide, 'back').x - x(joined, 'back').x).toBeCloseTo(-12.7, 9);
+    expect(x(wide, 'front').y).toBe(x(joined, 'front').y);
+  });
+});
+
+describe('straightening', () => {
+  it('turns the centre lines about their hip points, all the way to upright', () => {
+    const [leaning, half, upright] = [0, 0.5, 1].map((t) => centresOf(joined, t, 0)) as [
+      ReturnType<typeof centresOf>,
+      ReturnType<typeof centresOf>,
+      ReturnType<typeof centresOf>,
+    ];
+    for (const part of ['front', 'back'] as const) {
+      expect(half[part].hipPoint).toEqual(leaning[part].hipPoint);
+      expect(half[part].lean).toBeCloseTo(leaning[part].lean / 2, 9);
+      expect(upright[part].lean).toBeCloseTo(0, 9);
+      expect(upright[part].way.x).toBeCloseTo(0, 9);
+    }
+  });
+
+  it('keeps the crotch end and changes the crotch length by 3 mm at most, all the way to upright', () => {
+    const [before, after] = [legOf(), legOf({ straighten: 1 })];
+    expect(after.front.crotchPoint).toEqual(before.front.crotchPoint);
+    expect(after.back.crotchPoint).toEqual(before.back.crotchPoint);
+    expect(Math.abs(after.crotchChange)).toBeLessThanOrEqual(3);
+  });
+
+  it('finds the least that passes, and says when nothing does', () => {
+    const opening = (t: number) => 900 + 100 * t;
+    expect(leastStraightening(opening, 930)).toEqual({ straighten: expect.closeTo(0.3, 6), passes: true });
+    expect(opening(leastStraightening(opening, 930).straighten)).toBeGreaterThanOrEqual(930);
+    expect(leastStraightening(opening, 800)).toEqual({ straighten: 0, passes: true });
+    expect(leastStraightening(opening, 1001)).toEqual({ straighten: 1, passes: false });
+  });
+
+  it('keeps the waist edge within 6° of square to both centre lines', () => {
+    for (const t of [0, 0.3, 1]) {
+      const { front, back } = centresOf(joined, t, 0);
+      const slope =
+        (Math.atan2(front.waistPoint.y - back.waistPoint.y, front.waistPoint.x - back.waistPoint.x) * 180) / Math.PI;
+      expect(Math.abs(back.lean - slope)).toBeLessThanOrEqual(6);
+      expect(Math.abs(front.lean + slope)).toBeLessThanOrEqual(6);
+    }
+  });
+});
+
+describe('length and shape', () => {
+  // Shares of the inside leg: practice. Ankle: inside leg − rise ease − 0.08 × inside leg.
+  it.each(['ankle', 'midCalf', 'belowKnee', 'knee', 'midThigh', 'short', { inseam: 640 }] as const)(
+    'cuts both inseams of %j equally long and leaves the crotch alone',
+    (length) => {
+      const inseam = finishedInseam(length, body.insideLeg, blocks.riseEase);
+      for (const shape of ['pyjama', 'block', 'straight'] as const) {
+        const [leg, ankle] = [legOf({ inseam, shape }), legOf({ shape })];
+        expect(pathLength(leg.front.inseam)).toBeCloseTo(inseam, 3);
+        expect(pathLength(leg.back.inseam)).toBeCloseTo(inseam, 3);
+        expectSame(leg.front.crotch, ankle.front.crotch);
+        expectSame(leg.back.crotch, ankle.back.crotch);
+      }
+    },
+  );
+
+  it('meets the hem within 6° of square, at every length', () => {
+    for (const name of ['ankle', 'midCalf', 'belowKnee', 'knee', 'midThigh', 'short'] as const) {
+      const leg = legOf({ inseam: finishedInseam(name, body.insideLeg, blocks.riseEase) });
+      const hem = { x: pathEnd(leg.hem).x - pathStart(leg.hem).x, y: pathEnd(leg.hem).y - pathStart(leg.hem).y };
+      for (const half of [leg.front, leg.back]) {
+        const way = pathEndWay(half.inseam);
+        const angle = (Math.acos((way.x * hem.x + way.y * hem.y) / Math.hypot(hem.x, hem.y)) * 180) / Math.PI;
+        expect(Math.abs(angle - 90), `${name} ${half.part}`).toBeLessThanOrEqual(6);
+      }
+    }
+  });
+
+  it('narrows a pyjama leg to 0.70 of its thigh line, off both inseams alike', () => {
+    const leg = legOf();
+    const thigh = leg.front.crotchPoint.x - leg.back.crotchPoint.x;
+    expect(hemOf(leg)).toBeCloseTo(0.7 * thigh, 3);
+    expect(leg.takenOffEachSide).toBeGreaterThan(0);
+  });
+
+  it.each([
+    [400, ANKLE],
+    [560, ANKLE],
+    [600, 417],
+  ])('reaches a hem girth of %f at an inseam of %f', (hemGirth, inseam) => {
+    expect(hemOf(legOf({ shape: { hemGirth }, inseam }))).toBeCloseTo(hemGirth, 2);
+  });
+
+  it('says which hems a short leg can have', () => {
+    expect(() => legOf({ shape: { hemGirth: 200 }, inseam: 106 })).toThrow(Refusal);
+    expect(() => legOf({ shape: { hemGirth: 200 }, inseam: 106 })).toThrow(/leg\.shape\.hemGirth/);
+  });
+});

@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest';
+import {
+  type Curve,
+  curveCurvature,
+  curvePoint,
+  curveTangent,
+  flattenCurves,
+  leftOf,
+  moved,
+  outlineCrossings,
+  outlineCurves,
+  parallelOutline,
+  pathEnd,
+  pathFoot,
+  pathStart,
+  pathThrough,
+  point,
+} from '../../src/plane';
+
+/** The exact parallel by its definition, densely: the oracle for every test here. */
+const exactParallel = (curve: Curve, away: number) =>
+  Array.from({ length: 400 }, (_, i) => i / 399)
+    .filter((t) => 1 + curveCurvature(curve, t) * away > 0)
+    .map((t) => moved(curvePoint(curve, t), leftOf(curveTangent(curve, t)), away));
+
+const bend: Curve = [point(100, 0), point(100, 55), point(140, 100), point(220, 120)];
+
+/** A clockwise outline: top, a hollow right side, bottom, left side. */
+const outline = [
+  { name: 'top', curves: pathThrough(point(0, 0), point(100, 0)) },
+  { name: 'hollow', curves: [bend] },
+  { name: 'right', curves: pathThrough(point(220, 120), point(200, 300)) },
+  { name: 'bottom', curves: pathThrough(point(200, 300), point(0, 300)) },
+  { name: 'left', curves: pathThrough(point(0, 300), point(0, 0)) },
+] as const;
+
+describe('a parallel outline', () => {
+  it.each([3, 15, 15.875, 25, 40])('follows the exact parallel at %f mm within 0.05 mm, with few curves', (away) => {
+    const parallel = parallelOutline(outline, () => away);
+    const run = parallel.find((edge) => edge.name === 'hollow')?.curves ?? [];
+    const line = flattenCurves(run, 0.001);
+    const misses = exactParallel(bend, away).map((p) => pathFoot(line, p));
+    const inside = misses.filter((m) => !m.atEnd);
+    expect(inside.length).toBeGreaterThan(100);
+    expect(Math.max(...inside.map((m) => m.distance))).toBeLessThanOrEqual(0.05);
+    expect(run.length).toBeLessThanOrEqual(8);
+  });
+
+  it('is closed, simple, and every edge keeps its own distance', () => {
+    const own: Record<string, number> = { top: 0, hollow: 15, right: 10, bottom: 25, left: 40 };
+    const parallel = parallelOutline(outline, (name) => own[name] ?? 0);
+    expect(outlineCrossings(outlineCurves(parallel))).toEqual([]);
+    parallel.forEach((edge, i) => {
+      const next = parallel[(i + 1) % parallel.length] ?? edge;
+      expect(
+        Math.hypot(
+          pathEnd(edge.curves).x - pathStart(next.curves).x,
+          pathEnd(edge.curves).y - pathStart(next.curves).y,
+        ),
+      ).toBeLessThan(1e-6);
+    });
+    const bottom = parallel.find((edge) => edge.name === 'bottom');
+    expect(bottom && pathStart(bottom.curves).y).toBeCloseTo(325, 9);
+  });
+
+  it('extends both edges at an outer corner and rounds none', () => {
+    const square = [
+      { name: 'top', curves: pathThrough(point(0, 0), point(100, 0)) },
+      { name: 'right', curves: pathThrough(point(100, 0), point(100, 80)) },
+      { name: 'bottom', curves: pathThrough(point(100, 80), point(0, 80)) },
+      { name: 'left', curves: pathThrough(point(0, 80), point(0, 0)) },
+    ] as const;
+    const corners = parallelOutline(square, () => 10).map((edge) => pathStart(edge.curves));
+    expect(corners).toEqual([
+      { x: expect.closeTo(-10, 9), y: expect.closeTo(-10, 9) },
+      { x: expect.closeTo(110, 9), y: expect.closeTo(-10, 9) },
+      { x: expect.closeTo(110, 9), y: expect.closeTo(90, 9) },
+      { x: expect.closeTo(-10, 9), y: expect.closeTo(90, 9) },
+    ]);
+  });
+
+  it('leaves out the loop where the distance is larger than the radius of the hollow', () => {
+    const tight: Curve = [point(100, 0), point(100, 30), point(105, 40), point(160, 40)];
+    const hollow = [
+      { name: 'top', curves: pathThrough(point(0, 0), point(100, 0)) },
+      { name: 'hollow', curves: [tight] },
+      { name: 'right', curves: pathThrough(point(160, 40), point(160, 200)) },
+      { name: 'bottom', curves: pathThrough(point(160, 200), point(0, 200)) },
+      { name: 'left', curves: pathThrough(point(0, 200), point(0, 0)) },
+    ] as const;
+    const parallel = parallelOutline(hollow, (name) => (name === 'top' ? 0 : 25));
+    expect(outlineCrossings(outlineCurves(parallel))).toEqual([]);
+    const net = flattenCurves([tight], 0.001);
+    const cut = parallel.find((edge) => edge.name === 'hollow');
+    const away = flattenCurves(cut?.curves ?? [], 0.05).map((p) => pathFoot(net, p));
+    for (const foot of away.filter((f) => !f.atEnd)) expect(foot.distance).toBeGreaterThan(25 - 0.05);
+  });
+});
