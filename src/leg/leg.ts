@@ -1,15 +1,20 @@
-import { crotchCurve } from '../block';
+import type { Block } from '../block';
 import { type Mm, mm, Refusal, say } from '../length';
 import {
   type Curve,
-  curveTangent,
   distance,
+  outlineEdge,
   pathEnd,
+  pathEndWay,
   pathLength,
+  pathReaimed,
   pathReverse,
   pathStart,
+  pathStartWay,
   solveBetween,
   straight,
+  turnBetween,
+  turned,
 } from '../plane';
 import { type Centre, type Centres, centresOf } from './centres';
 import { blockCurves, type JoinedBlocks } from './join';
@@ -45,8 +50,8 @@ export function legFrom(joined: JoinedBlocks, choices: LegChoices): Leg {
   const inseams = shapedInseams(joined, choices);
   const cut = { front: inseamCut(inseams.front, choices.inseam), back: inseamCut(inseams.back, choices.inseam) };
   const centres = centresOf(joined, choices.straighten, choices.raiseWaist);
-  const front = halfOf('front', centres.front, cut.front);
-  const back = halfOf('back', centres.back, cut.back);
+  const front = halfOf(joined.front, centres.front, cut.front);
+  const back = halfOf(joined.back, centres.back, cut.back);
   const kneeLevel = joined.front.kneeLevel;
   return {
     front,
@@ -81,19 +86,25 @@ function asItLeaned(
   cut: { readonly front: readonly Curve[]; readonly back: readonly Curve[] },
 ): Mm {
   const centres: Centres = centresOf(joined, 0, choices.raiseWaist);
-  return legCrotchLength(halfOf('front', centres.front, cut.front), halfOf('back', centres.back, cut.back));
+  return legCrotchLength(halfOf(joined.front, centres.front, cut.front), halfOf(joined.back, centres.back, cut.back));
 }
 
-function halfOf(part: 'front' | 'back', centre: Centre, inseam: readonly Curve[]): LegHalf {
+/**
+ * The block's crotch curve, re-aimed: it leaves the straightened centre line in its direction and meets the new inseam
+ * at the angle at which it met the block's own (square, on a drafted block).
+ */
+function halfOf(block: Block, centre: Centre, inseam: readonly Curve[]): LegHalf {
+  const drawn = outlineEdge(block.edges, 'crotch').curves;
+  const swing = turnBetween(pathStartWay(outlineEdge(block.edges, 'inseam').curves), pathStartWay(inseam));
+  const arrival = turned(pathEndWay(drawn), { x: 0, y: 0 }, swing);
   const crotchPoint = pathStart(inseam);
-  const inseamWay = curveTangent(inseam[0] as Curve, 0);
   return {
-    part,
+    part: block.part,
     waistPoint: centre.waistPoint,
     hipPoint: centre.hipPoint,
     curveEnd: centre.curveEnd,
     crotchPoint,
-    crotch: [crotchCurve(centre.curveEnd, centre.way, crotchPoint, inseamWay, part === 'front' ? 1 : -1)],
+    crotch: pathReaimed(drawn, { at: centre.curveEnd, way: centre.way }, { at: crotchPoint, way: arrival }),
     inseam,
     lean: centre.lean,
   };

@@ -53,6 +53,7 @@ export {
   turned,
   unit,
 } from './point';
+export { curveReaimed, pathReaimed } from './reaim';
 export { solveBetween } from './solve';
 export { TOLERANCE } from './tolerances';
 export type * from './types';
