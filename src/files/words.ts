@@ -104,7 +104,7 @@ export function controlRows({ pieces, sheets, project }: Draft): readonly Row[] 
         );
       })
       .map((line) => ({
-        name: `${line.name} line`,
+        name: line.name.endsWith('line') ? line.name : `${line.name} line`,
         value: formatLength(pathLength(line.curves) * project.paper.scale, project.units),
       })),
   );

@@ -19,10 +19,12 @@ export interface MarkLine {
 /** From the ends of a join to the nearest mark, so that marks of crossing joins keep apart, on the paper. */
 const END_ROOM: Mm = 14;
 const STEP: Mm = 2;
+/** The two marks of a join are at least this share of its length apart: they must also show that it isn't turned. */
+const LEAST_APART = 0.25;
 
 /**
- * Two marks for a join, one in each of its outer two fifths: as near as can be to its quarters without covering a line
- * or a word; on the quarter itself where nothing is free.
+ * Two marks for a join, as near to its quarters as can be without covering a line or a word: with their numbers if there
+ * is such a place, else at least the half-diamonds; on the quarters themselves where nothing is free.
  *
  * @param scale millimetres of paper for a millimetre of drawing
  */
@@ -31,31 +33,45 @@ export function markPlaces(
   ink: Ink,
   scale: { readonly x: number; readonly y: number },
 ): readonly Point[] {
-  const along = join.runs === 'down' ? scale.y : scale.x;
-  const length = join.to - join.from;
-  const room = END_ROOM / along;
-  const zones = [
-    { from: join.from + room, to: join.from + 0.4 * length, best: join.from + 0.25 * length },
-    { from: join.to - 0.4 * length, to: join.to - room, best: join.to - 0.25 * length },
-  ];
-  const place = (s: Mm): Point => (join.runs === 'down' ? point(join.at, s) : point(s, join.at));
-  return zones.map((zone) => {
-    const tries: Mm[] = [zone.best];
-    for (let away = STEP / along; away < length; away += STEP / along) {
-      for (const s of [zone.best - away, zone.best + away]) if (s >= zone.from && s <= zone.to) tries.push(s);
-    }
-    const free = tries.find((s) => {
-      const box = markBox(place(s), join, scale);
-      return !inkCrosses(ink, box) && !ink.words.some((word) => boxHolds(boxGrown(box, MARK.depth), word));
-    });
-    return place(free ?? zone.best);
+  const down = join.runs === 'down';
+  const along = down ? scale.y : scale.x;
+  const place = (s: Mm): Point => (down ? point(join.at, s) : point(s, join.at));
+  const tries = [MARK.depth + MARK.numberRoom, MARK.depth].map((reach) => (s: Mm) => {
+    const box = markBox(place(s), down, reach, scale);
+    return !inkCrosses(ink, box) && !ink.words.some((word) => boxHolds(boxGrown(box, MARK.depth), word));
   });
+  for (const free of tries) {
+    const pair = bestPair(join, along, free);
+    if (pair) return pair.map(place);
+  }
+  return quarters(join).map(place);
 }
 
-/** The box that both halves and their numbers fill. */
-function markBox(at: Point, join: MarkLine, scale: { readonly x: number; readonly y: number }): Box {
-  const reach = MARK.depth + MARK.numberRoom;
-  const half = join.runs === 'down' ? { x: reach, y: MARK.halfBase } : { x: MARK.halfBase, y: reach };
+const quarters = ({ from, to }: MarkLine): readonly [Mm, Mm] => [from + 0.25 * (to - from), to - 0.25 * (to - from)];
+
+/** The free pair nearest to the quarters; undefined where no two free places are far enough apart. */
+function bestPair(join: MarkLine, along: number, free: (s: Mm) => boolean): readonly [Mm, Mm] | undefined {
+  const [first, second] = quarters(join);
+  if (free(first) && free(second)) return [first, second];
+  const places: Mm[] = [first, second];
+  for (let s = join.from + END_ROOM / along; s <= join.to - END_ROOM / along; s += STEP / along) places.push(s);
+  const open = places.filter(free);
+  let best: readonly [Mm, Mm] | undefined;
+  let least = Number.POSITIVE_INFINITY;
+  for (const a of open) {
+    for (const b of open) {
+      const miss = Math.abs(a - first) + Math.abs(b - second);
+      if (b - a < LEAST_APART * (join.to - join.from) || miss >= least) continue;
+      least = miss;
+      best = [a, b];
+    }
+  }
+  return best;
+}
+
+/** The box that both halves fill, from tip to tip twice `reach`. */
+function markBox(at: Point, down: boolean, reach: Mm, scale: { readonly x: number; readonly y: number }): Box {
+  const half = down ? { x: reach, y: MARK.halfBase } : { x: MARK.halfBase, y: reach };
   const x = (half.x + 0.5) / scale.x;
   const y = (half.y + 0.5) / scale.y;
   return { left: at.x - x, right: at.x + x, top: at.y - y, bottom: at.y + y };

@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { INK, makeReport, writePdf } from '../../src/files';
+import { makeReport, writePdf } from '../../src/files';
 import { openProject } from '../../src/project';
 import { type Changes, draftOf, draftWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
 import { compareInk, TRUE_WITHIN } from './paper/compare';
 import { findMarks } from './paper/find-marks';
 import { joinSheets, labelOf } from './paper/join-sheets';
-import { inkPlaces, isInk, type Place } from './paper/pixels';
+import { inkedPixels, inkPlaces, type Place } from './paper/pixels';
 import { type OpenPdf, openPdf } from './paper/render';
 import { findSquares } from './paper/squares';
 
@@ -46,14 +46,12 @@ describe.each(cases)('$name', ({ make }) => {
     pdf = openPdf(await writePdf(draft, { font: printFont(), date: DATE }));
     for (let page = 2; page <= pdf.pages; page += 1) {
       const picture = pdf.picture(page);
-      sheets.push({ label: labelOf(pdf.words(page)), marks: findMarks(picture) });
-      cut.push(inkPlaces(picture, INK.cut));
-      sewn.push(inkPlaces(picture, INK.sewn));
-      let count = 0;
-      for (let pixel = 0; pixel < picture.width * picture.height; pixel += 1) {
-        if ([INK.cut, INK.sewn, INK.sign, INK.level].some((ink) => isInk(picture, pixel, ink))) count += 1;
-      }
-      drawn.push(count);
+      const inked = inkedPixels(picture);
+      sheets.push({ label: labelOf(pdf.words(page)), marks: findMarks(picture, inked) });
+      cut.push(inkPlaces(picture, inked, 'cut'));
+      sewn.push(inkPlaces(picture, inked, 'sewn'));
+      const lines = (['cut', 'sewn', 'sign', 'level'] as const).map((ink) => inkPlaces(picture, inked, ink).length);
+      drawn.push(lines.reduce((sum, count) => sum + count, 0));
     }
   }, 120_000);
   afterAll(() => pdf.close());

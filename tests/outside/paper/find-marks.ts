@@ -14,11 +14,11 @@ export interface FoundMark {
 const LEAST_AREA = 8;
 
 /** All half-diamonds of a page: connected patches of the marks' ink that are large enough, and which way they point. */
-export function findMarks(picture: Picture): readonly FoundMark[] {
+export function findMarks(picture: Picture, inked: readonly number[]): readonly FoundMark[] {
   const { width, height } = picture;
   const seen = new Uint8Array(width * height);
   const marks: FoundMark[] = [];
-  for (let start = 0; start < width * height; start += 1) {
+  for (const start of inked) {
     if (seen[start] || markCover(picture, start) < 0.5) continue;
     const patch: number[] = [];
     const queue = [start];

@@ -28,6 +28,7 @@ export interface OpenPdf {
   readonly pages: number;
   readonly picture: (page: number) => Picture;
   readonly words: (page: number) => readonly Word[];
+  /** All words in reading order; a form feed ends a page. */
   readonly text: () => string;
   readonly info: () => string;
   /** What qpdf says of the file; throws where it finds an error or a warning. */
@@ -45,7 +46,7 @@ export function openPdf(bytes: Uint8Array): OpenPdf {
   return {
     pages: Number(/^Pages:\s+(\d+)/m.exec(info)?.[1]),
     info: () => info,
-    text: () => run('pdftotext', '-layout', file, '-'),
+    text: () => run('pdftotext', file, '-'),
     check: () => run('qpdf', '--check', file),
     words: (page) => wordsOf(run('pdftotext', '-f', `${page}`, '-l', `${page}`, '-bbox', file, '-')),
     picture: (page) => {

@@ -7,8 +7,10 @@ export interface FoundSquare {
   readonly height: number;
 }
 
-/** Only the squares have lines as long as this in the darkest ink. */
+/** Only the squares have lines as long as this, … */
 const LEAST_SIDE = 90;
+/** … and as dark: pixels of full ink across the line; the pale rule under the title has a third of one. */
+const LEAST_DARK = 1;
 
 /**
  * The squares of a page, from the top down: pairs of long level lines and of long upright lines, each line's place the
@@ -29,28 +31,32 @@ interface LongLine {
 
 function longLines(picture: Picture, upright: boolean): readonly LongLine[] {
   const { width, height } = picture;
-  const lines: { start: number; sum: number; weight: number; last: number }[] = [];
+  const lines: { start: number; length: number; sum: number; weight: number; last: number }[] = [];
   const [outer, inner] = upright ? [width, height] : [height, width];
   for (let o = 0; o < outer; o += 1) {
-    for (const { start, cover } of runs(picture, o, inner, upright)) {
+    for (const { start, cover, length } of runs(picture, o, inner, upright)) {
       const line = lines.find((other) => o - other.last <= 1 && Math.abs(other.start - start) < 20);
       if (line) {
         line.sum += cover * (o + 0.5);
         line.weight += cover;
         line.last = o;
-      } else lines.push({ start, sum: cover * (o + 0.5), weight: cover, last: o });
+      } else lines.push({ start, length, sum: cover * (o + 0.5), weight: cover, last: o });
     }
   }
-  return lines.map(({ start, sum, weight }) => ({ start, at: sum / weight }));
+  return lines
+    .filter(({ weight, length }) => weight / length > LEAST_DARK)
+    .map(({ start, sum, weight }) => ({ start, at: sum / weight }));
+}
+
+/** An unbroken run of ink in one row or column. */
+interface Run {
+  readonly start: number;
+  readonly cover: number;
+  readonly length: number;
 }
 
 /** Unbroken runs of ink in one row or column that are as long as a square's side, and how dark they are. */
-function* runs(
-  picture: Picture,
-  o: number,
-  inner: number,
-  upright: boolean,
-): Generator<{ start: number; cover: number }> {
+function* runs(picture: Picture, o: number, inner: number, upright: boolean): Generator<Run> {
   let start = -1;
   let cover = 0;
   for (let i = 0; i <= inner; i += 1) {
@@ -62,7 +68,7 @@ function* runs(
       }
       cover += dark;
     } else if (start >= 0) {
-      if (i - start > LEAST_SIDE * PIXELS_PER_MM) yield { start, cover };
+      if (i - start > LEAST_SIDE * PIXELS_PER_MM) yield { start, cover, length: i - start };
       start = -1;
     }
   }

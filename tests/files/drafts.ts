@@ -1,0 +1,30 @@
+import { printProblem } from '../../src/length';
+import { type Draft, draft, exampleProject, type Project } from '../../src/project';
+
+/** What a test changes about the example: whole fields, and parts of its body and paper. */
+export interface Changes {
+  readonly name?: string;
+  readonly units?: Project['units'];
+  readonly body?: Partial<Project['body']>;
+  readonly leg?: Partial<Project['leg']>;
+  readonly paper?: Partial<Project['paper']>;
+}
+
+/** The workbench's example project, changed. */
+export const projectWith = (changes: Changes = {}): Project => ({
+  ...exampleProject,
+  ...changes,
+  body: { ...exampleProject.body, ...changes.body },
+  leg: { ...exampleProject.leg, ...changes.leg },
+  paper: { ...exampleProject.paper, ...changes.paper },
+});
+
+/** A project's draft; throws where it is refused, for no test here means to be. */
+export function draftOf(project: Project): Draft {
+  const result = draft(project);
+  if (result.ok) return result.value;
+  throw new Error(result.problems.map((problem) => printProblem(problem, 'cm')).join('\n'));
+}
+
+/** The changed example's draft. */
+export const draftWith = (changes: Changes = {}): Draft => draftOf(projectWith(changes));

@@ -1,0 +1,213 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Check } from '../../src/check';
+import { writeLargePdf, writePdf } from '../../src/files';
+import { mm, say } from '../../src/length';
+import type { Draft } from '../../src/project';
+import { draftWith } from '../files/drafts';
+import { printFont } from '../files/print-font';
+import { type OpenPdf, openPdf, type Word } from './paper/render';
+
+const DATE = new Date('2026-11-24T12:00:00Z');
+const pdfOf = (draft: Draft) => writePdf(draft, { font: printFont(), date: DATE });
+
+const wrong = (i: number): Check => ({
+  id: `made-up-${i}`,
+  name: `Check number ${i}`,
+  verdict: i % 2 === 0 ? 'wrong' : 'mind',
+  measured: 1,
+  wanted: 0,
+  tolerance: 0,
+  unit: 'mm',
+  reason: say`It came out at ${mm(123.4)} where ${mm(100)} were wanted, which is a long sentence that takes a line or two.`,
+  remedy: say`Change this, that or the other by ${mm(23.4)} and look again.`,
+});
+
+const inches = draftWith({ units: 'inch', body: { hipDepth: 206.375, ageYears: 34 }, paper: { sheet: 'Letter' } });
+const long = draftWith({
+  name: `A very long name for a pair of flannel bottoms ${'that somebody typed without stopping '.repeat(4)}`,
+  body: { label: 'Unbreakablelabelofabodywhoseownernevertypesblanks'.repeat(2) },
+  paper: { sheet: 'A4', margin: 25 },
+});
+const cases: readonly {
+  readonly name: string;
+  readonly draft: Draft;
+  readonly margin: number;
+  readonly pages: number;
+}[] = [
+  { name: 'inches on Letter', draft: inches, margin: 10, pages: 1 },
+  { name: 'a long name and a wide margin', draft: long, margin: 15, pages: 1 },
+  {
+    name: 'twenty checks that complain',
+    draft: { ...inches, checks: Array.from({ length: 20 }, (_, i) => wrong(i)) },
+    margin: 10,
+    pages: 1,
+  },
+  {
+    name: 'so many checks that they need another page',
+    draft: { ...inches, checks: Array.from({ length: 55 }, (_, i) => wrong(i)) },
+    margin: 10,
+    pages: 2,
+  },
+];
+
+/** Letters may hang over their own box by less than this; boxes that share more lie on each other. */
+const HAIR = 0.4;
+const overlap = (a: Word, b: Word) =>
+  Math.min(a.right, b.right) - Math.max(a.left, b.left) > HAIR &&
+  Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 2 * HAIR;
+
+describe.each(cases)('$name', ({ draft, margin, pages }) => {
+  let pdf: OpenPdf;
+  beforeAll(async () => {
+    pdf = openPdf(await pdfOf(draft));
+  });
+  afterAll(() => pdf.close());
+  const paper = draft.sheets.paper;
+
+  test('the first sheet is one page, or as many more as the words need', () => {
+    expect(pdf.pages).toBe(draft.sheets.sheets.length + pages);
+  });
+
+  test('no words of the first sheet lie on each other or reach out of the margin', () => {
+    const width = Math.min(paper.width, paper.height);
+    const height = Math.max(paper.width, paper.height);
+    for (let page = 1; page <= pages; page += 1) {
+      const words = pdf.words(page);
+      expect(words.length).toBeGreaterThan(50);
+      for (const word of words) {
+        expect(word.left, word.text).toBeGreaterThan(margin - HAIR);
+        expect(word.right, word.text).toBeLessThan(width - margin + HAIR);
+        expect(word.top, word.text).toBeGreaterThan(margin - 1);
+        expect(word.bottom, word.text).toBeLessThan(height - margin + 1);
+      }
+      const clashes = words.flatMap((a, i) =>
+        words
+          .slice(i + 1)
+          .filter((b) => overlap(a, b))
+          .map((b) => `${a.text} / ${b.text}`),
+      );
+      expect(clashes).toEqual([]);
+    }
+  });
+
+  test('no word of a sheet is cut by its window or hidden under a neighbour, or lies on another', () => {
+    const { margin: edge } = draft.sheets;
+    for (const [i, sheet] of draft.sheets.sheets.entries()) {
+      const words = pdf.words(i + 1 + pages);
+      const seen = {
+        right: edge + ((sheet.joins.right ?? sheet.window.right) - sheet.window.left),
+        bottom: edge + ((sheet.joins.bottom ?? sheet.window.bottom) - sheet.window.top),
+      };
+      for (const word of words) {
+        expect(word.left, `${sheet.label} ${word.text}`).toBeGreaterThan(edge - HAIR);
+        expect(word.right, `${sheet.label} ${word.text}`).toBeLessThan(paper.width - edge + HAIR);
+        expect(word.top, `${sheet.label} ${word.text}`).toBeGreaterThan(edge - HAIR);
+        expect(word.bottom, `${sheet.label} ${word.text}`).toBeLessThan(paper.height - edge + HAIR);
+        // Across the join: half seen, half covered.
+        const across =
+          (word.left < seen.right - HAIR && word.right > seen.right + 2) ||
+          (word.top < seen.bottom - HAIR && word.bottom > seen.bottom + 2);
+        expect(across, `${sheet.label} ${word.text}`).toBe(false);
+      }
+      const clashes = words.flatMap((a, k) =>
+        words
+          .slice(k + 1)
+          .filter((b) => overlap(a, b))
+          .map((b) => `${sheet.label}: ${a.text} / ${b.text}`),
+      );
+      expect(clashes).toEqual([]);
+    }
+  });
+});
+
+describe('what the first sheet says, as Poppler reads it', () => {
+  let text = '';
+  beforeAll(async () => {
+    const pdf = openPdf(await pdfOf(inches));
+    text = (pdf.text().split('\f')[0] ?? '').replace(/\s+/g, ' ');
+    pdf.close();
+  });
+
+  test.each([
+    'Flannel bottoms, first pair',
+    'Body 1',
+    '8⅛ in',
+    '34 years',
+    '24 November 2026',
+    'Flannel-bottoms-first-pair.pdf',
+    'Print at 100 %',
+    'fit to page',
+    '100 mm',
+    '4 in',
+    'Finished measures',
+    'half-diamonds',
+    'Checks',
+  ])('“%s”', (words) => {
+    expect(text).toContain(words);
+  });
+
+  test('no value in millimetres or centimetres slips into an inch project', () => {
+    // The square's own label and the margin are millimetres for everybody.
+    expect(text.replaceAll('100 mm', '').replaceAll('10 mm from the edges', '')).not.toMatch(/\d (mm|cm)\b/);
+  });
+});
+
+describe('the document', () => {
+  test('says what it is, asks for no scaling, is small, and is the same every time', async () => {
+    const bytes = await pdfOf(inches);
+    expect(bytes.length).toBeLessThan(150_000);
+    expect(await pdfOf(inches)).toEqual(bytes);
+    const raw = Buffer.from(bytes).toString('latin1');
+    expect(raw).toContain('/PrintScaling /None');
+    const pdf = openPdf(bytes);
+    expect(pdf.info()).toMatch(/Title:\s+Flannel bottoms, first pair/);
+    expect(pdf.info()).toMatch(/Author:\s+Legwork/);
+    expect(pdf.info()).toMatch(/Subject:\s+\S/);
+    expect(pdf.info()).toMatch(/CreationDate:.*2026/);
+    pdf.close();
+  });
+
+  test('another date gives other bytes, and a date beyond the writer’s own limit still gives a file', async () => {
+    const early = await writePdf(inches, { font: printFont(), date: DATE });
+    const late = await writePdf(inches, { font: printFont(), date: new Date('2045-01-01T00:00:00Z') });
+    expect(late).not.toEqual(early);
+  });
+
+  test('prints a sign for what the font does not have, and never fails on it', async () => {
+    const pdf = openPdf(await pdfOf(draftWith({ name: 'Schlafanzug ½ 🩳 睡衣 \u0000 b' })));
+    expect(pdf.text()).toContain('Schlafanzug ½ □ □□');
+    pdf.close();
+  });
+});
+
+describe('one large sheet', () => {
+  test('is as large as the leg, at true size, with no join', async () => {
+    const draft = draftWith();
+    const pdf = openPdf(await writeLargePdf(draft, { font: printFont(), date: DATE }));
+    expect(pdf.pages).toBe(1);
+    expect(pdf.check()).toContain('No syntax or stream encoding errors found');
+    const [, width, height] = /Page size:\s+([\d.]+) x ([\d.]+) pts/.exec(pdf.info()) ?? [];
+    const xs = draft.pieces.flatMap((piece) => piece.cutLine.flatMap((edge) => edge.curves.flatMap(([a]) => [a.x])));
+    expect((Number(width) * 25.4) / 72).toBeCloseTo(Math.max(...xs) - Math.min(...xs) + 30, 0);
+    expect(Number(height)).toBeGreaterThan(Number(width));
+    expect(pdf.text()).toContain('100 mm');
+    pdf.close();
+  });
+
+  test('is refused where a PDF page can not be as large', async () => {
+    const draft = draftWith();
+    const [piece] = draft.pieces;
+    if (!piece) throw new Error('no piece');
+    const far = (p: { x: number; y: number }) => ({ x: p.x, y: p.y * 6 });
+    const tall = {
+      ...piece,
+      cutLine: piece.cutLine.map((edge) => ({
+        ...edge,
+        curves: edge.curves.map(([a, b, c, d]) => [far(a), far(b), far(c), far(d)] as const),
+      })),
+    };
+    await expect(writeLargePdf({ ...draft, pieces: [tall] }, { font: printFont(), date: DATE })).rejects.toThrow(
+      /508 cm/,
+    );
+  });
+});
