@@ -2,6 +2,7 @@ import { type DragEvent, useEffect } from 'react';
 import { Bar } from './bar/Bar';
 import { NoticeStrip } from './bar/NoticeStrip';
 import { Finished } from './finished/Finished';
+import { VerdictNews } from './finished/VerdictNews';
 import { openFromFile } from './keep/open';
 import { saveToFile } from './keep/save';
 import { Path } from './path/Path';
@@ -15,15 +16,19 @@ export function Workbench() {
   useKeys();
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: a file may be dropped anywhere; the button Open does the same
-    <div className="bench" onDragOver={(event) => event.preventDefault()} onDrop={onDrop}>
+    <div
+      className="bench"
+      data-working={workingShown || undefined}
+      onDragOver={(event) => event.preventDefault()}
+      onDrop={onDrop}
+    >
       <Bar />
       <NoticeStrip />
       <Path />
-      <div className="middle">
-        <Table />
-        {workingShown && <Working />}
-      </div>
+      <Table />
+      {workingShown && <Working />}
       <Finished />
+      <VerdictNews />
     </div>
   );
 }

@@ -7,7 +7,6 @@ import '@fontsource/source-serif-4/latin-400-italic.css';
 import '@fontsource/source-serif-4/latin-600.css';
 import './look/fonts.css';
 import './look/theme.css';
-import './look/bench.css';
 import './look/bar.css';
 import './look/path.css';
 import './look/fields.css';
@@ -15,6 +14,8 @@ import './look/table.css';
 import './look/lines.css';
 import './look/finished.css';
 import './look/working.css';
+// Where the parts stand is said last, so that it holds over what a part says of itself.
+import './look/bench.css';
 import { Workbench } from './Workbench';
 
 const root = document.getElementById('root');

@@ -69,7 +69,7 @@ describe('a length field', () => {
 
   it('shows an estimate where nothing was measured, and does not take it for a measurement', () => {
     render(<QuantityField path="body.kneeGirth" quantity={length} optional instead={384} />);
-    expect(screen.getByRole('textbox', { name: 'Knee' })).toHaveAttribute('placeholder', '38.4');
+    expect(screen.getByRole('textbox', { name: 'Knee' })).toHaveAttribute('placeholder', 'est. 38.4');
     expect(useBench.getState().project.body.kneeGirth).toBeUndefined();
   });
 });

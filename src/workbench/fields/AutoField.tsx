@@ -1,6 +1,7 @@
 import { valueAt } from '../store/at-path';
 import { useBench } from '../store/bench';
 import { fieldName } from '../store/names';
+import { nearestStep } from '../store/quantity';
 import { QuantityField, type QuantityFieldProps } from './QuantityField';
 import { SwitchField } from './SwitchField';
 
@@ -17,6 +18,7 @@ const CHOICES = [
 /** A number that the drafting finds by itself until someone takes it in hand. */
 export function AutoField({ automatic, help, instead: _unused, ...field }: AutoFieldProps) {
   const value = useBench((state) => valueAt(state.project, field.path));
+  const units = useBench((state) => state.project.units);
   const choose = useBench((state) => state.choose);
   const byHand = typeof value === 'number';
   return (
@@ -27,7 +29,9 @@ export function AutoField({ automatic, help, instead: _unused, ...field }: AutoF
         choices={CHOICES}
         chosen={byHand ? 'hand' : 'auto'}
         help={byHand ? undefined : help}
-        onPick={(key) => choose(field.path, key === 'auto' ? 'auto' : automatic)}
+        onPick={(key) =>
+          choose(field.path, key === 'auto' ? 'auto' : nearestStep(automatic, field.quantity.step(units)))
+        }
       />
       {byHand && <QuantityField {...field} {...(help ? { help } : {})} />}
     </>

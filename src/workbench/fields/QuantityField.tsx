@@ -2,9 +2,11 @@ import type { KeyboardEvent } from 'react';
 import { type Phrase, say, type Units } from '../../length';
 import { problemAt } from '../store/asked';
 import { valueAt } from '../store/at-path';
-import { type Field, useBench } from '../store/bench';
+import { useBench } from '../store/bench';
 import { FIELD_LIMITS } from '../store/limits';
 import { fieldName } from '../store/names';
+import { nearestStep } from '../store/quantity';
+import type { Field } from '../store/state';
 import { describedBy, FieldRow, fieldId } from './FieldRow';
 
 export interface QuantityFieldProps extends Field {
@@ -12,7 +14,7 @@ export interface QuantityFieldProps extends Field {
   readonly help?: Phrase;
   /** What the drawing shows beside it, for those who can't see it. */
   readonly heard?: string;
-  /** What is used while the field is empty: shown greyed in it, and where arrow keys start. */
+  /** What is used while the field is empty: shown in it as an estimate, and where arrow keys start. */
   readonly instead?: number | undefined;
 }
 
@@ -48,7 +50,11 @@ export function QuantityField({ help: does, heard, instead, ...field }: Quantity
           autoComplete="off"
           spellCheck={false}
           required={!optional}
-          placeholder={instead === undefined ? undefined : quantity.print(instead, units)}
+          placeholder={
+            instead === undefined
+              ? undefined
+              : `est. ${quantity.print(nearestStep(instead, quantity.step(units)), units)}`
+          }
           value={text ?? (typeof value === 'number' ? quantity.print(value, units) : '')}
           aria-invalid={problem ? true : undefined}
           aria-describedby={describedBy(id, help, problem)}

@@ -2,7 +2,6 @@ import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
 import { FinishedChecks } from './FinishedChecks';
 import { FinishedMeasures } from './FinishedMeasures';
-import { VerdictNews } from './VerdictNews';
 
 /** What the pair will measure, and whether it is good. */
 export function Finished() {
@@ -17,7 +16,6 @@ export function Finished() {
         <h2>Checks</h2>
         <FinishedChecks />
       </section>
-      <VerdictNews />
     </aside>
   );
 }

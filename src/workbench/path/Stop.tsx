@@ -7,7 +7,8 @@ import { LegStation } from '../stations/LegStation';
 import { PaperStation } from '../stations/PaperStation';
 import { RESULTS } from '../stations/results';
 import { stationAsks } from '../store/asked';
-import { type Bench, useBench } from '../store/bench';
+import { useBench } from '../store/bench';
+import type { Bench } from '../store/state';
 import { STATION_NAMES, type Station } from '../store/stations';
 
 const INSIDE: Readonly<Record<Station, ComponentType>> = {
@@ -58,9 +59,10 @@ export function Stop({ station }: { readonly station: Station }) {
   );
 }
 
-/** Why the station wants a look, in a few words; undefined where it does not. */
+/** Why a closed station wants a look, in a few words; undefined where it does not. */
 function lookWanted(state: Bench, station: Station): string | undefined {
-  if (stationAsks(state, station)) return state.station === station ? undefined : 'wants a look';
+  if (state.station === station) return undefined;
+  if (stationAsks(state, station)) return 'wants a look';
   if (station !== 'check') return undefined;
   return state.draft.checks.some((check) => check.verdict === 'wrong') ? 'something is wrong' : undefined;
 }

@@ -27,7 +27,7 @@ function OtherMeasurements() {
   return (
     <details className="more">
       <summary>
-        More measurements <span className="quiet">{count} taken; the others are estimated</span>
+        More measurements <span className="quiet">{count} taken; others are estimated or left out</span>
       </summary>
       {others.map((one) => (
         <MeasurementField key={one.key} measurement={one} />

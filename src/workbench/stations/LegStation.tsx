@@ -2,7 +2,7 @@ import { mm, say } from '../../length';
 import { PickField } from '../fields/PickField';
 import { QuantityField } from '../fields/QuantityField';
 import { useBench } from '../store/bench';
-import { length } from '../store/quantity';
+import { length, nearestStep } from '../store/quantity';
 import { StraightenField } from './StraightenField';
 
 /** Joining, spreading, straightening, shape and length: what makes a leg of two blocks. */
@@ -39,6 +39,7 @@ function Shape() {
   const { shape } = useBench((state) => state.project.leg);
   const { hemGirthFinished } = useBench((state) => state.draft.measures);
   const foot = useBench((state) => state.draft.body.footEntryGirth);
+  const units = useBench((state) => state.project.units);
   const choose = useBench((state) => state.choose);
   const byHand = typeof shape !== 'string';
   return (
@@ -48,7 +49,12 @@ function Shape() {
         choices={SHAPES}
         chosen={byHand ? 'hemGirth' : shape}
         help={say`Hem ${mm(hemGirthFinished)} round; the foot needs ${mm(foot)}.`}
-        onPick={(key) => choose('leg.shape', key === 'hemGirth' ? { hemGirth: hemGirthFinished } : key)}
+        onPick={(key) =>
+          choose(
+            'leg.shape',
+            key === 'hemGirth' ? { hemGirth: nearestStep(hemGirthFinished, length.step(units)) } : key,
+          )
+        }
       />
       {byHand && <QuantityField path="leg.shape.hemGirth" quantity={length} help={say`Round the finished hem.`} />}
     </>
@@ -68,6 +74,7 @@ const LENGTHS = [
 function Length() {
   const chosen = useBench((state) => state.project.leg.length);
   const { inseamFront } = useBench((state) => state.draft.measures);
+  const units = useBench((state) => state.project.units);
   const choose = useBench((state) => state.choose);
   const byHand = typeof chosen !== 'string';
   return (
@@ -77,7 +84,9 @@ function Length() {
         choices={LENGTHS}
         chosen={byHand ? 'inseam' : chosen}
         help={say`Finished inseam ${mm(inseamFront)}.`}
-        onPick={(key) => choose('leg.length', key === 'inseam' ? { inseam: inseamFront } : key)}
+        onPick={(key) =>
+          choose('leg.length', key === 'inseam' ? { inseam: nearestStep(inseamFront, length.step(units)) } : key)
+        }
       />
       {byHand && (
         <QuantityField

@@ -1,6 +1,8 @@
 import { measurements } from '../../body';
 
 const NAMES: Readonly<Record<string, string>> = {
+  project: 'The project',
+  name: 'Name',
   'cloth.stretch': 'Stretch',
   'block.hipEase': 'Ease at the hip',
   'block.waistEase': 'Ease at the waist',

@@ -66,6 +66,9 @@ function shortened(text: string): string {
   return text.length > 24 ? `${text.slice(0, 23)}…` : text;
 }
 
+/** The value on the grid of steps that is nearest: the start for going on by hand. */
+export const nearestStep = (value: number, step: number): number => Math.round(value / step) * step;
+
 /**
  * The next value on the grid of steps: a value between two steps goes to its neighbour first.
  *

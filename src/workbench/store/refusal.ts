@@ -1,10 +1,16 @@
 import { type Problem, printPhrase } from '../../length';
+import { fieldName } from './names';
 
 /** Why a file could not be opened, in a sentence or two; the first problems are enough to go on with. */
 export function refusal(problems: readonly Problem[], fileName: string): string {
-  const reasons = problems.slice(0, 2).map((problem) => sentence(printPhrase(problem.phrase, 'cm')));
+  const [first] = problems;
+  const of = (problem: Problem) => `${fieldName(problem.field)}: ${printPhrase(problem.phrase, 'cm')}`;
+  const what =
+    first?.field === 'file'
+      ? printPhrase(first.phrase, 'cm')
+      : `can’t be opened. ${problems.slice(0, 2).map(of).map(sentence).join(' ')}`;
   const more = problems.length > 2 ? ` And ${problems.length - 2} more.` : '';
-  return `“${fileName}” can’t be opened. ${reasons.join(' ')}${more} Nothing here was changed.`;
+  return `“${fileName}” ${what}${more} Nothing here was changed.`;
 }
 
 /** A phrase of a problem as a sentence: a capital first, a stop last. */

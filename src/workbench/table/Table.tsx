@@ -19,8 +19,9 @@ const WIDE_ROOM: Room = { left: RULER + 96, top: RULER + 36, right: 96, bottom: 
 const NARROW_ROOM: Room = { left: RULER + 14, top: RULER + 14, right: 14, bottom: 58 };
 const NARROW = 560;
 
-/** Pixels a millimetre below which words on the drawing would lie on one another. */
+/** Pixels a millimetre below which words within the drawing, or all smaller ones, would lie on one another. */
 const FAR = 0.45;
+const VERY_FAR = 0.22;
 
 /** The cutting table: the open station's drawing on paper, with rulers and a grid. */
 export function Table() {
@@ -58,7 +59,7 @@ export function Table() {
             className="drawing"
             data-stale={stale || undefined}
             data-station={station}
-            data-far={view.scale < FAR || undefined}
+            data-far={howFar(view.scale)}
             style={zoomed}
           >
             <Still Drawing={Drawing} draft={draft} />
@@ -73,6 +74,8 @@ export function Table() {
     </main>
   );
 }
+
+const howFar = (scale: number) => (scale < VERY_FAR ? 'very' : scale < FAR ? 'rather' : undefined);
 
 /** Drawn anew when the draft changes, not when it is panned. */
 const Still = memo(function Still({

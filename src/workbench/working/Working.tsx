@@ -11,7 +11,7 @@ export function Working() {
   return (
     <section className="working" id="working" aria-label={`Working of ${STATION_NAMES[station]}`}>
       {steps.length === 0 ? (
-        <p className="quiet">Nothing is drawn or computed at this station.</p>
+        <p className="quiet">There is no working to show at this station.</p>
       ) : (
         <ol className="steps">
           {steps.map((step) => (

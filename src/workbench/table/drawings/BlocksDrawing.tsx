@@ -54,7 +54,12 @@ function BlockShape({ block }: { readonly block: Block }) {
       ))}
       <Line stroke="joined" curves={outlineCurves(edges)} closed />
       <Grainline ends={grainline} />
-      <Word at={{ x: grainline[0].x * 0.5, y: (crotchLevel + kneeLevel) / 2 }} className="word-part">
+      <Word
+        at={{ x: grainline[0].x, y: (2 * crotchLevel + kneeLevel) / 3 }}
+        anchor={part === 'front' ? 'start' : 'end'}
+        dx={part === 'front' ? 14 : -14}
+        className="word-part"
+      >
         {part}
       </Word>
       {part === 'front' &&

@@ -67,9 +67,15 @@ function Tape({ measurement, shape, draft, lit }: TapeProps) {
       <>
         <path className={`${className} tape-behind`} d={`M${x - half} ${y}a${half} ${ry} 0 0 1 ${2 * half} 0`} />
         <path className={className} d={`M${x - half} ${y}a${half} ${ry} 0 0 0 ${2 * half} 0`} />
-        <Word at={{ x: -shape.hip - 24, y }} anchor="end" dy={4} className={wordClass}>
-          {words}
-        </Word>
+        {x === 0 ? (
+          <Word at={{ x: -shape.hip - 24, y }} anchor="end" dy={4} className={wordClass}>
+            {words}
+          </Word>
+        ) : (
+          <Word at={{ x: shape.hip + 24, y }} anchor="start" dy={4} className={wordClass}>
+            {words}
+          </Word>
+        )}
       </>
     );
   }

@@ -74,7 +74,7 @@ function LegWords({ draft }: DrawingProps) {
           {`gap ${l(measures.gapAtKnee)} at the knee`}
         </Word>
       )}
-      <Word at={at(0, pathStart(leg.hem).y)} dy={20} className="word-number">
+      <Word at={at(0, pathStart(leg.hem).y)} dy={20} className="word-number word-aside">
         {`hem ${l(measures.hemGirthFinished)} round, inseam ${l(measures.inseamFront)}`}
       </Word>
       <Word at={at(front.crotchPoint.x, leg.crotchLevel)} anchor="start" dx={10} dy={4} className="word-note">

@@ -6,7 +6,7 @@ import { Word } from '../Word';
 /** “front” and “back” in words either side of the side line, and what one looks for there in vain. */
 export function LegNames({ piece }: { readonly piece: Piece }) {
   const box = curvesBox(cutCurves(piece));
-  const y = box.top + (box.bottom - box.top) * 0.6;
+  const y = box.top + (box.bottom - box.top) * 0.48;
   return (
     <>
       <Word at={{ x: box.left / 2.6, y }} className="word-part">

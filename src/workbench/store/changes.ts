@@ -1,0 +1,112 @@
+import { type Result, say } from '../../length';
+import { type Draft, draft, exampleProject, openProject, type Project } from '../../project';
+import { valueAt, withValue } from './at-path';
+import { type History, remember } from './history';
+import { fieldName } from './names';
+import { refusal } from './refusal';
+import type { BenchState, Entry, Field } from './state';
+
+/** The four measurements without which nothing can be drafted. */
+const NEEDED = ['waistGirth', 'hipGirth', 'bodyRise', 'insideLeg'] as const;
+
+const UNMEASURED: Entry = { text: '', problem: ['Still to be measured.'] };
+
+/** The part of the state that an action replaces. */
+export type Change = Partial<BenchState>;
+
+/** Drafts a changed project once, here and not while the screen is drawn; the last good draft stays where it can't be drawn. */
+export function redrawn(project: Project): Change {
+  const result = draftSafely(project);
+  return result.ok ? { project, draft: result.value, problems: [] } : { project, problems: result.problems };
+}
+
+/** A fault of the program must not swallow what someone types: it is logged, and said as a problem like any other. */
+function draftSafely(project: Project): Result<Draft> {
+  try {
+    return draft(project);
+  } catch (fault) {
+    console.error(fault);
+    const phrase = say`These numbers can’t be drawn together; the last change was one too many.`;
+    return { ok: false, problems: [{ field: 'project', value: undefined, phrase }] };
+  }
+}
+
+/** The state after a change of the project; what goes on under the same key is one change to undo. */
+function changed(state: BenchState, project: Project, label: string, key: string): Change {
+  const goesOn = state.running === key;
+  return {
+    ...redrawn(project),
+    before: goesOn ? state.before : state.draft.measures,
+    history: goesOn ? { ...state.history, future: [] } : remember(state.history, { label, project: state.project }),
+    running: key,
+  };
+}
+
+/** The state after a keystroke in a field. */
+export function typed(state: BenchState, field: Field, text: string): Change {
+  const reading = field.quantity.read(text, state.project.units);
+  const missing = reading.ok && reading.value === undefined && !field.optional;
+  const problem = reading.ok ? (missing ? UNMEASURED.problem : undefined) : reading.phrase;
+  const entries = { ...state.entries, [field.path]: { text, problem } };
+  if (!reading.ok || missing || reading.value === valueAt(state.project, field.path)) return { entries };
+  return {
+    ...changed(state, withValue(state.project, field.path, reading.value), fieldName(field.path), field.path),
+    entries,
+  };
+}
+
+/** A choice also clears what was typed at its place, so that no old sentence stays behind. */
+export function chosen(state: BenchState, path: string, value: unknown): Change {
+  const stale = Object.keys(state.entries).filter((key) => key === path || key.startsWith(`${path}.`));
+  return {
+    ...changed(state, withValue(state.project, path, value), fieldName(path), path),
+    entries: stale.reduce(without, state.entries),
+  };
+}
+
+/** The entries without one that is done with. */
+export function without(entries: BenchState['entries'], path: string): BenchState['entries'] {
+  const { [path]: _gone, ...others } = entries;
+  return others;
+}
+
+/** The state after a step back or forth; what was being typed is given up. */
+export function travelled(state: BenchState, to: { project: Project; history: History }): Change {
+  return {
+    ...redrawn({ ...to.project, units: state.project.units }),
+    before: state.draft.measures,
+    history: to.history,
+    running: undefined,
+    entries: {},
+  };
+}
+
+/** The state after a file was opened, or refused: then nothing changes but what is said of it. */
+export function opened(state: BenchState, text: string, fileName: string): Change {
+  const result = openProject(text);
+  if (!result.ok) return { notice: { tone: 'refused', text: refusal(result.problems, fileName) } };
+  return {
+    ...changed(state, result.value, 'opening a file', 'open'),
+    before: undefined,
+    running: undefined,
+    entries: {},
+    notice: { tone: 'told', text: `“${fileName}” is open.` },
+  };
+}
+
+/** A project with nothing chosen yet and the four measurements still to be taken; until then the last drawing stays. */
+export function startedFresh(state: BenchState): Change {
+  const { format, version, body } = exampleProject;
+  const needed = Object.fromEntries(NEEDED.map((key) => [key, body[key]]));
+  const raw = { format, version, name: 'My lounge pant', units: state.project.units, body: { label: '', ...needed } };
+  const result = openProject(JSON.stringify(raw));
+  if (!result.ok) return {};
+  return {
+    ...changed(state, result.value, 'new measurements', 'fresh'),
+    before: undefined,
+    entries: Object.fromEntries(NEEDED.map((key) => [`body.${key}`, UNMEASURED])),
+    running: undefined,
+    station: 'body',
+    notice: undefined,
+  };
+}

@@ -1,0 +1,72 @@
+import type { Phrase, Problem, Units } from '../../length';
+import type { Draft, Measures, Project } from '../../project';
+import type { History } from './history';
+import type { Quantity } from './quantity';
+import type { Station } from './stations';
+
+/** What a field is: where its number lives in the project, and how it is typed. */
+export interface Field {
+  readonly path: string;
+  readonly quantity: Quantity;
+  /** May be left empty. */
+  readonly optional?: boolean;
+}
+
+/** What was typed into a field: kept while the field is edited, and for as long as it can't be read. */
+export interface Entry {
+  readonly text: string;
+  readonly problem: Phrase | undefined;
+}
+
+/** One sentence about something that happened as a whole, e.g. a file that could not be opened. */
+export interface Notice {
+  readonly tone: 'told' | 'refused';
+  readonly text: string;
+}
+
+/** What the workbench knows. */
+export interface BenchState {
+  readonly project: Project;
+  /** Of the present project, or of the last one that could be drawn. */
+  readonly draft: Draft;
+  /** The measures before the change that is going on, to say what it moved. */
+  readonly before: Measures | undefined;
+  /** Why the present project can't be drawn; empty where it can. */
+  readonly problems: readonly Problem[];
+  readonly entries: Readonly<Record<string, Entry>>;
+  readonly history: History;
+  /** Keystrokes in one field are one change; this names the one that is going on. */
+  readonly running: string | undefined;
+  readonly station: Station;
+  /** The field that has the focus. */
+  readonly field: string | undefined;
+  /** The step of the working that is lit on the drawing. */
+  readonly step: string | undefined;
+  readonly workingShown: boolean;
+  /** Whether turnings are shown folded over, or laid flat. */
+  readonly folded: boolean;
+  readonly notice: Notice | undefined;
+}
+
+/** What can be done on it. */
+export interface BenchActions {
+  readonly type: (field: Field, text: string) => void;
+  readonly stepField: (field: Field, count: number, from: number | undefined) => void;
+  readonly enter: (path: string) => void;
+  readonly leave: (path: string) => void;
+  readonly choose: (path: string, value: unknown) => void;
+  /** Like `choose`, but all that comes until the control is left is one change. */
+  readonly slide: (path: string, value: unknown) => void;
+  readonly showUnits: (units: Units) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly goTo: (station: Station) => void;
+  readonly light: (step: string | undefined) => void;
+  readonly showWorking: (shown: boolean) => void;
+  readonly fold: (folded: boolean) => void;
+  readonly open: (text: string, fileName: string) => void;
+  readonly startFresh: () => void;
+  readonly tell: (notice: Notice | undefined) => void;
+}
+
+export type Bench = BenchState & BenchActions;
