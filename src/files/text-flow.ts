@@ -50,7 +50,7 @@ export function wrapText(text: string, width: Mm, pt: number, widthOf: WidthOf):
     }
     line = rest;
   }
-  return [...lines, line];
+  return line === '' && lines.length > 0 ? lines : [...lines, line];
 }
 
 /** One row or sentence of a section; it is never torn apart. */

@@ -1,0 +1,156 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { runDraft } from '../../src/command';
+import { exampleProject, saveProject } from '../../src/project';
+import { projectWith } from '../files/drafts';
+
+let folder = '';
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'draft-'));
+});
+afterEach(() => rmSync(folder, { recursive: true }));
+
+async function run(words: readonly string[], input: readonly string[] = []) {
+  const said: string[] = [];
+  const complained: string[] = [];
+  const code = await runDraft(words, {
+    input: (async function* () {
+      for (const part of input) yield Buffer.from(part);
+    })(),
+    say: (line) => said.push(line),
+    complain: (line) => complained.push(line),
+    now: () => new Date('2026-11-24T12:00:00Z'),
+  });
+  return { code, said, complained };
+}
+
+const project = (name: string, text: string | Uint8Array = saveProject(exampleProject)) => {
+  const path = join(folder, name);
+  writeFileSync(path, text);
+  return path;
+};
+const out = () => join(folder, 'out');
+const written = () => readdirSync(folder).filter((name) => name === 'out');
+
+describe('a project that can be drafted', () => {
+  test('writes every file under the project file’s own name and prints the paths', async () => {
+    const { code, said, complained } = await run([project('First pair.legwork.json'), '--out', out()]);
+    expect([code, complained]).toEqual([0, []]);
+    const names = ['First pair.pdf', 'First pair.large.pdf', 'First pair.svg', 'First pair.report.json'];
+    expect(said).toEqual(names.map((name) => join(out(), name)));
+    expect(readdirSync(out()).sort()).toEqual([...names].sort());
+    expect(JSON.parse(readFileSync(join(out(), 'First pair.report.json'), 'utf8'))).toMatchObject({
+      format: 'legwork-report',
+      version: 1,
+    });
+    expect(readFileSync(join(out(), 'First pair.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
+  });
+
+  test('from standard input, in parts, is named by the project', async () => {
+    const text = saveProject(exampleProject);
+    const { code, said } = await run(['-', '--out', out(), '--files', 'report'], [text.slice(0, 100), text.slice(100)]);
+    expect(code).toBe(0);
+    expect(said).toEqual([join(out(), 'Flannel-bottoms-first-pair.report.json')]);
+  });
+
+  test('with a byte order mark in front is read all the same', async () => {
+    const path = project('a.legwork.json', `\ufeff${saveProject(exampleProject)}`);
+    expect((await run([path, '--out', out(), '--files', 'svg'])).code).toBe(0);
+  });
+
+  test('writes over the files of an earlier run, and leaves nothing half-written', async () => {
+    const words = [project('a.legwork.json'), '--out', out(), '--files', 'svg,report'];
+    await run(words);
+    expect((await run(words)).code).toBe(0);
+    expect(readdirSync(out()).sort()).toEqual(['a.report.json', 'a.svg']);
+  });
+
+  test('--strict says 1 where a check says wrong, and writes the files all the same', async () => {
+    // A hem far too narrow for the foot.
+    const path = project('a.legwork.json', saveProject(projectWith({ leg: { shape: { hemGirth: 300 } } })));
+    const loose = await run([path, '--out', out(), '--files', 'report']);
+    const { checks } = JSON.parse(readFileSync(join(out(), 'a.report.json'), 'utf8')) as {
+      checks: { verdict: string }[];
+    };
+    expect(checks.some((check) => check.verdict === 'wrong')).toBe(true);
+    const strict = await run([path, '--out', out(), '--files', 'report', '--strict']);
+    expect([loose.code, strict.code]).toEqual([0, 1]);
+    expect(strict.said).toHaveLength(1);
+  });
+});
+
+describe('what is refused: exit code 2, one line each, nothing written', () => {
+  const refusals: readonly {
+    readonly name: string;
+    readonly words: () => readonly string[];
+    readonly input?: readonly string[];
+    readonly lines: readonly RegExp[];
+  }[] = [
+    { name: 'no words at all', words: () => [], lines: [/^project: missing/, /^--out: missing/] },
+    {
+      name: 'no such file',
+      words: () => [join(folder, 'no.json'), '--out', out()],
+      lines: [/^file: .*no\.json.*there is no such file/],
+    },
+    { name: 'a folder', words: () => [folder, '--out', out()], lines: [/^file: .*is a folder/] },
+    {
+      name: 'broken JSON',
+      words: () => [project('a.json', '{"format":'), '--out', out()],
+      lines: [/^file: .*can't be read as JSON/],
+    },
+    {
+      name: 'another format',
+      words: () => [project('a.json', '{"format":"x","version":1}'), '--out', out()],
+      lines: [/^format: "x": must be/],
+    },
+    {
+      name: 'a newer version',
+      words: () => [project('a.json', '{"format":"legwork-project","version":2}'), '--out', out()],
+      lines: [/^version: 2: .*newer/],
+    },
+    {
+      name: '50 MB, by its size',
+      words: () => [project('a.json', new Uint8Array(50_000_000)), '--out', out()],
+      lines: [/^file: .*50 MB.*at most 5 MB/],
+    },
+    {
+      name: 'endless standard input',
+      words: () => ['-', '--out', out()],
+      input: Array<string>(60).fill('x'.repeat(100_000)),
+      lines: [/^file: "-": .*larger than the 5 MB/],
+    },
+    {
+      name: 'two values out of their limits',
+      words: () => [
+        project(
+          'a.json',
+          JSON.stringify({ ...exampleProject, body: { ...exampleProject.body, hipGirth: 10, insideLeg: 9000 } }),
+        ),
+        '--out',
+        out(),
+      ],
+      lines: [/^body\.hipGirth: 10: \S/, /^body\.insideLeg: 9000: \S/],
+    },
+    {
+      name: 'a paper that is in no table',
+      words: () => [project('a.json', JSON.stringify({ ...exampleProject, paper: { sheet: 'A5' } })), '--out', out()],
+      lines: [/^paper\.sheet: "A5": .*A4/],
+    },
+    {
+      name: 'a folder that can not be made',
+      words: () => [project('a.json'), '--out', join(project('file'), 'sub')],
+      lines: [/^--out: .*can't be written to/],
+    },
+  ];
+
+  test.each(refusals)('$name', async ({ words, input = [], lines }) => {
+    const { code, said, complained } = await run(words(), input);
+    expect(code).toBe(2);
+    expect(said).toEqual([]);
+    expect(complained).toHaveLength(lines.length);
+    for (const [i, line] of lines.entries()) expect(complained[i]).toMatch(line);
+    expect(written()).toEqual([]);
+  });
+});
