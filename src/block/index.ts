@@ -1,5 +1,6 @@
 export { crotchCorner, crotchCurve } from './crotch';
 export { crotchLengthOf, type DraftedBlocks, draftBlocks } from './draft';
 export type { BlockOptions, Proportions } from './proportions';
+export { BLOCK_EDGES, blocksFromTrace, type CurvePoints, type Pair, type TracedBlock } from './traced';
 export type * from './types';
-export { blockWorking } from './working';
+export { blockWorking, tracedWorking } from './working';

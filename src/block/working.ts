@@ -1,6 +1,6 @@
 import type { Body } from '../body';
 import { mm, number, type Phrase, say } from '../length';
-import { type Edge, outlineEdge, pathThrough, type WorkingStep } from '../plane';
+import { type Edge, outlineEdge, pathLength, pathThrough, type WorkingStep } from '../plane';
 import type { DraftedBlocks } from './draft';
 import type { BlockOptions } from './proportions';
 import type { Block, BlockEdge, Blocks } from './types';
@@ -140,4 +140,36 @@ function fitStep(
       ? say`Depth, extensions and raise were moved until the crotch length came to ${mm(wanted + rest)}; the finished leg then measures ${mm(wanted)}, the measured length and its ease.`
       : say`The wanted crotch length of ${mm(wanted)} is missed by ${mm(rest)}, although depth, extensions and raise were moved as far as they go: measure rise and crotch length again.`;
   return [step('crotch-fit', sentence, say`moved by ${number(fit)} of the way that is allowed`, lines)];
+}
+
+/**
+ * What is said about blocks that were brought along.
+ *
+ * @param blocks the pair
+ */
+export function tracedWorking({
+  front,
+  back,
+  extensionFront,
+  extensionBack,
+  backCrotchDrop,
+}: Blocks): readonly WorkingStep[] {
+  const all = (block: Block): readonly Edge[] => block.edges.map((edge) => named(block, edge.name));
+  const inseam = (block: Block) => pathLength(outlineEdge(block.edges, 'inseam').curves);
+  return [
+    {
+      id: 'blocks.brought',
+      station: 'blocks',
+      sentence: say`The blocks are your own: the crotch lies ${mm(front.crotchLevel)} below the waist at the side, extended by ${mm(extensionFront)} in front and ${mm(extensionBack)} behind.`,
+      formula: [],
+      lines: [...all(front), ...all(back)],
+    },
+    {
+      id: 'blocks.brought-inseams',
+      station: 'blocks',
+      sentence: say`Their inseams are ${mm(inseam(front))} and ${mm(inseam(back))} long; the back crotch point lies ${mm(backCrotchDrop)} below the front’s.`,
+      formula: [],
+      lines: [named(front, 'inseam'), named(back, 'inseam')],
+    },
+  ];
 }

@@ -4,6 +4,8 @@ import {
   chordSlant,
   curveFrom,
   curveLength,
+  curveMeetsLine,
+  curvePoint,
   distance,
   downWith,
   hollowLine,
@@ -67,7 +69,7 @@ export function inseamsOf(joined: JoinedBlocks, shape: Shape, hemWidth: Mm, leng
   const line = (top: Point, part: 'front' | 'back', hemLevel: Mm): readonly Curve[] => {
     const hem = part === 'front' ? ends.frontHem.x - takenOff : ends.backHem.x + takenOff;
     if (shape === 'pyjama') return [hollowLine(top, point(hem, hemLevel), 0)];
-    const knee = pathEnd(inseamOf(joined, part).slice(0, 1));
+    const knee = pointAtLevel(inseamOf(joined, part), joined[part].kneeLevel);
     if (shape === 'straight') return [hollowLine(top, knee, 0), straight(knee, point(knee.x, hemLevel))];
     const end = point(hem, hemLevel);
     return [hollowLine(top, knee, chordSlant(knee, end)), straight(knee, end)];
@@ -147,4 +149,13 @@ function endSlant(path: readonly Curve[]): number {
 function easedLine(from: Point, start: number, to: Point, end: number): Curve {
   const third = distance(from, to) / 3;
   return curveFrom(from, downWith(start), third, to, downWith(end), third);
+}
+
+/** Where a line that runs downwards is at a level; its end where it stops above it. */
+function pointAtLevel(path: readonly Curve[], level: Mm): Point {
+  for (const curve of path) {
+    const t = curveMeetsLine(curve, point(0, level), point(1, 0))[0];
+    if (t !== undefined) return curvePoint(curve, t);
+  }
+  return pathEnd(path);
 }

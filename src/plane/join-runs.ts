@@ -34,17 +34,20 @@ export function joinRuns(first: readonly Curve[], second: readonly Curve[]): Joi
   const wayStart = pathStartWay(second);
   const meet = linesMeet(end, wayEnd, start, wayStart);
   const turn = turnBetween(wayEnd, wayStart);
-  const forward =
-    meet && Math.abs(turn) > TOLERANCE.smoothTurn && ahead(meet, end, wayEnd) >= 0 && ahead(meet, start, wayStart) <= 0;
-  if (forward) {
-    if (distance(meet, end) + distance(meet, start) <= 2 * LONGEST_CORNER * gap) {
-      return { first: extended(first, meet), second: extendedBack(second, meet) };
-    }
-    return { first: [...first, straight(end, start)], second };
+  // At an inner corner the runs overlap and cross; at an outer one they stand apart and go on until they meet.
+  if (turn < -TOLERANCE.smoothTurn) {
+    const crossed = cutAtCrossing(first, second);
+    if (crossed) return crossed;
   }
-  const crossed = cutAtCrossing(first, second);
-  if (crossed) return crossed;
-  return { first: [...first, straight(end, start)], second };
+  const meetsAhead = meet && ahead(meet, end, wayEnd) >= 0 && ahead(meet, start, wayStart) <= 0;
+  if (
+    meetsAhead &&
+    turn > TOLERANCE.smoothTurn &&
+    distance(meet, end) + distance(meet, start) <= 2 * LONGEST_CORNER * gap
+  ) {
+    return { first: extended(first, meet), second: extendedBack(second, meet) };
+  }
+  return cutAtCrossing(first, second) ?? { first: [...first, straight(end, start)], second };
 }
 
 const ahead = (p: Point, from: Point, way: Point): Mm => dot(subtract(p, from), way);
@@ -76,7 +79,8 @@ function withEnd(run: readonly Curve[], to: Point): readonly Curve[] {
   return [...run.slice(0, -1), [a, b, c, to]];
 }
 
-function withStart(run: readonly Curve[], from: Point): readonly Curve[] {
+/** The run with its first point set to `from`: closes gaps of rounding only. */
+export function withStart(run: readonly Curve[], from: Point): readonly Curve[] {
   const [, b, c, d] = run[0] as Curve;
   return [[from, b, c, d], ...run.slice(1)];
 }

@@ -1,6 +1,9 @@
 import type { Mm } from '../length';
-import { joinRuns } from './join-runs';
-import { curveParallel } from './parallel';
+import { cutAtCrossing, type JoinedRuns, joinRuns, withStart } from './join-runs';
+import { curveParallel, turnBetween } from './parallel';
+import { pathEnd, pathEndWay, pathLength, pathStart, pathStartWay } from './path';
+import { distance } from './point';
+import { TOLERANCE } from './tolerances';
 import type { Curve, Edge, Outline } from './types';
 
 /**
@@ -28,13 +31,26 @@ export function parallelOutline<Name extends string>(
   return edges;
 }
 
-/** The parallel of one edge: its curves' parallels, joined to one run. */
+/**
+ * The parallel of one edge, as one run. Where a stretch was left out, the runs on both sides are cut where they cross;
+ * where they don't, the shorter one lies inside the loop and goes too: what stays is then joined to the next edge.
+ *
+ * @param curves of the edge
+ * @param away distance in mm
+ */
 export function parallelRun(curves: readonly Curve[], away: Mm): readonly Curve[] {
-  return curves
-    .flatMap((curve) => curveParallel(curve, away))
-    .reduce<readonly Curve[]>((run, next) => {
-      if (run.length === 0) return next;
-      const joined = joinRuns(run, next);
-      return [...joined.first, ...joined.second];
-    }, []);
+  const runs = curves.flatMap((curve) => curveParallel(curve, away));
+  return runs.reduce<readonly Curve[]>((before, after) => {
+    if (before.length === 0) return after;
+    const meets = distance(pathEnd(before), pathStart(after)) < TOLERANCE.parallel;
+    const joined = meets ? { first: before, second: withStart(after, pathEnd(before)) } : joinedRuns(before, after);
+    if (joined) return [...joined.first, ...joined.second];
+    return pathLength(before) > pathLength(after) ? before : after;
+  }, []);
+}
+
+/** Two runs of one edge joined at their corner or crossing, if they have one. */
+function joinedRuns(before: readonly Curve[], after: readonly Curve[]): JoinedRuns | undefined {
+  const turn = turnBetween(pathEndWay(before), pathStartWay(after));
+  return turn > TOLERANCE.smoothTurn ? joinRuns(before, after) : cutAtCrossing(before, after);
 }

@@ -1,4 +1,4 @@
-import type { Blocks } from '../block';
+import type { Blocks, Proportions } from '../block';
 import type { Body } from '../body';
 import type { Check } from '../check';
 import type { Piece } from '../edges';
@@ -31,6 +31,12 @@ export interface Measures {
   readonly elasticLength: Mm;
   readonly crotchFit: Mm;
   readonly backCrotchDrop: Mm;
+}
+
+/** The blocks of a project, with the proportions they were drafted by where they were drafted. */
+export interface ProjectBlocks {
+  readonly blocks: Blocks;
+  readonly proportions: Proportions | undefined;
 }
 
 /** Everything that one project becomes. */

@@ -1,4 +1,4 @@
-import { type DraftedBlocks, draftBlocks } from '../block';
+import { blocksFromTrace, draftBlocks } from '../block';
 import { type Body, prepareBody } from '../body';
 import { pullOnNeeded, runChecks } from '../check';
 import { type CasingHeights, casingHeights, casingLines, finishLeg, waistOpening } from '../edges';
@@ -15,7 +15,7 @@ import {
 } from '../leg';
 import { type Mm, Refusal, type Result } from '../length';
 import { tilePieces } from '../sheets';
-import type { Draft } from './draft-types';
+import type { Draft, ProjectBlocks } from './draft-types';
 import { measuresOf } from './measures';
 import { checkedProject } from './schema';
 import type { Project } from './types';
@@ -52,7 +52,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
   const body = prepareBody(project.body);
   const heights = casingHeights(project.waist);
   const needed = pullOnNeeded(body, project.cloth);
-  const { blocks, joined, leg } = legFitted(project, body, heights, needed);
+  const { drafted, joined, leg } = legFitted(project, body, heights, needed);
   const opening = openingAt(joined, project, heights)(leg.straighten);
   watch('leg');
 
@@ -60,7 +60,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
   const finished = finishLeg(leg, choices);
   watch('edges');
 
-  const measures = measuresOf({ body, drafted: blocks, leg, finished, heights, opening, needed });
+  const measures = measuresOf({ body, blocks: drafted.blocks, leg, finished, heights, opening, needed });
   const checks = runChecks({ body, cloth: project.cloth, leg, finished, casing: heights, hem: project.hem, opening });
   watch('checks');
 
@@ -68,13 +68,13 @@ function drafted(project: Project, watch: StageWatch): Draft {
   const sheets = tilePieces(pieces, project.paper);
   watch('sheets');
 
-  const working = workingOf({ project, body, drafted: blocks, joined, leg, finished, choices, heights, measures });
+  const working = workingOf({ project, body, drafted, joined, leg, finished, choices, heights, measures });
   watch('working');
-  return { project, body, blocks: blocks.blocks, leg, pieces, measures, checks, sheets, working };
+  return { project, body, blocks: drafted.blocks, leg, pieces, measures, checks, sheets, working };
 }
 
 interface FittedLeg {
-  readonly blocks: DraftedBlocks;
+  readonly drafted: ProjectBlocks;
   readonly joined: JoinedBlocks;
   readonly leg: Leg;
 }
@@ -87,10 +87,10 @@ function legFitted(project: Project, body: Body, heights: CasingHeights, needed:
   let aim = 0;
   let found = legAimed(project, body, heights, needed, aim);
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
-    const wanted = found.blocks.blocks.crotchWanted;
+    const { crotchWanted: wanted, crotchFit } = found.drafted.blocks;
     if (wanted === undefined) return found;
     const miss = legCrotchLength(found.leg.front, found.leg.back) - wanted;
-    const spent = found.blocks.blocks.crotchFit * miss <= -Math.abs(miss); // λ is ±1 and would have to go further
+    const spent = crotchFit * miss <= -Math.abs(miss); // λ is ±1 and would have to go further
     if (spent || Math.abs(miss) <= CROTCH_REACHED) return found;
     aim -= miss;
     found = legAimed(project, body, heights, needed, aim);
@@ -100,8 +100,9 @@ function legFitted(project: Project, body: Body, heights: CasingHeights, needed:
 
 function legAimed(project: Project, body: Body, heights: CasingHeights, needed: Mm, aim: Mm): FittedLeg {
   const { spread, straighten, raiseWaist, lowerCrotch, length, shape } = project.leg;
-  const blocks = draftBlocks(body, project.block, aim);
-  const joined = spreadLeg(joinBlocks(blocks.blocks), spread);
+  const drafted = blocksOf(project, body, aim);
+  const { blocks } = drafted;
+  const joined = spreadLeg(joinBlocks(blocks), spread);
   const automatic = straighten === 'auto';
   const chosen = automatic ? leastStraightening(openingAt(joined, project, heights), needed).straighten : straighten;
   const leg = legFrom(joined, {
@@ -110,12 +111,18 @@ function legAimed(project: Project, body: Body, heights: CasingHeights, needed: 
     straightenAutomatic: automatic,
     raiseWaist,
     lowerCrotch,
-    inseam: finishedInseam(length, body.insideLeg, blocks.blocks.riseEase),
-    ankleInseam: finishedInseam('ankle', body.insideLeg, blocks.blocks.riseEase),
+    inseam: finishedInseam(length, body.insideLeg, blocks.riseEase),
+    ankleInseam: finishedInseam('ankle', body.insideLeg, blocks.riseEase),
     shape,
     footEntryGirth: body.footEntryGirth,
   });
-  return { blocks, joined, leg };
+  return { drafted, joined, leg };
+}
+
+function blocksOf({ block }: Project, body: Body, aim: Mm): ProjectBlocks {
+  if (block.source === 'traced')
+    return { blocks: blocksFromTrace(block.front, block.back, body.bodyRise), proportions: undefined };
+  return draftBlocks(body, block, aim);
 }
 
 const openingAt =

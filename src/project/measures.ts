@@ -1,4 +1,4 @@
-import type { DraftedBlocks } from '../block';
+import type { Blocks } from '../block';
 import type { Body } from '../body';
 import { type CasingHeights, elasticLength, type FinishedLeg } from '../edges';
 import { type Leg, legCrotchLength } from '../leg';
@@ -9,7 +9,7 @@ import type { Measures } from './draft-types';
 /** What the finished measures are taken from. */
 interface Finished {
   readonly body: Body;
-  readonly drafted: DraftedBlocks;
+  readonly blocks: Blocks;
   readonly leg: Leg;
   readonly finished: FinishedLeg;
   readonly heights: CasingHeights;
@@ -18,11 +18,11 @@ interface Finished {
 }
 
 /** The finished measures, all taken from the printed lines. */
-export function measuresOf({ body, drafted, leg, finished, heights, opening, needed }: Finished): Measures {
+export function measuresOf({ body, blocks, leg, finished, heights, opening, needed }: Finished): Measures {
   const outline = finished.piece.stitchLine;
   const hip = finished.piece.lines.find((line) => line.name === 'hip');
   const crotchLength = legCrotchLength(leg.front, leg.back);
-  const wanted = drafted.blocks.crotchWanted;
+  const wanted = blocks.crotchWanted;
   const [back, front] = [pathStart(leg.waistEdge), pathEnd(leg.waistEdge)];
   const sideLevel = back.y + ((0 - back.x) / (front.x - back.x)) * (front.y - back.y);
   return {

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { BLOCK_EDGES } from '../block';
 import { type BodyInput, bodyProblems, measurements } from '../body';
 import { type Mm, mm, number, type Phrase, type Problem, say } from '../length';
 import type { Project } from './types';
@@ -25,6 +26,27 @@ const bodyEntries = Object.fromEntries(
   measurements.map((m) => [m.key, v.optional(v.pipe(v.number(`limits|${m.key}`), v.finite(`limits|${m.key}`)))]),
 );
 
+const draftedBlocks = part({
+  source: v.optional(oneOf('drafted', 'traced'), 'drafted'),
+  hipEase: length(-200, 400, 50.8),
+  waistEase: length(0, 200, 25),
+  riseEase: v.optional(v.union([v.literal('auto'), between('mm', 0, 100)], 'auto|mm|0|100'), 'auto'),
+  crotchEase: v.optional(v.union([v.literal('auto'), between('mm', -30, 150)], 'auto|mm|-30|150'), 'auto'),
+  balance: length(-30, 40, 10),
+});
+
+const coordinate = between('mm', -5000, 5000);
+const pair = v.strictTuple([coordinate, coordinate], 'pair');
+const curvePoints = v.strictTuple([pair, pair, pair, pair], 'curve');
+
+const tracedBlock = part({
+  edges: part(Object.fromEntries(BLOCK_EDGES.map((name) => [name, v.array(curvePoints, 'curves')]))),
+  grainline: v.strictTuple([pair, pair], 'twoPoints'),
+  hipLevel: coordinate,
+  kneeLevel: v.optional(coordinate),
+});
+const tracedBlocks = part({ source: v.literal('traced'), front: tracedBlock, back: tracedBlock });
+
 const schemaWith = (allowance: Mm) =>
   v.looseObject({
     format: v.literal('legwork-project'),
@@ -37,14 +59,11 @@ const schemaWith = (allowance: Mm) =>
       ...bodyEntries,
     }),
     use: optionalPart({ forSleeping: yesOrNo(false) }),
-    block: optionalPart({
-      source: v.optional(oneOf('drafted'), 'drafted'),
-      hipEase: length(-200, 400, 50.8),
-      waistEase: length(0, 200, 25),
-      riseEase: v.optional(v.union([v.literal('auto'), between('mm', 0, 100)], 'auto|mm|0|100'), 'auto'),
-      crotchEase: v.optional(v.union([v.literal('auto'), between('mm', -30, 150)], 'auto|mm|-30|150'), 'auto'),
-      balance: length(-30, 40, 10),
-    }),
+    // A block is one of two kinds; which schema holds is decided by its source, so that problems name the right fields.
+    block: v.optional(
+      v.lazy((block) => ((block as { source?: unknown } | null)?.source === 'traced' ? tracedBlocks : draftedBlocks)),
+      {},
+    ),
     cloth: optionalPart({
       kind: v.optional(oneOf('woven', 'knit'), 'woven'),
       stretch: figure(0, 2, 0),
@@ -154,6 +173,10 @@ function phraseOf(code: string, key: string): Phrase {
   if (kind === 'yesOrNo') return say`must be true or false.`;
   if (kind === 'text') return say`must be a text of at most 200 characters.`;
   if (kind === 'part') return say`must be an object in braces.`;
+  if (kind === 'pair') return say`must be a point: [x, y] in millimetres.`;
+  if (kind === 'twoPoints') return say`must be two points: [[x, y], [x, y]] in millimetres.`;
+  if (kind === 'curve') return say`must be four points: start, two handles, end.`;
+  if (kind === 'curves') return say`must be a list of curves.`;
   if (kind === 'notYet') return say`a ${rest[0] ?? key} can't be drafted yet; leave it out.`;
   return say`has no place here.`;
 }

@@ -1,3 +1,4 @@
+import type { BlockOptions, TracedBlock } from '../block';
 import type { MeasurementKey } from '../body';
 import type { LengthName } from '../leg';
 import type { Mm, Units } from '../length';
@@ -12,14 +13,9 @@ export interface Project {
   readonly units: Units;
   readonly body: { readonly label: string } & { readonly [K in MeasurementKey]?: number };
   readonly use: { readonly forSleeping: boolean };
-  readonly block: {
-    readonly source: 'drafted';
-    readonly hipEase: Mm;
-    readonly waistEase: Mm;
-    readonly riseEase: Mm | 'auto';
-    readonly crotchEase: Mm | 'auto';
-    readonly balance: Mm;
-  };
+  readonly block:
+    | ({ readonly source: 'drafted' } & BlockOptions)
+    | { readonly source: 'traced'; readonly front: TracedBlock; readonly back: TracedBlock };
   readonly cloth: {
     readonly kind: 'woven' | 'knit';
     readonly stretch: number;

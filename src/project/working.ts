@@ -1,15 +1,15 @@
-import { blockWorking, type DraftedBlocks } from '../block';
+import { blockWorking, tracedWorking } from '../block';
 import { type Body, bodyWorking } from '../body';
 import { type CasingHeights, type EdgeChoices, edgesWorking, type FinishedLeg } from '../edges';
 import { centresOf, type JoinedBlocks, type Leg, legWorking } from '../leg';
 import type { WorkingStep } from '../plane';
-import type { Measures } from './draft-types';
+import type { Measures, ProjectBlocks } from './draft-types';
 import type { Project } from './types';
 
 interface Story {
   readonly project: Project;
   readonly body: Body;
-  readonly drafted: DraftedBlocks;
+  readonly drafted: ProjectBlocks;
   readonly joined: JoinedBlocks;
   readonly leg: Leg;
   readonly finished: FinishedLeg;
@@ -38,7 +38,7 @@ export function workingOf(s: Story): readonly WorkingStep[] {
   const { length, shape, raiseWaist } = s.project.leg;
   return [
     ...bodyWorking(s.body),
-    ...blockWorking(s.drafted, s.body, s.project.block),
+    ...blocksTold(s),
     ...legWorking({
       joined: s.joined,
       leg: s.leg,
@@ -54,4 +54,9 @@ export function workingOf(s: Story): readonly WorkingStep[] {
     }),
     ...edgesWorking(s.finished, s.choices, s.heights, s.body.waistGirth, s.measures.waistOpening),
   ];
+}
+
+function blocksTold({ drafted: { blocks, proportions }, body, project: { block } }: Story): readonly WorkingStep[] {
+  if (proportions === undefined || block.source === 'traced') return tracedWorking(blocks);
+  return blockWorking({ blocks, proportions }, body, block);
 }
