@@ -77,4 +77,22 @@ describe('the workbench', () => {
     await userEvent.click(screen.getByRole('button', { name: 'go there' }));
     await waitFor(() => expect(screen.getByRole('textbox', { name: 'Hip' })).toHaveFocus());
   });
+
+  it('leaves blocks that were brought along as they are, until they are given up', async () => {
+    const { blocks } = useBench.getState().draft;
+    const traced = (part: 'front' | 'back') => ({
+      edges: Object.fromEntries(
+        blocks[part].edges.map(({ name, curves }) => [name, curves.map((curve) => curve.map(({ x, y }) => [x, y]))]),
+      ),
+      grainline: blocks[part].grainline.map(({ x, y }) => [x, y]),
+      hipLevel: blocks[part].hipLevel,
+    });
+    const project = { ...exampleProject, block: { source: 'traced', front: traced('front'), back: traced('back') } };
+    useBench.getState().open(JSON.stringify(project), 'own.legwork.json');
+    render(<Workbench />);
+    await userEvent.click(screen.getByRole('button', { name: 'Blocks' }));
+    expect(screen.queryByRole('textbox', { name: 'Ease at the hip' })).toBeNull();
+    await userEvent.click(screen.getByRole('button', { name: /Draft them from the body/ }));
+    expect(screen.getByRole('textbox', { name: 'Ease at the hip' })).toBeVisible();
+  });
 });

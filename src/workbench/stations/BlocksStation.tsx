@@ -1,11 +1,32 @@
 import { mm, say } from '../../length';
+import { exampleProject } from '../../project';
 import { AutoField } from '../fields/AutoField';
 import { QuantityField } from '../fields/QuantityField';
 import { useBench } from '../store/bench';
 import { length } from '../store/quantity';
 
-/** The fitted block, drafted from the body: how much room it leaves and how it is balanced. */
+/** The fitted block: drafted from the body, or brought along. */
 export function BlocksStation() {
+  const source = useBench((state) => state.project.block.source);
+  return source === 'drafted' ? <DraftedBlocks /> : <BroughtBlocks />;
+}
+
+/** Nothing can be set on a block that somebody trusts already; only given up for a drafted one. */
+function BroughtBlocks() {
+  const choose = useBench((state) => state.choose);
+  return (
+    <>
+      <p>These blocks were brought along with the project. They are used as they are.</p>
+      <button type="button" className="button" onClick={() => choose('block', exampleProject.block)}>
+        <span className="take-name">Draft them from the body instead</span>
+        <span className="take-what">undo brings yours back</span>
+      </button>
+    </>
+  );
+}
+
+/** How much room the drafted block leaves, and how it is balanced. */
+function DraftedBlocks() {
   const riseEase = useBench((state) => state.draft.blocks.riseEase);
   return (
     <>

@@ -18,7 +18,8 @@ export const RESULTS: Readonly<Record<Station, (draft: Draft, units: Units) => s
     const l = (value: number) => formatLength(value, units);
     return `waist ${l(body.waistGirth)} · hip ${l(body.hipGirth)} · rise ${l(body.bodyRise)} · inside leg ${l(body.insideLeg)}`;
   },
-  blocks({ blocks }, units) {
+  blocks({ blocks, project }, units) {
+    if (project.block.source === 'traced') return 'brought along';
     if (blocks.crotchWanted === undefined) return 'drafted · crotch length not measured';
     return `drafted · crotch fitted within ${formatLength(Math.abs(blocks.crotchRest), units)}`;
   },

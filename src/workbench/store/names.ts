@@ -4,6 +4,7 @@ const NAMES: Readonly<Record<string, string>> = {
   project: 'The project',
   name: 'Name',
   'cloth.stretch': 'Stretch',
+  block: 'Blocks',
   'block.hipEase': 'Ease at the hip',
   'block.waistEase': 'Ease at the waist',
   'block.riseEase': 'Ease in the rise',
