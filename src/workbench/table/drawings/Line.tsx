@@ -1,30 +1,17 @@
 import type { Curve } from '../../../plane';
+import type { Stroke } from '../../../sheets';
 import { pathText } from '../path-text';
 
-/** What a line on the screen means; `block` and `joined` are the thin and the medium outline under the finished leg. */
-export type ScreenStroke =
-  | 'cut'
-  | 'stitching'
-  | 'fold'
-  | 'level'
-  | 'side'
-  | 'waistEdge'
-  | 'notch'
-  | 'grain'
-  | 'solid'
-  | 'block'
-  | 'joined'
-  | 'rawEdge'
-  | 'flat';
+/** What a line means: as on paper, and `block` and `joined`, the thin and the medium outline before the leg is finished. */
+type ScreenStroke = Stroke | 'block' | 'joined';
 
-export interface LineProps {
+interface LineProps {
   readonly curves: readonly Curve[];
   readonly stroke: ScreenStroke;
   readonly closed?: boolean;
-  readonly className?: string;
 }
 
 /** One line of the drawing in the line type of its meaning. */
-export function Line({ curves, stroke, closed = false, className = '' }: LineProps) {
-  return <path className={`line line-${stroke} ${className}`} d={pathText(curves, closed)} />;
+export function Line({ curves, stroke, closed = false }: LineProps) {
+  return <path className={`line line-${stroke}`} d={pathText(curves, closed)} />;
 }
