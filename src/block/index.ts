@@ -1,3 +1,5 @@
+export { blocksCorrected, type CorrectedBlocks, type Corrections, NO_CORRECTIONS } from './corrections';
+export { correctionsWorking } from './corrections-working';
 export { crotchCorner, crotchCurve } from './crotch';
 export { crotchLengthOf, type DraftedBlocks, draftBlocks } from './draft';
 export type { BlockOptions, Proportions } from './proportions';

@@ -7,7 +7,7 @@ const SAMPLES = 60;
 
 /** With the inseam sewn, the crotch seam runs on smoothly from front to back: 180° ± 2°, curving one way only. */
 export function checkCrotch({ finished }: Subject): Check {
-  const outline = finished.piece.stitchLine;
+  const outline = finished.sewn.stitchLine;
   const curves = (name: string) => outlineEdge(outline, name).curves;
   const front = angleAtCrotch(pathEndWay(curves('crotchFront')), pathStartWay(curves('inseamFront')));
   const back = angleAtCrotch(pathEndWay(curves('inseamBack')), pathStartWay(curves('crotchBack')));

@@ -6,8 +6,8 @@ const TOLERANCE = 1;
 
 /** The two inseams are sewn to each other: equally long within 1 mm. */
 export function checkInseams({ finished }: Subject): Check {
-  const front = edgeLength(outlineEdge(finished.piece.stitchLine, 'inseamFront'));
-  const back = edgeLength(outlineEdge(finished.piece.stitchLine, 'inseamBack'));
+  const front = edgeLength(outlineEdge(finished.sewn.stitchLine, 'inseamFront'));
+  const back = edgeLength(outlineEdge(finished.sewn.stitchLine, 'inseamBack'));
   const good = Math.abs(front - back) <= TOLERANCE;
   return {
     id: 'inseams-equal',

@@ -34,7 +34,7 @@ export function checkTurnings(subject: Subject): Check {
   const turnings = [
     turningAt(
       'casing',
-      finished.piece.folds,
+      finished.sewn.folds,
       'waist fold',
       casing.fold,
       subject,
@@ -84,7 +84,7 @@ function turningAt(
   const out = leftOf(way);
   const between = (edges: readonly [string, string], away: Mm): Mm => {
     const on = moved(a, out, away);
-    const [from, to] = edges.map((edge) => meeting(outlineEdge(finished.piece.stitchLine, edge), on, way)) as [
+    const [from, to] = edges.map((edge) => meeting(outlineEdge(finished.sewn.stitchLine, edge), on, way)) as [
       Point,
       Point,
     ];

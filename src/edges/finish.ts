@@ -2,6 +2,7 @@ import type { Centres, Leg, LegHalf } from '../leg';
 import type { Mm } from '../length';
 import {
   type Curve,
+  curveMap,
   curveMeetsLine,
   curvePoint,
   type Edge,
@@ -38,8 +39,29 @@ export interface Allowances {
   readonly crotch: Mm;
 }
 
+/** How much longer and wider cloth is cut that will shrink in its first wash; 1 and 1 where it was washed before. */
+export interface Growth {
+  readonly lengthwise: number;
+  readonly crosswise: number;
+}
+
+/**
+ * What is cut of cloth that shrinks: 1 ÷ (1 − shrinkage) of what is worn (practice).
+ *
+ * @param cloth shrinkage as fractions, and whether it was washed first
+ */
+export function growthFor(cloth: {
+  readonly washFirst: boolean;
+  readonly shrinkLength: number;
+  readonly shrinkWidth: number;
+}): Growth {
+  if (cloth.washFirst) return { lengthwise: 1, crosswise: 1 };
+  return { lengthwise: 1 / (1 - cloth.shrinkLength), crosswise: 1 / (1 - cloth.shrinkWidth) };
+}
+
 /** What is chosen about the edges. */
 export interface EdgeChoices {
+  readonly growth: Growth;
   readonly waist: CasingChoices;
   readonly hem: HemChoices;
   readonly allowances: Allowances;
@@ -48,7 +70,10 @@ export interface EdgeChoices {
 
 /** A finished leg, with the parts of its edges that checks and measures look at. */
 export interface FinishedLeg {
+  /** As it is cut and printed. */
   readonly piece: Piece;
+  /** As it is worn: the same piece, but for the growth of cloth that is not washed first. */
+  readonly sewn: Piece;
   readonly casing: CasingLines;
   readonly hem: HemTurning;
 }
@@ -64,17 +89,12 @@ export function finishLeg(leg: Leg, choices: EdgeChoices): FinishedLeg {
   const casing = casingLines(centresOfLeg(leg), casingHeights(choices.waist));
   const hem = hemTurning(leg.front.inseam, leg.back.inseam, choices.hem);
   const stitchLine = stitchOutline(leg, casing, hem);
-  const allowance = allowanceOf(choices.allowances);
-  const cutLine: readonly CutEdge[] = parallelOutline(stitchLine, allowance).map((edge) => ({
-    ...edge,
-    allowance: allowance(edge.name),
-  }));
-  const piece: Piece = {
+  const sewn: Piece = {
     name: 'leg',
     cut: 2,
     mirrored: true,
     stitchLine,
-    cutLine,
+    cutLine: cutLineOf(stitchLine, choices.allowances),
     lines: linesOf(leg, casing, hem, stitchLine),
     folds: [
       { name: 'waist fold', curves: pathThrough(...casing.fold) },
@@ -85,7 +105,7 @@ export function finishLeg(leg: Leg, choices: EdgeChoices): FinishedLeg {
     grainline: grainlineOf(leg),
     texts: textsOf(leg, choices.words),
   };
-  return { piece, casing, hem };
+  return { piece: pieceGrown(sewn, choices), sewn, casing, hem };
 }
 
 /** The leg's centre lines in the form in which the straightening found them. */
@@ -99,6 +119,45 @@ function centresOfLeg(leg: Leg): Centres {
   });
   return { front: centre(leg.front), back: centre(leg.back) };
 }
+
+function cutLineOf(stitchLine: Outline<LegEdge>, allowances: Allowances): readonly CutEdge[] {
+  const allowance = allowanceOf(allowances);
+  return parallelOutline(stitchLine, allowance).map((edge) => ({ ...edge, allowance: allowance(edge.name) }));
+}
+
+/** The piece for cloth that is not washed first: the sewn lines grow, the allowances don't. */
+function pieceGrown(sewn: Piece, { growth, allowances }: EdgeChoices): Piece {
+  if (growth.lengthwise === 1 && growth.crosswise === 1) return sewn;
+  const grow = (p: Point): Point => ({ x: p.x * growth.crosswise, y: p.y * growth.lengthwise });
+  const grown = <E extends Edge>(edge: E): E => ({
+    ...edge,
+    curves: edge.curves.map((curve) => curveMap(curve, grow)),
+  });
+  const stitchLine = sewn.stitchLine.map(grown) as Outline<LegEdge>;
+  const note = {
+    text: `cut ${percent(growth.lengthwise)} longer and ${percent(growth.crosswise)} wider: not washed first`,
+    role: 'note' as const,
+    turn: 0,
+  };
+  const lowest = sewn.texts
+    .filter((text) => text.turn === 0 && text.at.x > 0)
+    .reduce((a, b) => (b.at.y > a.at.y ? b : a));
+  return {
+    ...sewn,
+    stitchLine,
+    cutLine: cutLineOf(stitchLine, allowances),
+    lines: sewn.lines.map(grown),
+    folds: sewn.folds.map(grown),
+    notches: sewn.notches.map((notch) => ({ ...notch, at: grow(notch.at) })),
+    grainline: [grow(sewn.grainline[0]), grow(sewn.grainline[1])],
+    texts: [
+      ...sewn.texts.map((text) => ({ ...text, at: grow(text.at) })),
+      { ...note, at: grow({ x: lowest.at.x, y: lowest.at.y + 0.75 * lowest.size }), size: 0.38 * lowest.size },
+    ],
+  };
+}
+
+const percent = (factor: number): string => `${((factor - 1) * 100).toFixed(1)} %`;
 
 const allowanceOf =
   ({ inseam, crotch }: Allowances) =>

@@ -7,7 +7,15 @@ export {
   elasticLength,
   waistOpening,
 } from './casing';
-export { type Allowances, type EdgeChoices, type FinishedLeg, finishLeg, type LegEdge } from './finish';
+export {
+  type Allowances,
+  type EdgeChoices,
+  type FinishedLeg,
+  finishLeg,
+  type Growth,
+  growthFor,
+  type LegEdge,
+} from './finish';
 export { type HemChoices, type HemTurning, hemTurning } from './hem';
 export {
   type CutEdge,

@@ -18,6 +18,7 @@ import {
 } from '../plane';
 import { type Centre, type Centres, centresOf } from './centres';
 import { blockCurves, type JoinedBlocks } from './join';
+import { inseamAtKnee } from './knees';
 import { type Inseams, inseamCut, inseamsOf, pyjamaHem, type Shape, thighLineOf } from './shape';
 import type { Leg, LegHalf } from './types';
 
@@ -34,6 +35,8 @@ export interface LegChoices {
   readonly ankleInseam: Mm;
   readonly shape: Shape | { readonly hemGirth: Mm };
   readonly footEntryGirth: Mm;
+  /** How far both inseams are let out at the knee. */
+  readonly kneesOut: Mm;
 }
 
 /** A hem may be this much narrower or wider than the thigh line at the ankle before no leg can be drawn through it. */
@@ -47,7 +50,7 @@ const HEM_SEARCH = [0.22, 1.6] as const;
  * @throws Refusal where a hem girth can't be reached at the chosen length
  */
 export function legFrom(joined: JoinedBlocks, choices: LegChoices): Leg {
-  const inseams = shapedInseams(joined, choices);
+  const inseams = kneesLetOut(shapedInseams(joined, choices), joined, choices.kneesOut);
   const cut = { front: inseamCut(inseams.front, choices.inseam), back: inseamCut(inseams.back, choices.inseam) };
   const centres = centresOf(joined, choices.straighten, choices.raiseWaist);
   const front = halfOf(joined.front, centres.front, cut.front);
@@ -125,6 +128,15 @@ function shapedInseams(joined: JoinedBlocks, choices: LegChoices): Inseams {
     throw new Refusal([{ field: 'leg.shape.hemGirth', value: shape.hemGirth, phrase }]);
   }
   return at(solveBetween((hem) => finished(hem) - shape.hemGirth, narrowest, widest, 1e-4));
+}
+
+function kneesLetOut(inseams: Inseams, joined: JoinedBlocks, out: Mm): Inseams {
+  if (out === 0) return inseams;
+  return {
+    ...inseams,
+    front: inseamAtKnee(inseams.front, joined.front.kneeLevel, out),
+    back: inseamAtKnee(inseams.back, joined.back.kneeLevel, -out),
+  };
 }
 
 function hemWidth(inseams: Inseams, inseam: Mm): Mm {

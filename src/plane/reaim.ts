@@ -1,4 +1,5 @@
 import { curveFrom, curveTangent } from './curve';
+import { turnBetween } from './parallel';
 import { distance, dot, linesMeet, subtract } from './point';
 import type { Curve, Point } from './types';
 
@@ -6,6 +7,9 @@ import type { Curve, Point } from './types';
 const SHORTEST_LEG = 0.1;
 /** A handle that goes past the corner would make the curve bend back. */
 const LONGEST_SHARE = 0.97;
+
+/** Two directions that differ by less (radians, 9°) meet too far away to be a corner: the handles keep their share of the chord. */
+const NEARLY_STRAIGHT = 0.15;
 
 /** How far it is from a corner's two ends to the corner, along the directions there. */
 interface Legs {
@@ -36,6 +40,10 @@ export function curveReaimed(
   end: { readonly at: Point; readonly way: Point },
 ): Curve {
   const [a, b, c, d] = curve;
+  if (Math.abs(turnBetween(start.way, end.way)) < NEARLY_STRAIGHT) {
+    const stretch = distance(start.at, end.at) / distance(a, d);
+    return curveFrom(start.at, start.way, stretch * distance(a, b), end.at, end.way, stretch * distance(c, d));
+  }
   const old = legsOf(a, curveTangent(curve, 0), d, curveTangent(curve, 1));
   const now = legsOf(start.at, start.way, end.at, end.way);
   const share = (handle: number, leg: number) => Math.min(LONGEST_SHARE, handle / leg);

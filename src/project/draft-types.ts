@@ -37,6 +37,8 @@ export interface Measures {
 export interface ProjectBlocks {
   readonly blocks: Blocks;
   readonly proportions: Proportions | undefined;
+  /** As they were before anything was corrected after wearing. */
+  readonly uncorrected: Blocks;
 }
 
 /** Everything that one project becomes. */

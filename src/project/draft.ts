@@ -1,7 +1,7 @@
-import { blocksFromTrace, draftBlocks } from '../block';
+import { blocksCorrected, blocksFromTrace, draftBlocks, NO_CORRECTIONS } from '../block';
 import { type Body, prepareBody } from '../body';
 import { pullOnNeeded, runChecks } from '../check';
-import { type CasingHeights, casingHeights, casingLines, finishLeg, waistOpening } from '../edges';
+import { type CasingHeights, casingHeights, casingLines, finishLeg, growthFor, waistOpening } from '../edges';
 import {
   centresOf,
   finishedInseam,
@@ -56,7 +56,11 @@ function drafted(project: Project, watch: StageWatch): Draft {
   const opening = openingAt(joined, project, heights)(leg.straighten);
   watch('leg');
 
-  const choices = { ...project, words: { title: project.name, label: project.body.label } };
+  const choices = {
+    ...project,
+    growth: growthFor(project.cloth),
+    words: { title: project.name, label: project.body.label },
+  };
   const finished = finishLeg(leg, choices);
   watch('edges');
 
@@ -115,11 +119,24 @@ function legAimed(project: Project, body: Body, heights: CasingHeights, needed: 
     ankleInseam: finishedInseam('ankle', body.insideLeg, blocks.riseEase),
     shape,
     footEntryGirth: body.footEntryGirth,
+    kneesOut: project.fit?.knockKnees ?? 0,
   });
   return { drafted, joined, leg };
 }
 
-function blocksOf({ block }: Project, body: Body, aim: Mm): ProjectBlocks {
+/** The project's blocks, corrected after wearing. A correction changes the crotch length on purpose, so it moves what is wanted. */
+function blocksOf(project: Project, body: Body, aim: Mm): ProjectBlocks {
+  const { blocks: uncorrected, proportions } = uncorrectedBlocks(project, body, aim);
+  const { blocks, crotchChange } = blocksCorrected(uncorrected, project.fit ?? NO_CORRECTIONS);
+  const wanted = blocks.crotchWanted;
+  return {
+    blocks: { ...blocks, crotchWanted: wanted === undefined ? undefined : wanted + crotchChange },
+    proportions,
+    uncorrected,
+  };
+}
+
+function uncorrectedBlocks({ block }: Project, body: Body, aim: Mm): Omit<ProjectBlocks, 'uncorrected'> {
   if (block.source === 'traced')
     return { blocks: blocksFromTrace(block.front, block.back, body.bodyRise), proportions: undefined };
   return draftBlocks(body, block, aim);

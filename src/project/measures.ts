@@ -19,8 +19,8 @@ interface Finished {
 
 /** The finished measures, all taken from the printed lines. */
 export function measuresOf({ body, blocks, leg, finished, heights, opening, needed }: Finished): Measures {
-  const outline = finished.piece.stitchLine;
-  const hip = finished.piece.lines.find((line) => line.name === 'hip');
+  const outline = finished.sewn.stitchLine;
+  const hip = finished.sewn.lines.find((line) => line.name === 'hip');
   const crotchLength = legCrotchLength(leg.front, leg.back);
   const wanted = blocks.crotchWanted;
   const [back, front] = [pathStart(leg.waistEdge), pathEnd(leg.waistEdge)];

@@ -114,7 +114,18 @@ const schemaWith = (allowance: Mm) =>
       hem: length(0, 40, allowance),
     }),
     pocket: v.optional(v.null('notYet|pocket')),
-    fit: v.optional(v.null('notYet|correction after wearing')),
+    fit: v.optional(
+      v.nullable(
+        part({
+          flatSeat: length(0, 40, 0),
+          fullThigh: length(0, 40, 0),
+          swayBack: length(0, 40, 0),
+          sittingPull: length(0, 40, 0),
+          knockKnees: length(-25, 25, 0),
+        }),
+      ),
+      null,
+    ),
     paper: optionalPart({
       sheet: v.optional(v.string('text'), 'A4'),
       orientation: v.optional(oneOf('auto', 'portrait', 'landscape'), 'auto'),

@@ -1,4 +1,4 @@
-import type { BlockOptions, TracedBlock } from '../block';
+import type { BlockOptions, Corrections, TracedBlock } from '../block';
 import type { MeasurementKey } from '../body';
 import type { LengthName } from '../leg';
 import type { Mm, Units } from '../length';
@@ -44,6 +44,7 @@ export interface Project {
   };
   readonly hem: { readonly finish: 'turned'; readonly depth: Mm; readonly turnUnder: Mm };
   readonly allowances: { readonly inseam: Mm; readonly crotch: Mm; readonly waist: Mm; readonly hem: Mm };
+  readonly fit: Corrections | null;
   readonly paper: {
     readonly sheet: string;
     readonly orientation: 'auto' | 'portrait' | 'landscape';

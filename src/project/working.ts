@@ -1,4 +1,4 @@
-import { blockWorking, tracedWorking } from '../block';
+import { blockWorking, correctionsWorking, NO_CORRECTIONS, tracedWorking } from '../block';
 import { type Body, bodyWorking } from '../body';
 import { type CasingHeights, type EdgeChoices, edgesWorking, type FinishedLeg } from '../edges';
 import { centresOf, type JoinedBlocks, type Leg, legWorking } from '../leg';
@@ -53,6 +53,7 @@ export function workingOf(s: Story): readonly WorkingStep[] {
           : 'The leg narrows evenly, in one hollow line, to the hem that was chosen.',
     }),
     ...edgesWorking(s.finished, s.choices, s.heights, s.body.waistGirth, s.measures.waistOpening),
+    ...correctionsWorking(s.drafted.uncorrected, s.drafted.blocks, s.project.fit ?? NO_CORRECTIONS),
   ];
 }
 

@@ -14,7 +14,7 @@ function subjectOf(spoil: (leg: Leg) => Leg = (leg) => leg, more: (subject: Subj
   const leg = spoil(d.leg);
   const p = d.project;
   const heights = casingHeights(p.waist);
-  const finished = finishLeg(leg, { ...p, words: { title: 't', label: 'l' } });
+  const finished = finishLeg(leg, { ...p, growth: { lengthwise: 1, crosswise: 1 }, words: { title: 't', label: 'l' } });
   const centre = (h: LegHalf) => ({ ...h, way: unit(subtract(h.curveEnd, h.waistPoint)) });
   const opening = waistOpening(casingLines({ front: centre(leg.front), back: centre(leg.back) }, heights));
   return more({ body: d.body, cloth: p.cloth, leg, finished, casing: heights, hem: p.hem, opening });
@@ -110,9 +110,9 @@ describe('the checks', () => {
       ...s,
       finished: {
         ...s.finished,
-        piece: {
-          ...s.finished.piece,
-          folds: s.finished.piece.folds.map((fold) =>
+        sewn: {
+          ...s.finished.sewn,
+          folds: s.finished.sewn.folds.map((fold) =>
             fold.name === 'waist fold'
               ? { ...fold, curves: moved(fold.curves, (p) => ({ x: p.x, y: p.y + p.x * 0.15 })) }
               : fold,

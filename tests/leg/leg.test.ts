@@ -44,6 +44,7 @@ const choices = (some: Partial<LegChoices> = {}): LegChoices => ({
   ankleInseam: ANKLE,
   shape: 'pyjama',
   footEntryGirth: body.footEntryGirth,
+  kneesOut: 0,
   ...some,
 });
 const legOf = (some: Partial<LegChoices> = {}) => legFrom(spreadLeg(joined, some.spread ?? 0), choices(some));
