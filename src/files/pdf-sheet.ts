@@ -1,5 +1,14 @@
 import { type Point, pathThrough, point } from '../plane';
-import { type Box, boxesMeet, type Ink, markCorners, type PieceDrawing, type Sheet, type SheetPlan } from '../sheets';
+import {
+  boxesMeet,
+  type Ink,
+  inkNear,
+  MARK,
+  markCorners,
+  type PieceDrawing,
+  type Sheet,
+  type SheetPlan,
+} from '../sheets';
 import { JOIN_NOTE_PT, placeJoinNotes } from './join-notes';
 import { INK, type LineStyle } from './line-styles';
 import { type PageFrame, sheetFrame } from './page-frame';
@@ -31,8 +40,7 @@ export function drawSheet(pen: Pen, matter: SheetMatter, sheet: Sheet): void {
   const ink = inkNear(matter.ink, sheet.window);
   const shown = drawings.filter((drawing) => boxesMeet(drawing.bounds, sheet.window));
   pen.within(frame.box, () => drawPaths(pen, shown, sheet.window, frame, plan.scale.x));
-  pen.frame(frame.box, FRAME);
-  drawJoins(pen, sheet, frame);
+  drawJoins(pen, sheet, frame, plan);
   const words = placeWords(drawings, plan, sheet, ink, pen.widthOf);
   for (const word of words) drawWord(pen, word, frame);
   const taken = [...markBoxes(sheet, plan), ...words.map((word) => word.box)];
@@ -45,12 +53,42 @@ export function drawSheet(pen: Pen, matter: SheetMatter, sheet: Sheet): void {
   drawMarks(pen, sheet, frame);
 }
 
-function drawJoins(pen: Pen, { joins, window }: Sheet, { map }: PageFrame): void {
+/** Joins where they lie, and the light frame on the window's other sides. */
+function drawJoins(pen: Pen, { joins, window, marks }: Sheet, { map }: PageFrame, plan: SheetPlan): void {
   const { left, right, top, bottom } = window;
-  for (const x of [joins.left, joins.right])
-    if (x !== undefined) pen.line(map(point(x, top)), map(point(x, bottom)), JOIN);
-  for (const y of [joins.top, joins.bottom])
-    if (y !== undefined) pen.line(map(point(left, y)), map(point(right, y)), JOIN);
+  const half = { x: MARK.halfBase / plan.scale.x, y: MARK.halfBase / plan.scale.y };
+  // A join stops at the bases of its marks: their edge is what is laid edge to edge, and stands against bare paper.
+  const bases = (x: number | undefined, y: number | undefined): readonly (readonly [number, number])[] =>
+    marks
+      .filter(({ towards }) => (towards === 'left' || towards === 'right') === (x !== undefined))
+      .filter(({ at }) => (x === undefined ? at.y === y : at.x === x))
+      .map(({ at }): readonly [number, number] =>
+        x === undefined ? [at.x - half.x, at.x + half.x] : [at.y - half.y, at.y + half.y],
+      )
+      .sort((a, b) => a[0] - b[0]);
+  for (const x of new Set([joins.left ?? left, joins.right, right])) {
+    if (x === undefined) continue;
+    const style = x === joins.left || x === joins.right ? JOIN : FRAME;
+    for (const [from, to] of between(top, bottom, bases(x, undefined)))
+      pen.line(map(point(x, from)), map(point(x, to)), style);
+  }
+  for (const y of new Set([joins.top ?? top, joins.bottom, bottom])) {
+    if (y === undefined) continue;
+    const style = y === joins.top || y === joins.bottom ? JOIN : FRAME;
+    for (const [from, to] of between(left, right, bases(undefined, y)))
+      pen.line(map(point(from, y)), map(point(to, y)), style);
+  }
+}
+
+/** What is left of a stretch without the gaps, which are in order. */
+function between(
+  from: number,
+  to: number,
+  gaps: readonly (readonly [number, number])[],
+): readonly (readonly [number, number])[] {
+  const starts = [from, ...gaps.map((gap) => gap[1])];
+  const ends = [...gaps.map((gap) => gap[0]), to];
+  return starts.map((start, i) => [start, ends[i] as number] as const);
 }
 
 function drawWord(pen: Pen, { text, at, pt, turn }: PlacedWord, { map }: PageFrame): void {
@@ -88,8 +126,3 @@ function drawMarks(pen: Pen, { marks }: Sheet, { map }: PageFrame): void {
       pen.words(`${number}`, point(tip.x, tip.y + NUMBER_GAP + 2 * half), { ...style, align: 'middle' });
   }
 }
-
-const inkNear = (ink: Ink, window: Box): Ink => ({
-  ...ink,
-  lines: ink.lines.filter((line) => boxesMeet(line.bounds, window)),
-});

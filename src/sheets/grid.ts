@@ -1,5 +1,6 @@
 import type { Mm } from '../length';
-import { boxHolds, type Ink, inkBounds, inkCrosses } from './ink';
+import type { Point } from '../plane';
+import { boxGrown, type Ink, inkBounds, segmentMeets } from './ink';
 import type { PaperWay } from './settings';
 import type { Box } from './types';
 
@@ -21,21 +22,40 @@ export interface Cell {
 /** From the drawing's box to the grid's corner: half the widest line (0.25 mm) and a little white, on the paper. */
 const BORDER: Mm = 1.5;
 
+/** Half of the widest line, on the paper: what a sheet must still show of a line that runs along its edge. */
+const HALF_LINE: Mm = 0.25;
+
 /** Guards a row of sheets that fits exactly from needing one more by rounding. */
 const ROUNDING: Mm = 1e-6;
 
-/** The grid whose corner is the corner of the drawing's box. */
-export function cornerGrid(ink: Ink, way: PaperWay): Grid {
+/** How far a grid may be pushed over the drawing, in shares of the white that its last sheets would leave. */
+const PUSHES = [0, 0.25, 0.5, 0.75, 1] as const;
+
+/**
+ * Grids of the fewest columns and rows that hold the drawing's box: first the one whose corner is the box's corner,
+ * then others, pushed left and up by as much as the white at the other end allows.
+ */
+export function boxGrids(ink: Ink, way: PaperWay): readonly Grid[] {
   const box = inkBounds(ink);
   const border = { x: BORDER / way.scale.x, y: BORDER / way.scale.y };
   const count = (length: Mm, window: Mm, pitch: Mm) => Math.max(1, Math.ceil((length - window - ROUNDING) / pitch) + 1);
-  return {
-    way,
-    left: box.left - border.x,
-    top: box.top - border.y,
-    columns: count(box.right - box.left + 2 * border.x, way.window.width, way.pitch.x),
-    rows: count(box.bottom - box.top + 2 * border.y, way.window.height, way.pitch.y),
+  const width = box.right - box.left + 2 * border.x;
+  const height = box.bottom - box.top + 2 * border.y;
+  const columns = count(width, way.window.width, way.pitch.x);
+  const rows = count(height, way.window.height, way.pitch.y);
+  const white = {
+    x: Math.max(0, (columns - 1) * way.pitch.x + way.window.width - width),
+    y: Math.max(0, (rows - 1) * way.pitch.y + way.window.height - height),
   };
+  return PUSHES.flatMap((x) =>
+    PUSHES.map((y) => ({
+      way,
+      left: box.left - border.x - x * white.x,
+      top: box.top - border.y - y * white.y,
+      columns,
+      rows,
+    })),
+  );
 }
 
 /** What a sheet shows, overlap included. */
@@ -56,19 +76,14 @@ export function gridCell(grid: Grid, cell: Cell): Box {
 }
 
 /**
- * The sheets that must be printed, in reading order: those with ink in their own cell.
+ * The sheets that must be printed, in reading order: those with ink in their own cell; the grid is cut down to the rows
+ * and columns that they fill.
  *
  * A sheet inside a piece may hold a bit of a line and yet touch no other printed sheet; the blank ones to its left are
  * then printed too, for without their marks nobody could place it.
  */
-export function printedCells(grid: Grid, ink: Ink): readonly Cell[] {
-  const all: Cell[] = [];
-  for (let row = 0; row < grid.rows; row += 1)
-    for (let column = 0; column < grid.columns; column += 1) all.push({ row, column });
-  const inked = all.filter((cell) => {
-    const box = gridCell(grid, cell);
-    return inkCrosses(ink, box) || ink.words.some((word) => boxHolds(box, word));
-  });
+export function printedCells(grid: Grid, ink: Ink): { readonly grid: Grid; readonly cells: readonly Cell[] } {
+  const inked = inkedCells(grid, ink);
   const printed = new Set(inked.map(cellKey));
   for (const cell of inked) {
     if (neighbours(cell).some((next) => printed.has(cellKey(next)))) continue;
@@ -82,8 +97,66 @@ export function printedCells(grid: Grid, ink: Ink): readonly Cell[] {
       bridge.push(next);
     }
   }
-  return all.filter((cell) => printed.has(cellKey(cell)));
+  return trimmed(
+    grid,
+    allCells(grid).filter((cell) => printed.has(cellKey(cell))),
+  );
 }
+
+function trimmed(grid: Grid, cells: readonly Cell[]): { readonly grid: Grid; readonly cells: readonly Cell[] } {
+  const rows = cells.map((cell) => cell.row);
+  const columns = cells.map((cell) => cell.column);
+  const first = { row: Math.min(...rows), column: Math.min(...columns) };
+  return {
+    grid: {
+      ...grid,
+      left: grid.left + first.column * grid.way.pitch.x,
+      top: grid.top + first.row * grid.way.pitch.y,
+      columns: Math.max(...columns) - first.column + 1,
+      rows: Math.max(...rows) - first.row + 1,
+    },
+    cells: cells.map(({ row, column }) => ({ row: row - first.row, column: column - first.column })),
+  };
+}
+
+/**
+ * The cells that a line, with half its width, or the middle of a word touches: each stretch of a line is only held
+ * against cells near it.
+ */
+function inkedCells(grid: Grid, ink: Ink): readonly Cell[] {
+  const found = new Map<string, Cell>();
+  const half = HALF_LINE / Math.min(grid.way.scale.x, grid.way.scale.y);
+  const cells = allCells(grid).map((cell) => ({ cell, box: boxGrown(gridCell(grid, cell), half) }));
+  const { pitch } = grid.way;
+  const at = (column: number, row: number) => cells[row * grid.columns + column];
+  const from = (offset: Mm, step: Mm) => Math.floor((offset - half) / step);
+  const to = (offset: Mm, step: Mm, count: number) => Math.min(count - 1, Math.floor((offset + half) / step));
+  for (const { points } of [...ink.lines, ...ink.words.map((word) => ({ points: [word, word] }))]) {
+    for (let i = 1; i < points.length; i += 1) {
+      const a = points[i - 1] as Point;
+      const b = points[i] as Point;
+      const lastRow = to(Math.max(a.y, b.y) - grid.top, pitch.y, grid.rows);
+      const lastColumn = to(Math.max(a.x, b.x) - grid.left, pitch.x, grid.columns);
+      // The last sheets show more than a pitch: what lies beyond it is still theirs.
+      for (let row = Math.min(lastRow, from(Math.min(a.y, b.y) - grid.top, pitch.y)); row <= lastRow; row += 1) {
+        for (
+          let column = Math.min(lastColumn, from(Math.min(a.x, b.x) - grid.left, pitch.x));
+          column <= lastColumn;
+          column += 1
+        ) {
+          const near = at(column, row);
+          if (!near || found.has(cellKey(near.cell)) || !segmentMeets(a, b, near.box)) continue;
+          found.set(cellKey(near.cell), near.cell);
+        }
+      }
+    }
+  }
+  return [...found.values()];
+}
+
+/** All places of a grid, in reading order. */
+const allCells = ({ columns, rows }: Grid): readonly Cell[] =>
+  Array.from({ length: rows * columns }, (_, i) => ({ row: Math.floor(i / columns), column: i % columns }));
 
 export const cellKey = ({ row, column }: Cell): string => `${row}/${column}`;
 

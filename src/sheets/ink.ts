@@ -37,6 +37,12 @@ export function inkCrosses(ink: Ink, box: Box): boolean {
   );
 }
 
+/** The ink whose lines reach into a box; all words are kept. */
+export const inkNear = (ink: Ink, box: Box): Ink => ({
+  ...ink,
+  lines: ink.lines.filter((line) => boxesMeet(line.bounds, box)),
+});
+
 /** Whether two boxes share a point. */
 export const boxesMeet = (a: Box, b: Box): boolean =>
   a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom;
@@ -53,21 +59,20 @@ export const boxGrown = (box: Box, by: number): Box => ({
   bottom: box.bottom + by,
 });
 
-/** Liang–Barsky: what of the segment is left after each side of the box has cut it. */
-function segmentMeets(a: Point, b: Point, box: Box): boolean {
+/** Whether a straight stretch touches a box. Liang–Barsky: what of it is left after each side of the box has cut it. */
+export function segmentMeets(a: Point, b: Point, box: Box): boolean {
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
+  const ways = [-dx, dx, -dy, dy];
+  const rooms = [a.x - box.left, box.right - a.x, a.y - box.top, box.bottom - a.y];
   let from = 0;
   let to = 1;
-  const cut = (way: number, room: number): boolean => {
-    if (way === 0) return room >= 0;
-    const t = room / way;
-    if (way < 0) from = Math.max(from, t);
-    else to = Math.min(to, t);
-    return from <= to;
-  };
-  return (
-    cut(a.x - b.x, a.x - box.left) &&
-    cut(b.x - a.x, box.right - a.x) &&
-    cut(a.y - b.y, a.y - box.top) &&
-    cut(b.y - a.y, box.bottom - a.y)
-  );
+  for (let side = 0; side < 4; side += 1) {
+    const way = ways[side] as number;
+    const room = rooms[side] as number;
+    if (way === 0 && room < 0) return false;
+    if (way < 0) from = Math.max(from, room / way);
+    if (way > 0) to = Math.min(to, room / way);
+  }
+  return from <= to;
 }

@@ -14,18 +14,21 @@ export interface Join extends MarkLine {
 /** A join with its marks, each under a number that no other bears. */
 export interface MarkedJoin extends Join {
   readonly marks: readonly { readonly number: number; readonly at: Point }[];
+  /** Whether no mark covers a line or a word. */
+  readonly clear: boolean;
 }
 
 /** All joins between printed sheets, in reading order of their first sheet, marked and numbered from 1. */
 export function markedJoins(grid: Grid, cells: readonly Cell[], ink: Ink): readonly MarkedJoin[] {
   let last = 0;
-  return cellJoins(grid, cells).map((join) => ({
-    ...join,
-    marks: markPlaces(join, ink, grid.way.scale).map((at) => {
+  return cellJoins(grid, cells).map((join) => {
+    const { places, clear } = markPlaces(join, ink, grid.way.scale);
+    const marks = places.map((at) => {
       last += 1;
       return { number: last, at };
-    }),
-  }));
+    });
+    return { ...join, marks, clear };
+  });
 }
 
 function cellJoins(grid: Grid, cells: readonly Cell[]): readonly Join[] {

@@ -1,6 +1,6 @@
 import type { Mm } from '../length';
 import { type Point, point } from '../plane';
-import { boxGrown, boxHolds, type Ink, inkCrosses } from './ink';
+import { boxGrown, boxHolds, type Ink, inkCrosses, inkNear } from './ink';
 import type { Box, JoinMark } from './types';
 
 /** A half-diamond's size on the paper, in millimetres; the number stands in front of its tip. */
@@ -22,29 +22,35 @@ const STEP: Mm = 2;
 /** The two marks of a join are at least this share of its length apart: they must also show that it isn't turned. */
 const LEAST_APART = 0.25;
 
+/** The two marks of a join: where their bases' middles lie, and whether they cover no line and no word. */
+export interface MarkPlaces {
+  readonly places: readonly [Point, Point];
+  readonly clear: boolean;
+}
+
 /**
  * Two marks for a join, as near to its quarters as can be without covering a line or a word: with their numbers if there
  * is such a place, else at least the half-diamonds; on the quarters themselves where nothing is free.
  *
  * @param scale millimetres of paper for a millimetre of drawing
  */
-export function markPlaces(
-  join: MarkLine,
-  ink: Ink,
-  scale: { readonly x: number; readonly y: number },
-): readonly Point[] {
+export function markPlaces(join: MarkLine, ink: Ink, scale: { readonly x: number; readonly y: number }): MarkPlaces {
   const down = join.runs === 'down';
   const along = down ? scale.y : scale.x;
   const place = (s: Mm): Point => (down ? point(join.at, s) : point(s, join.at));
-  const tries = [MARK.depth + MARK.numberRoom, MARK.depth].map((reach) => (s: Mm) => {
+  const widest = MARK.depth + MARK.numberRoom;
+  const ends = [join.from, join.to].map((s) => markBox(place(s), down, widest, scale)) as [Box, Box];
+  const near = inkNear(ink, { ...ends[0], right: ends[1].right, bottom: ends[1].bottom });
+  const tries = [widest, MARK.depth].map((reach) => (s: Mm) => {
     const box = markBox(place(s), down, reach, scale);
-    return !inkCrosses(ink, box) && !ink.words.some((word) => boxHolds(boxGrown(box, MARK.depth), word));
+    return !inkCrosses(near, box) && !ink.words.some((word) => boxHolds(boxGrown(box, MARK.depth), word));
   });
   for (const free of tries) {
     const pair = bestPair(join, along, free);
-    if (pair) return pair.map(place);
+    if (pair) return { places: [place(pair[0]), place(pair[1])], clear: true };
   }
-  return quarters(join).map(place);
+  const [first, second] = quarters(join);
+  return { places: [place(first), place(second)], clear: false };
 }
 
 const quarters = ({ from, to }: MarkLine): readonly [Mm, Mm] => [from + 0.25 * (to - from), to - 0.25 * (to - from)];
@@ -56,15 +62,18 @@ function bestPair(join: MarkLine, along: number, free: (s: Mm) => boolean): read
   const places: Mm[] = [first, second];
   for (let s = join.from + END_ROOM / along; s <= join.to - END_ROOM / along; s += STEP / along) places.push(s);
   const open = places.filter(free);
+  const near = (to: Mm) => (a: Mm, b: Mm) => Math.abs(a - to) - Math.abs(b - to);
+  const seconds = open.toSorted(near(second));
   let best: readonly [Mm, Mm] | undefined;
   let least = Number.POSITIVE_INFINITY;
-  for (const a of open) {
-    for (const b of open) {
-      const miss = Math.abs(a - first) + Math.abs(b - second);
-      if (b - a < LEAST_APART * (join.to - join.from) || miss >= least) continue;
-      least = miss;
-      best = [a, b];
-    }
+  for (const a of open.toSorted(near(first))) {
+    if (Math.abs(a - first) >= least) break;
+    const b = seconds.find((s) => s - a >= LEAST_APART * (join.to - join.from));
+    if (b === undefined) continue;
+    const miss = Math.abs(a - first) + Math.abs(b - second);
+    if (miss >= least) continue;
+    least = miss;
+    best = [a, b];
   }
   return best;
 }

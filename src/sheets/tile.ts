@@ -1,12 +1,12 @@
 import { cutCurves, type Piece } from '../edges';
 import { type Curve, curveMap, curveMeetsLine, curvePoint, outlineArea, type Point, point } from '../plane';
-import { type Cell, cellKey, cornerGrid, type Grid, gridCell, gridWindow, printedCells } from './grid';
+import { boxGrids, type Cell, cellKey, type Grid, gridCell, gridWindow, printedCells } from './grid';
 import { drawingInk, type Ink } from './ink';
-import { markedJoins, ownJoins } from './joins';
+import { type MarkedJoin, markedJoins, ownJoins } from './joins';
 import { sheetLabel } from './label';
 import { placedDrawings, placePieces } from './places';
 import { paperWays } from './settings';
-import type { PaperSettings, PiecePlace, Sheet, SheetPlan } from './types';
+import type { PaperSettings, SheetPlan } from './types';
 
 /**
  * Spreads the pieces over sheets of one size: every line is on a sheet, blank sheets are dropped, and neighbours bear
@@ -14,7 +14,10 @@ import type { PaperSettings, PiecePlace, Sheet, SheetPlan } from './types';
  *
  * A sheet's window is the paper without its margins; the next sheet starts an overlap before the window ends. So the
  * right (lower) sheet is trimmed along its left (upper) join, where its own drawing begins, and laid on the left
- * (upper) sheet's join; that one's lines run on below it to the end of the overlap. Fewer sheets win, then fewer rows.
+ * (upper) sheet's join; that one's lines run on below it to the end of the overlap.
+ *
+ * The grid is tried at its corner and pushed, upright and across: fewer sheets win, then fewer rows, then marks that
+ * cover no line, then the grid that was pushed least.
  *
  * @param pieces at least one
  * @param settings the project's paper
@@ -25,14 +28,10 @@ export function tilePieces(pieces: readonly Piece[], settings: PaperSettings): S
   const places = placePieces(pieces);
   const ink = drawingInk(placedDrawings(pieces, places));
   const cuts = pieces.map((piece, i) => shifted(cutCurves(piece), places[i]?.shift ?? point(0, 0)));
-  const plans = ways.map((way) => planOf(cornerGrid(ink, way), ink, places, cuts));
-  const [best] = plans.sort((a, b) => a.sheets.length - b.sheets.length || a.rows - b.rows);
-  if (!best) throw new RangeError('there is no way to lay the paper');
-  return best;
-}
-
-function planOf(grid: Grid, ink: Ink, places: readonly PiecePlace[], cuts: readonly (readonly Curve[])[]): SheetPlan {
-  const cells = printedCells(grid, ink);
+  const { grid, cells, joins } = bestLaid(
+    ways.flatMap((way) => boxGrids(ink, way)),
+    ink,
+  );
   const { paper, margin, overlap, scale } = grid.way;
   return {
     paper,
@@ -42,20 +41,43 @@ function planOf(grid: Grid, ink: Ink, places: readonly PiecePlace[], cuts: reado
     columns: grid.columns,
     rows: grid.rows,
     places,
-    sheets: sheetsOf(grid, cells, ink),
+    sheets: cells.map((cell) => ({
+      label: sheetLabel(cell.row, cell.column),
+      row: cell.row,
+      column: cell.column,
+      window: gridWindow(grid, cell),
+      ...ownJoins(cell, joins),
+    })),
     lowerBound: lowerBound(grid, cells, cuts),
   };
 }
 
-function sheetsOf(grid: Grid, cells: readonly Cell[], ink: Ink): readonly Sheet[] {
-  const joins = markedJoins(grid, cells, ink);
-  return cells.map((cell) => ({
-    label: sheetLabel(cell.row, cell.column),
-    row: cell.row,
-    column: cell.column,
-    window: gridWindow(grid, cell),
-    ...ownJoins(cell, joins),
-  }));
+/** A grid with the sheets that must be printed and their marked joins. */
+interface Laid {
+  readonly grid: Grid;
+  readonly cells: readonly Cell[];
+  readonly joins: readonly MarkedJoin[];
+}
+
+/** The first grid with the fewest sheets, then rows, then marks that have to cover a line. */
+function bestLaid(grids: readonly Grid[], ink: Ink): Laid {
+  const printed = grids.map((grid) => printedCells(grid, ink));
+  const fewest = Math.min(...printed.map(({ cells }) => cells.length));
+  const small = printed.filter(({ cells }) => cells.length === fewest);
+  const rows = Math.min(...small.map(({ grid }) => grid.rows));
+  let best: Laid | undefined;
+  let least = Number.POSITIVE_INFINITY;
+  for (const { grid, cells } of small.filter((laid) => laid.grid.rows === rows)) {
+    const joins = markedJoins(grid, cells, ink);
+    const covering = joins.filter((join) => !join.clear).length;
+    if (covering < least) {
+      least = covering;
+      best = { grid, cells, joins };
+    }
+    if (covering === 0) break;
+  }
+  if (!best) throw new RangeError('there is no way to lay the paper');
+  return best;
 }
 
 function lowerBound(grid: Grid, cells: readonly Cell[], cuts: readonly (readonly Curve[])[]): number {

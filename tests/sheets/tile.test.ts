@@ -14,17 +14,14 @@ const cellOf = ({ window, joins }: SheetPlan['sheets'][number]) => ({
 
 describe('a rectangle that can be counted by hand', () => {
   // A4 upright less two margins shows 190 × 277; a second sheet adds 180 × 267. The drawing's border takes 1.5 a side.
-  test('fits one sheet exactly, and needs another for a hair more', () => {
-    const portrait = { ...A4, orientation: 'portrait' } as const;
-    expect(tilePieces([rectanglePiece('a', 187, 274)], portrait).sheets.map((s) => s.label)).toEqual(['A1']);
-    expect(tilePieces([rectanglePiece('a', 187.01, 274)], portrait).sheets.map((s) => s.label)).toEqual(['A1', 'A2']);
-    expect(tilePieces([rectanglePiece('a', 187, 274.01)], portrait).sheets.map((s) => s.label)).toEqual(['A1', 'B1']);
-    expect(tilePieces([rectanglePiece('a', 367, 541)], portrait).sheets.map((s) => s.label)).toEqual([
-      'A1',
-      'A2',
-      'B1',
-      'B2',
-    ]);
+  test('fits one sheet, and needs another when it is wider than the window less a line’s width', () => {
+    const labels = (width: number, height: number) =>
+      tilePieces([rectanglePiece('a', width, height)], { ...A4, orientation: 'portrait' }).sheets.map((s) => s.label);
+    expect(labels(187, 274)).toEqual(['A1']);
+    expect(labels(189.6, 274)).toEqual(['A1', 'A2']);
+    expect(labels(187, 276.6)).toEqual(['A1', 'B1']);
+    expect(labels(367, 541)).toEqual(['A1', 'A2', 'B1', 'B2']);
+    expect(labels(369.6, 541)).toEqual(['A1', 'A2', 'A3', 'B1', 'B2', 'B3']);
   });
 
   test('turns the paper where that saves sheets, and takes fewer rows where it saves none', () => {
@@ -57,6 +54,13 @@ describe('the leg', () => {
   test.each(plans)('every point of the cut line stays in sight: $name, overlap $overlap', ({ plan }) => {
     const cells = plan.sheets.map(cellOf);
     expect(cut.filter((p) => !cells.some((cell) => boxHolds(cell, p)))).toEqual([]);
+  });
+
+  test.each(plans)('rows and columns are those that sheets fill: $name, overlap $overlap', ({ plan }) => {
+    const rows = plan.sheets.map((s) => s.row);
+    const columns = plan.sheets.map((s) => s.column);
+    expect([Math.min(...rows), Math.max(...rows)]).toEqual([0, plan.rows - 1]);
+    expect([Math.min(...columns), Math.max(...columns)]).toEqual([0, plan.columns - 1]);
   });
 
   test.each(plans)(

@@ -15,6 +15,9 @@ export interface Agreement {
 }
 
 const CELL = 4;
+/** A shift that moves by less than this, mm, has settled; along straight lines it does so slowly. */
+const SETTLED = 1e-4;
+const MOST_ROUNDS = 200;
 
 /** Points by squares of the plane, for near ones to be found without looking at all. */
 class Near {
@@ -49,7 +52,7 @@ class Near {
 }
 
 /** Points every `step` along polylines, their own included. */
-export function along(lines: readonly Polyline[], step: number): Place[] {
+function along(lines: readonly Polyline[], step: number): Place[] {
   return lines.flatMap((line) =>
     line.flatMap(([x, y], i) => {
       const next = line[i + 1];
@@ -70,11 +73,10 @@ export function along(lines: readonly Polyline[], step: number): Place[] {
 export function compareInk(ink: readonly Place[], lines: readonly Polyline[], start?: Place): Agreement {
   const places = along(lines, 0.05);
   const near = new Near(places);
-  let shift = start ?? fitted(ink, places, near);
+  const shift = start ?? fitted(ink, places, near);
   const moved = ink.map((p) => ({ x: p.x + shift.x, y: p.y + shift.y }));
   const inkFromLines = farthest(moved, near);
   const linesFromInk = farthest(along(lines, 0.4), new Near(moved));
-  shift = { x: shift.x, y: shift.y };
   return { inkFromLines, linesFromInk, shift };
 }
 
@@ -87,7 +89,7 @@ function fitted(ink: readonly Place[], places: readonly Place[], near: Near): Pl
   const b = corner(ink);
   let shift = { x: a.x - b.x, y: a.y - b.y };
   const some = ink.filter((_, i) => i % 37 === 0);
-  for (let round = 0; round < 12; round += 1) {
+  for (let round = 0; round < MOST_ROUNDS; round += 1) {
     let [x, y, count] = [0, 0, 0];
     for (const p of some) {
       const at = { x: p.x + shift.x, y: p.y + shift.y };
@@ -97,7 +99,9 @@ function fitted(ink: readonly Place[], places: readonly Place[], near: Near): Pl
       y += to.y - at.y;
       count += 1;
     }
-    if (count > 0) shift = { x: shift.x + x / count, y: shift.y + y / count };
+    if (count === 0) break;
+    shift = { x: shift.x + x / count, y: shift.y + y / count };
+    if (Math.hypot(x, y) / count < SETTLED) break;
   }
   return shift;
 }

@@ -35,7 +35,7 @@ export function inkedPixels({ data, width, height }: Picture): readonly number[]
 }
 
 /** Whether an ink wholly covers a pixel: the rims of a line are paler and belong to no ink for certain. */
-export function isInk({ data }: Picture, pixel: number, ink: Ink): boolean {
+function isInk({ data }: Picture, pixel: number, ink: Ink): boolean {
   const [r, g, b] = INKS[ink];
   const at = pixel * 3;
   return (
