@@ -11,7 +11,8 @@ import type { Curve, Edge, Outline } from './types';
  *
  * @param outline closed and clockwise; within an edge the curves follow one another without a gap
  * @param distanceOf the distance of each edge in mm, 0 or more
- * @returns an edge for an edge; the ends of neighbours coincide (see {@link joinRuns} for the corners)
+ * @returns an edge for an edge; the ends of neighbours coincide (see {@link joinRuns} for the corners); an edge that
+ *   curves tighter than its distance all along is one point
  */
 export function parallelOutline<Name extends string>(
   outline: Outline<Name>,
@@ -21,14 +22,22 @@ export function parallelOutline<Name extends string>(
     name: edge.name,
     curves: [...parallelRun(edge.curves, distanceOf(edge.name))],
   }));
-  for (let i = 0; i < edges.length; i += 1) {
-    const before = edges[i] as Edge<Name> & { curves: Curve[] };
-    const after = edges[(i + 1) % edges.length] as Edge<Name> & { curves: Curve[] };
+  const drawn = edges.filter((edge) => edge.curves.length > 0);
+  for (let i = 0; i < drawn.length; i += 1) {
+    const before = drawn[i] as Edge<Name> & { curves: Curve[] };
+    const after = drawn[(i + 1) % drawn.length] as Edge<Name> & { curves: Curve[] };
     const joined = joinRuns(before.curves, after.curves);
     before.curves = [...joined.first];
     after.curves = [...joined.second];
   }
-  return edges;
+  return edges.map((edge, i) => (edge.curves.length > 0 ? edge : { name: edge.name, curves: pointEdge(edges, i) }));
+}
+
+/** An edge that curves tighter than its distance all along has no parallel: it shrinks to the point where its neighbours meet. */
+function pointEdge(edges: readonly Edge[], index: number): readonly Curve[] {
+  const before = [...edges.slice(index), ...edges.slice(0, index)].findLast((edge) => edge.curves.length > 0);
+  const at = pathEnd(before?.curves ?? []);
+  return [[at, at, at, at]];
 }
 
 /**

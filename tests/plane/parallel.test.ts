@@ -95,4 +95,25 @@ describe('a parallel outline', () => {
     const away = flattenCurves(cut?.curves ?? [], 0.05).map((p) => pathFoot(net, p));
     for (const foot of away.filter((f) => !f.atEnd)) expect(foot.distance).toBeGreaterThan(25 - 0.05);
   });
+
+  it('shrinks an edge that curves tighter than its distance to the point where its neighbours meet', () => {
+    // A quarter circle of 5 mm, hollow, with 10 mm to keep: it used to throw for want of a single curve.
+    const h = 5 * 0.5523;
+    const tiny: Curve = [point(100, 95), point(100, 95 + h), point(105 - h, 100), point(105, 100)];
+    const corner = [
+      { name: 'top', curves: pathThrough(point(0, 0), point(100, 0)) },
+      { name: 'centre', curves: pathThrough(point(100, 0), point(100, 95)) },
+      { name: 'hollow', curves: [tiny] },
+      { name: 'inseam', curves: pathThrough(point(105, 100), point(105, 200)) },
+      { name: 'bottom', curves: pathThrough(point(105, 200), point(0, 200)) },
+      { name: 'left', curves: pathThrough(point(0, 200), point(0, 0)) },
+    ] as const;
+    const parallel = parallelOutline(corner, () => 10);
+    expect(parallel.map((edge) => edge.name)).toEqual(corner.map((edge) => edge.name));
+    expect(outlineCrossings(outlineCurves(parallel))).toEqual([]);
+    const hollow = parallel[2]?.curves ?? [];
+    expect(pathStart(hollow)).toEqual(pathEnd(hollow));
+    expect(pathStart(hollow)).toEqual(pathEnd(parallel[1]?.curves ?? []));
+    expect(pathEnd(hollow)).toEqual(pathStart(parallel[3]?.curves ?? []));
+  });
 });
