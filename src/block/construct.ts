@@ -130,7 +130,7 @@ function sideLine(p: Proportions, f: PartFigures, at: (across: number, level: nu
   const waistWay = downWith(1.5 * chordSlant(waist, hip));
   return pathReverse([
     curveFrom(waist, waistWay, 0.33 * seat, hip, { x: 0, y: 1 }, 0.4 * seat),
-    curveFrom(hip, { x: 0, y: 1 }, 0.35 * thigh, knee, down, 0.3 * thigh),
+    curveFrom(hip, { x: 0, y: 1 }, 0.27 * thigh, knee, down, 0.22 * thigh),
     straight(knee, hem),
   ]);
 }

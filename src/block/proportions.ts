@@ -159,8 +159,8 @@ function waistShaping(
   const side = Math.min(0.2 * rest, 25);
   const darts = rest - 2 * side;
   const room = DARTS_FRONT + DARTS_BACK;
-  const front = Math.min((darts * DARTS_FRONT) / room, DARTS_FRONT * WIDEST_DART);
-  const back = Math.min((darts * DARTS_BACK) / room, DARTS_BACK * WIDEST_DART);
+  const front = worthSewing(Math.min((darts * DARTS_FRONT) / room, DARTS_FRONT * WIDEST_DART));
+  const back = worthSewing(Math.min((darts * DARTS_BACK) / room, DARTS_BACK * WIDEST_DART));
   return {
     leanFront,
     leanBack,
@@ -170,6 +170,10 @@ function waistShaping(
     shapingLeft: 2 * (darts - front - back),
   };
 }
+
+/** A dart narrower than this is no dart: what it would take stays in the waist. */
+const NARROWEST_DART = 5;
+const worthSewing = (width: Mm): Mm => (width < NARROWEST_DART ? 0 : width);
 
 /** As few equal darts as the width needs. */
 function dartWidths(width: Mm): readonly Mm[] {

@@ -1,13 +1,16 @@
 import { degrees, type Mm, mm, type Phrase, say } from '../length';
 import { type Edge, pathLength, pathThrough, type WorkingStep } from '../plane';
 import type { Centres } from './centres';
+import { changesTold, type LegOperation, legStages } from './changes';
 import type { JoinedBlocks } from './join';
+import type { LegChoices } from './leg';
 import type { Leg } from './types';
 
 /** What the leg's sentences need beside the leg. */
 export interface LegStory {
   readonly joined: JoinedBlocks;
   readonly leg: Leg;
+  readonly choices: LegChoices;
   /** The centre lines before straightening. */
   readonly leaning: Centres;
   readonly opening: Mm;
@@ -21,6 +24,7 @@ export interface LegStory {
 export function legWorking({
   joined,
   leg,
+  choices,
   leaning,
   opening,
   needed,
@@ -43,10 +47,13 @@ export function legWorking({
     { name: 'centre front', curves: pathThrough(leg.front.waistPoint, leg.front.curveEnd) },
     { name: 'centre back', curves: pathThrough(leg.back.waistPoint, leg.back.curveEnd) },
   ];
+  const stages = legStages(joined, choices);
+  const from = (before: LegOperation, after: LegOperation): Phrase => changesTold(stages[before], stages[after]);
+  const { raiseWaist, lowerCrotch } = choices;
   return [
     step(
       'join',
-      say`The blocks lie side by side, grainlines upright, touching at the hip. The gaps of ${mm(leg.gapAtWaist)} at the waist, ${mm(leg.gapAtKnee)} at the knee and ${mm(leg.gapAtHem)} at the hem become part of the leg; ${dartWords(joined)}`,
+      say`The blocks lie side by side, grainlines upright, ${contactWords(joined)} The gaps of ${mm(leg.gapAtWaist)} at the waist, ${mm(leg.gapAtKnee)} at the knee and ${mm(leg.gapAtHem)} at the hem become part of the leg; ${dartWords(joined)}`,
       [],
       [
         { name: 'front block', curves: leg.joined.front },
@@ -55,16 +62,28 @@ export function legWorking({
     ),
     step(
       'spread',
-      say`The join is spread by ${mm(leg.spread)}, parallel to the grain: the garment grows by ${mm(2 * leg.spread)}.`,
-      [],
+      leg.spread === 0
+        ? say`The join is not spread.`
+        : say`The join is spread by ${mm(leg.spread)}, parallel to the grain: the garment grows by ${mm(2 * leg.spread)}.`,
+      from('join', 'spread'),
       [{ name: 'hip', curves: pathThrough(leg.back.hipPoint, leg.front.hipPoint) }],
     ),
+    ...(raiseWaist === 0 && lowerCrotch === 0
+      ? []
+      : [
+          step(
+            'rise',
+            say`The waist edge is ${raiseWaist < 0 ? 'lowered' : 'raised'} by ${mm(Math.abs(raiseWaist))} along the centre lines, the crotch lowered by ${mm(lowerCrotch)}.`,
+            from('spread', 'rise'),
+            [...centreLines, { name: 'waist edge', curves: leg.waistEdge }],
+          ),
+        ]),
     step(
       'straighten',
       leg.straighten === 0
-        ? say`The centre lines keep their leans of ${degrees(leg.back.lean)} behind and ${degrees(leg.front.lean)} in front: the opening of ${mm(opening)} passes what it must, ${mm(needed)}.`
-        : say`Centre back leaned ${mm(leanMm(leaning, 'back'))} and centre front ${mm(leanMm(leaning, 'front'))}; ${leg.straightenAutomatic ? 'as much as the opening needs' : 'as chosen'} they are straightened to ${mm(leanOf(leg, 'back'))} and ${mm(leanOf(leg, 'front'))}. The opening is ${mm(opening)}; it must be ${mm(needed)}.`,
-      leg.straighten === 0 ? [] : say`The crotch length changes by ${mm(leg.crotchChange)}.`,
+        ? say`The centre lines keep their leans of ${degrees(leg.back.lean)} behind and ${degrees(leg.front.lean)} in front: the opening is ${mm(opening)}, and ${mm(needed)} must pass.`
+        : say`Centre back leaned ${mm(leanMm(leaning, 'back'))} and centre front ${mm(leanMm(leaning, 'front'))}; ${leg.straightenAutomatic ? 'as much as the opening needs' : 'as chosen'} they are straightened to ${mm(leanOf(leg, 'back'))} and ${mm(leanOf(leg, 'front'))}. The opening is ${mm(opening)}, and ${mm(needed)} must pass.`,
+      from('rise', 'straighten'),
       centreLines,
     ),
     step(
@@ -75,17 +94,28 @@ export function legWorking({
     ),
     step(
       'shape',
-      say`${shapeWords} The hem is ${mm(hem)} round at this length; ${leg.takenOffEachSide >= 0 ? 'taken off' : 'added to'} each inseam at the ankle: ${mm(Math.abs(leg.takenOffEachSide))}.`,
-      say`The back crotch point lies ${mm(leg.backCrotchDrop)} below the front’s, so that both inseams are equal.`,
+      say`${shapeWords} ${leg.takenOffEachSide >= 0 ? 'Taken off' : 'Added to'} each inseam at the ankle: ${mm(Math.abs(leg.takenOffEachSide))}. The back crotch point lies ${mm(leg.backCrotchDrop)} below the front’s, so that both inseams are equal.`,
+      from('straighten', 'shape'),
       inseams,
     ),
     step(
       'length',
-      say`${lengthWords}: both inseams are ${mm(pathLength(leg.front.inseam))} long, measured from the crotch.`,
-      [],
+      say`${lengthWords}: both inseams are ${mm(pathLength(leg.front.inseam))} long, measured from the crotch, and the hem is ${mm(hem)} round.`,
+      from('shape', 'length'),
       [{ name: 'hem', curves: leg.hem }, ...inseams],
     ),
   ];
+}
+
+/** Where the side lines touch, and what had to be aligned. */
+function contactWords({ gapAtHip, hipDifference }: JoinedBlocks): Phrase {
+  const levels =
+    Math.abs(hipDifference) < 0.05
+      ? []
+      : say` The back’s hip level was ${mm(hipDifference)} off and was brought in line.`;
+  if (gapAtHip > 0.05)
+    return say`touching where a side line bulges out; at the hip they stand ${mm(gapAtHip)} apart.${levels}`;
+  return say`touching at the hip.${levels}`;
 }
 
 const dartWords = ({ front, back }: JoinedBlocks): string => {

@@ -8,6 +8,7 @@ import {
   type JoinedBlocks,
   joinBlocks,
   type Leg,
+  type LegChoices,
   leastStraightening,
   legCrotchLength,
   legFrom,
@@ -52,7 +53,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
   const body = prepareBody(project.body);
   const heights = casingHeights(project.waist);
   const needed = pullOnNeeded(body, project.cloth);
-  const { drafted, joined, leg } = legFitted(project, body, heights, needed);
+  const { drafted, joined, choices: legChoices, leg } = legFitted(project, body, heights, needed);
   const opening = openingAt(joined, project, heights)(leg.straighten);
   watch('leg');
 
@@ -72,7 +73,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
   const sheets = tilePieces(pieces, project.paper);
   watch('sheets');
 
-  const working = workingOf({ project, body, drafted, joined, leg, finished, choices, heights, measures });
+  const working = workingOf({ project, body, drafted, joined, leg, legChoices, finished, choices, heights, measures });
   watch('working');
   return { project, body, blocks: drafted.blocks, leg, pieces, measures, checks, sheets, working };
 }
@@ -80,6 +81,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
 interface FittedLeg {
   readonly drafted: ProjectBlocks;
   readonly joined: JoinedBlocks;
+  readonly choices: LegChoices;
   readonly leg: Leg;
 }
 
@@ -109,7 +111,7 @@ function legAimed(project: Project, body: Body, heights: CasingHeights, needed: 
   const joined = spreadLeg(joinBlocks(blocks), spread);
   const automatic = straighten === 'auto';
   const chosen = automatic ? leastStraightening(openingAt(joined, project, heights), needed).straighten : straighten;
-  const leg = legFrom(joined, {
+  const choices: LegChoices = {
     spread,
     straighten: chosen,
     straightenAutomatic: automatic,
@@ -120,8 +122,8 @@ function legAimed(project: Project, body: Body, heights: CasingHeights, needed: 
     shape,
     footEntryGirth: body.footEntryGirth,
     kneesOut: project.fit?.knockKnees ?? 0,
-  });
-  return { drafted, joined, leg };
+  };
+  return { drafted, joined, choices, leg: legFrom(joined, choices) };
 }
 
 /** The project's blocks, corrected after wearing. A correction changes the crotch length on purpose, so it moves what is wanted. */

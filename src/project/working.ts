@@ -1,7 +1,7 @@
 import { blockWorking, correctionsWorking, NO_CORRECTIONS, tracedWorking } from '../block';
 import { type Body, bodyWorking } from '../body';
 import { type CasingHeights, type EdgeChoices, edgesWorking, type FinishedLeg } from '../edges';
-import { centresOf, type JoinedBlocks, type Leg, legWorking } from '../leg';
+import { centresOf, type JoinedBlocks, type Leg, type LegChoices, legWorking } from '../leg';
 import type { WorkingStep } from '../plane';
 import type { Measures, ProjectBlocks } from './draft-types';
 import type { Project } from './types';
@@ -12,6 +12,7 @@ interface Story {
   readonly drafted: ProjectBlocks;
   readonly joined: JoinedBlocks;
   readonly leg: Leg;
+  readonly legChoices: LegChoices;
   readonly finished: FinishedLeg;
   readonly choices: EdgeChoices;
   readonly heights: CasingHeights;
@@ -42,6 +43,7 @@ export function workingOf(s: Story): readonly WorkingStep[] {
     ...legWorking({
       joined: s.joined,
       leg: s.leg,
+      choices: s.legChoices,
       leaning: centresOf(s.joined, 0, raiseWaist),
       opening: s.measures.waistOpening,
       needed: s.measures.pullOnNeeded,
