@@ -31,6 +31,12 @@ const AIR = 0.6;
 /** Words are not printed smaller: capitals of 1.6 mm can just be read. */
 const LEAST_CAPITALS = 1.6;
 const STEP = 2;
+/** Sizes tried where a word finds no free place at its own: better small and clear than large and across a line. */
+const SMALLER = [1, 0.8, 0.6, 0.45] as const;
+/** Steps away from a word's own place, near ones first, up to 15 each way. */
+const STEPS: readonly Point[] = Array.from({ length: 31 * 31 }, (_, i) =>
+  point((i % 31) - 15, Math.floor(i / 31) - 15),
+).sort((a, b) => Math.hypot(a.x, a.y) - Math.hypot(b.x, b.y));
 
 /** What stays in sight of a sheet once its neighbours lie on its overlaps. */
 export const sheetCell = ({ window, joins }: Sheet): Box => ({
@@ -52,7 +58,7 @@ export function markBoxes({ marks }: Sheet, { scale }: SheetPlan): readonly Box[
 
 /**
  * The pieces' words that belong to one sheet, moved where they must: into what stays in sight of it, off its marks and
- * off the lines; a word for which there is no such place within reach stays where it was.
+ * off the lines, and smaller where that helps; a word for which there is no such place within reach stays where it was.
  *
  * @param ink what is drawn in the sheet's window
  */
@@ -87,38 +93,44 @@ function placed(
   widthOf: WidthOf,
   blocked: (box: Box) => boolean,
 ): PlacedWord {
-  const size = Math.max(text.size * Math.min(scale.x, scale.y), LEAST_CAPITALS);
-  const natural = wordAt(text.text, text.at, ptOfCapitals(size), text.turn, scale, widthOf);
-  const fit = Math.min(
-    1,
-    (room.right - room.left) / (natural.box.right - natural.box.left),
-    (room.bottom - room.top) / (natural.box.bottom - natural.box.top),
-  );
-  const base = fit < 1 ? wordAt(text.text, text.at, natural.pt * fit, text.turn, scale, widthOf) : natural;
-  const into = point(
-    Math.max(0, room.left - base.box.left) + Math.min(0, room.right - base.box.right),
-    Math.max(0, room.top - base.box.top) + Math.min(0, room.bottom - base.box.bottom),
-  );
-  const start = movedWord(base, into);
-  if (!blocked(start.box)) return start;
-  for (const way of spiral()) {
-    const other = movedWord(start, point((way.x * STEP) / scale.x, (way.y * STEP) / scale.y));
-    const inside =
-      other.box.left >= room.left &&
-      other.box.right <= room.right &&
-      other.box.top >= room.top &&
-      other.box.bottom <= room.bottom;
-    if (inside && !blocked(other.box)) return other;
+  const largest = ptOfCapitals(Math.max(text.size * Math.min(scale.x, scale.y), LEAST_CAPITALS));
+  const words = SMALLER.map((factor) => {
+    const pt = Math.min(largest, Math.max(largest * factor, ptOfCapitals(LEAST_CAPITALS)));
+    return movedInto(fitted(wordAt(text.text, text.at, pt, text.turn, scale, widthOf), room, scale, widthOf), room);
+  });
+  for (const word of words) {
+    for (const way of STEPS) {
+      const tried = movedWord(word, point((way.x * STEP) / scale.x, (way.y * STEP) / scale.y));
+      if (boxInside(tried.box, room) && !blocked(tried.box)) return tried;
+    }
   }
-  return start;
+  return words[0] as PlacedWord;
 }
 
-/** Steps away from a place, near ones first, out to 15 in each direction. */
-function spiral(): readonly Point[] {
-  const steps: Point[] = [];
-  for (let x = -15; x <= 15; x += 1) for (let y = -15; y <= 15; y += 1) steps.push(point(x, y));
-  return steps.sort((a, b) => Math.hypot(a.x, a.y) - Math.hypot(b.x, b.y));
+/** The word, made smaller where the room is too small for it. */
+function fitted(word: PlacedWord, room: Box, scale: SheetPlan['scale'], widthOf: WidthOf): PlacedWord {
+  const fit = Math.min(
+    (room.right - room.left) / (word.box.right - word.box.left),
+    (room.bottom - room.top) / (word.box.bottom - word.box.top),
+  );
+  return fit < 1 ? wordAt(word.text, word.at, word.pt * fit, word.turn, scale, widthOf) : word;
 }
+
+const movedInto = (word: PlacedWord, room: Box): PlacedWord =>
+  movedWord(
+    word,
+    point(
+      Math.max(0, room.left - word.box.left) + Math.min(0, room.right - word.box.right),
+      Math.max(0, room.top - word.box.top) + Math.min(0, room.bottom - word.box.bottom),
+    ),
+  );
+
+/** A hair of room for rounding: a word that fills its room exactly is inside it. */
+const boxInside = (box: Box, room: Box): boolean =>
+  box.left >= room.left - 1e-6 &&
+  box.right <= room.right + 1e-6 &&
+  box.top >= room.top - 1e-6 &&
+  box.bottom <= room.bottom + 1e-6;
 
 function wordAt(
   text: string,

@@ -28,14 +28,13 @@ const HALF_LINE: Mm = 0.25;
 /** Guards a row of sheets that fits exactly from needing one more by rounding. */
 const ROUNDING: Mm = 1e-6;
 
-/** How far a grid may be pushed over the drawing, in shares of the white that its last sheets would leave. */
-const PUSHES = [0, 0.25, 0.5, 0.75, 1] as const;
-
 /**
  * Grids of the fewest columns and rows that hold the drawing's box: first the one whose corner is the box's corner,
- * then others, pushed left and up by as much as the white at the other end allows.
+ * then others, pushed left and up by shares of the white that its last sheets would leave.
+ *
+ * @param pushes how many places there are between not pushed and pushed to the end, each way
  */
-export function boxGrids(ink: Ink, way: PaperWay): readonly Grid[] {
+export function boxGrids(ink: Ink, way: PaperWay, pushes: number): readonly Grid[] {
   const box = inkBounds(ink);
   const border = { x: BORDER / way.scale.x, y: BORDER / way.scale.y };
   const count = (length: Mm, window: Mm, pitch: Mm) => Math.max(1, Math.ceil((length - window - ROUNDING) / pitch) + 1);
@@ -47,8 +46,9 @@ export function boxGrids(ink: Ink, way: PaperWay): readonly Grid[] {
     x: Math.max(0, (columns - 1) * way.pitch.x + way.window.width - width),
     y: Math.max(0, (rows - 1) * way.pitch.y + way.window.height - height),
   };
-  return PUSHES.flatMap((x) =>
-    PUSHES.map((y) => ({
+  const shares = Array.from({ length: pushes }, (_, i) => i / (pushes - 1));
+  return shares.flatMap((x) =>
+    shares.map((y) => ({
       way,
       left: box.left - border.x - x * white.x,
       top: box.top - border.y - y * white.y,

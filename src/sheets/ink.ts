@@ -1,21 +1,30 @@
 import { curveBounds, flattenCurves, type Point, pointsBounds } from '../plane';
-import type { PieceDrawing } from './drawing';
+import type { PieceDrawing, Stroke } from './drawing';
 import type { Box } from './types';
 
 /** How closely curves are followed when it is only asked whether they touch a box: a tenth of the cut line's width. */
 const INK_CHORD = 0.05;
 
+/** One curve of a drawing as a polyline. */
+export interface InkLine {
+  readonly points: readonly Point[];
+  readonly bounds: Box;
+  readonly stroke: Stroke;
+}
+
 /** Where a drawing is not white: its lines as polylines, and the middles of its words. */
 export interface Ink {
-  readonly lines: readonly { readonly points: readonly Point[]; readonly bounds: Box }[];
+  readonly lines: readonly InkLine[];
   readonly words: readonly Point[];
 }
 
 /** The ink of all pieces together. */
 export function drawingInk(drawings: readonly PieceDrawing[]): Ink {
   const lines = drawings
-    .flatMap((drawing) => drawing.paths.flatMap((path) => path.curves))
-    .map((curve) => ({ points: flattenCurves([curve], INK_CHORD), bounds: curveBounds(curve) }));
+    .flatMap((drawing) => drawing.paths)
+    .flatMap(({ curves, stroke }) =>
+      curves.map((curve) => ({ points: flattenCurves([curve], INK_CHORD), bounds: curveBounds(curve), stroke })),
+    );
   return { lines, words: drawings.flatMap((drawing) => drawing.texts.map((text) => text.at)) };
 }
 

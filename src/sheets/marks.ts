@@ -30,7 +30,8 @@ export interface MarkPlaces {
 
 /**
  * Two marks for a join, as near to its quarters as can be without covering a line or a word: with their numbers if there
- * is such a place, else at least the half-diamonds; on the quarters themselves where nothing is free.
+ * is such a place, else at least the half-diamonds, else at least not the cut line; on the quarters themselves where
+ * nothing is free.
  *
  * @param scale millimetres of paper for a millimetre of drawing
  */
@@ -41,16 +42,15 @@ export function markPlaces(join: MarkLine, ink: Ink, scale: { readonly x: number
   const widest = MARK.depth + MARK.numberRoom;
   const ends = [join.from, join.to].map((s) => markBox(place(s), down, widest, scale)) as [Box, Box];
   const near = inkNear(ink, { ...ends[0], right: ends[1].right, bottom: ends[1].bottom });
-  const tries = [widest, MARK.depth].map((reach) => (s: Mm) => {
+  const free = (reach: Mm, lines: Ink) => (s: Mm) => {
     const box = markBox(place(s), down, reach, scale);
-    return !inkCrosses(near, box) && !ink.words.some((word) => boxHolds(boxGrown(box, MARK.depth), word));
-  });
-  for (const free of tries) {
-    const pair = bestPair(join, along, free);
-    if (pair) return { places: [place(pair[0]), place(pair[1])], clear: true };
-  }
+    return !inkCrosses(lines, box) && !ink.words.some((word) => boxHolds(boxGrown(box, MARK.depth), word));
+  };
   const [first, second] = quarters(join);
-  return { places: [place(first), place(second)], clear: false };
+  const clear = bestPair(join, along, free(widest, near)) ?? bestPair(join, along, free(MARK.depth, near));
+  const cut = { ...near, lines: near.lines.filter((line) => line.stroke === 'cut') };
+  const [a, b] = clear ?? bestPair(join, along, free(MARK.depth, cut)) ?? [first, second];
+  return { places: [place(a), place(b)], clear: clear !== undefined };
 }
 
 const quarters = ({ from, to }: MarkLine): readonly [Mm, Mm] => [from + 0.25 * (to - from), to - 0.25 * (to - from)];

@@ -8,6 +8,12 @@ import { placedDrawings, placePieces } from './places';
 import { paperWays } from './settings';
 import type { PaperSettings, SheetPlan } from './types';
 
+/** Places tried for the grid, each way: few at first, more only where a mark would have to cover a line. */
+const COARSE = 5;
+const FINE = 17;
+/** Marking is the dear part of the search; of equally good grids no more are marked. */
+const MOST_MARKED = 40;
+
 /**
  * Spreads the pieces over sheets of one size: every line is on a sheet, blank sheets are dropped, and neighbours bear
  * halves of the same marks.
@@ -28,10 +34,13 @@ export function tilePieces(pieces: readonly Piece[], settings: PaperSettings): S
   const places = placePieces(pieces);
   const ink = drawingInk(placedDrawings(pieces, places));
   const cuts = pieces.map((piece, i) => shifted(cutCurves(piece), places[i]?.shift ?? point(0, 0)));
-  const { grid, cells, joins } = bestLaid(
-    ways.flatMap((way) => boxGrids(ink, way)),
-    ink,
-  );
+  const search = (pushes: number) =>
+    bestLaid(
+      ways.flatMap((way) => boxGrids(ink, way, pushes)),
+      ink,
+    );
+  const coarse = search(COARSE);
+  const { grid, cells, joins } = coarse.covering === 0 ? coarse : search(FINE);
   const { paper, margin, overlap, scale } = grid.way;
   return {
     paper,
@@ -57,6 +66,8 @@ interface Laid {
   readonly grid: Grid;
   readonly cells: readonly Cell[];
   readonly joins: readonly MarkedJoin[];
+  /** Joins whose marks cover a line. */
+  readonly covering: number;
 }
 
 /** The first grid with the fewest sheets, then rows, then marks that have to cover a line. */
@@ -66,14 +77,10 @@ function bestLaid(grids: readonly Grid[], ink: Ink): Laid {
   const small = printed.filter(({ cells }) => cells.length === fewest);
   const rows = Math.min(...small.map(({ grid }) => grid.rows));
   let best: Laid | undefined;
-  let least = Number.POSITIVE_INFINITY;
-  for (const { grid, cells } of small.filter((laid) => laid.grid.rows === rows)) {
+  for (const { grid, cells } of small.filter((laid) => laid.grid.rows === rows).slice(0, MOST_MARKED)) {
     const joins = markedJoins(grid, cells, ink);
     const covering = joins.filter((join) => !join.clear).length;
-    if (covering < least) {
-      least = covering;
-      best = { grid, cells, joins };
-    }
+    if (!best || covering < best.covering) best = { grid, cells, joins, covering };
     if (covering === 0) break;
   }
   if (!best) throw new RangeError('there is no way to lay the paper');
