@@ -1,0 +1,65 @@
+import { expect } from 'vitest';
+import { printPhrase } from '../../src/length';
+import {
+  distance,
+  type Edge,
+  flattenCurves,
+  type Outline,
+  outlineCurves,
+  type Point,
+  pathAt,
+  pathEnd,
+  pathLength,
+} from '../../src/plane';
+import { type Draft, draft, type Project } from '../../src/project';
+import { crossingsAt } from '../outside/reference-geometry';
+
+/** What no sentence for people may hold: the traces of a value that isn't there. */
+export const BROKEN_WORDS = /NaN|undefined|null|Infinity|\[object/;
+
+/** The draft of a project; undefined where it is refused, after looking whether the refusal says where and why. */
+export function draftOrRefusal(project: Project): Draft | undefined {
+  const result = draft(project);
+  if (result.ok) return result.value;
+  expect(result.problems.length).toBeGreaterThan(0);
+  for (const { field, phrase } of result.problems) {
+    expect(field).toMatch(/^(body|block|leg|waist|hem|allowances|cloth|fit)\.[a-z]+/i);
+    for (const units of ['cm', 'inch'] as const) {
+      expect(printPhrase(phrase, units)).toMatch(/^.{10,}\.$/s);
+      expect(printPhrase(phrase, units)).not.toMatch(BROKEN_WORDS);
+    }
+  }
+  return undefined;
+}
+
+/** The net outline of the leg, turnings included. */
+export const netOutline = (d: Draft): Outline => d.pieces[0]?.stitchLine ?? [];
+
+/** How wide the net leg is at a level, from the drawn polyline; both legs. */
+export function girthAt(outline: Outline, level: number): number {
+  const points = flattenCurves(outlineCurves(outline), 0.005).map(({ x, y }) => [x, y] as const);
+  const xs = crossingsAt(points, level);
+  return 2 * (Math.max(...xs) - Math.min(...xs));
+}
+
+/** From crotch point to crotch point, straight across the drawing. */
+export function thighLine(outline: Outline): number {
+  const end = (name: string): Point => pathEnd(outline.find((edge) => edge.name === name)?.curves ?? []);
+  return end('crotchFront').x - end('inseamBack').x;
+}
+
+const SHARES = 8;
+
+/** The farthest that any place of an outline moved: edge by edge, at equal shares of their lengths. */
+export function farthestMove(before: Outline, after: Outline): number {
+  expect(after.map((edge) => edge.name)).toEqual(before.map((edge) => edge.name));
+  return Math.max(...before.map((edge, i) => edgeMove(edge, after[i] as Edge)));
+}
+
+function edgeMove(before: Edge, after: Edge): number {
+  const [a, b] = [pathLength(before.curves), pathLength(after.curves)];
+  const moves = Array.from({ length: SHARES + 1 }, (_, k) =>
+    distance(pathAt(before.curves, (a * k) / SHARES).at, pathAt(after.curves, (b * k) / SHARES).at),
+  );
+  return Math.max(...moves);
+}

@@ -1,0 +1,39 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { openProject, saveProject } from '../../src/project';
+import { anyBody } from './bodies';
+import { anyDesign, projectOf } from './designs';
+import { draftOrRefusal } from './outlines';
+import { chance, PATIENCE } from './seed';
+
+test('a project saved and opened is the same project, unknown fields too', () => {
+  fc.assert(
+    fc.property(anyBody, anyDesign, fc.jsonValue(), (body, design, stranger) => {
+      const project = { ...projectOf(body, design), laterField: JSON.parse(JSON.stringify(stranger)) };
+      const opened = openProject(saveProject(project));
+      expect(opened).toEqual({ ok: true, value: project });
+      if (opened.ok) expect(saveProject(opened.value)).toBe(saveProject(project));
+    }),
+    chance('saved projects', 200),
+  );
+});
+
+test(
+  'a project saved and opened gives the same draft',
+  () => {
+    let drafted = 0;
+    fc.assert(
+      fc.property(anyBody, anyDesign, (body, design) => {
+        const project = projectOf(body, design);
+        const own = draftOrRefusal(project);
+        const opened = openProject(saveProject(project));
+        const again = opened.ok ? draftOrRefusal(opened.value) : undefined;
+        if (own) drafted += 1;
+        expect(again).toEqual(own);
+      }),
+      chance('drafts of saved projects', 30),
+    );
+    expect(drafted).toBeGreaterThan(15);
+  },
+  PATIENCE,
+);
