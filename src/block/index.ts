@@ -1,6 +1,6 @@
 export { blocksCorrected, type CorrectedBlocks, type Corrections, NO_CORRECTIONS } from './corrections';
 export { correctionsWorking } from './corrections-working';
-export { crotchCorner, crotchCurve } from './crotch';
+export { crotchCorner } from './crotch';
 export { crotchLengthOf, type DraftedBlocks, draftBlocks } from './draft';
 export type { BlockOptions, Proportions } from './proportions';
 export { BLOCK_EDGES, blocksFromTrace, type CurvePoints, type Pair, type TracedBlock } from './traced';

@@ -1,5 +1,5 @@
 /** The files that can be asked for, in the order in which they are written. */
-export const FILE_KINDS = ['pdf', 'large', 'svg', 'report'] as const;
+export const FILE_KINDS = ['pdf', 'large', 'svg', 'report', 'handout'] as const;
 export type FileKind = (typeof FILE_KINDS)[number];
 
 /** What the command line asks for. */

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
-import { safeFileName, writeLargePdf, writePdf, writeReport, writeSvg } from '../files';
+import { safeFileName, writeHandout, writeLargePdf, writePdf, writeReport, writeSvg } from '../files';
 import { type Problem, printProblem, Refusal, type Units } from '../length';
 import { type Draft, draft } from '../project';
 import { type DraftOrder, type FileKind, parseArguments, USAGE } from './arguments';
@@ -87,6 +87,7 @@ async function finishedFiles(
     },
     large: async () => ({ name: `${name}.large.pdf`, content: await writeLargePdf(drafted, { font, date }) }),
     svg: async () => ({ name: `${name}.svg`, content: writeSvg(drafted) }),
+    handout: async () => ({ name: `${name}.handout.txt`, content: writeHandout(drafted) }),
     report: async () => ({ name: `${name}.report.json`, content: writeReport(drafted) }),
   };
   const finished: FinishedFile[] = [];

@@ -1,5 +1,6 @@
 export { pieceDrawing } from '../sheets';
 export { safeFileName } from './file-name';
+export { writeHandout } from './handout';
 export { writeLargePdf, writePdf } from './lazy-pdf';
 export { INK, LINE_STYLES, type LineStyle } from './line-styles';
 export type { PdfOptions } from './pdf-options';

@@ -45,8 +45,11 @@ export interface Report {
 
 /** Coordinates and lengths are written to a thousandth of a millimetre. */
 const STEP = 0.001;
-/** Rounding moves both ends of a chord by at most half a step's diagonal, which the sampling leaves room for. */
-const CHORD = TOLERANCE.chord - STEP;
+/**
+ * Finer than the promised 0.02 mm: whoever takes angles from the polylines should find the curves' own within a degree,
+ * also on the tight curves of a child.
+ */
+const CHORD = TOLERANCE.chord / 8;
 
 /**
  * The report of a draft: millimetres, degrees and fractions; sentences in the project's units.

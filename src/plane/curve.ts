@@ -17,7 +17,7 @@ export function curvePoint([a, b, c, d]: Curve, t: number): Point {
 }
 
 /** The first derivative by t. */
-export function curveVelocity([a, b, c, d]: Curve, t: number): Point {
+function curveVelocity([a, b, c, d]: Curve, t: number): Point {
   const s = 1 - t;
   const w0 = 3 * s * s;
   const w1 = 6 * s * t;
@@ -166,7 +166,7 @@ function extremes([a, b, c, d]: readonly [number, number, number, number]): read
 }
 
 /** Real roots of a·t² + b·t + c. */
-export function quadraticRoots(a: number, b: number, c: number): readonly number[] {
+function quadraticRoots(a: number, b: number, c: number): readonly number[] {
   if (Math.abs(a) < 1e-12) return Math.abs(b) < 1e-12 ? [] : [-c / b];
   const root = b * b - 4 * a * c;
   if (root < 0) return [];

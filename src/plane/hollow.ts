@@ -16,7 +16,7 @@ export interface Hollow {
 }
 
 /** A lounge pant's inseam: the start slants 1.3 × the chord where the end is upright; the bend sits high (from the recipe). */
-export const LEG_HOLLOW: Hollow = { excess: 0.3, startHandle: 0.33, endHandle: 0.2 };
+const LEG_HOLLOW: Hollow = { excess: 0.3, startHandle: 0.33, endHandle: 0.2 };
 
 /** The direction that goes down with a slant. */
 export const downWith = (slant: Slant): Point => unit({ x: slant, y: 1 });

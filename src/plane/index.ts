@@ -8,16 +8,15 @@ export {
   curveMeetsLine,
   curvePart,
   curvePoint,
-  curveReverse,
   curveSplit,
   curveTangent,
   curveTimeAt,
   straight,
 } from './curve';
-export { chordSlant, downWith, type Hollow, hollowLine, LEG_HOLLOW, type Slant } from './hollow';
-export { type Meeting, outlineArea, outlineCrossings, pathMeetings } from './meetings';
+export { chordSlant, downWith, type Hollow, hollowLine, type Slant } from './hollow';
+export { outlineArea, outlineCrossings } from './meetings';
 export { turnBetween } from './parallel';
-export { parallelOutline, parallelRun } from './parallel-outline';
+export { parallelOutline } from './parallel-outline';
 export {
   edgeLength,
   flattenCurves,
@@ -48,7 +47,6 @@ export {
   moved,
   point,
   scale,
-  size,
   subtract,
   turned,
   unit,

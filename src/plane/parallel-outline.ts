@@ -47,7 +47,7 @@ function pointEdge(edges: readonly Edge[], index: number): readonly Curve[] {
  * @param curves of the edge
  * @param away distance in mm
  */
-export function parallelRun(curves: readonly Curve[], away: Mm): readonly Curve[] {
+function parallelRun(curves: readonly Curve[], away: Mm): readonly Curve[] {
   const runs = curves.flatMap((curve) => curveParallel(curve, away));
   return runs.reduce<readonly Curve[]>((before, after) => {
     if (before.length === 0) return after;

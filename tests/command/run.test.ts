@@ -38,7 +38,13 @@ describe('a project that can be drafted', () => {
   test('writes every file under the project file’s own name and prints the paths', async () => {
     const { code, said, complained } = await run([project('First pair.legwork.json'), '--out', out()]);
     expect([code, complained]).toEqual([0, []]);
-    const names = ['First pair.pdf', 'First pair.large.pdf', 'First pair.svg', 'First pair.report.json'];
+    const names = [
+      'First pair.pdf',
+      'First pair.large.pdf',
+      'First pair.svg',
+      'First pair.report.json',
+      'First pair.handout.txt',
+    ];
     expect(said).toEqual(names.map((name) => join(out(), name)));
     expect(readdirSync(out()).sort()).toEqual([...names].sort());
     expect(JSON.parse(readFileSync(join(out(), 'First pair.report.json'), 'utf8'))).toMatchObject({
