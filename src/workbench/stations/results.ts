@@ -12,16 +12,21 @@ const LENGTHS: Readonly<Record<string, string>> = {
   short: 'short',
 };
 
+/** A crotch length this near to the wanted one counts as reached: the draft’s own promise. */
+const CROTCH_REACHED = 1;
+
 /** What each station came to, in one line: what a closed stop says. */
 export const RESULTS: Readonly<Record<Station, (draft: Draft, units: Units) => string>> = {
   body({ body }, units) {
     const l = (value: number) => formatLength(value, units);
     return `waist ${l(body.waistGirth)} · hip ${l(body.hipGirth)} · rise ${l(body.bodyRise)} · inside leg ${l(body.insideLeg)}`;
   },
-  blocks({ blocks, project }, units) {
+  blocks({ blocks, measures, project }, units) {
     if (project.block.source === 'traced') return 'brought along';
     if (blocks.crotchWanted === undefined) return 'drafted · crotch length not measured';
-    return `drafted · crotch fitted within ${formatLength(Math.abs(blocks.crotchRest), units)}`;
+    const miss = Math.abs(measures.crotchFit);
+    if (miss < CROTCH_REACHED) return 'drafted · crotch length reached';
+    return `drafted · crotch length missed by ${formatLength(miss, units)}`;
   },
   leg({ project, measures }, units) {
     const { length } = project.leg;
