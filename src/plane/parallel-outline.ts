@@ -23,15 +23,18 @@ export function parallelOutline<Name extends string>(
     curves: [...parallelRun(edge.curves, distanceOf(edge.name))],
   }));
   const drawn = edges.filter((edge) => edge.curves.length > 0);
-  for (let i = 0; i < drawn.length; i += 1) {
-    const before = drawn[i] as Edge<Name> & { curves: Curve[] };
-    const after = drawn[(i + 1) % drawn.length] as Edge<Name> & { curves: Curve[] };
+  // Outer corners first: what is carried on straight there may be what an inner corner has to be cut at.
+  const corners = drawn.map((before, i) => ({ before, after: drawn[(i + 1) % drawn.length] ?? before }));
+  for (const { before, after } of [...corners.filter(isOuter), ...corners.filter((corner) => !isOuter(corner))]) {
     const joined = joinRuns(before.curves, after.curves);
     before.curves = [...joined.first];
     after.curves = [...joined.second];
   }
   return edges.map((edge, i) => (edge.curves.length > 0 ? edge : { name: edge.name, curves: pointEdge(edges, i) }));
 }
+
+const isOuter = ({ before, after }: { readonly before: Edge; readonly after: Edge }): boolean =>
+  turnBetween(pathEndWay(before.curves), pathStartWay(after.curves)) > TOLERANCE.smoothTurn;
 
 /** An edge that curves tighter than its distance all along has no parallel: it shrinks to the point where its neighbours meet. */
 function pointEdge(edges: readonly Edge[], index: number): readonly Curve[] {

@@ -116,4 +116,20 @@ describe('a parallel outline', () => {
     expect(pathStart(hollow)).toEqual(pathEnd(parallel[1]?.curves ?? []));
     expect(pathEnd(hollow)).toEqual(pathStart(parallel[3]?.curves ?? []));
   });
+
+  it('leaves no spur where a hollow as tight as its distance runs into an outer corner', () => {
+    // The crotch of a small front: the centre's line once ran past the corner and back.
+    const tight: Curve = [point(100, 100), point(100, 103.6), point(104.4, 108), point(108, 108)];
+    const leg = [
+      { name: 'top', curves: pathThrough(point(0, 0), point(100, 0)) },
+      { name: 'centre', curves: pathThrough(point(100, 0), point(100, 100)) },
+      { name: 'hollow', curves: [tight] },
+      { name: 'inseam', curves: pathThrough(point(108, 108), point(88, 400)) },
+      { name: 'bottom', curves: pathThrough(point(88, 400), point(0, 400)) },
+      { name: 'left', curves: pathThrough(point(0, 400), point(0, 0)) },
+    ] as const;
+    const own: Record<string, number> = { centre: 10, hollow: 10, inseam: 3 };
+    const parallel = parallelOutline(leg, (name) => own[name] ?? 0);
+    expect(outlineCrossings(outlineCurves(parallel))).toEqual([]);
+  });
 });
