@@ -9,6 +9,8 @@ import type { Block, Blocks } from './types';
 const DROP_LIMITS = [-60, 90] as const;
 /** The inseam point is moved by at most this, where the front part of the crotch length was measured. */
 const MOST_SHIFT = 15;
+/** And by at most this share of the front extension: on a small body 15 mm may be more than there is. */
+const MOST_SHIFT_SHARE = 0.5;
 
 interface Pair {
   readonly proportions: Proportions;
@@ -72,7 +74,8 @@ function crotchFit(body: Body, options: BlockOptions, aim: Mm): { readonly fit: 
   if (body.frontCrotchLength === undefined) return { fit: first, shift: 0 };
   const pair = pairAt(body, options, first, 0);
   const frontWanted = body.frontCrotchLength + pair.proportions.crotchEase / 2;
-  const shift = Math.min(MOST_SHIFT, Math.max(-MOST_SHIFT, frontWanted - crotchLengthOf(pair.front)));
+  const most = Math.min(MOST_SHIFT, MOST_SHIFT_SHARE * pair.proportions.extensionFront);
+  const shift = Math.min(most, Math.max(-most, frontWanted - crotchLengthOf(pair.front)));
   return { fit: solved(shift), shift };
 }
 

@@ -92,6 +92,15 @@ describe('drafted blocks', () => {
     expect(total(moved)).toBeCloseTo(total(plain), 2);
   });
 
+  it('keep a front extension on a small body whose front part was measured short', () => {
+    // 15 mm off an extension of 12 mm once turned the crotch curve round, and the cut line crossed itself.
+    const small = { waistGirth: 450, hipGirth: 450, hipDepth: 103, bodyRise: 140, insideLeg: 350, crotchLength: 310 };
+    const plain = blocksOf(small).blocks.extensionFront;
+    const short = blocksOf({ ...small, frontCrotchLength: 120 }).blocks;
+    expect(short.extensionFront).toBeLessThan(plain);
+    expect(short.extensionFront).toBeGreaterThan(0.4 * plain);
+  });
+
   it('give a nappy its room', () => {
     const depth = (nappy: boolean) => draftBlocks(prepareBody({ ...BODY, nappy }), OPTIONS).proportions.crotchLevel;
     expect(depth(true) - depth(false)).toBeCloseTo(25, 9);
