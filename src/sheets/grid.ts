@@ -1,5 +1,4 @@
 import type { Mm } from '../length';
-import type { Point } from '../plane';
 import { boxGrown, type Ink, inkBounds, segmentMeets } from './ink';
 import type { PaperWay } from './settings';
 import type { Box } from './types';
@@ -81,9 +80,13 @@ export function gridCell(grid: Grid, cell: Cell): Box {
  *
  * A sheet inside a piece may hold a bit of a line and yet touch no other printed sheet; the blank ones to its left are
  * then printed too, for without their marks nobody could place it.
+ *
+ * @param inked from {@link inkedCells}
  */
-export function printedCells(grid: Grid, ink: Ink): { readonly grid: Grid; readonly cells: readonly Cell[] } {
-  const inked = inkedCells(grid, ink);
+export function printedCells(
+  grid: Grid,
+  inked: readonly Cell[],
+): { readonly grid: Grid; readonly cells: readonly Cell[] } {
   const printed = new Set(inked.map(cellKey));
   for (const cell of inked) {
     if (neighbours(cell).some((next) => printed.has(cellKey(next)))) continue;
@@ -120,38 +123,42 @@ function trimmed(grid: Grid, cells: readonly Cell[]): { readonly grid: Grid; rea
 }
 
 /**
- * The cells that a line, with half its width, or the middle of a word touches: each stretch of a line is only held
- * against cells near it.
+ * The cells that a line, with half its width, or the middle of a word touches, in reading order.
+ *
+ * The search asks this of hundreds of grids, so a stretch that lies within one cell is told by its ends alone, and only
+ * one that reaches further is held against the cells near it.
  */
-function inkedCells(grid: Grid, ink: Ink): readonly Cell[] {
-  const found = new Map<string, Cell>();
+export function inkedCells(grid: Grid, ink: Ink): readonly Cell[] {
   const half = HALF_LINE / Math.min(grid.way.scale.x, grid.way.scale.y);
-  const cells = allCells(grid).map((cell) => ({ cell, box: boxGrown(gridCell(grid, cell), half) }));
+  const { left, top, columns, rows } = grid;
   const { pitch } = grid.way;
-  const at = (column: number, row: number) => cells[row * grid.columns + column];
-  const from = (offset: Mm, step: Mm) => Math.floor((offset - half) / step);
-  const to = (offset: Mm, step: Mm, count: number) => Math.min(count - 1, Math.floor((offset + half) / step));
-  for (const { points } of [...ink.lines, ...ink.words.map((word) => ({ points: [word, word] }))]) {
-    for (let i = 1; i < points.length; i += 1) {
-      const a = points[i - 1] as Point;
-      const b = points[i] as Point;
-      const lastRow = to(Math.max(a.y, b.y) - grid.top, pitch.y, grid.rows);
-      const lastColumn = to(Math.max(a.x, b.x) - grid.left, pitch.x, grid.columns);
-      // The last sheets show more than a pitch: what lies beyond it is still theirs.
-      for (let row = Math.min(lastRow, from(Math.min(a.y, b.y) - grid.top, pitch.y)); row <= lastRow; row += 1) {
-        for (
-          let column = Math.min(lastColumn, from(Math.min(a.x, b.x) - grid.left, pitch.x));
-          column <= lastColumn;
-          column += 1
-        ) {
-          const near = at(column, row);
-          if (!near || found.has(cellKey(near.cell)) || !segmentMeets(a, b, near.box)) continue;
-          found.set(cellKey(near.cell), near.cell);
-        }
+  const inked = new Uint8Array(rows * columns);
+  // The last sheets show more than a pitch: what lies beyond it is still theirs.
+  const column = (x: Mm) => Math.min(columns - 1, Math.max(0, Math.floor((x - left) / pitch.x)));
+  const row = (y: Mm) => Math.min(rows - 1, Math.max(0, Math.floor((y - top) / pitch.y)));
+  const { stretches } = ink;
+  for (let i = 0; i < stretches.length; i += 4) {
+    const ax = stretches[i] as number;
+    const ay = stretches[i + 1] as number;
+    const bx = stretches[i + 2] as number;
+    const by = stretches[i + 3] as number;
+    const firstColumn = column(Math.min(ax, bx) - half);
+    const lastColumn = column(Math.max(ax, bx) + half);
+    const firstRow = row(Math.min(ay, by) - half);
+    const lastRow = row(Math.max(ay, by) + half);
+    if (firstColumn === lastColumn && firstRow === lastRow) {
+      inked[firstRow * columns + firstColumn] = 1;
+      continue;
+    }
+    for (let r = firstRow; r <= lastRow; r += 1) {
+      for (let c = firstColumn; c <= lastColumn; c += 1) {
+        if (inked[r * columns + c]) continue;
+        const box = boxGrown(gridCell(grid, { row: r, column: c }), half);
+        if (segmentMeets({ x: ax, y: ay }, { x: bx, y: by }, box)) inked[r * columns + c] = 1;
       }
     }
   }
-  return [...found.values()];
+  return allCells(grid).filter((cell) => inked[cell.row * columns + cell.column]);
 }
 
 /** All places of a grid, in reading order. */

@@ -16,6 +16,8 @@ export interface InkLine {
 export interface Ink {
   readonly lines: readonly InkLine[];
   readonly words: readonly Point[];
+  /** Every straight stretch of every line, and every word's middle as one without length: x, y, x, y. */
+  readonly stretches: Float64Array;
 }
 
 /** The ink of all pieces together. */
@@ -25,7 +27,19 @@ export function drawingInk(drawings: readonly PieceDrawing[]): Ink {
     .flatMap(({ curves, stroke }) =>
       curves.map((curve) => ({ points: flattenCurves([curve], INK_CHORD), bounds: curveBounds(curve), stroke })),
     );
-  return { lines, words: drawings.flatMap((drawing) => drawing.texts.map((text) => text.at)) };
+  const words = drawings.flatMap((drawing) => drawing.texts.map((text) => text.at));
+  return { lines, words, stretches: stretchesOf(lines, words) };
+}
+
+function stretchesOf(lines: readonly InkLine[], words: readonly Point[]): Float64Array {
+  const found: number[] = words.flatMap(({ x, y }) => [x, y, x, y]);
+  for (const { points } of lines) {
+    for (let i = 1; i < points.length; i += 1) {
+      const [a, b] = [points[i - 1] as Point, points[i] as Point];
+      found.push(a.x, a.y, b.x, b.y);
+    }
+  }
+  return Float64Array.from(found);
 }
 
 /** The least box round all lines. */

@@ -1,6 +1,6 @@
 import { cutCurves, type Piece } from '../edges';
 import { type Curve, curveMap, curveMeetsLine, curvePoint, outlineArea, type Point, point } from '../plane';
-import { boxGrids, type Cell, cellKey, type Grid, gridCell, gridWindow, printedCells } from './grid';
+import { boxGrids, type Cell, cellKey, type Grid, gridCell, gridWindow, inkedCells, printedCells } from './grid';
 import { drawingInk, type Ink } from './ink';
 import { type MarkedJoin, markedJoins, ownJoins } from './joins';
 import { sheetLabel } from './label';
@@ -10,9 +10,9 @@ import type { PaperSettings, SheetPlan } from './types';
 
 /** Places tried for the grid, each way: few at first, more only where a mark would have to cover a line. */
 const COARSE = 5;
-const FINE = 17;
+const FINE = 9;
 /** Marking is the dear part of the search; of equally good grids no more are marked. */
-const MOST_MARKED = 40;
+const MOST_MARKED = 16;
 
 /**
  * Spreads the pieces over sheets of one size: every line is on a sheet, blank sheets are dropped, and neighbours bear
@@ -72,8 +72,18 @@ interface Laid {
 
 /** The first grid with the fewest sheets, then rows, then marks that have to cover a line. */
 function bestLaid(grids: readonly Grid[], ink: Ink): Laid {
-  const printed = grids.map((grid) => printedCells(grid, ink));
-  const fewest = Math.min(...printed.map(({ cells }) => cells.length));
+  const inked = grids
+    .map((grid) => ({ grid, cells: inkedCells(grid, ink) }))
+    .sort((a, b) => a.cells.length - b.cells.length);
+  // Bridges only add sheets: once a grid has more inked cells than another has sheets, none after it can win.
+  const printed: { readonly grid: Grid; readonly cells: readonly Cell[] }[] = [];
+  let fewest = Number.POSITIVE_INFINITY;
+  for (const { grid, cells } of inked) {
+    if (cells.length > fewest) break;
+    const laid = printedCells(grid, cells);
+    fewest = Math.min(fewest, laid.cells.length);
+    printed.push(laid);
+  }
   const small = printed.filter(({ cells }) => cells.length === fewest);
   const rows = Math.min(...small.map(({ grid }) => grid.rows));
   let best: Laid | undefined;
