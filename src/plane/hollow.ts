@@ -1,6 +1,6 @@
 import type { Mm } from '../length';
 import { curveFrom } from './curve';
-import { distance, unit } from './point';
+import { unit } from './point';
 import type { Curve, Point } from './types';
 
 /** Slant: millimetres to the side for each millimetre down. */
@@ -10,7 +10,7 @@ export type Slant = number;
 export interface Hollow {
   /** The start slants this much more than the chord, as a share of the chord's excess over the end's slant. */
   readonly excess: number;
-  /** Lengths of the handles as shares of the chord. */
+  /** How far down the handles reach, as shares of the way down. */
   readonly startHandle: number;
   readonly endHandle: number;
 }
@@ -37,7 +37,14 @@ export const chordSlant = (from: Point, to: Point): Slant => (to.x - from.x) / (
  */
 export function hollowLine(from: Point, to: Point, end: Slant, hollow: Hollow = LEG_HOLLOW): Curve {
   const chord = chordSlant(from, to);
-  const length: Mm = distance(from, to);
   const start = chord + hollow.excess * (chord - end);
-  return curveFrom(from, downWith(start), hollow.startHandle * length, to, downWith(end), hollow.endHandle * length);
+  const handle = (slant: Slant, share: number): Mm => share * (to.y - from.y) * Math.hypot(slant, 1);
+  return curveFrom(
+    from,
+    downWith(start),
+    handle(start, hollow.startHandle),
+    to,
+    downWith(end),
+    handle(end, hollow.endHandle),
+  );
 }
