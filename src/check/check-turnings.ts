@@ -30,27 +30,8 @@ interface Turning {
  * 3 mm. Folds are straight, so what holds for the whole holds for any part of it.
  */
 export function checkTurnings(subject: Subject): Check {
-  const { leg, casing, hem, finished } = subject;
-  const turnings = [
-    turningAt(
-      'casing',
-      finished.sewn.folds,
-      'waist fold',
-      casing.fold,
-      subject,
-      ['centreBackTurning', 'centreFrontTurning'],
-      ['centreBack', 'centreFront'],
-    ),
-    turningAt(
-      'hem',
-      [{ name: 'hem fold', curves: leg.hem }],
-      'hem fold',
-      hem.depth,
-      subject,
-      ['inseamFrontTurning', 'inseamBackTurning'],
-      ['inseamFront', 'inseamBack'],
-    ),
-  ];
+  const turnings = [...casingTurning(subject), ...hemTurning(subject)];
+  if (turnings.length === 0) return NOTHING_TURNED;
   const off = (t: Turning) => Math.abs(t.turned - t.under);
   const worst = turnings.reduce((a, b) => (off(b) > off(a) ? b : a));
   const part = off(worst) / worst.under;
@@ -66,6 +47,40 @@ export function checkTurnings(subject: Subject): Check {
     reason: say`Laid over, the ${worst.name} differs by ${mm(off(worst))} (${share(part)}) from the line it is stitched to.`,
     remedy: good ? [] : say`Straighten the seams at the ${worst.name}, or use a narrower turning.`,
   };
+}
+
+/** Bands, facings and cuffs are cut to the leg's own shape: there is nothing that could fail to lie flat. */
+const NOTHING_TURNED: Check = {
+  id: 'turnings-flat',
+  name: 'Turnings lie flat',
+  verdict: 'good',
+  measured: 0,
+  wanted: 0,
+  tolerance: MOST,
+  unit: 'mm',
+  reason: say`Nothing is turned over: waist and hem are finished with pieces of their own.`,
+  remedy: [],
+};
+
+function casingTurning(subject: Subject): readonly Turning[] {
+  const { heights, sewn } = subject.finished;
+  if (heights.kind !== 'folded') return [];
+  const [turned, under] = [
+    ['centreBackTurning', 'centreFrontTurning'],
+    ['centreBack', 'centreFront'],
+  ] as const;
+  return [turningAt('casing', sewn.folds, 'waist fold', heights.fold, subject, turned, under)];
+}
+
+function hemTurning(subject: Subject): readonly Turning[] {
+  const { hemPlan } = subject.finished;
+  if (hemPlan.kind !== 'folded') return [];
+  const fold = [{ name: 'hem fold', curves: subject.leg.hem }];
+  const [turned, under] = [
+    ['inseamFrontTurning', 'inseamBackTurning'],
+    ['inseamFront', 'inseamBack'],
+  ] as const;
+  return [turningAt('hem', fold, 'hem fold', hemPlan.depth, subject, turned, under)];
 }
 
 /** Measures a turning at a distance from its fold, on the turned side and on the leg's side, between the printed seams. */

@@ -2,40 +2,100 @@ import type { Centre, Centres } from '../leg';
 import type { Mm } from '../length';
 import { distance, leftOf, linesMeet, mirrored, moved, type Point, subtract, unit } from '../plane';
 
-/** A fold-over elastic casing, as chosen. */
+export type WaistFinish =
+  | 'elasticCasing'
+  | 'drawstringCasing'
+  | 'elasticAndDrawstring'
+  | 'separateCasing'
+  | 'knitBand'
+  | 'facedCasing';
+
+/** How the waist is finished, as chosen. */
 export interface CasingChoices {
+  readonly finish: WaistFinish;
   readonly elasticWidth: Mm;
   readonly rows: number;
   readonly turnOfCloth: Mm;
   readonly elastic: 'threaded' | 'sewnOn';
   readonly rawEdge: 'overlocked' | 'turnedUnder';
+  readonly cordWidth: Mm;
+  /** Finished height of a knit band. */
+  readonly bandHeight: Mm;
 }
 
-/** Heights of a casing above the waist edge. */
+/** Room for one elastic or one cord between two lines of stitching (or stitching and fold), above the waist edge. */
+export interface Channel {
+  readonly holds: 'elastic' | 'cord';
+  /** Of what is drawn through. */
+  readonly width: Mm;
+  readonly from: Mm;
+  readonly to: Mm;
+}
+
+/** Heights of a waist finish above the waist edge. */
 export interface CasingHeights {
-  /** 2 × elastic + turn of the cloth (practice); rows of elastic lie 3 mm apart. */
+  /**
+   * How the leg ends at the waist: `folded` over itself; `faced` with a piece of its own shape; `seamed` to a band or a
+   * casing of its own.
+   */
+  readonly kind: 'folded' | 'faced' | 'seamed';
+  /** What is built above the waist edge: folded 2 × elastic + turn of the cloth (practice), without the catch. */
   readonly height: Mm;
-  /** Of the fold: half of the height. */
+  /** Of the fold, or of the upper edge of a faced casing. */
   readonly fold: Mm;
   /** Of cloth beyond the height, so that the raw edge is caught by the stitching. */
   readonly catch: Mm;
+  /** From the waist edge up. */
+  readonly channels: readonly Channel[];
 }
 
 /** Beyond the stitching: 6 mm to hold an overlocked edge, 10 mm to turn a raw one under (practice). */
 const CATCH = { overlocked: 6, turnedUnder: 10 } as const;
+/** Rows of elastic lie 3 mm apart, counted on both layers (practice). */
 const BETWEEN_ROWS = 3;
+/** A cord's channel is ¼ in wider than the cord (a guild guideline, 12.150, as read). */
+const CORD_ROOM = 6.35;
 
 /** @param casing what was chosen */
-export function casingHeights({ elasticWidth, rows, turnOfCloth, elastic, rawEdge }: CasingChoices): CasingHeights {
-  const height = 2 * rows * elasticWidth + (rows - 1) * BETWEEN_ROWS + turnOfCloth;
-  return { height, fold: height / 2, catch: elastic === 'threaded' ? CATCH[rawEdge] : 0 };
+export function casingHeights(casing: CasingChoices): CasingHeights {
+  const channels = channelsOf(casing);
+  const inner = channels.at(-1)?.to ?? casing.bandHeight;
+  const catchOf = casing.elastic === 'sewnOn' && casing.finish === 'elasticCasing' ? 0 : CATCH[casing.rawEdge];
+  if (casing.finish === 'separateCasing' || casing.finish === 'knitBand') {
+    return { kind: 'seamed', height: 2 * inner, fold: 0, catch: 0, channels };
+  }
+  const kind = casing.finish === 'facedCasing' ? 'faced' : 'folded';
+  return { kind, height: 2 * inner, fold: inner, catch: catchOf, channels };
+}
+
+/** The channels from the waist edge up: rows of elastic in equal parts, a cord above them. */
+function channelsOf({ finish, elasticWidth, rows, turnOfCloth, cordWidth }: CasingChoices): readonly Channel[] {
+  if (finish === 'knitBand') return [];
+  const elastic =
+    finish === 'drawstringCasing' ? 0 : rows * elasticWidth + ((rows - 1) * BETWEEN_ROWS) / 2 + turnOfCloth / 2;
+  const rowsOf = Array.from(
+    { length: elastic > 0 ? rows : 0 },
+    (_, i): Channel => ({
+      holds: 'elastic',
+      width: elasticWidth,
+      from: (elastic * i) / rows,
+      to: (elastic * (i + 1)) / rows,
+    }),
+  );
+  if (finish !== 'drawstringCasing' && finish !== 'elasticAndDrawstring') return rowsOf;
+  const turn = finish === 'drawstringCasing' ? turnOfCloth / 2 : 0;
+  return [...rowsOf, { holds: 'cord', width: cordWidth, from: elastic, to: elastic + cordWidth + CORD_ROOM + turn }];
 }
 
 /** The lines of a casing on one leg, each from centre back to centre front. */
 export interface CasingLines {
   readonly waistEdge: readonly [Point, Point];
+  /** The fold, the upper edge of a faced casing, or again the waist edge where something is seamed to it. */
   readonly fold: readonly [Point, Point];
+  /** The raw edge of a folded casing; else the same as the fold. */
   readonly raw: readonly [Point, Point];
+  /** Where the channels are parted, without the waist edge itself. */
+  readonly partings: readonly (readonly [Point, Point])[];
 }
 
 /**
@@ -47,17 +107,20 @@ export interface CasingLines {
  */
 export function casingLines(centres: Centres, heights: CasingHeights): CasingLines {
   const edge = [centres.back.waistPoint, centres.front.waistPoint] as const;
-  const up = leftOf(unit(subtract(edge[1], edge[0])));
-  const fold = lineAt(centres, up, heights.fold);
-  const caught = lineAt(centres, up, -heights.catch);
-  return { waistEdge: edge, fold, raw: [mirrored(caught[0], fold[0], fold[1]), mirrored(caught[1], fold[0], fold[1])] };
+  if (heights.kind === 'seamed') return { waistEdge: edge, fold: edge, raw: edge, partings: [] };
+  const fold = lineAt(centres, heights.fold);
+  const partings = heights.channels.slice(1).map((channel) => lineAt(centres, channel.from));
+  if (heights.kind === 'faced') return { waistEdge: edge, fold, raw: fold, partings };
+  const caught = lineAt(centres, -heights.catch);
+  const raw = [mirrored(caught[0], fold[0], fold[1]), mirrored(caught[1], fold[0], fold[1])] as const;
+  return { waistEdge: edge, fold, raw, partings };
 }
 
 /** The parallel of the waist edge at a height, between the centre lines carried on straight. */
-function lineAt({ front, back }: Centres, up: Point, height: Mm): readonly [Point, Point] {
-  const way = { x: -up.y, y: up.x };
+export function lineAt({ front, back }: Centres, height: Mm): readonly [Point, Point] {
+  const way = unit(subtract(front.waistPoint, back.waistPoint));
   const onto = (centre: Centre) =>
-    linesMeet(moved(back.waistPoint, up, height), way, centre.hipPoint, centre.way) ?? centre.waistPoint;
+    linesMeet(moved(back.waistPoint, leftOf(way), height), way, centre.hipPoint, centre.way) ?? centre.waistPoint;
   return [onto(back), onto(front)];
 }
 
@@ -83,3 +146,13 @@ const ELASTIC_LAP = 25;
  */
 export const elasticLength = (waistGirth: Mm, opening: Mm): Mm =>
   Math.min(ELASTIC_SHARE * waistGirth + ELASTIC_LAP, opening);
+
+/** Each end of a cord, to tie a bow: opening + 50–60 cm in all (from memory). */
+const TIE = 275;
+
+/**
+ * How long to cut a waist cord: the opening and two ends to tie.
+ *
+ * @param opening the finished opening
+ */
+export const cordLength = (opening: Mm): Mm => opening + 2 * TIE;

@@ -1,43 +1,13 @@
 import type { Centres, Leg, LegHalf } from '../leg';
 import type { Mm } from '../length';
-import {
-  type Curve,
-  curveMap,
-  curveMeetsLine,
-  curvePoint,
-  type Edge,
-  type Outline,
-  type Point,
-  parallelOutline,
-  pathReverse,
-  pathThrough,
-  subtract,
-  unit,
-} from '../plane';
-import { type CasingChoices, type CasingLines, casingHeights, casingLines } from './casing';
-import { type HemChoices, type HemTurning, hemTurning } from './hem';
+import { curveMap, type Edge, type Outline, type Point, pathThrough, subtract, unit } from '../plane';
+import { type CasingChoices, type CasingHeights, type CasingLines, casingHeights, casingLines } from './casing';
+import { type HemChoices, type HemPlan, type HemTurning, hemPlan, hemTurning } from './hem';
+import { linesOf } from './lines';
 import { grainlineOf, type LegWords, notchesOf, textsOf } from './marks';
-import type { CutEdge, Piece, PieceLine } from './piece';
-
-export type LegEdge =
-  | 'waist'
-  | 'centreFrontTurning'
-  | 'centreFront'
-  | 'crotchFront'
-  | 'inseamFront'
-  | 'inseamFrontTurning'
-  | 'hem'
-  | 'inseamBackTurning'
-  | 'inseamBack'
-  | 'crotchBack'
-  | 'centreBack'
-  | 'centreBackTurning';
-
-/** Seam allowances by seam. */
-export interface Allowances {
-  readonly inseam: Mm;
-  readonly crotch: Mm;
-}
+import { type Allowances, cutLineOf, type LegEdge, legAllowance, legOutline } from './outline';
+import type { Piece } from './piece';
+import { type PocketChoices, pocketPlace } from './pocket';
 
 /** How much longer and wider cloth is cut that will shrink in its first wash; 1 and 1 where it was washed before. */
 export interface Growth {
@@ -65,16 +35,19 @@ export interface EdgeChoices {
   readonly waist: CasingChoices;
   readonly hem: HemChoices;
   readonly allowances: Allowances;
+  readonly pocket: PocketChoices | null;
   readonly words: LegWords;
 }
 
-/** A finished leg, with the parts of its edges that checks and measures look at. */
+/** A finished leg, with the parts of its edges that checks, measures and other pieces look at. */
 export interface FinishedLeg {
   /** As it is cut and printed. */
   readonly piece: Piece;
   /** As it is worn: the same piece, but for the growth of cloth that is not washed first. */
   readonly sewn: Piece;
+  readonly heights: CasingHeights;
   readonly casing: CasingLines;
+  readonly hemPlan: HemPlan;
   readonly hem: HemTurning;
 }
 
@@ -86,30 +59,49 @@ export interface FinishedLeg {
  * @throws Refusal where the hem is deeper than the leg is long
  */
 export function finishLeg(leg: Leg, choices: EdgeChoices): FinishedLeg {
-  const casing = casingLines(centresOfLeg(leg), casingHeights(choices.waist));
-  const hem = hemTurning(leg.front.inseam, leg.back.inseam, choices.hem);
-  const stitchLine = stitchOutline(leg, casing, hem);
+  const { waist, allowances } = choices;
+  const heights = casingHeights(waist);
+  const casing = casingLines(centresOfLeg(leg), heights);
+  const plan = hemPlan(choices.hem);
+  const hem = hemTurning(leg.front.inseam, leg.back.inseam, plan);
+  const stitchLine = legOutline(leg, casing, heights.kind, hem);
+  const allowance = legAllowance(allowances, heights.kind, plan.kind);
   const sewn: Piece = {
     name: 'leg',
     cut: 2,
     mirrored: true,
     stitchLine,
-    cutLine: cutLineOf(stitchLine, choices.allowances),
-    lines: linesOf(leg, casing, hem, stitchLine),
-    folds: [
-      { name: 'waist fold', curves: pathThrough(...casing.fold) },
-      { name: 'hem fold', curves: leg.hem },
-      ...(choices.hem.turnUnder > 0 ? [{ name: 'turn-under fold', curves: pathThrough(...hem.turnUnder) }] : []),
+    cutLine: cutLineOf(stitchLine, allowance),
+    lines: [
+      ...linesOf({ leg, waist, heights, casing, plan, hem, outline: stitchLine }),
+      ...(choices.pocket ? [pocketPlace(leg, choices.pocket)] : []),
     ],
-    notches: notchesOf(leg, choices.allowances),
+    folds: foldsOf(leg, heights, casing, plan, hem),
+    notches: notchesOf(leg, allowances),
     grainline: grainlineOf(leg),
     texts: textsOf(leg, choices.words),
   };
-  return { piece: pieceGrown(sewn, choices), sewn, casing, hem };
+  return { piece: pieceGrown(sewn, choices.growth, allowance), sewn, heights, casing, hemPlan: plan, hem };
+}
+
+function foldsOf(
+  leg: Leg,
+  heights: CasingHeights,
+  casing: CasingLines,
+  plan: HemPlan,
+  hem: HemTurning,
+): readonly Edge[] {
+  return [
+    ...(heights.kind === 'folded' ? [{ name: 'waist fold', curves: pathThrough(...casing.fold) }] : []),
+    ...(plan.kind === 'folded' ? [{ name: 'hem fold', curves: leg.hem }] : []),
+    ...(plan.kind === 'folded' && plan.turnUnder > 0
+      ? [{ name: 'turn-under fold', curves: pathThrough(...hem.turnUnder) }]
+      : []),
+  ];
 }
 
 /** The leg's centre lines in the form in which the straightening found them. */
-function centresOfLeg(leg: Leg): Centres {
+export function centresOfLeg(leg: Leg): Centres {
   const centre = ({ waistPoint, hipPoint, curveEnd, lean }: LegHalf) => ({
     waistPoint,
     hipPoint,
@@ -120,13 +112,14 @@ function centresOfLeg(leg: Leg): Centres {
   return { front: centre(leg.front), back: centre(leg.back) };
 }
 
-function cutLineOf(stitchLine: Outline<LegEdge>, allowances: Allowances): readonly CutEdge[] {
-  const allowance = allowanceOf(allowances);
-  return parallelOutline(stitchLine, allowance).map((edge) => ({ ...edge, allowance: allowance(edge.name) }));
-}
-
-/** The piece for cloth that is not washed first: the sewn lines grow, the allowances don't. */
-function pieceGrown(sewn: Piece, { growth, allowances }: EdgeChoices): Piece {
+/**
+ * A piece for cloth that is not washed first: the sewn lines grow, the allowances don't.
+ *
+ * @param sewn the piece as it is worn
+ * @param growth longer and wider
+ * @param allowance of each edge
+ */
+export function pieceGrown(sewn: Piece, growth: Growth, allowance: (edge: LegEdge) => Mm): Piece {
   if (growth.lengthwise === 1 && growth.crosswise === 1) return sewn;
   const grow = (p: Point): Point => ({ x: p.x * growth.crosswise, y: p.y * growth.lengthwise });
   const grown = <E extends Edge>(edge: E): E => ({
@@ -145,7 +138,7 @@ function pieceGrown(sewn: Piece, { growth, allowances }: EdgeChoices): Piece {
   return {
     ...sewn,
     stitchLine,
-    cutLine: cutLineOf(stitchLine, allowances),
+    cutLine: cutLineOf(stitchLine, allowance),
     lines: sewn.lines.map(grown),
     folds: sewn.folds.map(grown),
     notches: sewn.notches.map((notch) => ({ ...notch, at: grow(notch.at) })),
@@ -158,68 +151,3 @@ function pieceGrown(sewn: Piece, { growth, allowances }: EdgeChoices): Piece {
 }
 
 const percent = (factor: number): string => `${((factor - 1) * 100).toFixed(1)} %`;
-
-const allowanceOf =
-  ({ inseam, crotch }: Allowances) =>
-  (edge: LegEdge): Mm =>
-    edge === 'waist' || edge === 'hem' ? 0 : edge.startsWith('inseam') ? inseam : crotch;
-
-function stitchOutline(leg: Leg, casing: CasingLines, hem: HemTurning): Outline<LegEdge> {
-  const [rawBack, rawFront] = casing.raw;
-  const [foldBack, foldFront] = casing.fold;
-  return [
-    { name: 'waist', curves: pathThrough(rawBack, rawFront) },
-    { name: 'centreFrontTurning', curves: pathThrough(rawFront, foldFront) },
-    { name: 'centreFront', curves: pathThrough(foldFront, leg.front.curveEnd) },
-    { name: 'crotchFront', curves: leg.front.crotch },
-    { name: 'inseamFront', curves: leg.front.inseam },
-    { name: 'inseamFrontTurning', curves: hem.front },
-    { name: 'hem', curves: pathThrough(...hem.raw) },
-    { name: 'inseamBackTurning', curves: pathReverse(hem.back) },
-    { name: 'inseamBack', curves: pathReverse(leg.back.inseam) },
-    { name: 'crotchBack', curves: pathReverse(leg.back.crotch) },
-    { name: 'centreBack', curves: pathThrough(leg.back.curveEnd, foldBack) },
-    { name: 'centreBackTurning', curves: pathThrough(foldBack, rawBack) },
-  ];
-}
-
-function linesOf(leg: Leg, casing: CasingLines, hem: HemTurning, outline: Outline<LegEdge>): readonly PieceLine[] {
-  const level = (name: string, y: Mm): readonly PieceLine[] => {
-    const line = levelLine(outline, y);
-    return line ? [{ name, kind: 'level', curves: pathThrough(...line) }] : [];
-  };
-  return [
-    { name: 'waist edge', kind: 'waistEdge', curves: leg.waistEdge },
-    { name: 'casing stitching', kind: 'stitching', curves: pathThrough(...casing.waistEdge) },
-    ...level('hip', leg.hipLevel),
-    ...level('crotch line', leg.crotchLevel),
-    ...(leg.kneeLevel === undefined ? [] : level('knee', leg.kneeLevel)),
-    { name: 'side', kind: 'side', curves: pathThrough(...sideLine(casing, hem)) },
-    { name: 'hem stitching', kind: 'stitching', curves: pathThrough(...hem.stitching) },
-  ];
-}
-
-/** A level right across the net leg, from back to front. */
-function levelLine(outline: Outline<LegEdge>, y: Mm): readonly [Point, Point] | undefined {
-  const seams: readonly Edge<LegEdge>[] = outline.filter(
-    (edge) => !edge.name.endsWith('Turning') && edge.name !== 'waist' && edge.name !== 'hem',
-  );
-  const xs = seams.flatMap((edge) =>
-    edge.curves.flatMap((curve: Curve) =>
-      curveMeetsLine(curve, { x: 0, y }, { x: 1, y: 0 }).map((t) => curvePoint(curve, t).x),
-    ),
-  );
-  const [left, right] = [Math.max(...xs.filter((x) => x < 0)), Math.min(...xs.filter((x) => x > 0))];
-  return Number.isFinite(left) && Number.isFinite(right)
-    ? [
-        { x: left, y },
-        { x: right, y },
-      ]
-    : undefined;
-}
-
-/** The side position, from raw edge to raw edge. */
-function sideLine(casing: CasingLines, hem: HemTurning): readonly [Point, Point] {
-  const at = ([a, b]: readonly [Point, Point]): Point => ({ x: 0, y: a.y + ((0 - a.x) / (b.x - a.x)) * (b.y - a.y) });
-  return [at(casing.raw), at(hem.raw)];
-}

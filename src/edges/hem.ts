@@ -15,21 +15,69 @@ import {
   unit,
 } from '../plane';
 
-/** A turned hem, as chosen. */
+export type HemFinish = 'turned' | 'elasticCasing' | 'drawstringCasing' | 'contrastBand' | 'ribCuff' | 'facedHem';
+
+/** How the hem is finished, as chosen. */
 export interface HemChoices {
+  readonly finish: HemFinish;
+  /** Of a turned or faced hem. */
   readonly depth: Mm;
   readonly turnUnder: Mm;
+  readonly elasticWidth: Mm;
+  readonly cordWidth: Mm;
+  /** Finished height of a contrast band or a rib cuff. */
+  readonly bandHeight: Mm;
+  /** Measured stretch of the rib, a fraction. */
+  readonly ribStretch: number;
 }
 
-/** What lies below the hem fold on one leg. */
+/** What a hem finish does to the leg. */
+export interface HemPlan {
+  readonly kind: 'folded' | 'faced' | 'seamed';
+  /** From the fold to the stitching. */
+  readonly depth: Mm;
+  /** Beyond the stitching, turned under. */
+  readonly turnUnder: Mm;
+  /** What is sewn on below: the leg is cut shorter by it, for it counts in the finished length. */
+  readonly added: Mm;
+  /** What is drawn through the turning, and how wide it is. */
+  readonly channel: { readonly holds: 'elastic' | 'cord'; readonly width: Mm } | undefined;
+}
+
+/** Elastic is drawn through a channel of its width and 1.6 mm, half a turn of cloth; a cord through ¼ in more (practice). */
+const ELASTIC_ROOM = 1.6;
+const CORD_ROOM = 6.35;
+
+/** @param hem what was chosen */
+export function hemPlan(hem: HemChoices): HemPlan {
+  const { finish, depth, turnUnder, elasticWidth, cordWidth, bandHeight } = hem;
+  const folded = { kind: 'folded', turnUnder, added: 0 } as const;
+  switch (finish) {
+    case 'elasticCasing':
+      return { ...folded, depth: elasticWidth + ELASTIC_ROOM, channel: { holds: 'elastic', width: elasticWidth } };
+    case 'drawstringCasing':
+      return { ...folded, depth: cordWidth + CORD_ROOM, channel: { holds: 'cord', width: cordWidth } };
+    case 'contrastBand':
+    case 'ribCuff':
+      return { kind: 'seamed', depth: 0, turnUnder: 0, added: bandHeight, channel: undefined };
+    case 'facedHem':
+      return { kind: 'faced', depth, turnUnder, added: 0, channel: undefined };
+    case 'turned':
+      return { ...folded, depth, channel: undefined };
+  }
+}
+
+/** What lies at the hem of one leg; lines from front to back. */
 export interface HemTurning {
-  /** Both from the fold down to the raw edge: the inseam above the fold, mirrored in it. */
+  /** Both from the fold down to the raw edge: the inseam above the fold, mirrored in it. Empty where nothing is turned. */
   readonly front: readonly Curve[];
   readonly back: readonly Curve[];
-  /** Raw edge, turn-under fold and stitching line, each from front to back. */
+  /** Raw edge; the fold itself where nothing is turned. */
   readonly raw: readonly [Point, Point];
   readonly turnUnder: readonly [Point, Point];
   readonly stitching: readonly [Point, Point];
+  /** The leg's inseams above the hem, as high as a turning or a facing reaches, downwards. */
+  readonly above: { readonly front: readonly Curve[]; readonly back: readonly Curve[] };
 }
 
 /**
@@ -37,33 +85,38 @@ export interface HemTurning {
  *
  * @param frontInseam from the crotch point to the fold
  * @param backInseam the same, of the back
- * @param hem depth and turn-under
+ * @param plan of the hem
  * @throws Refusal where the hem is deeper than the inseam leaves room for
  */
-export function hemTurning(
-  frontInseam: readonly Curve[],
-  backInseam: readonly Curve[],
-  { depth, turnUnder }: HemChoices,
-): HemTurning {
+export function hemTurning(frontInseam: readonly Curve[], backInseam: readonly Curve[], plan: HemPlan): HemTurning {
+  const { depth, turnUnder } = plan;
   const [front, back] = [pathEnd(frontInseam), pathEnd(backInseam)];
+  const whole = depth + turnUnder;
+  if (whole === 0) return bareHem(front, back);
   const way = unit(subtract(back, front));
   const up = { x: -leftOf(way).x, y: -leftOf(way).y };
   const mirror = (p: Point) => mirrored(p, front, back);
-  const above = (inseam: readonly Curve[], height: Mm) =>
-    stretchAbove(inseam, moved(front, up, height), way, depth + turnUnder);
-  const turning = (inseam: readonly Curve[]) =>
-    pathReverse(above(inseam, depth + turnUnder)).map((curve) => curveMap(curve, mirror));
+  const above = (inseam: readonly Curve[], height: Mm) => stretchAbove(inseam, moved(front, up, height), way, whole);
+  const stretches = { front: above(frontInseam, whole), back: above(backInseam, whole) };
+  const turning = (stretch: readonly Curve[]) => pathReverse(stretch).map((curve) => curveMap(curve, mirror));
   const lineAt = (height: Mm): readonly [Point, Point] =>
     height === 0 ? [front, back] : [pathStart(above(frontInseam, height)), pathStart(above(backInseam, height))];
-  const [frontTurning, backTurning] = [turning(frontInseam), turning(backInseam)];
-  const under = lineAt(depth);
+  const stitching = lineAt(depth);
+  if (plan.kind === 'faced') return { ...bareHem(front, back), stitching, above: stretches };
+  const [frontTurning, backTurning] = [turning(stretches.front), turning(stretches.back)];
   return {
     front: frontTurning,
     back: backTurning,
     raw: [pathEnd(frontTurning), pathEnd(backTurning)],
-    turnUnder: [mirror(under[0]), mirror(under[1])],
-    stitching: under,
+    turnUnder: [mirror(stitching[0]), mirror(stitching[1])],
+    stitching,
+    above: stretches,
   };
+}
+
+function bareHem(front: Point, back: Point): HemTurning {
+  const line = [front, back] as const;
+  return { front: [], back: [], raw: line, turnUnder: line, stitching: line, above: { front: [], back: [] } };
 }
 
 /** The last stretch of an inseam, from where it crosses a line parallel to the hem. */
@@ -76,3 +129,27 @@ function stretchAbove(inseam: readonly Curve[], on: Point, way: Point, height: M
   const phrase = say`a hem turning of ${mm(height)} is longer than this leg's inseam; a longer leg or a narrower hem would do.`;
   throw new Refusal([{ field: 'hem.depth', value: height, phrase }]);
 }
+
+/** Hem elastic and rib cuffs hold the ankle without pressing: this much wider (practice). */
+const ANKLE_ROOM = 10;
+const LAP = 25;
+/** Of a rib's measured stretch, the share that a sewn cuff keeps (practice). */
+const USABLE_STRETCH = 0.7;
+
+/**
+ * How long to cut the elastic for one hem: the ankle with a little room, and the lap; never longer than the hem.
+ *
+ * @param ankleGirth the ankle
+ * @param hemGirth the finished hem
+ */
+export const hemElasticLength = (ankleGirth: Mm, hemGirth: Mm): Mm => Math.min(ankleGirth + ANKLE_ROOM + LAP, hemGirth);
+
+/**
+ * The finished girth of a rib cuff: it holds the ankle, and the foot passes its stretch (practice).
+ *
+ * @param ankleGirth the ankle
+ * @param footEntryGirth round heel and instep
+ * @param ribStretch measured stretch of the rib
+ */
+export const ribCuffGirth = (ankleGirth: Mm, footEntryGirth: Mm, ribStretch: number): Mm =>
+  Math.max(ankleGirth + ANKLE_ROOM, footEntryGirth / (1 + USABLE_STRETCH * ribStretch));

@@ -2,21 +2,16 @@ export {
   type CasingChoices,
   type CasingHeights,
   type CasingLines,
+  type Channel,
   casingHeights,
   casingLines,
   elasticLength,
+  type WaistFinish,
   waistOpening,
 } from './casing';
-export {
-  type Allowances,
-  type EdgeChoices,
-  type FinishedLeg,
-  finishLeg,
-  type Growth,
-  growthFor,
-  type LegEdge,
-} from './finish';
-export { type HemChoices, type HemTurning, hemTurning } from './hem';
+export { type EdgeChoices, type FinishedLeg, finishLeg, type Growth, growthFor } from './finish';
+export { type HemChoices, type HemFinish, type HemPlan, type HemTurning, hemPlan, hemTurning } from './hem';
+export type { Allowances, LegEdge } from './outline';
 export {
   type CutEdge,
   cutCurves,
@@ -26,4 +21,6 @@ export {
   type PieceLine,
   type PieceText,
 } from './piece';
+export { type BodyGirths, type Notions, notionsOf, otherPieces } from './pieces';
+export type { PocketChoices } from './pocket';
 export { edgesWorking } from './working';

@@ -19,9 +19,9 @@ export interface Notch {
 }
 
 /** What a line on the piece means; each meaning has its own line type, on the screen and in print. */
-export type LineKind = 'level' | 'side' | 'stitching' | 'waistEdge';
+export type LineKind = 'level' | 'side' | 'stitching' | 'waistEdge' | 'quarter' | 'opening' | 'lengthen' | 'place';
 
-/** A line inside the piece: waist edge, casing stitching, hip, knee, side. */
+/** A line inside the piece: waist edge, stitching, levels, side, quarters, openings for cords, where to lengthen. */
 export interface PieceLine extends Edge {
   readonly kind: LineKind;
 }

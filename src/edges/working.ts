@@ -1,18 +1,17 @@
-import { mm, type Phrase, say } from '../length';
+import { mm, number, type Phrase, say } from '../length';
 import type { Edge, WorkingStep } from '../plane';
-import { type CasingHeights, elasticLength } from './casing';
 import type { EdgeChoices, FinishedLeg } from './finish';
+import type { Notions } from './pieces';
 
 /** How the leg got its edges, step by step, in the order of work. */
 export function edgesWorking(
   finished: FinishedLeg,
   choices: EdgeChoices,
-  heights: CasingHeights,
+  notions: Notions,
   waistGirth: number,
-  opening: number,
 ): readonly WorkingStep[] {
-  const { piece } = finished;
-  const step = (id: string, sentence: Phrase, formula: Phrase, lines: readonly Edge[]): WorkingStep => ({
+  const { piece, heights, hemPlan } = finished;
+  const step = (id: string, [sentence, formula]: Told, lines: readonly Edge[]): WorkingStep => ({
     id: `edges.${id}`,
     station: 'edges',
     sentence,
@@ -21,61 +20,134 @@ export function edgesWorking(
   });
   const edges = (...names: readonly string[]) =>
     [...piece.stitchLine, ...piece.folds, ...piece.lines].filter((edge) => names.includes(edge.name));
-  const { waist, hem, allowances } = choices;
-  const rows = waist.rows > 1 ? `${waist.rows} rows of ` : '';
-  return [
-    step(
-      'casing',
-      say`The casing is built ${mm(heights.height)} above the waist edge: twice the elastic and the turn of the cloth. It folds halfway, at ${mm(heights.fold)}.`,
-      say`2 × ${rows}${mm(waist.elasticWidth)} + ${mm(waist.turnOfCloth)}${waist.rows > 1 ? ' and 3 mm between the rows' : ''}`,
-      edges('waist edge', 'waist fold', 'waist'),
-    ),
-    ...(heights.catch > 0
-      ? [
-          step(
-            'catch',
-            say`${mm(heights.catch)} more lie beyond the stitching, so that the ${waist.rawEdge === 'overlocked' ? 'overlocked edge' : 'edge turned under'} is caught.`,
-            [],
-            edges('waist', 'casing stitching'),
-          ),
-        ]
-      : []),
-    step(
-      'mirror',
-      say`Above its fold the casing mirrors the leg below, and so does the hem below its fold: turned over, they lie flat.`,
-      [],
-      edges(
-        'centreFrontTurning',
-        'centreBackTurning',
-        'inseamFrontTurning',
-        'inseamBackTurning',
-        'waist fold',
-        'hem fold',
+  const { waist, allowances } = choices;
+  const steps: (WorkingStep | false)[] = [
+    step('casing', waistTold(finished, choices), edges('waist edge', 'waist fold', 'waist', 'channel stitching')),
+    heights.catch > 0 &&
+      step(
+        'catch',
+        [
+          say`${mm(heights.catch)} more lie beyond the stitching, so that the ${waist.rawEdge === 'overlocked' ? 'overlocked edge' : 'edge turned under'} is caught.`,
+          [],
+        ],
+        edges('waist', 'casing stitching'),
       ),
-    ),
-    step(
-      'elastic',
-      say`Cut the elastic ${mm(elasticLength(waistGirth, opening))} long: it holds, and it never is longer than the opening.`,
-      say`0.92 × waist ${mm(waistGirth)} + ${mm(25)} lap`,
-      [],
-    ),
+    (heights.kind === 'folded' || hemPlan.kind === 'folded') &&
+      step(
+        'mirror',
+        [say`Beyond its fold a turning mirrors the leg on this side of it: turned over, it lies flat.`, []],
+        [...piece.stitchLine.filter((edge) => edge.name.endsWith('Turning')), ...edges('waist fold', 'hem fold')],
+      ),
+    notions.elasticLength !== undefined &&
+      step(
+        'elastic',
+        [
+          say`Cut the elastic ${mm(notions.elasticLength)} long: it holds, and it never is longer than the opening.`,
+          say`0.92 × waist ${mm(waistGirth)} + ${mm(25)} lap`,
+        ],
+        edges('quarter'),
+      ),
+    notions.cordLength !== undefined &&
+      step(
+        'cord',
+        [
+          say`The cord comes out ${mm(20)} to each side of centre front, through the outer layer, reinforced; it is ${mm(notions.cordLength)} long.`,
+          say`the opening and two ends of ${mm(275)} to tie`,
+        ],
+        edges('cord opening'),
+      ),
     step(
       'hem',
-      say`The hem is turned up ${mm(hem.depth)}${hem.turnUnder > 0 ? say`, with ${mm(hem.turnUnder)} turned under` : []}.`,
-      [],
-      edges('hem fold', 'hem stitching', 'turn-under fold', 'hem'),
+      hemTold(finished, choices, notions),
+      edges('hem fold', 'hem stitching', 'turn-under fold', 'hem', 'hem cord opening'),
     ),
     step(
       'allowances',
-      say`The cut line runs parallel to the stitching line: ${mm(allowances.inseam)} at the inseams, ${mm(allowances.crotch)} at the crotch seam. At the crotch point both go on straight until they meet; at folds they mirror; raw edges carry none.`,
-      [],
+      [
+        say`The cut line runs parallel to the stitching line: ${mm(allowances.inseam)} at the inseams, ${mm(allowances.crotch)} at the crotch seam. At the crotch point both go on straight until they meet; at folds they mirror; raw edges carry none.`,
+        [],
+      ],
       piece.cutLine,
     ),
     step(
       'marks',
-      say`One notch in front and two behind where the crotch curve begins; single notches on the inseams at equal lengths from the crotch, so that they meet.`,
-      [],
-      [],
+      [
+        say`One notch in front and two behind where the crotch curve begins; single notches on the inseams at equal lengths from the crotch, so that they meet. The quarter of the waist lies halfway between the centre seams, apart from the side.`,
+        [],
+      ],
+      edges('quarter', 'side'),
     ),
   ];
+  return steps.filter((one) => one !== false);
+}
+
+/** A sentence, and the formula behind it. */
+type Told = readonly [Phrase, Phrase];
+
+/** What is built at the waist, and by which rule. */
+function waistTold({ heights, casing }: FinishedLeg, { waist }: EdgeChoices): Told {
+  const rows = waist.rows > 1 ? `${waist.rows} rows of ` : '';
+  const apart = waist.rows > 1 ? ' and 3 mm between the rows' : '';
+  const elastic = say`2 × ${rows}${mm(waist.elasticWidth)} + ${mm(waist.turnOfCloth)}${apart}`;
+  const cord = say`2 × (cord ${mm(waist.cordWidth)} + ${mm(6.35)} of room)`;
+  const built = say`The casing is built ${mm(heights.height)} above the waist edge`;
+  const halfway = say`It folds halfway, at ${mm(heights.fold)}.`;
+  const edge = 2 * Math.abs(casing.waistEdge[1].x - casing.waistEdge[0].x);
+  switch (waist.finish) {
+    case 'elasticCasing':
+      return [say`${built}: twice the elastic and the turn of the cloth. ${halfway}`, elastic];
+    case 'drawstringCasing':
+      return [say`${built}, so that the cord runs with room. ${halfway}`, say`${cord} + ${mm(waist.turnOfCloth)}`];
+    case 'elasticAndDrawstring':
+      return [
+        say`${built}: the elastic below, the cord in a channel of its own above it. ${halfway}`,
+        say`${elastic} + ${cord}`,
+      ];
+    case 'separateCasing':
+      return [
+        say`The casing is a straight piece of its own, ${mm(heights.height)} high before it is folded, and about ${mm(edge)} long: the waist edge all round.`,
+        elastic,
+      ];
+    case 'knitBand':
+      return [
+        say`A band of knit, ${mm(waist.bandHeight)} high when folded, is sewn to the waist edge, stretched to it.`,
+        say`0.85 × waist`,
+      ];
+    case 'facedCasing':
+      return [
+        say`The leg ends ${mm(heights.fold)} above the waist edge; a facing of the leg’s own shape is sewn on there and turned inside, so that the casing lies flat at any lean.`,
+        elastic,
+      ];
+  }
+}
+
+/** What is done at the hem. */
+function hemTold({ hemPlan }: FinishedLeg, { hem }: EdgeChoices, notions: Notions): Told {
+  const under = hem.turnUnder > 0 ? say`, with ${mm(hem.turnUnder)} turned under` : say`, its edge overlocked`;
+  switch (hem.finish) {
+    case 'turned':
+      return [say`The hem is turned up ${mm(hem.depth)}${under}.`, []];
+    case 'elasticCasing':
+      return [
+        say`The hem is a casing ${mm(hemPlan.depth)} deep; cut its elastic ${mm(notions.hemElasticLength ?? 0)} long.`,
+        say`elastic ${mm(hem.elasticWidth)} and room; the ankle, ${mm(10)} of room and ${mm(25)} lap`,
+      ];
+    case 'drawstringCasing':
+      return [
+        say`The hem is a casing ${mm(hemPlan.depth)} deep with its opening at the side; its cord is ${mm(notions.hemCordLength ?? 0)} long.`,
+        say`cord ${mm(hem.cordWidth)} + ${mm(6.35)} of room`,
+      ];
+    case 'contrastBand':
+      return [say`A doubled band, ${mm(hem.bandHeight)} high, is sewn to the leg, which ends that much higher.`, []];
+    case 'ribCuff':
+      return [
+        say`A cuff of rib, ${mm(hem.bandHeight)} high, is sewn to the leg, which ends that much higher; the foot passes its stretch.`,
+        say`the larger of ankle + ${mm(10)} and foot ÷ (1 + 0.7 × ${number(hem.ribStretch)})`,
+      ];
+    case 'facedHem':
+      return [
+        say`A facing of the leg’s own shape, ${mm(hem.depth)} deep, is sewn to the hem and turned inside${under}.`,
+        [],
+      ];
+  }
 }

@@ -28,6 +28,7 @@ export const LINE_STYLES: Readonly<Record<Exclude<Stroke, 'solid'>, LineStyle>> 
   stitching: { width: 0.25, colour: INK.sewn, dash: [8, 2.5] },
   fold: { width: 0.25, colour: INK.sign, dash: [] },
   level: { width: 0.25, colour: INK.level, dash: [0.3, 1.3] },
+  lengthen: { width: 0.25, colour: INK.level, dash: [3, 1.5] },
   side: { width: 0.25, colour: INK.level, dash: [7, 1.5, 0.3, 1.5] },
   waistEdge: { width: 0.25, colour: INK.level, dash: [] },
   notch: { width: 0.4, colour: INK.sign, dash: [] },

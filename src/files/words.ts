@@ -47,7 +47,7 @@ const SHAPE_WORDS: Readonly<Record<string, string>> = { block: 'as the block', p
 
 /** What was chosen, in words. */
 export function choiceSentences({ project, leg }: Draft): readonly string[] {
-  const { cloth, waist, hem, allowances, units } = project;
+  const { cloth, allowances, units } = project;
   const l = (value: Mm) => formatLength(value, units);
   const stretch = cloth.stretch > 0 ? `, stretches ${plain(cloth.stretch * 100, 0)} %` : '';
   const { length, shape } = project.leg;
@@ -55,27 +55,74 @@ export function choiceSentences({ project, leg }: Draft): readonly string[] {
   const shapeWords = typeof shape === 'string' ? (SHAPE_WORDS[shape] ?? shape) : `hem ${l(shape.hemGirth)} round`;
   const upright = `${plain(leg.straighten * 100, 0)} %`;
   const how = leg.straightenAutomatic ? 'as needed to pull on' : 'by hand';
-  const rows = waist.rows === 1 ? '1 row' : `${waist.rows} rows`;
-  const threaded = waist.elastic === 'threaded' ? 'threaded' : 'sewn on';
-  const raw = waist.rawEdge === 'overlocked' ? 'raw edge overlocked' : 'raw edge turned under';
   return [
     `Cloth: ${cloth.kind}${stretch}, ${l(cloth.width)} wide, ${cloth.washFirst ? 'washed before cutting' : 'not washed first'}${project.use.forSleeping ? '; for sleeping' : ''}.`,
     `Leg: ${lengthWords}, shape ${shapeWords}, spread ${l(leg.spread)}, centres straightened ${upright} (${how}).`,
-    `Waist: fold-over casing for elastic ${l(waist.elasticWidth)} wide, ${rows}, ${threaded}; ${raw}.`,
-    `Hem: turned ${l(hem.depth)}, ${hem.turnUnder > 0 ? `${l(hem.turnUnder)} turned under` : 'edge overlocked'}.`,
+    `Waist: ${waistWords(project)}.`,
+    `Hem: ${hemWords(project)}.`,
     `Seam allowances are drawn in: inseam ${l(allowances.inseam)}, crotch and centres ${l(allowances.crotch)}.`,
   ];
 }
 
+/** How the waist is finished, in words. */
+function waistWords({ waist, units }: Project): string {
+  const l = (value: Mm) => formatLength(value, units);
+  const rows = waist.rows === 1 ? '1 row' : `${waist.rows} rows`;
+  const raw = waist.rawEdge === 'overlocked' ? 'raw edge overlocked' : 'raw edge turned under';
+  const elastic = `elastic ${l(waist.elasticWidth)} wide, ${rows}`;
+  switch (waist.finish) {
+    case 'elasticCasing':
+      return `fold-over casing for ${elastic}, ${waist.elastic === 'threaded' ? 'threaded' : 'sewn on'}; ${raw}`;
+    case 'drawstringCasing':
+      return `fold-over casing for a cord ${l(waist.cordWidth)} wide; ${raw}`;
+    case 'elasticAndDrawstring':
+      return `fold-over casing for ${elastic}, and a cord ${l(waist.cordWidth)} wide above it; ${raw}`;
+    case 'separateCasing':
+      return `casing of its own piece for ${elastic}`;
+    case 'knitBand':
+      return `band of knit, ${l(waist.bandHeight)} high`;
+    case 'facedCasing':
+      return `faced casing for ${elastic}; ${raw}`;
+  }
+}
+
+/** How the hem is finished, in words. */
+function hemWords({ hem, units }: Project): string {
+  const l = (value: Mm) => formatLength(value, units);
+  const under = hem.turnUnder > 0 ? `${l(hem.turnUnder)} turned under` : 'edge overlocked';
+  switch (hem.finish) {
+    case 'turned':
+      return `turned ${l(hem.depth)}, ${under}`;
+    case 'elasticCasing':
+      return `casing for elastic ${l(hem.elasticWidth)} wide`;
+    case 'drawstringCasing':
+      return `casing for a cord ${l(hem.cordWidth)} wide, opening at the side`;
+    case 'contrastBand':
+      return `band ${l(hem.bandHeight)} high, doubled`;
+    case 'ribCuff':
+      return `cuff of rib, ${l(hem.bandHeight)} high`;
+    case 'facedHem':
+      return `faced, ${l(hem.depth)} deep, ${under}`;
+  }
+}
+
 /** What to cut. */
-export function cutRows({ pieces, measures, project }: Draft): readonly Row[] {
+export function cutRows({ pieces, notions, project }: Draft): readonly Row[] {
+  const { waist, hem, units } = project;
+  const l = (value: Mm) => formatLength(value, units);
   const cloth = pieces.map((piece) => ({
-    name: `${piece.name}, of the cloth`,
+    name: piece.name === 'leg' ? 'leg, of the cloth' : piece.name,
     value: piece.mirrored ? `${piece.cut}, ${piece.cut / 2} of them mirrored` : `${piece.cut}`,
   }));
-  const elastic = `${formatLength(project.waist.elasticWidth, project.units)} elastic`;
-  const count = project.waist.rows === 1 ? '' : `${project.waist.rows} × `;
-  return [...cloth, { name: elastic, value: `${count}${formatLength(measures.elasticLength, project.units)}` }];
+  const length = (name: string, mm: Mm | undefined, count: number): readonly Row[] =>
+    mm === undefined ? [] : [{ name, value: `${count === 1 ? '' : `${count} × `}${l(mm)}` }];
+  return [
+    ...cloth,
+    ...length(`${l(waist.elasticWidth)} elastic`, notions.elasticLength, waist.rows),
+    ...length(`${l(waist.cordWidth)} cord`, notions.cordLength, 1),
+    ...length(`${l(hem.elasticWidth)} elastic, hems`, notions.hemElasticLength, 2),
+    ...length(`${l(hem.cordWidth)} cord, hems`, notions.hemCordLength, 2),
+  ];
 }
 
 /** One sentence for each check that is not good, wrong before mind; one that says all is well where there is none. */

@@ -1,7 +1,7 @@
 import type { Blocks, Proportions } from '../block';
 import type { Body } from '../body';
 import type { Check } from '../check';
-import type { Piece } from '../edges';
+import type { Notions, Piece } from '../edges';
 import type { Leg } from '../leg';
 import type { Mm } from '../length';
 import type { WorkingStep } from '../plane';
@@ -48,6 +48,8 @@ export interface Draft {
   readonly blocks: Blocks;
   readonly leg: Leg;
   readonly pieces: readonly Piece[];
+  /** What is cut or bought to length beside the cloth. */
+  readonly notions: Notions;
   readonly measures: Measures;
   readonly checks: readonly Check[];
   readonly sheets: SheetPlan;

@@ -1,7 +1,17 @@
 import { blocksCorrected, blocksFromTrace, draftBlocks, NO_CORRECTIONS } from '../block';
 import { type Body, prepareBody } from '../body';
 import { pullOnNeeded, runChecks } from '../check';
-import { type CasingHeights, casingHeights, casingLines, finishLeg, growthFor, waistOpening } from '../edges';
+import {
+  type CasingHeights,
+  casingHeights,
+  casingLines,
+  finishLeg,
+  growthFor,
+  hemPlan,
+  notionsOf,
+  otherPieces,
+  waistOpening,
+} from '../edges';
 import {
   centresOf,
   finishedInseam,
@@ -14,7 +24,7 @@ import {
   legFrom,
   spreadLeg,
 } from '../leg';
-import { type Mm, Refusal, type Result } from '../length';
+import { type Mm, mm, Refusal, type Result, say } from '../length';
 import { tilePieces } from '../sheets';
 import type { Draft, ProjectBlocks } from './draft-types';
 import { measuresOf } from './measures';
@@ -69,13 +79,19 @@ function drafted(project: Project, watch: StageWatch): Draft {
   const checks = runChecks({ body, cloth: project.cloth, leg, finished, casing: heights, hem: project.hem, opening });
   watch('checks');
 
-  const pieces = [finished.piece];
+  const girths = {
+    waistGirth: body.waistGirth,
+    ankleGirth: ankleOf(project, body),
+    footEntryGirth: body.footEntryGirth,
+  };
+  const notions = notionsOf(finished, choices, girths);
+  const pieces = [finished.piece, ...otherPieces(leg, finished, choices, girths)];
   const sheets = tilePieces(pieces, project.paper);
   watch('sheets');
 
-  const working = workingOf({ project, body, drafted, joined, leg, legChoices, finished, choices, heights, measures });
+  const working = workingOf({ project, body, drafted, joined, leg, legChoices, finished, choices, notions, measures });
   watch('working');
-  return { project, body, blocks: drafted.blocks, leg, pieces, measures, checks, sheets, working };
+  return { project, body, blocks: drafted.blocks, leg, pieces, notions, measures, checks, sheets, working };
 }
 
 interface FittedLeg {
@@ -117,7 +133,7 @@ function legAimed(project: Project, body: Body, heights: CasingHeights, needed: 
     straightenAutomatic: automatic,
     raiseWaist,
     lowerCrotch,
-    inseam: finishedInseam(length, body.insideLeg, blocks.riseEase),
+    inseam: legInseam(finishedInseam(length, body.insideLeg, blocks.riseEase), project.hem),
     ankleInseam: finishedInseam('ankle', body.insideLeg, blocks.riseEase),
     shape,
     footEntryGirth: body.footEntryGirth,
@@ -125,6 +141,21 @@ function legAimed(project: Project, body: Body, heights: CasingHeights, needed: 
   };
   return { drafted, joined, choices, leg: legFrom(joined, choices) };
 }
+
+/** The survey's median of heel-and-instep ÷ ankle (ANSUR II, 6,068 adults): for an ankle that nobody measured. */
+const FOOT_OVER_ANKLE = 1.483;
+
+const ankleOf = (project: Project, body: Body): Mm => project.body.ankleGirth ?? body.footEntryGirth / FOOT_OVER_ANKLE;
+
+/** The leg's own inseam: bands and cuffs count in the finished length. */
+function legInseam(finished: Mm, hem: Project['hem']): Mm {
+  const inseam = finished - hemPlan(hem).added;
+  if (inseam >= SHORTEST_LEG) return inseam;
+  const phrase = say`leaves ${mm(inseam)} of inseam to the leg; at least ${mm(SHORTEST_LEG)} must stay, so a lower band or a longer leg would do.`;
+  throw new Refusal([{ field: 'hem.bandHeight', value: hem.bandHeight, phrase }]);
+}
+
+const SHORTEST_LEG = 25;
 
 /** The project's blocks, corrected after wearing. A correction changes the crotch length on purpose, so it moves what is wanted. */
 function blocksOf(project: Project, body: Body, aim: Mm): ProjectBlocks {

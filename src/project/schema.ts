@@ -95,17 +95,29 @@ const schemaWith = (allowance: Mm) =>
       ),
     }),
     waist: optionalPart({
-      finish: v.optional(oneOf('elasticCasing'), 'elasticCasing'),
+      finish: v.optional(
+        oneOf('elasticCasing', 'drawstringCasing', 'elasticAndDrawstring', 'separateCasing', 'knitBand', 'facedCasing'),
+        'elasticCasing',
+      ),
       elasticWidth: length(3, 80, 25.4),
       rows: v.optional(v.picklist([1, 2, 3, 4], 'between|number|1|4'), 1),
       turnOfCloth: length(0, 12, 3.2),
       elastic: v.optional(oneOf('threaded', 'sewnOn'), 'threaded'),
       rawEdge: v.optional(oneOf('overlocked', 'turnedUnder'), 'overlocked'),
+      cordWidth: length(2, 40, 10),
+      bandHeight: length(10, 150, 60),
     }),
     hem: optionalPart({
-      finish: v.optional(oneOf('turned'), 'turned'),
+      finish: v.optional(
+        oneOf('turned', 'elasticCasing', 'drawstringCasing', 'contrastBand', 'ribCuff', 'facedHem'),
+        'turned',
+      ),
       depth: length(5, 120, 30),
       turnUnder: length(0, 30, 10),
+      elasticWidth: length(3, 50, 12.7),
+      cordWidth: length(2, 20, 6),
+      bandHeight: length(10, 200, 60),
+      ribStretch: figure(0, 2, 0.5),
     }),
     allowances: optionalPart({
       inseam: length(0, 40, allowance),
@@ -113,7 +125,18 @@ const schemaWith = (allowance: Mm) =>
       waist: length(0, 40, allowance),
       hem: length(0, 40, allowance),
     }),
-    pocket: v.optional(v.null('notYet|pocket')),
+    pocket: v.optional(
+      v.nullable(
+        part({
+          width: length(40, 300, 150),
+          height: length(40, 350, 165),
+          facing: length(10, 80, 30),
+          part: v.optional(oneOf('front', 'back'), 'back'),
+          count: v.optional(v.picklist([1, 2], 'between|number|1|2'), 1),
+        }),
+      ),
+      null,
+    ),
     fit: v.optional(
       v.nullable(
         part({

@@ -1,5 +1,6 @@
 import type { BlockOptions, Corrections, TracedBlock } from '../block';
 import type { MeasurementKey } from '../body';
+import type { Allowances, CasingChoices, HemChoices, PocketChoices } from '../edges';
 import type { LengthName } from '../leg';
 import type { Mm, Units } from '../length';
 
@@ -34,16 +35,10 @@ export interface Project {
     readonly length: LengthName | { readonly inseam: Mm };
     readonly shape: ShapeName | { readonly hemGirth: Mm };
   };
-  readonly waist: {
-    readonly finish: 'elasticCasing';
-    readonly elasticWidth: Mm;
-    readonly rows: number;
-    readonly turnOfCloth: Mm;
-    readonly elastic: 'threaded' | 'sewnOn';
-    readonly rawEdge: 'overlocked' | 'turnedUnder';
-  };
-  readonly hem: { readonly finish: 'turned'; readonly depth: Mm; readonly turnUnder: Mm };
-  readonly allowances: { readonly inseam: Mm; readonly crotch: Mm; readonly waist: Mm; readonly hem: Mm };
+  readonly waist: CasingChoices;
+  readonly hem: HemChoices;
+  readonly allowances: Allowances;
+  readonly pocket: PocketChoices | null;
   readonly fit: Corrections | null;
   readonly paper: {
     readonly sheet: string;

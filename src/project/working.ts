@@ -1,6 +1,6 @@
 import { blockWorking, correctionsWorking, NO_CORRECTIONS, tracedWorking } from '../block';
 import { type Body, bodyWorking } from '../body';
-import { type CasingHeights, type EdgeChoices, edgesWorking, type FinishedLeg } from '../edges';
+import { type EdgeChoices, edgesWorking, type FinishedLeg, type Notions } from '../edges';
 import { centresOf, type JoinedBlocks, type Leg, type LegChoices, legWorking } from '../leg';
 import type { WorkingStep } from '../plane';
 import type { Measures, ProjectBlocks } from './draft-types';
@@ -15,7 +15,7 @@ interface Story {
   readonly legChoices: LegChoices;
   readonly finished: FinishedLeg;
   readonly choices: EdgeChoices;
-  readonly heights: CasingHeights;
+  readonly notions: Notions;
   readonly measures: Measures;
 }
 
@@ -54,7 +54,7 @@ export function workingOf(s: Story): readonly WorkingStep[] {
           ? (SHAPE_WORDS[shape] ?? shape)
           : 'The leg narrows evenly, in one hollow line, to the hem that was chosen.',
     }),
-    ...edgesWorking(s.finished, s.choices, s.heights, s.body.waistGirth, s.measures.waistOpening),
+    ...edgesWorking(s.finished, s.choices, s.notions, s.body.waistGirth),
     ...correctionsWorking(s.drafted.uncorrected, s.drafted.blocks, s.project.fit ?? NO_CORRECTIONS),
   ];
 }

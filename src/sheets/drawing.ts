@@ -9,7 +9,17 @@ export const LAYERS = ['levels', 'folds', 'stitch', 'cut', 'marks', 'text'] as c
 export type Layer = (typeof LAYERS)[number];
 
 /** What a line means; each meaning has its own line type. `solid` is a filled sign: an arrowhead, a fold triangle. */
-export type Stroke = 'cut' | 'stitching' | 'fold' | 'level' | 'side' | 'waistEdge' | 'notch' | 'grain' | 'solid';
+export type Stroke =
+  | 'cut'
+  | 'stitching'
+  | 'fold'
+  | 'level'
+  | 'lengthen'
+  | 'side'
+  | 'waistEdge'
+  | 'notch'
+  | 'grain'
+  | 'solid';
 
 /** One line or sign of a drawing. */
 export interface DrawnPath {
@@ -36,6 +46,22 @@ const LINE_LAYER: Readonly<Record<LineKind, Layer>> = {
   side: 'levels',
   waistEdge: 'levels',
   stitching: 'stitch',
+  quarter: 'marks',
+  opening: 'marks',
+  lengthen: 'levels',
+  place: 'levels',
+};
+
+/** Quarters and openings are drawn as notches are, places to lengthen as levels. */
+const LINE_STROKE: Readonly<Record<LineKind, Stroke>> = {
+  level: 'level',
+  side: 'side',
+  waistEdge: 'waistEdge',
+  stitching: 'stitching',
+  quarter: 'notch',
+  opening: 'notch',
+  lengthen: 'lengthen',
+  place: 'waistEdge',
 };
 
 /**
@@ -57,7 +83,7 @@ export function pieceDrawing(piece: Piece, shift: Point = point(0, 0)): PieceDra
       closed,
     });
 
-  for (const line of piece.lines) draw(LINE_LAYER[line.kind], line.kind, line.name, line.curves);
+  for (const line of piece.lines) draw(LINE_LAYER[line.kind], LINE_STROKE[line.kind], line.name, line.curves);
   for (const fold of piece.folds) {
     draw('folds', 'fold', fold.name, fold.curves);
     for (const triangle of foldTriangles(fold.curves)) draw('folds', 'solid', fold.name, triangle, true);

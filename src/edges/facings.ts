@@ -1,0 +1,92 @@
+import type { Leg } from '../leg';
+import type { Mm } from '../length';
+import { type Outline, type Point, pathReverse, pathThrough } from '../plane';
+import { lineAt } from './casing';
+import { centresOfLeg, type FinishedLeg } from './finish';
+import { type Allowances, cutLineOf } from './outline';
+import type { Piece } from './piece';
+
+type FacingEdge = 'waist' | 'centreFront' | 'lower' | 'centreBack' | 'inseamFront' | 'hem' | 'inseamBack' | 'upper';
+
+/**
+ * The facing of a faced casing: the leg's own shape from its upper edge down to the stitching and the catch below it. It
+ * lies flat at any lean, because it is cut as the leg is.
+ *
+ * @param leg the leg
+ * @param finished the finished leg
+ * @param allowances by seam; the lower edge is finished by itself and bears none
+ */
+export function waistFacing(leg: Leg, { casing, heights }: FinishedLeg, allowances: Allowances): Piece {
+  const [topBack, topFront] = casing.fold;
+  const [lowBack, lowFront] = lineAt(centresOfLeg(leg), -heights.catch);
+  const stitchLine: Outline<FacingEdge> = [
+    { name: 'waist', curves: pathThrough(topBack, topFront) },
+    { name: 'centreFront', curves: pathThrough(topFront, lowFront) },
+    { name: 'lower', curves: pathThrough(lowFront, lowBack) },
+    { name: 'centreBack', curves: pathThrough(lowBack, topBack) },
+  ];
+  const allowance = (edge: FacingEdge): Mm =>
+    edge === 'waist' ? allowances.waist : edge === 'lower' ? 0 : allowances.crotch;
+  return facingPiece('waist facing', stitchLine, allowance, [topBack, topFront], heights.fold + heights.catch);
+}
+
+/**
+ * The facing of a faced hem: the leg's own shape above the hem, as deep as it is turned.
+ *
+ * @param leg the leg
+ * @param finished the finished leg
+ * @param allowances by seam; the upper edge is finished by itself and bears none
+ */
+export function hemFacing(leg: Leg, { hem, hemPlan }: FinishedLeg, allowances: Allowances): Piece {
+  const [front, back] = hem.raw;
+  const { above } = hem;
+  const [upperFront, upperBack] = [above.front[0]?.[0] ?? front, above.back[0]?.[0] ?? back];
+  const stitchLine: Outline<FacingEdge> = [
+    { name: 'upper', curves: pathThrough(upperBack, upperFront) },
+    { name: 'inseamFront', curves: above.front },
+    { name: 'hem', curves: leg.hem },
+    { name: 'inseamBack', curves: pathReverse(above.back) },
+  ];
+  const allowance = (edge: FacingEdge): Mm =>
+    edge === 'hem' ? allowances.hem : edge === 'upper' ? 0 : allowances.inseam;
+  return facingPiece('hem facing', stitchLine, allowance, [back, front], -(hemPlan.depth + hemPlan.turnUnder));
+}
+
+const TALLEST = 6;
+/** Width of an average letter of the print font, as a share of the letter height. */
+const LETTER_WIDTH = 0.82;
+
+function facingPiece(
+  name: string,
+  stitchLine: Outline<FacingEdge>,
+  allowance: (edge: FacingEdge) => Mm,
+  [from, to]: readonly [Point, Point],
+  depth: Mm,
+): Piece {
+  const text = `${name} · cut 2, mirrored`;
+  const way = { x: to.x - from.x, y: to.y - from.y };
+  const at = (share: number, down: number): Point => ({
+    x: from.x + share * way.x,
+    y: from.y + share * way.y + down * depth,
+  });
+  return {
+    name,
+    cut: 2,
+    mirrored: true,
+    stitchLine,
+    cutLine: cutLineOf(stitchLine, allowance),
+    lines: [],
+    folds: [],
+    notches: [],
+    grainline: [at(0.85, 0.2), at(0.85, 0.8)].sort((a, b) => a.y - b.y) as unknown as readonly [Point, Point],
+    texts: [
+      {
+        at: at(0.4, 0.55),
+        text,
+        size: Math.min(TALLEST, 0.3 * Math.abs(depth), (0.6 * Math.hypot(way.x, way.y)) / (LETTER_WIDTH * text.length)),
+        turn: 0,
+        role: 'name',
+      },
+    ],
+  };
+}

@@ -1,0 +1,162 @@
+import type { Leg } from '../leg';
+import type { Mm } from '../length';
+import {
+  between,
+  type Curve,
+  curveMeetsLine,
+  curvePoint,
+  leftOf,
+  moved,
+  type Outline,
+  type Point,
+  pathThrough,
+  subtract,
+  unit,
+} from '../plane';
+import type { CasingChoices, CasingHeights, CasingLines } from './casing';
+import type { HemPlan, HemTurning } from './hem';
+import type { LegEdge } from './outline';
+import type { PieceLine } from './piece';
+
+/** What the lines of a leg are drawn from. */
+export interface LegLines {
+  readonly leg: Leg;
+  readonly waist: CasingChoices;
+  readonly heights: CasingHeights;
+  readonly casing: CasingLines;
+  readonly plan: HemPlan;
+  readonly hem: HemTurning;
+  readonly outline: Outline<LegEdge>;
+}
+
+/** All lines inside the leg: waist edge, stitching, levels, side, quarters, openings for cords, where to lengthen. */
+export function linesOf(l: LegLines): readonly PieceLine[] {
+  const { leg, casing, hem, plan, heights } = l;
+  const level = (name: string, y: Mm, kind: PieceLine['kind'] = 'level'): readonly PieceLine[] => {
+    const line = levelLine(l.outline, y);
+    return line ? [{ name, kind, curves: pathThrough(...line) }] : [];
+  };
+  const folded = heights.kind !== 'seamed';
+  return [
+    { name: 'waist edge', kind: 'waistEdge', curves: leg.waistEdge },
+    ...(folded
+      ? [{ name: 'casing stitching', kind: 'stitching', curves: pathThrough(...casing.waistEdge) } as const]
+      : []),
+    ...casing.partings.map(
+      (line) => ({ name: 'channel stitching', kind: 'stitching', curves: pathThrough(...line) }) as const,
+    ),
+    ...level('hip', leg.hipLevel),
+    ...level('crotch line', leg.crotchLevel),
+    ...(leg.kneeLevel === undefined ? [] : level('knee', leg.kneeLevel)),
+    ...lengthenLevels(leg).flatMap(({ name, y }) => level(name, y, 'lengthen')),
+    { name: 'side', kind: 'side', curves: pathThrough(...sideLine(casing, hem)) },
+    ...(plan.kind === 'seamed'
+      ? []
+      : [{ name: 'hem stitching', kind: 'stitching', curves: pathThrough(...hem.stitching) } as const]),
+    ...quarterMarks(l),
+    ...cordOpenings(l),
+  ];
+}
+
+/**
+ * Where a leg may be cut across to make it longer or shorter without spoiling a curve: mid-hip, mid-thigh, mid-calf
+ * (practice).
+ */
+function lengthenLevels(leg: Leg): readonly { readonly name: string; readonly y: Mm }[] {
+  const hem = Math.min(...leg.hem.flatMap(([a, , , d]) => [a.y, d.y]));
+  const waist = Math.max(leg.front.waistPoint.y, leg.back.waistPoint.y);
+  const knee = leg.kneeLevel ?? hem;
+  const lowestNotch = leg.crotchLevel + CLEAR_OF_NOTCHES;
+  return [
+    { name: 'lengthen or shorten the rise here', y: (waist + leg.hipLevel) / 2 },
+    ...(hem > lowestNotch + CLEAR_OF_NOTCHES
+      ? [
+          {
+            name: 'lengthen or shorten the thigh here',
+            y: Math.min(Math.max(lowestNotch, (leg.crotchLevel + knee) / 2), hem - CLEAR_OF_HEM),
+          },
+        ]
+      : []),
+    ...(leg.kneeLevel !== undefined && hem - knee > 3 * CLEAR_OF_HEM
+      ? [{ name: 'lengthen or shorten the calf here', y: (knee + hem) / 2 }]
+      : []),
+  ];
+}
+
+const CLEAR_OF_NOTCHES = 60;
+const CLEAR_OF_HEM = 60;
+
+/** A level right across the net leg, from back to front. */
+function levelLine(outline: Outline<LegEdge>, y: Mm): readonly [Point, Point] | undefined {
+  const seams = outline.filter(
+    (edge) => !edge.name.endsWith('Turning') && edge.name !== 'waist' && edge.name !== 'hem',
+  );
+  const xs = seams.flatMap((edge) =>
+    edge.curves.flatMap((curve: Curve) =>
+      curveMeetsLine(curve, { x: 0, y }, { x: 1, y: 0 }).map((t) => curvePoint(curve, t).x),
+    ),
+  );
+  const [left, right] = [Math.max(...xs.filter((x) => x < 0)), Math.min(...xs.filter((x) => x > 0))];
+  if (!Number.isFinite(left) || !Number.isFinite(right)) return undefined;
+  return [
+    { x: left, y },
+    { x: right, y },
+  ];
+}
+
+/** The side position, from raw edge to raw edge: at the waist fold, the casing's edge and the hem. */
+function sideLine(casing: CasingLines, hem: HemTurning): readonly [Point, Point] {
+  return [atSide(casing.raw), atSide(hem.raw)];
+}
+
+const atSide = ([a, b]: readonly [Point, Point]): Point => ({ x: 0, y: a.y + ((0 - a.x) / (b.x - a.x)) * (b.y - a.y) });
+
+/** How far a quarter mark reaches from the edge that it marks. */
+const QUARTER_MARK = 12;
+
+/**
+ * The elastic's (or band's) quarters: the two centre seams and, halfway between them, this mark on each leg. It lies
+ * apart from the side: the back is wider than the front.
+ */
+function quarterMarks({ casing, heights }: LegLines): readonly PieceLine[] {
+  const down = down90(casing.waistEdge);
+  const at = (line: readonly [Point, Point], reach: Mm): PieceLine => {
+    const middle = between(line[0], line[1], 0.5);
+    return { name: 'quarter', kind: 'quarter', curves: pathThrough(middle, moved(middle, down, reach)) };
+  };
+  if (heights.kind === 'folded') return [at(casing.raw, QUARTER_MARK), at(casing.waistEdge, -QUARTER_MARK)];
+  return [at(casing.fold, QUARTER_MARK)];
+}
+
+const down90 = ([a, b]: readonly [Point, Point]): Point => {
+  const out = leftOf(unit(subtract(b, a)));
+  return { x: -out.x, y: -out.y };
+};
+
+/** Cords come out 20 mm to each side of centre front, in the outer layer, reinforced (practice). */
+const FROM_CENTRE = 20;
+/** A buttonhole is this much longer than its cord is wide. */
+const BUTTONHOLE_ROOM = 3;
+
+/** Buttonholes or eyelets for cords: at centre front in the waist's outer layer, at the side in the hem's. */
+function cordOpenings({ casing, heights, waist, hem, plan }: LegLines): readonly PieceLine[] {
+  const found: PieceLine[] = [];
+  const channel = heights.channels.find((one) => one.holds === 'cord');
+  if (channel) {
+    const [back, front] = casing.waistEdge;
+    const way = unit(subtract(back, front));
+    const up = down90([front, back]);
+    const middle = moved(moved(front, way, FROM_CENTRE), up, (channel.from + channel.to) / 2);
+    found.push(buttonhole('cord opening', middle, up, waist.cordWidth));
+  }
+  if (plan.channel?.holds === 'cord') {
+    const [stitched, folded] = [atSide(hem.stitching), { x: 0, y: atSide(hem.stitching).y + plan.depth }];
+    found.push(buttonhole('hem cord opening', between(stitched, folded, 0.5), { x: 0, y: 1 }, plan.channel.width));
+  }
+  return found;
+}
+
+function buttonhole(name: string, middle: Point, way: Point, width: Mm): PieceLine {
+  const half = (width + BUTTONHOLE_ROOM) / 2;
+  return { name, kind: 'opening', curves: pathThrough(moved(middle, way, -half), moved(middle, way, half)) };
+}

@@ -1,0 +1,76 @@
+import type { Leg } from '../leg';
+import type { Mm } from '../length';
+import { type Edge, type Outline, parallelOutline, pathReverse, pathThrough } from '../plane';
+import type { CasingHeights, CasingLines } from './casing';
+import type { HemPlan, HemTurning } from './hem';
+import type { CutEdge } from './piece';
+
+export type LegEdge =
+  | 'waist'
+  | 'centreFrontTurning'
+  | 'centreFront'
+  | 'crotchFront'
+  | 'inseamFront'
+  | 'inseamFrontTurning'
+  | 'hem'
+  | 'inseamBackTurning'
+  | 'inseamBack'
+  | 'crotchBack'
+  | 'centreBack'
+  | 'centreBackTurning';
+
+/** Seam allowances by seam; waist and hem only count where a seam is sewn there. */
+export interface Allowances {
+  readonly inseam: Mm;
+  readonly crotch: Mm;
+  readonly waist: Mm;
+  readonly hem: Mm;
+}
+
+/** Which allowance each edge of a leg bears: raw edges of turnings bear none. */
+export const legAllowance =
+  (allowances: Allowances, waist: CasingHeights['kind'], hem: HemPlan['kind']) =>
+  (edge: LegEdge): Mm => {
+    if (edge === 'waist') return waist === 'folded' ? 0 : allowances.waist;
+    if (edge === 'hem') return hem === 'folded' ? 0 : allowances.hem;
+    return edge.startsWith('inseam') ? allowances.inseam : allowances.crotch;
+  };
+
+/**
+ * The leg's stitching line, closed and clockwise from the waist at centre back. Turnings are edges of their own and
+ * stand only where something is turned.
+ */
+export function legOutline(
+  leg: Leg,
+  casing: CasingLines,
+  waist: CasingHeights['kind'],
+  hem: HemTurning,
+): Outline<LegEdge> {
+  const [rawBack, rawFront] = casing.raw;
+  const [topBack, topFront] = casing.fold;
+  const folded = waist === 'folded';
+  const turned = hem.front.length > 0;
+  const edges: (Edge<LegEdge> | undefined)[] = [
+    { name: 'waist', curves: pathThrough(rawBack, rawFront) },
+    folded ? { name: 'centreFrontTurning', curves: pathThrough(rawFront, topFront) } : undefined,
+    { name: 'centreFront', curves: pathThrough(topFront, leg.front.curveEnd) },
+    { name: 'crotchFront', curves: leg.front.crotch },
+    { name: 'inseamFront', curves: leg.front.inseam },
+    turned ? { name: 'inseamFrontTurning', curves: hem.front } : undefined,
+    { name: 'hem', curves: pathThrough(...hem.raw) },
+    turned ? { name: 'inseamBackTurning', curves: pathReverse(hem.back) } : undefined,
+    { name: 'inseamBack', curves: pathReverse(leg.back.inseam) },
+    { name: 'crotchBack', curves: pathReverse(leg.back.crotch) },
+    { name: 'centreBack', curves: pathThrough(leg.back.curveEnd, topBack) },
+    folded ? { name: 'centreBackTurning', curves: pathThrough(topBack, rawBack) } : undefined,
+  ];
+  return edges.filter((edge) => edge !== undefined);
+}
+
+/** A cut line: the parallel of a stitching line, each edge at its own allowance. */
+export function cutLineOf<Name extends string>(
+  stitchLine: Outline<Name>,
+  allowance: (edge: Name) => Mm,
+): readonly CutEdge[] {
+  return parallelOutline(stitchLine, allowance).map((edge) => ({ ...edge, allowance: allowance(edge.name) }));
+}

@@ -1,0 +1,81 @@
+import type { Leg } from '../leg';
+import type { Mm } from '../length';
+import { type Point, pathThrough, point } from '../plane';
+import { cutLineOf } from './outline';
+import type { Piece, PieceLine } from './piece';
+
+/** A patch pocket; there is no side seam, so no pocket can sit in one. */
+export interface PocketChoices {
+  /** Finished width and height. */
+  readonly width: Mm;
+  readonly height: Mm;
+  /** Depth of the facing that is turned inside at the opening. */
+  readonly facing: Mm;
+  readonly part: 'front' | 'back';
+  readonly count: 1 | 2;
+}
+
+/** The pocket's opening lies this far below the waist edge: a hand's breadth and a half (practice). */
+const BELOW_WAIST = 110;
+
+type PocketEdge = 'opening' | 'rightSide' | 'bottom' | 'leftSide';
+
+/**
+ * A patch pocket: its facing is turned inside at the opening; sides and bottom are turned under and sewn on.
+ *
+ * @param pocket sizes in mm
+ * @param allowance at the sides and the bottom
+ */
+export function patchPocket({ width, height, facing, count }: PocketChoices, allowance: Mm): Piece {
+  const [a, b, c, d] = [point(0, -facing), point(width, -facing), point(width, height), point(0, height)];
+  const stitchLine = [
+    { name: 'opening', curves: pathThrough(a, b) },
+    { name: 'rightSide', curves: pathThrough(b, c) },
+    { name: 'bottom', curves: pathThrough(c, d) },
+    { name: 'leftSide', curves: pathThrough(d, a) },
+  ] as const;
+  const text = `pocket · cut ${count}`;
+  return {
+    name: 'pocket',
+    cut: count,
+    mirrored: false,
+    stitchLine,
+    cutLine: cutLineOf<PocketEdge>(stitchLine, (edge) => (edge === 'opening' ? 0 : allowance)),
+    lines: [],
+    folds: [{ name: 'pocket fold', curves: pathThrough(point(0, 0), point(width, 0)) }],
+    notches: [],
+    grainline: [point(0.5 * width, 0.35 * height), point(0.5 * width, 0.85 * height)],
+    texts: [
+      {
+        at: point(0.5 * width, 0.25 * height),
+        text,
+        size: Math.min(6, (0.7 * width) / (0.82 * text.length)),
+        turn: 0,
+        role: 'name',
+      },
+    ],
+  };
+}
+
+/**
+ * Where the pocket is sewn on: on the middle of its half at the hip, upright.
+ *
+ * @param leg the leg
+ * @param pocket sizes in mm
+ */
+export function pocketPlace(leg: Leg, { width, height, part }: PocketChoices): PieceLine {
+  const half = leg[part];
+  const middle = half.hipPoint.x / 2;
+  const top = Math.max(leg.front.waistPoint.y, leg.back.waistPoint.y) + BELOW_WAIST;
+  const corner = (x: Mm, y: Mm): Point => point(middle + x, top + y);
+  return {
+    name: 'pocket place',
+    kind: 'place',
+    curves: pathThrough(
+      corner(-width / 2, 0),
+      corner(-width / 2, height),
+      corner(width / 2, height),
+      corner(width / 2, 0),
+    ),
+  };
+}
