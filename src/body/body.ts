@@ -1,12 +1,12 @@
 import { mm, number, type Problem, Refusal, say } from '../length';
 import { type Measurement, measurements } from './catalogue';
 import { estimateMissing } from './estimate';
-import type { Body, Estimate, MeasurementKey } from './types';
+import { isChild } from './estimate-children';
+import { bodyRemarks } from './plausibility';
+import type { Body, BodyInput, Estimate, EstimatedKey } from './types';
 
-/** What the person typed: any of the catalogue, in millimetres (age in years). */
-export type BodyInput = { readonly label: string; readonly nappy?: boolean } & {
-  readonly [K in MeasurementKey]?: number;
-};
+/** How far the fullest hip may lie below the seat; a waist tied at the navel leaves little rise (practice). */
+const HIP_BELOW_SEAT = 100;
 
 /**
  * A body ready to draft from: the measured values as they are, estimates where the draft needs one.
@@ -26,9 +26,9 @@ export function prepareBody(input: BodyInput): Body {
   ) {
     throw new Refusal(problems);
   }
-  const figures = { waistGirth, hipGirth, bodyRise, insideLeg, height: input.height };
+  const figures = { ...input, waistGirth, hipGirth, bodyRise, insideLeg };
   const estimates: Estimate[] = [];
-  const known = (key: Parameters<typeof estimateMissing>[0]): number => {
+  const known = (key: EstimatedKey): number => {
     const measured = input[key];
     if (measured !== undefined) return measured;
     const estimate = estimateMissing(key, figures);
@@ -37,6 +37,7 @@ export function prepareBody(input: BodyInput): Body {
   };
   return {
     label: input.label,
+    child: isChild(input),
     waistGirth,
     hipGirth,
     bodyRise,
@@ -44,6 +45,8 @@ export function prepareBody(input: BodyInput): Body {
     hipDepth: known('hipDepth'),
     thighGirth: known('thighGirth'),
     kneeGirth: known('kneeGirth'),
+    calfGirth: known('calfGirth'),
+    ankleGirth: known('ankleGirth'),
     footEntryGirth: known('footEntryGirth'),
     waistToKnee: known('waistToKnee'),
     highHipGirth: input.highHipGirth,
@@ -51,6 +54,7 @@ export function prepareBody(input: BodyInput): Body {
     frontCrotchLength: input.frontCrotchLength,
     nappy: input.nappy ?? false,
     estimates,
+    remarks: bodyRemarks(input),
   };
 }
 
@@ -63,9 +67,9 @@ export function prepareBody(input: BodyInput): Body {
 export function bodyProblems(input: BodyInput): readonly Problem[] {
   const problems = measurements.flatMap((m) => valueProblem(m, input[m.key]));
   if (problems.length > 0) return problems;
-  const { bodyRise, hipDepth, waistToKnee, insideLeg } = input;
-  if (hipDepth !== undefined && bodyRise !== undefined && hipDepth > bodyRise + 60) {
-    const phrase = say`the fullest hip can't lie more than ${mm(60)} below the seat; the body rise is ${mm(bodyRise)}.`;
+  const { bodyRise, hipDepth, waistToKnee, insideLeg, crotchLength, frontCrotchLength } = input;
+  if (hipDepth !== undefined && bodyRise !== undefined && hipDepth > bodyRise + HIP_BELOW_SEAT) {
+    const phrase = say`the fullest hip can't lie more than ${mm(HIP_BELOW_SEAT)} below the seat; the body rise is ${mm(bodyRise)}.`;
     return [{ field: 'body.hipDepth', value: hipDepth, phrase }];
   }
   if (waistToKnee !== undefined && bodyRise !== undefined && insideLeg !== undefined) {
@@ -74,6 +78,10 @@ export function bodyProblems(input: BodyInput): readonly Problem[] {
       const phrase = say`with this rise and inside leg the knee lies between ${mm(lowest)} and ${mm(highest)} below the waist.`;
       return [{ field: 'body.waistToKnee', value: waistToKnee, phrase }];
     }
+  }
+  if (crotchLength !== undefined && frontCrotchLength !== undefined && frontCrotchLength >= crotchLength) {
+    const phrase = say`the front part must be less than the whole crotch length of ${mm(crotchLength)}.`;
+    return [{ field: 'body.frontCrotchLength', value: frontCrotchLength, phrase }];
   }
   return [];
 }

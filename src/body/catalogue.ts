@@ -13,16 +13,17 @@ export interface Measurement {
   /** Limits of what can be drafted, in the unit; a value outside is refused, never changed. */
   readonly lowest: number;
   readonly highest: number;
-  /** Clause of ISO 8559-1:2017 where there is one; as quoted, not read in the standard. */
+  /** Clause of ISO 8559-1:2017 where there is one: quoted from others or from memory, not read in the standard. */
   readonly iso?: string;
+  readonly isoFrom?: 'quoted' | 'memory';
 }
 
 /**
  * The measurement catalogue, in the order in which a tape would take them.
  *
  * Sources: names and clauses ISO 8559-1:2017 (quoted); where the tape goes: *Measurements for Fitting Pants*, New
- * Mexico State University Extension, Guide C-209. Limits: the youngest walkers to half as large again as the largest
- * of 6,068 people in ANSUR II (NATICK/TR-15/007, 2014).
+ * Mexico State University Extension, Guide C-209. Limits: the youngest walkers (a two-year-old with the waist at the
+ * navel has a rise of 70–90) to half as large again as the largest of 6,068 people in ANSUR II (NATICK/TR-15/007, 2014).
  */
 export const measurements: readonly Measurement[] = [
   {
@@ -35,6 +36,7 @@ export const measurements: readonly Measurement[] = [
     lowest: 350,
     highest: 2100,
     iso: '5.3.10',
+    isoFrom: 'quoted',
   },
   {
     key: 'hipGirth',
@@ -46,6 +48,7 @@ export const measurements: readonly Measurement[] = [
     lowest: 400,
     highest: 2100,
     iso: '5.3.13',
+    isoFrom: 'quoted',
   },
   {
     key: 'hipDepth',
@@ -64,7 +67,7 @@ export const measurements: readonly Measurement[] = [
     where: 'Sit on a hard, flat chair; from the tied tape down the side to the chair.',
     required: true,
     unit: 'mm',
-    lowest: 90,
+    lowest: 70,
     highest: 480,
   },
   {
@@ -77,6 +80,7 @@ export const measurements: readonly Measurement[] = [
     lowest: 180,
     highest: 1250,
     iso: '5.1.15',
+    isoFrom: 'quoted',
   },
   {
     key: 'crotchLength',
@@ -88,6 +92,7 @@ export const measurements: readonly Measurement[] = [
     lowest: 250,
     highest: 1300,
     iso: '5.4.18',
+    isoFrom: 'quoted',
   },
   {
     key: 'frontCrotchLength',
@@ -109,6 +114,7 @@ export const measurements: readonly Measurement[] = [
     lowest: 350,
     highest: 2100,
     iso: '5.3.12',
+    isoFrom: 'quoted',
   },
   {
     key: 'thighGirth',
@@ -120,6 +126,7 @@ export const measurements: readonly Measurement[] = [
     lowest: 180,
     highest: 1200,
     iso: '5.3.20',
+    isoFrom: 'quoted',
   },
   {
     key: 'kneeGirth',
@@ -131,6 +138,7 @@ export const measurements: readonly Measurement[] = [
     lowest: 130,
     highest: 900,
     iso: '5.3.22',
+    isoFrom: 'quoted',
   },
   {
     key: 'calfGirth',
@@ -142,6 +150,7 @@ export const measurements: readonly Measurement[] = [
     lowest: 110,
     highest: 800,
     iso: '5.3.24',
+    isoFrom: 'quoted',
   },
   {
     key: 'ankleGirth',
@@ -153,6 +162,7 @@ export const measurements: readonly Measurement[] = [
     lowest: 90,
     highest: 600,
     iso: '5.3.26',
+    isoFrom: 'memory',
   },
   {
     key: 'footEntryGirth',
@@ -171,7 +181,7 @@ export const measurements: readonly Measurement[] = [
     where: 'From the tied tape down the side to the middle of the kneecap.',
     required: false,
     unit: 'mm',
-    lowest: 200,
+    lowest: 150,
     highest: 1000,
   },
   {
@@ -194,12 +204,13 @@ export const measurements: readonly Measurement[] = [
     lowest: 600,
     highest: 2400,
     iso: '5.1.1',
+    isoFrom: 'quoted',
   },
   {
     key: 'ageYears',
     name: 'Age',
-    definition: 'In years; for children, whose cautions depend on it.',
-    where: '',
+    definition: 'In years. Children are estimated by children’s figures, and their cautions depend on it.',
+    where: 'No tape: under eighteen, the estimates come from measured children.',
     required: false,
     unit: 'years',
     lowest: 0,

@@ -1,16 +1,9 @@
 import type { Mm } from '../length';
-import type { Estimate, MeasurementKey } from './types';
+import { childEstimate, isChild } from './estimate-children';
+import { KNEE_BELOW_CROTCH } from './proportions';
+import type { Estimate, EstimatedKey, EstimateFigures, MeasurementKey } from './types';
 
 const SURVEY = 'ANSUR II (NATICK/TR-15/007, 2014), regression over 6,068 adults, sexes pooled';
-
-/** What every body brings. */
-export interface RequiredFigures {
-  readonly waistGirth: Mm;
-  readonly hipGirth: Mm;
-  readonly bodyRise: Mm;
-  readonly insideLeg: Mm;
-  readonly height: Mm | undefined;
-}
 
 /** One line of the survey's regressions: y = intercept + waist·W + hip·H + tall·(stature, or waist height). */
 interface Line {
@@ -23,7 +16,7 @@ interface Line {
 
 // Set A (with stature) and set B (with waist height = rise + inside leg) of the survey's regressions, pooled.
 const LINES: Readonly<
-  Record<'thighGirth' | 'kneeGirth' | 'footEntryGirth', { readonly stature: Line; readonly waistHeight: Line }>
+  Record<Exclude<EstimatedKey, 'hipDepth' | 'waistToKnee'>, { readonly stature: Line; readonly waistHeight: Line }>
 > = {
   thighGirth: {
     stature: { intercept: -87.6126, waist: 0.04352, hip: 0.6587, tall: -0.00116, spread: 19.7 },
@@ -34,26 +27,30 @@ const LINES: Readonly<
     stature: { intercept: -2.2493, waist: 0.02262, hip: 0.30833, tall: 0.0309, spread: 16.8 },
     waistHeight: { intercept: 9.5146, waist: 0.02959, hip: 0.30409, tall: 0.03799, spread: 16.9 },
   },
+  calfGirth: {
+    stature: { intercept: 11.3683, waist: 0.05441, hip: 0.21149, tall: 0.06356, spread: 19.2 },
+    waistHeight: { intercept: 35.5302, waist: 0.06897, hip: 0.20252, tall: 0.07822, spread: 19.4 },
+  },
+  ankleGirth: {
+    stature: { intercept: 13.1841, waist: 0.01826, hip: 0.0785, tall: 0.06696, spread: 11.6 },
+    waistHeight: { intercept: 39.0664, waist: 0.03384, hip: 0.06904, tall: 0.08179, spread: 11.8 },
+  },
   footEntryGirth: {
     stature: { intercept: -25.7269, waist: 0.04997, hip: 0.00871, tall: 0.17713, spread: 11.9 },
     waistHeight: { intercept: 25.3969, waist: 0.08868, hip: -0.01704, tall: 0.23602, spread: 12.2 },
   },
 };
 
-/** The share of the inside leg that lies between crotch and knee: 1 − knee height ÷ crotch height, survey mean 0.573. */
-const KNEE_BELOW_CROTCH = 0.427;
-
 /**
- * Estimates one measurement that was not taken, from those that every body brings.
+ * Estimates one measurement that was not taken, from those that every body brings. Adults by the survey of adults,
+ * children by the survey of children; what no survey of children took is inferred and says so.
  *
  * @param key which; girths from the hip and the height, hip depth from the rise, knee level from rise and inside leg
- * @param from the required figures, millimetres
- * @returns value, standard deviation and source; children's own lines come with the children's survey
+ * @param from the required figures, millimetres; age in years
+ * @returns value, standard deviation, source, and whether people like this one were measured for it
  */
-export function estimateMissing(
-  key: 'hipDepth' | 'thighGirth' | 'kneeGirth' | 'footEntryGirth' | 'waistToKnee',
-  from: RequiredFigures,
-): Estimate {
+export function estimateMissing(key: EstimatedKey, from: EstimateFigures): Estimate {
+  if (isChild(from)) return childEstimate(key, from);
   if (key === 'hipDepth') return made(key, 0.87013 * from.bodyRise - 18.15, 20.4);
   if (key === 'waistToKnee') return made(key, from.bodyRise + KNEE_BELOW_CROTCH * from.insideLeg, 11.4);
   const { stature, waistHeight } = LINES[key];
@@ -66,4 +63,22 @@ export function estimateMissing(
   );
 }
 
-const made = (key: MeasurementKey, value: number, spread: number): Estimate => ({ key, value, spread, source: SURVEY });
+/**
+ * What the crotch length of an adult like this one comes to at navel level: information beside an empty field, which
+ * never drives the fit, because two such bodies in three still lie 26 mm to either side.
+ *
+ * @param from rise and hip, millimetres
+ * @returns 0.93 rise + 0.39 hip + 33 of the survey; undefined for children, of whom nobody measured it
+ */
+export function crotchLengthExpected(from: EstimateFigures): Estimate | undefined {
+  if (isChild(from)) return undefined;
+  return made('crotchLength', 0.9297 * from.bodyRise + 0.3893 * from.hipGirth + 32.6, 25.7);
+}
+
+const made = (key: MeasurementKey, value: number, spread: number): Estimate => ({
+  key,
+  value,
+  spread,
+  source: SURVEY,
+  basis: 'survey',
+});

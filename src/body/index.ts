@@ -1,5 +1,7 @@
-export { type BodyInput, bodyProblems, prepareBody } from './body';
+export { bodyProblems, prepareBody } from './body';
 export { type Measurement, measurements } from './catalogue';
-export { estimateMissing } from './estimate';
+export { crotchLengthExpected, estimateMissing } from './estimate';
+export { bodyRemarks } from './plausibility';
+export { STARTING_BODIES, STARTING_SOURCES, type StartingBody, type StartingKind } from './starting-bodies';
 export type * from './types';
 export { bodyWorking } from './working';

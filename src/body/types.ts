@@ -1,4 +1,4 @@
-import type { Mm } from '../length';
+import type { Mm, Phrase } from '../length';
 
 /** The measurements of the catalogue, by their keys in the project file. */
 export type MeasurementKey =
@@ -20,6 +20,26 @@ export type MeasurementKey =
   | 'height'
   | 'ageYears';
 
+/** What the person typed: any of the catalogue, in millimetres (age in years). */
+export type BodyInput = { readonly label: string; readonly nappy?: boolean } & {
+  readonly [K in MeasurementKey]?: number;
+};
+
+/** What every body brings, and what else an estimate may lean on. */
+export type EstimateFigures = Required<Pick<BodyInput, 'waistGirth' | 'hipGirth' | 'bodyRise' | 'insideLeg'>> & {
+  readonly [K in 'height' | 'ageYears' | 'calfGirth' | 'ankleGirth']?: number | undefined;
+};
+
+/** The measurements that the draft needs and may estimate. */
+export type EstimatedKey =
+  | 'hipDepth'
+  | 'thighGirth'
+  | 'kneeGirth'
+  | 'calfGirth'
+  | 'ankleGirth'
+  | 'footEntryGirth'
+  | 'waistToKnee';
+
 /** A value that nobody measured, with the rule it comes from. */
 export interface Estimate {
   readonly key: MeasurementKey;
@@ -28,11 +48,30 @@ export interface Estimate {
   readonly spread: number;
   /** Where the rule comes from. */
   readonly source: string;
+  /**
+   * `survey`: this measurement was taken of people like this one. `inference`: it was not; the value serves to draw a
+   * line by, and a check that needs the measurement has to say that it was not measured.
+   */
+  readonly basis: 'survey' | 'inference';
+}
+
+/** Something about a body that is worth a second look with the tape: never an error, and no value is changed for it. */
+export interface Remark {
+  /** Stable, e.g. `waist-hip`. */
+  readonly id: string;
+  /** The measurements it is about; the first is the one most likely misread. */
+  readonly keys: readonly MeasurementKey[];
+  /** What was found and what people measure, in one sentence or two. */
+  readonly phrase: Phrase;
+  /** Where the rule comes from. */
+  readonly source: string;
 }
 
 /** A body ready to draft from: what was measured, and estimates for the rest. */
 export interface Body {
   readonly label: string;
+  /** Whether it is estimated by the lines for children. */
+  readonly child: boolean;
   readonly waistGirth: Mm;
   readonly hipGirth: Mm;
   readonly bodyRise: Mm;
@@ -40,6 +79,8 @@ export interface Body {
   readonly hipDepth: Mm;
   readonly thighGirth: Mm;
   readonly kneeGirth: Mm;
+  readonly calfGirth: Mm;
+  readonly ankleGirth: Mm;
   readonly footEntryGirth: Mm;
   readonly waistToKnee: Mm;
   /** Undefined where it was not measured: these three are never estimated into the draft. */
@@ -48,4 +89,5 @@ export interface Body {
   readonly frontCrotchLength: Mm | undefined;
   readonly nappy: boolean;
   readonly estimates: readonly Estimate[];
+  readonly remarks: readonly Remark[];
 }

@@ -1,28 +1,53 @@
-import { mm, type PhrasePart, say } from '../length';
+import { mm, say } from '../length';
 import type { WorkingStep } from '../plane';
 import { measurements } from './catalogue';
-import type { Body } from './types';
+import { crotchLengthExpected } from './estimate';
+import type { Body, Estimate, Remark } from './types';
 
-/** What is said about the body: what was measured, and each estimate with its spread and source. */
+/** What is said about the body: what was measured, each estimate with its spread and source, and what to mind. */
 export function bodyWorking(body: Body): readonly WorkingStep[] {
-  const length = (value: number): PhrasePart => mm(value);
   return [
     {
       id: 'body.measured',
       station: 'body',
-      sentence: say`These four decide the draft: waist ${length(body.waistGirth)}, hip ${length(body.hipGirth)}, body rise ${length(body.bodyRise)}, inside leg ${length(body.insideLeg)}.`,
+      sentence: say`These four decide the draft: waist ${mm(body.waistGirth)}, hip ${mm(body.hipGirth)}, body rise ${mm(body.bodyRise)}, inside leg ${mm(body.insideLeg)}.`,
       formula: [],
       lines: [],
     },
-    ...body.estimates.map((estimate): WorkingStep => {
-      const name = measurements.find((m) => m.key === estimate.key)?.name ?? estimate.key;
-      return {
-        id: `body.estimate.${estimate.key}`,
-        station: 'body',
-        sentence: say`${name} was not measured; two bodies in three like this one lie within ${mm(estimate.spread)} of ${mm(estimate.value)}.`,
-        formula: say`Source: ${estimate.source}.`,
-        lines: [],
-      };
-    }),
+    ...body.estimates.map(estimateTold),
+    ...crotchTold(body),
+    ...body.remarks.map(remarkTold),
   ];
 }
+
+function estimateTold({ key, value, spread, source, basis }: Estimate): WorkingStep {
+  const name = measurements.find((m) => m.key === key)?.name ?? key;
+  const sentence =
+    basis === 'survey'
+      ? say`${name} was not measured; two bodies in three like this one lie within ${mm(spread)} of ${mm(value)}.`
+      : say`${name} was not measured, and no survey of children measured it: ${mm(value)} only serves to draw by. Measure it.`;
+  return { id: `body.estimate.${key}`, station: 'body', sentence, formula: say`Source: ${source}.`, lines: [] };
+}
+
+function crotchTold(body: Body): readonly WorkingStep[] {
+  if (body.crotchLength !== undefined || body.child) return [];
+  const expected = crotchLengthExpected(body);
+  if (!expected) return [];
+  return [
+    {
+      id: 'body.crotch',
+      station: 'body',
+      sentence: say`The crotch length was not measured; two bodies in three like this one lie within ${mm(expected.spread)} of ${mm(expected.value)}. That is too wide to fit a crotch by, so nothing is drawn from it.`,
+      formula: say`0.93 × rise ${mm(body.bodyRise)} + 0.39 × hip ${mm(body.hipGirth)} + ${mm(32.6)}, waist at the navel. Source: ${expected.source}.`,
+      lines: [],
+    },
+  ];
+}
+
+const remarkTold = ({ id, phrase, source }: Remark): WorkingStep => ({
+  id: `body.mind.${id}`,
+  station: 'body',
+  sentence: phrase,
+  formula: say`Mind it; nothing was changed. Source: ${source}.`,
+  lines: [],
+});

@@ -91,7 +91,7 @@ describe('extensions beyond a quarter of the hip, hip 1000 mm', () => {
 
 describe('casing and elastic', () => {
   const casing = (elasticWidth: number, turnOfCloth = IN / 8) =>
-    casingHeights({ elasticWidth, turnOfCloth, rows: 1, elastic: 'sewnOn', rawEdge: 'overlocked' });
+    casingHeights(projectFor(BODY, { waist: { elasticWidth, turnOfCloth, elastic: 'sewnOn' } }).waist);
 
   // Practice: twice the elastic plus ⅛ in for the turn of the cloth.
   it.each([0.5, 0.75, 1, 1.5, 2])(

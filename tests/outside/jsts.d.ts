@@ -10,6 +10,7 @@ declare module 'jsts/org/locationtech/jts/geom/GeometryFactory.js' {
   export interface Geometry {
     getLength(): number;
     getArea(): number;
+    getCoordinates(): readonly Coordinate[];
   }
   export default class GeometryFactory {
     createLineString(points: readonly Coordinate[]): Geometry;
@@ -29,4 +30,10 @@ declare module 'jsts/org/locationtech/jts/operation/IsSimpleOp.js' {
     constructor(geometry: Geometry);
     isSimple(): boolean;
   }
+}
+declare module 'jsts/org/locationtech/jts/operation/overlay/OverlayOp.js' {
+  import type { Geometry } from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
+
+  const OverlayOp: { intersection(a: Geometry, b: Geometry): Geometry };
+  export default OverlayOp;
 }

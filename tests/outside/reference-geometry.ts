@@ -2,6 +2,7 @@ import Coordinate from 'jsts/org/locationtech/jts/geom/Coordinate.js';
 import GeometryFactory, { type Geometry } from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
 import DistanceOp from 'jsts/org/locationtech/jts/operation/distance/DistanceOp.js';
 import IsSimpleOp from 'jsts/org/locationtech/jts/operation/IsSimpleOp.js';
+import OverlayOp from 'jsts/org/locationtech/jts/operation/overlay/OverlayOp.js';
 
 /** A general geometry library (JSTS, a port of the JTS Topology Suite), in the few words that the tests need. */
 export type Pair = readonly [number, number];
@@ -15,6 +16,12 @@ export const fromLine = (to: Geometry, [x, y]: Pair): number =>
   DistanceOp.distance(to, factory.createPoint(new Coordinate(x, y)));
 export const ringIsSimple = (points: readonly Pair[]): boolean => new IsSimpleOp(line(points)).isSimple();
 export const ringArea = (points: readonly Pair[]): number => factory.createPolygon(coordinates(points)).getArea();
+
+/** The points in which two polylines cross. */
+export const lineCrossings = (a: readonly Pair[], b: readonly Pair[]): readonly Pair[] =>
+  OverlayOp.intersection(line(a), line(b))
+    .getCoordinates()
+    .map(({ x, y }): Pair => [x, y]);
 
 /** The x at which a polyline crosses a level, all of them. */
 export function crossingsAt(points: readonly Pair[], y: number): readonly number[] {

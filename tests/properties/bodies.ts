@@ -53,7 +53,7 @@ export const adultBody: fc.Arbitrary<Body> = fc
   });
 
 /** Children from two years: the medians of one age, each measurement up to a tenth off on its own. */
-export const childBody: fc.Arbitrary<Body> = fc
+const childBody: fc.Arbitrary<Body> = fc
   .record({
     median: fc.constantFrom(...childMedians),
     size: between(0.92, 1.08),
@@ -61,10 +61,14 @@ export const childBody: fc.Arbitrary<Body> = fc
     hip: between(0.92, 1.15),
     rise: between(0.92, 1.1),
     depth: perhaps(between(0.9, 1.05)),
+    crotchMiss: perhaps(between(-40, 40)),
+    frontOfCrotch: perhaps(between(0.4, 0.47)),
   })
-  .map(({ median, size, waist, hip, rise, depth }) => {
+  .map(({ median, size, waist, hip, rise, depth, crotchMiss, frontOfCrotch }) => {
     const stature = median.stature * size;
     const bodyRise = (median.waistHeight - median.crotchHeight) * stature * rise;
+    const crotchLength =
+      crotchMiss === undefined ? undefined : 0.93 * bodyRise + 0.39 * median.hip * stature * hip + 33 + crotchMiss;
     return measuredOnly({
       label: 'a child',
       ageYears: median.age,
@@ -73,6 +77,9 @@ export const childBody: fc.Arbitrary<Body> = fc
       hipGirth: median.hip * stature * hip,
       bodyRise,
       insideLeg: median.crotchHeight * stature,
+      crotchLength,
+      frontCrotchLength:
+        crotchLength === undefined || frontOfCrotch === undefined ? undefined : frontOfCrotch * crotchLength,
       hipDepth:
         depth === undefined
           ? undefined

@@ -1,0 +1,91 @@
+import type { Mm } from '../length';
+import { KNEE_BELOW_CROTCH } from './proportions';
+import type { Estimate, EstimatedKey, EstimateFigures } from './types';
+
+const SURVEY =
+  'Anthropometry of Infants, Children and Youths to Age 18 for Product Safety Design (UM-HSRI-77-17, 1977), 2–20 years, sexes together';
+
+/** Shorter than every adult of ANSUR II (1,409 mm), and the lowest waist among them (805 mm): taken for a child. */
+const SHORTEST_ADULT = 1400;
+const LOWEST_ADULT_WAIST = 805;
+
+/** Whether the lines for children hold: under 18 years, or of unknown age and smaller than any adult of the survey. */
+export function isChild({ ageYears, height, bodyRise, insideLeg }: Partial<EstimateFigures>): boolean {
+  if (ageYears !== undefined) return ageYears < 18;
+  if (height !== undefined) return height < SHORTEST_ADULT;
+  return bodyRise !== undefined && insideLeg !== undefined && bodyRise + insideLeg < LOWEST_ADULT_WAIST;
+}
+
+/** y = intercept + waist·W + hip·H + stature·S. */
+interface Line {
+  readonly intercept: number;
+  readonly waist: number;
+  readonly hip: number;
+  readonly stature: number;
+  readonly spread: Mm;
+}
+
+const LINES: Readonly<Record<'thighGirth' | 'calfGirth' | 'ankleGirth' | 'hipDepth', Line>> = {
+  thighGirth: { intercept: -35.9, waist: 0.1311, hip: 0.6098, stature: -0.0428, spread: 17.4 },
+  calfGirth: { intercept: 1.4, waist: 0.0978, hip: 0.211, stature: 0.0483, spread: 13.2 },
+  ankleGirth: { intercept: 38.8, waist: 0.0784, hip: 0.0849, stature: 0.0267, spread: 9.9 },
+  // Waist height less hip height, line by line; the spread is that of the difference on the 1,278 who have both.
+  hipDepth: { intercept: 16.3, waist: -0.1419, hip: 0.1928, stature: 0.0433, spread: 19.0 },
+};
+
+/** Mid-knee ÷ calf and heel-instep ÷ ankle of the 6,068 adults of ANSUR II: mean and standard deviation. */
+const KNEE_OF_CALF = { mean: 1.0, spread: 0.046 } as const;
+const FOOT_OF_ANKLE = { mean: 1.481, spread: 0.075 } as const;
+/** What a shin's top lies off its line on the stature in the children's survey, millimetres. */
+const SHIN_SPREAD = 15.8;
+
+/**
+ * Estimates a child's measurement. Thigh, calf, ankle and hip depth were measured of children. Knee, foot entry and
+ * knee level were not, in any source that covers them, and yet a leg can't be drawn without a knee width and a hem that
+ * a foot passes. So they are inferred with caution and marked as inferred: the knee as wide as the calf, the foot from
+ * the ankle (a young ankle is plump, so that this errs to the wide side), the knee level at an adult's share of the
+ * inside leg (the top of the shin stands at 0.54–0.55 of the crotch height from four years on, 0.57 at two). A measured
+ * calf or ankle is used where there is one.
+ */
+export function childEstimate(key: EstimatedKey, from: EstimateFigures): Estimate {
+  if (key === 'kneeGirth') {
+    const calf = knownOr('calfGirth', from);
+    const source = `inferred: as wide as the calf, as on adults (ANSUR II, 2014); no survey of children took the knee. Calf: ${calf.source}`;
+    return { key, ...scaled(calf, KNEE_OF_CALF), source, basis: 'inference' };
+  }
+  if (key === 'footEntryGirth') {
+    const ankle = knownOr('ankleGirth', from);
+    const source = `inferred: 1.48 × the ankle, as on adults (ANSUR II, 2014); no survey of children took the foot entry. Ankle: ${ankle.source}`;
+    return { key, ...scaled(ankle, FOOT_OF_ANKLE), source, basis: 'inference' };
+  }
+  if (key === 'waistToKnee') {
+    const value = from.bodyRise + KNEE_BELOW_CROTCH * from.insideLeg;
+    const source =
+      'inferred: the knee at an adult’s share of the inside leg (ANSUR II, 2014); shin heights of children agree';
+    return { key, value, spread: SHIN_SPREAD, source, basis: 'inference' };
+  }
+  const { intercept, waist, hip, stature, spread } = LINES[key];
+  const value = intercept + waist * from.waistGirth + hip * from.hipGirth + stature * statureOf(from);
+  return { key, value, spread, source: SURVEY, basis: 'survey' };
+}
+
+/** A child's stature, or what its waist height (rise + inside leg) makes of it by the survey's line. */
+function statureOf({ height, bodyRise, insideLeg }: EstimateFigures): Mm {
+  return height ?? (bodyRise + insideLeg + 138.2) / 0.6911;
+}
+
+interface Known {
+  readonly value: Mm;
+  readonly spread: Mm;
+  readonly source: string;
+}
+
+function knownOr(key: 'calfGirth' | 'ankleGirth', from: EstimateFigures): Known {
+  const measured = from[key];
+  return measured === undefined ? childEstimate(key, from) : { value: measured, spread: 0, source: 'measured' };
+}
+
+const scaled = (known: Known, by: { readonly mean: number; readonly spread: number }) => ({
+  value: by.mean * known.value,
+  spread: Math.hypot(by.mean * known.spread, by.spread * known.value),
+});

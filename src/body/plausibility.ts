@@ -1,0 +1,109 @@
+import { mm, type Phrase, say } from '../length';
+import { measurements } from './catalogue';
+import { isChild } from './estimate-children';
+import { RATIO_RULES, type RatioRule } from './ratio-rules';
+import type { BodyInput, MeasurementKey, Remark } from './types';
+
+const ADULTS = 'ANSUR II (NATICK/TR-15/007, 2014), least and most of 6,068 adults';
+
+/**
+ * What about a body is worth a second look with the tape. Only measured values are compared, an estimate is never held
+ * against a measurement; no value is changed, and no body is refused for a remark.
+ *
+ * @param input what was measured, millimetres and years
+ * @returns one remark for each rule that raised one, with its measurements and its source; empty for most people
+ */
+export function bodyRemarks(input: BodyInput): readonly Remark[] {
+  const people = isChild(input) ? 'children' : 'adults';
+  return [
+    ...RATIO_RULES.filter((rule) => rule.people === 'all' || rule.people === people).flatMap((rule) =>
+      ratioRemark(rule, input),
+    ),
+    ...OTHER_RULES.flatMap((rule) => rule(input) ?? []),
+  ];
+}
+
+function ratioRemark({ id, part, of, lowest, highest, source }: RatioRule, input: BodyInput): readonly Remark[] {
+  const [value, whole] = [input[part], input[of]];
+  if (value === undefined || whole === undefined) return [];
+  if (value >= lowest * whole && value <= highest * whole) return [];
+  const phrase = say`${nameOf(part)} ${mm(value)} beside ${lowerName(of)} ${mm(whole)}: people so measured have ${mm(lowest * whole)} to ${mm(highest * whole)}. Measure both again.`;
+  return [{ id, keys: [part, of], phrase, source }];
+}
+
+type Rule = (input: BodyInput) => Remark | undefined;
+
+/** The tape over the hip is longer than the straight height; sitting adds to the rise what standing doesn't have. */
+const SUM = { less: 50, more: 60 } as const;
+
+const outsideSum: Rule = ({ outsideLeg, bodyRise, insideLeg }) => {
+  if (outsideLeg === undefined || bodyRise === undefined || insideLeg === undefined) return undefined;
+  const sum = bodyRise + insideLeg;
+  if (outsideLeg >= sum - SUM.less && outsideLeg <= sum + SUM.more) return undefined;
+  const phrase = say`Rise and inside leg together are ${mm(sum)}, the outside leg ${mm(outsideLeg)}; they should meet within ${mm(SUM.more)}. One of the three was misread.`;
+  return { id: 'outside-sum', keys: ['outsideLeg', 'bodyRise', 'insideLeg'], phrase, source: 'practice' };
+};
+
+/** Least and greatest crotch height ÷ waist height; a waist 45 mm above the navel takes the least from 0.73 to 0.70. */
+const INSIDE_SHARE = [0.68, 0.885] as const;
+
+const insideShare: Rule = ({ bodyRise, insideLeg }) => {
+  if (bodyRise === undefined || insideLeg === undefined) return undefined;
+  const share = insideLeg / (bodyRise + insideLeg);
+  if (share >= INSIDE_SHARE[0] && share <= INSIDE_SHARE[1]) return undefined;
+  const at = (of: number) => mm((bodyRise * of) / (1 - of));
+  const phrase = say`Inside leg ${mm(insideLeg)} with body rise ${mm(bodyRise)}: with that rise legs measure ${at(INSIDE_SHARE[0])} to ${at(INSIDE_SHARE[1])}. Measure both again, and look at the unit.`;
+  return {
+    id: 'inside-rise',
+    keys: ['insideLeg', 'bodyRise'],
+    phrase,
+    source: `${ADULTS} (0.73–0.88 of the waist height), wider for a natural waist and for children`,
+  };
+};
+
+const KNEE_SHARE = [0.53, 0.63] as const;
+
+const kneeShare: Rule = (input) => {
+  const { waistToKnee, bodyRise, insideLeg } = input;
+  if (isChild(input) || waistToKnee === undefined || bodyRise === undefined || insideLeg === undefined)
+    return undefined;
+  const height = bodyRise + insideLeg - waistToKnee;
+  if (height >= KNEE_SHARE[0] * insideLeg && height <= KNEE_SHARE[1] * insideLeg) return undefined;
+  const at = (share: number) => mm(bodyRise + (1 - share) * insideLeg);
+  const phrase = say`Waist to knee ${mm(waistToKnee)}: with this rise and inside leg the knee lies ${at(KNEE_SHARE[1])} to ${at(KNEE_SHARE[0])} below the waist.`;
+  return {
+    id: 'knee-level',
+    keys: ['waistToKnee', 'insideLeg'],
+    phrase,
+    source: `${ADULTS}: knee height ÷ crotch height`,
+  };
+};
+
+/** How far the abdomen may lie outside what waist and hip are, either way. */
+const HIGH_HIP = { least: 0.94, most: 1.15 } as const;
+
+const highHip: Rule = ({ highHipGirth, waistGirth, hipGirth }) => {
+  if (highHipGirth === undefined || waistGirth === undefined || hipGirth === undefined) return undefined;
+  const least = HIGH_HIP.least * Math.min(waistGirth, hipGirth);
+  const most = HIGH_HIP.most * Math.max(waistGirth, hipGirth);
+  if (highHipGirth >= least && highHipGirth <= most) return undefined;
+  const phrase = say`High hip ${mm(highHipGirth)} lies halfway between waist ${mm(waistGirth)} and hip ${mm(hipGirth)}; it should measure ${mm(least)} to ${mm(most)}.`;
+  return { id: 'high-hip', keys: ['highHipGirth', 'waistGirth', 'hipGirth'], phrase, source: 'practice' };
+};
+
+const frontAlone: Rule = ({ frontCrotchLength, crotchLength }) => {
+  if (frontCrotchLength === undefined || crotchLength !== undefined) return undefined;
+  const phrase = say`The front part of the crotch length counts only beside the whole: measure that too.`;
+  return { id: 'front-alone', keys: ['frontCrotchLength'], phrase, source: 'practice' };
+};
+
+const underTwo: Rule = ({ ageYears }) => {
+  if (ageYears === undefined || ageYears >= 2) return undefined;
+  const phrase = say`Nobody under two years was measured for the estimates: measure what can be measured.`;
+  return { id: 'under-two', keys: ['ageYears'], phrase, source: 'AnthroKids (UM-HSRI-77-17, 1977) begins at 2 years' };
+};
+
+const OTHER_RULES: readonly Rule[] = [outsideSum, insideShare, kneeShare, highHip, frontAlone, underTwo];
+
+const nameOf = (key: MeasurementKey): Phrase => [measurements.find((m) => m.key === key)?.name ?? key];
+const lowerName = (key: MeasurementKey): Phrase => nameOf(key).map((part) => String(part).toLowerCase());

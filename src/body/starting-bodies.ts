@@ -1,0 +1,50 @@
+import { CHILDREN, MEN, type StartingRow, WOMEN } from './starting-rows';
+import type { BodyInput } from './types';
+
+/** A body to start from where there is no tape: the middle of many people, to be corrected. */
+export interface StartingBody {
+  /** What it was chosen by: the hip girth in millimetres, a child's age in years. */
+  readonly by: number;
+  /** How many people stand behind it. */
+  readonly people: number;
+  readonly figures: Omit<BodyInput, 'label' | 'nappy'>;
+}
+
+/** Whom the starting bodies are the middle of, and by what they are chosen. */
+export type StartingKind = 'woman' | 'man' | 'child';
+
+/**
+ * Starting bodies by hip girth (850–1250 mm, as far as ten people stand behind a row) or by age (2–17 years). Each
+ * figure is the median on its own among the people whose hip lies within 25 mm, or of that age. Girths of the leg are
+ * left out on purpose: an estimate moves along when the hip is corrected, a filled field would not. So is the crotch
+ * length, which is never drawn from an estimate.
+ */
+export const STARTING_BODIES: Readonly<Record<StartingKind, readonly StartingBody[]>> = {
+  woman: WOMEN.map((row) => startingBody(row)),
+  man: MEN.map((row) => startingBody(row)),
+  child: CHILDREN.map((row) => startingBody(row, row[0])),
+};
+
+const ADULTS =
+  'ANSUR II (NATICK/TR-15/007, 2014): medians of people whose hip lies within 25 mm of it, waist at the navel';
+
+/** Where the starting bodies come from. */
+export const STARTING_SOURCES: Readonly<Record<StartingKind, string>> = {
+  woman: ADULTS,
+  man: ADULTS,
+  child:
+    'AnthroKids (UM-HSRI-77-17, 1977): medians of children of that age; the inside leg is inferred from the fold of the seat, and children of today are heavier',
+};
+
+function startingBody([by, people, waist, hip, rise, depth, inside, height]: StartingRow, age?: number): StartingBody {
+  const figures = {
+    waistGirth: waist,
+    hipGirth: hip,
+    bodyRise: rise,
+    hipDepth: depth,
+    insideLeg: inside,
+    height,
+    ...(age === undefined ? {} : { ageYears: age }),
+  };
+  return { by, people, figures };
+}
