@@ -87,7 +87,7 @@ function blockOf(p: Proportions, f: PartFigures): Block {
   const centreWay = unit({ x: hipCentre.x - waistCentre.x, y: hipCentre.y - waistCentre.y });
   const curveEnd = moved(hipCentre, centreWay, (p.crotchLevel - f.curveRise - p.hipLevel) / centreWay.y);
   const crotchPoint = at(f.width + f.extension, p.crotchLevel + f.crotchDrop);
-  const inseam = legLine(crotchPoint, at(f.crease + f.knee / 2, p.kneeLevel), at(f.crease + f.hem / 2, p.hemLevel));
+  const inseam = inseamLine(crotchPoint, at(f.crease + f.knee / 2, p.kneeLevel), at(f.crease + f.hem / 2, p.hemLevel));
   const crotch = crotchCurve(curveEnd, centreWay, crotchPoint, curveTangent(inseam[0] as Curve, 0), f.outwards);
   const side = sideLine(p, f, at);
   const waist = waistLine(at(p.side, 0), waistCentre, centreWay, f.outwards);
@@ -110,12 +110,22 @@ function blockOf(p: Proportions, f: PartFigures): Block {
   };
 }
 
-/** A fitted block's inseam is hollowed less than a lounge pant's: its way to the knee is short and steep already. */
-const BLOCK_HOLLOW: Hollow = { excess: 0.3, startHandle: 0.33, endHandle: 0.22 };
+/**
+ * A fitted block's inseam goes through its knee in one bend: there it slants between its thigh and its calf, and below
+ * the knee it runs out to a little past the calf's slant. Its way to the knee is short and steep, so it is hollowed less
+ * than a lounge pant's.
+ */
+const KNEE_SLANT = 0.3;
+const RUN_OUT = 0.35;
+const THIGH_HOLLOW: Hollow = { excess: 0.25, startHandle: 0.36, endHandle: 0.2 };
+/** The excess makes the calf start with the slant that the thigh ends with. */
+const CALF_HOLLOW: Hollow = { excess: 1 / RUN_OUT, startHandle: 0.22, endHandle: 0.4 };
 
-/** A leg line: hollow down to the knee, straight below it, without a corner there. */
-function legLine(top: Point, knee: Point, hem: Point): readonly Curve[] {
-  return [hollowLine(top, knee, chordSlant(knee, hem), BLOCK_HOLLOW), straight(knee, hem)];
+/** The inseam, hollow all the way down, without a corner at the knee. */
+function inseamLine(top: Point, knee: Point, hem: Point): readonly Curve[] {
+  const [thigh, calf] = [chordSlant(top, knee), chordSlant(knee, hem)];
+  const bend = KNEE_SLANT * (thigh - calf);
+  return [hollowLine(top, knee, calf + bend, THIGH_HOLLOW), hollowLine(knee, hem, calf - RUN_OUT * bend, CALF_HOLLOW)];
 }
 
 /** The side, from the hem up: straight to the knee, then upright at the hip, then in to the waist. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { casingHeights, cutCurves, elasticLength, hemTurning, waistOpening } from '../../src/edges';
+import { casingHeights, cutCurves, elasticLength, type HemPlan, hemTurning, waistOpening } from '../../src/edges';
 import { Refusal } from '../../src/length';
 import {
   distance,
@@ -24,12 +24,21 @@ const drafted = (change: (project: Project) => Project = (p) => p): Draft => {
 };
 const legOf = (d: Draft) => d.pieces[0] as Draft['pieces'][number];
 
-const CASING = { elasticWidth: 25.4, rows: 1, turnOfCloth: 3.2, elastic: 'threaded', rawEdge: 'overlocked' } as const;
+const CASING = {
+  finish: 'elasticCasing',
+  cordWidth: 10,
+  bandHeight: 60,
+  elasticWidth: 25.4,
+  rows: 1,
+  turnOfCloth: 3.2,
+  elastic: 'threaded',
+  rawEdge: 'overlocked',
+} as const;
 
 describe('a fold-over casing', () => {
   // Practice: twice the elastic plus ⅛ in for the turn of the cloth, fold halfway.
   it('is built 2w + t above the waist edge, and more where the raw edge must be caught', () => {
-    expect(casingHeights(CASING)).toEqual({ height: 54, fold: 27, catch: 6 });
+    expect(casingHeights(CASING)).toMatchObject({ kind: 'folded', height: 54, fold: 27, catch: 6 });
     expect(casingHeights({ ...CASING, rawEdge: 'turnedUnder' }).catch).toBe(10);
     expect(casingHeights({ ...CASING, elastic: 'sewnOn' }).catch).toBe(0);
     expect(casingHeights({ ...CASING, elasticWidth: 10, rows: 3 }).height).toBeCloseTo(60 + 6 + 3.2, 9);
@@ -45,6 +54,7 @@ describe('a fold-over casing', () => {
       waistEdge: [point(-250, 0), point(250, 0)],
       fold: [point(-246, -27), point(247, -27)],
       raw: [point(-251, -60), point(251, -60)],
+      partings: [],
     } as const;
     expect(waistOpening(lines)).toBe(2 * 493);
   });
@@ -55,11 +65,13 @@ describe('a fold-over casing', () => {
   });
 });
 
+const PLAN: HemPlan = { kind: 'folded', depth: 30, turnUnder: 10, added: 0, channel: undefined };
+
 describe('a hem turning', () => {
   const front = pathThrough(point(200, 0), point(180, 600));
   const back = pathThrough(point(-250, 0), point(-220, 600));
   it('mirrors the leg above the fold', () => {
-    const hem = hemTurning(front, back, { depth: 30, turnUnder: 10 });
+    const hem = hemTurning(front, back, PLAN);
     expect(pathStart(hem.front)).toEqual(pathEnd(front));
     expect(hem.raw[0].y).toBeCloseTo(640, 9);
     expect(hem.raw[0].x).toBeGreaterThan(180);
@@ -72,7 +84,7 @@ describe('a hem turning', () => {
       pathThrough(point(200, 0), point(195, 30)),
       pathThrough(point(-250, 0), point(-245, 30)),
     ];
-    expect(() => hemTurning(shortFront, shortBack, { depth: 30, turnUnder: 10 })).toThrow(Refusal);
+    expect(() => hemTurning(shortFront, shortBack, PLAN)).toThrow(Refusal);
   });
 });
 

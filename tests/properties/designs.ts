@@ -23,6 +23,16 @@ const leg: fc.Arbitrary<Project['leg']> = fc.record({
   ),
 });
 
+const WAISTS = [
+  'elasticCasing',
+  'drawstringCasing',
+  'elasticAndDrawstring',
+  'separateCasing',
+  'knitBand',
+  'facedCasing',
+] as const;
+const HEMS = ['turned', 'elasticCasing', 'drawstringCasing', 'contrastBand', 'ribCuff', 'facedHem'] as const;
+
 const allowance = fc.oneof(fc.constantFrom(0, 6, 10, 15, 15.875), between(0, 40));
 
 /** Designs over everything that the workbench lets one choose. */
@@ -30,17 +40,23 @@ export const anyDesign: fc.Arbitrary<Design> = fc.record({
   units: fc.constantFrom('cm' as const, 'inch' as const),
   leg,
   waist: fc.record({
-    finish: fc.constant('elasticCasing' as const),
+    finish: fc.constantFrom(...WAISTS),
     elasticWidth: between(6, 50),
     rows: fc.constantFrom(1, 1, 1, 2),
     turnOfCloth: between(0, 6),
     elastic: fc.constantFrom('threaded' as const, 'sewnOn' as const),
     rawEdge: fc.constantFrom('overlocked' as const, 'turnedUnder' as const),
+    cordWidth: between(4, 20),
+    bandHeight: between(20, 90),
   }),
   hem: fc.record({
-    finish: fc.constant('turned' as const),
+    finish: fc.constantFrom(...HEMS),
     depth: between(10, 60),
     turnUnder: fc.oneof(fc.constant(0), between(0, 15)),
+    elasticWidth: between(5, 25),
+    cordWidth: between(3, 10),
+    bandHeight: between(20, 90),
+    ribStretch: between(0.2, 1),
   }),
   allowances: fc.record({ inseam: allowance, crotch: allowance, waist: allowance, hem: allowance }),
 });
