@@ -26,9 +26,9 @@ export const RATIO_RULES: readonly RatioRule[] = [
     people: 'all',
     part: 'waistGirth',
     of: 'hipGirth',
-    lowest: 0.65,
+    lowest: 0.62,
     highest: 1.25,
-    source: `${ADULTS}; NHANES 2017–2020 (CDC), 8,302 adults; ${CHILDREN}`,
+    source: `${ADULTS} (0.70–1.22 at the navel; a natural waist is narrower); NHANES 2017–2020 (CDC), 8,302 adults; ${CHILDREN}`,
   },
   {
     id: 'thigh-hip',
