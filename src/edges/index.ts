@@ -5,6 +5,7 @@ export {
   type Channel,
   casingHeights,
   casingLines,
+  cordLength,
   elasticLength,
   type WaistFinish,
   waistOpening,

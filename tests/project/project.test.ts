@@ -79,9 +79,9 @@ describe('opening a project', () => {
       'leg.spread: 900: must be a number of millimetres between 0 mm and 25 cm.',
     ],
     [
-      'a finish that is not drafted yet',
-      file({ waist: { finish: 'drawstringCasing' } }),
-      'waist.finish: "drawstringCasing": must be elasticCasing.',
+      'a finish that nobody sews',
+      file({ waist: { finish: 'zip' } }),
+      'waist.finish: "zip": must be one of elasticCasing, drawstringCasing, elasticAndDrawstring, separateCasing, knitBand, facedCasing.',
     ],
     [
       'an unknown length',
@@ -94,9 +94,9 @@ describe('opening a project', () => {
       'leg.length.inseam: 9: must be a number of millimetres between 3 cm and 130 cm.',
     ],
     [
-      'a pocket',
-      file({ pocket: { width: 150 } }),
-      'pocket: {"width":150}: a pocket can\'t be drafted yet; leave it out.',
+      'a pocket larger than a leg',
+      file({ pocket: { width: 900 } }),
+      'pocket.width: 900: must be a number of millimetres between 4 cm and 30 cm.',
     ],
   ])('says one clear sentence about %s', (_, text, wanted) => {
     expect(lines(text)).toEqual([wanted]);

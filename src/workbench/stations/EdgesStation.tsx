@@ -1,29 +1,24 @@
-import { mm, say } from '../../length';
+import { say } from '../../length';
 import { Group } from '../fields/Group';
 import { QuantityField } from '../fields/QuantityField';
-import { SwitchField } from '../fields/SwitchField';
 import { useBench } from '../store/bench';
 import { length } from '../store/quantity';
+import { HemFields } from './edges/HemFields';
+import { PocketFields } from './edges/PocketFields';
+import { WaistFields } from './edges/WaistFields';
 
-const ELASTIC = [
-  { key: 'threaded', name: 'threaded' },
-  { key: 'sewnOn', name: 'sewn on' },
-];
-
-const RAW_EDGE = [
-  { key: 'overlocked', name: 'overlocked' },
-  { key: 'turnedUnder', name: 'turned under' },
-];
-
-/** The waist casing, the hem and the seam allowances. */
+/** The waist, the hem, a pocket and the seam allowances. */
 export function EdgesStation() {
   return (
     <>
       <Group name="At the waist">
-        <Casing />
+        <WaistFields />
       </Group>
       <Group name="At the hem">
-        <Hem />
+        <HemFields />
+      </Group>
+      <Group name="Pocket">
+        <PocketFields />
       </Group>
       <Group name="Seam allowances">
         <Allowances />
@@ -33,6 +28,10 @@ export function EdgesStation() {
 }
 
 function Allowances() {
+  const waist = useBench((state) => state.project.waist.finish);
+  const hem = useBench((state) => state.project.hem.finish);
+  const seamAtWaist = waist === 'separateCasing' || waist === 'knitBand' || waist === 'facedCasing';
+  const seamAtHem = hem === 'contrastBand' || hem === 'ribCuff' || hem === 'facedHem';
   return (
     <>
       <QuantityField
@@ -45,59 +44,16 @@ function Allowances() {
         quantity={length}
         help={say`For both centre seams and the curve between.`}
       />
-    </>
-  );
-}
-
-function Casing() {
-  const { elastic, rawEdge } = useBench((state) => state.project.waist);
-  const measures = useBench((state) => state.draft.measures);
-  const choose = useBench((state) => state.choose);
-  return (
-    <>
-      <QuantityField
-        path="waist.elasticWidth"
-        quantity={length}
-        help={say`The casing stands ${mm(measures.casingHeight)} above the waist edge.`}
-      />
-      <QuantityField
-        path="waist.turnOfCloth"
-        quantity={length}
-        help={say`What the fold itself takes up; more in a thick flannel.`}
-      />
-      <SwitchField
-        path="waist.elastic"
-        choices={ELASTIC}
-        chosen={elastic}
-        help={
-          elastic === 'threaded'
-            ? say`Drawn through the finished casing; ${mm(measures.catch)} more is caught in the stitching.`
-            : say`Sewn to the raw edge, then folded over with it.`
-        }
-        onPick={(key) => choose('waist.elastic', key)}
-      />
-      {elastic === 'threaded' && (
-        <SwitchField
-          path="waist.rawEdge"
-          choices={RAW_EDGE}
-          chosen={rawEdge}
-          help={say`Turned under needs a little more cloth than overlocked.`}
-          onPick={(key) => choose('waist.rawEdge', key)}
+      {seamAtWaist && (
+        <QuantityField
+          path="allowances.waist"
+          quantity={length}
+          help={say`Where the waist is sewn to its own piece.`}
         />
       )}
-    </>
-  );
-}
-
-function Hem() {
-  return (
-    <>
-      <QuantityField path="hem.depth" quantity={length} help={say`How deep it is turned up inside the leg.`} />
-      <QuantityField
-        path="hem.turnUnder"
-        quantity={length}
-        help={say`Its raw edge, tucked in; nothing where it is overlocked.`}
-      />
+      {seamAtHem && (
+        <QuantityField path="allowances.hem" quantity={length} help={say`Where the hem is sewn to its own piece.`} />
+      )}
     </>
   );
 }

@@ -12,6 +12,24 @@ const LENGTHS: Readonly<Record<string, string>> = {
   short: 'short',
 };
 
+const WAISTS: Readonly<Record<Draft['project']['waist']['finish'], string>> = {
+  elasticCasing: 'elastic casing',
+  drawstringCasing: 'drawstring casing',
+  elasticAndDrawstring: 'elastic and drawstring',
+  separateCasing: 'casing of its own',
+  knitBand: 'knit band',
+  facedCasing: 'faced casing',
+};
+
+const HEMS: Readonly<Record<Draft['project']['hem']['finish'], string>> = {
+  turned: 'hem turned',
+  elasticCasing: 'elastic hem',
+  drawstringCasing: 'drawstring hem',
+  contrastBand: 'hem band',
+  ribCuff: 'rib cuff',
+  facedHem: 'hem faced',
+};
+
 /** A crotch length this near to the wanted one counts as reached: the draft’s own promise. */
 const CROTCH_REACHED = 1;
 
@@ -35,9 +53,7 @@ export const RESULTS: Readonly<Record<Station, (draft: Draft, units: Units) => s
     return `${name}, spread ${formatLength(measures.spread, units)}, opening ${opening}`;
   },
   edges({ project: { waist, hem, allowances } }, units) {
-    const l = (value: number) => formatLength(value, units);
-    const elastic = waist.elastic === 'threaded' ? 'threaded' : 'sewn on';
-    return `${l(waist.elasticWidth)} elastic, ${elastic} · hem turned ${l(hem.depth)} · allowance ${l(allowances.inseam)}`;
+    return `${WAISTS[waist.finish]} · ${HEMS[hem.finish]} · allowance ${formatLength(allowances.inseam, units)}`;
   },
   check({ checks }) {
     const count = (verdict: string) => checks.filter((check) => check.verdict === verdict).length;

@@ -23,7 +23,14 @@ export interface StationDrawing {
   readonly says: string;
 }
 
-const pieceBox = ({ pieces }: Draft): Box => curvesBox(pieces.flatMap(cutCurves));
+const pieceBox = ({ pieces, sheets }: Draft): Box =>
+  boxRound(
+    pieces.map((piece, i) => {
+      const box = curvesBox(cutCurves(piece));
+      const { x, y } = sheets.places[i]?.shift ?? { x: 0, y: 0 };
+      return { left: box.left + x, right: box.right + x, top: box.top + y, bottom: box.bottom + y };
+    }),
+  );
 
 export const STATION_DRAWINGS: Readonly<Record<Station, StationDrawing>> = {
   body: {

@@ -1,13 +1,14 @@
 import type { DrawingProps } from './drawing-props';
 import { FinishedLeg } from './FinishedLeg';
 import { LegNames } from './LegNames';
+import { PieceName, placeOf } from './PieceName';
 
 /** The finished pieces, flat, as the checks have measured them. */
 export function CheckDrawing({ draft }: DrawingProps) {
-  return draft.pieces.map((piece) => (
-    <g key={piece.name}>
+  return draft.pieces.map((piece, i) => (
+    <g key={piece.name} transform={placeOf(draft, i)}>
       <FinishedLeg piece={piece} />
-      <LegNames piece={piece} />
+      {piece.name === 'leg' ? <LegNames piece={piece} /> : <PieceName piece={piece} />}
     </g>
   ));
 }

@@ -7,14 +7,15 @@ import { Word } from '../Word';
 import type { DrawingProps } from './drawing-props';
 import { FinishedLeg } from './FinishedLeg';
 import { LegNames } from './LegNames';
+import { PieceName, placeOf } from './PieceName';
 
 /** The piece with its cut line, stitching lines and folds; its turnings folded over, wrong side up, or laid flat. */
 export function EdgesDrawing({ draft }: DrawingProps) {
   const folded = useBench((state) => state.folded);
-  return draft.pieces.map((piece) => (
-    <g key={piece.name}>
+  return draft.pieces.map((piece, i) => (
+    <g key={piece.name} transform={placeOf(draft, i)}>
       <FinishedLeg piece={piece} turnings={folded ? foldedTurnings(piece) : []} />
-      <LegNames piece={piece} />
+      {piece.name === 'leg' ? <LegNames piece={piece} /> : <PieceName piece={piece} />}
       <FoldWords piece={piece} draft={draft} />
     </g>
   ));
@@ -28,8 +29,8 @@ function FoldWords({ piece, draft }: DrawingProps & { readonly piece: Piece }) {
   const l = (value: number) => formatLength(value, units);
   const lies = folded ? 'folded over' : 'laid flat';
   const words: Readonly<Record<string, readonly string[]>> = {
-    'waist fold': [`casing ${l(measures.casingHeight)}, ${lies}`, `for ${l(project.waist.elasticWidth)} elastic`],
-    'hem fold': [`hem ${l(project.hem.depth)}, ${lies}`],
+    'waist fold': [`casing ${l(measures.casingHeight)}, ${lies}`, ...holds(draft, l)],
+    'hem fold': [project.hem.finish === 'turned' ? `hem ${l(project.hem.depth)}, ${lies}` : `hem casing, ${lies}`],
   };
   return piece.folds.flatMap((fold) =>
     (words[fold.name] ?? []).map((text, row) => (
@@ -45,6 +46,18 @@ function FoldWords({ piece, draft }: DrawingProps & { readonly piece: Piece }) {
       </Word>
     )),
   );
+}
+
+/** What is drawn through the casing. */
+function holds(
+  { project: { waist }, notions }: DrawingProps['draft'],
+  l: (value: number) => string,
+): readonly string[] {
+  const parts = [
+    ...(notions.elasticLength === undefined ? [] : [`${l(waist.elasticWidth)} elastic`]),
+    ...(notions.cordLength === undefined ? [] : [`${l(waist.cordWidth)} cord`]),
+  ];
+  return [`for ${parts.join(' and ')}`];
 }
 
 function frontEnd({ curves }: { readonly curves: Parameters<typeof pathStart>[0] }): Point {

@@ -1,0 +1,67 @@
+import { mm, say } from '../../../length';
+import { PickField } from '../../fields/PickField';
+import { QuantityField } from '../../fields/QuantityField';
+import { useBench } from '../../store/bench';
+import { length, percentage } from '../../store/quantity';
+
+const FINISHES = [
+  { key: 'turned', name: 'turned' },
+  { key: 'elasticCasing', name: 'casing, elastic' },
+  { key: 'drawstringCasing', name: 'casing, drawstring' },
+  { key: 'contrastBand', name: 'contrast band' },
+  { key: 'ribCuff', name: 'rib cuff' },
+  { key: 'facedHem', name: 'faced' },
+];
+
+/** How the hem is finished, and what that finish asks. */
+export function HemFields() {
+  const { finish } = useBench((state) => state.project.hem);
+  const { hemGirthFinished } = useBench((state) => state.draft.measures);
+  const { hemElasticLength, hemCordLength } = useBench((state) => state.draft.notions);
+  const choose = useBench((state) => state.choose);
+  const band = finish === 'contrastBand' || finish === 'ribCuff';
+  const deep = finish === 'turned' || finish === 'facedHem';
+  return (
+    <>
+      <PickField
+        path="hem.finish"
+        choices={FINISHES}
+        chosen={finish}
+        help={say`The leg ends ${mm(hemGirthFinished)} round.`}
+        onPick={(key) => choose('hem.finish', key)}
+      />
+      {deep && <QuantityField path="hem.depth" quantity={length} help={say`How deep it lies inside the leg.`} />}
+      {!band && (
+        <QuantityField
+          path="hem.turnUnder"
+          quantity={length}
+          help={say`Its raw edge, tucked in; nothing where it is overlocked.`}
+        />
+      )}
+      {finish === 'elasticCasing' && (
+        <QuantityField
+          path="hem.elasticWidth"
+          quantity={length}
+          help={say`Cut it ${mm(hemElasticLength ?? 0)} long for each hem.`}
+        />
+      )}
+      {finish === 'drawstringCasing' && (
+        <QuantityField
+          path="hem.cordWidth"
+          quantity={length}
+          help={say`Cut it ${mm(hemCordLength ?? 0)} long for each hem; it comes out at the side.`}
+        />
+      )}
+      {band && (
+        <QuantityField
+          path="hem.bandHeight"
+          quantity={length}
+          help={say`When it is folded; the leg ends that much higher.`}
+        />
+      )}
+      {finish === 'ribCuff' && (
+        <QuantityField path="hem.ribStretch" quantity={percentage} help={say`Measured: how much longer the rib gets.`} />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,128 @@
+import { mm, number, say } from '../../../length';
+import { PickField } from '../../fields/PickField';
+import { QuantityField } from '../../fields/QuantityField';
+import { SwitchField } from '../../fields/SwitchField';
+import { useBench } from '../../store/bench';
+import { length } from '../../store/quantity';
+
+const FINISHES = [
+  { key: 'elasticCasing', name: 'fold-over casing, elastic' },
+  { key: 'drawstringCasing', name: 'fold-over casing, drawstring' },
+  { key: 'elasticAndDrawstring', name: 'elastic and drawstring' },
+  { key: 'separateCasing', name: 'casing of its own piece' },
+  { key: 'facedCasing', name: 'faced casing' },
+  { key: 'knitBand', name: 'knit band' },
+];
+
+const ELASTIC = [
+  { key: 'threaded', name: 'threaded' },
+  { key: 'sewnOn', name: 'sewn on' },
+];
+
+const RAW_EDGE = [
+  { key: 'overlocked', name: 'overlocked' },
+  { key: 'turnedUnder', name: 'turned under' },
+];
+
+const ROWS = [1, 2, 3, 4].map((rows) => ({ key: String(rows), name: rows === 1 ? 'one row' : `${rows} rows` }));
+
+/** How the waist is finished, and what that finish asks. */
+export function WaistFields() {
+  const { finish } = useBench((state) => state.project.waist);
+  const { casingHeight } = useBench((state) => state.draft.measures);
+  const choose = useBench((state) => state.choose);
+  const elastic = finish !== 'drawstringCasing' && finish !== 'knitBand';
+  const cord = finish === 'drawstringCasing' || finish === 'elasticAndDrawstring';
+  const folded = elastic || cord;
+  return (
+    <>
+      <PickField
+        path="waist.finish"
+        choices={FINISHES}
+        chosen={finish}
+        help={
+          finish === 'knitBand'
+            ? say`Shorter than the waist, and stretched to it.`
+            : say`${mm(casingHeight)} for the casing, both layers together.`
+        }
+        onPick={(key) => choose('waist.finish', key)}
+      />
+      {elastic && <Elastic />}
+      {cord && (
+        <QuantityField
+          path="waist.cordWidth"
+          quantity={length}
+          help={say`It comes out at centre front, through the outer layer.`}
+        />
+      )}
+      {finish === 'knitBand' && (
+        <QuantityField path="waist.bandHeight" quantity={length} help={say`When it is folded.`} />
+      )}
+      {folded && (
+        <QuantityField
+          path="waist.turnOfCloth"
+          quantity={length}
+          help={say`What the fold itself takes up; more in a thick flannel.`}
+        />
+      )}
+      {finish === 'elasticCasing' && <Threading />}
+      {folded && finish !== 'separateCasing' && <RawEdge />}
+    </>
+  );
+}
+
+function Elastic() {
+  const { rows } = useBench((state) => state.project.waist);
+  const { elasticLength } = useBench((state) => state.draft.notions);
+  const choose = useBench((state) => state.choose);
+  return (
+    <>
+      <QuantityField
+        path="waist.elasticWidth"
+        quantity={length}
+        help={say`Cut it ${mm(elasticLength ?? 0)} long${rows > 1 ? say`, ${number(rows, 0)} times` : []}.`}
+      />
+      <PickField
+        path="waist.rows"
+        choices={ROWS}
+        chosen={String(rows)}
+        help={say`Each in a channel of its own.`}
+        onPick={(key) => choose('waist.rows', Number(key))}
+      />
+    </>
+  );
+}
+
+function Threading() {
+  const { elastic } = useBench((state) => state.project.waist);
+  const choose = useBench((state) => state.choose);
+  return (
+    <SwitchField
+      path="waist.elastic"
+      choices={ELASTIC}
+      chosen={elastic}
+      help={
+        elastic === 'threaded'
+          ? say`Drawn through the finished casing.`
+          : say`Sewn to the raw edge, then folded over with it.`
+      }
+      onPick={(key) => choose('waist.elastic', key)}
+    />
+  );
+}
+
+function RawEdge() {
+  const { finish, elastic, rawEdge } = useBench((state) => state.project.waist);
+  const { catch: caught } = useBench((state) => state.draft.measures);
+  const choose = useBench((state) => state.choose);
+  if (finish === 'elasticCasing' && elastic === 'sewnOn') return null;
+  return (
+    <SwitchField
+      path="waist.rawEdge"
+      choices={RAW_EDGE}
+      chosen={rawEdge}
+      help={say`${mm(caught)} more lie beyond the stitching, to be caught by it.`}
+      onPick={(key) => choose('waist.rawEdge', key)}
+    />
+  );
+}

@@ -1,0 +1,84 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { outlineCrossings, outlineCurves } from '../../src/plane';
+import { draft } from '../../src/project';
+import { projectFor, surveyBodies, surveyIsHere } from './survey';
+
+const WAISTS = [
+  'elasticCasing',
+  'drawstringCasing',
+  'elasticAndDrawstring',
+  'separateCasing',
+  'knitBand',
+  'facedCasing',
+] as const;
+const HEMS = ['turned', 'elasticCasing', 'drawstringCasing', 'contrastBand', 'ribCuff', 'facedHem'] as const;
+const CLOTHS = [
+  { kind: 'woven', stretch: 0 },
+  { kind: 'knit', stretch: 0.3 },
+] as const;
+const LENGTHS = ['ankle', 'belowKnee', 'short'] as const;
+const BODIES = 200;
+
+interface Count {
+  drafts: number;
+  pieces: number;
+  crossed: number;
+  mind: number;
+  wrong: number;
+}
+
+const counts = new Map<string, Count>();
+const refused: string[] = [];
+
+/** Every waist × hem × cloth over 200 bodies of the survey (ANSUR II, NATICK/TR-15/007, 2014), lengths in turn. */
+beforeAll(() => {
+  const all = surveyBodies();
+  const step = Math.max(1, Math.floor(all.length / BODIES));
+  const bodies = all.filter((_, i) => i % step === 0).slice(0, BODIES);
+  if (!surveyIsHere)
+    console.log(`The survey file is not beside this checkout: ${bodies.length} percentile bodies stand in.`);
+  let turn = 0;
+  for (const waist of WAISTS) {
+    for (const hem of HEMS) {
+      for (const cloth of CLOTHS) {
+        const name = `${waist} · ${hem} · ${cloth.kind}`;
+        const count: Count = { drafts: 0, pieces: 0, crossed: 0, mind: 0, wrong: 0 };
+        counts.set(name, count);
+        for (const { id, body } of bodies) {
+          turn += 1;
+          const rest = {
+            cloth,
+            waist: { finish: waist, rows: 1 + (turn % 2) },
+            hem: { finish: hem },
+            leg: { length: LENGTHS[turn % 3] },
+          };
+          const result = draft(projectFor(body, rest));
+          if (!result.ok) {
+            refused.push(`${name}, ${id}: ${result.problems.map((p) => p.field).join()}`);
+            continue;
+          }
+          const { pieces, checks } = result.value;
+          count.drafts += 1;
+          count.pieces += pieces.length;
+          count.crossed += pieces.filter((piece) => outlineCrossings(outlineCurves(piece.cutLine)).length > 0).length;
+          count.mind += checks.some((c) => c.verdict === 'mind') ? 1 : 0;
+          count.wrong += checks.some((c) => c.verdict === 'wrong') ? 1 : 0;
+        }
+      }
+    }
+  }
+}, 400_000);
+
+describe('every waist with every hem in every cloth', () => {
+  it('is drafted on every body, each piece with a simple cut line', () => {
+    console.log(`${'waist · hem · cloth'.padEnd(52)} drafts pieces crossed  mind wrong`);
+    for (const [name, c] of counts) {
+      console.log(
+        `${name.padEnd(52)} ${[c.drafts, c.pieces, c.crossed, c.mind, c.wrong].map((n) => String(n).padStart(6)).join(' ')}`,
+      );
+    }
+    expect(refused).toEqual([]);
+    expect([...counts.values()].reduce((sum, c) => sum + c.crossed, 0)).toBe(0);
+    expect(counts.size).toBe(WAISTS.length * HEMS.length * CLOTHS.length);
+  });
+});
