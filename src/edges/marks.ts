@@ -123,7 +123,7 @@ const sideSize = (tallest: Mm, room: Mm): Mm => Math.min(0.7 * tallest, (FILL * 
  */
 export function grainlineOf(leg: Leg): readonly [Point, Point] {
   const hem = Math.min(pathEnd(leg.front.inseam).y, pathEnd(leg.back.inseam).y);
-  const x = 0.28 * leg.back.hipPoint.x;
+  const x = 0.14 * leg.back.hipPoint.x;
   const top = leg.crotchLevel - 0.55 * (leg.crotchLevel - leg.back.waistPoint.y);
   return [
     { x, y: top },

@@ -1,6 +1,6 @@
 import type { Leg } from '../leg';
 import type { Mm } from '../length';
-import { distance, point } from '../plane';
+import { distance } from '../plane';
 import { cordLength, elasticLength, waistOpening } from './casing';
 import { hemFacing, waistFacing } from './facings';
 import type { EdgeChoices, FinishedLeg } from './finish';
@@ -62,7 +62,6 @@ export function otherPieces(leg: Leg, finished: FinishedLeg, choices: EdgeChoice
   const { waist, hem, allowances, pocket } = choices;
   const { heights } = finished;
   const hemGirth = distance(...finished.hem.raw);
-  const at = point(0, 0);
   const pieces: Piece[] = [];
   if (waist.finish === 'facedCasing') pieces.push(waistFacing(leg, finished, allowances));
   if (heights.kind === 'seamed') {
@@ -78,7 +77,6 @@ export function otherPieces(leg: Leg, finished: FinishedLeg, choices: EdgeChoice
         marks: QUARTERS,
         grain: knit ? 'across' : 'along',
         words: [`${knit ? 'waist band, of knit' : 'casing'} · cut 1`, 'ends meet at centre back'],
-        at,
       }),
     );
   }
@@ -96,7 +94,6 @@ export function otherPieces(leg: Leg, finished: FinishedLeg, choices: EdgeChoice
         marks: QUARTERS,
         grain: rib ? 'across' : 'along',
         words: [`${rib ? 'cuff, of rib' : 'hem band'} · cut 2`, 'ends meet at the inseam'],
-        at,
       }),
     );
   }

@@ -19,9 +19,23 @@ export interface RectangleChoices {
   /** The grain runs along the length, or across it (where the stretch of a rib must go round the body). */
   readonly grain: 'along' | 'across';
   readonly words: readonly string[];
-  /** Upper left corner on the drawing. */
-  readonly at: Point;
 }
+
+/** Longer pieces stand upright on the paper, as the leg does. */
+const STANDS_FROM = 300;
+
+/** Where a place of the piece, laid out with its length across, comes to lie on the drawing. */
+interface Frame {
+  readonly at: (x: Mm, y: Mm) => Point;
+  readonly way: (x: number, y: number) => Point;
+  /** Degrees by which words are turned. */
+  readonly turn: number;
+}
+
+const frameOf = ({ length, height }: RectangleChoices): Frame =>
+  length < STANDS_FROM
+    ? { at: point, way: point, turn: 0 }
+    : { at: (x, y) => point(height - y, x), way: (x, y) => point(-y, x), turn: 90 };
 
 /**
  * A straight piece with its allowances, fold, quarter marks, grainline and words.
@@ -29,9 +43,9 @@ export interface RectangleChoices {
  * @param choices sizes net, in mm
  */
 export function rectanglePiece(choices: RectangleChoices): Piece {
-  const { length, height, at, allowances, marks } = choices;
-  const corner = (x: Mm, y: Mm): Point => point(at.x + x, at.y + y);
-  const [a, b, c, d] = [corner(0, 0), corner(length, 0), corner(length, height), corner(0, height)];
+  const { length, height, allowances, marks } = choices;
+  const frame = frameOf(choices);
+  const [a, b, c, d] = [frame.at(0, 0), frame.at(length, 0), frame.at(length, height), frame.at(0, height)];
   const stitchLine = [
     { name: 'upper', curves: pathThrough(a, b) },
     { name: 'rightEnd', curves: pathThrough(b, c) },
@@ -45,8 +59,14 @@ export function rectanglePiece(choices: RectangleChoices): Piece {
     allowance: allowance(edge.name),
   }));
   const notch = (share: number): readonly Notch[] => [
-    { edge: 'upper', at: corner(share * length, 0), outward: point(0, -1), length: allowances.long, count: 1 },
-    { edge: 'lower', at: corner(share * length, height), outward: point(0, 1), length: allowances.long, count: 1 },
+    { edge: 'upper', at: frame.at(share * length, 0), outward: frame.way(0, -1), length: allowances.long, count: 1 },
+    {
+      edge: 'lower',
+      at: frame.at(share * length, height),
+      outward: frame.way(0, 1),
+      length: allowances.long,
+      count: 1,
+    },
   ];
   return {
     name: choices.name,
@@ -56,34 +76,35 @@ export function rectanglePiece(choices: RectangleChoices): Piece {
     cutLine,
     lines: [],
     folds: choices.folded
-      ? [{ name: `${choices.name} fold`, curves: pathThrough(corner(0, height / 2), corner(length, height / 2)) }]
+      ? [{ name: `${choices.name} fold`, curves: pathThrough(frame.at(0, height / 2), frame.at(length, height / 2)) }]
       : [],
     notches: allowances.long > 0 ? marks.flatMap(notch) : [],
-    grainline: grainlineOf(choices),
-    texts: textsOf(choices),
+    grainline: grainlineOf(choices, frame),
+    texts: textsOf(choices, frame),
   };
 }
 
-/** In the last third, clear of the words. */
-function grainlineOf({ length, height, at, grain }: RectangleChoices): readonly [Point, Point] {
-  if (grain === 'along')
-    return [point(at.x + 0.62 * length, at.y + 0.25 * height), point(at.x + 0.95 * length, at.y + 0.25 * height)];
-  const x = at.x + 0.9 * length;
-  return [point(x, at.y + 0.1 * height), point(x, at.y + 0.9 * height)];
+/** In the last third, clear of the words; the upper arrowhead first. */
+function grainlineOf({ length, height, grain }: RectangleChoices, frame: Frame): readonly [Point, Point] {
+  const ends =
+    grain === 'along'
+      ? ([frame.at(0.62 * length, 0.25 * height), frame.at(0.95 * length, 0.25 * height)] as const)
+      : ([frame.at(0.9 * length, 0.1 * height), frame.at(0.9 * length, 0.9 * height)] as const);
+  return ends[0].y <= ends[1].y ? ends : [ends[1], ends[0]];
 }
 
 const TALLEST = 6;
 /** Width of an average letter of the print font, as a share of the letter height. */
 const LETTER_WIDTH = 0.82;
 
-function textsOf({ length, height, at, words }: RectangleChoices): readonly PieceText[] {
+function textsOf({ length, height, words }: RectangleChoices, frame: Frame): readonly PieceText[] {
   // The words stand in the lower half: above them the fold, beside them the grainline.
   const room = (0.5 * height) / (words.length + 0.5);
   return words.map((text, i) => ({
-    at: point(at.x + 0.3 * length, at.y + 0.5 * height + (i + 0.9) * room),
+    at: frame.at(0.3 * length, 0.5 * height + (i + 0.9) * room),
     text,
     size: Math.min(TALLEST, 0.6 * room, (0.5 * length) / (LETTER_WIDTH * text.length)),
-    turn: 0,
+    turn: frame.turn,
     role: i === 0 ? 'name' : 'note',
   }));
 }

@@ -8,17 +8,28 @@ import type { PiecePlace } from './types';
 /** Between two pieces on the paper: room to cut each without touching the other. */
 const GAP: Mm = 10;
 
-/** Pieces beside each other, tops level; the first stays where it was drafted. */
+/**
+ * The first piece stays where it was drafted; the others stand in columns on its right, below one another as far down
+ * as the first one reaches.
+ */
 export function placePieces(pieces: readonly Piece[]): readonly PiecePlace[] {
-  const places: PiecePlace[] = [];
-  let edge = Number.NaN;
-  let level = Number.NaN;
-  for (const piece of pieces) {
+  const [first, ...others] = pieces;
+  if (!first) return [];
+  const main = pieceBounds(first);
+  let left = main.right + GAP;
+  let right = left;
+  let top = main.top;
+  const places: PiecePlace[] = [{ piece: first.name, shift: point(0, 0) }];
+  for (const piece of others) {
     const box = pieceBounds(piece);
-    const shift = places.length === 0 ? point(0, 0) : point(edge + GAP - box.left, level - box.top);
-    if (places.length === 0) level = box.top;
-    edge = box.right + shift.x;
-    places.push({ piece: piece.name, shift });
+    const height = box.bottom - box.top;
+    if (top > main.top && top + height > main.bottom) {
+      left = right + GAP;
+      top = main.top;
+    }
+    places.push({ piece: piece.name, shift: point(left - box.left, top - box.top) });
+    right = Math.max(right, left + box.right - box.left);
+    top += height + GAP;
   }
   return places;
 }
