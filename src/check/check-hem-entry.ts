@@ -1,26 +1,29 @@
 import { mm, say } from '../length';
 import { distance, pathEnd, pathStart } from '../plane';
-import type { Check, Subject } from './check';
+import { type Check, type Subject, usableStretch } from './check';
+import { fixHemTo, withFix } from './fixes';
+import { drawnCurves, estimatedWord, knownMeasure } from './measuring';
+import { notMeasured } from './not-measured';
 
 /** How much wider than the foot a hem should be (practice). */
 const ROOM = 20;
 
 /** The foot, heel and instep, passes the hem. */
-export function checkHemEntry({ body, cloth, leg }: Subject): Check {
-  const hem = distance(pathStart(leg.hem), pathEnd(leg.hem));
-  const foot = body.footEntryGirth;
-  const room = hem * (1 + (cloth.kind === 'knit' ? 0.7 * cloth.stretch : 0)) - foot;
-  const verdict = room >= ROOM ? 'good' : room >= 0 ? 'mind' : 'wrong';
-  const estimated = body.estimates.some((e) => e.key === 'footEntryGirth') ? ' (estimated)' : '';
+export function checkHemEntry({ body, cloth, leg, finished }: Subject): Check {
+  const fold = drawnCurves(finished.sewn, 'hem fold') ?? leg.hem;
+  const hem = distance(pathStart(fold), pathEnd(fold));
+  const about = { id: 'hem-entry', name: 'Foot passes the hem', measured: hem, tolerance: 0, unit: 'mm' } as const;
+  const foot = knownMeasure(body, 'footEntryGirth');
+  if (foot === undefined) return notMeasured(about, say`The hem is ${mm(hem)} round`, 'the foot at heel and instep');
+  const stretched = hem * (1 + usableStretch(cloth));
+  const needed = (foot + ROOM) / (1 + usableStretch(cloth));
+  const verdict = stretched >= foot + ROOM ? 'good' : stretched >= foot ? 'mind' : 'wrong';
   return {
-    id: 'hem-entry',
-    name: 'Foot passes the hem',
+    ...about,
     verdict,
-    measured: hem,
-    wanted: foot + ROOM,
-    tolerance: 0,
-    unit: 'mm',
-    reason: say`The hem is ${mm(hem)} round, the foot at heel and instep ${mm(foot)}${estimated}.`,
-    remedy: verdict === 'good' ? [] : say`Make the hem at least ${mm(foot + ROOM)} round, or the leg shorter.`,
+    wanted: needed,
+    reason: say`The hem is ${mm(hem)} round, the foot at heel and instep ${mm(foot)}${estimatedWord(body, 'footEntryGirth')}.`,
+    remedy: verdict === 'good' ? [] : say`Make the hem at least ${mm(needed)} round, or the leg shorter.`,
+    ...withFix(verdict === 'good' ? undefined : fixHemTo(needed)),
   };
 }

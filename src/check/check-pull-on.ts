@@ -1,11 +1,14 @@
 import type { Body } from '../body';
+import { casingLines, waistOpening } from '../edges';
+import { centresOf } from '../leg';
 import { type Mm, mm, say } from '../length';
-import type { Check, ClothFigures, Subject } from './check';
+import { type Check, type ClothFigures, type Subject, usableStretch } from './check';
+import { fixSpreadTo, fixStraightenAuto, withFix } from './fixes';
 
-/** Of a knit's measured stretch, the share that a sewn waist keeps (practice). */
-const USABLE_STRETCH = 0.7;
 /** Room beyond the fullest girth in a woven, so that pulling on is no struggle (practice). */
 const COMFORT = 20;
+/** Rounding in the search for the least straightening. */
+const HAIR = 1e-6;
 
 /** The fullest of waist, high hip and hip. */
 export const fullestGirth = (body: Body): Mm => Math.max(body.waistGirth, body.hipGirth, body.highHipGirth ?? 0);
@@ -19,15 +22,19 @@ export const fullestGirth = (body: Body): Mm => Math.max(body.waistGirth, body.h
  */
 export function pullOnNeeded(body: Body, cloth: ClothFigures): Mm {
   if (cloth.kind === 'woven') return fullestGirth(body) + COMFORT;
-  return fullestGirth(body) / (1 + USABLE_STRETCH * cloth.stretch);
+  return fullestGirth(body) / (1 + usableStretch(cloth));
 }
 
 /** The waist opening passes over the fullest part of the body. */
-export function checkPullOn({ body, cloth, leg, opening }: Subject): Check {
+export function checkPullOn({ body, cloth, leg, joined, choices, casing, opening }: Subject): Check {
   const needed = pullOnNeeded(body, cloth);
   const short = needed - opening;
-  const good = short <= 1e-6;
-  const spread = leg.spread + short / 2;
+  const good = short <= HAIR;
+  const upright = waistOpening(casingLines(centresOf(joined, 1, choices.raiseWaist), casing));
+  const gains = !leg.straightenAutomatic && upright > opening + HAIR;
+  const most = gains ? upright : opening;
+  const passesUpright = gains && upright >= needed;
+  const spread = leg.spread + Math.max(0, needed - most) / 2;
   return {
     id: 'pull-on',
     name: 'It pulls on',
@@ -41,8 +48,9 @@ export function checkPullOn({ body, cloth, leg, opening }: Subject): Check {
       : say`The opening of ${mm(opening)} is ${mm(short)} too small to pass over the fullest part.`,
     remedy: good
       ? []
-      : leg.straighten < 1
-        ? say`Straighten the centre lines (automatic does as much as is needed), or spread by ${mm(spread)}.`
-        : say`Spread by ${mm(spread)} instead of ${mm(leg.spread)}, or use a cloth that stretches more.`,
+      : passesUpright
+        ? say`Straighten the centre lines (automatic does as much as is needed), or spread by ${mm(leg.spread + short / 2)}.`
+        : say`${gains ? 'Straighten the centre lines and spread' : 'Spread'} by ${mm(spread)} instead of ${mm(leg.spread)}, or use a cloth that stretches more.`,
+    ...withFix(good ? undefined : passesUpright ? fixStraightenAuto() : fixSpreadTo(spread, gains)),
   };
 }

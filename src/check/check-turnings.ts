@@ -14,6 +14,7 @@ import {
   unit,
 } from '../plane';
 import type { Check, Subject } from './check';
+import { fixStraightenTo, withFix } from './fixes';
 
 const MOST = 3;
 const MOST_SHARE = 0.01;
@@ -46,6 +47,7 @@ export function checkTurnings(subject: Subject): Check {
     unit: 'mm',
     reason: say`Laid over, the ${worst.name} differs by ${mm(off(worst))} (${share(part)}) from the line it is stitched to.`,
     remedy: good ? [] : say`Straighten the seams at the ${worst.name}, or use a narrower turning.`,
+    ...withFix(good || worst.name !== 'casing' || leg.straighten >= 1 ? undefined : fixStraightenTo(1)),
   };
 }
 

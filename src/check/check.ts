@@ -1,10 +1,24 @@
+import type { Blocks } from '../block';
 import type { Body } from '../body';
-import type { CasingHeights, FinishedLeg, HemChoices } from '../edges';
-import type { Leg } from '../leg';
+import type { CasingChoices, CasingHeights, FinishedLeg, HemChoices } from '../edges';
+import type { JoinedBlocks, Leg, LegChoices } from '../leg';
 import type { Mm, Phrase } from '../length';
 
 /** How a check came out. */
 export type Verdict = 'good' | 'mind' | 'wrong';
+
+/** One field of the project set to another value: a path such as `leg.spread`, and what to write there. */
+export interface FieldChange {
+  readonly path: string;
+  readonly value: number | string | { readonly hemGirth: Mm };
+}
+
+/** A remedy that can be applied in one go. */
+export interface Fix {
+  /** What it does, as the words on a button. */
+  readonly label: Phrase;
+  readonly changes: readonly FieldChange[];
+}
 
 /** One check of the finished draft, in the form of the report. */
 export interface Check {
@@ -14,6 +28,7 @@ export interface Check {
   readonly name: string;
   readonly verdict: Verdict;
   readonly measured: number;
+  /** What was wanted; where a range is wanted, the end of it that is nearer. 0 where nothing could be compared. */
   readonly wanted: number;
   readonly tolerance: number;
   readonly unit: 'mm' | 'degrees' | 'share' | 'count';
@@ -21,6 +36,8 @@ export interface Check {
   readonly reason: Phrase;
   /** What to change; empty where all is good. */
   readonly remedy: Phrase;
+  /** The remedy as a change of the project, where one change makes this check better. */
+  readonly fix?: Fix;
 }
 
 /** The cloth, as far as checks ask for it. */
@@ -30,13 +47,36 @@ export interface ClothFigures {
   readonly stretch: number;
 }
 
+/** Of a knit's measured stretch, the share that a sewn edge keeps (practice). */
+const USABLE_STRETCH = 0.7;
+
+/** What a knit gives at an edge that was sewn, a fraction of its relaxed length; 0 for a woven. */
+export const usableStretch = ({ kind, stretch }: ClothFigures): number =>
+  kind === 'knit' ? USABLE_STRETCH * stretch : 0;
+
+/** The cloth as it lies before cutting. */
+export interface ClothOnTable extends ClothFigures {
+  readonly width: Mm;
+  /** Fraction of the width lost in the first wash. */
+  readonly shrinkWidth: number;
+  readonly washFirst: boolean;
+}
+
 /** Everything that the checks look at. */
 export interface Subject {
   readonly body: Body;
-  readonly cloth: ClothFigures;
+  readonly cloth: ClothOnTable;
+  readonly blocks: Blocks;
+  /** Whether the blocks were brought along, and not drafted here. */
+  readonly traced: boolean;
+  readonly joined: JoinedBlocks;
   readonly leg: Leg;
+  readonly choices: LegChoices;
   readonly finished: FinishedLeg;
   readonly casing: CasingHeights;
+  readonly waist: CasingChoices;
   readonly hem: HemChoices;
   readonly opening: Mm;
+  /** The elastic at the waist, as it is cut; undefined where there is none. */
+  readonly elasticLength: Mm | undefined;
 }

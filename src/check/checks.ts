@@ -1,22 +1,67 @@
 import type { Check, Subject } from './check';
 import { checkAllowances } from './check-allowances';
+import { checkBackRaise } from './check-back-raise';
+import { checkChannels } from './check-channels';
+import { checkClothWidth } from './check-cloth-width';
 import { checkCrotch } from './check-crotch';
+import { checkCrotchEnds } from './check-crotch-ends';
+import { checkCrotchLength } from './check-crotch-length';
 import { checkCutLine } from './check-cut-line';
+import { checkElastic } from './check-elastic';
+import { checkFullness } from './check-fullness';
 import { checkHemEntry } from './check-hem-entry';
+import { checkHemSmooth } from './check-hem-smooth';
+import { checkHipEase } from './check-hip-ease';
 import { checkInseams } from './check-inseams';
+import { checkKneeEase } from './check-knee-ease';
+import { checkLeans } from './check-leans';
+import { checkNotches } from './check-notches';
 import { checkPullOn } from './check-pull-on';
+import { checkRiseEase } from './check-rise-ease';
+import { checkTakenOff } from './check-taken-off';
+import { checkThighEase } from './check-thigh-ease';
+import { checkTracedGrains } from './check-traced-grains';
+import { checkTracedHips } from './check-traced-hips';
+import { checkTracedInseams } from './check-traced-inseams';
 import { checkTurnings } from './check-turnings';
+import { checkWaistSmooth } from './check-waist-smooth';
 
-/** All checks in the order in which they are shown: what keeps a person from wearing it first. */
-export const checks: readonly ((subject: Subject) => Check)[] = [
+/**
+ * All checks in the order in which they are shown: what keeps a person from wearing it, what keeps it from being cut,
+ * what keeps it from being sewn, then how well it hangs. A check that has nothing to judge gives nothing.
+ */
+export const checks: readonly ((subject: Subject) => Check | undefined)[] = [
   checkPullOn,
+  checkElastic,
   checkHemEntry,
-  checkInseams,
-  checkCrotch,
-  checkTurnings,
-  checkAllowances,
+  checkThighEase,
+  checkKneeEase,
+  checkHipEase,
+  checkRiseEase,
+  checkCrotchLength,
+  checkClothWidth,
   checkCutLine,
+  checkInseams,
+  checkNotches,
+  checkCrotch,
+  checkWaistSmooth,
+  checkHemSmooth,
+  checkTurnings,
+  checkChannels,
+  checkAllowances,
+  checkTracedGrains,
+  checkTracedHips,
+  checkTracedInseams,
+  checkLeans,
+  checkBackRaise,
+  checkCrotchEnds,
+  checkFullness,
+  checkTakenOff,
 ];
 
 /** Runs every check on a finished draft. */
-export const runChecks = (subject: Subject): readonly Check[] => checks.map((check) => check(subject));
+export const runChecks = (subject: Subject): readonly Check[] =>
+  checks.flatMap((check) => {
+    const found = check(subject);
+    return found ? [found] : [];
+  });

@@ -1,4 +1,4 @@
-export type { Check, ClothFigures, Subject, Verdict } from './check';
+export type { Check, ClothFigures, FieldChange, Fix, Subject, Verdict } from './check';
 export { curvesOneWay } from './check-crotch';
 export { fullestGirth, pullOnNeeded } from './check-pull-on';
 export { checks, runChecks } from './checks';

@@ -76,7 +76,21 @@ function drafted(project: Project, watch: StageWatch): Draft {
   watch('edges');
 
   const measures = measuresOf({ body, blocks: drafted.blocks, leg, finished, heights, opening, needed });
-  const checks = runChecks({ body, cloth: project.cloth, leg, finished, casing: heights, hem: project.hem, opening });
+  const checks = runChecks({
+    body,
+    cloth: project.cloth,
+    blocks: drafted.blocks,
+    traced: project.block.source === 'traced',
+    joined,
+    leg,
+    choices: legChoices,
+    finished,
+    casing: heights,
+    waist: project.waist,
+    hem: project.hem,
+    opening,
+    elasticLength: measures.elasticLength,
+  });
   watch('checks');
 
   const girths = {

@@ -20,5 +20,5 @@ export const exampleProject: Project = checkedProject({
     crotchLength: 715,
   },
   use: { forSleeping: true },
-  leg: { spread: 12.7 },
+  leg: { spread: 15 },
 }).project;

@@ -1,5 +1,7 @@
+export { valueAt, withValue } from './at-path';
 export { draft, type StageWatch } from './draft';
 export type * from './draft-types';
 export { exampleProject } from './example';
 export { LARGEST_FILE, openProject, saveProject, tooLarge } from './open';
+export { applyRemedy } from './remedy';
 export type * from './types';

@@ -1,11 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Check, Verdict } from '../../src/check';
 import { printPhrase } from '../../src/length';
-import { draft, exampleProject } from '../../src/project';
+import { draft, exampleProject, withValue } from '../../src/project';
 import { inOrder } from '../../src/workbench/finished/order';
 import { measureRows, movedBy } from '../../src/workbench/finished/rows';
 import { verdictChanges } from '../../src/workbench/finished/VerdictNews';
-import { withValue } from '../../src/workbench/store/at-path';
 
 const check = (id: string, verdict: Verdict): Check => ({
   id,

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { draft, exampleProject, type Project } from '../../src/project';
-import { withValue } from '../../src/workbench/store/at-path';
+import { draft, exampleProject, type Project, withValue } from '../../src/project';
 import { FIELD_LIMITS } from '../../src/workbench/store/limits';
 
 /** Whether the draft complains of this field itself; what it says of others does not matter here. */

@@ -1,4 +1,4 @@
-import { valueAt } from '../store/at-path';
+import { valueAt } from '../../project';
 import { useBench } from '../store/bench';
 import { fieldName } from '../store/names';
 import { nearestStep } from '../store/quantity';

@@ -1,7 +1,7 @@
 import type { KeyboardEvent } from 'react';
 import { type Phrase, say, type Units } from '../../length';
+import { valueAt } from '../../project';
 import { problemAt } from '../store/asked';
-import { valueAt } from '../store/at-path';
 import { useBench } from '../store/bench';
 import { FIELD_LIMITS } from '../store/limits';
 import { fieldName } from '../store/names';

@@ -1,6 +1,5 @@
 import { create } from 'zustand';
-import { draft, exampleProject } from '../../project';
-import { valueAt } from './at-path';
+import { draft, exampleProject, valueAt } from '../../project';
 import { chosen, opened, redrawn, startedFresh, travelled, typed, without } from './changes';
 import { noHistory, stepBack, stepForward } from './history';
 import { FIELD_LIMITS } from './limits';

@@ -1,6 +1,5 @@
 import { type Result, say } from '../../length';
-import { type Draft, draft, exampleProject, openProject, type Project } from '../../project';
-import { valueAt, withValue } from './at-path';
+import { type Draft, draft, exampleProject, openProject, type Project, valueAt, withValue } from '../../project';
 import { type History, remember } from './history';
 import { fieldName } from './names';
 import { refusal } from './refusal';

@@ -1,6 +1,5 @@
 import { expect, it } from 'vitest';
-import { exampleProject } from '../../src/project';
-import { valueAt, withValue } from '../../src/workbench/store/at-path';
+import { exampleProject, valueAt, withValue } from '../../src/project';
 
 it('puts a value in its place and leaves all else shared', () => {
   const changed = withValue(exampleProject, 'leg.spread', 40);

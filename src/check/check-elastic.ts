@@ -1,0 +1,27 @@
+import { mm, number, say } from '../length';
+import type { Check, Subject } from './check';
+import { fullestGirth } from './check-pull-on';
+
+/** A plain braided or knitted elastic stretches to 1.7 times its length before it is strained (practice). */
+const GREATEST_STRETCH = 1.7;
+
+/** The elastic, pulled out as far as it goes, passes over the fullest part; left out where there is no elastic. */
+export function checkElastic({ body, elasticLength }: Subject): Check | undefined {
+  if (elasticLength === undefined) return undefined;
+  const fullest = fullestGirth(body);
+  const reach = elasticLength * GREATEST_STRETCH;
+  const good = reach >= fullest;
+  return {
+    id: 'elastic-reaches',
+    name: 'Elastic reaches',
+    verdict: good ? 'good' : 'wrong',
+    measured: reach,
+    wanted: fullest,
+    tolerance: 0,
+    unit: 'mm',
+    reason: say`Elastic cut ${mm(elasticLength)} long stretches to ${mm(reach)}; the fullest part is ${mm(fullest)}.`,
+    remedy: good
+      ? []
+      : say`Cut it ${mm(fullest / GREATEST_STRETCH)} long, or take one that stretches to ${number(fullest / elasticLength, 1)} times its length.`,
+  };
+}

@@ -1,0 +1,26 @@
+import { degrees, say } from '../length';
+import { pathEndWay, pathStartWay } from '../plane';
+import type { Check, Subject } from './check';
+import { drawnCurves, offSquare, seamCurves } from './measuring';
+
+const TOLERANCE = 6;
+
+/** With the inseam sewn, the hem runs on smoothly across it: within 6° of square at both ends. */
+export function checkHemSmooth({ finished: { sewn }, leg }: Subject): Check {
+  const fold = drawnCurves(sewn, 'hem fold') ?? leg.hem;
+  const front = offSquare(pathStartWay(fold), pathEndWay(seamCurves(sewn, 'inseamFront')));
+  const back = offSquare(pathEndWay(fold), pathStartWay(seamCurves(sewn, 'inseamBack')));
+  const worst = Math.max(front, back);
+  const good = worst <= TOLERANCE;
+  return {
+    id: 'hem-smooth',
+    name: 'Hem runs smooth',
+    verdict: good ? 'good' : 'mind',
+    measured: 90 - worst,
+    wanted: 90,
+    tolerance: TOLERANCE,
+    unit: 'degrees',
+    reason: say`At the ${front > back ? 'front' : 'back'} the hem is ${degrees(worst)} off square to the inseam.`,
+    remedy: good ? [] : say`Choose a straighter leg or another length: the inseam slants too much where it is cut.`,
+  };
+}

@@ -1,0 +1,52 @@
+import { type Mm, mm, say } from '../length';
+import { pathLength } from '../plane';
+import type { Check, ClothFigures, Subject } from './check';
+import { fullestGirth } from './check-pull-on';
+import { fixSpreadDownTo, fixSpreadTo, withFix } from './fixes';
+import { drawnCurves } from './measuring';
+
+/** A lounge pant of a woven is looser than a fitted one, but no sack; a knit may be smaller than the body (practice). */
+const WOVEN = { least: 80, most: 200 } as const;
+const KNIT = { leastShare: -0.05, most: 150 } as const;
+/** The hip is drawn to a hundredth: what the limits ask exactly is enough. */
+const ROUNDING = 0.01;
+
+/** The ease that is wanted at the hip, both ends. */
+function wantedEase(cloth: ClothFigures, hip: Mm): { readonly least: Mm; readonly most: Mm } {
+  return cloth.kind === 'woven' ? WOVEN : { least: KNIT.leastShare * hip, most: KNIT.most };
+}
+
+/**
+ * The finished hip has room, and not too much. Counted over the fullest girth: a full abdomen needs its cloth at the hip
+ * line too.
+ */
+export function checkHipEase({ body, cloth, leg, finished }: Subject): Check {
+  const line = drawnCurves(finished.sewn, 'hip');
+  const girth = 2 * (line ? pathLength(line) : leg.front.hipPoint.x - leg.back.hipPoint.x);
+  const fullest = fullestGirth(body);
+  const ease = girth - fullest;
+  const { least, most } = wantedEase(cloth, fullest);
+  const [tight, wide] = [ease < least - ROUNDING, ease > most + ROUNDING];
+  return {
+    id: 'hip-ease',
+    name: 'Ease at the hip',
+    verdict: tight || wide ? 'mind' : 'good',
+    measured: ease,
+    wanted: Math.min(most, Math.max(least, ease)),
+    tolerance: 0,
+    unit: 'mm',
+    reason: say`The hip measures ${mm(girth)}, ${mm(Math.abs(ease))} ${ease < 0 ? 'less' : 'more'} than the fullest part; a ${cloth.kind} wants ${mm(least)} to ${mm(most)} more.`,
+    remedy: tight
+      ? say`Spread by ${mm(leg.spread + (least - ease) / 2)}.`
+      : wide
+        ? say`Spread less, or draw the blocks with less ease.`
+        : [],
+    ...withFix(
+      tight
+        ? fixSpreadTo(leg.spread + (least - ease) / 2)
+        : wide
+          ? fixSpreadDownTo(leg.spread - (ease - most) / 2, leg.spread)
+          : undefined,
+    ),
+  };
+}

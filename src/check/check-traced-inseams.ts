@@ -1,0 +1,25 @@
+import { mm, say } from '../length';
+import { edgeLength, outlineEdge } from '../plane';
+import type { Check, Subject } from './check';
+
+/** Fitted trousers may have a back inseam a little shorter, to be stretched (from memory: up to 6–12 mm). */
+const TOLERANCE = 6;
+
+/** The inseams of both tracings are equally long, as far as a fitted pair's are. */
+export function checkTracedInseams({ traced, joined }: Subject): Check | undefined {
+  if (!traced) return undefined;
+  const length = (part: 'front' | 'back') => edgeLength(outlineEdge(joined[part].edges, 'inseam'));
+  const [front, back] = [length('front'), length('back')];
+  const good = Math.abs(front - back) <= TOLERANCE;
+  return {
+    id: 'traced-inseams',
+    name: 'Inseams of the blocks agree',
+    verdict: good ? 'good' : 'mind',
+    measured: front - back,
+    wanted: 0,
+    tolerance: TOLERANCE,
+    unit: 'mm',
+    reason: say`The blocks' inseams are ${mm(front)} in front and ${mm(back)} behind.`,
+    remedy: good ? [] : say`Trace the inseams again, or choose a shape that draws its own: pyjama or straight.`,
+  };
+}

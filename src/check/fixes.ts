@@ -1,0 +1,68 @@
+import { type Mm, mm, type Phrase, say } from '../length';
+import type { FieldChange, Fix } from './check';
+import { roundedDown, roundedUp } from './measuring';
+
+/** What the project file takes; a remedy never proposes more. */
+const MOST_SPREAD: Mm = 250;
+const MOST_LOWERED: Mm = 100;
+const RAISE = { least: -120, most: 150 } as const;
+/** Remedies are whole half-millimetres: finer nobody cuts. */
+const STEP: Mm = 0.5;
+
+const fix = (label: Phrase, ...changes: readonly FieldChange[]): Fix => ({ label, changes });
+
+/** Spreads by at least so much, and straightens as much as is needed where that helps; undefined where no project may. */
+export function fixSpreadTo(least: Mm, straighten = false): Fix | undefined {
+  const value = roundedUp(least, STEP);
+  if (value > MOST_SPREAD) return undefined;
+  const spread: FieldChange = { path: 'leg.spread', value };
+  if (!straighten) return fix(say`Spread by ${mm(value)}`, spread);
+  return fix(say`Spread by ${mm(value)} and straighten`, spread, { path: 'leg.straighten', value: 'auto' });
+}
+
+/** Spreads by at most so much, nothing at the least; undefined where that is no less than before. */
+export function fixSpreadDownTo(most: Mm, spread: Mm): Fix | undefined {
+  const value = Math.max(0, roundedDown(most, STEP));
+  if (value >= spread) return undefined;
+  return fix(value === 0 ? say`Leave out the spread` : say`Spread by only ${mm(value)}`, { path: 'leg.spread', value });
+}
+
+export const fixStraightenAuto = (): Fix =>
+  fix(say`Straighten as much as is needed`, { path: 'leg.straighten', value: 'auto' });
+
+/** Straightens to a share 0…1. */
+export const fixStraightenTo = (value: number): Fix =>
+  fix(value >= 1 ? say`Straighten fully` : say`Straighten a little more`, { path: 'leg.straighten', value });
+
+/** A finished hem of at least so much, in whole millimetres. */
+export function fixHemTo(least: Mm): Fix {
+  const hemGirth = roundedUp(least, 1);
+  return fix(say`Make the hem ${mm(hemGirth)} round`, { path: 'leg.shape', value: { hemGirth } });
+}
+
+export function fixLowerCrotchTo(value: Mm): Fix | undefined {
+  const lowered = roundedUp(value, STEP);
+  return lowered > MOST_LOWERED
+    ? undefined
+    : fix(lowered === 0 ? say`Don’t lower the crotch` : say`Lower the crotch by ${mm(lowered)}`, {
+        path: 'leg.lowerCrotch',
+        value: lowered,
+      });
+}
+
+export function fixRaiseWaistTo(value: Mm): Fix | undefined {
+  if (value < RAISE.least || value > RAISE.most) return undefined;
+  const label = value < 0 ? say`Lower the waist by ${mm(-value)}` : say`Raise the waist by ${mm(value)}`;
+  return fix(label, { path: 'leg.raiseWaist', value });
+}
+
+export const fixRiseEaseTo = (value: Mm): Fix =>
+  fix(say`Make the ease in the rise ${mm(value)}`, { path: 'block.riseEase', value });
+
+export const fixTurnOfCloth = (value: Mm): Fix =>
+  fix(say`Allow ${mm(value)} for the turn of the cloth`, { path: 'waist.turnOfCloth', value });
+
+export const fixPyjamaShape = (): Fix => fix(say`Choose the pyjama shape`, { path: 'leg.shape', value: 'pyjama' });
+
+/** A check's `fix` field, where there is one: left out, not undefined. */
+export const withFix = (found: Fix | undefined): { readonly fix?: Fix } => (found ? { fix: found } : {});

@@ -1,0 +1,64 @@
+import type { Body, EstimatedKey, MeasurementKey } from '../body';
+import type { Piece } from '../edges';
+import type { Mm } from '../length';
+import { type Curve, cross, distance, dot, outlineEdge, type Point, subtract } from '../plane';
+
+/** The curves of an edge, line or fold of a piece, as printed; undefined where the piece has none of that name. */
+export function drawnCurves(piece: Piece, name: string): readonly Curve[] | undefined {
+  return [...piece.stitchLine, ...piece.folds, ...piece.lines].find((edge) => edge.name === name)?.curves;
+}
+
+/** The curves of an edge of the stitching line. Throws where there is none. */
+export const seamCurves = (piece: Piece, name: string): readonly Curve[] => outlineEdge(piece.stitchLine, name).curves;
+
+/** How far two directions are from square to each other, degrees 0…90. */
+export function offSquare(a: Point, b: Point): number {
+  return (Math.atan2(Math.abs(dot(a, b)), Math.abs(cross(a, b))) * 180) / Math.PI;
+}
+
+/** How far two lines are from parallel, degrees 0…90. */
+export function offParallel(a: Point, b: Point): number {
+  return (Math.atan2(Math.abs(cross(a, b)), Math.abs(dot(a, b))) * 180) / Math.PI;
+}
+
+/** A place on a polyline: how far along it, and how far beside it. */
+export interface AlongPath {
+  readonly arc: Mm;
+  readonly beside: Mm;
+}
+
+/**
+ * Where a point lies along a polyline.
+ *
+ * @param points the polyline, two points or more
+ * @param p the point
+ */
+export function alongPath(points: readonly Point[], p: Point): AlongPath {
+  let best: AlongPath = { arc: 0, beside: Number.POSITIVE_INFINITY };
+  let before = 0;
+  for (let i = 1; i < points.length; i += 1) {
+    const [a, b] = [points[i - 1] as Point, points[i] as Point];
+    const length = distance(a, b);
+    const way = subtract(b, a);
+    const t = length === 0 ? 0 : Math.min(1, Math.max(0, dot(subtract(p, a), way) / (length * length)));
+    const beside = distance({ x: a.x + way.x * t, y: a.y + way.y * t }, p);
+    if (beside < best.beside) best = { arc: before + t * length, beside };
+    before += length;
+  }
+  return best;
+}
+
+/**
+ * What the body measures at a place, or undefined where that is known too badly to judge by: neither taken, nor
+ * estimated from a survey of people like this one.
+ */
+export const knownMeasure = (body: Body, key: EstimatedKey): Mm | undefined =>
+  body.estimates.some((one) => one.key === key && one.basis === 'inference') ? undefined : body[key];
+
+/** “(estimated)” behind a measurement that nobody took. */
+export const estimatedWord = (body: Body, key: MeasurementKey): string =>
+  body.estimates.some((one) => one.key === key) ? ' (estimated)' : '';
+
+/** A value rounded up to a whole step, so that a remedy is easy to type and surely reaches. */
+export const roundedUp = (value: number, step: number): number => Math.ceil(value / step - 1e-9) * step;
+export const roundedDown = (value: number, step: number): number => Math.floor(value / step + 1e-9) * step;

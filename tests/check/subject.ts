@@ -1,0 +1,90 @@
+import { type Check, runChecks, type Subject } from '../../src/check';
+import { casingHeights, casingLines, finishLeg, waistOpening } from '../../src/edges';
+import { finishedInseam, joinBlocks, type Leg, type LegHalf, spreadLeg } from '../../src/leg';
+import { type Curve, curveMap, type Edge, type Point, subtract, unit } from '../../src/plane';
+import { type Draft, draft, exampleProject, type Project } from '../../src/project';
+
+/** The draft of a project that can be drafted. */
+export function draftOf(project: Project): Draft {
+  const result = draft(project);
+  if (!result.ok) throw new Error(`refused: ${result.problems.map((p) => p.field).join(', ')}`);
+  return result.value;
+}
+
+/** What the checks look at in a draft, built again from its parts, with a leg that may be spoilt on purpose. */
+export function subjectOf(d: Draft, spoil: (leg: Leg) => Leg = (leg) => leg): Subject {
+  const { project: p, body, blocks } = d;
+  const leg = spoil(d.leg);
+  const casing = casingHeights(p.waist);
+  const finished = finishLeg(leg, { ...p, growth: { lengthwise: 1, crosswise: 1 }, words: { title: 't', label: 'l' } });
+  const centre = (h: LegHalf) => ({ ...h, way: unit(subtract(h.curveEnd, h.waistPoint)) });
+  return {
+    body,
+    cloth: p.cloth,
+    blocks,
+    traced: p.block.source === 'traced',
+    joined: spreadLeg(joinBlocks(blocks), p.leg.spread),
+    leg,
+    choices: {
+      ...p.leg,
+      straighten: leg.straighten,
+      straightenAutomatic: p.leg.straighten === 'auto',
+      inseam: finishedInseam(p.leg.length, body.insideLeg, blocks.riseEase),
+      ankleInseam: finishedInseam('ankle', body.insideLeg, blocks.riseEase),
+      footEntryGirth: body.footEntryGirth,
+      kneesOut: 0,
+    },
+    finished,
+    casing,
+    waist: p.waist,
+    hem: p.hem,
+    opening: waistOpening(casingLines({ front: centre(leg.front), back: centre(leg.back) }, casing)),
+    elasticLength: d.measures.elasticLength,
+  };
+}
+
+/** A drafted pair that was brought along again as tracings, so that the checks of tracings have something to judge. */
+export function tracedAgain({ blocks, project }: Draft): Project {
+  const pair = ({ x, y }: Point) => [x, y] as const;
+  const traced = (block: Draft['blocks']['front']) => ({
+    edges: Object.fromEntries(
+      block.edges.map((edge) => [edge.name, edge.curves.map((curve) => curve.map(pair))]),
+    ) as never,
+    grainline: [pair(block.grainline[0]), pair(block.grainline[1])] as const,
+    hipLevel: block.hipLevel,
+    kneeLevel: block.kneeLevel,
+  });
+  return { ...project, block: { source: 'traced', front: traced(blocks.front), back: traced(blocks.back) } };
+}
+
+export const example: Draft = draftOf(exampleProject);
+export const tracedExample: Draft = draftOf(tracedAgain(example));
+
+/** Verdicts by check. */
+export const verdicts = (subject: Subject): Record<string, Check['verdict']> =>
+  Object.fromEntries(runChecks(subject).map((c) => [c.id, c.verdict]));
+
+/** The checks whose verdict changed. */
+export function changedBy(subject: Subject, from: Subject): readonly string[] {
+  const [before, after] = [verdicts(from), verdicts(subject)];
+  return [...new Set([...Object.keys(before), ...Object.keys(after)])].filter((id) => before[id] !== after[id]).sort();
+}
+
+/** Curves with every point moved by the same rule. */
+export const moved = (curves: readonly Curve[], move: (p: Point) => Point): readonly Curve[] =>
+  curves.map((c) => curveMap(c, move));
+
+/** The edges with one of them drawn otherwise. */
+export const withCurves = <E extends Edge>(
+  edges: readonly E[],
+  name: string,
+  to: (curves: readonly Curve[]) => readonly Curve[],
+): readonly E[] => edges.map((edge) => (edge.name === name ? { ...edge, curves: to(edge.curves) } : edge));
+
+/** The subject with its piece spoilt, as it is printed and as it is sewn. */
+export function withPiece(
+  s: Subject,
+  spoil: (piece: Subject['finished']['piece']) => Subject['finished']['piece'],
+): Subject {
+  return { ...s, finished: { ...s.finished, piece: spoil(s.finished.piece), sewn: spoil(s.finished.sewn) } };
+}
