@@ -47,7 +47,7 @@ export function checkTurnings(subject: Subject): Check {
     unit: 'mm',
     reason: say`Laid over, the ${worst.name} differs by ${mm(off(worst))} (${share(part)}) from the line it is stitched to.`,
     remedy: good ? [] : say`Straighten the seams at the ${worst.name}, or use a narrower turning.`,
-    ...withFix(good || worst.name !== 'casing' || leg.straighten >= 1 ? undefined : fixStraightenTo(1)),
+    ...withFix(good || worst.name !== 'casing' || subject.leg.straighten >= 1 ? undefined : fixStraightenTo(1)),
   };
 }
 

@@ -77,6 +77,6 @@ export interface Subject {
   readonly waist: CasingChoices;
   readonly hem: HemChoices;
   readonly opening: Mm;
-  /** The elastic at the waist, as it is cut; undefined where there is none. */
+  /** The elastic or the knit band at the waist, as it is cut; undefined where there is neither. */
   readonly elasticLength: Mm | undefined;
 }

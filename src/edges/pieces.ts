@@ -24,6 +24,8 @@ const QUARTERS = [0.25, 0.5, 0.75] as const;
 /** What has to be cut or bought to length beside the cloth, each in mm; undefined where the finish needs none. */
 export interface Notions {
   readonly elasticLength: Mm | undefined;
+  /** Finished girth of a knit band at the waist. */
+  readonly bandLength: Mm | undefined;
   readonly cordLength: Mm | undefined;
   /** For each hem. */
   readonly hemElasticLength: Mm | undefined;
@@ -33,13 +35,14 @@ export interface Notions {
 /** From the opening at the side: the hem once round, and two ends to tie (half of a waist's). */
 const HEM_TIE = 140;
 
-/** Lengths of elastics and cords. */
+/** Lengths of elastics, cords and a knit band. */
 export function notionsOf(finished: FinishedLeg, choices: EdgeChoices, body: BodyGirths): Notions {
   const opening = waistOpening(finished.casing);
   const hem = distance(...hemLine(finished));
   const holds = (what: 'elastic' | 'cord') => finished.heights.channels.some((channel) => channel.holds === what);
   return {
     elasticLength: holds('elastic') ? elasticLength(body.waistGirth, opening) : undefined,
+    bandLength: choices.waist.finish === 'knitBand' ? KNIT_BAND_SHARE * body.waistGirth : undefined,
     cordLength: holds('cord') ? cordLength(opening) : undefined,
     hemElasticLength: choices.hem.finish === 'elasticCasing' ? hemElasticLength(body.ankleGirth, hem) : undefined,
     hemCordLength: choices.hem.finish === 'drawstringCasing' ? hem + 2 * HEM_TIE : undefined,

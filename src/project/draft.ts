@@ -75,7 +75,13 @@ function drafted(project: Project, watch: StageWatch): Draft {
   const finished = finishLeg(leg, choices);
   watch('edges');
 
-  const measures = measuresOf({ body, blocks: drafted.blocks, leg, finished, heights, opening, needed });
+  const girths = {
+    waistGirth: body.waistGirth,
+    ankleGirth: ankleOf(project, body),
+    footEntryGirth: body.footEntryGirth,
+  };
+  const notions = notionsOf(finished, choices, girths);
+  const measures = measuresOf({ blocks: drafted.blocks, leg, finished, notions, heights, opening, needed });
   const checks = runChecks({
     body,
     cloth: project.cloth,
@@ -89,16 +95,10 @@ function drafted(project: Project, watch: StageWatch): Draft {
     waist: project.waist,
     hem: project.hem,
     opening,
-    elasticLength: measures.elasticLength,
+    elasticLength: notions.elasticLength ?? notions.bandLength,
   });
   watch('checks');
 
-  const girths = {
-    waistGirth: body.waistGirth,
-    ankleGirth: ankleOf(project, body),
-    footEntryGirth: body.footEntryGirth,
-  };
-  const notions = notionsOf(finished, choices, girths);
   const pieces = [finished.piece, ...otherPieces(leg, finished, choices, girths)];
   const sheets = tilePieces(pieces, project.paper);
   watch('sheets');

@@ -1,6 +1,5 @@
 import type { Blocks } from '../block';
-import type { Body } from '../body';
-import { type CasingHeights, elasticLength, type FinishedLeg } from '../edges';
+import type { CasingHeights, FinishedLeg, Notions } from '../edges';
 import { type Leg, legCrotchLength } from '../leg';
 import type { Mm } from '../length';
 import { distance, edgeLength, outlineEdge, pathEnd, pathStart } from '../plane';
@@ -8,7 +7,7 @@ import type { Measures } from './draft-types';
 
 /** What the finished measures are taken from. */
 interface Finished {
-  readonly body: Body;
+  readonly notions: Notions;
   readonly blocks: Blocks;
   readonly leg: Leg;
   readonly finished: FinishedLeg;
@@ -18,7 +17,7 @@ interface Finished {
 }
 
 /** The finished measures, all taken from the printed lines. */
-export function measuresOf({ body, blocks, leg, finished, heights, opening, needed }: Finished): Measures {
+export function measuresOf({ blocks, leg, finished, notions, heights, opening, needed }: Finished): Measures {
   const outline = finished.sewn.stitchLine;
   const hip = finished.sewn.lines.find((line) => line.name === 'hip');
   const crotchLength = legCrotchLength(leg.front, leg.back);
@@ -44,7 +43,7 @@ export function measuresOf({ body, blocks, leg, finished, heights, opening, need
     leanBack: leg.back.lean,
     casingHeight: heights.height,
     catch: heights.catch,
-    elasticLength: elasticLength(body.waistGirth, opening),
+    elasticLength: notions.elasticLength ?? 0,
     crotchFit: wanted === undefined ? 0 : crotchLength - wanted,
     backCrotchDrop: leg.backCrotchDrop,
   };

@@ -72,7 +72,11 @@ const BREAKS: readonly Break[] = [
   },
   {
     name: 'a narrow channel',
-    spoilt: () => ({ ...whole, waist: { ...whole.waist, elasticWidth: whole.waist.elasticWidth + 1 } }),
+    spoilt: () => {
+      const { heights } = whole.finished;
+      const channels = heights.channels.map((channel) => ({ ...channel, width: channel.width + 1 }));
+      return { ...whole, finished: { ...whole.finished, heights: { ...heights, channels } } };
+    },
     changes: ['channels'],
   },
   {

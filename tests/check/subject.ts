@@ -39,7 +39,7 @@ export function subjectOf(d: Draft, spoil: (leg: Leg) => Leg = (leg) => leg): Su
     waist: p.waist,
     hem: p.hem,
     opening: waistOpening(casingLines({ front: centre(leg.front), back: centre(leg.back) }, casing)),
-    elasticLength: d.measures.elasticLength,
+    elasticLength: d.notions.elasticLength ?? d.notions.bandLength,
   };
 }
 

@@ -28,7 +28,16 @@ export function measureRows({ measures, body }: Draft): readonly MeasureRow[] {
       value: measures.waistOpening,
       note: passing(measures),
     },
-    { key: 'elasticLength', name: 'Elastic', value: measures.elasticLength, note: say`to cut, for one row` },
+    ...(measures.elasticLength > 0
+      ? [
+          {
+            key: 'elasticLength' as const,
+            name: 'Elastic',
+            value: measures.elasticLength,
+            note: say`to cut, for one row`,
+          },
+        ]
+      : []),
     {
       key: 'thighGirthFinished',
       name: 'Thigh',

@@ -60,7 +60,11 @@ export function HemFields() {
         />
       )}
       {finish === 'ribCuff' && (
-        <QuantityField path="hem.ribStretch" quantity={percentage} help={say`Measured: how much longer the rib gets.`} />
+        <QuantityField
+          path="hem.ribStretch"
+          quantity={percentage}
+          help={say`Measured: how much longer the rib gets.`}
+        />
       )}
     </>
   );
