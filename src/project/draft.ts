@@ -16,6 +16,7 @@ import {
 } from '../leg';
 import { type Mm, Refusal, type Result } from '../length';
 import { tilePieces } from '../sheets';
+import { cautionsOf } from './cautions';
 import type { Draft, ProjectBlocks } from './draft-types';
 import { measuresOf } from './measures';
 import { checkedProject } from './schema';
@@ -89,7 +90,8 @@ function drafted(project: Project, watch: StageWatch): Draft {
 
   const working = workingOf({ project, body, drafted, joined, leg, legChoices, finished, choices, heights, measures });
   watch('working');
-  return { project, body, blocks: drafted.blocks, leg, pieces, measures, checks, sheets, working };
+  const cautions = cautionsOf(project, body, finished, opening);
+  return { project, body, blocks: drafted.blocks, leg, pieces, measures, checks, cautions, sheets, working };
 }
 
 interface FittedLeg {
