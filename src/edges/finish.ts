@@ -119,7 +119,7 @@ export function centresOfLeg(leg: Leg): Centres {
  * @param growth longer and wider
  * @param allowance of each edge
  */
-export function pieceGrown(sewn: Piece, growth: Growth, allowance: (edge: LegEdge) => Mm): Piece {
+function pieceGrown(sewn: Piece, growth: Growth, allowance: (edge: LegEdge) => Mm): Piece {
   if (growth.lengthwise === 1 && growth.crosswise === 1) return sewn;
   const grow = (p: Point): Point => ({ x: p.x * growth.crosswise, y: p.y * growth.lengthwise });
   const grown = <E extends Edge>(edge: E): E => ({

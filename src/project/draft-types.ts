@@ -5,6 +5,7 @@ import type { Notions, Piece } from '../edges';
 import type { Leg } from '../leg';
 import type { Mm } from '../length';
 import type { WorkingStep } from '../plane';
+import type { Caution } from '../sewing';
 import type { SheetPlan } from '../sheets';
 import type { Project } from './types';
 
@@ -52,6 +53,7 @@ export interface Draft {
   readonly notions: Notions;
   readonly measures: Measures;
   readonly checks: readonly Check[];
+  readonly cautions: readonly Caution[];
   readonly sheets: SheetPlan;
   readonly working: readonly WorkingStep[];
 }

@@ -26,6 +26,7 @@ import {
 } from '../leg';
 import { type Mm, mm, Refusal, type Result, say } from '../length';
 import { tilePieces } from '../sheets';
+import { cautionsOf } from './cautions';
 import type { Draft, ProjectBlocks } from './draft-types';
 import { measuresOf } from './measures';
 import { checkedProject } from './schema';
@@ -105,7 +106,8 @@ function drafted(project: Project, watch: StageWatch): Draft {
 
   const working = workingOf({ project, body, drafted, joined, leg, legChoices, finished, choices, notions, measures });
   watch('working');
-  return { project, body, blocks: drafted.blocks, leg, pieces, notions, measures, checks, sheets, working };
+  const cautions = cautionsOf(project, body, finished, notions, opening);
+  return { project, body, blocks: drafted.blocks, leg, pieces, notions, measures, checks, cautions, sheets, working };
 }
 
 interface FittedLeg {

@@ -1,0 +1,35 @@
+import type { Body } from '../body';
+import type { FinishedLeg, Notions } from '../edges';
+import { curveBounds } from '../plane';
+import { type Caution, cautions } from '../sewing';
+import type { Project } from './types';
+
+/** The cautions that a project raises: its choices and its finished leg, as the sewing room asks for them. */
+export function cautionsOf(
+  project: Project,
+  body: Body,
+  finished: FinishedLeg,
+  notions: Notions,
+  opening: number,
+): readonly Caution[] {
+  const { elasticLength, cordLength, hemElasticLength, hemCordLength } = notions;
+  return cautions(
+    {
+      body: { ...body, ageYears: project.body.ageYears },
+      forSleeping: project.use.forSleeping,
+      cordEnds: cordLength === undefined ? undefined : (cordLength - opening) / 2,
+      hemCords: hemCordLength !== undefined,
+      elastic: elasticLength !== undefined || hemElasticLength !== undefined,
+    },
+    { largestExtent: extentOf(finished), waistOpening: opening },
+  );
+}
+
+/** The longest side of the leg as it is worn: turnings folded in. */
+function extentOf({ sewn }: FinishedLeg): number {
+  const worn = sewn.stitchLine.filter(({ name }) => !name.endsWith('Turning') && name !== 'waist' && name !== 'hem');
+  const bounds = worn.flatMap((edge) => edge.curves.map(curveBounds));
+  const span = (least: 'left' | 'top', most: 'right' | 'bottom') =>
+    Math.max(...bounds.map((b) => b[most])) - Math.min(...bounds.map((b) => b[least]));
+  return Math.max(span('left', 'right'), span('top', 'bottom'));
+}

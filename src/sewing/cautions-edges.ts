@@ -1,0 +1,67 @@
+import { type Mm, mm, say } from '../length';
+import type { Caution, CautionChoices, CautionMeasures, CautionSource } from './caution';
+import { type Wearer, wearerOf } from './wearer';
+
+/** Each free end with the opening at its widest, and gathered to the waist (EN 14682:2007). */
+const WIDEST_END: Mm = 140;
+const GATHERED_END: Mm = 280;
+/** Each end outside the channel (ASTM F1816, 16 CFR 1120.3): 3 in. */
+const US_END: Mm = 76.2;
+
+const EN_14682: CautionSource = {
+  document: 'EN 14682:2007 (its edition of 2014 was not read)',
+  clause: '',
+  sure: 'quoted',
+};
+
+/** What is to mind about cords, and about elastic that holds for hours. */
+export function edgeCautions(choices: CautionChoices, measures: CautionMeasures): readonly Caution[] {
+  const wearer = wearerOf(choices.body);
+  const { cordEnds, hemCords, elastic } = choices;
+  return [
+    ...(cordEnds !== undefined && wearer.cordRules
+      ? [waistCord(wearer, cordEnds, gatheredEnds(cordEnds, choices, measures)), cordOutside(wearer, cordEnds)]
+      : []),
+    ...(hemCords && wearer.cordRules ? [hemCord(wearer)] : []),
+    ...(elastic ? [tightElastic] : []),
+  ];
+}
+
+/** Drawn to the waist, each end is longer by half of what the opening lost. */
+const gatheredEnds = (ends: Mm, { body }: CautionChoices, { waistOpening }: CautionMeasures): Mm =>
+  ends + Math.max(0, waistOpening - body.waistGirth) / 2;
+
+function waistCord({ words, young, field }: Wearer, ends: Mm, gathered: Mm): Caution {
+  const long = ends > WIDEST_END || gathered > GATHERED_END;
+  return {
+    id: 'waist-cord',
+    title: 'Waist cord',
+    sentence: say`For ${words}: each end may hang free by ${mm(WIDEST_END)} at most with the waist at its widest, and by ${mm(GATHERED_END)} gathered; here it is ${mm(ends)} and ${mm(gathered)}, ${long ? 'too long: shorten the cord, or choose elastic' : 'within that'}. No knots or toggles, no cord at the back; tack it midway.${young ? ' Under seven years the rule is stricter: elastic is the better choice.' : ''}`,
+    source: EN_14682,
+    raisedBy: ['waist.finish', field],
+  };
+}
+
+const cordOutside = ({ words, field }: Wearer, ends: Mm): Caution => ({
+  id: 'cord-outside',
+  title: 'Cord outside its channel',
+  sentence: say`For ${words}, a rule for children’s outerwear in the United States allows ${mm(US_END)} of cord outside the channel, without toggles and tacked; here it is ${mm(ends)}. It is a sensible measure for trousers too.`,
+  source: { document: 'ASTM F1816; 16 CFR 1120.3', clause: '', sure: 'read' },
+  raisedBy: ['waist.finish', field],
+});
+
+const hemCord = ({ words, field }: Wearer): Caution => ({
+  id: 'hem-cord',
+  title: 'Cord at the hem',
+  sentence: say`For ${words}: at an ankle-length hem the cord has to lie wholly inside when it is drawn up. Elastic does the same without ends to step on.`,
+  source: EN_14682,
+  raisedBy: ['hem.finish', field],
+});
+
+const tightElastic: Caution = {
+  id: 'elastic-tightness',
+  title: 'Elastic',
+  sentence: say`Close the elastic with a pin and try it on before it is sewn: two fingers pass under it, and sitting for a while leaves no mark.`,
+  source: { document: 'practice', clause: '', sure: 'practice' },
+  raisedBy: ['waist.elasticWidth'],
+};

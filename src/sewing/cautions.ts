@@ -1,0 +1,30 @@
+import { type Phrase, say } from '../length';
+import type { Caution, CautionChoices, CautionMeasures } from './caution';
+import { edgeCautions } from './cautions-edges';
+import { sleepCautions } from './cautions-sleep';
+
+const tools: Caution = {
+  id: 'tools',
+  title: 'Tools',
+  sentence: say`Cut away from your hands and close a rotary cutter after each cut; count pins and needles; never leave a hot iron alone.`,
+  source: { document: 'practice', clause: '', sure: 'practice' },
+  raisedBy: [],
+};
+
+/**
+ * Everything to mind for safety, for exactly these choices; what is worn near fire and round a child's neck first.
+ *
+ * Sources: each caution names its own. The rules hold for goods on sale; a garment made at home burns and snags the same.
+ * No table of garment sizes is shipped, because none was read.
+ *
+ * @param choices what was chosen, and for whom
+ * @param measures of the finished pattern, millimetres
+ */
+export const cautions = (choices: CautionChoices, measures: CautionMeasures): readonly Caution[] => [
+  ...sleepCautions(choices, measures),
+  ...edgeCautions(choices, measures),
+  tools,
+];
+
+/** What stands once under all cautions. */
+export const CAUTIONS_NOTE: Phrase = say`Local rules and the cloth’s own label stand above this tool; it certifies nothing.`;

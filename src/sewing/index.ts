@@ -1,0 +1,2 @@
+export type * from './caution';
+export { CAUTIONS_NOTE, cautions } from './cautions';

@@ -1,0 +1,46 @@
+import type { CautionChoices } from './caution';
+
+/** Rules for children's cords end here, years (EN 14682). */
+const CORDS_UNDER = 14;
+/** And are stricter up to here. */
+const YOUNG_UNDER = 7;
+/** Rules for children's sleepwear go up to size 14, which fits up to about this age (16 CFR 1616; age: practice). */
+const SLEEPWEAR_UNDER = 15;
+/** UK Nightwear (Safety) Regulations: children under 13. */
+const LABEL_UNDER = 13;
+/** An infant garment is sized nine months or smaller. */
+const INFANT_YEARS = 0.75;
+
+/** For whom it is sewn, as far as rules ask. Without an age a child is one by its size, and rules that could hold, do. */
+export interface Wearer {
+  readonly infant: boolean;
+  /** Under seven, or of an age that nobody said. */
+  readonly young: boolean;
+  readonly cordRules: boolean;
+  readonly sleepwearRules: boolean;
+  readonly labelRules: boolean;
+  /** “a child of 5 years”, or “a child of this size”. */
+  readonly words: string;
+  /** The field that says so. */
+  readonly field: string;
+}
+
+/** @param body age where it was given, and whether its size is a child's */
+export function wearerOf({ ageYears, child }: CautionChoices['body']): Wearer {
+  const under = (years: number): boolean => (ageYears === undefined ? child : ageYears < years);
+  return {
+    infant: ageYears !== undefined && ageYears <= INFANT_YEARS,
+    young: under(YOUNG_UNDER),
+    cordRules: under(CORDS_UNDER),
+    sleepwearRules: under(SLEEPWEAR_UNDER),
+    labelRules: under(LABEL_UNDER),
+    words: ageYears === undefined ? 'a child of this size' : `a child of ${wholeYears(ageYears)}`,
+    field: ageYears === undefined ? 'body.height' : 'body.ageYears',
+  };
+}
+
+function wholeYears(age: number): string {
+  if (age < 1) return `${Math.round(age * 12)} months`;
+  const years = Math.floor(age);
+  return years === 1 ? '1 year' : `${years} years`;
+}
