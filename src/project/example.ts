@@ -20,5 +20,6 @@ export const exampleProject: Project = checkedProject({
     crotchLength: 715,
   },
   use: { forSleeping: true },
-  leg: { spread: 15 },
+  block: { hipEase: 55 },
+  leg: { spread: 12.7 },
 }).project;

@@ -31,7 +31,7 @@ export function FinishedLeg({ piece, turnings = [] }: FinishedLegProps) {
       </clipPath>
       <path className="piece-ground" d={shown} />
       <g clipPath={`url(#${id})`}>
-        <HalfTints outline={pathText(outlineCurves(piece.stitchLine), true)} />
+        {piece.name === 'leg' && <HalfTints outline={pathText(outlineCurves(piece.stitchLine), true)} />}
         {lines.map((path) => (
           <Line key={`${path.name}${pathText(path.curves)}`} stroke={path.stroke} curves={path.curves} />
         ))}

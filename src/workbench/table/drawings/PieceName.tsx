@@ -3,11 +3,15 @@ import type { Draft } from '../../../project';
 import { curvesBox } from '../bounds';
 import { Word } from '../Word';
 
-/** A small piece's name and how many to cut, above it. */
+/** A small piece's name and how many to cut, inside it: along an upright piece, across any other. */
 export function PieceName({ piece }: { readonly piece: Piece }) {
   const box = curvesBox(cutCurves(piece));
+  const upright = box.bottom - box.top > 2 * (box.right - box.left);
+  const at = upright
+    ? { x: box.left + 0.3 * (box.right - box.left), y: box.top + 0.3 * (box.bottom - box.top) }
+    : { x: (box.left + box.right) / 2, y: box.top + 0.42 * (box.bottom - box.top) };
   return (
-    <Word at={{ x: box.left, y: box.top }} anchor="start" dy={-8} className="word-note">
+    <Word at={at} turn={upright ? -90 : 0} className="word-note word-bare">
       {`${piece.name} · cut ${piece.cut}`}
     </Word>
   );
