@@ -2,6 +2,6 @@ export { bodyProblems, prepareBody } from './body';
 export { type Measurement, measurements } from './catalogue';
 export { crotchLengthExpected, estimateMissing } from './estimate';
 export { bodyRemarks } from './plausibility';
-export { STARTING_BODIES, STARTING_SOURCES, type StartingBody, type StartingKind } from './starting-bodies';
+export { STARTING_BODIES, type StartingBody, type StartingKind, startingSource } from './starting-bodies';
 export type * from './types';
 export { bodyWorking } from './working';

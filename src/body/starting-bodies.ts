@@ -1,3 +1,4 @@
+import { mm, number, type Phrase, say } from '../length';
 import { CHILDREN, MEN, type StartingRow, WOMEN } from './starting-rows';
 import type { BodyInput } from './types';
 
@@ -25,16 +26,17 @@ export const STARTING_BODIES: Readonly<Record<StartingKind, readonly StartingBod
   child: CHILDREN.map((row) => startingBody(row, row[0])),
 };
 
-const ADULTS =
-  'ANSUR II (NATICK/TR-15/007, 2014): medians of people whose hip lies within 25 mm of it, waist at the navel';
-
-/** Where the starting bodies come from. */
-export const STARTING_SOURCES: Readonly<Record<StartingKind, string>> = {
-  woman: ADULTS,
-  man: ADULTS,
-  child:
-    'AnthroKids (UM-HSRI-77-17, 1977): medians of children of that age; the inside leg is inferred from the fold of the seat, and children of today are heavier',
-};
+/**
+ * Where a starting body comes from, in a sentence.
+ *
+ * @param kind whom it is the middle of
+ * @param people how many stand behind it
+ */
+export function startingSource(kind: StartingKind, people: number): Phrase {
+  if (kind === 'child')
+    return say`The middle of ${number(people)} children of that age, each figure on its own (AnthroKids, UM-HSRI-77-17, 1977). Their inside leg is inferred from the fold of the seat, and children of today are heavier.`;
+  return say`The middle of ${number(people)} ${kind === 'woman' ? 'women' : 'men'} whose hip lies within ${mm(25)} of it, each figure on its own, the waist at the navel (ANSUR II, NATICK/TR-15/007, 2014).`;
+}
 
 function startingBody([by, people, waist, hip, rise, depth, inside, height]: StartingRow, age?: number): StartingBody {
   const figures = {

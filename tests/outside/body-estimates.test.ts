@@ -40,7 +40,7 @@ describe.runIf(adultsAreHere)('estimates of adults keep the spread that they sta
         expect(basis).toBe('survey');
         expect(deviation(found)).toBeLessThanOrEqual(1.03 * spread);
         // The knee's share of the leg is a round one between women's and men's, 3 mm off the mean of all.
-      expect(Math.abs(mean(found))).toBeLessThan(key === 'waistToKnee' ? 3 : 0.05 * spread);
+        expect(Math.abs(mean(found))).toBeLessThan(key === 'waistToKnee' ? 3 : 0.05 * spread);
         // The spread is no empty caution either: about two in three lie within it.
         const within = found.filter((miss) => Math.abs(miss) <= spread).length / found.length;
         expect(within).toBeGreaterThan(0.62);

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { startingRows, surveysAreHere } from '../../.house/starting-bodies';
-import { bodyProblems, bodyRemarks, STARTING_BODIES, STARTING_SOURCES } from '../../src/body';
+import { bodyProblems, bodyRemarks, STARTING_BODIES, startingSource } from '../../src/body';
 import { CHILDREN, MEN, WOMEN } from '../../src/body/starting-rows';
+import { printPhrase } from '../../src/length';
 import { draft } from '../../src/project';
 import { sayLeftOut } from './body-people';
 import { projectFor } from './survey';
@@ -15,10 +16,10 @@ describe('starting bodies', () => {
   });
 
   it.each(['woman', 'man', 'child'] as const)('of every %s are ordinary and can be drafted', (kind) => {
-    expect(STARTING_SOURCES[kind]).toMatch(/19|20/);
     for (const { by, people, figures } of STARTING_BODIES[kind]) {
       const body = { label: `${kind} ${by}`, ...figures };
       expect(people, body.label).toBeGreaterThanOrEqual(10);
+      expect(printPhrase(startingSource(kind, people), 'cm')).toMatch(new RegExp(`middle of ${people} .*(1977|2014)`));
       expect(bodyProblems(body), body.label).toEqual([]);
       expect(bodyRemarks(body), body.label).toEqual([]);
       const result = draft(projectFor(body));

@@ -8,13 +8,15 @@ export interface FieldRowProps {
   readonly label: string;
   readonly help: Phrase | undefined;
   readonly problem: Phrase | undefined;
+  /** What is worth a second look: no error, and nothing waits for it. */
+  readonly mind?: Phrase | undefined;
   /** What the drawing shows beside it, for those who can't see it. */
   readonly heard?: string | undefined;
   readonly children: ReactNode;
 }
 
 /** One input with its name before it, what it does under it, and what is wrong with it under that. */
-export function FieldRow({ id, label, help, problem, heard, children }: FieldRowProps) {
+export function FieldRow({ id, label, help, problem, mind, heard, children }: FieldRowProps) {
   const units = useBench((state) => state.project.units);
   return (
     <div className="field" data-asks={problem ? true : undefined}>
@@ -25,7 +27,12 @@ export function FieldRow({ id, label, help, problem, heard, children }: FieldRow
       {help && (
         <p className="field-help" id={`${id}-help`}>
           {printPhrase(help, units)}
-          {heard && <span className="unseen"> {heard}</span>}
+          {heard && <span className="field-where unseen"> {heard}</span>}
+        </p>
+      )}
+      {mind && (
+        <p className="field-mind" id={`${id}-mind`}>
+          <strong>Mind</strong> {printPhrase(mind, units)}
         </p>
       )}
       {/* Always there, so that a sentence that appears is read out. */}
@@ -37,8 +44,13 @@ export function FieldRow({ id, label, help, problem, heard, children }: FieldRow
 }
 
 /** The ids that describe an input, for `aria-describedby`. */
-export function describedBy(id: string, help: Phrase | undefined, problem: Phrase | undefined): string | undefined {
-  const ids = [help && `${id}-help`, problem && `${id}-problem`].filter(Boolean);
+export function describedBy(
+  id: string,
+  help: Phrase | undefined,
+  problem: Phrase | undefined,
+  mind?: Phrase,
+): string | undefined {
+  const ids = [help && `${id}-help`, mind && `${id}-mind`, problem && `${id}-problem`].filter(Boolean);
   return ids.length > 0 ? ids.join(' ') : undefined;
 }
 

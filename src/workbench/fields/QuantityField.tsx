@@ -16,6 +16,8 @@ export interface QuantityFieldProps extends Field {
   readonly heard?: string;
   /** What is used while the field is empty: shown in it as an estimate, and where arrow keys start. */
   readonly instead?: number | undefined;
+  /** What is worth a second look about the number that stands here. */
+  readonly mind?: Phrase | undefined;
 }
 
 const ARROWS: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowDown: -1 };
@@ -24,7 +26,7 @@ const ARROWS: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowDown: -1 };
  * A number as plain text: every browser's own number field turns “40 1/8” into 401/8 or nothing. The text is the
  * typist's own until the field is left; then it is printed tidily if it could be read.
  */
-export function QuantityField({ help: does, heard, instead, ...field }: QuantityFieldProps) {
+export function QuantityField({ help: does, heard, instead, mind, ...field }: QuantityFieldProps) {
   const { path, quantity, optional } = field;
   const units = useBench((state) => state.project.units);
   const help = withLimits(does, field, units);
@@ -42,7 +44,7 @@ export function QuantityField({ help: does, heard, instead, ...field }: Quantity
   };
 
   return (
-    <FieldRow id={id} label={fieldName(path)} help={help} problem={problem} heard={heard}>
+    <FieldRow id={id} label={fieldName(path)} help={help} problem={problem} mind={mind} heard={heard}>
       <span className="field-box">
         <input
           id={id}
@@ -57,7 +59,7 @@ export function QuantityField({ help: does, heard, instead, ...field }: Quantity
           }
           value={text ?? (typeof value === 'number' ? quantity.print(value, units) : '')}
           aria-invalid={problem ? true : undefined}
-          aria-describedby={describedBy(id, help, problem)}
+          aria-describedby={describedBy(id, help, problem, mind)}
           onChange={(event) => type(field, event.target.value)}
           onKeyDown={onKeyDown}
           onFocus={() => enter(path)}

@@ -1,84 +1,114 @@
-import { type Measurement, measurements } from '../../body';
-import { mm, say } from '../../length';
+import { bodyRemarks, crotchLengthExpected, type Measurement, type MeasurementKey, measurements } from '../../body';
+import { mm, type Phrase, say } from '../../length';
+import { valueAt } from '../../project';
+import { Group } from '../fields/Group';
 import { QuantityField } from '../fields/QuantityField';
 import { SwitchField } from '../fields/SwitchField';
 import { useBench } from '../store/bench';
-import { length, percentage, years } from '../store/quantity';
+import { length, years } from '../store/quantity';
+import { BodyCloth } from './BodyCloth';
+import { BodyStart } from './BodyStart';
 
 const needed = measurements.filter((one) => one.required);
-const others = measurements.filter((one) => !one.required);
+
+/** The measurements that are not needed, by what they are for. */
+const OTHERS: readonly { readonly name: string; readonly keys: readonly MeasurementKey[] }[] = [
+  { name: 'For the fit of the seat', keys: ['hipDepth', 'crotchLength', 'frontCrotchLength', 'highHipGirth'] },
+  { name: 'Round the leg', keys: ['thighGirth', 'kneeGirth', 'calfGirth', 'ankleGirth', 'footEntryGirth'] },
+  { name: 'To place and to prove', keys: ['waistToKnee', 'outsideLeg'] },
+  { name: 'For the estimates', keys: ['height', 'ageYears'] },
+];
 
 /** The tape: four measurements that the draft needs, those that make it fit better, and the cloth that goes round. */
 export function BodyStation() {
   return (
     <>
+      <BodyStart />
       {needed.map((one) => (
         <MeasurementField key={one.key} measurement={one} />
       ))}
       <OtherMeasurements />
-      <Cloth />
+      <BodyCloth />
     </>
   );
 }
 
 function OtherMeasurements() {
   const body = useBench((state) => state.project.body);
-  const count = others.filter((one) => body[one.key] !== undefined).length;
+  const keys = OTHERS.flatMap((group) => group.keys);
+  const taken = keys.filter((key) => body[key] !== undefined).length;
+  const minded = bodyRemarks(body).filter(({ keys: [first] }) => first && keys.includes(first)).length;
   return (
     <details className="more">
       <summary>
-        More measurements <span className="quiet">{count} taken; others are estimated or left out</span>
+        More measurements <span className="quiet">{taken} taken; others are estimated or left out</span>
+        {minded > 0 && <span className="mind-count">{minded} to mind</span>}
       </summary>
-      {others.map((one) => (
-        <MeasurementField key={one.key} measurement={one} />
+      {OTHERS.map((group) => (
+        <Group key={group.name} name={group.name}>
+          {measurements
+            .filter(({ key }) => group.keys.includes(key))
+            .map((one) => (
+              <MeasurementField key={one.key} measurement={one} />
+            ))}
+          {group.keys.includes('ageYears') && <Nappy />}
+        </Group>
       ))}
     </details>
   );
 }
 
 function MeasurementField({ measurement }: { readonly measurement: Measurement }) {
-  const { key, required, unit, definition, where } = measurement;
+  const { key, required, unit, where } = measurement;
   const estimate = useBench((state) => state.draft.body.estimates.find((one) => one.key === key)?.value);
+  const body = useBench((state) => state.project.body);
+  const typed = useBench((state) => state.field === `body.${key}`);
+  // A remark stands by the likeliest of its measurements, and by the one that is being typed.
+  const mind = bodyRemarks(body).find(({ keys }) => keys[0] === key || (typed && keys.includes(key)))?.phrase;
   return (
     <QuantityField
       path={`body.${key}`}
       quantity={unit === 'years' ? years : length}
       optional={!required}
       instead={required ? undefined : estimate}
-      help={say`${definition}`}
+      help={useHelp(measurement)}
       heard={where}
+      mind={mind}
     />
   );
 }
 
-const KINDS = [
-  { key: 'woven', name: 'woven' },
-  { key: 'knit', name: 'knit' },
+/** What is measured, and where nobody measured it what an empty field comes to. */
+function useHelp({ key, definition }: Measurement): Phrase {
+  const { body, project } = useBench((state) => state.draft);
+  if (project.body[key] !== undefined) return say`${definition}`;
+  if (body.estimates.some((one) => one.key === key && one.basis === 'inference'))
+    return say`${definition} Nobody measured it on children: the estimate only serves to draw by.`;
+  const expected = key === 'crotchLength' ? crotchLengthExpected(body) : undefined;
+  if (!expected || body.child) return say`${definition}`;
+  return say`${definition} With the waist at the navel two bodies in three like this one lie within ${mm(expected.spread)} of ${mm(expected.value)}; nothing is drawn from that.`;
+}
+
+/** Up to this age a nappy is asked about, years. */
+const NAPPY_AGE = 5;
+
+const NAPPY = [
+  { key: 'no', name: 'without' },
+  { key: 'yes', name: 'with a nappy' },
 ];
 
-function Cloth() {
-  const { kind, stretch } = useBench((state) => state.project.cloth);
+function Nappy() {
+  const age = useBench((state) => state.project.body.ageYears);
+  const worn = useBench((state) => valueAt(state.project, 'body.nappy') === true);
   const choose = useBench((state) => state.choose);
+  if (!worn && (age === undefined || age >= NAPPY_AGE)) return null;
   return (
-    <>
-      <SwitchField
-        path="cloth.kind"
-        choices={KINDS}
-        chosen={kind}
-        help={
-          kind === 'woven'
-            ? say`A woven gives nothing: the opening itself has to pass over the hip.`
-            : say`A knit stretches over the hip: it needs less ease, or none.`
-        }
-        onPick={(key) => choose('cloth.kind', key)}
-      />
-      {(kind === 'knit' || stretch > 0) && (
-        <QuantityField
-          path="cloth.stretch"
-          quantity={percentage}
-          help={say`How much longer ${mm(100)} of it, across the grain, can be pulled without force.`}
-        />
-      )}
-    </>
+    <SwitchField
+      path="body.nappy"
+      choices={NAPPY}
+      chosen={worn ? 'yes' : 'no'}
+      help={say`A nappy gets more room in the rise.`}
+      onPick={(key) => choose('body.nappy', key === 'yes' ? true : undefined)}
+    />
   );
 }

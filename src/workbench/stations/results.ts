@@ -37,7 +37,7 @@ const CROTCH_REACHED = 1;
 export const RESULTS: Readonly<Record<Station, (draft: Draft, units: Units) => string>> = {
   body({ body }, units) {
     const l = (value: number) => formatLength(value, units);
-    return `waist ${l(body.waistGirth)} · hip ${l(body.hipGirth)} · rise ${l(body.bodyRise)} · inside leg ${l(body.insideLeg)}`;
+    return `waist ${l(body.waistGirth)} · hip ${l(body.hipGirth)} · rise ${l(body.bodyRise)} · inside leg ${l(body.insideLeg)}${body.remarks.length > 0 ? ` · ${body.remarks.length} to mind` : ''}`;
   },
   blocks({ blocks, measures, project }, units) {
     if (project.block.source === 'traced') return 'brought along';

@@ -3,6 +3,8 @@ import { measurements } from '../../body';
 const NAMES: Readonly<Record<string, string>> = {
   project: 'The project',
   name: 'Name',
+  body: 'Starting body',
+  'body.nappy': 'Nappy',
   'cloth.stretch': 'Stretch',
   block: 'Blocks',
   'block.hipEase': 'Ease at the hip',

@@ -9,6 +9,12 @@ export function TapeNote() {
   return (
     <p className="tape-note" aria-hidden="true">
       <strong>{measurement.name}</strong> {measurement.where}
+      {measurement.iso && (
+        <span className="tape-clause">
+          ISO 8559-1:2017, {measurement.iso}
+          {measurement.isoFrom === 'memory' && ' (from memory)'}
+        </span>
+      )}
     </p>
   );
 }

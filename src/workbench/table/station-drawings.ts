@@ -12,9 +12,10 @@ import { BodyFigure } from './drawings/BodyFigure';
 import { CheckDrawing } from './drawings/CheckDrawing';
 import type { DrawingProps } from './drawings/drawing-props';
 import { EdgesDrawing } from './drawings/EdgesDrawing';
+import { figureShape } from './drawings/figure-shape';
 import { LegDrawing } from './drawings/LegDrawing';
 import { SheetsDrawing } from './drawings/SheetsDrawing';
-import { figureShape } from './drawings/tape-paths';
+import { figureBox } from './drawings/tape-paths';
 
 /** What the table shows at a station, and the box that holds it. */
 export interface StationDrawing {
@@ -35,11 +36,8 @@ const pieceBox = ({ pieces, sheets }: Draft): Box =>
 export const STATION_DRAWINGS: Readonly<Record<Station, StationDrawing>> = {
   body: {
     Drawing: BodyFigure,
-    says: 'A figure with the path of the tape',
-    box({ body }) {
-      const f = figureShape(body);
-      return { left: -f.hip - 130, right: f.hip + 130, top: -50, bottom: f.floor };
-    },
+    says: 'A figure from the front, the side and the back with the path of the tape',
+    box: ({ body }) => figureBox(figureShape(body)),
   },
   blocks: {
     Drawing: BlocksDrawing,

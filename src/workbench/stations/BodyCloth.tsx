@@ -1,0 +1,38 @@
+import { mm, say } from '../../length';
+import { QuantityField } from '../fields/QuantityField';
+import { SwitchField } from '../fields/SwitchField';
+import { useBench } from '../store/bench';
+import { percentage } from '../store/quantity';
+
+const KINDS = [
+  { key: 'woven', name: 'woven' },
+  { key: 'knit', name: 'knit' },
+];
+
+/** The cloth, asked together with the body: what goes round it has to pass over it. */
+export function BodyCloth() {
+  const { kind, stretch } = useBench((state) => state.project.cloth);
+  const choose = useBench((state) => state.choose);
+  return (
+    <>
+      <SwitchField
+        path="cloth.kind"
+        choices={KINDS}
+        chosen={kind}
+        help={
+          kind === 'woven'
+            ? say`A woven gives nothing: the opening itself has to pass over the hip.`
+            : say`A knit stretches over the hip: it needs less ease, or none.`
+        }
+        onPick={(key) => choose('cloth.kind', key)}
+      />
+      {(kind === 'knit' || stretch > 0) && (
+        <QuantityField
+          path="cloth.stretch"
+          quantity={percentage}
+          help={say`How much longer ${mm(100)} of it, across the grain, can be pulled without force.`}
+        />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,74 @@
+import { useState } from 'react';
+import { STARTING_BODIES, type StartingBody, type StartingKind, startingSource } from '../../body';
+import { formatLength, printPhrase, type Units } from '../../length';
+import { Switch } from '../fields/Switch';
+import { useBench } from '../store/bench';
+
+const KINDS = [
+  { key: 'woman', name: 'woman' },
+  { key: 'man', name: 'man' },
+  { key: 'child', name: 'child' },
+];
+
+/** A body to start from where no tape is at hand: the middle of many people, filled in as one step to undo. */
+export function BodyStart() {
+  const units = useBench((state) => state.project.units);
+  const label = useBench((state) => state.project.body.label);
+  const now = useBench((state) => state.project.body.hipGirth ?? 1000);
+  const { choose, tell } = useBench.getState();
+  const [kind, setKind] = useState<StartingKind>('woman');
+  const [picked, setPicked] = useState<number>();
+  const bodies = STARTING_BODIES[kind];
+  const start = bodies.find(({ by }) => by === picked) ?? nearest(bodies, kind === 'child' ? 6 : now);
+  if (!start) return null;
+  const source = printPhrase(startingSource(kind, start.people), units);
+  const fill = () => {
+    choose('body', { label, ...start.figures });
+    tell({
+      tone: 'told',
+      text: `The fields hold the middle of ${start.people} people: now correct what you can measure.`,
+    });
+  };
+  return (
+    <details className="more">
+      <summary>
+        Start from a body like mine <span className="quiet">where no tape is at hand</span>
+      </summary>
+      <Switch
+        label="Whose"
+        choices={KINDS}
+        chosen={kind}
+        onPick={(key) => {
+          setKind(key as StartingKind);
+          setPicked(undefined);
+        }}
+      />
+      <div className="field">
+        <label className="field-label" htmlFor="start-by">
+          {kind === 'child' ? 'How old' : 'Hip about'}
+        </label>
+        <span className="field-box field-pick field-short">
+          <select id="start-by" value={start.by} onChange={(event) => setPicked(Number(event.target.value))}>
+            {bodies.map(({ by }) => (
+              <option key={by} value={by}>
+                {chosenBy(kind, by, units)}
+              </option>
+            ))}
+          </select>
+        </span>
+      </div>
+      <p className="field-help">{source}</p>
+      <button type="button" className="button" onClick={fill}>
+        <span className="take-name">Fill the fields</span>
+        <span className="take-what">The measurements that stand there now give way; undo brings them back.</span>
+      </button>
+    </details>
+  );
+}
+
+const chosenBy = (kind: StartingKind, by: number, units: Units): string =>
+  kind === 'child' ? `${by} years` : formatLength(by, units);
+
+function nearest(bodies: readonly StartingBody[], wanted: number): StartingBody | undefined {
+  return [...bodies].sort((a, b) => Math.abs(a.by - wanted) - Math.abs(b.by - wanted))[0];
+}

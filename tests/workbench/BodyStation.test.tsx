@@ -1,0 +1,85 @@
+import '@testing-library/jest-dom/vitest';
+import { cleanup, render, screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { STARTING_BODIES } from '../../src/body';
+import { exampleProject } from '../../src/project';
+import { useBench } from '../../src/workbench/store/bench';
+import { Workbench } from '../../src/workbench/Workbench';
+
+const fresh = useBench.getInitialState();
+const bench = () => useBench.getState();
+const box = (name: string) => screen.getByRole('textbox', { name });
+
+beforeEach(() => {
+  useBench.setState({ ...fresh, station: 'body' }, true);
+  render(<Workbench />);
+});
+afterEach(cleanup);
+
+describe('the station Body', () => {
+  it('says beside the field what is worth a second look, and goes on drawing', async () => {
+    await userEvent.clear(box('Waist'));
+    await userEvent.type(box('Waist'), '140');
+    const mind = document.getElementById('field-body-waistGirth-mind');
+    expect(mind).toHaveTextContent(/Mind Waist 140 cm beside hip 102 cm/);
+    expect(box('Waist')).toHaveAccessibleDescription(/people so measured have/);
+    expect(box('Waist')).not.toHaveAttribute('aria-invalid');
+    expect(bench().problems).toEqual([]);
+    expect(bench().draft.body.waistGirth).toBe(1400);
+    await userEvent.clear(box('Waist'));
+    await userEvent.type(box('Waist'), '80');
+    expect(document.getElementById('field-body-waistGirth-mind')).toBeNull();
+  });
+
+  it('says it also at the other measurement while that is being typed', async () => {
+    await userEvent.clear(box('Hip'));
+    await userEvent.type(box('Hip'), '42');
+    expect(document.getElementById('field-body-hipGirth-mind')).toHaveTextContent(/Mind/);
+    await userEvent.click(box('Inside leg'));
+    expect(document.getElementById('field-body-hipGirth-mind')).toBeNull();
+  });
+
+  it('starts from a body like mine as one step to undo, and says whose it is', async () => {
+    await userEvent.click(screen.getByText(/Start from a body like mine/));
+    await userEvent.click(screen.getByRole('radio', { name: 'man' }));
+    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Hip about' }), '1100');
+    const start = STARTING_BODIES.man.find(({ by }) => by === 1100);
+    expect(screen.getByText(/The middle of \d+ men/)).toHaveTextContent(`${start?.people} men`);
+    await userEvent.click(screen.getByRole('button', { name: /Fill the fields/ }));
+    expect(bench().project.body).toEqual({ label: exampleProject.body.label, ...start?.figures });
+    expect(bench().project.body.crotchLength).toBeUndefined();
+    expect(box('Hip')).toHaveValue('110');
+    expect(bench().history.past.map((moment) => moment.label)).toEqual(['Starting body']);
+    bench().undo();
+    expect(bench().project.body).toEqual(exampleProject.body);
+  });
+
+  it('starts a child by its age, whose knee nobody measured', async () => {
+    await userEvent.click(screen.getByText(/Start from a body like mine/));
+    await userEvent.click(screen.getByRole('radio', { name: 'child' }));
+    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'How old' }), '4');
+    await userEvent.click(screen.getByRole('button', { name: /Fill the fields/ }));
+    expect(bench().draft.body.child).toBe(true);
+    expect(box('Knee')).toHaveAccessibleDescription(/Nobody measured it on children/);
+    expect(box('Thigh')).not.toHaveAccessibleDescription(/Nobody measured/);
+    await userEvent.click(screen.getByRole('radio', { name: 'with a nappy' }));
+    expect(bench().draft.body.nappy).toBe(true);
+  });
+
+  it('clears what was still to be measured when a starting body is taken', async () => {
+    bench().startFresh();
+    await userEvent.click(screen.getByText(/Start from a body like mine/));
+    await userEvent.click(screen.getByRole('button', { name: /Fill the fields/ }));
+    expect(screen.queryByText('Still to be measured.')).toBeNull();
+    expect(box('Waist')).not.toHaveValue('');
+  });
+
+  it('draws the tape of the measurement that is typed', async () => {
+    await userEvent.click(box('Hip'));
+    expect(document.querySelectorAll('[data-view="back"] .tape-lit').length).toBeGreaterThan(0);
+    await userEvent.click(box('Body rise'));
+    expect(document.querySelectorAll('[data-view="seated"] .tape-lit').length).toBe(1);
+    expect(document.querySelector('[data-view="back"]')).toBeNull();
+  });
+});
