@@ -76,12 +76,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
   const finished = finishLeg(leg, choices);
   watch('edges');
 
-  const girths = {
-    waistGirth: body.waistGirth,
-    ankleGirth: ankleOf(project, body),
-    footEntryGirth: body.footEntryGirth,
-  };
-  const notions = notionsOf(finished, choices, girths);
+  const notions = notionsOf(finished, choices, body);
   const measures = measuresOf({ blocks: drafted.blocks, leg, finished, notions, heights, opening, needed });
   const checks = runChecks({
     body,
@@ -100,7 +95,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
   });
   watch('checks');
 
-  const pieces = [finished.piece, ...otherPieces(leg, finished, choices, girths)];
+  const pieces = [finished.piece, ...otherPieces(leg, finished, choices, body)];
   const sheets = tilePieces(pieces, project.paper);
   watch('sheets');
 
@@ -157,11 +152,6 @@ function legAimed(project: Project, body: Body, heights: CasingHeights, needed: 
   };
   return { drafted, joined, choices, leg: legFrom(joined, choices) };
 }
-
-/** The survey's median of heel-and-instep ÷ ankle (ANSUR II, 6,068 adults): for an ankle that nobody measured. */
-const FOOT_OVER_ANKLE = 1.483;
-
-const ankleOf = (project: Project, body: Body): Mm => project.body.ankleGirth ?? body.footEntryGirth / FOOT_OVER_ANKLE;
 
 /** The leg's own inseam: bands and cuffs count in the finished length. */
 function legInseam(finished: Mm, hem: Project['hem']): Mm {

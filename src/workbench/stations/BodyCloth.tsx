@@ -26,12 +26,49 @@ export function BodyCloth() {
         }
         onPick={(key) => choose('cloth.kind', key)}
       />
+      <Washing />
       {(kind === 'knit' || stretch > 0) && (
         <QuantityField
           path="cloth.stretch"
           quantity={percentage}
           help={say`How much longer ${mm(100)} of it, across the grain, can be pulled without force.`}
         />
+      )}
+    </>
+  );
+}
+
+const WASHED = [
+  { key: 'first', name: 'washed first' },
+  { key: 'later', name: 'not washed' },
+];
+
+/** Cloth that shrinks after it is sewn is cut larger. */
+function Washing() {
+  const { washFirst } = useBench((state) => state.project.cloth);
+  const choose = useBench((state) => state.choose);
+  return (
+    <>
+      <SwitchField
+        path="cloth.washFirst"
+        choices={WASHED}
+        chosen={washFirst ? 'first' : 'later'}
+        help={
+          washFirst
+            ? say`Wash and dry it as you will the trousers, before it is cut.`
+            : say`The leg is drawn larger by what the cloth will lose, and says so.`
+        }
+        onPick={(key) => choose('cloth.washFirst', key === 'first')}
+      />
+      {!washFirst && (
+        <>
+          <QuantityField
+            path="cloth.shrinkLength"
+            quantity={percentage}
+            help={say`Of its length, in the first wash: measure a washed piece.`}
+          />
+          <QuantityField path="cloth.shrinkWidth" quantity={percentage} help={say`Of its width.`} />
+        </>
       )}
     </>
   );

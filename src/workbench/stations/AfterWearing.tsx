@@ -1,0 +1,42 @@
+import { say } from '../../length';
+import { Group } from '../fields/Group';
+import { QuantityField } from '../fields/QuantityField';
+import { useBench } from '../store/bench';
+import { length } from '../store/quantity';
+
+/** What is seen on the body when the trousers are worn, each with the amount that corrects it. */
+const SEEN = [
+  {
+    key: 'flatSeat',
+    help: say`Folds under the seat: 1 cm or ⅜ in is usual; it comes off the back extension and the back rise.`,
+  },
+  { key: 'fullThigh', help: say`Lines towards the crotch: both extensions get longer; 1 cm or ⅜ in is usual.` },
+  { key: 'swayBack', help: say`A pool above the seat: the centre back waist comes down; 1 cm or ⅜ in is usual.` },
+  { key: 'sittingPull', help: say`Pulls down when sitting: the back rise gets longer; 1.5 cm or ⅝ in is usual.` },
+  { key: 'knockKnees', help: say`Drags at the inner knee: both inseams are let out there; 8 mm or ⅜ in is usual.` },
+] as const;
+
+const NOTHING = { flatSeat: 0, fullThigh: 0, swayBack: 0, sittingPull: 0, knockKnees: 0 };
+
+/** The corrections after wearing: opened by hand, each adjustable, each undoable. */
+export function AfterWearing() {
+  const fit = useBench((state) => state.project.fit);
+  const choose = useBench((state) => state.choose);
+  if (!fit) {
+    return (
+      <button type="button" className="button" onClick={() => choose('fit', NOTHING)}>
+        I wore them: correct what I see
+      </button>
+    );
+  }
+  return (
+    <Group name="After wearing">
+      {SEEN.map(({ key, help }) => (
+        <QuantityField key={key} path={`fit.${key}`} quantity={length} help={help} />
+      ))}
+      <button type="button" className="button" onClick={() => choose('fit', null)}>
+        Take the corrections back
+      </button>
+    </Group>
+  );
+}
