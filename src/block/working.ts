@@ -60,7 +60,7 @@ export function blockWorking(
     step(
       'extensions',
       say`Between the legs the front is extended by ${mm(p.extensionFront)}, the back by ${mm(p.extensionBack)}.`,
-      [],
+      say`0.28 of the front’s ${mm(p.frontWidth - 0.35 * p.abdomen)} and 0.54 of the back’s ${mm(p.backWidth - 0.15 * p.abdomen)}${Math.abs(blocks.crotchFit) < 0.005 ? [] : say`, moved by ${number(blocks.crotchFit)} of the way that the crotch fit allows`}`,
       [
         {
           name: 'front extension',
