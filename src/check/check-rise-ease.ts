@@ -2,9 +2,9 @@ import { type Mm, mm, say } from '../length';
 import { pathEnd } from '../plane';
 import type { Check, Fix, Subject } from './check';
 import { fixLowerCrotchTo, fixRiseEaseTo, withFix } from './fixes';
-import { seamCurves } from './measuring';
+import { seamCurves, smallBody } from './measuring';
 
-/** Less pinches when sitting, more hangs (practice; NMSU C-209, quoted: ½ to 1 in for fitted pants). */
+/** Less pinches when sitting (less does so on a small body), more hangs (practice; NMSU C-209, quoted: ½ to 1 in, fitted). */
 const LEAST: Mm = 10;
 const MOST: Mm = 60;
 const ROUNDING = 0.01;
@@ -16,22 +16,23 @@ export function checkRiseEase(subject: Subject): Check {
   const { body, finished } = subject;
   const depth = pathEnd(seamCurves(finished.sewn, 'crotchFront')).y;
   const ease = depth - body.bodyRise;
-  const [shallow, deep] = [ease < LEAST - ROUNDING, ease > MOST + ROUNDING];
+  const least = LEAST * smallBody(body);
+  const [shallow, deep] = [ease < least - ROUNDING, ease > MOST + ROUNDING];
   return {
     id: 'rise-ease',
     name: 'Ease in the rise',
     verdict: ease < 0 ? 'wrong' : shallow || deep ? 'mind' : 'good',
     measured: ease,
-    wanted: Math.min(MOST, Math.max(LEAST, ease)),
+    wanted: Math.min(MOST, Math.max(least, ease)),
     tolerance: 0,
     unit: 'mm',
-    reason: say`The crotch lies ${mm(Math.abs(ease))} ${ease < 0 ? 'above' : 'below'} the body; ${mm(LEAST)} to ${mm(MOST)} below is wanted.`,
+    reason: say`The crotch lies ${mm(Math.abs(ease))} ${ease < 0 ? 'above' : 'below'} the body; ${mm(least)} to ${mm(MOST)} below is wanted.`,
     remedy: shallow
-      ? say`Lower the crotch by ${mm(LEAST - ease)}, or measure body rise and crotch length again.`
+      ? say`Lower the crotch by ${mm(least - ease)}, or measure body rise and crotch length again.`
       : deep
         ? say`Lower the crotch less, or draw the blocks with less ease in the rise.`
         : [],
-    ...withFix(shallow ? deeper(subject, LEAST - ease) : deep ? shallower(subject, ease - MOST) : undefined),
+    ...withFix(shallow ? deeper(subject, least - ease) : deep ? shallower(subject, ease - MOST) : undefined),
   };
 }
 

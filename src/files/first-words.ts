@@ -1,7 +1,16 @@
 import { type Mm, plain } from '../length';
 import type { Draft } from '../project';
 import type { Section } from './text-flow';
-import { bodyRows, checkSentences, choiceSentences, controlRows, cutRows, finishedRows, scaleSentence } from './words';
+import {
+  bodyRows,
+  cautionSentences,
+  checkSentences,
+  choiceSentences,
+  controlRows,
+  cutRows,
+  finishedRows,
+  scaleSentence,
+} from './words';
 
 /** The first sheet's words, by the place where they stand. */
 export interface FirstWords {
@@ -40,6 +49,7 @@ export function firstWords(draft: Draft, date: Date, fileName: string): FirstWor
       { title: 'Finished measures', rows: finishedRows(draft) },
       { title: 'Cut', rows: cutRows(draft) },
       { title: 'Checks', sentences: checkSentences(draft.checks, units) },
+      { title: 'Safety', sentences: cautionSentences(draft.cautions, units) },
     ],
   };
 }
@@ -71,10 +81,7 @@ function joinSection(draft: Draft): Section {
   ];
   return {
     title: 'Join the sheets',
-    sentences: [
-      ...steps.map((step, i) => `${i + 1}. ${step}`),
-      'Cut away from your hands; close the blade of a rotary cutter after each cut.',
-    ],
+    sentences: steps.map((step, i) => `${i + 1}. ${step}`),
   };
 }
 

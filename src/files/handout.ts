@@ -1,6 +1,7 @@
 import { printPhrase } from '../length';
 import type { WorkingStep } from '../plane';
 import type { Draft } from '../project';
+import { CAUTIONS_NOTE, cautionSource } from '../sewing';
 import { bodyRows, finishedRows } from './words';
 
 const STATIONS: Readonly<Record<WorkingStep['station'], string>> = {
@@ -24,7 +25,7 @@ const WIDTH = 88;
  * @param draft the finished draft
  */
 export function writeHandout(draft: Draft): string {
-  const { project, working, checks } = draft;
+  const { project, working, checks, cautions } = draft;
   const stations = [...new Set(working.map((step) => step.station))];
   const table = (rows: readonly { readonly name: string; readonly value: string }[]) => {
     const wide = Math.max(...rows.map((row) => row.name.length));
@@ -55,6 +56,13 @@ export function writeHandout(draft: Draft): string {
         '  ',
       ),
     ),
+    '',
+    'Safety',
+    '------',
+    ...cautions.flatMap((caution) =>
+      broken(`${caution.title}: ${printPhrase(caution.sentence, project.units)} (${cautionSource(caution)})`, '  '),
+    ),
+    ...broken(printPhrase(CAUTIONS_NOTE, project.units), '  '),
   ];
   return `${lines.join('\n')}\n`;
 }

@@ -31,7 +31,7 @@ export interface Report {
   readonly version: 1;
   readonly measures: Measures;
   readonly pieces: readonly ReportPiece[];
-  readonly checks: readonly (Omit<Check, 'name' | 'reason' | 'remedy'> & {
+  readonly checks: readonly (Omit<Check, 'name' | 'reason' | 'remedy' | 'fix'> & {
     readonly reason: string;
     readonly remedy: string;
   })[];

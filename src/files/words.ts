@@ -3,6 +3,7 @@ import type { Check } from '../check';
 import { formatLength, type Mm, plain, printPhrase, type Units } from '../length';
 import { pathLength } from '../plane';
 import type { Draft, Measures, Project } from '../project';
+import { CAUTIONS_NOTE, type Caution } from '../sewing';
 
 /** A name and its value, for a list. */
 export interface Row {
@@ -137,6 +138,12 @@ export function checkSentences(checks: readonly Check[], units: Units): readonly
   );
   return said.length > 0 ? said : [`All ${checks.length} checks are good.`];
 }
+
+/** Each caution in a sentence or two, and the note that stands under all of them. */
+export const cautionSentences = (cautions: readonly Caution[], units: Units): readonly string[] => [
+  ...cautions.map(({ title, sentence }) => `${title}: ${printPhrase(sentence, units)}`),
+  printPhrase(CAUTIONS_NOTE, units),
+];
 
 /** The lines that are measured after joining, to prove the joins: every level that crosses a join, on the paper. */
 export function controlRows({ pieces, sheets, project }: Draft): readonly Row[] {

@@ -1,2 +1,2 @@
 export type * from './caution';
-export { CAUTIONS_NOTE, cautions } from './cautions';
+export { CAUTIONS_NOTE, cautionSource, cautions } from './cautions';

@@ -114,6 +114,37 @@ describe('typing', () => {
   });
 });
 
+describe('a check that is not good', () => {
+  test('offers its remedy as one press that can be undone, and says the new verdict', async () => {
+    const page = await open();
+    await goTo(page, 'Leg');
+    await field(page, 'Spread').fill('0.5');
+    await goTo(page, 'Check');
+    const hip = page.locator('#check-hip-ease');
+    expect(await hip.locator('.verdict').textContent()).toBe('mind');
+    await page.getByText('Ease at the hip: now mind.').waitFor({ state: 'attached' });
+    await hip.getByRole('button', { name: 'Spread by 1.5 cm' }).click();
+    expect(await hip.locator('.verdict').textContent()).toBe('good');
+    // The button is gone with the fault; the focus stays at the check.
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('check-hip-ease');
+    await page.getByText('Ease at the hip: now good.').waitFor({ state: 'attached' });
+    await page.getByRole('button', { name: 'undo spread by 1.5 cm' }).click();
+    expect(await hip.locator('.verdict').textContent()).toBe('mind');
+  });
+
+  test('of nightwear for a child is minded where sleeping is chosen', async () => {
+    const page = await open();
+    await goTo(page, 'Body');
+    await page.getByText('More measurements').click();
+    await field(page, 'Age').fill('6');
+    const sleepwear = page.locator('.cautions', { hasText: 'For a child of 6 years' });
+    await sleepwear.getByText('KEEP AWAY FROM FIRE').waitFor();
+    await page.getByRole('group', { name: 'Slept in' }).getByRole('radio', { name: 'no' }).check();
+    await sleepwear.getByText('loungewear is regarded as sleepwear').waitFor();
+    expect(await page.getByText('KEEP AWAY FROM FIRE').count()).toBe(0);
+  });
+});
+
 describe('the table', () => {
   test('is zoomed, panned and fitted by keys', async () => {
     const page = await open();

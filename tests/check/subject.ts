@@ -5,7 +5,7 @@ import { type Curve, curveMap, type Edge, type Point, subtract, unit } from '../
 import { type Draft, draft, exampleProject, type Project } from '../../src/project';
 
 /** The draft of a project that can be drafted. */
-export function draftOf(project: Project): Draft {
+function draftOf(project: Project): Draft {
   const result = draft(project);
   if (!result.ok) throw new Error(`refused: ${result.problems.map((p) => p.field).join(', ')}`);
   return result.value;
@@ -44,7 +44,7 @@ export function subjectOf(d: Draft, spoil: (leg: Leg) => Leg = (leg) => leg): Su
 }
 
 /** A drafted pair that was brought along again as tracings, so that the checks of tracings have something to judge. */
-export function tracedAgain({ blocks, project }: Draft): Project {
+function tracedAgain({ blocks, project }: Draft): Project {
   const pair = ({ x, y }: Point) => [x, y] as const;
   const traced = (block: Draft['blocks']['front']) => ({
     edges: Object.fromEntries(

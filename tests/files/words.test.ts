@@ -1,5 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { bodyRows, checkSentences, choiceSentences, controlRows, cutRows, scaleSentence } from '../../src/files/words';
+import {
+  bodyRows,
+  cautionSentences,
+  checkSentences,
+  choiceSentences,
+  controlRows,
+  cutRows,
+  scaleSentence,
+} from '../../src/files/words';
 import { mm, say } from '../../src/length';
 import { draftWith, projectWith } from './drafts';
 
@@ -77,4 +85,13 @@ test.each([
   [{ correctX: 1.012 }, /Corrected for one printer: 1\.012 along the short side, 1 along the long side/],
 ])('%o says %s', (paper, says) => {
   expect(scaleSentence({ ...projectWith().paper, ...paper })).toMatch(says === '' ? /^$/ : says);
+});
+
+test('what to mind for safety, and once at the end that the tool certifies nothing', () => {
+  const { cautions } = draftWith({ body: { ageYears: 6 } });
+  const sentences = cautionSentences(cautions, 'inch');
+  expect(sentences).toHaveLength(cautions.length + 1);
+  expect(sentences[1]).toMatch(/^Children’s sleepwear: For a child of 6 years: /);
+  expect(sentences.filter((sentence) => sentence.includes('certifies nothing'))).toHaveLength(1);
+  expect(sentences.at(-1)).toContain('certifies nothing');
 });

@@ -160,3 +160,41 @@ describe('opening a file', () => {
     expect(bench().history).toBe(history);
   });
 });
+
+describe('the remedy of a check', () => {
+  const hipEase = () => bench().draft.checks.find((check) => check.id === 'hip-ease');
+
+  it('is applied as one change that is undone under its own words', () => {
+    bench().choose('leg.spread', 5);
+    const before = bench().project;
+    const check = hipEase();
+    if (!check) throw new Error('no check of the hip');
+    expect(check.verdict).toBe('mind');
+    bench().remedy(check);
+    expect(hipEase()?.verdict).toBe('good');
+    expect(bench().history.past.at(-1)?.label).toBe('Spread by 1.5 cm');
+    bench().undo();
+    expect(bench().project).toEqual(before);
+    expect(hipEase()?.verdict).toBe('mind');
+  });
+
+  it('clears what was typed into its field, so that no old sentence stays there', () => {
+    const spread: Field = { path: 'leg.spread', quantity: length };
+    bench().choose('leg.spread', 5);
+    bench().type(spread, '5 elephants');
+    const check = hipEase();
+    if (!check) throw new Error('no check of the hip');
+    bench().remedy(check);
+    expect(problemAt(bench(), 'leg.spread')).toBeUndefined();
+    expect(bench().project.leg.spread).toBe(15);
+  });
+
+  it('changes nothing where a check has none', () => {
+    const { project, history } = bench();
+    const good = hipEase();
+    if (!good) throw new Error('no check of the hip');
+    bench().remedy(good);
+    expect(bench().project).toBe(project);
+    expect(bench().history).toBe(history);
+  });
+});

@@ -8,6 +8,7 @@ import { useBench } from '../store/bench';
 import { length, years } from '../store/quantity';
 import { BodyCloth } from './BodyCloth';
 import { BodyStart } from './BodyStart';
+import { Sleeping } from './Sleeping';
 
 const needed = measurements.filter((one) => one.required);
 
@@ -29,6 +30,7 @@ export function BodyStation() {
       ))}
       <OtherMeasurements />
       <BodyCloth />
+      <Sleeping />
     </>
   );
 }

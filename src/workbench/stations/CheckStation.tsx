@@ -1,3 +1,4 @@
+import type { Check } from '../../check';
 import { printPhrase } from '../../length';
 import { inOrder } from '../finished/order';
 import { Verdict } from '../finished/Verdict';
@@ -7,22 +8,43 @@ import { AfterWearing } from './AfterWearing';
 /** Every check of the finished draft with its reason, and what to change where it is not good. */
 export function CheckStation() {
   const checks = useBench((state) => state.draft.checks);
-  const units = useBench((state) => state.project.units);
   return (
     <>
       <ul className="checks">
         {inOrder(checks).map((check) => (
-          <li key={check.id}>
-            <Verdict verdict={check.verdict} />
-            <span>
-              <span className="check-name">{check.name}</span>
-              <span className="check-reason">{printPhrase(check.reason, units)}</span>
-              {check.remedy.length > 0 && <span className="check-remedy">{printPhrase(check.remedy, units)}</span>}
-            </span>
-          </li>
+          <CheckRow key={check.id} check={check} />
         ))}
       </ul>
       <AfterWearing />
     </>
+  );
+}
+
+const rowId = (check: Check): string => `check-${check.id}`;
+
+function CheckRow({ check }: { readonly check: Check }) {
+  const units = useBench((state) => state.project.units);
+  const remedy = useBench((state) => state.remedy);
+  const words = printPhrase(check.remedy, units);
+  const label = check.fix && printPhrase(check.fix.label, units);
+  // The button goes with the fault; who pressed it stays at the check, wherever it moves in the list.
+  const apply = () => {
+    remedy(check);
+    document.getElementById(rowId(check))?.focus({ preventScroll: true });
+  };
+  return (
+    <li id={rowId(check)} tabIndex={-1}>
+      <Verdict verdict={check.verdict} />
+      <span>
+        <span className="check-name">{check.name}</span>
+        <span className="check-reason">{printPhrase(check.reason, units)}</span>
+        {words !== '' && words !== `${label}.` && <span className="check-remedy">{words}</span>}
+        {label && (
+          <button type="button" className="check-fix" onClick={apply}>
+            {label}
+          </button>
+        )}
+      </span>
+    </li>
   );
 }

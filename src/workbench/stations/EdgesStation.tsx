@@ -3,6 +3,7 @@ import { Group } from '../fields/Group';
 import { QuantityField } from '../fields/QuantityField';
 import { useBench } from '../store/bench';
 import { length } from '../store/quantity';
+import { Cautions } from './Cautions';
 import { HemFields } from './edges/HemFields';
 import { PocketFields } from './edges/PocketFields';
 import { WaistFields } from './edges/WaistFields';
@@ -13,9 +14,11 @@ export function EdgesStation() {
     <>
       <Group name="At the waist">
         <WaistFields />
+        <Cautions about={['waist.finish', 'waist.elasticWidth']} noted />
       </Group>
       <Group name="At the hem">
         <HemFields />
+        <Cautions about={['hem.finish']} />
       </Group>
       <Group name="Pocket">
         <PocketFields />

@@ -1,6 +1,6 @@
 import { create } from 'zustand';
 import { draft, exampleProject, valueAt } from '../../project';
-import { chosen, opened, redrawn, startedFresh, travelled, typed, without } from './changes';
+import { chosen, opened, redrawn, remedied, startedFresh, travelled, typed, without } from './changes';
 import { noHistory, stepBack, stepForward } from './history';
 import { FIELD_LIMITS } from './limits';
 import { stepped } from './quantity';
@@ -47,6 +47,7 @@ export const useBench = create<Bench>()((set, get) => ({
     })),
   choose: (path, value) => set((state) => ({ ...chosen(state, path, value), running: undefined })),
   slide: (path, value) => set((state) => chosen(state, path, value)),
+  remedy: (check) => set((state) => remedied(state, check)),
   // Only how numbers are printed: nothing to undo, and the draft's numbers stay the same.
   showUnits: (units) => set((state) => redrawn({ ...state.project, units })),
   undo() {

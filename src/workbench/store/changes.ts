@@ -1,5 +1,15 @@
-import { type Result, say } from '../../length';
-import { type Draft, draft, exampleProject, openProject, type Project, valueAt, withValue } from '../../project';
+import type { Check } from '../../check';
+import { printPhrase, type Result, say } from '../../length';
+import {
+  applyRemedy,
+  type Draft,
+  draft,
+  exampleProject,
+  openProject,
+  type Project,
+  valueAt,
+  withValue,
+} from '../../project';
 import { type History, remember } from './history';
 import { fieldName } from './names';
 import { refusal } from './refusal';
@@ -60,6 +70,21 @@ export function chosen(state: BenchState, path: string, value: unknown): Change 
   return {
     ...changed(state, withValue(state.project, path, value), fieldName(path), path),
     entries: stale.reduce(without, state.entries),
+  };
+}
+
+/** The state after a check's remedy was applied; what was typed into its fields gives way. */
+export function remedied(state: BenchState, check: Check): Change {
+  if (!check.fix) return {};
+  const paths = check.fix.changes.map((change) => change.path);
+  const stale = Object.keys(state.entries).filter((key) =>
+    paths.some((path) => key === path || key.startsWith(`${path}.`)),
+  );
+  const label = printPhrase(check.fix.label, state.project.units);
+  return {
+    ...changed(state, applyRemedy(state.project, check), label, `remedy ${check.id}`),
+    entries: stale.reduce(without, state.entries),
+    running: undefined,
   };
 }
 

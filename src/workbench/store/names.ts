@@ -5,6 +5,7 @@ const NAMES: Readonly<Record<string, string>> = {
   name: 'Name',
   body: 'Starting body',
   'body.nappy': 'Nappy',
+  'use.forSleeping': 'Slept in',
   'cloth.stretch': 'Stretch',
   block: 'Blocks',
   'block.hipEase': 'Ease at the hip',

@@ -1,3 +1,4 @@
+import type { Check } from '../../check';
 import type { Phrase, Problem, Units } from '../../length';
 import type { Draft, Measures, Project } from '../../project';
 import type { History } from './history';
@@ -57,6 +58,8 @@ export interface BenchActions {
   readonly choose: (path: string, value: unknown) => void;
   /** Like `choose`, but all that comes until the control is left is one change. */
   readonly slide: (path: string, value: unknown) => void;
+  /** Applies the remedy of a check: one change to undo. */
+  readonly remedy: (check: Check) => void;
   readonly showUnits: (units: Units) => void;
   readonly undo: () => void;
   readonly redo: () => void;

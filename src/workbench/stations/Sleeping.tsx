@@ -1,0 +1,27 @@
+import { say } from '../../length';
+import { SwitchField } from '../fields/SwitchField';
+import { useBench } from '../store/bench';
+import { Cautions } from './Cautions';
+
+const CHOICES = [
+  { key: 'no', name: 'no' },
+  { key: 'yes', name: 'yes' },
+];
+
+/** Whether it is for sleeping, which the rules for nightwear ask, and what is to mind then. */
+export function Sleeping() {
+  const asleep = useBench((state) => state.project.use.forSleeping);
+  const choose = useBench((state) => state.choose);
+  return (
+    <>
+      <SwitchField
+        path="use.forSleeping"
+        choices={CHOICES}
+        chosen={asleep ? 'yes' : 'no'}
+        help={say`It changes nothing in the drawing, but what is to be minded.`}
+        onPick={(key) => choose('use.forSleeping', key === 'yes')}
+      />
+      <Cautions about={['use.forSleeping']} noted />
+    </>
+  );
+}
