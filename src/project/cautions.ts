@@ -19,7 +19,8 @@ export function cautionsOf(
       forSleeping: project.use.forSleeping,
       cordEnds: cordLength === undefined ? undefined : (cordLength - opening) / 2,
       hemCords: hemCordLength !== undefined,
-      elastic: elasticLength !== undefined || hemElasticLength !== undefined,
+      elastic: elasticLength !== undefined,
+      hemElastic: hemElasticLength !== undefined,
     },
     { largestExtent: extentOf(finished), waistOpening: opening },
   );

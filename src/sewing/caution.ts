@@ -31,8 +31,9 @@ export interface CautionChoices {
   readonly cordEnds: Mm | undefined;
   /** Whether a cord is drawn through the hems. */
   readonly hemCords: boolean;
-  /** Whether elastic holds the waist. */
+  /** Whether elastic holds the waist, and the hems. */
   readonly elastic: boolean;
+  readonly hemElastic: boolean;
 }
 
 /** What cautions compare, from the finished pattern. */

@@ -17,13 +17,13 @@ const EN_14682: CautionSource = {
 /** What is to mind about cords, and about elastic that holds for hours. */
 export function edgeCautions(choices: CautionChoices, measures: CautionMeasures): readonly Caution[] {
   const wearer = wearerOf(choices.body);
-  const { cordEnds, hemCords, elastic } = choices;
+  const { cordEnds, hemCords, elastic, hemElastic } = choices;
   return [
     ...(cordEnds !== undefined && wearer.cordRules
       ? [waistCord(wearer, cordEnds, gatheredEnds(cordEnds, choices, measures)), cordOutside(wearer, cordEnds)]
       : []),
     ...(hemCords && wearer.cordRules ? [hemCord(wearer)] : []),
-    ...(elastic ? [tightElastic] : []),
+    ...(elastic || hemElastic ? [tightElastic(elastic ? 'waist' : 'hem')] : []),
   ];
 }
 
@@ -58,10 +58,10 @@ const hemCord = ({ words, field }: Wearer): Caution => ({
   raisedBy: ['hem.finish', field],
 });
 
-const tightElastic: Caution = {
+const tightElastic = (at: 'waist' | 'hem'): Caution => ({
   id: 'elastic-tightness',
   title: 'Elastic',
   sentence: say`Close the elastic with a pin and try it on before it is sewn: two fingers pass under it, and sitting for a while leaves no mark.`,
   source: { document: 'practice', clause: '', sure: 'practice' },
-  raisedBy: ['waist.elasticWidth'],
-};
+  raisedBy: [`${at}.elasticWidth`],
+});

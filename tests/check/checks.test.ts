@@ -198,7 +198,7 @@ describe('the ease at the hip', () => {
       cloth: { ...whole.cloth, ...cloth },
     };
   };
-  // The example has 80.8 mm: 50.8 from the block and twice 15 from the spread.
+  // The example has 80.4 mm: 55 from the block and twice 12.7 from the spread.
   it.each([
     [-1, {}, 'mind'],
     [0, {}, 'good'],

@@ -11,6 +11,7 @@ const ADULT: CautionChoices = {
   cordEnds: undefined,
   hemCords: false,
   elastic: true,
+  hemElastic: false,
 };
 const MEASURES = { largestExtent: 1000, waistOpening: 1040 };
 const of = (choices: Partial<CautionChoices>, ageYears?: number, measures = MEASURES): readonly Caution[] =>
@@ -32,6 +33,13 @@ describe('an adult', () => {
       'elastic-tightness',
       'tools',
     ]);
+  });
+
+  it('is told of elastic once, where it is: at the waist, or only at the hems', () => {
+    const tight = (choices: Partial<CautionChoices>) =>
+      cautions({ ...ADULT, ...choices }, MEASURES).filter((one) => one.id === 'elastic-tightness');
+    expect(tight({ hemElastic: true }).map((one) => one.raisedBy)).toEqual([['waist.elasticWidth']]);
+    expect(tight({ elastic: false, hemElastic: true }).map((one) => one.raisedBy)).toEqual([['hem.elasticWidth']]);
   });
 
   it('may have cords as long as wanted', () => {
@@ -163,5 +171,29 @@ describe('a draft', () => {
     // From the highest point of the fold, a casing's half above the waist edge, to the hem fold.
     expect(10 * cm).toBeGreaterThan(high - low + 20);
     expect(10 * cm).toBeLessThan(high - low + 30);
+  });
+});
+
+describe('a child’s drawstring as the draft cuts it', () => {
+  it('has ends that are too long for the rule, and says so at the finish', () => {
+    const result = draft({
+      ...exampleProject,
+      body: { ...exampleProject.body, ageYears: 9 },
+      waist: { ...exampleProject.waist, finish: 'drawstringCasing' },
+      hem: { ...exampleProject.hem, finish: 'drawstringCasing' },
+    });
+    if (!result.ok) throw new Error('refused');
+    const found = result.value.cautions;
+    expect(ids(found)).toEqual([
+      'loose-and-fire',
+      'childrens-sleepwear',
+      'nightwear-label',
+      'waist-cord',
+      'cord-outside',
+      'hem-cord',
+      'tools',
+    ]);
+    expect(said(found, 'waist-cord')).toContain('too long: shorten the cord');
+    expect(found.find((one) => one.id === 'waist-cord')?.raisedBy[0]).toBe('waist.finish');
   });
 });

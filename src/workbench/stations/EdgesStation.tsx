@@ -18,7 +18,7 @@ export function EdgesStation() {
       </Group>
       <Group name="At the hem">
         <HemFields />
-        <Cautions about={['hem.finish']} />
+        <Cautions about={['hem.finish', 'hem.elasticWidth']} />
       </Group>
       <Group name="Pocket">
         <PocketFields />
