@@ -7,6 +7,7 @@ import { build, preview } from 'vite';
 import { root } from '../../.house/paths.mjs';
 import { findChromium } from '../../.house/tools.mjs';
 import { type Timing, timeDrafts } from './time-drafts';
+import { timeParallels } from './time-parallels';
 
 // Numbers only: nothing here passes or fails. `npm run bench`.
 
@@ -15,6 +16,7 @@ const BODIES = 1000;
 
 printTimings('Node', timeDrafts(RUNS, BODIES));
 printTimings('Chromium', await inChromium());
+printParallels();
 await printBundles();
 
 function printTimings(where: string, timings: readonly Timing[]): void {
@@ -23,6 +25,15 @@ function printTimings(where: string, timings: readonly Timing[]): void {
   for (const t of timings) {
     console.log(
       `${t.name.padEnd(34)}${String(t.runs).padStart(8)}${t.p50.toFixed(2).padStart(9)}${t.p95.toFixed(2).padStart(9)}`,
+    );
+  }
+}
+
+function printParallels(): void {
+  console.log('\nParallel outlines of 200 legs, in Node: milliseconds each, and pieces in the cut line');
+  for (const { name, p50, p95, pieces } of timeParallels(200)) {
+    console.log(
+      `${name.padEnd(34)}${p50.toFixed(2).padStart(9)}${p95.toFixed(2).padStart(9)}${pieces.toFixed(0).padStart(9)}`,
     );
   }
 }

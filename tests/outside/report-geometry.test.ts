@@ -3,6 +3,7 @@ import { makeReport, type Report, type ReportPiece } from '../../src/files';
 import { draft, exampleProject, type Project } from '../../src/project';
 import { crossingsAt, fromLine, line, lineLength, mirroredIn, type Pair, ringIsSimple } from './reference-geometry';
 import { projectFor } from './survey';
+import { first, last, named, stitch, turnings } from './turnings';
 
 /** Everything below is computed from the report's polylines alone, by JSTS and plain arithmetic. */
 const BODY = { label: 'a', waistGirth: 742, hipGirth: 1020, hipDepth: 208, bodyRise: 272, insideLeg: 758 };
@@ -23,13 +24,6 @@ const opened = projects.map(([name, project]) => {
   const report = JSON.parse(JSON.stringify(makeReport(result.value))) as Report;
   return { name, project, report, piece: report.pieces[0] as ReportPiece };
 });
-
-const stitch = (piece: ReportPiece, edge: string): readonly Pair[] =>
-  piece.stitchLine.find((e) => e.edge === edge)?.points ?? [];
-const named = (lines: ReportPiece['lines'], name: string): readonly Pair[] =>
-  lines.find((l) => l.name === name)?.points ?? [];
-const first = (points: readonly Pair[]): Pair => points[0] as Pair;
-const last = (points: readonly Pair[]): Pair => points.at(-1) as Pair;
 
 describe.each(opened)('the report of $name, measured by a general geometry library', ({ project, report, piece }) => {
   it('keeps every cut-line point at its allowance from the stitching line', () => {
@@ -125,48 +119,3 @@ describe.each(opened)('the report of $name, measured by a general geometry libra
     expect(Math.abs(sum - 180)).toBeLessThanOrEqual(2);
   });
 });
-
-/** Straight pieces between the two seams: what is stitched down of the turned part, and what lies under it. */
-function turnings(
-  piece: ReportPiece,
-): readonly { readonly fold: readonly Pair[]; readonly turned: readonly Pair[]; readonly under: readonly Pair[] }[] {
-  const cutBy = (edges: readonly string[], parallelTo: readonly Pair[], through: Pair): readonly Pair[] => {
-    const [a, b] = [first(parallelTo), last(parallelTo)];
-    const way = [b[0] - a[0], b[1] - a[1]] as const;
-    const height = (p: Pair) => way[0] * (p[1] - through[1]) - way[1] * (p[0] - through[0]);
-    return edges.map((edge) => {
-      const points = stitch(piece, edge);
-      for (let i = 1; i < points.length; i += 1) {
-        const [p, q] = [points[i - 1] as Pair, points[i] as Pair];
-        const [hp, hq] = [height(p), height(q)];
-        if (hp * hq <= 0 && hp !== hq)
-          return [p[0] + ((q[0] - p[0]) * hp) / (hp - hq), p[1] + ((q[1] - p[1]) * hp) / (hp - hq)] as Pair;
-      }
-      return Math.abs(height(first(points))) < Math.abs(height(last(points))) ? first(points) : last(points);
-    });
-  };
-  const waistFold = named(piece.folds, 'waist fold');
-  const casing = named(piece.lines, 'casing stitching');
-  const hemFold = named(piece.folds, 'hem fold');
-  const hemLine = named(piece.lines, 'hem stitching');
-  return [
-    {
-      fold: waistFold,
-      under: casing,
-      turned: cutBy(
-        ['centreBackTurning', 'centreFrontTurning'],
-        waistFold,
-        mirroredIn(first(casing), first(waistFold), last(waistFold)),
-      ),
-    },
-    {
-      fold: hemFold,
-      under: hemLine,
-      turned: cutBy(
-        ['inseamFrontTurning', 'inseamBackTurning'],
-        hemFold,
-        mirroredIn(first(hemLine), first(hemFold), last(hemFold)),
-      ),
-    },
-  ];
-}
