@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { draft } from '../../src/project';
 import { childBodies } from './children';
-import { projectFor, surveyBodies } from './survey';
+import { ONE_SHEET, projectFor, surveyBodies } from './survey';
 
 const ALLOWANCES = [0, 6, 10, 15, 15.875, 25, 40] as const;
 
@@ -22,7 +22,7 @@ it('a cut line from 0 to 40 mm never crosses itself and keeps its allowance; on 
   bodies.forEach(({ id, body }, i) => {
     const allowance = ALLOWANCES[i % ALLOWANCES.length] ?? 15;
     for (const each of [allowance, 40]) {
-      const result = draft(projectFor(body, { allowances: { inseam: each, crotch: each } }));
+      const result = draft(projectFor(body, { ...ONE_SHEET, allowances: { inseam: each, crotch: each } }));
       if (!result.ok) continue;
       drafts += 1;
       for (const check of result.value.checks) {

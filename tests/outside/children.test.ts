@@ -14,7 +14,7 @@ import {
 } from '../../src/plane';
 import { type Draft, draft } from '../../src/project';
 import { childBodies, childrenAreHere } from './children';
-import { distribution, projectFor } from './survey';
+import { distribution, ONE_SHEET, projectFor } from './survey';
 
 /** What is kept of each child's draft. */
 interface Row {
@@ -49,7 +49,7 @@ beforeAll(() => {
   if (!childrenAreHere)
     console.log('The children’s survey is left out, it is not beside this checkout: nine median children stand in.');
   for (const child of children) {
-    const result = draft(projectFor(child.body));
+    const result = draft(projectFor(child.body, ONE_SHEET));
     if (result.ok) rows.push(rowOf(child.id, result.value));
     else refused.push(`${result.problems.map((p) => p.field).join()} ${child.id}`);
   }

@@ -3,7 +3,7 @@ import { fullestGirth } from '../../src/check';
 import { flattenCurves, outlineCurves } from '../../src/plane';
 import { type Draft, draft } from '../../src/project';
 import { crossingsAt } from './reference-geometry';
-import { distribution, projectFor, type SurveyBody, surveyBodies } from './survey';
+import { distribution, ONE_SHEET, projectFor, type SurveyBody, surveyBodies } from './survey';
 
 /** Eases of one draft, millimetres: finished girth less the body's. */
 interface Row {
@@ -24,7 +24,7 @@ const rows: Row[] = [];
 
 beforeAll(() => {
   for (const person of bodies) {
-    const result = draft(projectFor(person.body));
+    const result = draft(projectFor(person.body, ONE_SHEET));
     if (result.ok) rows.push(rowOf(person, result.value));
   }
 }, 120_000);

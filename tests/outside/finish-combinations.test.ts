@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { outlineCrossings, outlineCurves } from '../../src/plane';
 import { draft } from '../../src/project';
-import { projectFor, surveyBodies, surveyIsHere } from './survey';
+import { ONE_SHEET, projectFor, surveyBodies, surveyIsHere } from './survey';
 
 const WAISTS = [
   'elasticCasing',
@@ -52,7 +52,7 @@ beforeAll(() => {
             hem: { finish: hem },
             leg: { length: LENGTHS[turn % 3] },
           };
-          const result = draft(projectFor(body, rest));
+          const result = draft(projectFor(body, { ...ONE_SHEET, ...rest }));
           if (!result.ok) {
             refused.push(`${name}, ${id}: ${result.problems.map((p) => p.field).join()}`);
             continue;

@@ -4,7 +4,7 @@ import { curvesOneWay } from '../../src/check';
 import { cutCurves } from '../../src/edges';
 import { curveTangent, flattenCurves, outlineCrossings, pathFoot, subtract, unit } from '../../src/plane';
 import { type Draft, draft } from '../../src/project';
-import { distribution, projectFor, type SurveyBody, surveyBodies, surveyIsHere } from './survey';
+import { distribution, ONE_SHEET, projectFor, type SurveyBody, surveyBodies, surveyIsHere } from './survey';
 
 /** What is kept of each draft: figures only, so that 6,068 drafts fit in memory. */
 interface Row {
@@ -34,7 +34,7 @@ beforeAll(() => {
   if (!surveyIsHere)
     console.log('The survey file is not beside this checkout: ten percentile bodies stand in for its 6,068 people.');
   for (const person of bodies) {
-    const result = draft(projectFor(person.body));
+    const result = draft(projectFor(person.body, ONE_SHEET));
     if (result.ok) rows.push(rowOf(person, result.value));
     else refused.push(`${person.id}: ${result.problems.map((p) => p.field).join(', ')}`);
   }

@@ -96,6 +96,9 @@ export function projectFor(body: object, rest: object = {}): Project {
   return checkedProject({ format: 'legwork-project', version: 1, name: 'A body', body, ...rest }).project;
 }
 
+/** One large sheet: for tests that look at the leg and not at the paper, which is laid quickly then. */
+export const ONE_SHEET = { paper: { sheet: 'A0' } } as const;
+
 /** Prints how a figure is distributed, so that a reader of the log sees more than a pass. */
 export function distribution(name: string, values: readonly number[], decimals = 2): string {
   const sorted = [...values].sort((a, b) => a - b);

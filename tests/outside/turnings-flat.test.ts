@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { makeReport, type Report } from '../../src/files';
 import { draft } from '../../src/project';
 import { lineLength, mirroredIn, type Pair } from './reference-geometry';
-import { distribution, projectFor, surveyBodies, surveyIsHere } from './survey';
+import { distribution, ONE_SHEET, projectFor, surveyBodies, surveyIsHere } from './survey';
 import { first, last, turnings } from './turnings';
 
 const EDGES = [
@@ -24,7 +24,7 @@ it('every turning of the survey’s bodies, laid over, matches the line it is st
   const ends: number[] = [];
   bodies.forEach(({ body }, i) => {
     const edges = EDGES[i % EDGES.length] ?? EDGES[0];
-    const result = draft(projectFor(body, { ...edges, leg: { length: LENGTHS[i % LENGTHS.length] } }));
+    const result = draft(projectFor(body, { ...ONE_SHEET, ...edges, leg: { length: LENGTHS[i % LENGTHS.length] } }));
     if (!result.ok) throw new Error(result.problems.map((p) => p.field).join());
     if (result.value.checks.find((c) => c.id === 'turnings-flat')?.verdict !== 'good') return;
     const [leg] = (JSON.parse(JSON.stringify(makeReport(result.value))) as Report).pieces;
