@@ -1,6 +1,6 @@
-import { cutCurves } from '../edges';
-import { mm, say } from '../length';
-import { curveBounds } from '../plane';
+import { cutCurves, type Piece } from '../edges';
+import { type Mm, mm, say } from '../length';
+import { type Curve, curveBounds } from '../plane';
 import type { Check, Subject } from './check';
 import { fixSpreadDownTo, withFix } from './fixes';
 
@@ -9,13 +9,12 @@ import { fixSpreadDownTo, withFix } from './fixes';
  * counted as it comes out of the wash; else the leg itself is drawn larger.
  */
 export function checkClothWidth({ cloth, leg, choices: { shape }, finished }: Subject): Check {
-  const bounds = cutCurves(finished.piece).map(curveBounds);
-  const width = Math.max(...bounds.map((b) => b.right)) - Math.min(...bounds.map((b) => b.left));
+  const width = widthOf(cutCurves(finished.piece));
   const room = cloth.washFirst ? cloth.width * (1 - cloth.shrinkWidth) : cloth.width;
   const over = width - room;
   const good = over <= 0;
-  // A hem that was chosen wider than the cloth stays wide, whatever the spread.
-  const hemFits = typeof shape === 'string' || shape.hemGirth < room;
+  // A hem that was chosen wider than the cloth, allowances and all, stays wide, whatever the spread.
+  const hemFits = typeof shape === 'string' || widthOf(hemCurves(finished.piece)) <= room;
   return {
     id: 'leg-fits-cloth',
     name: 'Leg fits the cloth',
@@ -29,3 +28,11 @@ export function checkClothWidth({ cloth, leg, choices: { shape }, finished }: Su
     ...withFix(good || !hemFits ? undefined : fixSpreadDownTo(leg.spread - over, leg.spread)),
   };
 }
+
+function widthOf(curves: readonly Curve[]): Mm {
+  const bounds = curves.map(curveBounds);
+  return Math.max(...bounds.map((b) => b.right)) - Math.min(...bounds.map((b) => b.left));
+}
+
+const hemCurves = (piece: Piece): readonly Curve[] =>
+  piece.cutLine.filter((edge) => edge.name === 'hem').flatMap((edge) => edge.curves);

@@ -1,3 +1,4 @@
+import { legFrom } from '../leg';
 import { degrees, say } from '../length';
 import { type Point, pathEndWay, pathStartWay } from '../plane';
 import type { Check, Subject } from './check';
@@ -6,14 +7,17 @@ import { seamCurves } from './measuring';
 
 /** A crotch curve that arrives steeper makes a hook between the legs (practice). */
 const STEEPEST = 20;
+/** A pyjama leg is proposed where it is flatter by this; fitting the crotch again moves less. */
+const WORTH = 1;
 
 /** Both crotch curves arrive nearly level at the crotch point. */
-export function checkCrotchEnds({ finished: { sewn }, choices: { shape } }: Subject): Check {
+export function checkCrotchEnds(subject: Subject): Check {
+  const { sewn } = subject.finished;
   const front = slope(pathEndWay(seamCurves(sewn, 'crotchFront')));
   const back = slope(pathStartWay(seamCurves(sewn, 'crotchBack')));
   const worst = Math.max(front, back);
   const good = worst <= STEEPEST;
-  const ownInseams = shape === 'block' || shape === 'straight';
+  const flatter = !good && pyjamaWorst(subject) < worst - WORTH;
   return {
     id: 'crotch-ends',
     name: 'Crotch ends nearly level',
@@ -25,11 +29,18 @@ export function checkCrotchEnds({ finished: { sewn }, choices: { shape } }: Subj
     reason: say`At the crotch point the front curve arrives at ${degrees(front)}, the back at ${degrees(back)} from level.`,
     remedy: good
       ? []
-      : ownInseams
+      : flatter
         ? say`A pyjama leg slants less where the crotch meets it.`
         : say`Measure body rise and crotch length again: the crotch is long for its height.`,
-    ...withFix(good || !ownInseams ? undefined : fixPyjamaShape()),
+    ...withFix(flatter ? fixPyjamaShape() : undefined),
   };
+}
+
+/** What a pyjama leg of the same blocks would have; its crotch curves arrive square to its own inseams. */
+function pyjamaWorst({ joined, choices }: Subject): number {
+  if (choices.shape === 'pyjama') return Number.POSITIVE_INFINITY;
+  const { front, back } = legFrom(joined, { ...choices, shape: 'pyjama' });
+  return Math.max(slope(pathEndWay(front.crotch)), slope(pathEndWay(back.crotch)));
 }
 
 const slope = (way: Point): number => (Math.atan2(Math.abs(way.y), Math.abs(way.x)) * 180) / Math.PI;

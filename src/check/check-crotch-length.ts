@@ -25,6 +25,8 @@ export function checkCrotchLength({ body, blocks, choices, finished, leg }: Subj
     distance(pathEnd(back), pathStart(waist));
   const miss = length - wanted;
   const good = Math.abs(miss) <= TOLERANCE;
+  // A waist that was lowered into the crotch curve has no centre line left to lengthen.
+  const sunk = [leg.front, leg.back].some((half) => half.waistPoint.y >= half.curveEnd.y);
   const raise = choices.raiseWaist - miss / 2;
   return {
     id: 'crotch-length',
@@ -38,6 +40,6 @@ export function checkCrotchLength({ body, blocks, choices, finished, leg }: Subj
     remedy: good
       ? []
       : say`Measure crotch length and body rise again, from the same tape. If both are right, ${miss < 0 ? 'raise' : 'lower'} the waist by ${mm(Math.abs(miss) / 2)}.`,
-    ...withFix(good || Math.abs(miss) / 2 > MOST_RAISED ? undefined : fixRaiseWaistTo(raise)),
+    ...withFix(good || sunk || Math.abs(miss) / 2 > MOST_RAISED ? undefined : fixRaiseWaistTo(raise)),
   };
 }

@@ -1,7 +1,7 @@
 import { type Mm, mm, say } from '../length';
 import { pathEnd } from '../plane';
 import type { Check, Fix, Subject } from './check';
-import { fixLowerCrotchTo, fixRiseEaseTo, withFix } from './fixes';
+import { fixLowerCrotchDownTo, fixLowerCrotchTo, fixRiseEaseTo, withFix } from './fixes';
 import { seamCurves, smallBody } from './measuring';
 
 /** Less pinches when sitting (less does so on a small body), more hangs (practice; NMSU C-209, quoted: ½ to 1 in, fitted). */
@@ -45,6 +45,6 @@ const deeper = (subject: Subject, by: Mm): Fix | undefined =>
 function shallower(subject: Subject, by: Mm): Fix | undefined {
   const { blocks, choices, traced } = subject;
   const less = neededFor(subject, by);
-  if (choices.lowerCrotch > 0) return fixLowerCrotchTo(Math.max(0, choices.lowerCrotch - less));
+  if (choices.lowerCrotch > 0) return fixLowerCrotchDownTo(choices.lowerCrotch - less);
   return traced || blocks.riseEase < less ? undefined : fixRiseEaseTo(blocks.riseEase - less);
 }

@@ -40,14 +40,18 @@ export function fixHemTo(least: Mm): Fix {
   return fix(say`Make the hem ${mm(hemGirth)} round`, { path: 'leg.shape', value: { hemGirth } });
 }
 
-export function fixLowerCrotchTo(value: Mm): Fix | undefined {
-  const lowered = roundedUp(value, STEP);
-  return lowered > MOST_LOWERED
-    ? undefined
-    : fix(lowered === 0 ? say`Don’t lower the crotch` : say`Lower the crotch by ${mm(lowered)}`, {
-        path: 'leg.lowerCrotch',
-        value: lowered,
-      });
+/** Lowers the crotch by at least so much; undefined where no project may. */
+export function fixLowerCrotchTo(least: Mm): Fix | undefined {
+  const value = roundedUp(least, STEP);
+  if (value > MOST_LOWERED) return undefined;
+  return fix(say`Lower the crotch by ${mm(value)}`, { path: 'leg.lowerCrotch', value });
+}
+
+/** Lowers the crotch by at most so much, or not at all. */
+export function fixLowerCrotchDownTo(most: Mm): Fix {
+  const value = Math.max(0, roundedDown(most, STEP));
+  const label = value === 0 ? say`Leave the crotch where it was` : say`Lower the crotch by only ${mm(value)}`;
+  return fix(label, { path: 'leg.lowerCrotch', value });
 }
 
 export function fixRaiseWaistTo(value: Mm): Fix | undefined {
