@@ -5,14 +5,14 @@ import { drawingInk, type Ink } from './ink';
 import { type MarkedJoin, markedJoins, ownJoins } from './joins';
 import { sheetLabel } from './label';
 import { placedDrawings, placePieces } from './places';
-import { paperWays } from './settings';
+import { type PaperWay, paperWays } from './settings';
 import type { PaperSettings, SheetPlan } from './types';
 
 /** Places tried for the grid, each way: few at first, more only where a mark would have to cover a line. */
 const COARSE = 5;
 const FINE = 9;
 /** Marking is the dear part of the search; of equally good grids no more are marked. */
-const MOST_MARKED = 16;
+const MOST_MARKED = 8;
 
 /**
  * Spreads the pieces over sheets of one size: every line is on a sheet, blank sheets are dropped, and neighbours bear
@@ -34,13 +34,14 @@ export function tilePieces(pieces: readonly Piece[], settings: PaperSettings): S
   const places = placePieces(pieces);
   const ink = drawingInk(placedDrawings(pieces, places));
   const cuts = pieces.map((piece, i) => shifted(cutCurves(piece), places[i]?.shift ?? point(0, 0)));
-  const search = (pushes: number) =>
+  const search = (tried: readonly PaperWay[], pushes: number) =>
     bestLaid(
-      ways.flatMap((way) => boxGrids(ink, way, pushes)),
+      tried.flatMap((way) => boxGrids(ink, way, pushes)),
       ink,
     );
-  const coarse = search(COARSE);
-  const { grid, cells, joins } = coarse.covering === 0 ? coarse : search(FINE);
+  const coarse = search(ways, COARSE);
+  // Only the marks are looked at again, so the paper stays turned as it was found best.
+  const { grid, cells, joins } = coarse.covering === 0 ? coarse : search([coarse.grid.way], FINE);
   const { paper, margin, overlap, scale } = grid.way;
   return {
     paper,
