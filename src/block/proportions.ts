@@ -75,7 +75,7 @@ const WIDEST_DART = 25;
 const DARTS_FRONT = 2;
 const DARTS_BACK = 3;
 /** The ankle lies this share of the inside leg above the floor. */
-const ANKLE_HEIGHT = 0.08;
+export const ANKLE_HEIGHT = 0.08;
 const NAPPY_ROOM = 25;
 
 /**

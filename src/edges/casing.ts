@@ -54,7 +54,7 @@ const CATCH = { overlocked: 6, turnedUnder: 10 } as const;
 /** Rows of elastic lie 3 mm apart, counted on both layers (practice). */
 const BETWEEN_ROWS = 3;
 /** A cord's channel is ¼ in wider than the cord (a guild guideline, 12.150, as read). */
-const CORD_ROOM = 6.35;
+export const CORD_ROOM = 6.35;
 
 /** @param casing what was chosen */
 export function casingHeights(casing: CasingChoices): CasingHeights {

@@ -14,6 +14,7 @@ import {
   subtract,
   unit,
 } from '../plane';
+import { CORD_ROOM } from './casing';
 
 export type HemFinish = 'turned' | 'elasticCasing' | 'drawstringCasing' | 'contrastBand' | 'ribCuff' | 'facedHem';
 
@@ -44,9 +45,8 @@ export interface HemPlan {
   readonly channel: { readonly holds: 'elastic' | 'cord'; readonly width: Mm } | undefined;
 }
 
-/** Elastic is drawn through a channel of its width and 1.6 mm, half a turn of cloth; a cord through ¼ in more (practice). */
+/** Elastic is drawn through a channel of its width and 1.6 mm, half a turn of cloth (practice). */
 const ELASTIC_ROOM = 1.6;
-const CORD_ROOM = 6.35;
 
 /** @param hem what was chosen */
 export function hemPlan(hem: HemChoices): HemPlan {

@@ -1,5 +1,6 @@
 import { mm, number, type Phrase, say } from '../length';
 import type { Edge, WorkingStep } from '../plane';
+import { CORD_ROOM } from './casing';
 import type { EdgeChoices, FinishedLeg } from './finish';
 import type { Notions } from './pieces';
 
@@ -89,7 +90,7 @@ function waistTold({ heights, casing }: FinishedLeg, { waist }: EdgeChoices): To
   const rows = waist.rows > 1 ? `${waist.rows} rows of ` : '';
   const apart = waist.rows > 1 ? ' and 3 mm between the rows' : '';
   const elastic = say`2 × ${rows}${mm(waist.elasticWidth)} + ${mm(waist.turnOfCloth)}${apart}`;
-  const cord = say`2 × (cord ${mm(waist.cordWidth)} + ${mm(6.35)} of room)`;
+  const cord = say`2 × (cord ${mm(waist.cordWidth)} + ${mm(CORD_ROOM)} of room)`;
   const built = say`The casing is built ${mm(heights.height)} above the waist edge`;
   const halfway = say`It folds halfway, at ${mm(heights.fold)}.`;
   const edge = 2 * Math.abs(casing.waistEdge[1].x - casing.waistEdge[0].x);
@@ -135,7 +136,7 @@ function hemTold({ hemPlan }: FinishedLeg, { hem }: EdgeChoices, notions: Notion
     case 'drawstringCasing':
       return [
         say`The hem is a casing ${mm(hemPlan.depth)} deep with its opening at the side; its cord is ${mm(notions.hemCordLength ?? 0)} long.`,
-        say`cord ${mm(hem.cordWidth)} + ${mm(6.35)} of room`,
+        say`cord ${mm(hem.cordWidth)} + ${mm(CORD_ROOM)} of room`,
       ];
     case 'contrastBand':
       return [say`A doubled band, ${mm(hem.bandHeight)} high, is sewn to the leg, which ends that much higher.`, []];

@@ -1,3 +1,4 @@
+import { ANKLE_HEIGHT } from '../block';
 import type { Mm } from '../length';
 
 /** The lengths that have a name in the trade. */
@@ -11,9 +12,6 @@ const CROPPED: Readonly<Record<Exclude<LengthName, 'ankle'>, number>> = {
   midThigh: 0.27,
   short: 0.14,
 };
-
-/** The ankle lies this share of the inside leg above the floor. */
-const ANKLE_HEIGHT = 0.08;
 
 /**
  * The finished inseam of a length.
