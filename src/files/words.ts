@@ -1,5 +1,6 @@
 import { measurements } from '../body';
 import type { Check } from '../check';
+import { LENGTH_NAMES } from '../leg';
 import { formatLength, type Mm, plain, printPhrase, type Units } from '../length';
 import { pathLength } from '../plane';
 import type { Draft, Measures, Project } from '../project';
@@ -36,14 +37,6 @@ const FINISHED: readonly (readonly [keyof Measures, string])[] = [
 export const finishedRows = ({ measures, project }: Draft): readonly Row[] =>
   FINISHED.map(([key, name]) => ({ name, value: formatLength(measures[key], project.units) }));
 
-const LENGTH_WORDS: Readonly<Record<string, string>> = {
-  ankle: 'ankle length',
-  midCalf: 'mid-calf length',
-  belowKnee: 'below the knee',
-  knee: 'knee length',
-  midThigh: 'mid-thigh length',
-  short: 'short',
-};
 const SHAPE_WORDS: Readonly<Record<string, string>> = { block: 'as the block', pyjama: 'pyjama', straight: 'straight' };
 
 /** What was chosen, in words. */
@@ -52,7 +45,7 @@ export function choiceSentences({ project, leg }: Draft): readonly string[] {
   const l = (value: Mm) => formatLength(value, units);
   const stretch = cloth.stretch > 0 ? `, stretches ${plain(cloth.stretch * 100, 0)} %` : '';
   const { length, shape } = project.leg;
-  const lengthWords = typeof length === 'string' ? (LENGTH_WORDS[length] ?? length) : `inseam ${l(length.inseam)}`;
+  const lengthWords = typeof length === 'string' ? LENGTH_NAMES[length] : `inseam ${l(length.inseam)}`;
   const shapeWords = typeof shape === 'string' ? (SHAPE_WORDS[shape] ?? shape) : `hem ${l(shape.hemGirth)} round`;
   const upright = `${plain(leg.straighten * 100, 0)} %`;
   const how = leg.straightenAutomatic ? 'as needed to pull on' : 'by hand';

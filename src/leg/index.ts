@@ -1,7 +1,7 @@
 export { type Centre, type Centres, centresOf, leastStraightening, type Straightening } from './centres';
 export { type JoinedBlocks, joinBlocks, spreadLeg } from './join';
 export { type LegChoices, legCrotchLength, legCurves, legFrom } from './leg';
-export { finishedInseam, type LengthName } from './lengths';
+export { finishedInseam, LENGTH_NAMES, type LengthName } from './lengths';
 export type { Shape } from './shape';
 export type * from './types';
 export { type LegStory, legWorking } from './working';

@@ -1,8 +1,21 @@
 import { ANKLE_HEIGHT } from '../block';
 import type { Mm } from '../length';
 
-/** The lengths that have a name in the trade. */
-export type LengthName = 'ankle' | 'midCalf' | 'belowKnee' | 'knee' | 'midThigh' | 'short';
+/**
+ * The lengths that have a name in the trade, from the longest to the shortest: the word of the project file, and what
+ * people call it, wherever it is said.
+ */
+export const LENGTH_NAMES = {
+  ankle: 'ankle',
+  midCalf: 'mid-calf',
+  belowKnee: 'below the knee',
+  knee: 'at the knee',
+  midThigh: 'mid-thigh',
+  short: 'short',
+} as const;
+
+/** A length by its word in the project file. */
+export type LengthName = keyof typeof LENGTH_NAMES;
 
 /** Finished inseam as a share of the inside leg, for the cropped lengths (practice). */
 const CROPPED: Readonly<Record<Exclude<LengthName, 'ankle'>, number>> = {

@@ -100,7 +100,7 @@ export function legWorking({
     ),
     step(
       'length',
-      say`${lengthWords}: both inseams are ${mm(pathLength(leg.front.inseam))} long, measured from the crotch, and the hem is ${mm(hem)} round.`,
+      say`Length: ${lengthWords}. Both inseams are ${mm(pathLength(leg.front.inseam))} long, measured from the crotch, and the hem is ${mm(hem)} round.`,
       from('shape', 'length'),
       [{ name: 'hem', curves: leg.hem }, ...inseams],
     ),

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { BLOCK_EDGES } from '../block';
 import { type BodyInput, bodyProblems, measurements } from '../body';
+import { LENGTH_NAMES, type LengthName } from '../leg';
 import { type Mm, mm, number, type Phrase, type Problem, say } from '../length';
 import type { Project } from './types';
 
@@ -19,7 +20,7 @@ const optionalPart = <const Entries extends v.ObjectEntries>(entries: Entries) =
   v.optional(part(entries), {} as never);
 
 /** Names of lengths and shapes; a number goes in an object of its own, e.g. `{ "inseam": 640 }`. */
-const LENGTHS = ['ankle', 'midCalf', 'belowKnee', 'knee', 'midThigh', 'short'] as const;
+const LENGTHS = Object.keys(LENGTH_NAMES) as readonly LengthName[];
 const SHAPES = ['pyjama', 'block', 'straight'] as const;
 
 const bodyEntries = Object.fromEntries(

@@ -1,7 +1,7 @@
 import { blockWorking, correctionsWorking, NO_CORRECTIONS, tracedWorking } from '../block';
 import { type Body, bodyWorking } from '../body';
 import { type EdgeChoices, edgesWorking, type FinishedLeg, type Notions } from '../edges';
-import { centresOf, type JoinedBlocks, type Leg, type LegChoices, legWorking } from '../leg';
+import { centresOf, type JoinedBlocks, LENGTH_NAMES, type Leg, type LegChoices, legWorking } from '../leg';
 import type { WorkingStep } from '../plane';
 import type { Measures, ProjectBlocks } from './draft-types';
 import type { Project } from './types';
@@ -18,15 +18,6 @@ interface Story {
   readonly notions: Notions;
   readonly measures: Measures;
 }
-
-const LENGTH_WORDS: Readonly<Record<string, string>> = {
-  ankle: 'Ankle length',
-  midCalf: 'To mid-calf',
-  belowKnee: 'Below the knee',
-  knee: 'To the knee',
-  midThigh: 'To mid-thigh',
-  short: 'Short',
-};
 
 const SHAPE_WORDS: Readonly<Record<string, string>> = {
   pyjama: 'The pyjama leg narrows evenly, in one hollow line, to 0.70 of its width at the crotch.',
@@ -48,7 +39,7 @@ export function workingOf(s: Story): readonly WorkingStep[] {
       opening: s.measures.waistOpening,
       needed: s.measures.pullOnNeeded,
       hem: s.measures.hemGirthFinished,
-      lengthWords: typeof length === 'string' ? (LENGTH_WORDS[length] ?? length) : 'As chosen',
+      lengthWords: typeof length === 'string' ? LENGTH_NAMES[length] : 'as chosen',
       shapeWords:
         typeof shape === 'string'
           ? (SHAPE_WORDS[shape] ?? shape)

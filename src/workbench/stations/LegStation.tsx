@@ -1,3 +1,4 @@
+import { LENGTH_NAMES } from '../../leg';
 import { mm, say } from '../../length';
 import { PickField } from '../fields/PickField';
 import { QuantityField } from '../fields/QuantityField';
@@ -62,12 +63,7 @@ function Shape() {
 }
 
 const LENGTHS = [
-  { key: 'ankle', name: 'ankle' },
-  { key: 'midCalf', name: 'mid-calf' },
-  { key: 'belowKnee', name: 'below the knee' },
-  { key: 'knee', name: 'at the knee' },
-  { key: 'midThigh', name: 'mid-thigh' },
-  { key: 'short', name: 'short' },
+  ...Object.entries(LENGTH_NAMES).map(([key, name]) => ({ key, name })),
   { key: 'inseam', name: 'an inseam' },
 ];
 

@@ -1,16 +1,8 @@
+import { LENGTH_NAMES } from '../../leg';
 import { formatLength, plain, printPhrase, type Units } from '../../length';
 import type { Draft } from '../../project';
 import { passing } from '../finished/rows';
 import type { Station } from '../store/stations';
-
-const LENGTHS: Readonly<Record<string, string>> = {
-  ankle: 'ankle',
-  midCalf: 'mid-calf',
-  belowKnee: 'below the knee',
-  knee: 'at the knee',
-  midThigh: 'mid-thigh',
-  short: 'short',
-};
 
 const WAISTS: Readonly<Record<Draft['project']['waist']['finish'], string>> = {
   elasticCasing: 'elastic casing',
@@ -48,7 +40,7 @@ export const RESULTS: Readonly<Record<Station, (draft: Draft, units: Units) => s
   },
   leg({ project, measures }, units) {
     const { length } = project.leg;
-    const name = typeof length === 'string' ? LENGTHS[length] : `inseam ${formatLength(length.inseam, units)}`;
+    const name = typeof length === 'string' ? LENGTH_NAMES[length] : `inseam ${formatLength(length.inseam, units)}`;
     const opening = printPhrase(passing(measures), units);
     return `${name}, spread ${formatLength(measures.spread, units)}, opening ${opening}`;
   },
