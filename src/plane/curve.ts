@@ -17,7 +17,7 @@ export function curvePoint([a, b, c, d]: Curve, t: number): Point {
 }
 
 /** The first derivative by t. */
-function curveVelocity([a, b, c, d]: Curve, t: number): Point {
+export function curveVelocity([a, b, c, d]: Curve, t: number): Point {
   const s = 1 - t;
   const w0 = 3 * s * s;
   const w1 = 6 * s * t;

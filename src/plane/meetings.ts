@@ -1,6 +1,6 @@
 import type { Mm } from '../length';
-import { enginePath } from './engine';
-import { distance } from './point';
+import { curveCrossings, curveLoop } from './crossings';
+import { cross, distance } from './point';
 import { TOLERANCE } from './tolerances';
 import type { Curve, Point } from './types';
 
@@ -11,43 +11,60 @@ export interface Meeting {
   readonly second: { readonly index: number; readonly t: number };
 }
 
-/** All points where two open runs of curves meet or cross, in the order of the first run. By the vector engine. */
+/** All points where two open runs of curves meet or cross, in the order of the first run. */
 export function pathMeetings(first: readonly Curve[], second: readonly Curve[]): readonly Meeting[] {
-  const found = enginePath(first, false).getIntersections(enginePath(second, false));
-  return found
-    .map((location) => ({
-      at: { x: location.point.x, y: location.point.y },
-      first: { index: location.index, t: location.time },
-      second: { index: location.intersection.index, t: location.intersection.time },
-    }))
-    .sort((a, b) => a.first.index + a.first.t - (b.first.index + b.first.t));
+  const found: Meeting[] = [];
+  first.forEach((curve, i) => {
+    second.forEach((other, j) => {
+      for (const { at, t, u } of curveCrossings(curve, other)) {
+        // A crossing where two curves of a run join is found on both.
+        if (found.every((meeting) => distance(meeting.at, at) > TOLERANCE.samePoint))
+          found.push({ at, first: { index: i, t }, second: { index: j, t: u } });
+      }
+    });
+  });
+  return found.sort((a, b) => a.first.index + a.first.t - (b.first.index + b.first.t));
 }
 
 /**
- * Points in which a closed run of curves crosses itself: none on a simple outline. By the vector engine.
+ * Points in which a closed run of curves crosses itself: none on a simple outline.
  *
- * Where two curves run on into each other smoothly the engine sees a crossing at their common end; those are no
- * crossings. A loop smaller than {@link TOLERANCE.chord} is none that a cutter could see.
+ * Two curves that run on into each other share their common end; those are no crossings. A loop smaller than
+ * {@link TOLERANCE.chord} is none that a cutter could see.
  */
 export function outlineCrossings(curves: readonly Curve[]): readonly Point[] {
+  mustClose(curves);
   const ends = curves.map((curve) => curve[3]);
-  return enginePath(closedUp(curves), true)
-    .getIntersections(null as never)
-    .map((location) => ({ x: location.point.x, y: location.point.y }))
-    .filter((p) => ends.every((end) => distance(end, p) > TOLERANCE.chord));
+  const found: Point[] = [];
+  const note = (at: Point) => {
+    if ([...ends, ...found].every((other) => distance(other, at) > TOLERANCE.chord)) found.push(at);
+  };
+  curves.forEach((curve, i) => {
+    const loop = curveLoop(curve);
+    if (loop) note(loop);
+    for (const other of curves.slice(i + 1)) for (const { at } of curveCrossings(curve, other)) note(at);
+  });
+  return found;
 }
 
-/** The area inside a closed run of curves, mm²; exact for cubics, positive for clockwise as seen (y down). */
+/**
+ * The area inside a closed run of curves, mm²; positive for clockwise as seen (y down).
+ *
+ * Exact for cubics: half the integral of x·dy − y·dx, which for one cubic is a sum over the cross products of its points.
+ */
 export function outlineArea(curves: readonly Curve[]): number {
-  return enginePath(closedUp(curves), true).area;
+  mustClose(curves);
+  return curves.reduce((sum, [a, b, c, d]) => {
+    const swept = 6 * cross(a, b) + 3 * cross(a, c) + cross(a, d) + 3 * cross(b, c) + 3 * cross(b, d) + 6 * cross(c, d);
+    return sum + swept / 20;
+  }, 0);
 }
 
-/** The engine joins the last curve to the first by their indices, so a hair's breadth between them must be closed. */
-function closedUp(curves: readonly Curve[]): readonly Curve[] {
+/** A hair's breadth of rounding between the last curve and the first is closed; more is an open outline. */
+function mustClose(curves: readonly Curve[]): void {
   const first = curves[0];
   const last = curves.at(-1);
-  if (!first || !last) return curves;
-  const gap: Mm = Math.hypot(first[0].x - last[3].x, first[0].y - last[3].y);
+  if (!first || !last) return;
+  const gap: Mm = distance(first[0], last[3]);
   if (gap > 1000 * TOLERANCE.samePoint) throw new RangeError(`the outline is open by ${gap.toFixed(4)} mm`);
-  return curves;
 }

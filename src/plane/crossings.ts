@@ -1,0 +1,147 @@
+import { curveIsStraight, curvePoint, curveSplit, curveVelocity } from './curve';
+import { add, cross, distance, dot, scale, size, subtract } from './point';
+import { TOLERANCE } from './tolerances';
+import type { Curve, Point } from './types';
+
+/** A point that two curves share, and the parameter of it on each. */
+export interface Crossing {
+  readonly at: Point;
+  readonly t: number;
+  readonly u: number;
+}
+
+/** A part of a curve with the parameters at its ends. */
+interface Part {
+  readonly curve: Curve;
+  readonly from: number;
+  readonly to: number;
+  readonly flat: boolean;
+}
+
+/** No honest pair of curves of a pattern needs more looks; only two that run along each other do. */
+const MOST_LOOKS = 4000;
+
+/**
+ * All points in which two curves meet or cross.
+ *
+ * Both are halved where the boxes round their control points overlap (a cubic lies inside them) until each is straight
+ * within a twentieth of {@link TOLERANCE.chord}; the crossing of the chords is then brought onto the curves by Newton's
+ * method. Crossings closer together than that may count as one; curves that lie on each other give some of their shared
+ * points, not all.
+ */
+export function curveCrossings(first: Curve, second: Curve): readonly Crossing[] {
+  const found: Crossing[] = [];
+  const open: (readonly [Part, Part])[] = [[wholeOf(first), wholeOf(second)]];
+  for (let looks = 0; open.length > 0 && looks < MOST_LOOKS; looks += 1) {
+    const [p, q] = open.pop() as readonly [Part, Part];
+    if (apart(p.curve, q.curve)) continue;
+    if (p.flat && q.flat) {
+      const crossing = onCurves(first, second, p, q);
+      if (crossing && found.every((other) => distance(other.at, crossing.at) > TOLERANCE.samePoint))
+        found.push(crossing);
+    } else if (q.flat || (!p.flat && p.to - p.from >= q.to - q.from)) {
+      for (const half of halves(p)) open.push([half, q]);
+    } else {
+      for (const half of halves(q)) open.push([p, half]);
+    }
+  }
+  return found.sort((a, b) => a.t - b.t);
+}
+
+const wholeOf = (curve: Curve): Part => ({ curve, from: 0, to: 1, flat: isFlat(curve) });
+
+function halves({ curve, from, to }: Part): readonly [Part, Part] {
+  const middle = (from + to) / 2;
+  const [a, b] = curveSplit(curve, 0.5);
+  return [
+    { curve: a, from, to: middle, flat: isFlat(a) },
+    { curve: b, from: middle, to, flat: isFlat(b) },
+  ];
+}
+
+/** Straight, or so nearly that its chord, travelled evenly, leaves it by less than a twentieth of the chord tolerance. */
+function isFlat(curve: Curve): boolean {
+  if (curveIsStraight(curve)) return true;
+  const [a, b, c, d] = curve;
+  // ⅛·max|B″| bounds how far point and chord point of the same parameter lie apart (see flattenCurves).
+  const bend = Math.max(
+    Math.hypot(c.x - 2 * b.x + a.x, c.y - 2 * b.y + a.y),
+    Math.hypot(d.x - 2 * c.x + b.x, d.y - 2 * c.y + b.y),
+  );
+  return 0.75 * bend < TOLERANCE.chord / 20;
+}
+
+/** Whether the boxes round two curves' control points stand apart. */
+function apart(p: Curve, q: Curve): boolean {
+  const reach = TOLERANCE.samePoint;
+  return (
+    Math.max(p[0].x, p[1].x, p[2].x, p[3].x) + reach < Math.min(q[0].x, q[1].x, q[2].x, q[3].x) ||
+    Math.max(q[0].x, q[1].x, q[2].x, q[3].x) + reach < Math.min(p[0].x, p[1].x, p[2].x, p[3].x) ||
+    Math.max(p[0].y, p[1].y, p[2].y, p[3].y) + reach < Math.min(q[0].y, q[1].y, q[2].y, q[3].y) ||
+    Math.max(q[0].y, q[1].y, q[2].y, q[3].y) + reach < Math.min(p[0].y, p[1].y, p[2].y, p[3].y)
+  );
+}
+
+/** The crossing of two nearly straight parts, on the curves themselves; undefined where they only pass near. */
+function onCurves(first: Curve, second: Curve, p: Part, q: Part): Crossing | undefined {
+  const chordP = subtract(p.curve[3], p.curve[0]);
+  const chordQ = subtract(q.curve[3], q.curve[0]);
+  const between = subtract(q.curve[0], p.curve[0]);
+  const turn = cross(chordP, chordQ);
+  const parallel = Math.abs(turn) < 1e-9 * size(chordP) * size(chordQ);
+  const share = parallel ? 0.5 : clamped(cross(between, chordQ) / turn);
+  const other = parallel ? 0.5 : clamped(cross(between, chordP) / turn);
+  return (
+    refined(first, second, p.from + share * (p.to - p.from), q.from + other * (q.to - q.from)) ??
+    sharedEnd(first, second, p, q)
+  );
+}
+
+const clamped = (t: number): number => Math.min(1, Math.max(0, t));
+
+/** Newton's method from a guess; undefined where it does not end in a common point. */
+function refined(first: Curve, second: Curve, guessT: number, guessU: number): Crossing | undefined {
+  let [t, u] = [guessT, guessU];
+  for (let i = 0; i < 12; i += 1) {
+    const gap = subtract(curvePoint(second, u), curvePoint(first, t));
+    if (size(gap) < TOLERANCE.samePoint / 1000) break;
+    const v = curveVelocity(first, t);
+    const w = curveVelocity(second, u);
+    const turn = cross(v, w);
+    if (Math.abs(turn) < 1e-12 * size(v) * size(w)) break;
+    t = clamped(t + cross(gap, w) / turn);
+    u = clamped(u + cross(gap, v) / turn);
+  }
+  const at = curvePoint(first, t);
+  return distance(at, curvePoint(second, u)) < TOLERANCE.samePoint ? { at, t, u } : undefined;
+}
+
+/** Two parts that share an end, where a tangency keeps Newton's method from finding it. */
+function sharedEnd(first: Curve, second: Curve, p: Part, q: Part): Crossing | undefined {
+  for (const t of [p.from, p.to]) {
+    for (const u of [q.from, q.to]) {
+      const at = curvePoint(first, t);
+      if (distance(at, curvePoint(second, u)) < TOLERANCE.samePoint) return { at, t, u };
+    }
+  }
+  return undefined;
+}
+
+/**
+ * The point in which one cubic crosses itself, if it has a loop: B(t) = B(s) divided by t − s is a pair of equations
+ * in t + s and ts.
+ */
+export function curveLoop([a, b, c, d]: Curve): Point | undefined {
+  const cubic = add(subtract(d, a), scale(subtract(b, c), 3));
+  const square = scale(add(subtract(a, scale(b, 2)), c), 3);
+  const linear = scale(subtract(b, a), 3);
+  const turn = cross(square, cubic);
+  const length = dot(cubic, cubic);
+  if (Math.abs(turn) < 1e-12 || length < 1e-18) return undefined;
+  const sum = -cross(linear, cubic) / turn;
+  const product = sum * sum + (sum * dot(square, cubic) + dot(linear, cubic)) / length;
+  const root = sum * sum - 4 * product;
+  if (root <= 0) return undefined;
+  const [t, s] = [(sum - Math.sqrt(root)) / 2, (sum + Math.sqrt(root)) / 2];
+  return t >= 0 && s <= 1 ? curvePoint([a, b, c, d], t) : undefined;
+}

@@ -1,0 +1,43 @@
+import './crossings-engine-env'; // first, and bare: sorters move named imports
+import paper from 'paper/dist/paper-core.js';
+import { type Curve, curveIsStraight, type Point } from '../../src/plane';
+import { restore } from './crossings-engine-env';
+
+restore();
+
+// One scope for all: items belong to the active scope, whoever made them.
+const scope = new paper.PaperScope();
+scope.setup(new paper.Size(1, 1));
+scope.settings.insertItems = false;
+scope.view.autoUpdate = false; // its 60 Hz timer would keep a Node process alive for ever
+
+/** A closed run of curves as a path of the reference engine; straight curves lose their handles, as it wants them. */
+function enginePath(curves: readonly Curve[]): paper.Path {
+  const arms = curves.map((curve) => (curveIsStraight(curve) ? NO_ARMS : armsOf(curve)));
+  const segments = curves.map(
+    ([a], i) =>
+      new paper.Segment(new paper.Point(a.x, a.y), (arms.at(i - 1) ?? NO_ARMS).into, (arms[i] ?? NO_ARMS).out),
+  );
+  return new paper.Path({ segments, closed: true, insert: false });
+}
+
+const NO_ARMS = { out: new paper.Point(0, 0), into: new paper.Point(0, 0) };
+
+const armsOf = ([a, b, c, d]: Curve) => ({
+  out: new paper.Point(b.x - a.x, b.y - a.y),
+  into: new paper.Point(c.x - d.x, c.y - d.y),
+});
+
+const points = (found: paper.CurveLocation[]): readonly Point[] =>
+  found.map(({ point }) => ({ x: point.x, y: point.y }));
+
+/** Points in which a closed run crosses itself, by the reference engine; smooth joins are among them. */
+export const engineSelfCrossings = (curves: readonly Curve[]): readonly Point[] =>
+  points(enginePath(curves).getIntersections(null as never));
+
+/** Points in which two closed runs meet, by the reference engine. */
+export const engineCrossings = (first: readonly Curve[], second: readonly Curve[]): readonly Point[] =>
+  points(enginePath(first).getIntersections(enginePath(second)));
+
+/** The area inside a closed run, by the reference engine. */
+export const engineArea = (curves: readonly Curve[]): number => enginePath(curves).area;
