@@ -2,6 +2,14 @@ export { type Centre, type Centres, centresOf, leastStraightening, type Straight
 export { type JoinedBlocks, joinBlocks, spreadLeg } from './join';
 export { type LegChoices, legCrotchLength, legCurves, legFrom } from './leg';
 export { finishedInseam, LENGTH_NAMES, type LengthName } from './lengths';
+export {
+  type BlocksOnTheWay,
+  blocksOnTheWay,
+  type Gap,
+  type LegOnTheWay,
+  legOnTheWay,
+  spreadOnTheWay,
+} from './on-the-way';
 export type { Shape } from './shape';
 export type * from './types';
 export { type LegStory, legWorking } from './working';

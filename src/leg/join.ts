@@ -71,7 +71,7 @@ export function spreadLeg(joined: JoinedBlocks, spread: Mm): JoinedBlocks {
 }
 
 /** A block with every point moved by the same rule; levels are taken from where the grainline's rule puts them. */
-function blockMoved(block: Block, move: (p: Point) => Point): Block {
+export function blockMoved(block: Block, move: (p: Point) => Point): Block {
   const level = (y: Mm) => move({ x: 0, y }).y;
   const dart = (d: Dart): Dart => ({ left: move(d.left), right: move(d.right), tip: move(d.tip) });
   return {
@@ -87,11 +87,16 @@ function blockMoved(block: Block, move: (p: Point) => Point): Block {
 
 /** The block turned so that its grainline is upright; about the grainline's upper end. */
 function upright(block: Block): Block {
-  const [top, bottom] = block.grainline;
-  const off = Math.atan2(bottom.x - top.x, bottom.y - top.y);
+  const [top] = block.grainline;
+  const off = offUpright(block);
   if (Math.abs(off) < 1e-9) return block;
   const moved = blockMoved(block, (p) => turned(p, top, off));
   return { ...moved, hipLevel: block.hipLevel, crotchLevel: block.crotchLevel, kneeLevel: block.kneeLevel };
+}
+
+/** By how much a block must be turned (radians) for its grainline to stand upright. */
+export function offUpright({ grainline: [top, bottom] }: Block): number {
+  return Math.atan2(bottom.x - top.x, bottom.y - top.y);
 }
 
 /** The block slid so that its side line meets x = 0 at the common hip level. */
@@ -102,7 +107,7 @@ function atSide(block: Block, hipLevel: Mm): Block {
 }
 
 /** Where the side line is at a level; its nearer end beyond them. */
-function sideAt(block: Block, level: Mm): Mm {
+export function sideAt(block: Block, level: Mm): Mm {
   const side = outlineEdge(block.edges, 'side').curves;
   for (const curve of side) {
     const t = curveMeetsLine(curve, { x: 0, y: level }, { x: 1, y: 0 })[0];

@@ -2,7 +2,7 @@ import type { Blocks, Proportions } from '../block';
 import type { Body } from '../body';
 import type { Check } from '../check';
 import type { Notions, Piece } from '../edges';
-import type { Leg } from '../leg';
+import type { JoinedBlocks, Leg, LegChoices } from '../leg';
 import type { Mm } from '../length';
 import type { WorkingStep } from '../plane';
 import type { Caution } from '../sewing';
@@ -48,6 +48,9 @@ export interface Draft {
   readonly body: Body;
   readonly blocks: Blocks;
   readonly leg: Leg;
+  /** What the leg was made from: for showing how it came about, and what another number would give. */
+  readonly joined: JoinedBlocks;
+  readonly legChoices: LegChoices;
   readonly pieces: readonly Piece[];
   /** What is cut or bought to length beside the cloth. */
   readonly notions: Notions;

@@ -102,7 +102,21 @@ function drafted(project: Project, watch: StageWatch): Draft {
   const working = workingOf({ project, body, drafted, joined, leg, legChoices, finished, choices, notions, measures });
   watch('working');
   const cautions = cautionsOf(project, body, finished, notions, opening);
-  return { project, body, blocks: drafted.blocks, leg, pieces, notions, measures, checks, cautions, sheets, working };
+  return {
+    project,
+    body,
+    blocks: drafted.blocks,
+    leg,
+    joined,
+    legChoices,
+    pieces,
+    notions,
+    measures,
+    checks,
+    cautions,
+    sheets,
+    working,
+  };
 }
 
 interface FittedLeg {

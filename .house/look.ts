@@ -1,0 +1,75 @@
+import { mkdirSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { chromium, type Page } from 'playwright-core';
+import { build, preview } from 'vite';
+import { root } from './paths.mjs';
+import { findChromium } from './tools.mjs';
+
+// Pictures of every station in both themes and three widths, and of show mode, into .look/: `npm run look`, or
+// `npm run look -- Leg Check` for some stations. Nothing passes or fails here: somebody has to look at them.
+
+const WIDTHS = [
+  { name: 'wide', width: 1440, height: 900 },
+  { name: 'tablet', width: 1024, height: 768 },
+  { name: 'narrow', width: 390, height: 844 },
+] as const;
+const THEMES = ['daylight', 'chalkboard'] as const;
+
+const wanted = process.argv.slice(2);
+const folder = join(root, '.look');
+rmSync(folder, { recursive: true, force: true });
+mkdirSync(folder);
+
+await build({ root, logLevel: 'warn', build: { outDir: join(root, '.look', 'app') } });
+const server = await preview({
+  root,
+  logLevel: 'warn',
+  build: { outDir: join(root, '.look', 'app') },
+  preview: { port: 4473 },
+});
+const home = server.resolvedUrls?.local[0];
+if (home === undefined) throw new Error('The built app could not be served.');
+const browser = await chromium.launch({
+  executablePath: findChromium(),
+  chromiumSandbox: process.getuid?.() !== 0,
+  args: ['--disable-gpu', '--disable-quic', '--no-first-run'],
+});
+let count = 0;
+try {
+  for (const { name, width, height } of WIDTHS) {
+    for (const theme of THEMES) {
+      const context = await browser.newContext({
+        viewport: { width, height },
+        hasTouch: name !== 'wide',
+        reducedMotion: 'reduce',
+      });
+      const page = await context.newPage();
+      await page.goto(home);
+      await page.evaluate((chosen) => localStorage.setItem('legwork.theme', chosen), theme);
+      await page.reload();
+      await page.locator('.stop').first().waitFor();
+      for (const station of await stationsOf(page)) {
+        await page.getByRole('button', { name: station, exact: true }).click();
+        await keep(page, `${name}-${theme}-${station.toLowerCase()}`, name === 'narrow');
+      }
+      await context.close();
+    }
+  }
+} finally {
+  await browser.close();
+  await server.close();
+  rmSync(join(folder, 'app'), { recursive: true, force: true });
+}
+console.log(`${count} pictures in .look/`);
+
+async function stationsOf(page: Page): Promise<readonly string[]> {
+  const names = await page.locator('.stop-name').allTextContents();
+  return wanted.length === 0 ? names : names.filter((name) => wanted.includes(name));
+}
+
+async function keep(page: Page, name: string, whole: boolean): Promise<void> {
+  await page.waitForTimeout(150);
+  await page.screenshot({ path: join(folder, `${name}.png`) });
+  if (whole) await page.screenshot({ path: join(folder, `${name}-whole.png`), fullPage: true });
+  count += 1;
+}
