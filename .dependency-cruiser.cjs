@@ -26,7 +26,7 @@ const belowRules = rooms.map((room, at) => {
 
 /** Where a package may be used, so that changing it means changing one room. */
 const keeps = [
-  { room: 'files', packages: ['jspdf'] },
+  { room: 'files', packages: ['jspdf', '@tarikjabiri/dxf'] },
   { room: 'workbench', packages: ['react', 'react-dom', 'zustand', 'idb-keyval', 'radix-ui', '@fontsource'] },
 ].map(({ room, packages }) => ({
   name: `${packages[0]}-only-in-${room}`,

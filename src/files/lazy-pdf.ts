@@ -1,5 +1,6 @@
 import type { Draft } from '../project';
 import type { PdfOptions } from './pdf-options';
+import { carriedOut, type Onlooker, type Steps } from './steps';
 
 /**
  * The tiled PDF: the first sheet, then every sheet of the plan at true scale. The writer is loaded when it is first
@@ -7,11 +8,16 @@ import type { PdfOptions } from './pdf-options';
  *
  * @param draft the finished draft; its plan says the paper and the sheets
  * @param options the print font, the date, the file's name
+ * @param onlooker told of each sheet; may stop it
  * @returns the bytes of the file; the same draft and options give the same bytes
  */
-export async function writePdf(draft: Draft, options: PdfOptions): Promise<Uint8Array> {
-  return (await import('./pdf')).writePdf(draft, options);
+export async function writePdf(draft: Draft, options: PdfOptions, onlooker?: Onlooker): Promise<Uint8Array> {
+  return carriedOut(await pdfWork(draft, options), onlooker);
 }
+
+/** The tiled PDF as long work: a step for each sheet. */
+export const pdfWork = async (draft: Draft, options: PdfOptions): Promise<Steps<Uint8Array>> =>
+  (await import('./pdf')).pdfSteps(draft, options);
 
 /**
  * All pieces on one sheet of the size they need, at true scale.

@@ -7,15 +7,16 @@ import { drawFirst, type FirstPage } from './pdf-first';
 import type { PdfOptions } from './pdf-options';
 import { startPdf } from './pdf-pen';
 import { drawSheet } from './pdf-sheet';
+import type { Steps } from './steps';
 import { scaleSentence } from './words';
 
 /**
  * The tiled PDF: the first sheet, then every sheet of the plan at true scale.
  *
  * @param draft the finished draft; its plan says the paper and the sheets
- * @returns the bytes of the file
+ * @returns the bytes of the file, after a step for each sheet
  */
-export function writePdf(draft: Draft, options: PdfOptions): Uint8Array {
+export function* pdfSteps(draft: Draft, options: PdfOptions): Steps<Uint8Array> {
   const { project, sheets: plan } = draft;
   const drawings = placedDrawings(draft.pieces, plan.places);
   const page = firstPage(plan, project.units === 'inch');
@@ -33,7 +34,8 @@ export function writePdf(draft: Draft, options: PdfOptions): Uint8Array {
     ...(scale === '' ? [] : [scale]),
     'Test square: on the first sheet.',
   ];
-  for (const sheet of plan.sheets) {
+  for (const [i, sheet] of plan.sheets.entries()) {
+    yield { share: i / plan.sheets.length, doing: `sheet ${sheet.label}` };
     pen.newPage(plan.paper.width, plan.paper.height);
     drawSheet(pen, { plan, drawings, ink, says }, sheet);
   }

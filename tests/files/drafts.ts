@@ -1,12 +1,15 @@
 import { printProblem } from '../../src/length';
 import { type Draft, draft, exampleProject, type Project } from '../../src/project';
 
-/** What a test changes about the example: whole fields, and parts of its body and paper. */
+/** What a test changes about the example: whole fields, and parts of its body, leg, edges and paper. */
 export interface Changes {
   readonly name?: string;
   readonly units?: Project['units'];
   readonly body?: Partial<Project['body']>;
   readonly leg?: Partial<Project['leg']>;
+  readonly waist?: Partial<Project['waist']>;
+  readonly hem?: Partial<Project['hem']>;
+  readonly pocket?: Project['pocket'];
   readonly paper?: Partial<Project['paper']>;
 }
 
@@ -16,6 +19,8 @@ export const projectWith = (changes: Changes = {}): Project => ({
   ...changes,
   body: { ...exampleProject.body, ...changes.body },
   leg: { ...exampleProject.leg, ...changes.leg },
+  waist: { ...exampleProject.waist, ...changes.waist },
+  hem: { ...exampleProject.hem, ...changes.hem },
   paper: { ...exampleProject.paper, ...changes.paper },
 });
 
