@@ -1,5 +1,6 @@
 export { type Centre, type Centres, centresOf, leastStraightening, type Straightening } from './centres';
 export { type JoinedBlocks, joinBlocks, spreadLeg } from './join';
+export { centreLean, type LeanRange, leanRange, straighteningFor } from './lean';
 export { type LegChoices, legCrotchLength, legCurves, legFrom } from './leg';
 export { finishedInseam, LENGTH_NAMES, type LengthName } from './lengths';
 export {

@@ -3,12 +3,14 @@ import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
 import { STATION_NAMES } from '../store/stations';
 import type { DrawingProps } from './drawings/drawing-props';
+import { Handles } from './handles/Handles';
 import { LitLines } from './LitLines';
 import { Grid, RULER, Rulers } from './Rulers';
 import { StaleNote } from './StaleNote';
 import { STATION_DRAWINGS } from './station-drawings';
 import { TableTools } from './TableTools';
 import { TapeNote } from './TapeNote';
+import { useTable } from './table-state';
 import { usePointers } from './use-pointers';
 import { useView, type ViewControl } from './use-view';
 import { useWindowSize } from './use-window-size';
@@ -33,7 +35,8 @@ export function Table() {
   const stale = useBench(isStale);
   const { Drawing, box, says } = STATION_DRAWINGS[station];
   const narrow = size.width < NARROW;
-  const control = useView(station, box(draft), size, narrow ? NARROW_ROOM : WIDE_ROOM);
+  const held = useTable((state) => state.held !== undefined);
+  const control = useView(station, box(draft), size, narrow ? NARROW_ROOM : WIDE_ROOM, held);
   const { view } = control;
   const pointers = usePointers(element, control);
   const zoomed = {
@@ -50,6 +53,7 @@ export function Table() {
         tabIndex={0}
         aria-label={`Drawing at ${STATION_NAMES[station]}. Arrow keys move it, plus and minus zoom, F fits it.`}
         data-narrow={narrow || undefined}
+        data-stale={stale || undefined}
         onKeyDown={(event) => onKeyDown(event, control)}
         {...pointers}
       >
@@ -67,6 +71,7 @@ export function Table() {
           </g>
           <Rulers view={view} size={size} units={units} />
         </svg>
+        <Handles view={view} />
       </section>
       <StaleNote />
       <TapeNote />

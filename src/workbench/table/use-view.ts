@@ -23,11 +23,12 @@ interface Frame {
  *
  * @param name what is shown: another name is fitted anew
  * @param box what there is to see
+ * @param still whether the paper must not move, because something on it is held
  */
-export function useView(name: string, box: Box, size: Size, room: Room): ViewControl {
+export function useView(name: string, box: Box, size: Size, room: Room, still = false): ViewControl {
   const [frame, setFrame] = useState<Frame>({ name, box, own: undefined });
   let present = frame;
-  if (frame.name !== name || (!frame.own && leaves(box, frame.box))) {
+  if (frame.name !== name || (!frame.own && !still && leaves(box, frame.box))) {
     present = { name, box, own: undefined };
     setFrame(present);
   }

@@ -57,14 +57,8 @@ function LegWords({ draft }: DrawingProps) {
       <Word at={at(front.crotchPoint.x / 2, mid)} className="word-part">
         front
       </Word>
-      <Word at={back.waistPoint} anchor="end" dx={-12} dy={4} className="word-number word-aside">
-        {`leans ${l(lean.back)}`}
-      </Word>
-      <Word at={front.waistPoint} anchor="start" dx={12} dy={4} className="word-number word-aside">
+      <Word at={front.waistPoint} anchor="start" dx={12} dy={4} className="word-note word-aside">
         {`leans ${l(lean.front)}`}
-      </Word>
-      <Word at={at(0, leg.hipLevel)} dy={-8} className="word-number">
-        {`spread ${l(measures.spread)}`}
       </Word>
       <Word at={at(0, leg.hipLevel / 3)} className="word-note word-small">
         {`gap ${l(measures.gapAtWaist)} at the waist`}
@@ -74,9 +68,6 @@ function LegWords({ draft }: DrawingProps) {
           {`gap ${l(measures.gapAtKnee)} at the knee`}
         </Word>
       )}
-      <Word at={at(0, pathStart(leg.hem).y)} dy={20} className="word-number word-aside">
-        {`hem ${l(measures.hemGirthFinished)} round, inseam ${l(measures.inseamFront)}`}
-      </Word>
       <Word at={at(front.crotchPoint.x, leg.crotchLevel)} anchor="start" dx={10} dy={4} className="word-note">
         crotch line
       </Word>

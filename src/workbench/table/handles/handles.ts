@@ -1,0 +1,132 @@
+import { hemPlan } from '../../../edges';
+import { centreLean, leanRange, straighteningFor } from '../../../leg';
+import { MM_PER_INCH, type Mm, type Units } from '../../../length';
+import { add, between, type Point, pathAt, pathEnd, pathLength, pathStart } from '../../../plane';
+import type { Draft } from '../../../project';
+import { FIELD_LIMITS, type Limits } from '../../store/limits';
+import type { Station } from '../../store/stations';
+import type { Handle } from './handle';
+import { handleLength } from './handle-words';
+
+/** Millimetres for what is small, half a centimetre for what is long; an eighth of an inch for both. */
+const SMALL: Readonly<Record<Units, Mm>> = { cm: 1, inch: MM_PER_INCH / 8 };
+const LONG: Readonly<Record<Units, Mm>> = { cm: 5, inch: MM_PER_INCH / 8 };
+
+const limitsOf = (path: string) => (): Limits => FIELD_LIMITS[path] ?? { lowest: 0, highest: 0 };
+
+const spread: Handle = {
+  key: 'spread',
+  name: 'Spread',
+  path: 'leg.spread',
+  at: ({ leg, joined }) => ({ x: (leg.spread + joined.gapAtHip) / 2, y: leg.hipLevel }),
+  value: ({ measures }) => measures.spread,
+  limits: limitsOf('leg.spread'),
+  // The join opens to both sides of the side line.
+  pull: { x: 2, y: 0 },
+  written: (_, value) => value,
+  words: ({ measures }, units) => `spread ${handleLength(measures.spread, units)}`,
+  note: ({ measures }, units) => `the pair grows by ${handleLength(2 * measures.spread, units)}`,
+  step: SMALL,
+  side: 'right',
+};
+
+const straighten: Handle = {
+  key: 'straighten',
+  name: 'Straighten: lean of centre back',
+  path: 'leg.straighten',
+  at: ({ leg }) => leg.back.waistPoint,
+  value: ({ leg }) => centreLean('back', leg.back),
+  limits({ joined, legChoices }) {
+    const { asBlock, upright } = leanRange(joined, legChoices.raiseWaist);
+    return { lowest: Math.min(asBlock, upright), highest: Math.max(asBlock, upright) };
+  },
+  pull: { x: 1, y: 0 },
+  written: ({ joined, legChoices }, value) => straighteningFor(joined, legChoices.raiseWaist, value),
+  words: ({ leg }, units) =>
+    `leans ${handleLength(centreLean('back', leg.back), units)}${leg.straightenAutomatic ? ', as needed' : ''}`,
+  note: ({ measures }, units) => `the opening is ${handleLength(measures.waistOpening, units)}`,
+  step: SMALL,
+  side: 'left',
+};
+
+/** Where on the waist edge its button lies: on the front half, clear of the side line and of centre front. */
+const ALONG_WAIST = 0.74;
+
+const waistHeight: Handle = {
+  key: 'waist',
+  name: 'Waist height',
+  path: 'leg.raiseWaist',
+  at: ({ leg }) => pathAt(leg.waistEdge, ALONG_WAIST * pathLength(leg.waistEdge)).at,
+  value: ({ legChoices }) => legChoices.raiseWaist,
+  limits: limitsOf('leg.raiseWaist'),
+  pull: { x: 0, y: -1 },
+  written: (_, value) => value,
+  words: ({ measures }, units) => `rise ${handleLength(measures.crotchDepthFinished, units)}`,
+  note({ legChoices: { raiseWaist } }, units) {
+    if (raiseWaist === 0) return 'the waist where the block has it';
+    return `the waist ${raiseWaist > 0 ? 'raised' : 'lowered'} by ${handleLength(Math.abs(raiseWaist), units)}`;
+  },
+  step: SMALL,
+  side: 'above',
+};
+
+/** A band or cuff counts in the length that is chosen, not in the leg's own inseam. */
+const bandLength = ({ project }: Draft): Mm => hemPlan(project.hem).added;
+
+const hemLevel: Handle = {
+  key: 'length',
+  name: 'Hem level: inseam',
+  path: 'leg.length',
+  at: ({ leg }) => between(pathStart(leg.hem), pathEnd(leg.hem), 0.62),
+  value: (draft) => draft.measures.inseamFront + bandLength(draft),
+  limits: limitsOf('leg.length.inseam'),
+  pull: { x: 0, y: 1 },
+  written: (_, inseam) => ({ inseam }),
+  words: ({ measures }, units) => `inseam ${handleLength(measures.inseamFront, units)}`,
+  step: LONG,
+  side: 'above',
+};
+
+const hemWidth: Handle = {
+  key: 'hem',
+  name: 'Leg width at the hem',
+  path: 'leg.shape',
+  at: ({ leg }) => pathEnd(leg.front.inseam),
+  value: ({ measures }) => measures.hemGirthFinished,
+  limits: limitsOf('leg.shape.hemGirth'),
+  // Both inseams move by as much.
+  pull: { x: 2, y: 0 },
+  written: (_, hemGirth) => ({ hemGirth }),
+  words: ({ measures }, units) => `hem ${handleLength(measures.hemGirthFinished, units)} round`,
+  note: ({ body }, units) => `the foot needs ${handleLength(body.footEntryGirth, units)}`,
+  step: LONG,
+  side: 'right',
+};
+
+/** The same number where the finished piece is shown: the button lies on its fold, or where the leg ends without one. */
+function onFold(handle: Handle, name: string, share: number, side: Handle['side']): Handle {
+  return { ...handle, side, at: (draft) => onFoldOf(draft, name, share) ?? handle.at(draft) };
+}
+
+function onFoldOf({ pieces, sheets }: Draft, name: string, share: number): Point | undefined {
+  const index = pieces.findIndex((piece) => piece.name === 'leg');
+  const fold = pieces[index]?.folds.find((edge) => edge.name === name);
+  if (!fold) return undefined;
+  const [back, front] = [pathStart(fold.curves), pathEnd(fold.curves)].toSorted((a, b) => a.x - b.x) as [Point, Point];
+  return add(between(back, front, share), sheets.places[index]?.shift ?? { x: 0, y: 0 });
+}
+
+const LEG_HANDLES: readonly Handle[] = [straighten, waistHeight, spread, hemWidth, hemLevel];
+const EDGE_HANDLES: readonly Handle[] = [
+  onFold(waistHeight, 'waist fold', ALONG_WAIST, 'above'),
+  onFold(hemLevel, 'hem fold', 0.38, 'below'),
+];
+
+/** What can be taken hold of at a station: only what has room to move in. */
+export function handlesAt(station: Station, draft: Draft): readonly Handle[] {
+  const all = station === 'leg' ? LEG_HANDLES : station === 'edges' ? EDGE_HANDLES : [];
+  return all.filter((handle) => {
+    const { lowest, highest } = handle.limits(draft);
+    return highest - lowest > 1;
+  });
+}
