@@ -4,8 +4,10 @@ import { type Centre, centresOf } from './centres';
 import type { JoinedBlocks } from './join';
 
 /** How far a centre leans inwards between its hip point and the waist edge, as a ruler on the drawing reads it. */
-export const centreLean = (part: 'front' | 'back', { hipPoint, waistPoint }: Pick<Centre, 'hipPoint' | 'waistPoint'>) =>
-  part === 'front' ? hipPoint.x - waistPoint.x : waistPoint.x - hipPoint.x;
+export const centreLean = (
+  part: 'front' | 'back',
+  { hipPoint, waistPoint }: Pick<Centre, 'hipPoint' | 'waistPoint'>,
+) => (part === 'front' ? hipPoint.x - waistPoint.x : waistPoint.x - hipPoint.x);
 
 /** What centre back can lean: as the block does, and as far as straightening brings it. */
 export interface LeanRange {
