@@ -1,5 +1,6 @@
 import { type Mm, plain } from '../length';
 import type { Draft } from '../project';
+import { clothRows } from './cloth-words';
 import type { Section } from './text-flow';
 import {
   bodyRows,
@@ -47,7 +48,7 @@ export function firstWords(draft: Draft, date: Date, fileName: string): FirstWor
       { title: `Body: ${project.body.label}`, rows: bodyRows(project) },
       { title: 'Chosen', sentences: choiceSentences(draft) },
       { title: 'Finished measures', rows: finishedRows(draft) },
-      { title: 'Cut', rows: cutRows(draft) },
+      { title: 'Cut', rows: [...clothRows(draft), ...cutRows(draft)] },
       { title: 'Checks', sentences: checkSentences(draft.checks, units) },
       { title: 'Safety', sentences: cautionSentences(draft.cautions, units) },
     ],

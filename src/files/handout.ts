@@ -1,6 +1,6 @@
 import { printPhrase } from '../length';
 import type { WorkingStep } from '../plane';
-import type { Draft } from '../project';
+import { clothOf, type Draft } from '../project';
 import { CAUTIONS_NOTE, cautionSource } from '../sewing';
 import { bodyRows, finishedRows } from './words';
 
@@ -25,7 +25,8 @@ const WIDTH = 88;
  * @param draft the finished draft
  */
 export function writeHandout(draft: Draft): string {
-  const { project, working, checks, cautions } = draft;
+  const { project, checks, cautions } = draft;
+  const working = [...draft.working, ...clothOf(draft).working];
   const stations = [...new Set(working.map((step) => step.station))];
   const table = (rows: readonly { readonly name: string; readonly value: string }[]) => {
     const wide = Math.max(...rows.map((row) => row.name.length));

@@ -1,8 +1,9 @@
 import type { Check } from '../check';
+import type { LayAnswer, Layout, Placement } from '../cloth';
 import type { Piece } from '../edges';
-import { printPhrase, type Units } from '../length';
+import { amountUp, printPhrase, type Units } from '../length';
 import { type Curve, flattenCurves, type Point, TOLERANCE } from '../plane';
-import type { Draft, Measures } from '../project';
+import { clothOf, clothWidthsOf, type Draft, type Measures } from '../project';
 
 /** A point of the report: x and y in millimetres. */
 type Pair = readonly [number, number];
@@ -25,6 +26,32 @@ export interface ReportPiece {
   readonly grainline: readonly [Pair, Pair];
 }
 
+/** What one width of cloth came to; lengths are null where the pieces don't fit on it. */
+export interface ReportWidth {
+  /** As it is bought. */
+  readonly width: number;
+  readonly layout: Layout;
+  readonly fits: boolean;
+  /** Of the cloth as it lies, all layers counted. */
+  readonly lengthNeeded: number | null;
+  readonly lowerBound: number | null;
+  /** Share of the cloth that is no piece. */
+  readonly waste: number | null;
+  /** Washing, repeat and straightened ends counted, rounded up to 10 cm or ⅛ yd. */
+  readonly toBuy: number | null;
+}
+
+/** The lay on the project's own cloth. */
+export interface ReportLay extends ReportWidth {
+  /** What would fit, where this width doesn't. */
+  readonly instead: readonly string[];
+  /** Of the cloth as it lies on the table: x from its left edge (folded lengthwise: the fold), y from its upper one. */
+  readonly table: { readonly width: number; readonly length: number } | null;
+  readonly placements: readonly (Omit<Placement, 'at'> & { readonly at: Pair })[];
+  /** The widths in which cloth is sold, and this one, side by side. */
+  readonly widths: readonly ReportWidth[];
+}
+
 /** The report file: every measure, line and check, for a program to read. */
 export interface Report {
   readonly format: 'legwork-report';
@@ -35,6 +62,7 @@ export interface Report {
     readonly reason: string;
     readonly remedy: string;
   })[];
+  readonly lay: ReportLay;
   readonly sheets: {
     readonly count: number;
     readonly columns: number;
@@ -54,16 +82,17 @@ const CHORD = TOLERANCE.chord / 8;
 /**
  * The report of a draft: millimetres, degrees and fractions; sentences in the project's units.
  *
- * No chord of a polyline leaves its curve by more than 0.02 mm. There is no lay yet, so the field `lay` is left out
- * rather than filled with nothing.
+ * No chord of a polyline leaves its curve by more than 0.02 mm.
  */
-export function makeReport({ project, pieces, measures, checks, sheets }: Draft): Report {
+export function makeReport(draft: Draft): Report {
+  const { project, pieces, measures, checks, sheets } = draft;
   return {
     format: 'legwork-report',
     version: 1,
     measures: roundedMeasures(measures),
     pieces: pieces.map(reportPiece),
     checks: checks.map((check) => reportCheck(check, project.units)),
+    lay: reportLay(draft),
     sheets: { count: sheets.sheets.length, columns: sheets.columns, rows: sheets.rows, lowerBound: sheets.lowerBound },
   };
 }
@@ -72,6 +101,36 @@ export function makeReport({ project, pieces, measures, checks, sheets }: Draft)
 export function writeReport(draft: Draft): string {
   const text = JSON.stringify(makeReport(draft), null, 1);
   return `${text.replace(/\[\s+(-?[\d.e-]+),\s+(-?[\d.e-]+)\s+\]/g, '[$1,$2]')}\n`;
+}
+
+function reportLay(draft: Draft): ReportLay {
+  const { units } = draft.project;
+  const { answer } = clothOf(draft);
+  return {
+    ...reportWidth(answer, units),
+    instead: answer.fits ? [] : answer.instead.map((phrase) => printPhrase(phrase, units)),
+    table: answer.fits ? { width: rounded(answer.lay.table.width), length: rounded(answer.lay.table.length) } : null,
+    placements: answer.fits ? answer.lay.placements.map((one) => ({ ...one, at: pair(one.at) })) : [],
+    widths: clothWidthsOf(draft).map((one) => reportWidth(one.answer, units)),
+  };
+}
+
+function reportWidth(answer: LayAnswer, units: Units): ReportWidth {
+  if (!answer.fits) {
+    const { width, layout } = answer;
+    const none = { lengthNeeded: null, lowerBound: null, waste: null, toBuy: null };
+    return { width: rounded(width), layout, fits: false, ...none };
+  }
+  const { width, layout, lengthNeeded, lowerBound, waste, toBuy } = answer.lay;
+  return {
+    width: rounded(width),
+    layout,
+    fits: true,
+    lengthNeeded: rounded(lengthNeeded),
+    lowerBound: rounded(lowerBound),
+    waste: figure(waste),
+    toBuy: rounded(amountUp(toBuy, units)),
+  };
 }
 
 function reportPiece(piece: Piece): ReportPiece {

@@ -1,3 +1,4 @@
+export { amountUp, formatAmount } from './amount';
 export {
   fieldText,
   formatLength,
@@ -9,5 +10,5 @@ export {
   plain,
   type Units,
 } from './length';
-export { degrees, mm, number, type Phrase, type PhrasePart, printPhrase, say, share } from './phrase';
+export { amount, degrees, mm, number, type Phrase, type PhrasePart, printPhrase, say, share } from './phrase';
 export { type Problem, printProblem, Refusal, type Result } from './problem';

@@ -140,7 +140,8 @@ function formatInches(mm: Mm): string {
   return eighthsText(eighths);
 }
 
-function eighthsText(eighths: number): string {
+/** Whole and eighths with their sign: `−2⅜`. */
+export function eighthsText(eighths: number): string {
   const whole = Math.floor(Math.abs(eighths) / 8);
   const part = EIGHTHS[Math.abs(eighths) % 8] ?? '';
   return `${eighths < 0 ? '−' : ''}${whole === 0 && part !== '' ? '' : whole}${part}`;

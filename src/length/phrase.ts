@@ -1,9 +1,11 @@
+import { formatAmount } from './amount';
 import { formatLength, type Mm, plain, type Units } from './length';
 
 /** One piece of a sentence: words, or a value that is printed in the reader's unit. */
 export type PhrasePart =
   | string
   | { readonly mm: Mm }
+  | { readonly amount: Mm }
   | { readonly degrees: number }
   | { readonly share: number }
   | { readonly number: number; readonly decimals: number };
@@ -13,6 +15,9 @@ export type Phrase = readonly PhrasePart[];
 
 /** A length inside {@link say}. */
 export const mm = (value: Mm): PhrasePart => ({ mm: value });
+
+/** A length to buy inside {@link say}, rounded up to what a shop cuts. */
+export const amount = (value: Mm): PhrasePart => ({ amount: value });
 
 /** An angle in degrees inside {@link say}. */
 export const degrees = (value: number): PhrasePart => ({ degrees: value });
@@ -53,6 +58,7 @@ export function printPhrase(phrase: Phrase, units: Units): string {
     .map((part) => {
       if (typeof part === 'string') return part;
       if ('mm' in part) return formatLength(part.mm, units);
+      if ('amount' in part) return formatAmount(part.amount, units);
       if ('degrees' in part) return `${plain(part.degrees, 1)}°`;
       if ('share' in part) return `${plain(part.share * 100, 1)} %`;
       return plain(part.number, part.decimals);

@@ -1,4 +1,5 @@
 export { valueAt, withValue } from './at-path';
+export { clothOf, clothWidthsOf } from './cloth';
 export { draft, type StageWatch } from './draft';
 export type * from './draft-types';
 export { exampleProject } from './example';

@@ -74,6 +74,9 @@ const schemaWith = (allowance: Mm) =>
       shrinkLength: figure(0, 0.3, 0.03),
       shrinkWidth: figure(0, 0.3, 0.02),
       repeat: length(0, 1500, 0),
+      repeatAcross: length(0, 1500, 0),
+      grainTolerance: figure(0, 5, 0),
+      layout: v.optional(oneOf('best', 'single', 'foldedLengthwise', 'foldedCrosswise'), 'best'),
     }),
     leg: optionalPart({
       spread: length(0, 250, 25.4),

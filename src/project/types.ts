@@ -1,5 +1,6 @@
 import type { BlockOptions, Corrections, TracedBlock } from '../block';
 import type { MeasurementKey } from '../body';
+import type { ClothChoices } from '../cloth';
 import type { Allowances, CasingChoices, HemChoices, PocketChoices } from '../edges';
 import type { LengthName } from '../leg';
 import type { Mm, Units } from '../length';
@@ -17,16 +18,7 @@ export interface Project {
   readonly block:
     | ({ readonly source: 'drafted' } & BlockOptions)
     | { readonly source: 'traced'; readonly front: TracedBlock; readonly back: TracedBlock };
-  readonly cloth: {
-    readonly kind: 'woven' | 'knit';
-    readonly stretch: number;
-    readonly washFirst: boolean;
-    readonly width: Mm;
-    readonly oneWay: boolean;
-    readonly shrinkLength: number;
-    readonly shrinkWidth: number;
-    readonly repeat: Mm;
-  };
+  readonly cloth: ClothChoices & { readonly stretch: number };
   readonly leg: {
     readonly spread: Mm;
     readonly straighten: number | 'auto';

@@ -1,0 +1,66 @@
+import { amount, type Mm, mm, type Phrase, say } from '../length';
+import { layOn } from './lay';
+import type { LayPiece } from './lay-piece';
+import type { Lay, LayAnswer, LayCloth, Layout } from './types';
+
+/** The layouts, the one that is quickest to cut first: a fold gives both legs at one cut. */
+export const LAYOUTS = ['foldedLengthwise', 'foldedCrosswise', 'single'] as const satisfies readonly Layout[];
+
+/** Folded cloth is cut once instead of twice; that is worth this much of it (practice). */
+const WORTH_A_FOLD: Mm = 50;
+
+export const LAYOUT_WORDS: Readonly<Record<Layout, string>> = {
+  single: 'in a single layer',
+  foldedLengthwise: 'folded lengthwise',
+  foldedCrosswise: 'folded crosswise',
+};
+
+/**
+ * The lay on one width: in the layout that was chosen, or in the best one, which is the shortest or, where it costs little
+ * more, the one that is quicker to cut.
+ *
+ * @param pieces made ready to be laid; at least one
+ * @param cloth as it is bought
+ * @param chosen a layout, or `best`
+ */
+export function layAnswer(pieces: readonly LayPiece[], cloth: LayCloth, chosen: Layout | 'best'): LayAnswer {
+  const tried = chosen === 'best' ? bestOf(pieces, cloth) : chosen;
+  const found = layOn(pieces, cloth, tried);
+  if (found.fits) return found;
+  const { widest, room, widthWanted } = found;
+  return {
+    fits: false,
+    layout: tried,
+    width: cloth.width,
+    widest: { piece: widest.piece.name, width: Math.min(...widest.ways.map((way) => widest.piece.shape(way).width)) },
+    room,
+    widthWanted,
+    instead: insteadOf(pieces, cloth, tried, widthWanted),
+  };
+}
+
+/** The layout to take; a single layer, the roomiest, where nothing fits. */
+function bestOf(pieces: readonly LayPiece[], cloth: LayCloth): Layout {
+  const lays = laysOf(pieces, cloth, LAYOUTS);
+  const shortest = Math.min(...lays.map(({ lengthNeeded }) => lengthNeeded));
+  return lays.find(({ lengthNeeded }) => lengthNeeded <= shortest + WORTH_A_FOLD)?.layout ?? 'single';
+}
+
+const laysOf = (pieces: readonly LayPiece[], cloth: LayCloth, layouts: readonly Layout[]): readonly Lay[] =>
+  layouts.flatMap((layout) => {
+    const found = layOn(pieces, cloth, layout);
+    return found.fits ? [found.lay] : [];
+  });
+
+/** What would fit where a layout does not: other layouts of the same cloth, and a wider cloth. */
+function insteadOf(pieces: readonly LayPiece[], cloth: LayCloth, layout: Layout, widthWanted: Mm): readonly Phrase[] {
+  const others = laysOf(
+    pieces,
+    cloth,
+    LAYOUTS.filter((other) => other !== layout),
+  );
+  return [
+    ...others.map((lay) => say`${LAYOUT_WORDS[lay.layout]}, ${amount(lay.toBuy)} of this width`),
+    say`${LAYOUT_WORDS[layout]}, a cloth at least ${mm(widthWanted)} wide`,
+  ];
+}

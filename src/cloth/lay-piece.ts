@@ -1,0 +1,81 @@
+import { cutCurves, type Piece } from '../edges';
+import type { Mm } from '../length';
+import { flattenCurves, outlineArea, type Point } from '../plane';
+import { outlineCover } from './cover';
+import { type Shape, shapeOf, type Way } from './shape';
+
+/**
+ * The cover that is laid leaves the cut line by at most this. On a pair of legs it costs less than 2 mm of cloth, and it
+ * leaves some thirty corners to search.
+ */
+const COVER: Mm = 1;
+
+/** A piece as the lay sees it. */
+export interface LayPiece {
+  readonly name: string;
+  /** How many are cut. */
+  readonly cut: number;
+  /** Whether half of them are mirrored. */
+  readonly mirrored: boolean;
+  /** Of one copy, mm². */
+  readonly area: number;
+  /** Whether it is the same when it is mirrored in an upright axis, so that it can be cut on a fold. */
+  readonly symmetric: boolean;
+  /** That axis, in the piece's own coordinates. */
+  readonly axis: Mm;
+  /** The same shape for the same way. */
+  readonly shape: (way: Way) => Shape;
+  /** Half of a symmetric piece, upright, its axis at the left. */
+  readonly half: Shape | undefined;
+}
+
+/** A piece made ready to be laid. */
+export function layPiece(piece: Piece): LayPiece {
+  const curves = cutCurves(piece);
+  const cover = outlineCover(flattenCurves(curves), COVER);
+  const axis = upright(cover);
+  const symmetric = isSymmetric(cover, axis);
+  const shape = memoised(({ mirrored, turn }: Way) => shapeOf(cover, { mirrored, turn }));
+  return {
+    name: piece.name,
+    cut: piece.cut,
+    mirrored: piece.mirrored,
+    area: Math.abs(outlineArea(curves)),
+    symmetric,
+    axis,
+    shape,
+    half: symmetric ? shapeOf(rightOf(cover, axis), { mirrored: false, turn: 0 }) : undefined,
+  };
+}
+
+function memoised(make: (way: Way) => Shape): (way: Way) => Shape {
+  const made = new Map<string, Shape>();
+  return (way) => {
+    const key = `${way.mirrored}${way.turn}`;
+    const shape = made.get(key) ?? make(way);
+    made.set(key, shape);
+    return shape;
+  };
+}
+
+function upright(points: readonly Point[]): Mm {
+  const xs = points.map((p) => p.x);
+  return (Math.min(...xs) + Math.max(...xs)) / 2;
+}
+
+/** Far below a pencil line; bands and pockets are symmetric to rounding. */
+const SAME: Mm = 0.001;
+
+function isSymmetric(points: readonly Point[], axis: Mm): boolean {
+  return points.every((p) => points.some((q) => Math.abs(2 * axis - p.x - q.x) < SAME && Math.abs(p.y - q.y) < SAME));
+}
+
+/** What of a polygon lies right of an upright axis. */
+function rightOf(points: readonly Point[], axis: Mm): readonly Point[] {
+  return points.flatMap((b, i) => {
+    const a = points[(i + points.length - 1) % points.length] as Point;
+    const crossing =
+      (a.x - axis) * (b.x - axis) < 0 ? [{ x: axis, y: a.y + ((b.y - a.y) * (axis - a.x)) / (b.x - a.x) }] : [];
+    return b.x >= axis ? [...crossing, b] : crossing;
+  });
+}

@@ -1,0 +1,94 @@
+import { amount, mm, type Phrase, say, share } from '../length';
+import { type Edge, pathThrough, point, type WorkingStep } from '../plane';
+import { LAYOUT_WORDS } from './answer';
+import { ENDS, SELVEDGE, tableFor } from './table';
+import type { Lay, LayAnswer, LayCloth } from './types';
+
+/** How the lay and the amount came about, step by step. The lines are on the table on which the cloth lies. */
+export function layWorking(answer: LayAnswer, cloth: LayCloth): readonly WorkingStep[] {
+  const { layout } = answer.fits ? answer.lay : answer;
+  const table = tableFor(cloth, layout);
+  const across = lineAcross(table.left, table.left + table.room);
+  const width = step(
+    'width',
+    say`${washWords(cloth)} The cloth lies ${LAYOUT_WORDS[layout]}; ${mm(SELVEDGE)} at each selvedge ${layout === 'foldedLengthwise' ? 'and the bend of the fold ' : ''}are not cut.`,
+    say`width that can be cut = ${mm(table.width)} − ${mm(table.width - table.room)} = ${mm(table.room)}`,
+    [across],
+  );
+  return answer.fits ? [width, ...lengthSteps(answer.lay, cloth)] : [width, noFit(answer)];
+}
+
+const step = (id: string, sentence: Phrase, formula: Phrase, lines: readonly Edge[]): WorkingStep => ({
+  id: `cloth.${id}`,
+  station: 'cloth',
+  sentence,
+  formula,
+  lines,
+});
+
+function washWords(cloth: LayCloth): Phrase {
+  const { width, washFirst, shrinkWidth } = cloth;
+  if (!washFirst)
+    return say`The cloth is ${mm(width)} wide and is not washed first: the pieces themselves are drawn larger.`;
+  return say`The cloth is ${mm(width)} wide; its wash takes ${share(shrinkWidth)} of that and leaves ${mm(width * (1 - shrinkWidth))}.`;
+}
+
+function lengthSteps(lay: Lay, cloth: LayCloth): readonly WorkingStep[] {
+  const { layout, table, lengthNeeded, lowerBound, waste } = lay;
+  const twice = layout === 'foldedCrosswise';
+  const losing = cloth.washFirst && cloth.shrinkLength > 0;
+  const lies = lengthNeeded + cloth.repeat + ENDS;
+  return [
+    step(
+      'lay',
+      say`The pieces are laid on their grain${cloth.oneWay ? ', all the same way up,' : ', end for end where that is shorter,'} as close as their cut lines let them: no lay of this kind can be shorter than ${mm(lowerBound)}. ${share(Math.round(waste * 1000) / 1000)} of this cloth is left over.`,
+      twice ? say`length = 2 × ${mm(table.length)} = ${mm(lengthNeeded)}` : say`length = ${mm(lengthNeeded)}`,
+      [{ name: 'length', curves: pathThrough(point(0, 0), point(0, table.length)) }],
+    ),
+    ...repeatSteps(cloth, layout),
+    step(
+      'buy',
+      say`Both ends are straightened along a thread${losing ? `, and the first wash takes its share of the length` : ''}: buy ${amount(lay.toBuy)}.`,
+      losing
+        ? say`to buy = (${mm(lengthNeeded)}${repeatWords(cloth)} + ${mm(ENDS)}) ÷ (1 − ${share(cloth.shrinkLength)}) = ${mm(lay.toBuy)}`
+        : say`to buy = ${mm(lengthNeeded)}${repeatWords(cloth)} + ${mm(ENDS)} = ${mm(lies)}`,
+      [],
+    ),
+  ];
+}
+
+const repeatWords = ({ repeat }: LayCloth): Phrase => (repeat > 0 ? say` + ${mm(repeat)}` : []);
+
+/** What a repeat asks of the lay. */
+function repeatSteps({ repeat, repeatAcross }: LayCloth, layout: Lay['layout']): readonly WorkingStep[] {
+  const across =
+    repeatAcross === 0
+      ? []
+      : layout === 'foldedLengthwise'
+        ? say`The fold lies on the middle of a stripe or between two, so that stripes mirror about centre front and back: a quarter of a repeat of ${mm(repeatAcross)} is kept free for it.`
+        : say`The side lines of both legs lie on the same place of the stripe, so that stripes mirror about centre front and back: room of half a repeat of ${mm(repeatAcross)} is kept free for it.`;
+  const along =
+    repeat === 0
+      ? []
+      : say`The hems lie on the same place of the check, so that checks meet up both inseams and at the centres from the hem: one repeat of ${mm(repeat)} more is bought, to begin where it wants.`;
+  if (across.length === 0 && along.length === 0) return [];
+  const between = across.length > 0 && along.length > 0 ? [' '] : [];
+  return [step('repeat', [...across, ...between, ...along], [], [])];
+}
+
+function noFit({ widest, room, layout, instead }: Extract<LayAnswer, { fits: false }>): WorkingStep {
+  return step(
+    'no-fit',
+    say`The ${widest.piece} is ${mm(widest.width)} wide, and ${LAYOUT_WORDS[layout]} only ${mm(room)} can be cut. What would fit: ${listed(instead)}.`,
+    [],
+    [lineAcross(0, widest.width)],
+  );
+}
+
+const listed = (phrases: readonly Phrase[]): Phrase =>
+  phrases.flatMap((phrase, i) => (i === 0 ? phrase : ['; ', ...phrase]));
+
+const lineAcross = (from: number, to: number): Edge => ({
+  name: 'width',
+  curves: pathThrough(point(from, 0), point(to, 0)),
+});
