@@ -34,6 +34,7 @@ export {
   pathThrough,
   pathUpTo,
   pointsBounds,
+  pointsHold,
 } from './path';
 export {
   add,

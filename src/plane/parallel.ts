@@ -20,6 +20,13 @@ const DEEPEST = 10;
 const FIT_POINTS = 13;
 const TEST_POINTS = 12;
 
+/** A stretch of a curve's parallel, and the parameters of the curve from and to which it runs. */
+export interface ParallelRun {
+  readonly from: number;
+  readonly to: number;
+  readonly curves: readonly Curve[];
+}
+
 /**
  * The parallel of one curve at distance `away` on its left (the outside of a clockwise outline), as few cubics.
  *
@@ -27,19 +34,23 @@ const TEST_POINTS = 12;
  * Béziers*, 2022). A piece keeps the exact ends and end directions, and its two handle lengths come from least
  * squares over exact parallel points; where it leaves the exact parallel by more than {@link TOLERANCE.parallel} the
  * curve is halved. Stretches that would run backwards, where the radius of the curve is smaller than the distance
- * (1 + κ·away < 0), are left out: the runs on both sides then cross and are trimmed by {@link joinRuns}.
+ * (1 + κ·away < 0), are left out: the runs on both sides then cross, and are cut there by {@link parallelOutline}.
  *
  * @param curve the curve
  * @param away distance in mm; 0 gives the curve itself
- * @returns runs of curves, each continuous; more than one only where a stretch was left out
+ * @returns runs, each continuous; more than one only where a stretch was left out
  */
-export function curveParallel(curve: Curve, away: Mm): readonly (readonly Curve[])[] {
-  if (away === 0) return [[curve]];
+export function curveParallel(curve: Curve, away: Mm): readonly ParallelRun[] {
+  if (away === 0) return [{ from: 0, to: 1, curves: [curve] }];
   if (curveIsStraight(curve)) {
     const shift = scale(leftOf(curveTangent(curve, 0)), away);
-    return [[curveMap(curve, (p) => add(p, shift))]];
+    return [{ from: 0, to: 1, curves: [curveMap(curve, (p) => add(p, shift))] }];
   }
-  return forwardStretches(curve, away).map(([from, to]) => fitted(curve, away, from, to, DEEPEST));
+  return forwardStretches(curve, away).map(([from, to]) => ({
+    from,
+    to,
+    curves: fitted(curve, away, from, to, DEEPEST),
+  }));
 }
 
 /** The stretches of the parameter on which the parallel runs forwards. */
@@ -73,7 +84,8 @@ function signChange(f: (t: number) => number, from: number, to: number): number 
   return (low + high) / 2;
 }
 
-const parallelPoint = (curve: Curve, away: Mm, t: number): Point =>
+/** The exact parallel's point at a parameter of the curve. */
+export const parallelPoint = (curve: Curve, away: Mm, t: number): Point =>
   moved(curvePoint(curve, t), leftOf(curveTangent(curve, t)), away);
 
 function fitted(curve: Curve, away: Mm, from: number, to: number, depth: number): readonly Curve[] {

@@ -105,7 +105,8 @@ const BREAKS: readonly Break[] = [
           }),
         ),
       })),
-    changes: ['cut-line-simple'],
+    // The spur doesn't lie on the raw edge either.
+    changes: ['allowances-uniform', 'cut-line-simple'],
   },
   {
     name: 'a turned grain',

@@ -96,25 +96,43 @@ describe('a parallel outline', () => {
     for (const foot of away.filter((f) => !f.atEnd)) expect(foot.distance).toBeGreaterThan(25 - 0.05);
   });
 
-  it('shrinks an edge that curves tighter than its distance to the point where its neighbours meet', () => {
-    // A quarter circle of 5 mm, hollow, with 10 mm to keep: it used to throw for want of a single curve.
+  /** A quarter circle of 5 mm, hollow; with 10 mm to keep, nothing of its parallel runs forwards. */
+  const tinyHollow = (end: number) => {
     const h = 5 * 0.5523;
     const tiny: Curve = [point(100, 95), point(100, 95 + h), point(105 - h, 100), point(105, 100)];
-    const corner = [
+    return [
       { name: 'top', curves: pathThrough(point(0, 0), point(100, 0)) },
       { name: 'centre', curves: pathThrough(point(100, 0), point(100, 95)) },
-      { name: 'hollow', curves: [tiny] },
-      { name: 'inseam', curves: pathThrough(point(105, 100), point(105, 200)) },
-      { name: 'bottom', curves: pathThrough(point(105, 200), point(0, 200)) },
+      { name: 'hollow', curves: [tiny, ...(end > 105 ? pathThrough(point(105, 100), point(end, 100)) : [])] },
+      { name: 'inseam', curves: pathThrough(point(end, 100), point(end, 200)) },
+      { name: 'bottom', curves: pathThrough(point(end, 200), point(0, 200)) },
       { name: 'left', curves: pathThrough(point(0, 200), point(0, 0)) },
     ] as const;
-    const parallel = parallelOutline(corner, () => 10);
-    expect(parallel.map((edge) => edge.name)).toEqual(corner.map((edge) => edge.name));
+  };
+
+  it.each([105, 120])(
+    'cuts a hollow tighter than its distance where what is carried on at its corner (%i) crosses its neighbour',
+    (end) => {
+      const parallel = parallelOutline(tinyHollow(end), () => 10);
+      expect(parallel.map((edge) => edge.name)).toEqual(tinyHollow(end).map((edge) => edge.name));
+      expect(outlineCrossings(outlineCurves(parallel))).toEqual([]);
+      const hollow = parallel[2]?.curves ?? [];
+      expect(hollow).toHaveLength(1);
+      expect(pathStart(hollow)).toEqual({ x: expect.closeTo(110, 6), y: expect.closeTo(90, 6) });
+      expect(pathEnd(hollow)).toEqual({ x: expect.closeTo(end + 10, 6), y: expect.closeTo(90, 6) });
+    },
+  );
+
+  it('ends a wide band straight across, without a spur, where the next edge lies within it', () => {
+    // Carried on straight the inseam lies at 107, within the 110 of the centre, whose band ends at 95.
+    const parallel = parallelOutline(tinyHollow(105), (name) => (name === 'inseam' ? 2 : 10));
     expect(outlineCrossings(outlineCurves(parallel))).toEqual([]);
-    const hollow = parallel[2]?.curves ?? [];
-    expect(pathStart(hollow)).toEqual(pathEnd(hollow));
-    expect(pathStart(hollow)).toEqual(pathEnd(parallel[1]?.curves ?? []));
-    expect(pathEnd(hollow)).toEqual(pathStart(parallel[3]?.curves ?? []));
+    const corners = parallel.slice(1, 4).flatMap(({ curves }) => curves.map(([, , , d]) => d));
+    expect(corners).toEqual([
+      { x: expect.closeTo(110, 6), y: expect.closeTo(95, 6) },
+      { x: expect.closeTo(107, 6), y: expect.closeTo(95, 6) },
+      { x: expect.closeTo(107, 6), y: expect.closeTo(210, 6) },
+    ]);
   });
 
   it('leaves no spur where a hollow as tight as its distance runs into an outer corner', () => {
