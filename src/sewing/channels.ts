@@ -1,0 +1,27 @@
+import { type Mm, mm, number, type Phrase, say } from '../length';
+import { sewingFacts } from './facts';
+import type { Garment } from './garment';
+
+/** Left open at centre back to thread elastic (practice). */
+export const LEFT_OPEN: Mm = 50;
+/** A folded edge lies this far beyond the stitching that holds it (practice). */
+export const BEYOND_STITCHING: Mm = 2;
+
+/** How much of an edge is tucked under, so that its fold lies just beyond the stitching. */
+export const tuckedUnder = (beyond: Mm): Mm => Math.max(0, beyond - BEYOND_STITCHING);
+
+/** The channel stitching between rows, or between elastic and cord; empty where there is one channel. */
+export function channelTold({ finished: { heights } }: Garment, open: boolean): readonly Phrase[] {
+  const lines = heights.channels.slice(1);
+  const [first] = lines;
+  if (!first) return [];
+  return [
+    lines.length === 1
+      ? say`Stitch the line between the two channels, ${mm(first.from)} above the first stitching${open ? say`, and leave ${mm(LEFT_OPEN)} of it open behind, too, where elastic comes above it` : []}.`
+      : say`Stitch the ${number(lines.length, 0)} lines between the channels, ${mm(first.from)} apart${open ? say`, and leave ${mm(LEFT_OPEN)} of each open behind, too` : []}.`,
+  ];
+}
+
+/** Length of one round of stitching for each channel. */
+export const channelLength = (g: Garment): number =>
+  sewingFacts(g).waistRound * Math.max(1, g.finished.heights.channels.length);

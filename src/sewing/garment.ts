@@ -1,0 +1,43 @@
+import type { Allowances, CasingChoices, FinishedLeg, HemChoices, Notions, Piece, PocketChoices } from '../edges';
+import type { Leg } from '../leg';
+import type { Mm } from '../length';
+
+/** What stands on the sewing table: a plain machine with zigzag, or a serger beside it. */
+export type SewingMachine = 'plain' | 'serger';
+
+/** The cloth, as far as sewing asks. */
+export interface SewnCloth {
+  readonly kind: 'woven' | 'knit';
+  readonly washFirst: boolean;
+  readonly width: Mm;
+  readonly oneWay: boolean;
+  readonly shrinkLength: number;
+  readonly shrinkWidth: number;
+}
+
+/** Everything that the order of work depends on: the finished pattern and what was chosen. */
+export interface Garment {
+  readonly leg: Leg;
+  readonly finished: FinishedLeg;
+  readonly pieces: readonly Piece[];
+  readonly notions: Notions;
+  readonly waist: CasingChoices;
+  readonly hem: HemChoices;
+  readonly allowances: Allowances;
+  readonly pocket: PocketChoices | null;
+  readonly cloth: SewnCloth;
+  readonly machine: SewingMachine;
+  /** Nightwear for a child: the label comes into the last step. */
+  readonly childsNightwear: boolean;
+}
+
+/** The piece of that name. Throws where there is none: a step only speaks of pieces that its finish makes. */
+export function pieceNamed({ pieces }: Garment, name: string): Piece {
+  const found = pieces.find((piece) => piece.name === name);
+  if (!found) throw new RangeError(`there is no piece named ${name}`);
+  return found;
+}
+
+/** Pieces that are sewn to a tube as a cord, where a cord is cut from cloth. */
+export const cordPieces = ({ pieces }: Garment): readonly Piece[] =>
+  pieces.filter((piece) => /\bcord\b/.test(piece.name));

@@ -1,0 +1,33 @@
+import { type Mm, mm, type Phrase, say } from '../length';
+import { BEYOND_STITCHING, tuckedUnder } from './channels';
+import type { Garment } from './garment';
+
+/** An overlocked hem is stitched this far inside its edge (practice). */
+const INSIDE_OVERLOCKED: Mm = 4;
+
+type Hemmed = Pick<Garment, 'hem' | 'finished'>;
+
+/** A casing's stitching must lie a whole channel from the fold; a plain hem's only near the edge. */
+const isCasing = ({ finished }: Hemmed): boolean => finished.hemPlan.channel !== undefined;
+
+/** How much of the hem's edge is turned under. */
+export const hemTucked = (g: Hemmed): Mm => (isCasing(g) ? tuckedUnder(g.hem.turnUnder) : g.hem.turnUnder);
+
+/** From the fold to the stitching. */
+export function hemStitchingAt(g: Hemmed): Mm {
+  const { depth } = g.finished.hemPlan;
+  if (isCasing(g)) return depth;
+  return depth - (g.hem.turnUnder > 0 ? BEYOND_STITCHING : Math.min(INSIDE_OVERLOCKED, depth / 2));
+}
+
+/** How a turned hem or casing is folded. */
+export function turningTold(g: Hemmed): readonly Phrase[] {
+  const { hem, finished } = g;
+  const { depth } = finished.hemPlan;
+  if (hem.turnUnder === 0)
+    return [say`Turn the overlocked edge up to the wrong side in its crease, ${mm(depth)} deep, and pin.`];
+  return [
+    say`Turn ${mm(hemTucked(g))} under, then ${mm(depth)} up, to the wrong side, in the creases, and pin.`,
+    ...(isCasing(g) ? [say`The folded edge lies ${mm(BEYOND_STITCHING)} beyond the stitching line.`] : []),
+  ];
+}

@@ -1,0 +1,15 @@
+import type { SewingStep } from './step';
+
+/** What every step must say; the rest is empty where it is left out. */
+type Said = Pick<SewingStep, 'id' | 'part' | 'title' | 'tasks' | 'check' | 'time' | 'scene'> & Partial<SewingStep>;
+
+/** A step, with nothing where nothing is said. */
+export const makeStep = (said: Said): SewingStep => ({
+  why: [],
+  settings: [],
+  cuts: [],
+  sews: [],
+  finishes: [],
+  mind: [],
+  ...said,
+});

@@ -1,0 +1,134 @@
+import { type Mm, type Phrase, say } from '../../length';
+import { type Point, subtract, unit } from '../../plane';
+import type { Face, PictureBox, PictureItem, PictureLine, PicturePanel, StepPicture } from './picture';
+import { hatching } from './polygon';
+
+/** Sizes of signs and letters in hundredths of the picture's longer side, so that they read alike at any scale. */
+const HATCH = 1.5;
+const LETTER = 2.5;
+const AVERAGE_LETTER = 0.56;
+const PIN = 3.4;
+const ARROWHEAD = 1.5;
+
+/** Makes the items of one picture; `unit` is a hundredth of its longer side. */
+export interface Draw {
+  readonly unit: Mm;
+  readonly area: (face: Face, points: readonly Point[]) => PictureItem;
+  /** An area with its outline. */
+  readonly cloth: (face: Face, points: readonly Point[]) => readonly PictureItem[];
+  readonly line: (line: PictureLine, ...points: readonly Point[]) => PictureItem;
+  /** A zigzag over a run of points, on both sides of it. */
+  readonly zigzag: (line: PictureLine, points: readonly Point[], width?: Mm) => PictureItem;
+  /** A pin across a seam: `way` along the seam. */
+  readonly pin: (at: Point, way: Point) => readonly PictureItem[];
+  readonly arrow: (from: Point, to: Point) => readonly PictureItem[];
+  readonly word: (at: Point, text: string | Phrase, align?: 'left' | 'middle' | 'right') => PictureItem;
+  /** A word with a thin line to what it names. */
+  readonly note: (at: Point, text: string | Phrase, to: Point) => readonly PictureItem[];
+  readonly dot: (at: Point) => PictureItem;
+}
+
+const HATCHED: Readonly<Record<Face, readonly boolean[]>> = {
+  right: [],
+  wrong: [true],
+  elastic: [true, false],
+  patch: [false],
+  paper: [],
+};
+
+/** @param longer the picture's longer side */
+export function drawing(longer: Mm): Draw {
+  const u = longer / 100;
+  const area = (face: Face, points: readonly Point[]): PictureItem => ({
+    kind: 'area',
+    face,
+    points,
+    hatch: HATCHED[face].flatMap((rises) => hatching(points, (face === 'wrong' ? HATCH : 0.8 * HATCH) * u, rises)),
+  });
+  const line = (look: PictureLine, ...points: readonly Point[]): PictureItem => ({ kind: 'line', line: look, points });
+  const word: Draw['word'] = (at, text, align = 'left') => ({
+    kind: 'word',
+    at,
+    text: typeof text === 'string' ? say`${text}` : text,
+    align,
+    size: LETTER * u,
+  });
+  return {
+    unit: u,
+    area,
+    line,
+    word,
+    cloth: (face, points) => [area(face, points), line('edge', ...points, points[0] as Point)],
+    zigzag: (look, points, width = 1.2 * u) => line(look, ...zigzagged(points, width)),
+    pin(at, way) {
+      const over = { x: -way.y, y: way.x };
+      const end = (by: number): Point => ({ x: at.x + over.x * by * u, y: at.y + over.y * by * u });
+      return [line('pin', end(-PIN / 2), end(PIN / 2)), { kind: 'sign', points: disc(end(PIN / 2), 0.55 * u) }];
+    },
+    arrow(from, to) {
+      const way = unit(subtract(to, from));
+      const back = (by: number, side: number): Point => ({
+        x: to.x - way.x * by * u - way.y * side * u,
+        y: to.y - way.y * by * u + way.x * side * u,
+      });
+      return [
+        line('thin', from, back(ARROWHEAD, 0)),
+        { kind: 'sign', points: [to, back(ARROWHEAD, ARROWHEAD / 3), back(ARROWHEAD, -ARROWHEAD / 3)] },
+      ];
+    },
+    note(at, text, to) {
+      const left = to.x > at.x;
+      const start = { x: at.x + (left ? 0.6 : -0.6) * u, y: at.y - 0.35 * LETTER * u };
+      return [line('thin', start, to), word(at, text, left ? 'right' : 'left')];
+    },
+    dot: (at) => ({ kind: 'sign', points: disc(at, 0.6 * u) }),
+  };
+}
+
+const disc = (at: Point, radius: Mm): readonly Point[] =>
+  Array.from({ length: 10 }, (_, i) => ({
+    x: at.x + radius * Math.cos((i * Math.PI) / 5),
+    y: at.y + radius * Math.sin((i * Math.PI) / 5),
+  }));
+
+function zigzagged(points: readonly Point[], width: Mm): readonly Point[] {
+  const found: Point[] = [];
+  let side = 1;
+  let rest = 0;
+  for (let i = 1; i < points.length; i += 1) {
+    const [a, b] = [points[i - 1] as Point, points[i] as Point];
+    const way = unit(subtract(b, a));
+    const length = Math.hypot(b.x - a.x, b.y - a.y);
+    for (let s = rest; s <= length; s += width) {
+      found.push({ x: a.x + way.x * s - (way.y * side * width) / 2, y: a.y + way.y * s + (way.x * side * width) / 2 });
+      side = -side;
+    }
+    rest = (Math.ceil((length - rest) / width) * width + rest - length) % width;
+  }
+  return found;
+}
+
+/** One panel as a whole picture. */
+export const onePanel = (window: PictureBox, items: readonly PictureItem[], says: Phrase): StepPicture => ({
+  box: window,
+  panels: [{ window, items }],
+  says,
+});
+
+/** How far a text reaches, in hundredths of the picture's longer side. */
+export const textWidth = (text: string): number => text.length * LETTER * AVERAGE_LETTER;
+
+/** Several panels, each already in its place. */
+export function panelled(panels: readonly PicturePanel[], says: Phrase): StepPicture {
+  const windows = panels.map((panel) => panel.window);
+  return {
+    box: {
+      left: Math.min(...windows.map((w) => w.left)),
+      top: Math.min(...windows.map((w) => w.top)),
+      right: Math.max(...windows.map((w) => w.right)),
+      bottom: Math.max(...windows.map((w) => w.bottom)),
+    },
+    panels,
+    says,
+  };
+}

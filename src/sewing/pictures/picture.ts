@@ -1,0 +1,50 @@
+import type { Mm, Phrase } from '../../length';
+import type { Point } from '../../plane';
+
+/** A rectangle of a picture. */
+export interface PictureBox {
+  readonly left: Mm;
+  readonly top: Mm;
+  readonly right: Mm;
+  readonly bottom: Mm;
+}
+
+/** What lies with its face up. Each face differs by more than its colour: wrong sides and notions are hatched. */
+export type Face = 'right' | 'wrong' | 'elastic' | 'patch' | 'paper';
+
+/** What a line of a picture means. `lit` is what this step sews or folds. */
+export type PictureLine = 'edge' | 'fold' | 'stitch' | 'lit' | 'hidden' | 'overlock' | 'mark' | 'pin' | 'thin' | 'cord';
+
+/** One thing in a picture; later ones cover earlier ones. Points are millimetres of the pattern. */
+export type PictureItem =
+  | {
+      readonly kind: 'area';
+      readonly face: Face;
+      readonly points: readonly Point[];
+      /** Strokes that tell the face, each from point to point. */
+      readonly hatch: readonly (readonly [Point, Point])[];
+    }
+  | { readonly kind: 'line'; readonly line: PictureLine; readonly points: readonly Point[] }
+  | { readonly kind: 'sign'; readonly points: readonly Point[] }
+  | {
+      readonly kind: 'word';
+      readonly at: Point;
+      readonly text: Phrase;
+      readonly align: 'left' | 'middle' | 'right';
+      /** Font size in millimetres of the pattern. */
+      readonly size: Mm;
+    };
+
+/** A part of a picture, cut off at its window. */
+export interface PicturePanel {
+  readonly window: PictureBox;
+  readonly items: readonly PictureItem[];
+}
+
+/** A step's picture: plain drawing data, the same for screen and paper. */
+export interface StepPicture {
+  readonly box: PictureBox;
+  readonly panels: readonly PicturePanel[];
+  /** What is seen, for those who listen. */
+  readonly says: Phrase;
+}

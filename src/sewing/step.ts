@@ -1,0 +1,62 @@
+import type { Phrase } from '../length';
+import type { Scene } from './pictures/scene';
+
+/** How an edge is sewn: to another one, held down by stitching after it was turned, or sewn on from the right side. */
+export type SewnHow = 'seamed' | 'heldDown' | 'topstitched';
+
+/**
+ * How a raw edge is kept from fraying: overlocked (or zigzagged) alone, in one with the edge it is sewn to, by the serger
+ * as it sews, turned under, shut in between layers, or under the elastic that is sewn over it.
+ */
+export type FinishedHow = 'overlocked' | 'together' | 'serged' | 'turnedUnder' | 'enclosed' | 'underElastic';
+
+/** Edges of one piece (of all its copies) on which a step works. */
+export interface EdgeWork<How extends string> {
+  readonly piece: string;
+  readonly edges: readonly string[];
+  readonly how: How;
+}
+
+/** A setting of the machine, and by whose word. */
+export interface Setting {
+  readonly name: string;
+  readonly value: string;
+  readonly source: string;
+}
+
+/** How long a step takes: a fixed part, and minutes for each metre of sewing (practice). */
+export interface StepTime {
+  readonly fixedMinutes: number;
+  readonly metres: number;
+  readonly minutesPerMetre: number;
+}
+
+/** The parts of the work, in order. */
+export type SewingPart = 'prepare' | 'flat' | 'seams' | 'waist' | 'hems' | 'finish';
+
+/** One step of the sewing. */
+export interface SewingStep {
+  /** Unique and stable, e.g. `waist.fold`. */
+  readonly id: string;
+  readonly part: SewingPart;
+  readonly title: string;
+  /** What to do, in order; plain imperative sentences. */
+  readonly tasks: readonly Phrase[];
+  /** Why it is done now and so; empty where nobody would ask. */
+  readonly why: Phrase;
+  readonly settings: readonly Setting[];
+  /** How to see that it is right. */
+  readonly check: Phrase;
+  /** Names of the pieces that are cut here. */
+  readonly cuts: readonly string[];
+  readonly sews: readonly EdgeWork<SewnHow>[];
+  readonly finishes: readonly EdgeWork<FinishedHow>[];
+  /** A few words on what hurts in this step; empty where nothing does. */
+  readonly mind: Phrase;
+  readonly time: StepTime;
+  readonly scene: Scene;
+}
+
+/** Minutes of a step, unrounded. */
+export const stepMinutes = ({ time }: Pick<SewingStep, 'time'>): number =>
+  time.fixedMinutes + time.metres * time.minutesPerMetre;

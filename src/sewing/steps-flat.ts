@@ -1,0 +1,221 @@
+import { type Mm, mm, say } from '../length';
+import { tuckedUnder } from './channels';
+import { edgesOf, lengthOf, sewingFacts } from './facts';
+import { cordPieces, type Garment, pieceNamed } from './garment';
+import { hemTucked } from './hem-turning';
+import { makeStep } from './make-step';
+import type { EdgeWork, FinishedHow, SewingStep } from './step';
+import { buttonholeStitch, edgeStitch, seamStitch, topStitch } from './stitches';
+import { PER_METRE, timeOf } from './time';
+
+/** What is easier while each leg still lies flat: pocket, cord openings, overlocked raw edges, folds. */
+export const flatSteps = (g: Garment): readonly SewingStep[] => [
+  ...pocketSteps(g),
+  ...openingSteps(g),
+  ...cordPieces(g).map((piece) => cordStep(g, piece.name)),
+  ...rawEdgeSteps(g),
+  ...foldSteps(g),
+];
+
+function pocketSteps(g: Garment): readonly SewingStep[] {
+  const { pocket } = g;
+  if (!pocket) return [];
+  const piece = pieceNamed(g, 'pocket');
+  const sides = ['rightSide', 'bottom', 'leftSide'];
+  const bare = g.allowances.inseam === 0;
+  const round = pocket.count * lengthOf(piece, sides);
+  return [
+    makeStep({
+      id: 'pocket.facing',
+      part: 'flat',
+      title: 'Finish the pocket’s opening',
+      tasks: [
+        say`Overlock or zigzag the upper edge of the pocket.`,
+        say`Turn ${mm(pocket.facing)} at the top to the wrong side, on the fold line, and press.`,
+        say`Stitch it down ${mm(pocket.facing - 5)} below the fold.`,
+      ],
+      settings: [...topStitch(g), ...edgeStitch(g)],
+      check: say`The opening is ${mm(pocket.width)} wide between the stitching lines of its sides, and straight.`,
+      sews: [{ piece: 'pocket', edges: ['opening'], how: 'heldDown' }],
+      finishes: [{ piece: 'pocket', edges: ['opening'], how: 'overlocked' }],
+      time: timeOf(5 * pocket.count, pocket.count * pocket.width, PER_METRE.topstitch),
+      scene: { view: 'pocket', stage: 'facing' },
+    }),
+    makeStep({
+      id: 'pocket.sides',
+      part: 'flat',
+      title: 'Press the pocket’s sides under',
+      tasks: bare
+        ? [
+            say`Zigzag the sides and the bottom: no allowance is drawn there, so the pocket is sewn on over its edges.`,
+            say`Press it.`,
+          ]
+        : [
+            say`Overlock or zigzag the sides and the bottom.`,
+            say`Press ${mm(g.allowances.inseam)} to the wrong side, the bottom first, then the sides. Fold the lower corners so that nothing looks out.`,
+          ],
+      settings: edgeStitch(g),
+      check: say`The pocket measures ${mm(pocket.width)} by ${mm(pocket.height)}.`,
+      finishes: [{ piece: 'pocket', edges: sides, how: 'overlocked' }],
+      mind: say`Steam burns fingers: hold the fold with a ruler, not with your hand.`,
+      time: timeOf(5 * pocket.count, round, PER_METRE.overlock),
+      scene: { view: 'pocket', stage: 'sides' },
+    }),
+    makeStep({
+      id: 'pocket.placed',
+      part: 'flat',
+      title: pocket.count === 2 ? 'Sew the pockets on' : 'Sew the pocket on',
+      tasks: [
+        say`Lay the pocket on the right side of the ${pocket.part} ${pocket.count === 2 ? 'of each leg' : 'of the right leg, as it is worn'}, its corners on the marks, and pin it.`,
+        say`Stitch ${mm(2)} from the edge: down one side, along the bottom, up the other side. Sew a small triangle at both upper corners, where a hand pulls.`,
+      ],
+      why: say`It is sewn on first, because a leg lies flat only before its inseam is sewn.`,
+      settings: topStitch(g),
+      check: say`A hand goes in, and the upper edge runs level, square to the side line.`,
+      sews: [{ piece: 'pocket', edges: sides, how: 'topstitched' }],
+      time: timeOf(8 * pocket.count, round, PER_METRE.topstitch),
+      scene: { view: 'pocket', stage: 'placed' },
+    }),
+  ];
+}
+
+/** Openings for cords, in one layer of cloth, before anything is folded over it. */
+function openingSteps(g: Garment): readonly SewingStep[] {
+  const { waist, hem, finished, notions } = g;
+  const channel = finished.heights.channels.find((one) => one.holds === 'cord');
+  const step = (at: 'waist' | 'hem', width: Mm): SewingStep =>
+    makeStep({
+      id: `${at}.openings`,
+      part: 'flat',
+      title: at === 'waist' ? 'Make the openings for the cord' : 'Make the openings for the hem cords',
+      tasks: [
+        at === 'waist'
+          ? say`On each leg one opening is marked ${mm(20)} from centre front, in the part of the casing that will lie outside.`
+          : say`On each leg one opening is marked at the side, just above the hem fold, in the part that will lie outside.`,
+        say`Iron a patch of interfacing, ${mm(30)} by ${mm(Math.max(30, width + 20))}, to the wrong side behind the mark.`,
+        say`Sew a buttonhole ${mm(width + 3)} long on the mark, or press in an eyelet of ${mm(Math.max(4, 0.8 * width))}. Cut the buttonhole open from both ends to the middle, a pin across each end.`,
+      ],
+      why: say`It goes through the outer layer alone, so it is made before the casing is folded.`,
+      settings: buttonholeStitch(g),
+      check: say`The cord, with a pin in its end, goes through.`,
+      mind: say`A seam ripper slips: the pins stop it, and your other hand stays behind it.`,
+      time: timeOf(20),
+      scene: { view: 'openings', at },
+    });
+  return [
+    ...(channel && notions.cordLength !== undefined ? [step('waist', waist.cordWidth)] : []),
+    ...(notions.hemCordLength !== undefined ? [step('hem', hem.cordWidth)] : []),
+  ];
+}
+
+/** A cord cut from cloth: a tube. */
+function cordStep(g: Garment, name: string): SewingStep {
+  const piece = pieceNamed(g, name);
+  const long = edgesOf(piece, 'upper', 'lower');
+  const ends = edgesOf(piece, 'leftEnd', 'rightEnd');
+  return makeStep({
+    id: `${name}.tube`,
+    part: 'flat',
+    title: `Sew the ${name}`,
+    tasks: [
+      say`Fold the ${name} lengthwise, right sides together, and sew along the open long edge.`,
+      say`Turn it with a safety pin, turn its ends in, stitch them shut, and press.`,
+    ],
+    settings: seamStitch(g),
+    check: say`It is equally wide from end to end, and no raw edge shows.`,
+    sews: [
+      { piece: name, edges: long, how: 'seamed' },
+      { piece: name, edges: ends, how: 'topstitched' },
+    ],
+    finishes: [{ piece: name, edges: [...long, ...ends], how: 'enclosed' }],
+    time: timeOf(10, (lengthOf(piece, long) / 2) * piece.cut, PER_METRE.seam),
+    scene: { view: 'strip', piece: name, stage: 'folded' },
+  });
+}
+
+/** Raw edges that are overlocked alone, while they lie flat. */
+function rawEdgeSteps(g: Garment): readonly SewingStep[] {
+  const works = overlockedEdges(g);
+  if (works.length === 0) return [];
+  const length = works.reduce((sum, { piece, edges }) => sum + 2 * lengthOf(pieceNamed(g, piece), edges), 0);
+  const names = works.flatMap(({ piece, edges }) => edges.map((edge) => RAW_WORDS[`${piece}.${edge}`] ?? edge));
+  return [
+    makeStep({
+      id: 'raw-edges',
+      part: 'flat',
+      title: 'Overlock the raw edges',
+      tasks: [
+        say`${g.machine === 'serger' ? 'Serge' : 'Zigzag'} ${names.join(' and ')}, without cutting anything off.`,
+        say`Press them.`,
+      ],
+      why: say`These edges are turned inside and held by one row of stitching; nothing else keeps them from fraying or curling.`,
+      settings: edgeStitch(g),
+      check: say`The edges are as long as before: not stretched, not drawn together.`,
+      finishes: works,
+      time: timeOf(3, length, PER_METRE.overlock),
+      scene: { view: 'rawEdges' },
+    }),
+  ];
+}
+
+const RAW_WORDS: Readonly<Record<string, string>> = {
+  'leg.waist': 'the upper edge of both legs',
+  'leg.hem': 'the lower edge of both legs',
+  'waist facing.lower': 'the lower edge of both waist facings',
+  'hem facing.upper': 'the upper edge of both hem facings',
+};
+
+/** Which edges those are. */
+export function overlockedEdges(g: Garment): readonly EdgeWork<FinishedHow>[] {
+  const { finished, waist, hem } = g;
+  const one = (piece: string, edge: string): EdgeWork<FinishedHow> => ({ piece, edges: [edge], how: 'overlocked' });
+  const { kind } = finished.heights;
+  const overlocked = waist.rawEdge === 'overlocked' && !elasticSewnOn(g);
+  return [
+    ...(kind === 'folded' && overlocked ? [one('leg', 'waist')] : []),
+    ...(kind === 'faced' && overlocked ? [one('waist facing', 'lower')] : []),
+    ...(finished.hemPlan.kind === 'folded' && hem.turnUnder === 0 ? [one('leg', 'hem')] : []),
+    ...(finished.hemPlan.kind === 'faced' && hem.turnUnder === 0 ? [one('hem facing', 'upper')] : []),
+  ];
+}
+
+/** Only a casing for elastic alone has it sewn to the raw edge; else it is threaded. */
+export const elasticSewnOn = ({ waist }: Garment): boolean =>
+  waist.finish === 'elasticCasing' && waist.elastic === 'sewnOn';
+
+/** The folds of casing and hem, pressed in while they can be reached with an iron. */
+function foldSteps(g: Garment): readonly SewingStep[] {
+  const { finished, waist, hem } = g;
+  const { heights, hemPlan } = finished;
+  const { waistRound, hemRound } = sewingFacts(g);
+  const atWaist = heights.kind === 'folded';
+  const atHem = hemPlan.kind === 'folded';
+  if (!atWaist && !atHem) return [];
+  return [
+    makeStep({
+      id: 'folds',
+      part: 'flat',
+      title: 'Press the folds in',
+      tasks: [
+        ...(atWaist && waist.rawEdge === 'turnedUnder' && heights.catch > 0
+          ? [say`At the waist press ${mm(tuckedUnder(heights.catch))} to the wrong side first.`]
+          : []),
+        ...(atWaist
+          ? [say`Fold the casing to the wrong side on the fold line, which was drawn ${mm(heights.fold + heights.catch)} below the raw edge, and press.`]
+          : []),
+        ...(atHem && hem.turnUnder > 0
+          ? [say`At the hem press ${mm(hemTucked(g))} to the wrong side, then fold again on the hem line, ${mm(hemPlan.depth)} deep, and press.`]
+          : []),
+        ...(atHem && hem.turnUnder === 0
+          ? [say`At the hem fold ${mm(hemPlan.depth)} to the wrong side on the hem line, and press.`]
+          : []),
+        say`Open the folds again. Their creases stay and lead you later.`,
+      ],
+      why: say`An iron does it well on flat cloth, and badly in a narrow tube.`,
+      check: say`The creases run straight from seam to seam, and the turned parts lie flat on the leg.`,
+      mind: say`Try the iron’s heat on a scrap; the steam comes out at your fingers.`,
+      time: timeOf(5, (atWaist ? waistRound : 0) + (atHem ? 2 * hemRound : 0), PER_METRE.press),
+      scene: { view: 'folds' },
+    }),
+  ];
+}

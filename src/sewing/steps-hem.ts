@@ -1,0 +1,237 @@
+import { mm, say } from '../length';
+import { edgesOf, lengthOf, sewingFacts } from './facts';
+import { type Garment, pieceNamed } from './garment';
+import { hemStitchingAt, turningTold } from './hem-turning';
+import { makeStep } from './make-step';
+import type { EdgeWork, FinishedHow, SewingStep } from './step';
+import { seamFinish, seamPace, seamSettings, seamTold } from './steps-seams';
+import { elasticStitch, topStitch } from './stitches';
+import { PER_METRE, timeOf } from './time';
+
+const HEM_GAP = 30;
+const LAP = 25;
+
+/** Before the inseam, where the leg is too narrow for a free arm; else nothing. */
+export function flatHemSteps(g: Garment): readonly SewingStep[] {
+  const { hemFlat, hemRound } = sewingFacts(g);
+  if (!hemFlat) return [];
+  const elastic = g.hem.finish === 'elasticCasing';
+  return [
+    makeStep({
+      id: 'hem.flat',
+      part: 'flat',
+      title: elastic ? 'Sew the hem casings flat' : 'Hem the legs flat',
+      tasks: [
+        ...turningTold(g),
+        say`Stitch from one inseam to the other, ${mm(hemStitchingAt(g))} from the fold.`,
+        ...(elastic
+          ? [
+              say`Cut each elastic ${mm(g.notions.hemElasticLength ?? 0)} long, ${mm(g.hem.elasticWidth)} wide. Draw it through with a safety pin, let it reach ${mm(LAP / 2)} beyond both inseam stitching lines, and sew across both its ends inside the allowance.`,
+            ]
+          : []),
+      ],
+      why: say`This hem is ${mm(hemRound)} round; a machine’s free arm is about that, so the leg could not be drawn over it. Flat it is easy, and the inseam holds the ends.`,
+      settings: elastic ? [...topStitch(g), ...elasticStitch(g).slice(0, 1)] : topStitch(g),
+      check: say`Both hems are equally deep, and front and back inseam are still equally long.`,
+      ...hemEdges(g),
+      time: timeOf(elastic ? 12 : 5, 2 * hemRound, PER_METRE.topstitch),
+      scene: { view: 'hem', stage: 'flat' },
+    }),
+  ];
+}
+
+function hemEdges(g: Garment): Pick<SewingStep, 'sews' | 'finishes'> {
+  const finishes: readonly EdgeWork<FinishedHow>[] =
+    g.hem.turnUnder > 0 ? [{ piece: 'leg', edges: ['hem'], how: 'turnedUnder' }] : [];
+  return { sews: [{ piece: 'leg', edges: ['hem'], how: 'heldDown' }], finishes };
+}
+
+/** The hems in the round, last of all: their length can be tried on first. */
+export function hemSteps(g: Garment): readonly SewingStep[] {
+  if (sewingFacts(g).hemFlat) return [];
+  switch (g.hem.finish) {
+    case 'turned':
+      return [turnedStep(g)];
+    case 'elasticCasing':
+      return [turnedStep(g), elasticStep(g)];
+    case 'drawstringCasing':
+      return [turnedStep(g), cordStep(g)];
+    case 'contrastBand':
+    case 'ribCuff':
+      return stripHemSteps(g);
+    case 'facedHem':
+      return facedHemSteps(g);
+  }
+}
+
+function turnedStep(g: Garment): SewingStep {
+  const { hem } = g;
+  const { hemRound } = sewingFacts(g);
+  const plain = hem.finish === 'turned';
+  const gap = hem.finish === 'elasticCasing';
+  return makeStep({
+    id: 'hem.turned',
+    part: 'hems',
+    title: plain ? 'Sew the hems' : 'Stitch the hem casings',
+    tasks: [
+      ...(plain ? [say`Try the trousers on and see whether the creases hang level and long enough.`] : []),
+      ...turningTold(g),
+      say`Stitch all round, ${mm(hemStitchingAt(g))} from the fold; begin at the inseam${gap ? say` and leave ${mm(HEM_GAP)} open there` : []}.`,
+      say`Press the ${plain ? 'hems' : 'casings'} from the wrong side.`,
+    ],
+    settings: topStitch(g),
+    check: say`Both legs are equally long, the hems equally deep all round, without a twist.`,
+    ...hemEdges(g),
+    time: timeOf(6, 2 * hemRound, PER_METRE.topstitch),
+    scene: { view: 'hem', stage: 'stitched' },
+  });
+}
+
+function elasticStep(g: Garment): SewingStep {
+  const length = g.notions.hemElasticLength ?? 0;
+  return makeStep({
+    id: 'hem.elastic',
+    part: 'hems',
+    title: 'Thread the hem elastics',
+    tasks: [
+      say`Cut two elastics ${mm(length)} long, ${mm(g.hem.elasticWidth)} wide. Try one round the ankle, closed with a pin.`,
+      say`Thread each with a safety pin, lap the ends ${mm(LAP)}, and sew a square with a cross in it.`,
+      say`Share the fullness out and stitch the openings shut, the hem stretched flat.`,
+    ],
+    settings: elasticStitch(g),
+    check: say`The foot goes through, and the elastic leaves no mark on the ankle.`,
+    mind: say`Elastic that is too tight hurts.`,
+    time: timeOf(15, 2 * length, PER_METRE.thread),
+    scene: { view: 'hem', stage: 'threaded' },
+  });
+}
+
+function cordStep(g: Garment): SewingStep {
+  const length = g.notions.hemCordLength ?? 0;
+  return makeStep({
+    id: 'hem.cord',
+    part: 'hems',
+    title: 'Draw the hem cords in',
+    tasks: [
+      say`Cut two cords ${mm(length)} long, ${mm(g.hem.cordWidth)} wide, and keep their ends from fraying.`,
+      say`Draw each in at the opening at the side with a safety pin, once round, and out at the same opening.`,
+      say`Stitch across cord and hem at the inseam, so that it can’t be pulled out.`,
+    ],
+    settings: topStitch(g),
+    check: say`Both ends are equally long. Tied, no loop hangs below the foot.`,
+    mind: say`Cords at hems catch in bicycles and doors; on children’s clothes leave them out, or wholly inside.`,
+    time: timeOf(8, 2 * length, PER_METRE.thread),
+    scene: { view: 'hem', stage: 'corded' },
+  });
+}
+
+function stripHemSteps(g: Garment): readonly SewingStep[] {
+  const rib = g.hem.finish === 'ribCuff';
+  const name = rib ? 'cuff' : 'hem band';
+  const piece = pieceNamed(g, name);
+  const { hemRound } = sewingFacts(g);
+  const ends = edgesOf(piece, 'leftEnd', 'rightEnd');
+  const long = edgesOf(piece, 'upper', 'lower');
+  const { hem, allowances } = g;
+  return [
+    makeStep({
+      id: 'hem.ring',
+      part: 'hems',
+      title: rib ? 'Join the cuffs' : 'Join the hem bands',
+      tasks: [
+        say`Fold each ${name} right sides together, end on end, and sew the ends, ${mm(allowances.inseam)} from the edge.`,
+        say`Press the seam open. Fold the ring lengthwise, wrong sides together, and press the fold.`,
+        say`Mark its quarters: the seam comes to the inseam.`,
+      ],
+      settings: seamSettings(g).slice(0, 2),
+      check: say`Folded, each ring is ${mm(hem.bandHeight)} high and ${mm(lengthOf(piece, ['upper']))} round.`,
+      sews: [{ piece: name, edges: ends, how: 'seamed' }],
+      finishes: [{ piece: name, edges: ends, how: 'enclosed' }],
+      time: timeOf(10, 4 * hem.bandHeight, seamPace(g)),
+      scene: { view: 'strip', piece: name, stage: 'ends' },
+    }),
+    makeStep({
+      id: 'hem.on',
+      part: 'hems',
+      title: rib ? 'Sew the cuffs on' : 'Sew the hem bands on',
+      tasks: [
+        say`Slip each ring over the hem, on the right side: raw edges together, seam at the inseam, quarters on quarters; pin.`,
+        ...(rib ? [say`Sew inside the ring and stretch the cuff, not the leg, from pin to pin.`] : [say`Sew inside the ring: the foot stands in the tube, the leg lies round it.`]),
+        ...seamTold(g, allowances.hem),
+        say`Turn the ${name} down and press the allowances up to the leg.`,
+      ],
+      settings: seamSettings(g),
+      check: say`All three layers are caught all round. ${rib ? 'The foot goes through without a thread breaking.' : 'The band lies flat, without a tuck.'}`,
+      sews: [
+        { piece: 'leg', edges: ['hem'], how: 'seamed' },
+        { piece: name, edges: long, how: 'seamed' },
+      ],
+      finishes: [seamFinish(g, 'leg', ['hem']), seamFinish(g, name, long)],
+      time: timeOf(8, 2 * hemRound, rib ? PER_METRE.elastic : seamPace(g)),
+      scene: { view: 'hem', stage: 'stripOn' },
+    }),
+  ];
+}
+
+function facedHemSteps(g: Garment): readonly SewingStep[] {
+  const name = 'hem facing';
+  const piece = pieceNamed(g, name);
+  const { hemRound } = sewingFacts(g);
+  const { hem, allowances } = g;
+  const inseams = edgesOf(piece, 'inseam');
+  const under = hem.turnUnder > 0;
+  return [
+    makeStep({
+      id: 'hem.ring',
+      part: 'hems',
+      title: 'Join the hem facings',
+      tasks: [
+        say`Fold each facing right sides together and sew its inseam, ${mm(allowances.inseam)} from the edge. Press the seam open.`,
+      ],
+      settings: seamSettings(g).slice(0, 2),
+      check: say`Each ring is as long round as the hem of its leg.`,
+      sews: [{ piece: name, edges: inseams, how: 'seamed' }],
+      finishes: [{ piece: name, edges: inseams, how: 'enclosed' }],
+      time: timeOf(6, lengthOf(piece, inseams), seamPace(g)),
+      scene: { view: 'facing', piece: name, stage: 'ring' },
+    }),
+    makeStep({
+      id: 'hem.on',
+      part: 'hems',
+      title: 'Sew the facings to the hems',
+      tasks: [
+        say`Slip each facing over the hem, right sides together, inseam on inseam; pin.`,
+        say`Sew all round, ${mm(allowances.hem)} from the edge. Trim the allowances to ${mm(Math.min(6, allowances.hem))}.`,
+        say`Press the allowances towards the facing and stitch them to it, ${mm(2)} beside the seam.`,
+      ],
+      settings: seamSettings(g).slice(0, 2),
+      check: say`From the right side no facing shows at the lower edge.`,
+      sews: [
+        { piece: 'leg', edges: ['hem'], how: 'seamed' },
+        { piece: name, edges: ['hem'], how: 'seamed' },
+      ],
+      finishes: [
+        { piece: 'leg', edges: ['hem'], how: 'enclosed' },
+        { piece: name, edges: ['hem'], how: 'enclosed' },
+      ],
+      time: timeOf(6, 4 * hemRound, seamPace(g)),
+      scene: { view: 'facing', piece: name, stage: 'on' },
+    }),
+    makeStep({
+      id: 'hem.turned',
+      part: 'hems',
+      title: 'Stitch the hem facings down',
+      tasks: [
+        say`Turn each facing to the wrong side and press the lower edge.`,
+        ...(under ? [say`Turn ${mm(hem.turnUnder)} of its upper edge under.`] : []),
+        say`Stitch all round, ${mm(hemStitchingAt(g))} above the hem.`,
+      ],
+      settings: topStitch(g),
+      check: say`Both legs are equally long, the stitching equally high all round, without a twist.`,
+      sews: [{ piece: name, edges: ['upper'], how: 'heldDown' }],
+      finishes: under ? [{ piece: name, edges: ['upper'], how: 'turnedUnder' }] : [],
+      time: timeOf(6, 2 * hemRound, PER_METRE.topstitch),
+      scene: { view: 'hem', stage: 'faced' },
+    }),
+  ];
+}

@@ -1,0 +1,116 @@
+import { cutCurves, type Piece } from '../edges';
+import { type Mm, mm, number, type Phrase, say, share } from '../length';
+import { pathLength } from '../plane';
+import type { Garment } from './garment';
+import { makeStep } from './make-step';
+import type { SewingStep } from './step';
+import { edgeStitch, seamStitch, sergesSeams } from './stitches';
+import { PER_METRE, timeOf } from './time';
+
+/** Before anything is sewn: cloth, cutting, marking, and the stitch tried on a scrap. */
+export const preparingSteps = (g: Garment): readonly SewingStep[] => [clothStep(g), cutStep(g), markStep(g), tryStep(g)];
+
+function clothStep({ cloth }: Garment): SewingStep {
+  const tasks: readonly Phrase[] = cloth.washFirst
+    ? [
+        say`Wash and dry the cloth as the trousers will be washed and dried. It is expected to lose ${share(cloth.shrinkLength)} in length and ${share(cloth.shrinkWidth)} in width.`,
+        say`Press it flat, along the grain, with the heat that its label allows.`,
+        say`Straighten its ends: cut along one crosswise thread (in knit: along one row of stitches).`,
+      ]
+    : [
+        say`Don’t wash the cloth: the pieces are cut larger by what it will shrink, ${share(cloth.shrinkLength)} in length and ${share(cloth.shrinkWidth)} in width.`,
+        say`Press it flat, along the grain, without steam: steam shrinks it.`,
+        say`Straighten its ends: cut along one crosswise thread (in knit: along one row of stitches).`,
+      ];
+  return makeStep({
+    id: 'cloth',
+    part: 'prepare',
+    title: cloth.washFirst ? 'Wash and press the cloth' : 'Press the cloth',
+    tasks,
+    why: cloth.washFirst ? say`Cloth that shrinks after it was sewn takes the ease and the length with it.` : [],
+    check: say`The selvedges lie on each other without a pull, and the ends are square to them.`,
+    mind: say`The iron is hot when nobody looks, too: stand it up, and switch it off when you leave.`,
+    time: timeOf(30),
+    scene: { view: 'cloth' },
+  });
+}
+
+const around = (pieces: readonly Piece[]): Mm =>
+  pieces.reduce((sum, piece) => sum + piece.cut * pathLength(cutCurves(piece)), 0);
+
+function cutStep(g: Garment): SewingStep {
+  const { pieces, cloth, allowances } = g;
+  const bare = ([
+    ['inseam', allowances.inseam],
+    ['crotch', allowances.crotch],
+  ] as const).filter(([, allowance]) => allowance === 0);
+  return makeStep({
+    id: 'cut',
+    part: 'prepare',
+    title: 'Cut the pieces',
+    tasks: [
+      say`Lay the cloth as the lay shows. Lay each grainline parallel to the selvedge: both arrowheads equally far from it.`,
+      ...(cloth.oneWay ? [say`This cloth has one way: lay the waists of all pieces towards the same end.`] : []),
+      say`Weigh or pin the paper down and cut on the cut lines: ${pieces.map(cutWords).join('; ')}.`,
+      ...bare.map(
+        ([seam]) => say`No allowance is drawn at the ${seam}: cut that much outside the line as you mean to sew inside it.`,
+      ),
+      say`Leave the paper on the pieces until they are marked.`,
+    ],
+    check: say`The two legs are mirror images: laid right sides together, their edges meet all round.`,
+    cuts: pieces.map((piece) => piece.name),
+    mind: say`Cut away from your hands. Close a rotary cutter every time you put it down.`,
+    time: timeOf(15, around(pieces), PER_METRE.cut),
+    scene: { view: 'pieces' },
+  });
+}
+
+const cutWords = ({ name, cut, mirrored }: Piece): string =>
+  mirrored ? `${name}, ${cut / 2} and ${cut / 2} mirrored` : `${name}, ${cut}`;
+
+function markStep({ pieces, cloth }: Garment): SewingStep {
+  const [leg] = pieces;
+  const notches = leg?.notches.length ?? 0;
+  const opening = leg?.lines.some((line) => line.kind === 'opening') ?? false;
+  const place = leg?.lines.some((line) => line.kind === 'place') ?? false;
+  return makeStep({
+    id: 'mark',
+    part: 'prepare',
+    title: 'Mark the pieces',
+    tasks: [
+      say`Clip the ${number(notches, 0)} notches of each leg, no deeper than ${mm(4)}: one on the front centre seam, two on the back one, single ones on the inseams.`,
+      say`Mark on the wrong side: the folds, the stitching lines, the side, and the quarters of the waist. The quarter lies halfway between the centre seams; it is not the side.`,
+      ...(opening ? [say`Mark the opening for the cord on the right side, with a pen that goes out again.`] : []),
+      ...(place ? [say`Mark the pocket’s corners with a stitch of thread each, so that both sides show them.`] : []),
+      say`Stick a bit of tape on the wrong side of each leg and write “back” on the back of it.`,
+    ],
+    why: say`${cloth.kind === 'knit' ? 'Both sides of a knit' : 'Both sides of many cloths'} look alike, and so do front and back until one has been sewn the wrong way round.`,
+    check: say`Each leg has one front notch, two back notches, and its quarter mark at the waist.`,
+    time: timeOf(10, (leg ? around([leg]) : 0) / 2, PER_METRE.mark),
+    scene: { view: 'marks' },
+  });
+}
+
+function tryStep(g: Garment): SewingStep {
+  const { cloth, allowances } = g;
+  return makeStep({
+    id: 'try',
+    part: 'prepare',
+    title: 'Try the stitches on a scrap',
+    tasks: [
+      say`Lay two scraps right sides together and sew ${mm(allowances.inseam)} from the edge, as the inseams will be sewn.`,
+      say`Overlock or zigzag the edge as the seam will be finished, and press the scrap.`,
+      cloth.kind === 'knit'
+        ? say`Pull the seam lengthwise as far as the cloth gives. If the thread breaks, widen the zigzag or loosen the upper thread; if the seam waves, lighten the foot’s pressure or raise the differential feed.`
+        : say`Pull the seam apart. If the thread shows between the halves, tighten the upper thread; if the seam puckers, loosen it or change the needle.`,
+    ],
+    settings: sergesSeams(g) ? seamStitch(g) : [...seamStitch(g), ...edgeStitch(g)],
+    check:
+      cloth.kind === 'knit'
+        ? say`Stretched and let go, the seam lies flat again and no thread has broken.`
+        : say`The seam lies flat, and the stitch looks the same from both sides.`,
+    mind: say`Keep your fingers beside the foot, never before the needle.`,
+    time: timeOf(10),
+    scene: { view: 'sample' },
+  });
+}

@@ -1,0 +1,96 @@
+import { mm, type Phrase, say } from '../length';
+import { edgesOf, sewingFacts } from './facts';
+import type { Garment } from './garment';
+import { makeStep } from './make-step';
+import type { EdgeWork, FinishedHow, SewingStep } from './step';
+import { edgeStitch, seamStitch, sergesSeams } from './stitches';
+import { PER_METRE, timeOf } from './time';
+
+/** The two main seams: the inseams, then the crotch seam with one leg in the other. */
+export const seamSteps = (g: Garment): readonly SewingStep[] => [inseamStep(g), crotchStep(g)];
+
+/** Both layers in one go by the serger, or sewn and then overlocked as one. */
+export function seamFinish(g: Garment, piece: string, edges: readonly string[]): EdgeWork<FinishedHow> {
+  return { piece, edges, how: sergesSeams(g) ? 'serged' : 'together' };
+}
+
+/** How a seam is sewn and finished, in one or two sentences. */
+export function seamTold(g: Garment, allowance: number): readonly Phrase[] {
+  if (sergesSeams(g))
+    return [
+      say`Serge along the stitching line, ${mm(allowance)} from the edge; the knife takes off what is too much. Take pins out before they reach it.`,
+    ];
+  const edges = g.machine === 'serger' ? 'Serge' : 'Zigzag';
+  if (g.cloth.kind === 'knit')
+    return [
+      say`Sew ${mm(allowance)} from the edge with a narrow zigzag, which gives with the cloth. Don’t pull: let the machine feed.`,
+      say`${edges} both edges together beside the seam, and trim what stands beyond.`,
+    ];
+  return [
+    say`Sew ${mm(allowance)} from the edge; sew back and forth at both ends.`,
+    say`${edges} both edges together.`,
+  ];
+}
+
+/** The settings of a seam and its edges. */
+export const seamSettings = (g: Garment) => (sergesSeams(g) ? seamStitch(g) : [...seamStitch(g), ...edgeStitch(g)]);
+
+/** Minutes a metre of such a seam. */
+export const seamPace = (g: Garment): number => (sergesSeams(g) ? PER_METRE.serged : PER_METRE.seam);
+
+function inseamStep(g: Garment): SewingStep {
+  const { finished, allowances } = g;
+  const { inseam, hemFlat } = sewingFacts(g);
+  const edges = edgesOf(finished.sewn, 'inseam');
+  const notches = finished.sewn.notches.filter((notch) => notch.edge === 'inseamFront').length;
+  return makeStep({
+    id: 'inseams',
+    part: 'seams',
+    title: 'Sew the inseams',
+    tasks: [
+      say`Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: the leg folds near the side line.`,
+      notches > 0
+        ? say`Pin at the crotch, at the hem, and at ${notches === 1 ? 'the notch' : 'both notches'}, then between.`
+        : say`Pin at the crotch and at the hem, then between.`,
+      ...(hemFlat ? [say`At the hem pin fold on fold: the seam goes through the hem, all layers of it.`] : []),
+      ...seamTold(g, allowances.inseam),
+      say`Press the allowances of one leg to its front, those of the other to its back.`,
+    ],
+    why: say`Pressed to different sides they don’t pile up where the four meet in the crotch.`,
+    settings: seamSettings(g),
+    check: say`The two inseams are equally long${notches > 0 ? ` and meet at ${notches === 1 ? 'the notch' : 'both notches'}` : ''}; nothing was stretched or eased to make it so.`,
+    sews: [{ piece: 'leg', edges, how: 'seamed' }],
+    finishes: [seamFinish(g, 'leg', edges)],
+    time: timeOf(4, 2 * inseam, seamPace(g)),
+    scene: { view: 'inseams' },
+  });
+}
+
+function crotchStep(g: Garment): SewingStep {
+  const { finished, allowances } = g;
+  const { crotchSeam } = sewingFacts(g);
+  const edges = edgesOf(finished.sewn, 'centre', 'crotch');
+  return makeStep({
+    id: 'crotch',
+    part: 'seams',
+    title: 'Sew the crotch seam, leg in leg',
+    tasks: [
+      say`Turn one leg right side out. Slip it into the other, which stays wrong side out: right sides together, front on front, back on back.`,
+      say`Pin inseam on inseam first, the allowances to opposite sides; then the single front notches, the double back notches, and the upper edges.`,
+      say`Sew from the waist in front through the crotch to the waist behind, in one go.`,
+      ...seamTold(g, allowances.crotch),
+      ...(sergesSeams(g)
+        ? []
+        : [say`Sew the curve between the notches a second time on the same line: it bears the most pull.`]),
+      say`Pull the inner leg out.`,
+    ],
+    why: say`In one seam the curve runs smoothly under the body; sewn in two halves it would corner at the inseams.`,
+    settings: seamSettings(g),
+    check: say`The inseams meet at the crotch; one notch meets one notch in front, two meet two behind.`,
+    sews: [{ piece: 'leg', edges, how: 'seamed' }],
+    finishes: [seamFinish(g, 'leg', edges)],
+    mind: say`Count the pins that you take out.`,
+    time: timeOf(8, crotchSeam, seamPace(g)),
+    scene: { view: 'legInLeg' },
+  });
+}

@@ -1,0 +1,151 @@
+import { mm, say } from '../length';
+import { channelLength, channelTold, LEFT_OPEN, tuckedUnder } from './channels';
+import { edgesOf, lengthOf, sewingFacts } from './facts';
+import { type Garment, pieceNamed } from './garment';
+import { makeStep } from './make-step';
+import type { SewingStep } from './step';
+import { seamFinish, seamPace, seamSettings, seamTold } from './steps-seams';
+import { topStitch } from './stitches';
+import { PER_METRE, timeOf } from './time';
+
+/** A waist with a straight piece of its own: joined to a ring, folded, sewn on. */
+export function stripWaistSteps(g: Garment): readonly SewingStep[] {
+  const band = g.waist.finish === 'knitBand';
+  const name = band ? 'waist band' : 'casing';
+  const piece = pieceNamed(g, name);
+  const { waistRound } = sewingFacts(g);
+  const ends = edgesOf(piece, 'leftEnd', 'rightEnd');
+  const long = edgesOf(piece, 'upper', 'lower');
+  const { waist, allowances, finished } = g;
+  return [
+    makeStep({
+      id: 'waist.ring',
+      part: 'waist',
+      title: band ? 'Join the waist band' : 'Join the casing',
+      tasks: [
+        say`Fold the ${name} right sides together, end on end.`,
+        ...(band
+          ? [say`Sew the ends together, ${mm(allowances.crotch)} from the edge.`]
+          : [
+              say`Sew the ends together, ${mm(allowances.crotch)} from the edge, but in the half that will lie inside leave ${mm(Math.max(waist.elasticWidth + 5, finished.heights.height / 2 - 10))} open: the elastic goes in there.`,
+            ]),
+        say`Press the seam open. Fold the ring lengthwise, wrong sides together, and press the fold.`,
+        say`Mark its quarters: the seam is centre back.`,
+      ],
+      settings: seamSettings(g).slice(0, 2),
+      check: say`Folded, the ring is ${mm(finished.heights.height / 2)} high and ${mm(lengthOf(piece, ['upper']))} round.`,
+      sews: [{ piece: name, edges: ends, how: 'seamed' }],
+      finishes: [{ piece: name, edges: ends, how: 'enclosed' }],
+      time: timeOf(12, finished.heights.height, seamPace(g)),
+      scene: { view: 'strip', piece: name, stage: 'ends' },
+    }),
+    makeStep({
+      id: 'waist.on',
+      part: 'waist',
+      title: band ? 'Sew the band to the waist' : 'Sew the casing to the waist',
+      tasks: [
+        say`Slip the folded ring over the waist, on the right side: raw edges together, seam at centre back, middle at centre front, quarter marks on quarter marks.`,
+        ...(band
+          ? [say`The band is shorter than the waist: pin the quarters, and stretch the band, not the leg, to it while you sew.`]
+          : []),
+        ...seamTold(g, allowances.waist),
+        say`Press the allowances down to the legs.`,
+        ...channelTold(g, false),
+      ],
+      why: say`Quarter by quarter the fullness is shared out evenly all round.`,
+      settings: seamSettings(g),
+      check: say`All three layers are caught all round, and the ${name} stands equally high everywhere.`,
+      sews: [
+        { piece: 'leg', edges: ['waist'], how: 'seamed' },
+        { piece: name, edges: long, how: 'seamed' },
+      ],
+      finishes: [seamFinish(g, 'leg', ['waist']), seamFinish(g, name, long)],
+      time: timeOf(8, channelLength(g), band ? PER_METRE.elastic : seamPace(g)),
+      scene: band ? { view: 'quarters', holds: 'band' } : { view: 'waist', stage: 'stripOn' },
+    }),
+    ...(band
+      ? [
+          makeStep({
+            id: 'waist.topstitch',
+            part: 'waist',
+            title: 'Try the band on and hold the seam down',
+            tasks: [
+              say`Try the trousers on. The band holds by its own stretch; where it is too wide, take the end seam in.`,
+              say`Stitch the allowances down, ${mm(3)} below the seam, with the waist stretched.`,
+            ],
+            settings: topStitch(g),
+            check: say`Two fingers go under the band, and it goes over the fullest part without a thread breaking.`,
+            time: timeOf(6, waistRound, PER_METRE.elastic),
+            scene: { view: 'waist', stage: 'stripOn' },
+          }),
+        ]
+      : []),
+  ];
+}
+
+/** A casing with a facing of the leg's own shape. */
+export function facedWaistSteps(g: Garment): readonly SewingStep[] {
+  const name = 'waist facing';
+  const piece = pieceNamed(g, name);
+  const { allowances, waist, finished } = g;
+  const { waistRound } = sewingFacts(g);
+  const centres = edgesOf(piece, 'centre');
+  const under = waist.rawEdge === 'turnedUnder';
+  return [
+    makeStep({
+      id: 'waist.ring',
+      part: 'waist',
+      title: 'Join the waist facings',
+      tasks: [
+        say`Lay the two facings right sides together and sew both centre seams, ${mm(allowances.crotch)} from the edge. The wider side is the back.`,
+        say`Press these seams open.`,
+      ],
+      settings: seamSettings(g).slice(0, 2),
+      check: say`The ring is as long as the waist of the legs, and its seams meet theirs.`,
+      sews: [{ piece: name, edges: centres, how: 'seamed' }],
+      finishes: [{ piece: name, edges: centres, how: 'enclosed' }],
+      time: timeOf(6, lengthOf(piece, centres), seamPace(g)),
+      scene: { view: 'facing', piece: name, stage: 'ring' },
+    }),
+    makeStep({
+      id: 'waist.on',
+      part: 'waist',
+      title: 'Sew the facing to the waist',
+      tasks: [
+        say`Slip the facing over the waist, right sides together, upper edges and seams meeting; pin.`,
+        say`Sew all round, ${mm(allowances.waist)} from the edge. Trim the allowances to ${mm(Math.min(6, allowances.waist))} and clip them where the edge curves.`,
+        say`Press the allowances towards the facing and stitch them to it, ${mm(2)} beside the seam: the edge rolls inside by itself then.`,
+      ],
+      why: say`A facing cut as the leg is lies flat at any slant; a turning of the leg itself would not.`,
+      settings: seamSettings(g).slice(0, 2),
+      check: say`From the right side no facing shows at the upper edge.`,
+      sews: [
+        { piece: 'leg', edges: ['waist'], how: 'seamed' },
+        { piece: name, edges: ['waist'], how: 'seamed' },
+      ],
+      finishes: [
+        { piece: 'leg', edges: ['waist'], how: 'enclosed' },
+        { piece: name, edges: ['waist'], how: 'enclosed' },
+      ],
+      time: timeOf(6, 2 * waistRound, seamPace(g)),
+      scene: { view: 'facing', piece: name, stage: 'on' },
+    }),
+    makeStep({
+      id: 'waist.fold',
+      part: 'waist',
+      title: 'Stitch the facing down',
+      tasks: [
+        say`Turn the facing to the wrong side and press the upper edge.`,
+        ...(under ? [say`Turn ${mm(tuckedUnder(finished.heights.catch))} of its lower edge under.`] : []),
+        say`Stitch all round on the stitching line, ${mm(finished.heights.fold)} below the upper edge; leave ${mm(LEFT_OPEN)} open at centre back.`,
+        ...channelTold(g, true),
+      ],
+      settings: topStitch(g),
+      check: say`The channel is ${mm(finished.heights.channels[0]?.to ?? finished.heights.fold)} wide all round, and the facing has no tuck anywhere.`,
+      sews: [{ piece: name, edges: ['lower'], how: 'heldDown' }],
+      finishes: under ? [{ piece: name, edges: ['lower'], how: 'turnedUnder' }] : [],
+      time: timeOf(6, channelLength(g), PER_METRE.topstitch),
+      scene: { view: 'waist', stage: 'faced' },
+    }),
+  ];
+}

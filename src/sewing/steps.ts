@@ -1,0 +1,54 @@
+import { say } from '../length';
+import type { Garment } from './garment';
+import { makeStep } from './make-step';
+import { type SewingStep, stepMinutes } from './step';
+import { flatSteps } from './steps-flat';
+import { flatHemSteps, hemSteps } from './steps-hem';
+import { preparingSteps } from './steps-prepare';
+import { seamSteps } from './steps-seams';
+import { waistSteps } from './steps-waist';
+import { FIRST_PAIR, timeOf } from './time';
+
+/**
+ * The order of work for exactly these choices: what is easier flat first, then the two main seams, the waist, the hems,
+ * and the last press. Every edge of every piece is sewn once and finished once.
+ *
+ * Source: practice, where a step does not name another one.
+ *
+ * @param garment the finished pattern and what was chosen
+ */
+export const sewingSteps = (garment: Garment): readonly SewingStep[] => [
+  ...preparingSteps(garment),
+  ...flatSteps(garment),
+  ...flatHemSteps(garment),
+  ...seamSteps(garment),
+  ...waistSteps(garment),
+  ...hemSteps(garment),
+  lastStep(garment),
+];
+
+function lastStep(g: Garment): SewingStep {
+  return makeStep({
+    id: 'last',
+    part: 'finish',
+    title: 'Look it over and press it',
+    tasks: [
+      say`Cut all threads off, turn the trousers right side out, and count the pins.`,
+      say`Press both legs, the inseams first, then waist and hems.`,
+      ...(g.childsNightwear
+        ? [say`Sew in the label that the rules where you live ask for on children’s nightwear.`]
+        : []),
+      say`Write the date and the measurements on the paper pattern, and what you would change.`,
+    ],
+    check: say`Pull every seam once, gently: none opens. Both legs are equally long, and the centre seams stand upright.`,
+    mind: say`A forgotten pin is found by the skin. Count.`,
+    time: timeOf(15),
+    scene: { view: 'finished' },
+  });
+}
+
+/** What the whole work takes, minutes: for hands that have done it before, and for a first pair (practice). */
+export function sewingMinutes(steps: readonly SewingStep[]): { readonly usual: number; readonly first: number } {
+  const usual = steps.reduce((sum, step) => sum + stepMinutes(step), 0);
+  return { usual, first: FIRST_PAIR * usual };
+}

@@ -1,0 +1,61 @@
+import type { Garment } from './garment';
+import type { Setting } from './step';
+
+/** Machines count stitches in millimetres, wherever they stand; so these are no lengths of the pattern. */
+const practice = (name: string, value: string): Setting => ({ name, value, source: 'practice' });
+
+type Wants = Pick<Garment, 'cloth' | 'machine'>;
+
+/** The needle for the cloth. */
+export const needle = ({ cloth }: Wants): Setting =>
+  practice(
+    'Needle',
+    cloth.kind === 'knit' ? 'ball point (jersey), 80/12' : 'universal, 80/12; 90/14 for a heavy flannel',
+  );
+
+/** A seam that bears pull: straight in woven, a narrow zigzag in knit, so that it gives. */
+export function seamStitch(g: Wants): readonly Setting[] {
+  if (sergesSeams(g)) {
+    return [
+      practice('Serger', '4 threads, stitch 2.5 mm long, seam 6 mm wide, differential feed 1.3 to 1.5'),
+      practice('Needles', 'ball point, 80/12, both'),
+    ];
+  }
+  return g.cloth.kind === 'knit'
+    ? [practice('Stitch', 'narrow zigzag, 2.5 mm long, 0.5 to 1 mm wide'), needle(g)]
+    : [practice('Stitch', 'straight, 2.5 mm long'), needle(g)];
+}
+
+/** How raw edges are overlocked. */
+export function edgeStitch(g: Wants): readonly Setting[] {
+  return g.machine === 'serger'
+    ? [
+        practice(
+          'Edges',
+          `serger, 3 threads, stitch 2.5 mm long, differential feed ${g.cloth.kind === 'knit' ? '1.3 to 1.5' : '1'}`,
+        ),
+      ]
+    : [practice('Edges', 'zigzag, 2 mm long, 5 mm wide, its right swing just over the edge')];
+}
+
+/** Stitching that is seen: casings, hems, pockets. */
+export function topStitch(g: Wants): readonly Setting[] {
+  return g.cloth.kind === 'knit'
+    ? [practice('Stitch', 'twin needle 4.0/80 for jersey, 3 mm long; or a zigzag 2.5 mm long, 2 mm wide'), needle(g)]
+    : [practice('Stitch', 'straight, 3 mm long'), needle(g)];
+}
+
+/** Elastic under a zigzag that stretches with it. */
+export const elasticStitch = (g: Wants): readonly Setting[] => [
+  practice('Stitch', 'zigzag in three steps, or plain zigzag, 3 mm long, 4 mm wide'),
+  needle(g),
+];
+
+/** A buttonhole's own stitch. */
+export const buttonholeStitch = (g: Wants): readonly Setting[] => [
+  practice('Stitch', 'buttonhole, 0.4 mm long; or an eyelet pressed in'),
+  needle(g),
+];
+
+/** In knit the serger sews and finishes a seam in one go; in woven the seam is sewn first, because it bears pull. */
+export const sergesSeams = ({ cloth, machine }: Wants): boolean => cloth.kind === 'knit' && machine === 'serger';
