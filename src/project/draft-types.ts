@@ -1,7 +1,7 @@
 import type { Blocks, Proportions } from '../block';
 import type { Body } from '../body';
 import type { Check } from '../check';
-import type { Notions, Piece } from '../edges';
+import type { FinishedLeg, Notions, Piece } from '../edges';
 import type { JoinedBlocks, Leg, LegChoices } from '../leg';
 import type { Mm } from '../length';
 import type { WorkingStep } from '../plane';
@@ -51,6 +51,8 @@ export interface Draft {
   /** What the leg was made from: for showing how it came about, and what another number would give. */
   readonly joined: JoinedBlocks;
   readonly legChoices: LegChoices;
+  /** The leg with casing and hem, as the order of work folds and sews them. */
+  readonly finished: FinishedLeg;
   readonly pieces: readonly Piece[];
   /** What is cut or bought to length beside the cloth. */
   readonly notions: Notions;

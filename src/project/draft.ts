@@ -109,6 +109,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
     leg,
     joined,
     legChoices,
+    finished,
     pieces,
     notions,
     measures,

@@ -5,4 +5,5 @@ export type * from './draft-types';
 export { exampleProject } from './example';
 export { LARGEST_FILE, openProject, saveProject, tooLarge } from './open';
 export { applyRemedy } from './remedy';
+export { garmentOf } from './sewing';
 export type * from './types';

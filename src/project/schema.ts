@@ -141,6 +141,7 @@ const schemaWith = (allowance: Mm) =>
       ),
       null,
     ),
+    sewing: optionalPart({ machine: v.optional(oneOf('plain', 'serger'), 'plain') }),
     fit: v.optional(
       v.nullable(
         part({

@@ -4,6 +4,7 @@ import type { ClothChoices } from '../cloth';
 import type { Allowances, CasingChoices, HemChoices, PocketChoices } from '../edges';
 import type { LengthName } from '../leg';
 import type { Mm, Units } from '../length';
+import type { SewingMachine } from '../sewing';
 
 export type ShapeName = 'block' | 'pyjama' | 'straight';
 
@@ -31,6 +32,7 @@ export interface Project {
   readonly hem: HemChoices;
   readonly allowances: Allowances;
   readonly pocket: PocketChoices | null;
+  readonly sewing: { readonly machine: SewingMachine };
   readonly fit: Corrections | null;
   readonly paper: {
     readonly sheet: string;

@@ -1,2 +1,6 @@
 export type * from './caution';
 export { CAUTIONS_NOTE, cautionSource, cautions } from './cautions';
+export type { Garment, SewingMachine } from './garment';
+export type { EdgeWork, FinishedHow, Setting, SewingPart, SewingStep, SewnHow } from './step';
+export { stepMinutes } from './step';
+export { sewingMinutes, sewingSteps } from './steps';

@@ -201,10 +201,14 @@ function foldSteps(g: Garment): readonly SewingStep[] {
           ? [say`At the waist press ${mm(tuckedUnder(heights.catch))} to the wrong side first.`]
           : []),
         ...(atWaist
-          ? [say`Fold the casing to the wrong side on the fold line, which was drawn ${mm(heights.fold + heights.catch)} below the raw edge, and press.`]
+          ? [
+              say`Fold the casing to the wrong side on the fold line, which was drawn ${mm(heights.fold + heights.catch)} below the raw edge, and press.`,
+            ]
           : []),
         ...(atHem && hem.turnUnder > 0
-          ? [say`At the hem press ${mm(hemTucked(g))} to the wrong side, then fold again on the hem line, ${mm(hemPlan.depth)} deep, and press.`]
+          ? [
+              say`At the hem press ${mm(hemTucked(g))} to the wrong side, then fold again on the hem line, ${mm(hemPlan.depth)} deep, and press.`,
+            ]
           : []),
         ...(atHem && hem.turnUnder === 0
           ? [say`At the hem fold ${mm(hemPlan.depth)} to the wrong side on the hem line, and press.`]

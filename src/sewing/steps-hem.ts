@@ -156,7 +156,9 @@ function stripHemSteps(g: Garment): readonly SewingStep[] {
       title: rib ? 'Sew the cuffs on' : 'Sew the hem bands on',
       tasks: [
         say`Slip each ring over the hem, on the right side: raw edges together, seam at the inseam, quarters on quarters; pin.`,
-        ...(rib ? [say`Sew inside the ring and stretch the cuff, not the leg, from pin to pin.`] : [say`Sew inside the ring: the foot stands in the tube, the leg lies round it.`]),
+        ...(rib
+          ? [say`Sew inside the ring and stretch the cuff, not the leg, from pin to pin.`]
+          : [say`Sew inside the ring: the foot stands in the tube, the leg lies round it.`]),
         ...seamTold(g, allowances.hem),
         say`Turn the ${name} down and press the allowances up to the leg.`,
       ],

@@ -8,7 +8,12 @@ import { edgeStitch, seamStitch, sergesSeams } from './stitches';
 import { PER_METRE, timeOf } from './time';
 
 /** Before anything is sewn: cloth, cutting, marking, and the stitch tried on a scrap. */
-export const preparingSteps = (g: Garment): readonly SewingStep[] => [clothStep(g), cutStep(g), markStep(g), tryStep(g)];
+export const preparingSteps = (g: Garment): readonly SewingStep[] => [
+  clothStep(g),
+  cutStep(g),
+  markStep(g),
+  tryStep(g),
+];
 
 function clothStep({ cloth }: Garment): SewingStep {
   const tasks: readonly Phrase[] = cloth.washFirst
@@ -40,10 +45,12 @@ const around = (pieces: readonly Piece[]): Mm =>
 
 function cutStep(g: Garment): SewingStep {
   const { pieces, cloth, allowances } = g;
-  const bare = ([
-    ['inseam', allowances.inseam],
-    ['crotch', allowances.crotch],
-  ] as const).filter(([, allowance]) => allowance === 0);
+  const bare = (
+    [
+      ['inseam', allowances.inseam],
+      ['crotch', allowances.crotch],
+    ] as const
+  ).filter(([, allowance]) => allowance === 0);
   return makeStep({
     id: 'cut',
     part: 'prepare',
@@ -53,7 +60,8 @@ function cutStep(g: Garment): SewingStep {
       ...(cloth.oneWay ? [say`This cloth has one way: lay the waists of all pieces towards the same end.`] : []),
       say`Weigh or pin the paper down and cut on the cut lines: ${pieces.map(cutWords).join('; ')}.`,
       ...bare.map(
-        ([seam]) => say`No allowance is drawn at the ${seam}: cut that much outside the line as you mean to sew inside it.`,
+        ([seam]) =>
+          say`No allowance is drawn at the ${seam}: cut that much outside the line as you mean to sew inside it.`,
       ),
       say`Leave the paper on the pieces until they are marked.`,
     ],

@@ -46,7 +46,9 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
       tasks: [
         say`Slip the folded ring over the waist, on the right side: raw edges together, seam at centre back, middle at centre front, quarter marks on quarter marks.`,
         ...(band
-          ? [say`The band is shorter than the waist: pin the quarters, and stretch the band, not the leg, to it while you sew.`]
+          ? [
+              say`The band is shorter than the waist: pin the quarters, and stretch the band, not the leg, to it while you sew.`,
+            ]
           : []),
         ...seamTold(g, allowances.waist),
         say`Press the allowances down to the legs.`,

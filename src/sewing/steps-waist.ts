@@ -174,7 +174,9 @@ function sewnOnSteps(g: Garment): readonly SewingStep[] {
         say`Stretch it flat and stitch from the wrong side, ${mm(3)} above the lower edge of the elastic.`,
         ...channelTold(g, true),
         ...(more > 0
-          ? [say`Thread the other ${more === 1 ? 'elastic' : 'elastics'} with a safety pin, lap the ends ${mm(LAP)}, sew them, and stitch the openings shut.`]
+          ? [
+              say`Thread the other ${more === 1 ? 'elastic' : 'elastics'} with a safety pin, lap the ends ${mm(LAP)}, sew them, and stitch the openings shut.`,
+            ]
           : []),
         say`Stitch upright through all layers at both centre seams and both quarter marks.`,
         say`Sew a loop of tape in at centre back, so that back can be told from front.`,

@@ -1,5 +1,4 @@
-import type { Edge } from '../../plane';
-import { type Curve, distance, type Point, pathEnd, subtract } from '../../plane';
+import { type Curve, distance, type Edge, type Point, pathEnd, subtract } from '../../plane';
 import type { Garment } from '../garment';
 import { cutOff, laidOn, type Move, polygon, polyline } from './polygon';
 

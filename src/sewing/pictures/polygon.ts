@@ -20,18 +20,13 @@ export function cutOff(points: readonly Point[], on: Point, way: Point): readonl
     const next = points[(i + 1) % points.length] as Point;
     const [here, there] = [height(p), height(next)];
     const t = here / (here - there);
-    const crossing =
-      here * there < 0 ? [{ x: p.x + t * (next.x - p.x), y: p.y + t * (next.y - p.y) }] : [];
+    const crossing = here * there < 0 ? [{ x: p.x + t * (next.x - p.x), y: p.y + t * (next.y - p.y) }] : [];
     return here >= 0 ? [p, ...crossing] : crossing;
   });
 }
 
 /** Parallel strokes across a polygon, at 45° rising or falling; even-odd, so that hollows stay free. */
-export function hatching(
-  points: readonly Point[],
-  step: Mm,
-  rises: boolean,
-): readonly (readonly [Point, Point])[] {
+export function hatching(points: readonly Point[], step: Mm, rises: boolean): readonly (readonly [Point, Point])[] {
   const k = Math.SQRT1_2;
   const along: Point = rises ? { x: k, y: -k } : { x: k, y: k };
   const over: Point = { x: -along.y, y: along.x };

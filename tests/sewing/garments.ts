@@ -1,0 +1,102 @@
+import { finishLeg, growthFor, notionsOf, otherPieces } from '../../src/edges';
+import { printProblem } from '../../src/length';
+import { draft, exampleProject, garmentOf, type Project } from '../../src/project';
+import type { Garment } from '../../src/sewing';
+
+/** What a test changes about the example, part by part; a body takes the place of the whole body. */
+export type Parts = { readonly [K in keyof Project]?: Partial<Project[K]> | null };
+
+export function projectWithParts(parts: Parts): Project {
+  const merged = Object.fromEntries(
+    Object.entries(parts).map(([key, part]) => [
+      key,
+      part === null || key === 'body'
+        ? part
+        : { ...((exampleProject as never)[key] as object | null), ...(part as object) },
+    ]),
+  );
+  return { ...exampleProject, ...merged } as Project;
+}
+
+/** The changed example, ready to be sewn; throws where it is refused, for no test here means to be. */
+export function garmentWith(parts: Parts = {}): Garment {
+  const result = draft(projectWithParts({ paper: { sheet: 'A0' }, ...parts }));
+  if (result.ok) return garmentOf(result.value);
+  throw new Error(result.problems.map((problem) => printProblem(problem, 'cm')).join('\n'));
+}
+
+export const WAISTS = [
+  'elasticCasing',
+  'drawstringCasing',
+  'elasticAndDrawstring',
+  'separateCasing',
+  'knitBand',
+  'facedCasing',
+] as const;
+export const HEMS = ['turned', 'elasticCasing', 'drawstringCasing', 'contrastBand', 'ribCuff', 'facedHem'] as const;
+export const POCKET = { width: 150, height: 165, facing: 30, part: 'back', count: 1 } as const;
+
+/** A child of five: hems so narrow that they are sewn flat. */
+export const CHILD = {
+  label: 'Child',
+  ageYears: 5,
+  height: 1100,
+  waistGirth: 540,
+  hipGirth: 600,
+  hipDepth: 130,
+  bodyRise: 190,
+  insideLeg: 480,
+  ankleGirth: 170,
+  footEntryGirth: 210,
+} as const;
+
+/**
+ * Every combination of choices on which the order of work depends, each once, with a few words to name it. The leg is
+ * drafted once and finished anew for each: drafting it thousands of times would prove nothing more.
+ *
+ * @param body parts of the project that make the leg
+ * @param hems which hems
+ */
+export function* everyGarment(
+  body: Parts = {},
+  hems: readonly (typeof HEMS)[number][] = HEMS,
+): Generator<readonly [string, Garment]> {
+  const result = draft(projectWithParts({ paper: { sheet: 'A0' }, ...body }));
+  if (!result.ok) throw new Error(result.problems.map((problem) => printProblem(problem, 'cm')).join('\n'));
+  const drafted = result.value;
+  const base = garmentOf(drafted);
+  for (const [name, parts] of everyFinish(hems)) {
+    const choices = {
+      ...projectWithParts({ ...body, ...parts }),
+      growth: growthFor(base.cloth),
+      words: { title: '', label: '' },
+    };
+    const finished = finishLeg(drafted.leg, choices);
+    const garment: Garment = {
+      ...base,
+      waist: choices.waist,
+      hem: choices.hem,
+      pocket: choices.pocket,
+      finished,
+      pieces: [finished.piece, ...otherPieces(drafted.leg, finished, choices, drafted.body)],
+      notions: notionsOf(finished, choices, drafted.body),
+    };
+    for (const kind of ['woven', 'knit'] as const)
+      for (const machine of ['plain', 'serger'] as const)
+        yield [`${kind} ${machine} ${name}`, { ...garment, machine, cloth: { ...garment.cloth, kind } }];
+  }
+}
+
+function* everyFinish(hems: readonly (typeof HEMS)[number][]): Generator<readonly [string, Parts]> {
+  for (const finish of WAISTS)
+    for (const rawEdge of ['overlocked', 'turnedUnder'] as const)
+      for (const elastic of ['threaded', 'sewnOn'] as const)
+        for (const rows of [1, 3] as const)
+          for (const hem of hems)
+            for (const turnUnder of [0, 10] as const)
+              for (const pocket of [null, POCKET])
+                yield [
+                  [finish, rawEdge, elastic, rows, hem, turnUnder, pocket ? 'pocket' : ''].join(' '),
+                  { waist: { finish, rawEdge, elastic, rows }, hem: { finish: hem, turnUnder }, pocket },
+                ];
+}

@@ -1,0 +1,75 @@
+import { describe, expect, it } from 'vitest';
+import { printPhrase } from '../../src/length';
+import { type SewingStep, sewingMinutes, sewingSteps, stepMinutes } from '../../src/sewing';
+import { faultsOf } from './faults';
+import { CHILD, everyGarment, garmentWith } from './garments';
+
+describe('the order of work', () => {
+  it('sews every edge once and finishes every raw edge once, for all combinations', () => {
+    const faults: string[] = [];
+    let garments = 0;
+    for (const [name, garment] of everyGarment()) {
+      garments += 1;
+      for (const fault of faultsOf(garment, sewingSteps(garment))) faults.push(`${name}: ${fault}`);
+    }
+    console.log(`${garments} combinations of cloth, machine, waist, hem and pocket`);
+    expect(faults.slice(0, 20)).toEqual([]);
+    expect(garments).toBe(2 * 2 * 6 * 2 * 2 * 2 * 6 * 2 * 2);
+  });
+
+  it('does so on a child’s narrow legs, which are hemmed flat', () => {
+    const faults: string[] = [];
+    let flat = 0;
+    for (const [name, garment] of everyGarment({ body: CHILD, leg: { shape: { hemGirth: 290 } } }, [
+      'turned',
+      'elasticCasing',
+    ])) {
+      const steps = sewingSteps(garment);
+      if (steps.some((step) => step.id === 'hem.flat')) flat += 1;
+      for (const fault of faultsOf(garment, steps)) faults.push(`${name}: ${fault}`);
+    }
+    expect(faults.slice(0, 20)).toEqual([]);
+    expect(flat).toBeGreaterThan(0);
+  });
+
+  it('finds out a forgotten seam, a seam sewn twice, and steps in a wrong order', () => {
+    const garment = garmentWith({ pocket: null });
+    const steps = sewingSteps(garment);
+    expect(faultsOf(garment, steps)).toEqual([]);
+    const without = steps.filter((step) => step.id !== 'inseams');
+    expect(faultsOf(garment, without).join()).toContain('leg.inseamFront sewn 0 times');
+    const crotch = steps.find((step) => step.id === 'crotch') as SewingStep;
+    expect(faultsOf(garment, [...steps, { ...crotch, id: 'again' }]).join()).toContain('leg.crotchFront sewn 2 times');
+    expect(faultsOf(garment, [...steps].reverse()).join()).toContain('inseams comes after crotch');
+  });
+
+  it('says something in every step, in whole sentences', () => {
+    const faults: string[] = [];
+    for (const [name, garment] of everyGarment()) {
+      for (const step of sewingSteps(garment)) {
+        const sentences = [...step.tasks, step.check, ...[step.why, step.mind].filter((one) => one.length > 0)];
+        for (const phrase of sentences) {
+          const text = printPhrase(phrase, 'cm');
+          if (!/^[A-ZÀ-Ý0-9].*[.?!]$/.test(text) || /undefined|NaN|\bnull\b| {2}/.test(text))
+            faults.push(`${name}: ${step.id}: ${text}`);
+        }
+        if (step.tasks.length === 0 || !(stepMinutes(step) > 0)) faults.push(`${name}: ${step.id} says nothing`);
+      }
+    }
+    expect(faults.slice(0, 10)).toEqual([]);
+  });
+});
+
+describe('the time', () => {
+  it('is the sum of the steps, and grows with the seams', () => {
+    const long = sewingSteps(garmentWith());
+    const short = sewingSteps(garmentWith({ leg: { length: 'short' } }));
+    expect(sewingMinutes(long).usual).toBeCloseTo(
+      long.reduce((sum, step) => sum + stepMinutes(step), 0),
+      9,
+    );
+    expect(sewingMinutes(short).usual).toBeLessThan(sewingMinutes(long).usual);
+    expect(sewingMinutes(long).usual).toBeGreaterThan(120);
+    expect(sewingMinutes(long).usual).toBeLessThan(480);
+  });
+});
