@@ -1,5 +1,5 @@
 import type { Mm } from '../length';
-import type { Stroke } from '../sheets';
+import type { DrawnPath, Stroke } from '../sheets';
 
 /** How a line is drawn on paper: true millimetres, whatever the drawing's scale. */
 export interface LineStyle {
@@ -35,5 +35,11 @@ export const LINE_STYLES: Readonly<Record<Exclude<Stroke, 'solid'>, LineStyle>> 
   grain: { width: 0.3, colour: INK.sign, dash: [] },
 };
 
-/** The colour of filled signs: arrowheads and fold triangles. */
-export const SIGN_COLOUR: string = INK.sign;
+/** How a path of a drawing is drawn; of a filled sign only the colour counts. */
+export type StyleOf = (path: DrawnPath) => LineStyle;
+
+/** Filled signs: arrowheads and fold triangles. */
+const SOLID: LineStyle = { width: 0, colour: INK.sign, dash: [] };
+
+/** How the printed pattern draws a path: by its meaning. */
+export const printedStyle: StyleOf = ({ stroke }) => (stroke === 'solid' ? SOLID : LINE_STYLES[stroke]);

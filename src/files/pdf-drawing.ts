@@ -1,6 +1,6 @@
 import { type Curve, curveBounds, curveLength } from '../plane';
 import { type Box, boxesMeet, boxGrown, type DrawnPath, type PieceDrawing } from '../sheets';
-import { LINE_STYLES, SIGN_COLOUR } from './line-styles';
+import { printedStyle, type StyleOf } from './line-styles';
 import type { PageFrame } from './page-frame';
 import type { Pen } from './pdf-pen';
 
@@ -21,14 +21,16 @@ export function drawPaths(
   window: Box,
   { map }: PageFrame,
   scale: number,
+  styleOf: StyleOf = printedStyle,
 ): void {
   const near = boxGrown(window, HALF_LINE / scale);
   for (const path of drawings.flatMap((drawing) => drawing.paths)) {
     if (path.stroke === 'solid') {
-      if (path.curves.some((curve) => boxesMeet(curveBounds(curve), near))) pen.fill(path.curves, map, SIGN_COLOUR);
+      if (path.curves.some((curve) => boxesMeet(curveBounds(curve), near)))
+        pen.fill(path.curves, map, styleOf(path).colour);
       continue;
     }
-    const style = LINE_STYLES[path.stroke];
+    const style = styleOf(path);
     const period = style.dash.reduce((sum, part) => sum + part, 0);
     for (const run of shownRuns(path, near)) {
       const phase = period > 0 ? (run.start * scale) % period : 0;

@@ -10,7 +10,7 @@ import {
   type SheetPlan,
 } from '../sheets';
 import { JOIN_NOTE_PT, placeJoinNotes } from './join-notes';
-import { INK, type LineStyle } from './line-styles';
+import { INK, type LineStyle, type StyleOf } from './line-styles';
 import { type PageFrame, sheetFrame } from './page-frame';
 import { drawPaths } from './pdf-drawing';
 import type { Pen } from './pdf-pen';
@@ -31,6 +31,8 @@ export interface SheetMatter {
   readonly ink: Ink;
   /** Lines under the label, most needed first. */
   readonly says: (shown: readonly PieceDrawing[]) => readonly string[];
+  /** How lines are drawn; by their meaning where it is left out. */
+  readonly styleOf?: StyleOf;
 }
 
 /** Draws one sheet on the current page: lines, frame, joins, words, and the joining marks last of all. */
@@ -39,7 +41,7 @@ export function drawSheet(pen: Pen, matter: SheetMatter, sheet: Sheet): void {
   const frame = sheetFrame(plan, sheet);
   const ink = inkNear(matter.ink, sheet.window);
   const shown = drawings.filter((drawing) => boxesMeet(drawing.bounds, sheet.window));
-  pen.within(frame.box, () => drawPaths(pen, shown, sheet.window, frame, plan.scale.x));
+  pen.within(frame.box, () => drawPaths(pen, shown, sheet.window, frame, plan.scale.x, matter.styleOf));
   drawJoins(pen, sheet, frame, plan);
   const words = placeWords(drawings, plan, sheet, ink, pen.widthOf);
   for (const word of words) drawWord(pen, word, frame);
