@@ -19,6 +19,10 @@ export async function writePdf(draft: Draft, options: PdfOptions, onlooker?: Onl
 export const pdfWork = async (draft: Draft, options: PdfOptions): Promise<Steps<Uint8Array>> =>
   (await import('./pdf')).pdfSteps(draft, options);
 
+/** The pattern for a projector as long work: a step for each page, of which there is one as a rule. */
+export const projectorWork = async (draft: Draft, options: PdfOptions): Promise<Steps<Uint8Array>> =>
+  (await import('./projector')).projectorSteps(draft, options);
+
 /**
  * All pieces on one sheet of the size they need, at true scale.
  *

@@ -154,6 +154,7 @@ const schemaWith = (allowance: Mm) =>
       ),
       null,
     ),
+    projector: optionalPart({ line: length(0.3, 6, 1.5), ground: v.optional(oneOf('dark', 'light'), 'dark') }),
     paper: optionalPart({
       sheet: v.optional(v.string('text'), 'A4'),
       orientation: v.optional(oneOf('auto', 'portrait', 'landscape'), 'auto'),

@@ -34,6 +34,8 @@ export interface Project {
   readonly pocket: PocketChoices | null;
   readonly sewing: { readonly machine: SewingMachine };
   readonly fit: Corrections | null;
+  /** How the pattern is thrown on the cloth: the cut line's width, and light lines on a dark ground or dark on light. */
+  readonly projector: { readonly line: Mm; readonly ground: 'dark' | 'light' };
   readonly paper: {
     readonly sheet: string;
     readonly orientation: 'auto' | 'portrait' | 'landscape';

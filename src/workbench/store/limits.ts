@@ -47,4 +47,5 @@ export const FIELD_LIMITS: Readonly<Record<string, Limits>> = {
   'allowances.crotch': within(0, 40),
   'paper.margin': within(0, 40),
   'paper.overlap': within(0, 40),
+  'projector.line': within(0.3, 6),
 };

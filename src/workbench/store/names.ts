@@ -56,6 +56,8 @@ const NAMES: Readonly<Record<string, string>> = {
   'paper.orientation': 'Turned',
   'paper.margin': 'Margin',
   'paper.overlap': 'Overlap',
+  'projector.line': 'Projected cut line',
+  'projector.ground': 'Projected ground',
   'cloth.kind': 'Cloth',
 };
 
