@@ -1,4 +1,5 @@
 import type { Draft } from '../project';
+import type { Nest } from './nest';
 import type { PdfOptions } from './pdf-options';
 import { carriedOut, type Onlooker, type Steps } from './steps';
 
@@ -33,3 +34,11 @@ export const projectorWork = async (draft: Draft, options: PdfOptions): Promise<
 export async function writeLargePdf(draft: Draft, options: PdfOptions): Promise<Uint8Array> {
   return (await import('./pdf-large')).writeLargePdf(draft, options);
 }
+
+/** Several bodies on one drawing, on joined sheets, as long work: a step for each sheet. */
+export const nestedWork = async (nest: Nest, options: PdfOptions): Promise<Steps<Uint8Array>> =>
+  (await import('./nested')).nestedSteps(nest, options);
+
+/** Several bodies on one large sheet. */
+export const nestedLargeWork = async (nest: Nest, options: PdfOptions): Promise<Steps<Uint8Array>> =>
+  (await import('./nested-large')).nestedLargeSteps(nest, options);

@@ -49,7 +49,7 @@ const LEAST_MARGIN: Mm = 8;
 const WIDEST_MARGIN: Mm = 15;
 
 /** The first sheet's paper: the plan's own, upright; A4 or Letter where the plan's is larger than A3 or Tabloid. */
-function firstPage({ paper, margin }: SheetPlan, inches: boolean): FirstPage {
+export function firstPage({ paper, margin }: SheetPlan, inches: boolean): FirstPage {
   const own = { width: Math.min(paper.width, paper.height), height: Math.max(paper.width, paper.height) };
   const small = PAPER_SIZES.find((size) => size.name === (inches ? 'Letter' : 'A4')) ?? own;
   const { width, height } = own.height > LARGEST_FIRST ? small : own;

@@ -1,0 +1,82 @@
+import { point } from '../plane';
+import type { Draft } from '../project';
+import { drawingInk, type PieceDrawing, tilePieces } from '../sheets';
+import { firstWords } from './first-words';
+import { INK } from './line-styles';
+import { type Nest, nestTitle } from './nest';
+import { nestedDrawing } from './nested-drawing';
+import { drawKey, keyRows } from './nested-key';
+import { nestedPieces } from './nested-piece';
+import { firstPage } from './pdf';
+import { drawFirst } from './pdf-first';
+import type { PdfOptions } from './pdf-options';
+import { startPdf } from './pdf-pen';
+import { drawSheet } from './pdf-sheet';
+import { baseline, lineHeight } from './print-type';
+import type { Steps } from './steps';
+import { scaleSentence } from './words';
+
+const TITLE_PT = 15;
+
+/**
+ * The nest on joined sheets: a first sheet, the key, then the sheets, each with a step of its own.
+ *
+ * @throws Refusal where the paper can't be
+ */
+export function* nestedSteps(nest: Nest, options: PdfOptions): Steps<Uint8Array> {
+  const [first] = nest;
+  const { project } = first;
+  const title = nestTitle(nest);
+  const pieces = nestedPieces(nest);
+  yield { share: 0, doing: 'laying out the sheets' };
+  const plan = tilePieces(
+    pieces.map(({ whole }) => whole),
+    project.paper,
+  );
+  const { drawings, styleOf } = nestedDrawing(pieces, plan.places);
+  const whole: Draft = { ...first, pieces: pieces.map((piece) => piece.whole), sheets: plan };
+  const page = firstPage(plan, project.units === 'inch');
+  const pen = startPdf(page.width, page.height, options.font, {
+    title,
+    subject: `${nest.length} bodies on one drawing, ${plan.sheets.length} sheets ${plan.paper.name}`,
+    date: options.date,
+  });
+  const rows = keyRows(nest);
+  const words = firstWords(whole, options.date, options.fileName ?? 'nested.pdf');
+  drawFirst(
+    pen,
+    page,
+    {
+      ...words,
+      title,
+      sections: [
+        {
+          title: `${nest.length} bodies on one drawing`,
+          sentences: [
+            'The legs lie with their side lines and crotch lines on each other; each body has a line type, a colour and a number of its own. Cut lines, folds and notches are drawn for every body; what else is in a piece stands in its own pattern.',
+          ],
+        },
+        { title: 'Bodies', sentences: rows.map(({ name, says }) => `${name}: ${says}`) },
+      ],
+    },
+    whole,
+    drawings,
+  );
+  pen.newPage(page.width, page.height);
+  pen.words(`Key: ${title}`, point(page.margin, baseline(page.margin, TITLE_PT)), { pt: TITLE_PT, colour: INK.cut });
+  drawKey(pen, rows, page.margin, page.margin + 2 * lineHeight(TITLE_PT), page.width - 2 * page.margin);
+
+  const ink = drawingInk(drawings);
+  const scale = scaleSentence(project.paper);
+  const says = (shown: readonly PieceDrawing[]) => [
+    `${shown.map(({ piece }) => piece.name).join(', ')} · ${title}`,
+    ...(scale === '' ? [] : [scale]),
+    'Test square: on the first sheet. Key: on the second.',
+  ];
+  for (const [i, sheet] of plan.sheets.entries()) {
+    yield { share: i / plan.sheets.length, doing: `sheet ${sheet.label}` };
+    pen.newPage(plan.paper.width, plan.paper.height);
+    drawSheet(pen, { plan, drawings, ink, says, styleOf }, sheet);
+  }
+  return pen.bytes();
+}
