@@ -1,7 +1,7 @@
 import type { Mm } from '../length';
 import { flattenCurves, type Point, point, TOLERANCE } from '../plane';
 import type { Draft } from '../project';
-import { type PieceDrawing, placedDrawings, type Stroke } from '../sheets';
+import { type PieceDrawing, placedDrawings, uprightPlaces, type Stroke } from '../sheets';
 
 /**
  * The layers by number, after the open standard for garment pieces in DXF (ASTM D6673, ANSI/AAMA-292), as others quote
@@ -71,8 +71,8 @@ const STROKE_LAYER: Readonly<Record<Stroke, DxfLayer | undefined>> = {
  * What a cutting file holds: each piece at its true size, its y axis up, curves as close runs of straight stretches; the
  * pieces beside each other. The paper's scale and its printer's correction belong to paper.
  */
-export function dxfPieces({ pieces, sheets }: Draft): readonly DxfPiece[] {
-  const drawings = placedDrawings(pieces, sheets.places);
+export function dxfPieces({ pieces }: Draft): readonly DxfPiece[] {
+  const drawings = placedDrawings(pieces, uprightPlaces(pieces));
   const left = Math.min(...drawings.map(({ bounds }) => bounds.left));
   const bottom = Math.max(...drawings.map(({ bounds }) => bounds.bottom));
   const names = drawings.map(({ piece }) => piece.name.replace(/[^A-Za-z0-9]+/g, '-'));

@@ -1,7 +1,7 @@
 import { type Mm, mm, Refusal, say } from '../length';
 import { point } from '../plane';
 import type { Draft } from '../project';
-import { type Box, drawingInk, inkBounds, placedDrawings } from '../sheets';
+import { type Box, drawingInk, inkBounds, placedDrawings, uprightPlaces } from '../sheets';
 import { INK, type LineStyle } from './line-styles';
 import { frameAt } from './page-frame';
 import { drawPaths } from './pdf-drawing';
@@ -30,7 +30,7 @@ export function writeLargePdf(draft: Draft, options: PdfOptions): Uint8Array {
   const { project } = draft;
   const { scale, correctX, correctY } = project.paper;
   const factor = { x: scale * correctX, y: scale * correctY };
-  const drawings = placedDrawings(draft.pieces, draft.sheets.places);
+  const drawings = placedDrawings(draft.printed, uprightPlaces(draft.printed));
   const box = inkBounds(drawingInk(drawings));
   const frame = frameAt(MARGIN, MARGIN, box, factor);
   const squares = TEST_SQUARES.reduce((sum, { side }) => sum + side + GAP, 0);

@@ -18,7 +18,7 @@ import { scaleSentence } from './words';
  */
 export function* pdfSteps(draft: Draft, options: PdfOptions): Steps<Uint8Array> {
   const { project, sheets: plan } = draft;
-  const drawings = placedDrawings(draft.pieces, plan.places);
+  const drawings = placedDrawings(draft.printed, plan.places);
   const page = firstPage(plan, project.units === 'inch');
   const pen = startPdf(page.width, page.height, options.font, {
     title: project.name,

@@ -9,7 +9,7 @@ import {
   inkBounds,
   inkCrosses,
   type PieceDrawing,
-  placedDrawings,
+  placedDrawings, uprightPlaces,
 } from '../sheets';
 import { type LineStyle, printedStyle, type StyleOf } from './line-styles';
 import { frameAt, type PageFrame } from './page-frame';
@@ -76,7 +76,7 @@ const GROUNDS: Readonly<Record<'dark' | 'light', Ground>> = {
  */
 export function* projectorSteps(draft: Draft, options: PdfOptions): Steps<Uint8Array> {
   const { project } = draft;
-  const drawings = placedDrawings(draft.pieces, draft.sheets.places);
+  const drawings = placedDrawings(draft.pieces, uprightPlaces(draft.pieces));
   const pages = projectorPages(drawings, project.projector.line);
   const { units } = project;
   const ground = GROUNDS[project.projector.ground];

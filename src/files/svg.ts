@@ -1,5 +1,5 @@
 import type { Draft } from '../project';
-import { boxGrown, drawingInk, inkBounds, LAYERS, placedDrawings } from '../sheets';
+import { boxGrown, drawingInk, inkBounds, LAYERS, placedDrawings, uprightPlaces } from '../sheets';
 import { printedStyle } from './line-styles';
 import { SVG_LINES, SVG_WORDS, svgFile, svgGroup, svgPath, svgText, withWords } from './svg-parts';
 
@@ -12,7 +12,7 @@ const BORDER = 10;
  * paper.
  */
 export function writeSvg(draft: Draft): string {
-  const drawings = placedDrawings(draft.pieces, draft.sheets.places);
+  const drawings = placedDrawings(draft.pieces, uprightPlaces(draft.pieces));
   const { project } = draft;
   const texts = drawings.flatMap((drawing) => drawing.texts);
   const frame = {

@@ -54,6 +54,8 @@ export interface Draft {
   /** The leg with casing and hem, as the order of work folds and sews them. */
   readonly finished: FinishedLeg;
   readonly pieces: readonly Piece[];
+  /** The same as they are put on paper: with wider allowances where a sample below true size keeps them full. */
+  readonly printed: readonly Piece[];
   /** What is cut or bought to length beside the cloth. */
   readonly notions: Notions;
   readonly measures: Measures;

@@ -10,6 +10,7 @@ import {
   hemPlan,
   notionsOf,
   otherPieces,
+  type Piece,
   waistOpening,
 } from '../edges';
 import {
@@ -96,7 +97,12 @@ function drafted(project: Project, watch: StageWatch): Draft {
   watch('checks');
 
   const pieces = [finished.piece, ...otherPieces(leg, finished, choices, body)];
-  const sheets = tilePieces(pieces, project.paper);
+  const printed = printedPieces(project, pieces, (allowances) => {
+    const wider = { ...choices, allowances };
+    const again = finishLeg(leg, wider);
+    return [again.piece, ...otherPieces(leg, again, wider, body)];
+  });
+  const sheets = tilePieces(printed, project.paper);
   watch('sheets');
 
   const working = workingOf({ project, body, drafted, joined, leg, legChoices, finished, choices, notions, measures });
@@ -111,6 +117,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
     legChoices,
     finished,
     pieces,
+    printed,
     notions,
     measures,
     checks,
@@ -118,6 +125,26 @@ function drafted(project: Project, watch: StageWatch): Draft {
     sheets,
     working,
   };
+}
+
+/** A sample below true size may keep its allowances full: then they are drawn wider, and come out true on the paper. */
+function printedPieces(
+  { paper, allowances }: Project,
+  pieces: readonly Piece[],
+  finished: (allowances: Project['allowances']) => readonly Piece[],
+): readonly Piece[] {
+  if (paper.scale === 1 || paper.allowances === 'scaled') return pieces;
+  const { inseam, crotch, waist, hem } = allowances;
+  const wide = (width: Mm) => width / paper.scale;
+  return finished({ inseam: wide(inseam), crotch: wide(crotch), waist: wide(waist), hem: wide(hem) });
+}
+
+/**
+ * The same draft on as few sheets as a longer search finds: for paper that is printed, and for the screen once nothing
+ * has changed for a while.
+ */
+export function withFewestSheets(drafted: Draft): Draft {
+  return { ...drafted, sheets: tilePieces(drafted.printed, drafted.project.paper, 'thorough') };
 }
 
 interface FittedLeg {

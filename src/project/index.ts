@@ -1,6 +1,6 @@
 export { valueAt, withValue } from './at-path';
 export { clothOf, clothWidthsOf } from './cloth';
-export { draft, type StageWatch } from './draft';
+export { draft, type StageWatch, withFewestSheets } from './draft';
 export type * from './draft-types';
 export { exampleProject } from './example';
 export { LARGEST_FILE, openProject, saveProject, tooLarge } from './open';

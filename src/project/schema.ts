@@ -160,9 +160,12 @@ const schemaWith = (allowance: Mm) =>
       orientation: v.optional(oneOf('auto', 'portrait', 'landscape'), 'auto'),
       margin: length(0, 60, 10),
       overlap: length(0, 40, 10),
-      scale: v.optional(v.literal(1, 'notYet|scale other than 1'), 1),
-      correctX: v.optional(v.literal(1, 'notYet|printer correction'), 1),
-      correctY: v.optional(v.literal(1, 'notYet|printer correction'), 1),
+      ownWidth: length(150, 5080, 900),
+      ownHeight: length(150, 5080, 1500),
+      scale: figure(0.1, 1, 1),
+      allowances: v.optional(oneOf('scaled', 'full'), 'scaled'),
+      correctX: figure(0.95, 1.05, 1),
+      correctY: figure(0.95, 1.05, 1),
     }),
   });
 
@@ -189,10 +192,10 @@ function problemOf(issue: v.BaseIssue<unknown>): Problem {
   const inner = (issue.issues ?? []).find((i) => (i.path?.length ?? 0) > 0);
   const path = [...(issue.path ?? []), ...(inner?.path ?? [])].map((item) => String(item.key));
   const field = path.join('.') || 'project';
-  return { field, value: (inner ?? issue).input, phrase: phraseOf((inner ?? issue).message, path.at(-1) ?? '') };
+  return { field, value: (inner ?? issue).input, phrase: phraseOf((inner ?? issue).message) };
 }
 
-function phraseOf(code: string, key: string): Phrase {
+function phraseOf(code: string): Phrase {
   const [kind = '', ...rest] = code.split('|');
   const value = (unit: string | undefined, text: string | undefined) =>
     unit === 'mm' ? mm(Number(text)) : number(Number(text), 3);
@@ -217,7 +220,6 @@ function phraseOf(code: string, key: string): Phrase {
   if (kind === 'twoPoints') return say`must be two points: [[x, y], [x, y]] in millimetres.`;
   if (kind === 'curve') return say`must be four points: start, two handles, end.`;
   if (kind === 'curves') return say`must be a list of curves.`;
-  if (kind === 'notYet') return say`a ${rest[0] ?? key} can't be drafted yet; leave it out.`;
   return say`has no place here.`;
 }
 

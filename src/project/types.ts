@@ -41,7 +41,11 @@ export interface Project {
     readonly orientation: 'auto' | 'portrait' | 'landscape';
     readonly margin: Mm;
     readonly overlap: Mm;
+    readonly ownWidth: Mm;
+    readonly ownHeight: Mm;
     readonly scale: number;
+    /** Of a sample below true size: whether the seam allowances are drawn smaller too. */
+    readonly allowances: 'scaled' | 'full';
     readonly correctX: number;
     readonly correctY: number;
   };

@@ -1,6 +1,7 @@
 import { cutCurves, type LineKind, type Piece, type PieceText } from '../edges';
-import { type Curve, curveMap, type Edge, type Point, point, straight } from '../plane';
-import { pieceBounds } from './bounds';
+import { type Curve, curveBounds, curveMap, type Edge, type Point, point, straight } from '../plane';
+import { boxRound } from './bounds';
+import { placer } from './placer';
 import { arrowheads, foldTriangles, notchTicks } from './symbols';
 import type { Box } from './types';
 
@@ -71,15 +72,17 @@ const LINE_STROKE: Readonly<Record<LineKind, Stroke>> = {
  *
  * @param piece the finished piece
  * @param shift added to every point: where the piece lies among others (default: where it was drafted)
+ * @param turn degrees, clockwise as seen, about the origin and before the shift
  */
-export function pieceDrawing(piece: Piece, shift: Point = point(0, 0)): PieceDrawing {
+export function pieceDrawing(piece: Piece, shift: Point = point(0, 0), turn = 0): PieceDrawing {
+  const place = placer({ turn, shift });
   const paths: DrawnPath[] = [];
   const draw = (layer: Layer, stroke: Stroke, name: string, curves: readonly Curve[], closed = false) =>
     paths.push({
       layer,
       stroke,
       name,
-      curves: curves.map((curve) => curveMap(curve, (p) => movedBy(p, shift))),
+      curves: curves.map((curve) => curveMap(curve, place)),
       closed,
     });
 
@@ -97,18 +100,12 @@ export function pieceDrawing(piece: Piece, shift: Point = point(0, 0)): PieceDra
   draw('marks', 'grain', 'grainline', [straight(from, to)]);
   for (const head of arrowheads(from, to)) draw('marks', 'solid', 'grainline', head, true);
 
-  const box = pieceBounds(piece);
   const order = (path: DrawnPath) => LAYERS.indexOf(path.layer);
   return {
     piece,
-    bounds: {
-      left: box.left + shift.x,
-      top: box.top + shift.y,
-      right: box.right + shift.x,
-      bottom: box.bottom + shift.y,
-    },
+    bounds: boxRound(cutCurves(piece).map((curve) => curveBounds(curveMap(curve, place)))),
     paths: paths.sort((a, b) => order(a) - order(b)),
-    texts: piece.texts.map((text) => ({ ...text, at: movedBy(text.at, shift) })),
+    texts: piece.texts.map((text) => ({ ...text, at: place(text.at), turn: text.turn + turn })),
   };
 }
 
@@ -116,5 +113,3 @@ export function pieceDrawing(piece: Piece, shift: Point = point(0, 0)): PieceDra
 function sewnEdges(piece: Piece): readonly Edge[] {
   return piece.stitchLine.filter((edge) => piece.cutLine.some((cut) => cut.name === edge.name && cut.allowance > 0));
 }
-
-const movedBy = (p: Point, shift: Point): Point => point(p.x + shift.x, p.y + shift.y);

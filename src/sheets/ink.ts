@@ -3,7 +3,7 @@ import type { PieceDrawing, Stroke } from './drawing';
 import type { Box } from './types';
 
 /** How closely curves are followed when it is only asked whether they touch a box: a tenth of the cut line's width. */
-const INK_CHORD = 0.05;
+export const INK_CHORD = 0.05;
 
 /** One curve of a drawing as a polyline. */
 export interface InkLine {

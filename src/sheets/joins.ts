@@ -1,6 +1,6 @@
 import type { Mm } from '../length';
 import type { Point } from '../plane';
-import { type Cell, cellKey, type Grid, gridCell, gridWindow } from './grid';
+import { type Cell, cellKey, cellSight, type Grid, gridWindow } from './grid';
 import type { Ink } from './ink';
 import { type MarkLine, markPlaces } from './marks';
 import type { JoinMark, Sheet } from './types';
@@ -34,15 +34,18 @@ export function markedJoins(grid: Grid, cells: readonly Cell[], ink: Ink): reado
 function cellJoins(grid: Grid, cells: readonly Cell[]): readonly Join[] {
   const printed = new Set(cells.map(cellKey));
   return cells.flatMap((first) => {
-    const { left, right, top, bottom } = gridCell(grid, first);
+    const own = cellSight(grid, printed, first);
     const beside = { row: first.row, column: first.column + 1 };
     const below = { row: first.row + 1, column: first.column };
     const joins: Join[] = [];
+    // A join runs where both sheets are in sight; beyond its end one of them lies under a third.
     if (printed.has(cellKey(beside))) {
-      joins.push({ first, second: beside, runs: 'down', at: gridWindow(grid, beside).left, from: top, to: bottom });
+      const to = Math.min(own.bottom, cellSight(grid, printed, beside).bottom);
+      joins.push({ first, second: beside, runs: 'down', at: gridWindow(grid, beside).left, from: own.top, to });
     }
     if (printed.has(cellKey(below))) {
-      joins.push({ first, second: below, runs: 'across', at: gridWindow(grid, below).top, from: left, to: right });
+      const to = Math.min(own.right, cellSight(grid, printed, below).right);
+      joins.push({ first, second: below, runs: 'across', at: gridWindow(grid, below).top, from: own.left, to });
     }
     return joins;
   });

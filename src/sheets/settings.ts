@@ -1,10 +1,12 @@
 import { type Mm, mm, number, type Phrase, type Problem, Refusal, say } from '../length';
-import { type PaperSize, paperSize } from './paper-sizes';
+import { LARGEST_PAGE, OWN_SIZE, type PaperSize, paperSize, SMALLEST_PAGE } from './paper-sizes';
 import type { PaperSettings } from './types';
 
 /** One way to lay the paper: the settings worked out, ready to tile with. */
 export interface PaperWay {
   readonly paper: PaperSize;
+  /** Cut to the length that is needed, down the page where it is upright, along it where it lies across. */
+  readonly roll: boolean;
   readonly margin: Mm;
   readonly overlap: Mm;
   readonly scale: { readonly x: number; readonly y: number };
@@ -21,7 +23,7 @@ const WIDEST_MARGIN: Mm = 40;
 /** A class sample below a tenth is no use to anyone. */
 const LEAST_SCALE = 0.1;
 /** A printer that is off by more than a twentieth is not off, it is fitting to the page. */
-const WIDEST_CORRECTION = 0.05;
+export const WIDEST_CORRECTION = 0.05;
 
 /**
  * The ways in which the paper may be laid: one, or upright and across where the project leaves it open.
@@ -29,11 +31,13 @@ const WIDEST_CORRECTION = 0.05;
  * @throws Refusal naming every field that can't be: unknown size, margin, overlap, scale or correction out of its limits
  */
 export function paperWays(settings: PaperSettings): readonly PaperWay[] {
-  const size = paperSize(settings.sheet);
+  const size = paperSize(settings.sheet, { width: settings.ownWidth, height: settings.ownHeight });
   const problems = paperProblems(settings, size);
   if (problems.length > 0) throw new Refusal(problems);
-  const across: PaperSize = { name: size.name, width: size.height, height: size.width };
-  if (settings.orientation === 'portrait') return [paperWay(size, settings)];
+  const across: PaperSize = { ...size, width: size.height, height: size.width };
+  // On a roll turning the paper is turning the piece, which the search does anyway.
+  if (settings.orientation === 'portrait' || (size.roll && settings.orientation === 'auto'))
+    return [paperWay(size, settings)];
   if (settings.orientation === 'landscape') return [paperWay(across, settings)];
   return [paperWay(size, settings), paperWay(across, settings)];
 }
@@ -49,7 +53,7 @@ function paperWay(paper: PaperSize, settings: PaperSettings): PaperWay {
   const width = (paper.width - 2 * margin) / scale.x;
   const height = (paper.height - 2 * margin) / scale.y;
   const pitch = { x: width - overlap / scale.x, y: height - overlap / scale.y };
-  return { paper, margin, overlap, scale, window: { width, height }, pitch };
+  return { paper, roll: paper.roll, margin, overlap, scale, window: { width, height }, pitch };
 }
 
 function paperProblems(settings: PaperSettings, size: PaperSize): readonly Problem[] {
@@ -59,6 +63,14 @@ function paperProblems(settings: PaperSettings, size: PaperSize): readonly Probl
     problems.push({ field: `paper.${field}`, value, phrase });
   if (!['auto', 'portrait', 'landscape'].includes(orientation)) {
     wrong('orientation', orientation, ['must be auto, portrait or landscape']);
+  }
+  if (settings.sheet === OWN_SIZE) {
+    for (const field of ['ownWidth', 'ownHeight'] as const) {
+      const side = settings[field];
+      if (side >= SMALLEST_PAGE && side <= LARGEST_PAGE) continue;
+      wrong(field, side, say`a sheet's side must be between ${mm(SMALLEST_PAGE)} and ${mm(LARGEST_PAGE)}, which is the longest that a PDF page can be`);
+    }
+    if (problems.length > 0) return problems;
   }
   const marginFits = margin >= 0 && margin <= WIDEST_MARGIN;
   if (!marginFits) wrong('margin', margin, say`the margin must be between ${mm(0)} and ${mm(WIDEST_MARGIN)}`);

@@ -1,50 +1,46 @@
 import { cutCurves, type Piece } from '../edges';
 import { type Curve, curveMap, curveMeetsLine, curvePoint, outlineArea, type Point, point } from '../plane';
-import { boxGrids, type Cell, cellKey, type Grid, gridCell, gridWindow, inkedCells, printedCells } from './grid';
+import { type Cell, cellKey, cellSight, type Grid, gridWindow } from './grid';
 import { drawingInk, type Ink } from './ink';
 import { type MarkedJoin, markedJoins, ownJoins } from './joins';
 import { sheetLabel } from './label';
-import { placedDrawings, placePieces } from './places';
-import { type PaperWay, paperWays } from './settings';
-import type { PaperSettings, SheetPlan } from './types';
+import { type Layout, rollCut } from './layout';
+import { pieceInk } from './piece-ink';
+import { placer } from './placer';
+import { placedDrawings } from './places';
+import { fewestSheets, type Search } from './search';
+import { paperWays } from './settings';
+import type { Box, PaperSettings, PiecePlace, SheetPlan } from './types';
 
-/** Places tried for the grid, each way: few at first, more only where a mark would have to cover a line. */
-const COARSE = 5;
-const FINE = 9;
-/** Marking is the dear part of the search; of equally good grids no more are marked. */
-const MOST_MARKED = 8;
+/** Marking is the dear part of the search; of equally good layouts no more are marked. */
+const MOST_MARKED = { quick: 6, thorough: 16 } as const;
 
 /**
- * Spreads the pieces over sheets of one size: every line is on a sheet, blank sheets are dropped, and neighbours bear
- * halves of the same marks.
+ * Spreads the pieces over sheets of one size: every line is in sight on a sheet, blank sheets are dropped, and
+ * neighbours bear halves of the same marks.
  *
  * A sheet's window is the paper without its margins; the next sheet starts an overlap before the window ends. So the
  * right (lower) sheet is trimmed along its left (upper) join, where its own drawing begins, and laid on the left
- * (upper) sheet's join; that one's lines run on below it to the end of the overlap.
+ * (upper) sheet's join; that one's lines run on below it to the end of the overlap. Where there is no next sheet, the
+ * overlap shows its lines.
  *
- * The grid is tried at its corner and pushed, upright and across: fewer sheets win, then fewer rows, then marks that
- * cover no line, then the grid that was pushed least.
+ * Fewer sheets win, then marks that cover no line, then a drawing that is not turned, then fewer rows.
  *
- * @param pieces at least one
+ * @param pieces at least one; the first is taken for the largest
  * @param settings the project's paper
+ * @param search `quick` tries every shift upright and across, for redrawing at each change; `thorough` also turns the
+ *   first piece a little either way, and comes to a plan with no more sheets
  * @throws Refusal where the paper can't be: unknown size, margin, overlap, scale or correction out of their limits
  */
-export function tilePieces(pieces: readonly Piece[], settings: PaperSettings): SheetPlan {
-  const ways = paperWays(settings);
-  const places = placePieces(pieces);
-  const ink = drawingInk(placedDrawings(pieces, places));
-  const cuts = pieces.map((piece, i) => shifted(cutCurves(piece), places[i]?.shift ?? point(0, 0)));
-  const search = (tried: readonly PaperWay[], pushes: number) =>
-    bestLaid(
-      tried.flatMap((way) => boxGrids(ink, way, pushes)),
-      ink,
-    );
-  const coarse = search(ways, COARSE);
-  // Only the marks are looked at again, so the paper stays turned as it was found best.
-  const { grid, cells, joins } = coarse.covering === 0 ? coarse : search([coarse.grid.way], FINE);
+export function tilePieces(pieces: readonly Piece[], settings: PaperSettings, search: Search = 'quick'): SheetPlan {
+  const layouts = fewestSheets(pieces.map(pieceInk), paperWays(settings), search);
+  const { layout, joins } = bestMarked(pieces, layouts.slice(0, MOST_MARKED[search]));
+  const { cells, places, box } = layout;
+  const grid = { ...layout.grid, way: rollCut(layout.grid.way, box, layout.grid) };
   const { paper, margin, overlap, scale } = grid.way;
+  const { name, width, height } = paper;
   return {
-    paper,
+    paper: { name, width, height },
     margin,
     overlap,
     scale,
@@ -58,58 +54,70 @@ export function tilePieces(pieces: readonly Piece[], settings: PaperSettings): S
       window: gridWindow(grid, cell),
       ...ownJoins(cell, joins),
     })),
-    lowerBound: lowerBound(grid, cells, cuts),
+    lowerBound: lowerBound(grid, cells, placedCuts(pieces, places)),
   };
 }
 
-/** A grid with the sheets that must be printed and their marked joins. */
-interface Laid {
-  readonly grid: Grid;
-  readonly cells: readonly Cell[];
+interface Marked {
+  readonly layout: Layout;
   readonly joins: readonly MarkedJoin[];
-  /** Joins whose marks cover a line. */
-  readonly covering: number;
 }
 
-/** The first grid with the fewest sheets, then rows, then marks that have to cover a line. */
-function bestLaid(grids: readonly Grid[], ink: Ink): Laid {
-  const inked = grids
-    .map((grid) => ({ grid, cells: inkedCells(grid, ink) }))
-    .sort((a, b) => a.cells.length - b.cells.length);
-  // Bridges only add sheets: once a grid has more inked cells than another has sheets, none after it can win.
-  const printed: { readonly grid: Grid; readonly cells: readonly Cell[] }[] = [];
-  let fewest = Number.POSITIVE_INFINITY;
-  for (const { grid, cells } of inked) {
-    if (cells.length > fewest) break;
-    const laid = printedCells(grid, cells);
-    fewest = Math.min(fewest, laid.cells.length);
-    printed.push(laid);
-  }
-  const small = printed.filter(({ cells }) => cells.length === fewest);
-  const rows = Math.min(...small.map(({ grid }) => grid.rows));
-  let best: Laid | undefined;
-  for (const { grid, cells } of small.filter((laid) => laid.grid.rows === rows).slice(0, MOST_MARKED)) {
-    const joins = markedJoins(grid, cells, ink);
+/** The first layout whose marks cover no line, or the one whose marks cover the fewest. */
+function bestMarked(pieces: readonly Piece[], layouts: readonly Layout[]): Marked {
+  let best: Marked | undefined;
+  let least = Number.POSITIVE_INFINITY;
+  const inks = new Map<readonly PiecePlace[], Ink>();
+  for (const layout of layouts) {
+    const { grid, cells, places } = layout;
+    const ink = inks.get(places) ?? drawingInk(placedDrawings(pieces, places));
+    inks.set(places, ink);
+    const joins = markedJoins({ ...grid, way: rollCut(grid.way, layout.box, grid) }, cells, ink);
     const covering = joins.filter((join) => !join.clear).length;
-    if (!best || covering < best.covering) best = { grid, cells, joins, covering };
+    if (covering < least) {
+      least = covering;
+      best = { layout, joins };
+    }
     if (covering === 0) break;
   }
   if (!best) throw new RangeError('there is no way to lay the paper');
   return best;
 }
 
+const placedCuts = (pieces: readonly Piece[], places: readonly PiecePlace[]): readonly (readonly Curve[])[] =>
+  pieces.map((piece, i) => {
+    const place = placer(places[i] ?? { turn: 0, shift: point(0, 0) });
+    return cutCurves(piece).map((curve) => curveMap(curve, place));
+  });
+
+/** The pieces' area, less what lies on blank sheets that were dropped, over the area of one window, rounded up. */
 function lowerBound(grid: Grid, cells: readonly Cell[], cuts: readonly (readonly Curve[])[]): number {
   const printed = new Set(cells.map(cellKey));
   let area = cuts.reduce((sum, curves) => sum + Math.abs(outlineArea(curves)), 0);
   for (let row = 0; row < grid.rows; row += 1) {
     for (let column = 0; column < grid.columns; column += 1) {
       if (printed.has(cellKey({ row, column }))) continue;
-      const { left, right, top, bottom } = gridCell(grid, { row, column });
+      const { left, right, top, bottom } = unseen(grid, printed, { row, column });
       const middle = point((left + right) / 2, (top + bottom) / 2);
       if (cuts.some((curves) => holds(curves, middle))) area -= (right - left) * (bottom - top);
     }
   }
-  return Math.ceil(area / (grid.way.window.width * grid.way.window.height));
+  return Math.max(1, Math.ceil(area / (grid.way.window.width * grid.way.window.height)));
+}
+
+/** What no printed sheet shows of a blank one's place: without the overlaps of those before and above it. */
+function unseen(grid: Grid, printed: ReadonlySet<string>, cell: Cell): Box {
+  const { row, column } = cell;
+  const window = gridWindow(grid, cell);
+  const { pitch } = grid.way;
+  const before = { row, column: column - 1 };
+  const above = { row: row - 1, column };
+  return {
+    left: printed.has(cellKey(before)) ? cellSight(grid, printed, before).right : window.left,
+    top: printed.has(cellKey(above)) ? cellSight(grid, printed, above).bottom : window.top,
+    right: window.left + pitch.x,
+    bottom: window.top + pitch.y,
+  };
 }
 
 /** Whether a closed run of curves holds a point: a line to the right crosses it an odd number of times. */
@@ -119,6 +127,3 @@ function holds(curves: readonly Curve[], p: Point): boolean {
   );
   return crossings.length % 2 === 1;
 }
-
-const shifted = (curves: readonly Curve[], shift: Point): readonly Curve[] =>
-  curves.map((curve) => curveMap(curve, (p) => point(p.x + shift.x, p.y + shift.y)));

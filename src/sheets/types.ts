@@ -3,8 +3,11 @@ import type { Point } from '../plane';
 
 /** What the project says about paper: the same fields as `paper` in the project file. */
 export interface PaperSettings {
-  /** A name of the table of sizes, e.g. `A4`. */
+  /** A name of the table of sizes, e.g. `A4`, or `own`. */
   readonly sheet: string;
+  /** The two sides of a sheet of one's own; used where `sheet` is `own`. */
+  readonly ownWidth: Mm;
+  readonly ownHeight: Mm;
   readonly orientation: 'auto' | 'portrait' | 'landscape';
   /** The strip round every sheet that the printer can't reach. */
   readonly margin: Mm;
@@ -51,13 +54,14 @@ export interface Sheet {
 /** Where a piece lies on the drawing that is spread over the sheets. */
 export interface PiecePlace {
   readonly piece: string;
-  /** Added to every point of the piece; the first piece keeps its own coordinates. */
+  /** Degrees, clockwise as seen: it is turned about the origin first, then shifted. */
+  readonly turn: number;
   readonly shift: Point;
 }
 
 /** How the pieces are spread over sheets of one size. */
 export interface SheetPlan {
-  /** As it is put into the printer's way: `width` is the longer one where the plan is landscape. */
+  /** As it is put into the printer's way: `width` is the longer one where the plan is landscape; a roll's is as long as it is cut. */
   readonly paper: { readonly name: string; readonly width: Mm; readonly height: Mm };
   readonly margin: Mm;
   readonly overlap: Mm;

@@ -6,6 +6,8 @@ export const A4: PaperSettings = {
   orientation: 'auto',
   margin: 10,
   overlap: 10,
+  ownWidth: 900,
+  ownHeight: 1500,
   scale: 1,
   correctX: 1,
   correctY: 1,

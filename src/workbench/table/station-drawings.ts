@@ -3,7 +3,7 @@ import { cutCurves } from '../../edges';
 import { legCurves } from '../../leg';
 import { outlineCurves } from '../../plane';
 import type { Draft } from '../../project';
-import { type Box, placedDrawings } from '../../sheets';
+import { type Box, placedDrawings, uprightPlaces } from '../../sheets';
 import type { Station } from '../store/stations';
 import { apart } from './apart';
 import { boxRound, curvesBox } from './bounds';
@@ -24,14 +24,16 @@ export interface StationDrawing {
   readonly says: string;
 }
 
-const pieceBox = ({ pieces, sheets }: Draft): Box =>
-  boxRound(
+function pieceBox({ pieces }: Draft): Box {
+  const places = uprightPlaces(pieces);
+  return boxRound(
     pieces.map((piece, i) => {
       const box = curvesBox(cutCurves(piece));
-      const { x, y } = sheets.places[i]?.shift ?? { x: 0, y: 0 };
+      const { x, y } = places[i]?.shift ?? { x: 0, y: 0 };
       return { left: box.left + x, right: box.right + x, top: box.top + y, bottom: box.bottom + y };
     }),
   );
+}
 
 export const STATION_DRAWINGS: Readonly<Record<Station, StationDrawing>> = {
   body: {
@@ -62,8 +64,8 @@ export const STATION_DRAWINGS: Readonly<Record<Station, StationDrawing>> = {
   paper: {
     Drawing: SheetsDrawing,
     says: 'The sheets of paper over the finished leg',
-    box({ pieces, sheets }) {
-      const drawn = placedDrawings(pieces, sheets.places).flatMap(({ paths }) => paths.flatMap((path) => path.curves));
+    box({ printed, sheets }) {
+      const drawn = placedDrawings(printed, sheets.places).flatMap(({ paths }) => paths.flatMap((path) => path.curves));
       return boxRound([curvesBox(drawn), ...sheets.sheets.map((sheet) => sheet.window)]);
     },
   },

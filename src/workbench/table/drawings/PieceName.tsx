@@ -1,5 +1,6 @@
 import { cutCurves, type Piece } from '../../../edges';
 import type { Draft } from '../../../project';
+import { uprightPlaces } from '../../../sheets';
 import { curvesBox } from '../bounds';
 import { Word } from '../Word';
 
@@ -17,8 +18,8 @@ export function PieceName({ piece }: { readonly piece: Piece }) {
   );
 }
 
-/** Where a piece lies among the others, as an SVG transform: the same places as on paper. */
-export function placeOf({ sheets }: Draft, index: number): string | undefined {
-  const shift = sheets.places[index]?.shift;
+/** Where a piece lies among the others, as an SVG transform; on paper it may lie elsewhere. */
+export function placeOf({ pieces }: Draft, index: number): string | undefined {
+  const shift = uprightPlaces(pieces)[index]?.shift;
   return shift && (shift.x !== 0 || shift.y !== 0) ? `translate(${shift.x} ${shift.y})` : undefined;
 }

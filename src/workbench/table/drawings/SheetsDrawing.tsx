@@ -7,13 +7,13 @@ import { Line } from './Line';
 
 /** The pieces as they are printed, with the sheets that carry them laid over. */
 export function SheetsDrawing({ draft }: DrawingProps) {
-  const { pieces, sheets } = draft;
+  const { printed, sheets } = draft;
   return (
     <>
       {sheets.sheets.map((sheet) => (
         <SheetGround key={sheet.label} sheet={sheet} />
       ))}
-      {placedDrawings(pieces, sheets.places).map(({ piece, paths, texts }) => (
+      {placedDrawings(printed, sheets.places).map(({ piece, paths, texts }) => (
         <g key={piece.name}>
           <path
             className="tint-sheet"

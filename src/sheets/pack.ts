@@ -1,0 +1,164 @@
+import type { Mm } from '../length';
+import { point } from '../plane';
+import type { Cell } from './grid';
+import { type PieceInk, stretchesBox, stretchesPlaced } from './piece-ink';
+import { PIECE_GAP } from './places';
+import { type Raster, rasterHolds } from './raster';
+import type { PaperWay } from './settings';
+import type { Box, PiecePlace } from './types';
+
+/** What smaller pieces are laid around: the main piece, and the grid that lies over it. */
+export interface Ground {
+  readonly way: PaperWay;
+  /** The grid's corner; its cells go on to all sides. */
+  readonly left: Mm;
+  readonly top: Mm;
+  /** The sheets that the main piece needs. */
+  readonly cells: readonly Cell[];
+  /** The main piece, filled. */
+  readonly filled: Raster;
+  readonly box: Box;
+}
+
+/** Half of the widest line and a hair: what a piece's box takes more than its lines' middles, on the paper. */
+const RIM: Mm = 0.5;
+/** Places tried along a window's shorter side. */
+const STEPS = 24;
+
+/**
+ * Lays the smaller pieces on the main piece's grid, the largest first, each turned or not: where they add the fewest
+ * sheets, then where they cross the fewest joins, then near the main piece. On a roll, where they make it the least
+ * longer. They are taken for their boxes, the main piece for what it is.
+ *
+ * Among the places tried are those whose corner is a sheet's corner, so that no piece ever needs more sheets than it
+ * would alone on a grid of its own.
+ *
+ * @returns a place for each piece, in their order
+ */
+export function packPieces(ground: Ground, pieces: readonly PieceInk[]): readonly PiecePlace[] {
+  const sizes = pieces.map((piece) => ({ piece, box: stretchesBox(piece.stretches) }));
+  const area = ({ box }: { readonly box: Box }) => (box.right - box.left) * (box.bottom - box.top);
+  const found = new Map<PieceInk, PiecePlace>();
+  const printed = new Set(ground.cells.map(({ column, row }) => key(column, row)));
+  const taken: Box[] = [];
+  let all = ground.box;
+  for (const { piece } of sizes.toSorted((a, b) => area(b) - area(a))) {
+    const turned = [0, 90].map((turn) => ({ turn, box: stretchesBox(stretchesPlaced(piece.stretches, turn)) }));
+    let best: Tried | undefined;
+    for (const { turn, box } of turned) best = bestPlace(ground, { turn, box }, { printed, taken, all }, best);
+    if (!best) throw new RangeError('there is no place left beside the pieces');
+    const { turn, box, own } = best;
+    const to = best.at;
+    found.set(piece, { piece: piece.name, turn, shift: point(to.left - own.left, to.top - own.top) });
+    taken.push(to);
+    for (const cell of touched(ground, to)) printed.add(cell);
+    all = box;
+  }
+  return pieces.map((piece) => found.get(piece) as PiecePlace);
+}
+
+interface Laid {
+  readonly printed: ReadonlySet<number>;
+  readonly taken: readonly Box[];
+  /** Round everything laid so far. */
+  readonly all: Box;
+}
+
+interface Tried {
+  readonly turn: number;
+  /** Where the piece's box is before it is shifted, and after. */
+  readonly own: Box;
+  readonly at: Box;
+  /** Round everything laid then. */
+  readonly box: Box;
+  readonly cost: number;
+}
+
+function bestPlace(
+  ground: Ground,
+  { turn, box }: { readonly turn: number; readonly box: Box },
+  { printed, taken, all }: Laid,
+  before: Tried | undefined,
+): Tried | undefined {
+  const { way } = ground;
+  const width = box.right - box.left;
+  const height = box.bottom - box.top;
+  const gap = { x: PIECE_GAP / way.scale.x, y: PIECE_GAP / way.scale.y };
+  const xs = tried(way.window.width, way.pitch.x, ground.left, all.left - width - gap.x, all.right + gap.x, width);
+  const ys = way.roll
+    ? tried(way.window.height, way.pitch.y, ground.top, ground.top, all.bottom + gap.y, height)
+    : tried(way.window.height, way.pitch.y, ground.top, all.top - height - gap.y, all.bottom + gap.y, height);
+  const columns = xs.map((x) => span(x - ground.left, width, way.pitch.x, way.window.width, RIM / way.scale.x));
+  const rows = ys.map((y) => span(y - ground.top, height, way.pitch.y, way.window.height, RIM / way.scale.y));
+  let best = before;
+  const middle = { x: (ground.box.left + ground.box.right) / 2, y: (ground.box.top + ground.box.bottom) / 2 };
+  for (const [j, top] of ys.entries()) {
+    const [r0, r1] = rows[j] as readonly [number, number];
+    const longer = way.roll ? Math.max(0, top + height - all.bottom) : 0;
+    for (const [i, left] of xs.entries()) {
+      const [c0, c1] = columns[i] as readonly [number, number];
+      let added = 0;
+      for (let r = r0; r <= r1; r += 1) for (let c = c0; c <= c1; c += 1) if (!printed.has(key(c, r))) added += 1;
+      const cells = (r1 - r0 + 1) * (c1 - c0 + 1);
+      const away = Math.hypot(left + width / 2 - middle.x, top + height / 2 - middle.y);
+      const cost = added * 1e4 + longer + cells * 10 + away * 1e-3;
+      if (best && cost >= best.cost) continue;
+      const at = { left, top, right: left + width, bottom: top + height };
+      const wide = { left: left - gap.x, top: top - gap.y, right: at.right + gap.x, bottom: at.bottom + gap.y };
+      if (taken.some((other) => boxesCross(other, wide))) continue;
+      const { filled } = ground;
+      if (
+        rasterHolds(
+          filled,
+          wide.left - filled.left,
+          wide.top - filled.top,
+          wide.right - filled.left,
+          wide.bottom - filled.top,
+        )
+      )
+        continue;
+      best = { turn, own: box, at, box: around(all, at), cost };
+    }
+  }
+  return best;
+}
+
+/** Places along one way: an even run of them, and those that begin or end where a window does. */
+function tried(window: Mm, pitch: Mm, origin: Mm, from: Mm, to: Mm, length: Mm): readonly Mm[] {
+  const step = window / STEPS;
+  const places: Mm[] = [];
+  for (let at = from; at <= to + step; at += step) places.push(at);
+  const rim = Math.min(step / 4, window - length > 0 ? (window - length) / 2 : step / 4);
+  for (let i = Math.floor((from - origin) / pitch); i <= Math.ceil((to - origin) / pitch); i += 1) {
+    places.push(origin + i * pitch + rim, origin + i * pitch + window - rim - length);
+  }
+  return places.sort((a, b) => a - b);
+}
+
+/** The fewest cells that show a stretch: the overlap of the last but one may hold its end. */
+function span(from: Mm, length: Mm, pitch: Mm, window: Mm, rim: Mm): readonly [number, number] {
+  const first = Math.floor((from - rim) / pitch);
+  return [first, Math.max(first, Math.ceil((from + length + rim - window) / pitch))];
+}
+
+function touched({ way, left, top }: Ground, at: Box): readonly number[] {
+  const { pitch, window, scale } = way;
+  const [c0, c1] = span(at.left - left, at.right - at.left, pitch.x, window.width, RIM / scale.x);
+  const [r0, r1] = span(at.top - top, at.bottom - at.top, pitch.y, window.height, RIM / scale.y);
+  const cells: number[] = [];
+  for (let r = r0; r <= r1; r += 1) for (let c = c0; c <= c1; c += 1) cells.push(key(c, r));
+  return cells;
+}
+
+/** One number for a cell; cells left of and above the grid's corner count below 0. */
+const key = (column: number, row: number): number => (row + 512) * 1024 + column + 512;
+
+const boxesCross = (a: Box, b: Box): boolean =>
+  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+
+const around = (a: Box, b: Box): Box => ({
+  left: Math.min(a.left, b.left),
+  top: Math.min(a.top, b.top),
+  right: Math.max(a.right, b.right),
+  bottom: Math.max(a.bottom, b.bottom),
+});

@@ -1,0 +1,54 @@
+import { cutCurves, type Piece } from '../edges';
+import { flattenCurves, type Point } from '../plane';
+import { pieceDrawing } from './drawing';
+import { drawingInk, INK_CHORD } from './ink';
+import { turnCosSin } from './placer';
+import type { Box } from './types';
+
+/** A piece as the search for sheets sees it, where it was drafted: x, y, x, y for every straight stretch. */
+export interface PieceInk {
+  readonly name: string;
+  /** Of all its lines, and every word's middle as a stretch without length. */
+  readonly stretches: Float64Array;
+  /** Of its cut line, closed. */
+  readonly outline: Float64Array;
+}
+
+export const pieceInk = (piece: Piece): PieceInk => ({
+  name: piece.name,
+  stretches: drawingInk([pieceDrawing(piece)]).stretches,
+  outline: chained(flattenCurves(cutCurves(piece), INK_CHORD)),
+});
+
+function chained(points: readonly Point[]): Float64Array {
+  return Float64Array.from(points.flatMap((p, i) => {
+    const next = points[(i + 1) % points.length] as Point;
+    return [p.x, p.y, next.x, next.y];
+  }));
+}
+
+/** Stretches turned about the origin, then shifted. */
+export function stretchesPlaced(stretches: Float64Array, turn: number, x = 0, y = 0): Float64Array {
+  if (turn === 0 && x === 0 && y === 0) return stretches;
+  const [cos, sin] = turnCosSin(turn);
+  const placed = new Float64Array(stretches.length);
+  for (let i = 0; i < stretches.length; i += 2) {
+    const [px, py] = [stretches[i] as number, stretches[i + 1] as number];
+    placed[i] = px * cos - py * sin + x;
+    placed[i + 1] = px * sin + py * cos + y;
+  }
+  return placed;
+}
+
+/** The least box round stretches. */
+export function stretchesBox(stretches: Float64Array): Box {
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (let i = 0; i < stretches.length; i += 2) {
+    const [x, y] = [stretches[i] as number, stretches[i + 1] as number];
+    if (x < left) left = x;
+    if (x > right) right = x;
+    if (y < top) top = y;
+    if (y > bottom) bottom = y;
+  }
+  return { left, top, right, bottom };
+}

@@ -1,0 +1,110 @@
+import type { Mm } from '../length';
+import type { Box } from './types';
+
+/**
+ * A drawing as squares, inked or not, added up from the corner: whether any square of a box is inked is then four
+ * look-ups, however large the box. It is how thousands of grids are tried; the exact lines decide at the end.
+ */
+export interface Raster {
+  readonly left: Mm;
+  readonly top: Mm;
+  readonly width: Mm;
+  readonly height: Mm;
+  /** The side of a square. */
+  readonly side: Mm;
+  readonly columns: number;
+  readonly rows: number;
+  /** (columns + 1) × (rows + 1): how many squares above and left of a corner are inked. */
+  readonly sums: Int32Array;
+}
+
+/** Squares of a box, none of them inked yet. */
+function squares({ left, top, right, bottom }: Box, side: Mm) {
+  const columns = Math.ceil((right - left) / side) + 1;
+  const rows = Math.ceil((bottom - top) / side) + 1;
+  return { left, top, width: right - left, height: bottom - top, side, columns, rows };
+}
+
+/**
+ * The squares that lines touch.
+ *
+ * @param stretches x, y, x, y of every straight stretch
+ * @param box holds all of them, and is what a grid must hold
+ */
+export function inkRaster(stretches: Float64Array, box: Box, side: Mm): Raster {
+  const base = squares(box, side);
+  const inked = new Uint8Array(base.columns * base.rows);
+  for (let i = 0; i < stretches.length; i += 4) {
+    const x = ((stretches[i] as number) - box.left) / side;
+    const y = ((stretches[i + 1] as number) - box.top) / side;
+    const dx = ((stretches[i + 2] as number) - box.left) / side - x;
+    const dy = ((stretches[i + 3] as number) - box.top) / side - y;
+    const count = Math.max(1, Math.ceil(2 * Math.hypot(dx, dy)));
+    for (let k = 0; k <= count; k += 1) {
+      const column = Math.floor(x + (dx * k) / count);
+      const row = Math.floor(y + (dy * k) / count);
+      inked[row * base.columns + column] = 1;
+    }
+  }
+  return { ...base, sums: summed(inked, base.columns, base.rows) };
+}
+
+/**
+ * The squares whose middles lie inside a closed line, even-odd.
+ *
+ * @param outline x, y, x, y of every straight stretch of it
+ */
+export function filledRaster(outline: Float64Array, box: Box, side: Mm): Raster {
+  const base = squares(box, side);
+  const inside = new Uint8Array(base.columns * base.rows);
+  const crossings: number[][] = Array.from({ length: base.rows }, () => []);
+  for (let i = 0; i < outline.length; i += 4) {
+    const [ax, ay, bx, by] = outline.subarray(i, i + 4) as unknown as [number, number, number, number];
+    const first = Math.ceil((Math.min(ay, by) - box.top) / side - 0.5);
+    const last = Math.ceil((Math.max(ay, by) - box.top) / side - 0.5);
+    for (let row = Math.max(0, first); row < Math.min(base.rows, last); row += 1) {
+      const y = box.top + (row + 0.5) * side;
+      crossings[row]?.push(ax + ((y - ay) / (by - ay)) * (bx - ax));
+    }
+  }
+  for (const [row, xs] of crossings.entries()) {
+    xs.sort((a, b) => a - b);
+    for (let i = 0; i + 1 < xs.length; i += 2) {
+      const from = Math.max(0, Math.ceil(((xs[i] as number) - box.left) / side - 0.5));
+      const to = Math.min(base.columns, Math.ceil(((xs[i + 1] as number) - box.left) / side - 0.5));
+      inside.fill(1, row * base.columns + from, row * base.columns + to);
+    }
+  }
+  return { ...base, sums: summed(inside, base.columns, base.rows) };
+}
+
+function summed(inked: Uint8Array, columns: number, rows: number): Int32Array {
+  const sums = new Int32Array((columns + 1) * (rows + 1));
+  for (let row = 0; row < rows; row += 1) {
+    let along = 0;
+    for (let column = 0; column < columns; column += 1) {
+      along += inked[row * columns + column] as number;
+      const above = sums[row * (columns + 1) + column + 1] as number;
+      sums[(row + 1) * (columns + 1) + column + 1] = above + along;
+    }
+  }
+  return sums;
+}
+
+/** Whether a box, given from the raster's own corner, holds an inked square; its sides are rounded to whole squares. */
+export function rasterHolds(
+  { side, columns, rows, sums }: Raster,
+  left: Mm,
+  top: Mm,
+  right: Mm,
+  bottom: Mm,
+): boolean {
+  const x0 = Math.max(0, Math.min(columns, Math.round(left / side)));
+  const x1 = Math.max(0, Math.min(columns, Math.round(right / side)));
+  const y0 = Math.max(0, Math.min(rows, Math.round(top / side)));
+  const y1 = Math.max(0, Math.min(rows, Math.round(bottom / side)));
+  if (x1 <= x0 || y1 <= y0) return false;
+  const wide = columns + 1;
+  const at = (x: number, y: number) => sums[y * wide + x] as number;
+  return at(x1, y1) - at(x0, y1) - at(x1, y0) + at(x0, y0) > 0;
+}

@@ -1,0 +1,76 @@
+import { type Layout, laidOut } from './layout';
+import type { PieceInk } from './piece-ink';
+import type { PaperWay } from './settings';
+import { fewestStarts, type Start, type TurnedMain, turnedMain } from './starts';
+
+/** How hard the fewest sheets are looked for. */
+export type Search = 'quick' | 'thorough';
+
+/** Degrees by which a thorough search also turns the main piece: enough for its slanting edges to fit the sheets. */
+const TILTS = [3, -3, 6, -6, 9, -9, 12, -12] as const;
+/** Starts whose lines are asked, each way the search looks. */
+const ASKED = { quick: 6, thorough: 16 } as const;
+
+/**
+ * The layouts with the fewest sheets that a search finds, all of one count, the best to look at first.
+ *
+ * Thousands of shifts are counted on a raster; the lines themselves decide among the best of them. The plain grid, its
+ * corner at the corner of the main piece's box, is always among those asked, upright and across.
+ *
+ * @param pieces the first is the main one
+ * @param ways how the paper may be laid
+ */
+export function fewestSheets(
+  pieces: readonly PieceInk[],
+  ways: readonly PaperWay[],
+  search: Search,
+): readonly Layout[] {
+  const [main] = pieces;
+  if (!main) throw new RangeError('there are no pieces');
+  // Where the paper's way is given, turning the piece does what turning the paper would.
+  const turns = ways.length > 1 ? [0] : [0, 90];
+  const upright = ways.flatMap((way) => turns.map((turn) => turnedMain(main, way, turn)));
+  const found = layoutsOf(upright, pieces, ASKED[search], Number.POSITIVE_INFINITY);
+  const fewest = found[0]?.cells.length ?? 0;
+  if (search === 'quick' || fewest <= 1 || ways.some((way) => way.roll)) return found;
+  const tilted = TILTS.flatMap((tilt) => upright.map(({ way, turn }) => turnedMain(main, way, turn + tilt)));
+  const better = layoutsOf(tilted, pieces, ASKED.thorough, fewest);
+  return better.length > 0 ? better : found;
+}
+
+/** The layouts with the fewest sheets of all starts, and fewer than a limit; none where there is none. */
+function layoutsOf(
+  mains: readonly TurnedMain[],
+  pieces: readonly PieceInk[],
+  asked: number,
+  limit: number,
+): readonly Layout[] {
+  const starts = mains.flatMap((main) => {
+    const { plain, best } = fewestStarts(main);
+    return [{ main, start: plain, plain: true }, ...best.map((start) => ({ main, start, plain: false }))];
+  });
+  const tried = [
+    ...(limit === Number.POSITIVE_INFINITY ? starts.filter((one) => one.plain) : []),
+    ...starts
+      .filter((one) => !one.plain && one.start.count < limit)
+      .sort((a, b) => a.start.count - b.start.count || away(a.start) - away(b.start) || b.start.firm - a.start.firm)
+      .slice(0, asked),
+  ];
+  const layouts = tried
+    .map(({ main, start }) => laidOut(start, main, pieces))
+    .filter((layout) => layout.cells.length < limit);
+  const fewest = Math.min(...layouts.map((layout) => layout.cells.length));
+  return layouts
+    .filter((layout) => layout.cells.length === fewest)
+    .sort((a, b) => turnOf(a) - turnOf(b) || lengthOf(a) - lengthOf(b) || a.grid.rows - b.grid.rows);
+}
+
+const away = ({ turn }: Start): number => tilt(turn);
+const turnOf = ({ places, grid }: Layout): number => (grid.way.roll ? 0 : tilt(places[0]?.turn ?? 0));
+
+/** How far a turn is from the nearest quarter. */
+const tilt = (turn: number): number => Math.abs(turn - 90 * Math.round(turn / 90));
+
+/** What is cut off a roll; on sheets nothing. */
+const lengthOf = ({ grid, box }: Layout): number =>
+  !grid.way.roll ? 0 : grid.way.paper.height >= grid.way.paper.width ? box.bottom - grid.top : box.right - grid.left;
