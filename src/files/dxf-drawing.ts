@@ -1,7 +1,7 @@
 import type { Mm } from '../length';
 import { flattenCurves, type Point, point, TOLERANCE } from '../plane';
 import type { Draft } from '../project';
-import { type PieceDrawing, placedDrawings, uprightPlaces, type Stroke } from '../sheets';
+import { type PieceDrawing, placedDrawings, type Stroke, uprightPlaces } from '../sheets';
 
 /**
  * The layers by number, after the open standard for garment pieces in DXF (ASTM D6673, ANSI/AAMA-292), as others quote

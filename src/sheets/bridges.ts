@@ -15,7 +15,9 @@ export function bridgedCells(grid: Grid, printed: Uint8Array, shown: Uint32Array
     for (const [cell, group] of groups.entries()) {
       if (group > 0) bits.set(group, (bits.get(group) ?? 0) | (shown[cell] as number));
     }
-    const apart = [...bits].find(([group, own]) => [...bits].some(([other, its]) => other !== group && (own & its) !== 0));
+    const apart = [...bits].find(([group, own]) =>
+      [...bits].some(([other, its]) => other !== group && (own & its) !== 0),
+    );
     if (!apart) break;
     const [from, own] = apart;
     const bridge = shortestBridge(

@@ -1,7 +1,7 @@
 import type { Mm } from '../length';
-import { boxGrown, segmentMeets } from './ink';
-import type { Cell, Grid } from './grid';
 import { bridgedCells } from './bridges';
+import type { Cell, Grid } from './grid';
+import { boxGrown, segmentMeets } from './ink';
 import type { Box } from './types';
 
 /** Half of the widest line, on the paper: what a sheet must still show of a line that runs along its edge. */
@@ -58,8 +58,7 @@ function coverRest(parts: Parts, grid: Grid, printed: Uint8Array, open: Set<numb
   for (const part of open) if (showing(part, parts, grid).some((cell) => printed[cell])) open.delete(part);
   while (open.size > 0) {
     const shows = new Map<number, number>();
-    for (const part of open)
-      for (const cell of showing(part, parts, grid)) shows.set(cell, (shows.get(cell) ?? 0) + 1);
+    for (const part of open) for (const cell of showing(part, parts, grid)) shows.set(cell, (shows.get(cell) ?? 0) + 1);
     let best = -1;
     for (const [cell, count] of shows) if (best < 0 || count > (shows.get(best) as number)) best = cell;
     printed[best] = 1;

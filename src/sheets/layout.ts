@@ -1,13 +1,13 @@
-import { coveringCells } from './cover';
+import { point } from '../plane';
 import { boxRound } from './bounds';
+import { coveringCells } from './cover';
 import { bordered, type Cell, type Grid, gridFrom, gridTrimmed } from './grid';
 import { packPieces } from './pack';
 import { type PieceInk, stretchesBox, stretchesPlaced } from './piece-ink';
 import { filledRaster } from './raster';
-import { squareSide, type Start, type TurnedMain } from './starts';
 import type { PaperWay } from './settings';
+import { type Start, squareSide, type TurnedMain } from './starts';
 import type { Box, PiecePlace } from './types';
-import { point } from '../plane';
 
 /** The pieces laid on a grid, and the sheets that must be printed. */
 export interface Layout {

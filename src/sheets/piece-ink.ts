@@ -21,10 +21,12 @@ export const pieceInk = (piece: Piece): PieceInk => ({
 });
 
 function chained(points: readonly Point[]): Float64Array {
-  return Float64Array.from(points.flatMap((p, i) => {
-    const next = points[(i + 1) % points.length] as Point;
-    return [p.x, p.y, next.x, next.y];
-  }));
+  return Float64Array.from(
+    points.flatMap((p, i) => {
+      const next = points[(i + 1) % points.length] as Point;
+      return [p.x, p.y, next.x, next.y];
+    }),
+  );
 }
 
 /** Stretches turned about the origin, then shifted. */

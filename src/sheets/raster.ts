@@ -92,13 +92,7 @@ function summed(inked: Uint8Array, columns: number, rows: number): Int32Array {
 }
 
 /** Whether a box, given from the raster's own corner, holds an inked square; its sides are rounded to whole squares. */
-export function rasterHolds(
-  { side, columns, rows, sums }: Raster,
-  left: Mm,
-  top: Mm,
-  right: Mm,
-  bottom: Mm,
-): boolean {
+export function rasterHolds({ side, columns, rows, sums }: Raster, left: Mm, top: Mm, right: Mm, bottom: Mm): boolean {
   const x0 = Math.max(0, Math.min(columns, Math.round(left / side)));
   const x1 = Math.max(0, Math.min(columns, Math.round(right / side)));
   const y0 = Math.max(0, Math.min(rows, Math.round(top / side)));

@@ -66,7 +66,11 @@ function layoutsOf(
 }
 
 const away = ({ turn }: Start): number => tilt(turn);
-const turnOf = ({ places, grid }: Layout): number => (grid.way.roll ? 0 : tilt(places[0]?.turn ?? 0));
+/** A tilt counts most, then a quarter turn; on a roll only what is cut off counts. */
+function turnOf({ places, grid }: Layout): number {
+  const turn = places[0]?.turn ?? 0;
+  return grid.way.roll ? 0 : tilt(turn) + Math.abs(turn) / 1000;
+}
 
 /** How far a turn is from the nearest quarter. */
 const tilt = (turn: number): number => Math.abs(turn - 90 * Math.round(turn / 90));

@@ -68,7 +68,11 @@ function paperProblems(settings: PaperSettings, size: PaperSize): readonly Probl
     for (const field of ['ownWidth', 'ownHeight'] as const) {
       const side = settings[field];
       if (side >= SMALLEST_PAGE && side <= LARGEST_PAGE) continue;
-      wrong(field, side, say`a sheet's side must be between ${mm(SMALLEST_PAGE)} and ${mm(LARGEST_PAGE)}, which is the longest that a PDF page can be`);
+      wrong(
+        field,
+        side,
+        say`a sheet's side must be between ${mm(SMALLEST_PAGE)} and ${mm(LARGEST_PAGE)}, which is the longest that a PDF page can be`,
+      );
     }
     if (problems.length > 0) return problems;
   }

@@ -91,14 +91,7 @@ interface ShiftedEdges {
   readonly edges: Int32Array;
 }
 
-function shiftedEdges(
-  length: Mm,
-  squares: number,
-  side: Mm,
-  pitch: Mm,
-  window: Mm,
-  step: Mm,
-): readonly ShiftedEdges[] {
+function shiftedEdges(length: Mm, squares: number, side: Mm, pitch: Mm, window: Mm, step: Mm): readonly ShiftedEdges[] {
   const shifts = Math.max(1, Math.round(pitch / step));
   const square = (at: Mm) => Math.max(0, Math.min(squares, Math.round(at / side)));
   return Array.from({ length: shifts }, (_, i) => {

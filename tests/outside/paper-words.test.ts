@@ -206,7 +206,7 @@ describe('one large sheet', () => {
         curves: edge.curves.map(([a, b, c, d]) => [far(a), far(b), far(c), far(d)] as const),
       })),
     };
-    await expect(writeLargePdf({ ...draft, pieces: [tall] }, { font: printFont(), date: DATE })).rejects.toThrow(
+    await expect(writeLargePdf({ ...draft, printed: [tall] }, { font: printFont(), date: DATE })).rejects.toThrow(
       /508 cm/,
     );
   });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { cutCurves } from '../../src/edges';
 import { flattenCurves, outlineArea } from '../../src/plane';
-import { boxHolds, PAPER_SIZES, type SheetPlan, tilePieces } from '../../src/sheets';
+import { boxHolds, PAPER_SIZES, placer, type SheetPlan, tilePieces } from '../../src/sheets';
 import { legPiece, rectanglePiece } from './leg-piece';
 import { A4 } from './paper';
 
@@ -53,7 +53,8 @@ describe('the leg', () => {
 
   test.each(plans)('every point of the cut line stays in sight: $name, overlap $overlap', ({ plan }) => {
     const cells = plan.sheets.map(cellOf);
-    expect(cut.filter((p) => !cells.some((cell) => boxHolds(cell, p)))).toEqual([]);
+    const place = placer(plan.places[0] ?? { turn: 0, shift: { x: 0, y: 0 } });
+    expect(cut.map(place).filter((p) => !cells.some((cell) => boxHolds(cell, p)))).toEqual([]);
   });
 
   test.each(plans)('rows and columns are those that sheets fill: $name, overlap $overlap', ({ plan }) => {
