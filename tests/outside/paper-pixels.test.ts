@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { makeReport, writePdf } from '../../src/files';
 import { openProject } from '../../src/project';
+import { placer } from '../../src/sheets';
 import { type Changes, draftOf, draftWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
 import { compareInk, TRUE_WITHIN } from './paper/compare';
@@ -66,11 +67,18 @@ describe.each(cases)('$name', ({ make }) => {
     });
   };
   const [leg] = makeReport(draft).pieces;
-  const cutLines = leg?.cutLine.map((edge) => edge.points) ?? [];
+  // The plan may turn the leg on the sheets; nothing else is done to the report's lines.
+  const place = placer(draft.sheets.places[0] ?? { turn: 0, shift: { x: 0, y: 0 } });
+  const laid = (points: readonly (readonly [number, number])[]) =>
+    points.map(([x, y]): readonly [number, number] => {
+      const to = place({ x, y });
+      return [to.x, to.y];
+    });
+  const cutLines = leg?.cutLine.map((edge) => laid(edge.points)) ?? [];
   const sewnLines = [
     ...(leg?.stitchLine.filter((_, i) => (leg.cutLine[i]?.allowance ?? 0) > 0) ?? []),
     ...(leg?.lines.filter((_, i) => draft.pieces[0]?.lines[i]?.kind === 'stitching') ?? []),
-  ].map((line) => line.points);
+  ].map((line) => laid(line.points));
 
   test('both test squares are true in both directions', () => {
     const squares = findSquares(pdf.picture(1));
