@@ -9,7 +9,8 @@ import {
   inkBounds,
   inkCrosses,
   type PieceDrawing,
-  placedDrawings, uprightPlaces,
+  placedDrawings,
+  uprightPlaces,
 } from '../sheets';
 import { type LineStyle, printedStyle, type StyleOf } from './line-styles';
 import { frameAt, type PageFrame } from './page-frame';
