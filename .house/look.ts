@@ -45,13 +45,19 @@ try {
       });
       const page = await context.newPage();
       await page.goto(home);
-      await page.evaluate((chosen) => localStorage.setItem('legwork.theme', chosen), theme);
+      await page.locator('.hint').waitFor();
+      if (wanted.length === 0) await keep(page, `${name}-${theme}-first-visit`, false);
+      await page.evaluate((chosen) => {
+        localStorage.setItem('legwork.theme', chosen);
+        localStorage.setItem('legwork.hints', 'button how path');
+      }, theme);
       await page.reload();
       await page.locator('.stop').first().waitFor();
       for (const station of await stationsOf(page)) {
         await page.getByRole('button', { name: station, exact: true }).click();
-        await keep(page, `${name}-${theme}-${station.toLowerCase()}`, name === 'narrow');
+        await keep(page, `${name}-${theme}-${station.toLowerCase()}`, name === 'narrow' && theme === 'daylight');
       }
+      if (wanted.length === 0 || wanted.includes('Show')) await showMode(page, `${name}-${theme}`);
       await context.close();
     }
   }
@@ -65,6 +71,24 @@ console.log(`${count} pictures in .look/`);
 async function stationsOf(page: Page): Promise<readonly string[]> {
   const names = await page.locator('.stop-name').allTextContents();
   return wanted.length === 0 ? names : names.filter((name) => wanted.includes(name));
+}
+
+/** The join on its way, the working, and what a class sees. */
+async function showMode(page: Page, name: string): Promise<void> {
+  await page.getByRole('button', { name: 'Leg', exact: true }).click();
+  await page.getByRole('button', { name: 'Play the join' }).click();
+  await page.getByRole('slider', { name: 'From the blocks to the leg' }).fill('0.5');
+  await keep(page, `${name}-join`, false);
+  await page.getByRole('button', { name: 'Done' }).click();
+  await page.getByRole('button', { name: 'Working', exact: true }).click();
+  await page.locator('.working').waitFor();
+  await keep(page, `${name}-working`, false);
+  await page.getByRole('button', { name: 'Working', exact: true }).click();
+  await page.getByRole('button', { name: /^Show/ }).click();
+  await page.locator('.show').waitFor();
+  await keep(page, `${name}-show`, false);
+  for (let i = 0; i < 2; i += 1) await page.keyboard.press('ArrowRight');
+  await keep(page, `${name}-show-step`, false);
 }
 
 async function keep(page: Page, name: string, whole: boolean): Promise<void> {

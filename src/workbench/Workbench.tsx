@@ -1,33 +1,47 @@
-import { type DragEvent, useEffect } from 'react';
+import { type DragEvent, lazy, Suspense, useEffect } from 'react';
 import { Bar } from './bar/Bar';
 import { NoticeStrip } from './bar/NoticeStrip';
 import { Finished } from './finished/Finished';
 import { VerdictNews } from './finished/VerdictNews';
+import { HINT_COUNT } from './hints/hint-count';
 import { openFromFile } from './keep/open';
 import { saveToFile } from './keep/save';
+import { useManner } from './look/manner';
+import { useMannerOnPage } from './look/use-manner-on-page';
 import { Path } from './path/Path';
 import { useBench } from './store/bench';
 import { Table } from './table/Table';
-import { Working } from './working/Working';
+
+const Hints = lazy(() => import('./hints/Hints'));
+const ShowMode = lazy(() => import('./show/ShowMode'));
+const Working = lazy(() => import('./working/Working'));
 
 /** One screen, one drawing, the stations in the order of the work. */
 export function Workbench() {
   const workingShown = useBench((state) => state.workingShown);
+  const showing = useManner((state) => state.showing);
+  const inputsAway = useManner((state) => state.inputsAway);
+  const hinted = useManner((state) => state.hintsGone.length < HINT_COUNT);
+  useMannerOnPage();
   useKeys();
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: a file may be dropped anywhere; the button Open does the same
     <div
       className="bench"
-      data-working={workingShown || undefined}
+      data-working={(workingShown && !showing) || undefined}
+      data-inputs-away={inputsAway || undefined}
       onDragOver={(event) => event.preventDefault()}
       onDrop={onDrop}
     >
-      <Bar />
-      <NoticeStrip />
-      <Path />
+      {!showing && <Bar />}
+      {!showing && <NoticeStrip />}
+      {!showing && <Path />}
       <Table />
-      {workingShown && <Working />}
-      <Finished />
+      <Suspense>
+        {showing ? <ShowMode /> : workingShown && <Working />}
+        {hinted && !showing && <Hints />}
+      </Suspense>
+      {!showing && <Finished />}
       <VerdictNews />
     </div>
   );

@@ -15,6 +15,8 @@ import './look/lines.css';
 import './look/handles.css';
 import './look/finished.css';
 import './look/working.css';
+import './look/show.css';
+import './look/hints.css';
 // Where the parts stand is said last, so that it holds over what a part says of itself.
 import './look/bench.css';
 import { Workbench } from './Workbench';

@@ -2,6 +2,7 @@ import '@testing-library/jest-dom/vitest';
 import { cleanup, render, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { printPhrase } from '../../src/length';
 import { exampleProject, saveProject } from '../../src/project';
 import { useBench } from '../../src/workbench/store/bench';
 import { Workbench } from '../../src/workbench/Workbench';
@@ -37,13 +38,10 @@ describe('the workbench', () => {
     render(<Workbench />);
     await userEvent.click(screen.getByRole('button', { name: 'Leg' }));
     await userEvent.click(screen.getByRole('button', { name: 'Working' }));
-    const working = screen.getByRole('region', { name: 'Working of Leg' });
+    const working = await screen.findByRole('region', { name: 'Working of Leg' });
     const step = useBench.getState().draft.working.find((one) => one.station === 'leg' && one.lines.length > 0);
-    const index = useBench
-      .getState()
-      .draft.working.filter((one) => one.station === 'leg')
-      .indexOf(step as never);
-    const button = within(working).getAllByRole('button')[index];
+    const words = step ? printPhrase(step.sentence, 'cm') : '';
+    const button = within(working).getByText(words).closest('button');
     if (!button) throw new Error('no step with lines at the leg');
     await userEvent.hover(button);
     expect(document.querySelector('.lit')).toHaveAttribute('data-step', step?.id);

@@ -3,6 +3,7 @@ import type { Units } from '../../length';
 import { Switch } from '../fields/Switch';
 import { openFromFile } from '../keep/open';
 import { saveToFile } from '../keep/save';
+import { MannerButtons } from '../look/MannerButtons';
 import { useBench } from '../store/bench';
 import { ProjectName } from './ProjectName';
 import { UndoRedo } from './UndoRedo';
@@ -30,6 +31,7 @@ export function Bar() {
       <Switch quiet label="Unit" choices={UNITS} chosen={units} onPick={(key) => showUnits(key as Units)} />
       <span className="bar-actions">
         <UndoRedo />
+        <MannerButtons />
         <button type="button" className="bar-button bar-main" onClick={startFresh}>
           <span className="bar-what">Start with </span>my measurements
         </button>

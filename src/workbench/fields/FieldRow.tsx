@@ -2,9 +2,12 @@ import type { ReactNode } from 'react';
 import { type Phrase, printPhrase } from '../../length';
 import { useBench } from '../store/bench';
 import { sentence } from '../store/refusal';
+import { How } from '../working/How';
 
 export interface FieldRowProps {
   readonly id: string;
+  /** Where its value lives in the project, for “how?”. */
+  readonly path: string;
   readonly label: string;
   readonly help: Phrase | undefined;
   readonly problem: Phrase | undefined;
@@ -16,7 +19,7 @@ export interface FieldRowProps {
 }
 
 /** One input with its name before it, what it does under it, and what is wrong with it under that. */
-export function FieldRow({ id, label, help, problem, mind, heard, children }: FieldRowProps) {
+export function FieldRow({ id, path, label, help, problem, mind, heard, children }: FieldRowProps) {
   const units = useBench((state) => state.project.units);
   return (
     <div className="field" data-asks={problem ? true : undefined}>
@@ -25,10 +28,13 @@ export function FieldRow({ id, label, help, problem, mind, heard, children }: Fi
       </label>
       {children}
       {help && (
-        <p className="field-help" id={`${id}-help`}>
-          {printPhrase(help, units)}
-          {heard && <span className="field-where unseen"> {heard}</span>}
-        </p>
+        <div className="field-foot">
+          <p className="field-help" id={`${id}-help`}>
+            {printPhrase(help, units)}
+            {heard && <span className="field-where unseen"> {heard}</span>}
+          </p>{' '}
+          <How path={path} />
+        </div>
       )}
       {mind && (
         <p className="field-mind" id={`${id}-mind`}>

@@ -22,7 +22,7 @@ export function PickField({ path, help, choices, chosen, onPick }: PickFieldProp
   const problem = useBench((state) => problemAt(state, path));
   const id = fieldId(path);
   return (
-    <FieldRow id={id} label={fieldName(path)} help={help} problem={problem}>
+    <FieldRow id={id} path={path} label={fieldName(path)} help={help} problem={problem}>
       <span className="field-box field-pick">
         <select
           id={id}

@@ -44,7 +44,7 @@ export function QuantityField({ help: does, heard, instead, mind, ...field }: Qu
   };
 
   return (
-    <FieldRow id={id} label={fieldName(path)} help={help} problem={problem} mind={mind} heard={heard}>
+    <FieldRow id={id} path={path} label={fieldName(path)} help={help} problem={problem} mind={mind} heard={heard}>
       <span className="field-box">
         <input
           id={id}

@@ -3,6 +3,7 @@ import { problemAt } from '../store/asked';
 import { useBench } from '../store/bench';
 import { fieldName } from '../store/names';
 import { sentence } from '../store/refusal';
+import { How } from '../working/How';
 import { describedBy, fieldId } from './FieldRow';
 import type { Choice } from './PickField';
 import { Switch } from './Switch';
@@ -32,9 +33,12 @@ export function SwitchField({ path, label, help, choices, chosen, onPick }: Swit
         describedBy={describedBy(id, help, problem)}
       />
       {help && (
-        <p className="field-help" id={`${id}-help`}>
-          {printPhrase(help, units)}
-        </p>
+        <div className="field-foot">
+          <p className="field-help" id={`${id}-help`}>
+            {printPhrase(help, units)}
+          </p>{' '}
+          <How path={path} />
+        </div>
       )}
       <p className="field-problem" id={`${id}-problem`} aria-live="polite">
         {problem && sentence(printPhrase(problem, units))}

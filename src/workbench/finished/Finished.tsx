@@ -1,5 +1,6 @@
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
+import { ChalkCards } from './ChalkCards';
 import { FinishedChecks } from './FinishedChecks';
 import { FinishedMeasures } from './FinishedMeasures';
 
@@ -15,6 +16,10 @@ export function Finished() {
       <section className="finished-part">
         <h2>Checks</h2>
         <FinishedChecks />
+      </section>
+      <section className="finished-part">
+        <h2>Chalk lines</h2>
+        <ChalkCards />
       </section>
     </aside>
   );

@@ -1,5 +1,8 @@
 import { formatParts, printPhrase } from '../../length';
+import type { Measures } from '../../project';
 import { useBench } from '../store/bench';
+import { measureStep } from '../working/how';
+import { useRun } from '../working/run';
 import { measureRows, movedBy } from './rows';
 
 /** The finished measures, live; a change marks the rows that it moved. */
@@ -16,9 +19,7 @@ export function FinishedMeasures() {
           <div key={row.key} className="measure" data-moved={moved ? true : undefined}>
             <dt>{row.name}</dt>
             <dd>
-              <span className="measure-value">
-                {value} <span className="measure-unit">{unit}</span>
-              </span>
+              <MeasureValue measure={row.key} name={row.name} value={value} unit={unit} />
               <span className="measure-note">{printPhrase(row.note, units)}</span>
               {moved && <span className="measure-moved">{printPhrase(moved, units)}</span>}
             </dd>
@@ -26,5 +27,34 @@ export function FinishedMeasures() {
         );
       })}
     </dl>
+  );
+}
+
+interface MeasureValueProps {
+  readonly measure: keyof Measures;
+  readonly name: string;
+  readonly value: string;
+  readonly unit: string;
+}
+
+/** The number; pressed, it answers how it came about. */
+function MeasureValue({ measure, name, value, unit }: MeasureValueProps) {
+  const step = useBench((state) => measureStep(state.draft.working, measure));
+  const number = (
+    <>
+      {value} <span className="measure-unit">{unit}</span>
+    </>
+  );
+  if (step === undefined) return <span className="measure-value">{number}</span>;
+  return (
+    <button
+      type="button"
+      className="measure-value measure-how"
+      aria-label={`${name} ${value} ${unit}: how?`}
+      title="how?"
+      onClick={() => useRun.getState().ask(step)}
+    >
+      {number}
+    </button>
   );
 }

@@ -1,4 +1,5 @@
 import { type ComponentType, useEffect, useRef } from 'react';
+import { useManner } from '../look/manner';
 import { BlocksStation } from '../stations/BlocksStation';
 import { BodyStation } from '../stations/BodyStation';
 import { CheckStation } from '../stations/CheckStation';
@@ -26,6 +27,12 @@ export function Stop({ station }: { readonly station: Station }) {
   const result = useBench((state) => RESULTS[station](state.draft, state.project.units));
   const wants = useBench((state) => lookWanted(state, station));
   const goTo = useBench((state) => state.goTo);
+  // Where the path is only its stops, the open one folds its inputs away and back.
+  const onPress = () => {
+    const { inputsAway, foldInputs } = useManner.getState();
+    foldInputs(open && !inputsAway && matchMedia('(800px <= width < 1200px)').matches);
+    goTo(station);
+  };
   const Inside = INSIDE[station];
   const inside = `station-${station}`;
   const item = useRef<HTMLLIElement>(null);
@@ -37,12 +44,7 @@ export function Stop({ station }: { readonly station: Station }) {
   return (
     <li ref={item} className="stop" data-open={open || undefined} data-wants={wants ? true : undefined}>
       <h2 className="stop-name">
-        <button
-          type="button"
-          aria-expanded={open}
-          aria-controls={open ? inside : undefined}
-          onClick={() => goTo(station)}
-        >
+        <button type="button" aria-expanded={open} aria-controls={open ? inside : undefined} onClick={onPress}>
           <span className="stop-knot" aria-hidden="true" />
           {STATION_NAMES[station]}
         </button>

@@ -3,6 +3,8 @@ import { Group } from '../fields/Group';
 import { QuantityField } from '../fields/QuantityField';
 import { useBench } from '../store/bench';
 import { length } from '../store/quantity';
+import { Differences } from '../table/chalk/Differences';
+import { useFirstCut } from '../table/chalk/first-cut';
 
 /** What is seen on the body when the trousers are worn, each with the amount that corrects it. */
 const SEEN = [
@@ -34,9 +36,22 @@ export function AfterWearing() {
       {SEEN.map(({ key, help }) => (
         <QuantityField key={key} path={`fit.${key}`} quantity={length} help={help} />
       ))}
+      <Corrected />
       <button type="button" className="button" onClick={() => choose('fit', null)}>
         Take the corrections back
       </button>
     </Group>
+  );
+}
+
+/** What the corrections came to, against the outline that was worn: dotted on the drawing. */
+function Corrected() {
+  const firstCut = useFirstCut();
+  if (!firstCut) return <p className="field-help">Nothing is corrected yet: the drawing shows what was worn.</p>;
+  return (
+    <div className="corrected">
+      <p className="field-help">The dotted line is what was worn. Against it:</p>
+      <Differences from={firstCut} />
+    </div>
   );
 }

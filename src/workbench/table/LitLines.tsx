@@ -1,18 +1,67 @@
+import { useEffect, useState } from 'react';
+import { type Curve, pathLength, pathUpTo, type WorkingStep } from '../../plane';
 import { useBench } from '../store/bench';
+import { useRun } from '../working/run';
 import { edgeApart } from './apart';
 import { pathText } from './path-text';
 
 /** The lines that a step of the working drew, lit: a broad chalk stroke with an ink line in it. */
 export function LitLines() {
   const id = useBench((state) => state.step);
-  const step = useBench((state) => state.draft.working.find((one) => one.id === id));
+  const going = useRun((state) => state.going);
+  const working = useBench((state) => state.draft.working);
+  const step = working.find((one) => one.id === id);
+  const drawn = useDrawing(step?.id, going);
   if (!step) return null;
-  const curves = step.lines.flatMap((edge) => (step.station === 'blocks' ? edgeApart(edge) : edge.curves));
-  const text = pathText(curves);
+  const text = stepLines(step)
+    .map((curves) => pathText(drawn < 1 ? pathUpTo(curves, drawn * pathLength(curves)) : curves))
+    .join('');
   return (
     <g className="lit" data-step={step.id}>
+      {going && <EarlierLines step={step} />}
       <path className="lit-chalk" d={text} />
       <path className="lit-ink" d={text} />
     </g>
   );
 }
+
+/** What the steps before it have drawn at the same station: thin, as a drafter's pencil leaves it. */
+function EarlierLines({ step }: { readonly step: WorkingStep }) {
+  const working = useBench((state) => state.draft.working);
+  const here = working.filter((one) => one.station === step.station);
+  const before = here.slice(0, here.indexOf(step));
+  const text = before
+    .flatMap(stepLines)
+    .map((curves) => pathText(curves))
+    .join('');
+  return <path className="lit-earlier" d={text} />;
+}
+
+const stepLines = (step: WorkingStep): readonly (readonly Curve[])[] =>
+  step.lines.map((edge) => (step.station === 'blocks' ? edgeApart(edge) : edge.curves));
+
+/** How long a step's lines take to be drawn, milliseconds. */
+const DRAWING = 900;
+
+/** How much of a step's lines is drawn, 0…1: at once, but in the run and where motion is welcome. */
+function useDrawing(step: string | undefined, going: boolean): number {
+  const [drawn, setDrawn] = useState({ step, share: 1 });
+  useEffect(() => {
+    if (!going || step === undefined || !motionWelcome()) {
+      setDrawn({ step, share: 1 });
+      return;
+    }
+    const start = performance.now();
+    let frame = requestAnimationFrame(function go(now) {
+      const share = Math.min(1, Math.max(0.001, (now - start) / DRAWING));
+      setDrawn({ step, share });
+      if (share < 1) frame = requestAnimationFrame(go);
+    });
+    return () => cancelAnimationFrame(frame);
+  }, [step, going]);
+  if (drawn.step === step) return drawn.share;
+  return going && motionWelcome() ? 0.001 : 1;
+}
+
+/** Whether the person has nothing against movement on the screen. */
+export const motionWelcome = (): boolean => window.matchMedia?.('(prefers-reduced-motion: reduce)').matches === false;

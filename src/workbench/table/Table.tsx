@@ -1,13 +1,17 @@
-import { type CSSProperties, type KeyboardEvent, memo, useRef } from 'react';
+import { type CSSProperties, type KeyboardEvent, lazy, memo, Suspense, useRef } from 'react';
+import { useManner } from '../look/manner';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
 import { STATION_NAMES } from '../store/stations';
+import { useRun } from '../working/run';
+import { boxRound } from './bounds';
+import { ChalkLines } from './chalk/ChalkLines';
 import type { DrawingProps } from './drawings/drawing-props';
 import { Handles } from './handles/Handles';
 import { LitLines } from './LitLines';
 import { Grid, RULER, Rulers } from './Rulers';
 import { StaleNote } from './StaleNote';
-import { STATION_DRAWINGS } from './station-drawings';
+import { STATION_DRAWINGS, type StationDrawing } from './station-drawings';
 import { TableTools } from './TableTools';
 import { TapeNote } from './TapeNote';
 import { useTable } from './table-state';
@@ -19,11 +23,24 @@ import type { Room } from './view';
 /** The words beside the drawing need room on a wide table; a narrow one hides them. */
 const WIDE_ROOM: Room = { left: RULER + 96, top: RULER + 36, right: 96, bottom: 68 };
 const NARROW_ROOM: Room = { left: RULER + 14, top: RULER + 14, right: 14, bottom: 58 };
+/** The join's player is taller than the tools. */
+const PLAYER = 64;
+const JOIN_ROOM: Room = { ...WIDE_ROOM, bottom: WIDE_ROOM.bottom + PLAYER };
+const JOIN_NARROW_ROOM: Room = { ...NARROW_ROOM, top: NARROW_ROOM.top + 14, bottom: NARROW_ROOM.bottom + 60 };
 const NARROW = 560;
 
 /** Pixels a millimetre below which words within the drawing, or all smaller ones, would lie on one another. */
 const FAR = 0.45;
 const VERY_FAR = 0.22;
+
+const JoinPlayer = lazy(() => import('./join/JoinPlayer'));
+
+/** The join as an event: loaded when somebody asks to see it. */
+const JOIN: StationDrawing = {
+  Drawing: lazy(() => import('./join/JoinDrawing')),
+  says: 'The two blocks on their way to a leg',
+  box: (draft) => boxRound([STATION_DRAWINGS.blocks.box(draft), STATION_DRAWINGS.leg.box(draft)]),
+};
 
 /** The cutting table: the open station's drawing on paper, with rulers and a grid. */
 export function Table() {
@@ -33,10 +50,14 @@ export function Table() {
   const draft = useBench((state) => state.draft);
   const units = useBench((state) => state.project.units);
   const stale = useBench(isStale);
-  const { Drawing, box, says } = STATION_DRAWINGS[station];
+  const running = useRun((state) => state.going);
+  const joining = useTable((state) => state.join !== undefined) && station === 'leg';
+  const shown = joining ? 'join' : station;
+  const { Drawing, box, says } = joining ? JOIN : STATION_DRAWINGS[station];
   const narrow = size.width < NARROW;
   const held = useTable((state) => state.held !== undefined);
-  const control = useView(station, box(draft), size, narrow ? NARROW_ROOM : WIDE_ROOM, held);
+  const room = joining ? (narrow ? JOIN_NARROW_ROOM : JOIN_ROOM) : narrow ? NARROW_ROOM : WIDE_ROOM;
+  const control = useView(shown, box(draft), size, room, held);
   const { view } = control;
   const pointers = usePointers(element, control);
   const zoomed = {
@@ -64,18 +85,30 @@ export function Table() {
             data-stale={stale || undefined}
             data-station={station}
             data-far={howFar(view.scale)}
+            data-run={running || undefined}
             style={zoomed}
           >
-            <Still Drawing={Drawing} draft={draft} />
+            <g className="whole">
+              <Suspense>
+                <Still Drawing={Drawing} draft={draft} />
+              </Suspense>
+            </g>
+            {!joining && <ChalkLines />}
             <LitLines />
           </g>
           <Rulers view={view} size={size} units={units} />
         </svg>
-        <Handles view={view} />
+        {!joining && !running && <Handles view={view} />}
       </section>
       <StaleNote />
       <TapeNote />
-      <TableTools control={control} />
+      {joining ? (
+        <Suspense>
+          <JoinPlayer />
+        </Suspense>
+      ) : (
+        <TableTools control={control} />
+      )}
     </main>
   );
 }
@@ -107,7 +140,8 @@ function onKeyDown(event: KeyboardEvent, { pan, zoom, showAll }: ViewControl) {
   if (event.ctrlKey || event.metaKey || event.altKey) return;
   const arrow = ARROWS[event.key];
   const factor = ZOOMS[event.key];
-  if (arrow) pan(...arrow);
+  // In show mode the arrows go through the steps.
+  if (arrow && !useManner.getState().showing) pan(...arrow);
   else if (factor) zoom(factor);
   else if (event.key.toLowerCase() === 'f') showAll();
   else return;

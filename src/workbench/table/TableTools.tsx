@@ -1,6 +1,7 @@
 import { MM_PER_INCH, plain } from '../../length';
 import { Switch } from '../fields/Switch';
 import { useBench } from '../store/bench';
+import { useTable } from './table-state';
 import type { ViewControl } from './use-view';
 
 /** A screen's pixel is defined as 1/96 in; real screens only come near it. */
@@ -17,6 +18,7 @@ export function TableTools({ control }: { readonly control: ViewControl }) {
   const folded = useBench((state) => state.folded);
   const workingShown = useBench((state) => state.workingShown);
   const { fold, showWorking } = useBench.getState();
+  const { playJoin } = useTable.getState();
   const percent = plain((control.view.scale / PIXELS_PER_MM) * 100, 0);
   return (
     <div className="tools">
@@ -29,6 +31,11 @@ export function TableTools({ control }: { readonly control: ViewControl }) {
       >
         Working
       </button>
+      {station === 'leg' && (
+        <button type="button" className="tool" onClick={() => playJoin(true)}>
+          <span aria-hidden="true">▷</span> Play the join
+        </button>
+      )}
       {station === 'edges' && (
         <Switch
           quiet

@@ -2,7 +2,7 @@ import type { Mm } from '../../length';
 import { type Curve, curveMap, type Edge } from '../../plane';
 
 /** Between the two blocks where they are shown apart, millimetres. */
-const SPACE = 90;
+export const SPACE = 90;
 
 /** By how much a block is moved aside on the screen, so that both are seen whole before they are joined. */
 export const apart = (part: 'front' | 'back'): Mm => (part === 'front' ? SPACE / 2 : -SPACE / 2);

@@ -4,10 +4,25 @@ import { create } from 'zustand';
 export interface TableState {
   /** The handle that is held: while it is, the paper under it stays still. */
   readonly held: string | undefined;
+  /** How far the join is shown: 0 apart, 1 joined, 2 spread, 3 straightened, 4 the leg; undefined while it is not. */
+  readonly join: number | undefined;
+  readonly joinPlaying: boolean;
   readonly hold: (handle: string | undefined) => void;
+  readonly showJoin: (join: number | undefined) => void;
+  readonly playJoin: (playing: boolean) => void;
 }
 
-export const useTable = create<TableState>()((set) => ({
+/** Where the join ends: the finished leg. */
+export const JOIN_END = 4;
+
+export const useTable = create<TableState>()((set, get) => ({
   held: undefined,
+  join: undefined,
+  joinPlaying: false,
   hold: (held) => set({ held }),
+  showJoin: (join) => set({ join, joinPlaying: false }),
+  playJoin(joinPlaying) {
+    const { join } = get();
+    set({ joinPlaying, join: joinPlaying && (join === undefined || join >= JOIN_END) ? 0 : join });
+  },
 }));

@@ -1,15 +1,19 @@
+import { useEffect, useRef } from 'react';
 import { printPhrase } from '../../length';
 import type { WorkingStep } from '../../plane';
 import { useBench } from '../store/bench';
 import { STATION_NAMES } from '../store/stations';
+import { RunButtons } from './RunButtons';
+import { useRun } from './run';
 
 /** How the open station's numbers came about: each step in words, with its values, its lines lit where it is pointed at. */
-export function Working() {
+export default function Working() {
   const station = useBench((state) => state.station);
   const working = useBench((state) => state.draft.working);
   const steps = working.filter((step) => step.station === station);
   return (
     <section className="working" id="working" aria-label={`Working of ${STATION_NAMES[station]}`}>
+      <RunButtons />
       {steps.length === 0 ? (
         <p className="quiet">There is no working to show at this station.</p>
       ) : (
@@ -25,19 +29,29 @@ export function Working() {
 
 function Step({ step }: { readonly step: WorkingStep }) {
   const lit = useBench((state) => state.step === step.id);
+  const pinned = useRun((state) => state.pinned === step.id);
   const units = useBench((state) => state.project.units);
-  const light = useBench((state) => state.light);
+  const { point } = useRun.getState();
+  const element = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    if (pinned) element.current?.scrollIntoView?.({ block: 'nearest' });
+  }, [pinned]);
+  const pin = () => {
+    useRun.setState({ pinned: step.id });
+    point(step.id);
+  };
   return (
     <li>
       <button
+        ref={element}
         type="button"
         className="step"
         aria-pressed={lit}
-        onMouseEnter={() => light(step.id)}
-        onMouseLeave={() => light(undefined)}
-        onFocus={() => light(step.id)}
-        onBlur={() => light(undefined)}
-        onClick={() => light(step.id)}
+        onMouseEnter={() => point(step.id)}
+        onMouseLeave={() => point(undefined)}
+        onFocus={() => point(step.id)}
+        onBlur={() => point(undefined)}
+        onClick={pin}
       >
         <span className="step-sentence">{printPhrase(step.sentence, units)}</span>
         {step.formula.length > 0 && <span className="step-formula">{printPhrase(step.formula, units)}</span>}

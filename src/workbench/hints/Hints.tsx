@@ -1,0 +1,47 @@
+import { useManner } from '../look/manner';
+import { HINT_COUNT } from './hint-count';
+
+/** What somebody needs who never saw the table before: short, on the drawing, and never again once put away. */
+const HINTS = [
+  {
+    id: 'button',
+    title: 'Take hold of a yellow button',
+    text: 'Draw it, or move it with the arrow keys: the leg is drafted anew at every step, and undo brings it back.',
+  },
+  {
+    id: 'how',
+    title: 'Ask any number “how?”',
+    text: 'It answers with its formula, its values, and the lines that it drew. Working goes through all of them.',
+  },
+  {
+    id: 'path',
+    title: 'Follow the thread',
+    text: 'This is a finished example. The stations go from the tape measure to the sewing; start with your own measurements when you like.',
+  },
+] as const;
+
+/** One hint at a time, over the drawing. */
+export default function Hints() {
+  const gone = useManner((state) => state.hintsGone);
+  const { putAway } = useManner.getState();
+  const at = HINTS.findIndex(({ id }) => !gone.includes(id));
+  const hint = HINTS[at];
+  if (!hint) return null;
+  return (
+    <aside className="hint" data-hint={hint.id} aria-label={`Hint ${at + 1} of ${HINT_COUNT}`}>
+      <p className="hint-words">
+        <strong>{hint.title}.</strong> {hint.text}
+      </p>
+      <p className="hint-do">
+        <button type="button" className="tool" onClick={() => putAway([hint.id])}>
+          {at + 1 < HINT_COUNT ? 'Next hint' : 'Got it'}
+        </button>
+        {at + 1 < HINT_COUNT && (
+          <button type="button" className="plain-link" onClick={() => putAway(HINTS.map(({ id }) => id))}>
+            no more hints
+          </button>
+        )}
+      </p>
+    </aside>
+  );
+}

@@ -1,0 +1,109 @@
+import { useEffect } from 'react';
+import { printPhrase } from '../../length';
+import { useManner } from '../look/manner';
+import { useBench } from '../store/bench';
+import { STATION_NAMES, STATIONS } from '../store/stations';
+import { useTable } from '../table/table-state';
+import { usePlaying } from '../working/RunButtons';
+import { stepsInOrder, useRun } from '../working/run';
+
+/** For a class: the drawing, one sentence in large type, and keys. */
+export default function ShowMode() {
+  const station = useBench((state) => state.station);
+  const units = useBench((state) => state.project.units);
+  const working = useBench((state) => state.draft.working);
+  const lit = useBench((state) => state.step);
+  const playing = useRun((state) => state.playing);
+  const joining = useTable((state) => state.join !== undefined) && station === 'leg';
+  const steps = stepsInOrder(working);
+  const here = steps.findIndex((step) => step.id === lit);
+  const step = steps[here];
+  usePlaying();
+  useShowKeys();
+  return (
+    <section className="show" aria-label="Show mode">
+      <p className="show-step" role="status">
+        <span className="show-station">
+          {STATION_NAMES[station]}
+          {step && ` · ${here + 1} of ${steps.length}`}
+          {playing && ' · playing'}
+        </span>
+        {step && !joining && <span className="show-sentence">{printPhrase(step.sentence, units)}</span>}
+        {step && !joining && step.formula.length > 0 && (
+          <span className="show-formula">{printPhrase(step.formula, units)}</span>
+        )}
+      </p>
+      <ul className="show-keys" aria-label="Keys">
+        {KEYS.filter(({ at }) => at === undefined || at === station).map(({ key, what }) => (
+          <li key={key}>
+            <kbd>{key}</kbd> {what}
+          </li>
+        ))}
+        <li>
+          <button type="button" className="plain-link" onClick={leave}>
+            <kbd>Esc</kbd> leave
+          </button>
+        </li>
+      </ul>
+    </section>
+  );
+}
+
+/** What the strip says; the digits and the rest are answered below. */
+const KEYS: readonly { readonly key: string; readonly what: string; readonly at?: string }[] = [
+  { key: '→', what: 'next' },
+  { key: '←', what: 'back' },
+  { key: 'space', what: 'play' },
+  { key: `1–${STATIONS.length}`, what: 'station' },
+  { key: 'W', what: 'whole drawing' },
+  { key: 'J', what: 'the join', at: 'leg' },
+  { key: 'C', what: 'chalkboard' },
+  { key: 'U', what: 'unit' },
+  { key: '+ − F', what: 'zoom, fit' },
+];
+
+function leave(): void {
+  useRun.getState().end();
+  useTable.getState().showJoin(undefined);
+  useManner.getState().show(false);
+}
+
+const ACTIONS: Readonly<Record<string, () => void>> = {
+  arrowright: () => useRun.getState().move(1),
+  arrowleft: () => useRun.getState().move(-1),
+  ' ': () => useRun.getState().play(!useRun.getState().playing),
+  w: () => useRun.getState().end(),
+  c: () => useManner.getState().wear(useManner.getState().theme === 'chalkboard' ? 'daylight' : 'chalkboard'),
+  u: () => useBench.getState().showUnits(useBench.getState().project.units === 'cm' ? 'inch' : 'cm'),
+  escape: leave,
+  j() {
+    if (useBench.getState().station !== 'leg') return;
+    const { join, playJoin, showJoin } = useTable.getState();
+    if (join === undefined) playJoin(true);
+    else showJoin(undefined);
+  },
+};
+
+function onKeyDown(event: KeyboardEvent): void {
+  if (event.ctrlKey || event.metaKey || event.altKey || event.defaultPrevented) return;
+  // What has the focus and answers to the key keeps it.
+  if (event.target instanceof HTMLInputElement) return;
+  if (event.key === ' ' && event.target instanceof HTMLButtonElement) return;
+  const station = STATIONS[Number(event.key) - 1];
+  const action = ACTIONS[event.key.toLowerCase()];
+  if (station) {
+    useRun.getState().end();
+    useBench.getState().goTo(station);
+  } else if (action) action();
+  else return;
+  event.preventDefault();
+}
+
+function useShowKeys(): void {
+  useEffect(() => {
+    // Zoom and fit are the table's own keys, so it has the focus.
+    document.querySelector<HTMLElement>('.table-window')?.focus();
+    window.addEventListener('keydown', onKeyDown);
+    return () => window.removeEventListener('keydown', onKeyDown);
+  }, []);
+}

@@ -1,0 +1,65 @@
+import { useMemo } from 'react';
+import { cutCurves } from '../../../edges';
+import { legCurves } from '../../../leg';
+import { type Curve, curveMap, outlineCurves } from '../../../plane';
+import type { Draft } from '../../../project';
+import { useBench } from '../../store/bench';
+import type { Station } from '../../store/stations';
+import { apart } from '../apart';
+import { curvesBox } from '../bounds';
+import { pathText } from '../path-text';
+import { Word } from '../Word';
+import { useChalk } from './chalk';
+import { useFirstCut } from './first-cut';
+
+/** The outlines that were kept, dotted over the present drawing, each with its name. */
+export function ChalkLines() {
+  const station = useBench((state) => state.station);
+  const lines = useChalk((state) => state.lines);
+  const firstCut = useFirstCut();
+  const shown = lines.filter((line) => line.shown);
+  const all = [
+    ...(station === 'check' && firstCut ? [{ id: 'first', name: 'before the corrections', draft: firstCut }] : []),
+    ...shown,
+  ];
+  return all.map(({ id, name, draft }, row) => (
+    <ChalkLineShape key={id} name={name} draft={draft} station={station} row={row} />
+  ));
+}
+
+interface ChalkLineShapeProps {
+  readonly name: string;
+  readonly draft: Draft;
+  readonly station: Station;
+  readonly row: number;
+}
+
+function ChalkLineShape({ name, draft, station, row }: ChalkLineShapeProps) {
+  const outlines = useMemo(() => outlinesAt(station, draft), [station, draft]);
+  if (outlines.length === 0) return null;
+  const box = curvesBox(outlines.flat());
+  return (
+    <>
+      <path className="chalk-line" d={outlines.map((curves) => pathText(curves, true)).join('')} />
+      <Word at={{ x: box.left, y: box.bottom }} anchor="start" dy={18 + 17 * row} className="word-chalk">
+        {name}
+      </Word>
+    </>
+  );
+}
+
+/** What of a draft is compared at a station; nothing where no outline of the leg is shown. */
+function outlinesAt(station: Station, { blocks, leg, pieces, sheets }: Draft): readonly (readonly Curve[])[] {
+  if (station === 'blocks') {
+    return (['front', 'back'] as const).map((part) =>
+      outlineCurves(blocks[part].edges).map((curve) => curveMap(curve, (p) => ({ x: p.x + apart(part), y: p.y }))),
+    );
+  }
+  if (station === 'leg') return [legCurves(leg)];
+  if (station !== 'edges' && station !== 'check') return [];
+  const index = pieces.findIndex((piece) => piece.name === 'leg');
+  const piece = pieces[index];
+  const shift = sheets.places[index]?.shift ?? { x: 0, y: 0 };
+  if (!piece) return [];
+  return [cutCurves(piece).map((curve) => curveMap(curve, (p) => ({ x: p.x + shift.x, y: p.y + shift.y })))];
+}

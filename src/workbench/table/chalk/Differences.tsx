@@ -1,0 +1,21 @@
+import { printPhrase } from '../../../length';
+import type { Draft } from '../../../project';
+import { useBench } from '../../store/bench';
+import { differences } from './differences';
+
+/** The measured differences between an earlier draft and the present one, in one line. */
+export function Differences({ from }: { readonly from: Draft }) {
+  const now = useBench((state) => state.draft);
+  const units = useBench((state) => state.project.units);
+  const found = differences(from, now);
+  if (found.length === 0) return <p className="differences quiet">No measure differs.</p>;
+  return (
+    <ul className="differences">
+      {found.map(({ name, by }) => (
+        <li key={name}>
+          {name} <strong>{printPhrase(by, units)}</strong>
+        </li>
+      ))}
+    </ul>
+  );
+}

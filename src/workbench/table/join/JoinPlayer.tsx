@@ -1,0 +1,84 @@
+import { useEffect } from 'react';
+import { printPhrase } from '../../../length';
+import { useBench } from '../../store/bench';
+import { motionWelcome } from '../LitLines';
+import { JOIN_END, useTable } from '../table-state';
+
+/** The stops of the way: what the blocks have become there, and the step of the working that tells it. */
+const STOPS = [
+  { name: 'apart', step: 'leg.join' },
+  { name: 'joined', step: 'leg.join' },
+  { name: 'spread', step: 'leg.spread' },
+  { name: 'straightened', step: 'leg.straighten' },
+  { name: 'the leg', step: 'leg.shape' },
+] as const;
+
+/** From one stop to the next, milliseconds. */
+const PART = 1800;
+
+/** Scrubs or plays the join, and says what happens. */
+export default function JoinPlayer() {
+  const join = useTable((state) => state.join) ?? 0;
+  const playing = useTable((state) => state.joinPlaying);
+  const units = useBench((state) => state.project.units);
+  const stop = STOPS[Math.ceil(join - 1e-6)] ?? STOPS[0];
+  const sentence = useBench((state) => state.draft.working.find((one) => one.id === stop.step)?.sentence);
+  const { showJoin, playJoin } = useTable.getState();
+  usePlayedJoin(playing);
+  return (
+    <section className="player" aria-label="The join">
+      <p className="player-words">{sentence && printPhrase(sentence, units)}</p>
+      <div className="player-row">
+        <button type="button" className="tool" aria-pressed={playing} onClick={() => playJoin(!playing)}>
+          {playing ? 'Pause' : 'Play'}
+        </button>
+        <div className="player-way">
+          <input
+            type="range"
+            min="0"
+            max={JOIN_END}
+            step="0.05"
+            value={join}
+            aria-label="From the blocks to the leg"
+            aria-valuetext={valueText(join)}
+            onChange={(event) => showJoin(Number(event.target.value))}
+          />
+          <span className="player-stops" aria-hidden="true">
+            {STOPS.map(({ name }) => (
+              <span key={name}>{name}</span>
+            ))}
+          </span>
+        </div>
+        <button type="button" className="tool" onClick={() => showJoin(undefined)}>
+          Done
+        </button>
+      </div>
+    </section>
+  );
+}
+
+function valueText(join: number): string {
+  const at = Math.round(join);
+  const name = STOPS[at]?.name ?? '';
+  return Math.abs(join - at) < 0.03 ? name : `on the way to ${STOPS[Math.ceil(join)]?.name ?? name}`;
+}
+
+/** Moves on while it is played: smoothly, or from stop to stop where movement is not welcome. */
+function usePlayedJoin(playing: boolean): void {
+  useEffect(() => {
+    if (!playing) return;
+    const go = (join: number) => useTable.setState({ join, joinPlaying: join < JOIN_END });
+    const from = useTable.getState().join ?? 0;
+    if (!motionWelcome()) {
+      const wait = setInterval(() => go(Math.min(JOIN_END, Math.floor(useTable.getState().join ?? 0) + 1)), PART);
+      return () => clearInterval(wait);
+    }
+    const start = performance.now();
+    let frame = requestAnimationFrame(function step(now) {
+      const join = Math.min(JOIN_END, from + Math.max(0, now - start) / PART);
+      go(join);
+      if (join < JOIN_END) frame = requestAnimationFrame(step);
+    });
+    return () => cancelAnimationFrame(frame);
+  }, [playing]);
+}

@@ -1,0 +1,20 @@
+import { useBench } from '../store/bench';
+import { fieldName } from '../store/names';
+import { fieldStep } from './how';
+import { useRun } from './run';
+
+/** “how?” beside a field: opens the working at the step in which its number is used. */
+export function How({ path }: { readonly path: string }) {
+  const step = useBench((state) => fieldStep(state.draft.working, path));
+  if (step === undefined) return null;
+  return (
+    <button
+      type="button"
+      className="how"
+      aria-label={`${fieldName(path)}: how?`}
+      onClick={() => useRun.getState().ask(step)}
+    >
+      how?
+    </button>
+  );
+}

@@ -1,0 +1,54 @@
+import { useEffect } from 'react';
+import { printPhrase } from '../../length';
+import { useBench } from '../store/bench';
+import { stepsInOrder, useRun } from './run';
+
+/** The run through the working, for a learner or a class: back, next, or played. */
+export function RunButtons() {
+  const { going, playing } = useRun();
+  const pinned = useRun((state) => state.pinned);
+  const working = useBench((state) => state.draft.working);
+  const steps = stepsInOrder(working);
+  const here = steps.findIndex((step) => step.id === pinned);
+  const { move, play, end } = useRun.getState();
+  usePlaying();
+  return (
+    <p className="run">
+      <button type="button" className="tool" disabled={here <= 0} onClick={() => move(-1)}>
+        Back
+      </button>
+      <button type="button" className="tool" disabled={here >= 0 && here === steps.length - 1} onClick={() => move(1)}>
+        Next
+      </button>
+      <button type="button" className="tool" aria-pressed={playing} onClick={() => play(!playing)}>
+        {playing ? 'Pause' : 'Play'}
+      </button>
+      <span className="quiet" role="status">
+        {here < 0 ? 'Step by step, from the body on' : `Step ${here + 1} of ${steps.length}`}
+      </span>
+      {going && (
+        <button type="button" className="plain-link" onClick={end}>
+          show the whole drawing
+        </button>
+      )}
+    </p>
+  );
+}
+
+/** A step stays as long as it takes to read it aloud: so many milliseconds, and so many more for each letter. */
+const LEAST = 2200;
+const PER_LETTER = 45;
+
+/** Goes on by itself while the run is played. */
+export function usePlaying(): void {
+  const playing = useRun((state) => state.playing);
+  const pinned = useRun((state) => state.pinned);
+  useEffect(() => {
+    if (!playing) return;
+    const { draft, project } = useBench.getState();
+    const step = draft.working.find((one) => one.id === pinned);
+    const words = step ? printPhrase([...step.sentence, ...step.formula], project.units) : '';
+    const wait = setTimeout(() => useRun.getState().move(1), LEAST + PER_LETTER * words.length);
+    return () => clearTimeout(wait);
+  }, [playing, pinned]);
+}

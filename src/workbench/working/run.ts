@@ -1,0 +1,67 @@
+import { create } from 'zustand';
+import type { WorkingStep } from '../../plane';
+import { useBench } from '../store/bench';
+import { STATIONS } from '../store/stations';
+
+/** The teaching run: the steps of the working in the order of the work, one at a time. */
+export interface Run {
+  /** Whether the drawing shows only what the steps have drawn so far. */
+  readonly going: boolean;
+  readonly playing: boolean;
+  /** The step that stays lit when nothing is pointed at. */
+  readonly pinned: string | undefined;
+  readonly move: (by: number) => void;
+  readonly play: (playing: boolean) => void;
+  readonly end: () => void;
+  /** Opens the working at a step, lit: the answer to “how?”. */
+  readonly ask: (step: string) => void;
+  readonly point: (step: string | undefined) => void;
+}
+
+/** All steps in the order of the work, station by station. */
+export function stepsInOrder(working: readonly WorkingStep[]): readonly WorkingStep[] {
+  const place = (step: WorkingStep) => STATIONS.indexOf(step.station as (typeof STATIONS)[number]);
+  return working.filter((step) => place(step) >= 0).toSorted((a, b) => place(a) - place(b));
+}
+
+function light(step: WorkingStep): void {
+  const { station, goTo } = useBench.getState();
+  if (station !== step.station) goTo(step.station as (typeof STATIONS)[number]);
+  useBench.getState().light(step.id);
+}
+
+export const useRun = create<Run>()((set, get) => ({
+  going: false,
+  playing: false,
+  pinned: undefined,
+  move(by) {
+    const { draft, step, station } = useBench.getState();
+    const steps = stepsInOrder(draft.working);
+    const here = steps.findIndex((one) => one.id === (get().pinned ?? step));
+    // A run begins with the first step of the station that is open.
+    const first = Math.max(
+      0,
+      steps.findIndex((one) => one.station === station),
+    );
+    const next = here < 0 ? steps[first] : steps[Math.min(steps.length - 1, Math.max(0, here + by))];
+    if (!next) return;
+    light(next);
+    set({ going: true, pinned: next.id, playing: get().playing && next !== steps.at(-1) });
+  },
+  play(playing) {
+    set({ playing });
+    if (playing && !get().going) get().move(1);
+  },
+  end() {
+    set({ going: false, playing: false, pinned: undefined });
+    useBench.getState().light(undefined);
+  },
+  ask(id) {
+    const step = useBench.getState().draft.working.find((one) => one.id === id);
+    if (!step) return;
+    useBench.getState().showWorking(true);
+    light(step);
+    set({ going: false, playing: false, pinned: id });
+  },
+  point: (step) => useBench.getState().light(step ?? get().pinned),
+}));
