@@ -4,13 +4,16 @@ import { type Curve, curveBounds } from '../plane';
 import type { Check, Subject } from './check';
 import { fixSpreadDownTo, withFix } from './fixes';
 
+/** The selvedge and the holes beside it are not cut into: this much stays on each side (practice). */
+export const SELVEDGE: Mm = 10;
+
 /**
  * One leg, its grain along the selvedge, is no wider than the cloth in a single layer. Cloth that is washed first is
  * counted as it comes out of the wash; else the leg itself is drawn larger.
  */
 export function checkClothWidth({ cloth, leg, choices: { shape }, finished }: Subject): Check {
   const width = widthOf(cutCurves(finished.piece));
-  const room = cloth.washFirst ? cloth.width * (1 - cloth.shrinkWidth) : cloth.width;
+  const room = (cloth.washFirst ? cloth.width * (1 - cloth.shrinkWidth) : cloth.width) - 2 * SELVEDGE;
   const over = width - room;
   const good = over <= 0;
   // A hem that was chosen wider than the cloth, allowances and all, stays wide, whatever the spread.
@@ -23,7 +26,7 @@ export function checkClothWidth({ cloth, leg, choices: { shape }, finished }: Su
     wanted: room,
     tolerance: 0,
     unit: 'mm',
-    reason: say`One leg is cut ${mm(width)} wide; the cloth has ${mm(room)}${cloth.washFirst && cloth.shrinkWidth > 0 ? ' after its first wash' : ''}.`,
+    reason: say`One leg is cut ${mm(width)} wide; the cloth has ${mm(room)}${cloth.washFirst && cloth.shrinkWidth > 0 ? ' after its first wash' : ''}, without the selvedges.`,
     remedy: good ? [] : say`Take a wider cloth, or spread ${mm(over)} less.`,
     ...withFix(good || !hemFits ? undefined : fixSpreadDownTo(leg.spread - over, leg.spread)),
   };

@@ -5,10 +5,10 @@ import { outlineCover } from './cover';
 import { type Shape, shapeOf, type Way } from './shape';
 
 /**
- * The cover that is laid leaves the cut line by at most this. On a pair of legs it costs less than 2 mm of cloth, and it
- * leaves some thirty corners to search.
+ * The cover that is laid leaves the cut line by at most this. On a pair of legs it costs a millimetre or two of cloth, and it
+ * leaves some forty corners to search.
  */
-const COVER: Mm = 1;
+const COVER: Mm = 0.5;
 
 /** A piece as the lay sees it. */
 export interface LayPiece {

@@ -1,8 +1,7 @@
+import { SELVEDGE } from '../check';
 import type { Mm } from '../length';
 import type { Lay, LayCloth, Layout } from './types';
 
-/** The selvedge and the holes beside it are not cut into: this much stays on each side (practice). */
-export const SELVEDGE: Mm = 10;
 /** The bend of a fold lies round: cuts through both layers keep this far from it (practice). */
 const BEND: Mm = 5;
 /** Each end of the cloth is straightened along a thread before anything is laid (practice). */

@@ -1,7 +1,8 @@
+import { SELVEDGE } from '../check';
 import { amount, mm, type Phrase, say, share } from '../length';
 import { type Edge, pathThrough, point, type WorkingStep } from '../plane';
 import { LAYOUT_WORDS } from './answer';
-import { ENDS, SELVEDGE, tableFor } from './table';
+import { ENDS, tableFor } from './table';
 import type { Lay, LayAnswer, LayCloth } from './types';
 
 /** How the lay and the amount came about, step by step. The lines are on the table on which the cloth lies. */

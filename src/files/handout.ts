@@ -1,6 +1,6 @@
-import { printPhrase } from '../length';
+import { type Phrase, printPhrase } from '../length';
 import type { WorkingStep } from '../plane';
-import { clothOf, type Draft } from '../project';
+import { clothOf, type Draft, shoppingOf } from '../project';
 import { CAUTIONS_NOTE, cautionSource } from '../sewing';
 import { bodyRows, finishedRows } from './words';
 
@@ -48,6 +48,15 @@ export function writeHandout(draft: Draft): string {
     'Finished',
     '--------',
     ...table(finishedRows(draft)),
+    '',
+    'To buy',
+    '------',
+    ...shoppingOf(draft).flatMap(({ name, howMuch, note }) => {
+      const said = (phrase: Phrase) => printPhrase(phrase, project.units);
+      // Shops of either unit: the amount once more in the other one.
+      const [own, other] = [said(howMuch), printPhrase(howMuch, project.units === 'cm' ? 'inch' : 'cm')];
+      return broken(`${said(name)}: ${own}${own === other ? '' : ` (${other})`}. ${said(note)}`.trim(), '  ');
+    }),
     '',
     'Checks',
     '------',

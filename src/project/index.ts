@@ -6,4 +6,5 @@ export { exampleProject } from './example';
 export { LARGEST_FILE, openProject, saveProject, tooLarge } from './open';
 export { applyRemedy } from './remedy';
 export { garmentOf } from './sewing';
+export { shoppingOf } from './shopping';
 export type * from './types';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type ClothChoices, clothPlan, type Lay, type LayAnswer, SELVEDGE } from '../../src/cloth';
+import { SELVEDGE } from '../../src/check';
+import { type ClothChoices, clothPlan, type Lay, type LayAnswer } from '../../src/cloth';
 import type { Piece } from '../../src/edges';
 import { pointsBounds } from '../../src/plane';
 import { anyBody } from '../properties/bodies';

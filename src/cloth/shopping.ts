@@ -1,0 +1,152 @@
+import type { CasingChoices, HemChoices, Notions } from '../edges';
+import { amount, type Mm, mm, number, type Phrase, say } from '../length';
+import { LAYOUT_WORDS } from './answer';
+import type { ClothPlan } from './plan';
+import type { LayAnswer } from './types';
+
+/** One thing to buy, in words that print in either unit. */
+export interface ShoppingItem {
+  /** Stable, e.g. `waist-elastic`. */
+  readonly id: string;
+  readonly name: Phrase;
+  readonly howMuch: Phrase;
+  /** What to mind when choosing it; empty where there is nothing. */
+  readonly note: Phrase;
+}
+
+/** What the list depends on. */
+export interface ShoppingQuestion {
+  readonly plan: ClothPlan;
+  readonly cloth: { readonly kind: 'woven' | 'knit'; readonly washFirst: boolean };
+  readonly waist: CasingChoices;
+  readonly hem: HemChoices;
+  readonly notions: Notions;
+  /** Of all seams, casings and hems, once each. */
+  readonly seams: Mm;
+  /** Whether a rule asks for a label on nightwear. */
+  readonly nightwearLabel: boolean;
+}
+
+/** Thread of both sides of a lockstitch, for a length of seam, with starts and ends (practice). */
+const THREAD_OF_SEAM = 3;
+/** Seams are sewn and their edges finished, or sewn twice (practice). */
+const SEWN = 2;
+const REEL: Mm = 100_000;
+
+/**
+ * Everything to buy for these choices: cloths with their washing counted, elastic and cord by their cut lengths, and what
+ * the sewing uses up. Kinds of needle and thread are practice.
+ */
+export function shoppingList(question: ShoppingQuestion): readonly ShoppingItem[] {
+  return [...cloths(question), ...elastics(question), ...cords(question), ...sewing(question)];
+}
+
+const item = (id: string, name: Phrase, howMuch: Phrase, note: Phrase = []): ShoppingItem => ({
+  id,
+  name,
+  howMuch,
+  note,
+});
+
+function cloths({ plan, cloth }: ShoppingQuestion): readonly ShoppingItem[] {
+  const others = { contrast: say`Contrasting cloth`, knit: say`Knit for the band`, rib: say`Rib for the cuffs` };
+  const wash = cloth.washFirst
+    ? say`Wash and dry it before it is cut; what that takes is counted.`
+    : say`Not washed first: the pieces are drawn larger instead.`;
+  return [
+    item('cloth', cloth.kind === 'knit' ? say`Knit cloth` : say`Woven cloth`, toBuy(plan.answer), wash),
+    ...plan.others.map(({ kind, answer, pieces }) =>
+      item(`${kind}-cloth`, others[kind], toBuy(answer), say`For: ${pieces.join(', ')}.`),
+    ),
+  ];
+}
+
+function toBuy(answer: LayAnswer): Phrase {
+  if (answer.fits)
+    return say`${amount(answer.lay.toBuy)}, ${mm(answer.lay.width)} wide, ${LAYOUT_WORDS[answer.lay.layout]}`;
+  return say`none fits at ${mm(answer.width)}; ${answer.instead[0] ?? []}`;
+}
+
+const rowsOf = (count: number, length: Mm): Phrase =>
+  count === 1
+    ? say`${amount(length)}: cut ${mm(length)}`
+    : say`${amount(count * length)}: cut ${number(count)} × ${mm(length)}`;
+
+function elastics({ notions, waist, hem }: ShoppingQuestion): readonly ShoppingItem[] {
+  const try1 = say`Try it round the body before it is sewn: it must not press.`;
+  return [
+    ...(notions.elasticLength === undefined
+      ? []
+      : [
+          item(
+            'waist-elastic',
+            say`Elastic, ${mm(waist.elasticWidth)} wide, waist`,
+            rowsOf(waist.rows, notions.elasticLength),
+            try1,
+          ),
+        ]),
+    ...(notions.hemElasticLength === undefined
+      ? []
+      : [
+          item(
+            'hem-elastic',
+            say`Elastic, ${mm(hem.elasticWidth)} wide, hems`,
+            rowsOf(2, notions.hemElasticLength),
+            try1,
+          ),
+        ]),
+  ];
+}
+
+function cords({ notions, waist, hem }: ShoppingQuestion): readonly ShoppingItem[] {
+  const { cordLength, hemCordLength } = notions;
+  // Two ends leave the waist casing; at each hem they leave by one opening at the side.
+  const openings = (cordLength === undefined ? 0 : 2) + (hemCordLength === undefined ? 0 : 2);
+  return [
+    ...(cordLength === undefined
+      ? []
+      : [item('waist-cord', say`Cord or tape, ${mm(waist.cordWidth)} wide, waist`, rowsOf(1, cordLength))]),
+    ...(hemCordLength === undefined
+      ? []
+      : [item('hem-cord', say`Cord or tape, ${mm(hem.cordWidth)} wide, hems`, rowsOf(2, hemCordLength))]),
+    ...(openings === 0
+      ? []
+      : [
+          item(
+            'openings',
+            say`Eyelets, or iron-on interfacing under buttonholes`,
+            say`${number(openings)} eyelets, or ${number(openings)} squares of ${mm(40)}`,
+            say`The cloth behind an opening for a cord tears unless it is held.`,
+          ),
+        ]),
+  ];
+}
+
+const NEEDLES = {
+  woven: say`80/12 with a sharp or universal point; 90/14 for heavy flannel`,
+  knit: say`80/12 with a ball point (jersey), or a stretch needle`,
+} as const;
+
+function sewing({ cloth, seams, nightwearLabel }: ShoppingQuestion): readonly ShoppingItem[] {
+  const thread = THREAD_OF_SEAM * SEWN * seams;
+  const reels = Math.ceil(thread / REEL);
+  return [
+    item(
+      'thread',
+      say`Thread, all-purpose polyester`,
+      say`${number(reels)} ${reels === 1 ? 'reel' : 'reels'} of ${number(REEL / 1000)} m`,
+      say`Some ${number(Math.ceil(thread / 1000))} m: ${number(THREAD_OF_SEAM)} times the seams, sewn and finished. A serger takes its own cones.`,
+    ),
+    item('needle', say`Machine needle`, NEEDLES[cloth.kind], say`A new one; keep it and pins away from children.`),
+    ...(nightwearLabel
+      ? [
+          item(
+            'nightwear-label',
+            say`Label for nightwear`,
+            say`1`,
+            say`Where nightwear for children is sold, rules ask for one; the cloth’s own label and the rules of where you live decide.`,
+          ),
+        ]
+      : []),
+  ];
+}
