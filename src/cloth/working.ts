@@ -12,7 +12,7 @@ export function layWorking(answer: LayAnswer, cloth: LayCloth): readonly Working
   const across = lineAcross(table.left, table.left + table.room);
   const width = step(
     'width',
-    say`${washWords(cloth)} The cloth lies ${LAYOUT_WORDS[layout]}; ${mm(SELVEDGE)} at each selvedge ${layout === 'foldedLengthwise' ? 'and the bend of the fold ' : ''}are not cut.`,
+    say`${washWords(cloth)} The cloth lies ${LAYOUT_WORDS[layout]}; nothing is cut within ${mm(SELVEDGE)} of a selvedge${layout === 'foldedLengthwise' ? ', nor in the bend of the fold' : ''}.`,
     say`width that can be cut = ${mm(table.width)} − ${mm(table.width - table.room)} = ${mm(table.room)}`,
     [across],
   );

@@ -12,6 +12,7 @@ import './look/path.css';
 import './look/fields.css';
 import './look/table.css';
 import './look/lines.css';
+import './look/cloth.css';
 import './look/handles.css';
 import './look/finished.css';
 import './look/working.css';

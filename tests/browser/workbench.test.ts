@@ -264,7 +264,7 @@ describe('files', () => {
   });
 });
 
-const STATIONS = ['Body', 'Blocks', 'Leg', 'Check', 'Paper', 'Edges'];
+const STATIONS = ['Body', 'Blocks', 'Leg', 'Check', 'Cloth', 'Paper', 'Edges'];
 
 describe.each([
   [1440, 900, STATIONS],

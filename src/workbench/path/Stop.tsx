@@ -3,6 +3,7 @@ import { useManner } from '../look/manner';
 import { BlocksStation } from '../stations/BlocksStation';
 import { BodyStation } from '../stations/BodyStation';
 import { CheckStation } from '../stations/CheckStation';
+import { ClothStation } from '../stations/ClothStation';
 import { EdgesStation } from '../stations/EdgesStation';
 import { LegStation } from '../stations/LegStation';
 import { PaperStation } from '../stations/PaperStation';
@@ -18,6 +19,7 @@ const INSIDE: Readonly<Record<Station, ComponentType>> = {
   leg: LegStation,
   edges: EdgesStation,
   check: CheckStation,
+  cloth: ClothStation,
   paper: PaperStation,
 };
 
@@ -38,7 +40,11 @@ export function Stop({ station }: { readonly station: Station }) {
   const item = useRef<HTMLLIElement>(null);
   const wasOpen = useRef(open);
   useEffect(() => {
-    if (open && !wasOpen.current) item.current?.scrollIntoView?.({ block: 'nearest' });
+    // A station taller than the path begins at its name, not at its end.
+    if (open && !wasOpen.current) {
+      const tall = (item.current?.offsetHeight ?? 0) > (item.current?.closest('.path')?.clientHeight ?? Infinity);
+      item.current?.scrollIntoView?.({ block: tall ? 'start' : 'nearest' });
+    }
     wasOpen.current = open;
   }, [open]);
   return (

@@ -48,28 +48,16 @@ function Washing() {
   const { washFirst } = useBench((state) => state.project.cloth);
   const choose = useBench((state) => state.choose);
   return (
-    <>
-      <SwitchField
-        path="cloth.washFirst"
-        choices={WASHED}
-        chosen={washFirst ? 'first' : 'later'}
-        help={
-          washFirst
-            ? say`Wash and dry it as you will the trousers, before it is cut.`
-            : say`The leg is drawn larger by what the cloth will lose, and says so.`
-        }
-        onPick={(key) => choose('cloth.washFirst', key === 'first')}
-      />
-      {!washFirst && (
-        <>
-          <QuantityField
-            path="cloth.shrinkLength"
-            quantity={percentage}
-            help={say`Of its length, in the first wash: measure a washed piece.`}
-          />
-          <QuantityField path="cloth.shrinkWidth" quantity={percentage} help={say`Of its width.`} />
-        </>
-      )}
-    </>
+    <SwitchField
+      path="cloth.washFirst"
+      choices={WASHED}
+      chosen={washFirst ? 'first' : 'later'}
+      help={
+        washFirst
+          ? say`Wash and dry it as you will the trousers, before it is cut.`
+          : say`The leg is drawn larger by what the cloth will lose, and says so; how much that is stands at Cloth.`
+      }
+      onPick={(key) => choose('cloth.washFirst', key === 'first')}
+    />
   );
 }

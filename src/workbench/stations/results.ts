@@ -1,3 +1,4 @@
+import { LAYOUT_WORDS } from '../../cloth';
 import { LENGTH_NAMES } from '../../leg';
 import { formatLength, plain, printPhrase, type Units } from '../../length';
 import type { Draft } from '../../project';
@@ -51,6 +52,11 @@ export const RESULTS: Readonly<Record<Station, (draft: Draft, units: Units) => s
     const count = (verdict: string) => checks.filter((check) => check.verdict === verdict).length;
     const [good, mind, wrong] = [count('good'), count('mind'), count('wrong')];
     return [`${good} good`, mind > 0 && `${mind} to mind`, wrong > 0 && `${wrong} wrong`].filter(Boolean).join(' · ');
+  },
+  // What is chosen, and not the lay: a closed stop is told anew at every change, and a lay takes longer than a frame.
+  cloth({ project: { cloth } }, units) {
+    const lies = cloth.layout === 'best' ? '' : `, ${LAYOUT_WORDS[cloth.layout]}`;
+    return `${formatLength(cloth.width, units)} wide${lies}${cloth.oneWay ? ', one way' : ''}${cloth.washFirst ? ' · washed first' : ''}`;
   },
   paper({ sheets, project }) {
     const many = sheets.sheets.length;

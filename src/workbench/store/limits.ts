@@ -12,6 +12,10 @@ const within = (lowest: number, highest: number): Limits => ({ lowest, highest }
 export const FIELD_LIMITS: Readonly<Record<string, Limits>> = {
   ...Object.fromEntries(measurements.map(({ key, lowest, highest }) => [`body.${key}`, within(lowest, highest)])),
   'cloth.stretch': within(0, 2),
+  'cloth.width': within(300, 3200),
+  'cloth.repeat': within(0, 1500),
+  'cloth.repeatAcross': within(0, 1500),
+  'cloth.grainTolerance': within(0, 5),
   'block.hipEase': within(-200, 400),
   'block.waistEase': within(0, 200),
   'block.riseEase': within(0, 100),

@@ -45,6 +45,15 @@ export const percentage: Quantity = {
   step: () => 0.01,
 };
 
+/** An angle in degrees. */
+export const angle: Quantity = {
+  read: (text) => readNumber(text.replace(/°\s*$/, ''), 1, text, 'an angle; write it like 1.5.'),
+  print: (value) => plain(value, 1),
+  range: (lowest, highest) => `${plain(lowest, 1)} to ${plain(highest, 1)}°`,
+  word: () => '°',
+  step: () => 0.5,
+};
+
 export const years: Quantity = {
   read: (text) => readNumber(text.replace(/years?\s*$/i, ''), 1, text, 'an age; write it like 34.'),
   print: (value) => plain(value, 1),

@@ -1,5 +1,5 @@
 /** The stations that can be used so far, in the order of the work. */
-export const STATIONS = ['body', 'blocks', 'leg', 'edges', 'check', 'paper'] as const;
+export const STATIONS = ['body', 'blocks', 'leg', 'edges', 'check', 'cloth', 'paper'] as const;
 
 export type Station = (typeof STATIONS)[number];
 
@@ -9,12 +9,13 @@ export const STATION_NAMES: Readonly<Record<Station, string>> = {
   leg: 'Leg',
   edges: 'Edges',
   check: 'Check',
+  cloth: 'Cloth',
   paper: 'Paper',
 };
 
 const STATION_OF_GROUP: Readonly<Record<string, Station>> = {
   body: 'body',
-  cloth: 'body',
+  cloth: 'cloth',
   use: 'body',
   block: 'blocks',
   leg: 'leg',
@@ -24,7 +25,11 @@ const STATION_OF_GROUP: Readonly<Record<string, Station>> = {
   paper: 'paper',
 };
 
+/** The cloth is known before the body is drafted; how it lies is asked only when the pieces are finished. */
+const ASKED_WITH_BODY: readonly string[] = ['cloth.kind', 'cloth.stretch', 'cloth.washFirst'];
+
 /** The station at which a field of the project is set; undefined for fields of no station, such as the name. */
 export function stationOf(path: string): Station | undefined {
+  if (ASKED_WITH_BODY.includes(path)) return 'body';
   return STATION_OF_GROUP[path.split('.')[0] ?? ''];
 }

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import { type Curve, pathLength, pathUpTo, type WorkingStep } from '../../plane';
 import { useBench } from '../store/bench';
+import { stepOf, workingAt } from '../store/working-at';
 import { useRun } from '../working/run';
 import { edgeApart } from './apart';
 import { pathText } from './path-text';
@@ -9,8 +10,8 @@ import { pathText } from './path-text';
 export function LitLines() {
   const id = useBench((state) => state.step);
   const going = useRun((state) => state.going);
-  const working = useBench((state) => state.draft.working);
-  const step = working.find((one) => one.id === id);
+  const draft = useBench((state) => state.draft);
+  const step = id === undefined ? undefined : stepOf(draft, id);
   const drawn = useDrawing(step?.id, going);
   if (!step) return null;
   const text = stepLines(step)
@@ -27,8 +28,8 @@ export function LitLines() {
 
 /** What the steps before it have drawn at the same station: thin, as a drafter's pencil leaves it. */
 function EarlierLines({ step }: { readonly step: WorkingStep }) {
-  const working = useBench((state) => state.draft.working);
-  const here = working.filter((one) => one.station === step.station);
+  const draft = useBench((state) => state.draft);
+  const here = workingAt(draft, step.station);
   const before = here.slice(0, here.indexOf(step));
   const text = before
     .flatMap(stepLines)

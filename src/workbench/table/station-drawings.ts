@@ -13,6 +13,7 @@ import { CheckDrawing } from './drawings/CheckDrawing';
 import type { DrawingProps } from './drawings/drawing-props';
 import { EdgesDrawing } from './drawings/EdgesDrawing';
 import { figureShape } from './drawings/figure-shape';
+import { LayDrawing, layBox } from './drawings/LayDrawing';
 import { LegDrawing } from './drawings/LegDrawing';
 import { SheetsDrawing } from './drawings/SheetsDrawing';
 import { figureBox } from './drawings/tape-paths';
@@ -61,6 +62,11 @@ export const STATION_DRAWINGS: Readonly<Record<Station, StationDrawing>> = {
   },
   edges: { Drawing: EdgesDrawing, says: 'The finished leg with casing, hem and seam allowances', box: pieceBox },
   check: { Drawing: CheckDrawing, says: 'The finished leg as it was checked', box: pieceBox },
+  cloth: {
+    Drawing: LayDrawing,
+    says: 'The cloth as it lies, with its selvedges, and every piece where it is cut',
+    box: layBox,
+  },
   paper: {
     Drawing: SheetsDrawing,
     says: 'The sheets of paper over the finished leg',

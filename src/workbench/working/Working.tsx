@@ -3,14 +3,15 @@ import { printPhrase } from '../../length';
 import type { WorkingStep } from '../../plane';
 import { useBench } from '../store/bench';
 import { STATION_NAMES } from '../store/stations';
+import { workingAt } from '../store/working-at';
 import { RunButtons } from './RunButtons';
 import { useRun } from './run';
 
 /** How the open station's numbers came about: each step in words, with its values, its lines lit where it is pointed at. */
 export default function Working() {
   const station = useBench((state) => state.station);
-  const working = useBench((state) => state.draft.working);
-  const steps = working.filter((step) => step.station === station);
+  const draft = useBench((state) => state.draft);
+  const steps = workingAt(draft, station);
   return (
     <section className="working" id="working" aria-label={`Working of ${STATION_NAMES[station]}`}>
       <RunButtons />

@@ -22,14 +22,20 @@ export function FoldTriangles({ fold }: { readonly fold: readonly Curve[] }) {
   });
 }
 
+export interface GrainlineProps {
+  readonly ends: readonly [Point, Point];
+  /** Only the second end has an arrowhead: the way of a nap. */
+  readonly oneHead?: boolean;
+}
+
 /** The grainline with its two arrowheads. */
-export function Grainline({ ends }: { readonly ends: readonly [Point, Point] }) {
+export function Grainline({ ends, oneHead = false }: GrainlineProps) {
   const [from, to] = ends;
   const way = { x: to.x - from.x, y: to.y - from.y };
   return (
     <g>
       <Line curves={[[from, from, to, to]]} stroke="grain" />
-      <Arrowhead at={from} turn={degrees(way) + 180} />
+      {!oneHead && <Arrowhead at={from} turn={degrees(way) + 180} />}
       <Arrowhead at={to} turn={degrees(way)} />
     </g>
   );

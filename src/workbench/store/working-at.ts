@@ -1,0 +1,10 @@
+import type { WorkingStep } from '../../plane';
+import { clothOf, type Draft } from '../../project';
+
+/** The steps of a station's working, in order. The cloth's are made with its lay, when somebody looks at it. */
+export const workingAt = (draft: Draft, station: WorkingStep['station']): readonly WorkingStep[] =>
+  station === 'cloth' ? clothOf(draft).working : draft.working.filter((step) => step.station === station);
+
+/** A step by its id, which begins with its station's name. */
+export const stepOf = (draft: Draft, id: string): WorkingStep | undefined =>
+  (id.startsWith('cloth.') ? clothOf(draft).working : draft.working).find((step) => step.id === id);

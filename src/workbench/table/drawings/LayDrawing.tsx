@@ -1,0 +1,148 @@
+import { useId } from 'react';
+import { type Lay, type LayAnswer, type Layer, type Placement, placedPoint } from '../../../cloth';
+import { cutCurves, type Piece } from '../../../edges';
+import { formatLength, type Mm } from '../../../length';
+import { between, outlineCurves, pathThrough, point } from '../../../plane';
+import { clothOf, type Draft } from '../../../project';
+import type { Box } from '../../../sheets';
+import { useBench } from '../../store/bench';
+import { curvesBox } from '../bounds';
+import { pathText } from '../path-text';
+import { Word } from '../Word';
+import type { DrawingProps } from './drawing-props';
+import { HalfTints } from './HalfTints';
+import { groundBox, LayGround } from './LayGround';
+import { Grainline } from './Marks';
+
+/** The cloth as it lies on the table, to scale, with every piece where it is cut. */
+export function LayDrawing({ draft }: DrawingProps) {
+  const { answer } = clothOf(draft);
+  return answer.fits ? <LaidPieces draft={draft} lay={answer.lay} /> : <TooWide draft={draft} answer={answer} />;
+}
+
+/** Everything that {@link LayDrawing} shows. */
+export function layBox(draft: Draft): Box {
+  const { answer } = clothOf(draft);
+  if (answer.fits) return groundBox(answer.lay.table);
+  const { width, height } = widestOf(draft, answer);
+  return { left: 0, top: 0, right: Math.max(width, answer.room) + 40, bottom: height + 40 };
+}
+
+function LaidPieces({ draft, lay }: DrawingProps & { readonly lay: Lay }) {
+  const id = useId();
+  const { width, length } = lay.table;
+  return (
+    <>
+      <LayGround layout={lay.layout} width={width} length={length} oneWay={draft.project.cloth.oneWay} />
+      <clipPath id={id}>
+        <rect width={width} height={length} />
+      </clipPath>
+      {lay.placements.map((placement) => {
+        const piece = draft.pieces.find(({ name }) => name === placement.piece);
+        if (!piece) return null;
+        return (
+          <g key={`${placement.piece}${placement.copies[0]}`} clipPath={`url(#${id})`}>
+            <LaidPiece piece={piece} placement={placement} />
+          </g>
+        );
+      })}
+      {lay.placements.map((placement) => {
+        const piece = draft.pieces.find(({ name }) => name === placement.piece);
+        return (
+          piece && <LaidName key={`${placement.piece}${placement.copies[0]}`} piece={piece} placement={placement} />
+        );
+      })}
+    </>
+  );
+}
+
+function LaidPiece({ piece, placement }: { readonly piece: Piece; readonly placement: Placement }) {
+  const { at, turn, mirrored } = placement;
+  const cut = pathText(cutCurves(piece), true);
+  return (
+    <g transform={`translate(${at.x} ${at.y}) rotate(${turn})${mirrored ? ' scale(-1 1)' : ''}`}>
+      <path className="piece-ground" d={cut} />
+      {piece.name === 'leg' && <HalfTints outline={pathText(outlineCurves(piece.stitchLine), true)} />}
+      {mirrored && <path className="printed-down" d={cut} />}
+      <path className="line line-cut" d={cut} />
+      <Grainline ends={piece.grainline} />
+    </g>
+  );
+}
+
+const LAYERS: Readonly<Record<Layer, string>> = {
+  single: '',
+  both: 'through both layers',
+  upper: 'upper layer only',
+  fold: 'its middle on the fold',
+};
+
+/** The piece's name, upright whichever way it lies: beside a leg's grainline, along a narrow piece, above in any other. */
+function LaidName({ piece, placement }: { readonly piece: Piece; readonly placement: Placement }) {
+  const box = curvesBox(cutCurves(piece));
+  const [width, height] = [box.right - box.left, box.bottom - box.top];
+  const middle = placedPoint(point((box.left + box.right) / 2, (box.top + box.bottom) / 2), placement);
+  const at = placement.layer === 'fold' ? { x: width / 4, y: middle.y } : middle;
+  const says = [
+    `${piece.name} ${placement.copies.join(' and ')}`,
+    ...(placement.mirrored ? ['printed side down'] : []),
+    ...(LAYERS[placement.layer] === '' ? [] : [LAYERS[placement.layer]]),
+  ];
+  const narrow = width < NARROW && height > 2 * width;
+  if (narrow || height < SHALLOW)
+    return (
+      <Word at={at} turn={narrow ? -90 : 0} dy={4} className="word-lay word-lay-small">
+        {says.join(', ')}
+      </Word>
+    );
+  const grain = placedPoint(between(piece.grainline[0], piece.grainline[1], 0.5), placement);
+  const beside = width > WIDE;
+  const place = beside ? grain : { x: at.x, y: at.y - 0.36 * height };
+  return says.map((text, row) => (
+    <Word
+      key={text}
+      at={place}
+      anchor={beside ? 'start' : 'middle'}
+      dx={beside ? 12 : 0}
+      dy={18 * row}
+      className={row === 0 ? 'word-lay word-number' : 'word-lay word-lay-small'}
+    >
+      {text}
+    </Word>
+  ));
+}
+
+/** Pieces narrower than this are named along their length; pieces shallower in one line; wide ones beside their grainline. */
+const NARROW: Mm = 200;
+const SHALLOW: Mm = 120;
+const WIDE: Mm = 300;
+
+type NoFit = Extract<LayAnswer, { fits: false }>;
+
+function widestOf({ pieces }: Draft, { widest }: NoFit) {
+  const piece = pieces.find(({ name }) => name === widest.piece) ?? (pieces[0] as Piece);
+  const box = curvesBox(cutCurves(piece));
+  return { piece, box, width: box.right - box.left, height: box.bottom - box.top };
+}
+
+/** The widest piece on a strip of the cloth that can be cut, sticking out of it. */
+function TooWide({ draft, answer }: DrawingProps & { readonly answer: NoFit }) {
+  const units = useBench((state) => state.project.units);
+  const { piece, box, width, height } = widestOf(draft, answer);
+  const over = pathThrough(point(answer.room, 0), point(answer.room, height + 40));
+  return (
+    <>
+      <rect className="cloth-ground" width={answer.room} height={height + 40} />
+      <g transform={`translate(${-box.left} ${20 - box.top})`}>
+        <path className="cloth-over" d={pathText(cutCurves(piece), true)} />
+      </g>
+      <path className="line line-cut" d={pathText(over)} />
+      <Word at={{ x: answer.room, y: 0 }} anchor="end" dy={-10} className="word-number">
+        {`${formatLength(answer.room, units)} can be cut`}
+      </Word>
+      <Word at={{ x: width / 2, y: height / 2 }} className="word-lay word-number">
+        {`${piece.name}, ${formatLength(width, units)} wide: does not fit`}
+      </Word>
+    </>
+  );
+}
