@@ -1,28 +1,47 @@
-import { mm, number, say } from '../length';
+import { fullestGirth } from '../body';
+import { sewnStretch } from '../edges';
+import { type Mm, mm, number, type Phrase, say } from '../length';
 import type { Check, Subject } from './check';
-import { fullestGirth } from './check-pull-on';
+import { fixElasticLength, withFix } from './fixes';
 
 /** A plain braided or knitted elastic stretches to 1.7 times its length before it is strained (practice). */
-const GREATEST_STRETCH = 1.7;
+const ELASTIC_STRETCH = 1.7;
+/** The search for a band's length stops this near. */
+const ROUNDING = 1e-6;
 
-/** The elastic or the knit band, pulled out as far as it goes, passes over the fullest part; left out where there is neither. */
-export function checkElastic({ body, elasticLength, waist }: Subject): Check | undefined {
+/**
+ * The elastic, pulled out as far as it goes, passes over the fullest part; so does a knit band, by its own measured
+ * stretch, and it is no longer than the waist that it holds. Left out where there is neither.
+ */
+export function checkElastic(subject: Subject): Check | undefined {
+  const { body, elasticLength, waist, opening } = subject;
   if (elasticLength === undefined) return undefined;
+  const band = waist.finish === 'knitBand';
   const fullest = fullestGirth(body);
-  const reach = elasticLength * GREATEST_STRETCH;
-  const good = reach >= fullest;
-  const what = waist.finish === 'knitBand' ? 'A band of knit' : 'Elastic';
+  const stretch = band ? sewnStretch(waist.bandStretch) : ELASTIC_STRETCH;
+  const reach = elasticLength * stretch;
+  const reaches = reach >= fullest - ROUNDING;
+  const loose = band && reaches && elasticLength > body.waistGirth + ROUNDING;
+  const needed = fullest / stretch;
+  const good = reaches && !loose;
+  const what = band ? 'A band of knit' : 'Elastic';
   return {
     id: 'elastic-reaches',
     name: 'Elastic reaches',
-    verdict: good ? 'good' : 'wrong',
-    measured: reach,
-    wanted: fullest,
+    verdict: !reaches ? 'wrong' : loose ? 'mind' : 'good',
+    measured: loose ? elasticLength : reach,
+    wanted: loose ? body.waistGirth : fullest,
     tolerance: 0,
     unit: 'mm',
-    reason: say`${what} cut ${mm(elasticLength)} long stretches to ${mm(reach)}; the fullest part is ${mm(fullest)}.`,
-    remedy: good
-      ? []
-      : say`Cut it ${mm(fullest / GREATEST_STRETCH)} long, or take what stretches to ${number(fullest / elasticLength, 1)} times its length.`,
+    reason: loose
+      ? say`${what} has to be ${mm(elasticLength)} long to stretch over the fullest part of ${mm(fullest)}; longer than the waist it won’t hold by itself.`
+      : say`${what} cut ${mm(elasticLength)} long stretches to ${mm(reach)}; the fullest part is ${mm(fullest)}.`,
+    remedy: good ? [] : remedyFor(loose, elasticLength, needed, fullest),
+    ...withFix(good || band || needed > opening ? undefined : fixElasticLength(needed)),
   };
 }
+
+const remedyFor = (loose: boolean, length: Mm, needed: Mm, fullest: Mm): Phrase =>
+  loose
+    ? say`Take a knit that stretches more, or an elastic casing.`
+    : say`Cut it ${mm(needed)} long, or take what stretches to ${number(fullest / length, 1)} times its length.`;

@@ -1,7 +1,7 @@
+import { fullestGirth } from '../body';
 import { type Mm, mm, say } from '../length';
 import { pathLength } from '../plane';
 import type { Check, ClothFigures, Subject } from './check';
-import { fullestGirth } from './check-pull-on';
 import { fixSpreadDownTo, fixSpreadTo, withFix } from './fixes';
 import { drawnCurves } from './measuring';
 

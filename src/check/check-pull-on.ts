@@ -1,4 +1,4 @@
-import type { Body } from '../body';
+import { type Body, fullestGirth } from '../body';
 import { casingLines, waistOpening } from '../edges';
 import { centresOf } from '../leg';
 import { type Mm, mm, say } from '../length';
@@ -9,9 +9,6 @@ import { fixSpreadTo, fixStraightenAuto, withFix } from './fixes';
 const COMFORT = 20;
 /** Rounding in the search for the least straightening. */
 const HAIR = 1e-6;
-
-/** The fullest of waist, high hip and hip. */
-export const fullestGirth = (body: Body): Mm => Math.max(body.waistGirth, body.hipGirth, body.highHipGirth ?? 0);
 
 /**
  * What the waist opening must measure at least, so that the trousers pull on without a zip: the fullest girth, less
@@ -26,11 +23,11 @@ export function pullOnNeeded(body: Body, cloth: ClothFigures): Mm {
 }
 
 /** The waist opening passes over the fullest part of the body. */
-export function checkPullOn({ body, cloth, leg, joined, choices, casing, opening }: Subject): Check {
+export function checkPullOn({ body, cloth, leg, joined, choices, finished, opening }: Subject): Check {
   const needed = pullOnNeeded(body, cloth);
   const short = needed - opening;
   const good = short <= HAIR;
-  const upright = waistOpening(casingLines(centresOf(joined, 1, choices.raiseWaist), casing));
+  const upright = waistOpening(casingLines(centresOf(joined, 1, choices.raiseWaist), finished.heights));
   const gains = !leg.straightenAutomatic && upright > opening + HAIR;
   const most = gains ? upright : opening;
   const passesUpright = gains && upright >= needed;

@@ -1,6 +1,6 @@
 import type { Blocks } from '../block';
 import type { Body } from '../body';
-import type { CasingChoices, CasingHeights, FinishedLeg, HemChoices } from '../edges';
+import { type CasingChoices, type FinishedLeg, type HemChoices, USABLE_STRETCH } from '../edges';
 import type { JoinedBlocks, Leg, LegChoices } from '../leg';
 import type { Mm, Phrase } from '../length';
 
@@ -47,9 +47,6 @@ export interface ClothFigures {
   readonly stretch: number;
 }
 
-/** Of a knit's measured stretch, the share that a sewn edge keeps (practice). */
-const USABLE_STRETCH = 0.7;
-
 /** What a knit gives at an edge that was sewn, a fraction of its relaxed length; 0 for a woven. */
 export const usableStretch = ({ kind, stretch }: ClothFigures): number =>
   kind === 'knit' ? USABLE_STRETCH * stretch : 0;
@@ -73,7 +70,6 @@ export interface Subject {
   readonly leg: Leg;
   readonly choices: LegChoices;
   readonly finished: FinishedLeg;
-  readonly casing: CasingHeights;
   readonly waist: CasingChoices;
   readonly hem: HemChoices;
   readonly opening: Mm;

@@ -66,6 +66,12 @@ export const fixRiseEaseTo = (value: Mm): Fix =>
 export const fixTurnOfCloth = (value: Mm): Fix =>
   fix(say`Allow ${mm(value)} for the turn of the cloth`, { path: 'waist.turnOfCloth', value });
 
+/** Elastic of at least so much, in whole millimetres. */
+export function fixElasticLength(least: Mm): Fix {
+  const value = roundedUp(least, 1);
+  return fix(say`Cut the elastic ${mm(value)} long`, { path: 'waist.elasticLength', value });
+}
+
 export const fixPyjamaShape = (): Fix => fix(say`Choose the pyjama shape`, { path: 'leg.shape', value: 'pyjama' });
 
 /** A check's `fix` field, where there is one: left out, not undefined. */

@@ -1,5 +1,5 @@
 export type { Check, ClothFigures, FieldChange, Fix, Subject, Verdict } from './check';
 export { SELVEDGE } from './check-cloth-width';
 export { curvesOneWay } from './check-crotch';
-export { fullestGirth, pullOnNeeded } from './check-pull-on';
+export { pullOnNeeded } from './check-pull-on';
 export { checks, runChecks } from './checks';

@@ -1,14 +1,17 @@
 import type { Centre, Centres } from '../leg';
 import type { Mm } from '../length';
 import { distance, leftOf, linesMeet, mirrored, moved, type Point, subtract, unit } from '../plane';
+import { sewnStretch } from './stretch';
 
-export type WaistFinish =
-  | 'elasticCasing'
-  | 'drawstringCasing'
-  | 'elasticAndDrawstring'
-  | 'separateCasing'
-  | 'knitBand'
-  | 'facedCasing';
+export const WAIST_FINISHES = [
+  'elasticCasing',
+  'drawstringCasing',
+  'elasticAndDrawstring',
+  'separateCasing',
+  'knitBand',
+  'facedCasing',
+] as const;
+export type WaistFinish = (typeof WAIST_FINISHES)[number];
 
 /** How the waist is finished, as chosen. */
 export interface CasingChoices {
@@ -18,9 +21,15 @@ export interface CasingChoices {
   readonly turnOfCloth: Mm;
   readonly elastic: 'threaded' | 'sewnOn';
   readonly rawEdge: 'overlocked' | 'turnedUnder';
+  /** How long to cut the elastic; by the rule of {@link elasticLength} where it is `auto`. */
+  readonly elasticLength: Mm | 'auto';
   readonly cordWidth: Mm;
+  /** A cord is bought, or sewn from the cloth. */
+  readonly cord: 'bought' | 'ofCloth';
   /** Finished height of a knit band. */
   readonly bandHeight: Mm;
+  /** Measured stretch of the knit band, a fraction. */
+  readonly bandStretch: number;
 }
 
 /** Room for one elastic or one cord between two lines of stitching (or stitching and fold), above the waist edge. */
@@ -52,7 +61,7 @@ export interface CasingHeights {
 /** Beyond the stitching: 6 mm to hold an overlocked edge, 10 mm to turn a raw one under (practice). */
 const CATCH = { overlocked: 6, turnedUnder: 10 } as const;
 /** Rows of elastic lie 3 mm apart, counted on both layers (practice). */
-const BETWEEN_ROWS = 3;
+export const BETWEEN_ROWS = 3;
 /** A cord's channel is ¼ in wider than the cord (a guild guideline, 12.150, as read). */
 export const CORD_ROOM = 6.35;
 
@@ -134,8 +143,8 @@ export function waistOpening(lines: CasingLines): Mm {
   return 2 * Math.min(distance(...lines.waistEdge), distance(...lines.fold), distance(...lines.raw));
 }
 
-const ELASTIC_SHARE = 0.92;
-const ELASTIC_LAP = 25;
+export const ELASTIC_SHARE = 0.92;
+export const ELASTIC_LAP = 25;
 
 /**
  * How long to cut the elastic: 0.92 × waist + 25 for the lap, never longer than the opening (practice; the home-sewing
@@ -147,8 +156,23 @@ const ELASTIC_LAP = 25;
 export const elasticLength = (waistGirth: Mm, opening: Mm): Mm =>
   Math.min(ELASTIC_SHARE * waistGirth + ELASTIC_LAP, opening);
 
+/** A knit band is sewn on stretched: 0.85 × the waist (practice). */
+export const BAND_SHARE = 0.85;
+
+/**
+ * How long a knit band is round: 0.85 × waist, so that it holds, but as much as the fullest part needs to pass its own
+ * stretch, and never longer than the waist edge that it is sewn to (practice).
+ *
+ * @param waistGirth the body's waist
+ * @param fullest the fullest part
+ * @param stretch of the band, measured, a fraction
+ * @param opening the waist edge all round
+ */
+export const bandLength = (waistGirth: Mm, fullest: Mm, stretch: number, opening: Mm): Mm =>
+  Math.min(opening, Math.max(BAND_SHARE * waistGirth, fullest / sewnStretch(stretch)));
+
 /** Each end of a cord, to tie a bow: opening + 50–60 cm in all (from memory). */
-const TIE = 275;
+export const TIE = 275;
 
 /**
  * How long to cut a waist cord: the opening and two ends to tie.

@@ -3,6 +3,7 @@ import type { Mm } from '../length';
 import { type Outline, type Point, pathReverse, pathThrough } from '../plane';
 import { lineAt } from './casing';
 import { centresOfLeg, type FinishedLeg } from './finish';
+import { letterFitting, TALLEST } from './lettering';
 import { type Allowances, cutLineOf } from './outline';
 import type { Piece } from './piece';
 
@@ -52,10 +53,6 @@ export function hemFacing(leg: Leg, { hem, hemPlan }: FinishedLeg, allowances: A
   return facingPiece('hem facing', stitchLine, allowance, [back, front], -(hemPlan.depth + hemPlan.turnUnder));
 }
 
-const TALLEST = 6;
-/** Width of an average letter of the print font, as a share of the letter height. */
-const LETTER_WIDTH = 0.82;
-
 function facingPiece(
   name: string,
   stitchLine: Outline<FacingEdge>,
@@ -83,7 +80,7 @@ function facingPiece(
       {
         at: at(0.4, 0.55),
         text,
-        size: Math.min(TALLEST, 0.3 * Math.abs(depth), (0.6 * Math.hypot(way.x, way.y)) / (LETTER_WIDTH * text.length)),
+        size: Math.min(TALLEST.onPieces, 0.3 * Math.abs(depth), letterFitting(text, 0.6 * Math.hypot(way.x, way.y))),
         turn: 0,
         role: 'name',
       },

@@ -1,7 +1,7 @@
 import type { Centres, Leg, LegHalf } from '../leg';
 import type { Mm } from '../length';
 import { curveMap, type Edge, type Outline, type Point, pathThrough, subtract, unit } from '../plane';
-import { type CasingChoices, type CasingHeights, type CasingLines, casingHeights, casingLines } from './casing';
+import { type CasingChoices, type CasingHeights, type CasingLines, casingLines } from './casing';
 import { type HemChoices, type HemPlan, type HemTurning, hemPlan, hemTurning } from './hem';
 import { linesOf } from './lines';
 import { grainlineOf, type LegWords, notchesOf, textsOf } from './marks';
@@ -55,12 +55,12 @@ export interface FinishedLeg {
  * Turns the net leg into a pattern piece: casing and hem turnings, seam allowances, marks and words.
  *
  * @param leg the leg
+ * @param heights of the waist's finish
  * @param choices about waist, hem and allowances
  * @throws Refusal where the hem is deeper than the leg is long
  */
-export function finishLeg(leg: Leg, choices: EdgeChoices): FinishedLeg {
+export function finishLeg(leg: Leg, heights: CasingHeights, choices: EdgeChoices): FinishedLeg {
   const { waist, allowances } = choices;
-  const heights = casingHeights(waist);
   const casing = casingLines(centresOfLeg(leg), heights);
   const plan = hemPlan(choices.hem);
   const hem = hemTurning(leg.front.inseam, leg.back.inseam, plan);

@@ -14,9 +14,18 @@ import {
   subtract,
   unit,
 } from '../plane';
-import { CORD_ROOM } from './casing';
+import { CORD_ROOM, ELASTIC_LAP } from './casing';
+import { sewnStretch } from './stretch';
 
-export type HemFinish = 'turned' | 'elasticCasing' | 'drawstringCasing' | 'contrastBand' | 'ribCuff' | 'facedHem';
+export const HEM_FINISHES = [
+  'turned',
+  'elasticCasing',
+  'drawstringCasing',
+  'contrastBand',
+  'ribCuff',
+  'facedHem',
+] as const;
+export type HemFinish = (typeof HEM_FINISHES)[number];
 
 /** How the hem is finished, as chosen. */
 export interface HemChoices {
@@ -26,6 +35,8 @@ export interface HemChoices {
   readonly turnUnder: Mm;
   readonly elasticWidth: Mm;
   readonly cordWidth: Mm;
+  /** A cord is bought, or sewn from the cloth. */
+  readonly cord: 'bought' | 'ofCloth';
   /** Finished height of a contrast band or a rib cuff. */
   readonly bandHeight: Mm;
   /** Measured stretch of the rib, a fraction. */
@@ -131,10 +142,7 @@ function stretchAbove(inseam: readonly Curve[], on: Point, way: Point, height: M
 }
 
 /** Hem elastic and rib cuffs hold the ankle without pressing: this much wider (practice). */
-const ANKLE_ROOM = 10;
-const LAP = 25;
-/** Of a rib's measured stretch, the share that a sewn cuff keeps (practice). */
-const USABLE_STRETCH = 0.7;
+export const ANKLE_ROOM = 10;
 
 /**
  * How long to cut the elastic for one hem: the ankle with a little room, and the lap; never longer than the hem.
@@ -142,7 +150,8 @@ const USABLE_STRETCH = 0.7;
  * @param ankleGirth the ankle
  * @param hemGirth the finished hem
  */
-export const hemElasticLength = (ankleGirth: Mm, hemGirth: Mm): Mm => Math.min(ankleGirth + ANKLE_ROOM + LAP, hemGirth);
+export const hemElasticLength = (ankleGirth: Mm, hemGirth: Mm): Mm =>
+  Math.min(ankleGirth + ANKLE_ROOM + ELASTIC_LAP, hemGirth);
 
 /**
  * The finished girth of a rib cuff: it holds the ankle, and the foot passes its stretch (practice).
@@ -152,4 +161,4 @@ export const hemElasticLength = (ankleGirth: Mm, hemGirth: Mm): Mm => Math.min(a
  * @param ribStretch measured stretch of the rib
  */
 export const ribCuffGirth = (ankleGirth: Mm, footEntryGirth: Mm, ribStretch: number): Mm =>
-  Math.max(ankleGirth + ANKLE_ROOM, footEntryGirth / (1 + USABLE_STRETCH * ribStretch));
+  Math.max(ankleGirth + ANKLE_ROOM, footEntryGirth / sewnStretch(ribStretch));

@@ -7,11 +7,20 @@ export {
   casingLines,
   cordLength,
   elasticLength,
+  WAIST_FINISHES,
   type WaistFinish,
   waistOpening,
 } from './casing';
 export { type EdgeChoices, type FinishedLeg, finishLeg, type Growth, growthFor } from './finish';
-export { type HemChoices, type HemFinish, type HemPlan, type HemTurning, hemPlan, hemTurning } from './hem';
+export {
+  HEM_FINISHES,
+  type HemChoices,
+  type HemFinish,
+  type HemPlan,
+  type HemTurning,
+  hemPlan,
+  hemTurning,
+} from './hem';
 export type { Allowances, LegEdge } from './outline';
 export {
   type CutEdge,
@@ -24,4 +33,5 @@ export {
 } from './piece';
 export { type BodyGirths, type Notions, notionsOf, otherPieces } from './pieces';
 export type { PocketChoices } from './pocket';
+export { sewnStretch, USABLE_STRETCH } from './stretch';
 export { edgesWorking } from './working';

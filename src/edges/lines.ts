@@ -134,7 +134,7 @@ const down90 = ([a, b]: readonly [Point, Point]): Point => {
 };
 
 /** Cords come out 20 mm to each side of centre front, in the outer layer, reinforced (practice). */
-const FROM_CENTRE = 20;
+export const CORD_FROM_CENTRE = 20;
 /** A buttonhole is this much longer than its cord is wide. */
 const BUTTONHOLE_ROOM = 3;
 
@@ -146,7 +146,7 @@ function cordOpenings({ casing, heights, waist, hem, plan }: LegLines): readonly
     const [back, front] = casing.waistEdge;
     const way = unit(subtract(back, front));
     const up = down90([front, back]);
-    const middle = moved(moved(front, way, FROM_CENTRE), up, (channel.from + channel.to) / 2);
+    const middle = moved(moved(front, way, CORD_FROM_CENTRE), up, (channel.from + channel.to) / 2);
     found.push(buttonhole('cord opening', middle, up, waist.cordWidth));
   }
   if (plan.channel?.holds === 'cord') {

@@ -1,6 +1,7 @@
 import type { Leg } from '../leg';
 import type { Mm } from '../length';
 import { type Curve, curveLength, curveMeetsLine, leftOf, type Point, pathAt, pathEnd, pathLength } from '../plane';
+import { letterFitting, TALLEST } from './lettering';
 import type { Notch, PieceText } from './piece';
 
 /** The upper inseam notch lies this far below the crotch point, by arc length (practice). */
@@ -66,11 +67,9 @@ export interface LegWords {
   readonly label: string;
 }
 
-/** Lettering: the tallest that reads across a table, and what share of the room a line may fill. */
-const TALLEST = 9;
+/** What share of its room a line may fill. */
 const FILL = 0.72;
-/** Width of an average letter of the print font, as a share of the letter height. */
-const LETTER_WIDTH = 0.82;
+const SIDE_WORDS = 'side – no seam here';
 
 /**
  * The words on the leg, between waist edge and hip line, where every length has its full width and no line crosses
@@ -86,8 +85,8 @@ export function textsOf(leg: Leg, words: LegWords): readonly PieceText[] {
     front: Math.min(leg.front.hipPoint.x, leg.front.waistPoint.x),
     back: -Math.max(leg.back.hipPoint.x, leg.back.waistPoint.x),
   };
-  const tallest = Math.min(TALLEST, height / 9, half.front / 24);
-  const fitting = (text: string, width: Mm) => Math.min(tallest, (FILL * width) / (LETTER_WIDTH * text.length));
+  const tallest = Math.min(TALLEST.onLeg, height / 9, half.front / 24);
+  const fitting = (text: string, width: Mm) => Math.min(tallest, letterFitting(text, FILL * width));
   const level = (share: number) => top + share * height;
   const line = (text: string, at: Point, width: Mm, factor = 1): PieceText => ({
     at,
@@ -106,7 +105,7 @@ export function textsOf(leg: Leg, words: LegWords): readonly PieceText[] {
     line('back', { x: -half.back * 0.5, y: level(0.86) }, half.back, 1.3),
     {
       at: { x: -tallest * 0.5, y: (leg.crotchLevel + sideEnd) / 2 },
-      text: 'side – no seam here',
+      text: SIDE_WORDS,
       size: sideSize(tallest, sideEnd - leg.crotchLevel),
       turn: -90,
       role: 'side',
@@ -114,7 +113,7 @@ export function textsOf(leg: Leg, words: LegWords): readonly PieceText[] {
   ];
 }
 
-const sideSize = (tallest: Mm, room: Mm): Mm => Math.min(0.7 * tallest, (FILL * room) / (LETTER_WIDTH * 19));
+const sideSize = (tallest: Mm, room: Mm): Mm => Math.min(0.7 * tallest, letterFitting(SIDE_WORDS, FILL * room));
 
 /**
  * The grainline: on the back, clear of the lettering, parallel to the side.

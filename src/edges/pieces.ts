@@ -1,7 +1,9 @@
+import { fullestGirth } from '../body';
 import type { Leg } from '../leg';
 import type { Mm } from '../length';
 import { distance } from '../plane';
-import { cordLength, elasticLength, waistOpening } from './casing';
+import { bandLength, type CasingChoices, cordLength, elasticLength, waistOpening } from './casing';
+import { cordPieces } from './cords';
 import { hemFacing, waistFacing } from './facings';
 import type { EdgeChoices, FinishedLeg } from './finish';
 import { hemElasticLength, ribCuffGirth } from './hem';
@@ -12,12 +14,12 @@ import { rectanglePiece } from './rectangle';
 /** What the other pieces need of the body. */
 export interface BodyGirths {
   readonly waistGirth: Mm;
+  readonly hipGirth: Mm;
+  readonly highHipGirth: Mm | undefined;
   readonly ankleGirth: Mm;
   readonly footEntryGirth: Mm;
 }
 
-/** A knit band is sewn on stretched: 0.85 × the waist (practice). */
-const KNIT_BAND_SHARE = 0.85;
 /** Bands and casings meet the legs at the centre seams and halfway between them. */
 const QUARTERS = [0.25, 0.5, 0.75] as const;
 
@@ -41,19 +43,26 @@ export function notionsOf(finished: FinishedLeg, choices: EdgeChoices, body: Bod
   const hem = distance(...hemLine(finished));
   const holds = (what: 'elastic' | 'cord') => finished.heights.channels.some((channel) => channel.holds === what);
   return {
-    elasticLength: holds('elastic') ? elasticLength(body.waistGirth, opening) : undefined,
-    bandLength: choices.waist.finish === 'knitBand' ? KNIT_BAND_SHARE * body.waistGirth : undefined,
+    elasticLength: holds('elastic') ? elasticCut(choices.waist, body.waistGirth, opening) : undefined,
+    bandLength: choices.waist.finish === 'knitBand' ? bandRound(choices, body, opening) : undefined,
     cordLength: holds('cord') ? cordLength(opening) : undefined,
     hemElasticLength: choices.hem.finish === 'elasticCasing' ? hemElasticLength(body.ankleGirth, hem) : undefined,
     hemCordLength: choices.hem.finish === 'drawstringCasing' ? hem + 2 * HEM_TIE : undefined,
   };
 }
 
+/** By the rule, or as it was chosen; never longer than what it gathers. */
+const elasticCut = ({ elasticLength: chosen }: CasingChoices, waistGirth: Mm, opening: Mm): Mm =>
+  chosen === 'auto' ? elasticLength(waistGirth, opening) : Math.min(chosen, opening);
+
+const bandRound = ({ waist }: EdgeChoices, body: BodyGirths, opening: Mm): Mm =>
+  bandLength(body.waistGirth, fullestGirth(body), waist.bandStretch, opening);
+
 const hemLine = (finished: FinishedLeg) =>
   finished.hemPlan.kind === 'folded' ? finished.hem.stitching : finished.hem.raw;
 
 /**
- * The pieces beside the leg: separate casing, knit band, facings, bands, cuffs, pocket. Each with its own allowances,
+ * The pieces beside the leg: separate casing, knit band, facings, bands, cuffs, pocket, cords sewn of the cloth. Each with its own allowances,
  * grain and count.
  *
  * @param leg the leg
@@ -65,6 +74,7 @@ export function otherPieces(leg: Leg, finished: FinishedLeg, choices: EdgeChoice
   const { waist, hem, allowances, pocket } = choices;
   const { heights } = finished;
   const hemGirth = distance(...finished.hem.raw);
+  const opening = waistOpening(finished.casing);
   const pieces: Piece[] = [];
   if (waist.finish === 'facedCasing') pieces.push(waistFacing(leg, finished, allowances));
   if (heights.kind === 'seamed') {
@@ -73,7 +83,7 @@ export function otherPieces(leg: Leg, finished: FinishedLeg, choices: EdgeChoice
       rectanglePiece({
         name: knit ? 'waist band' : 'casing',
         cut: 1,
-        length: knit ? KNIT_BAND_SHARE * body.waistGirth : 2 * distance(...finished.casing.waistEdge),
+        length: knit ? bandRound(choices, body, opening) : opening,
         height: heights.height,
         folded: true,
         allowances: { long: allowances.waist, ends: allowances.crotch },
@@ -101,5 +111,5 @@ export function otherPieces(leg: Leg, finished: FinishedLeg, choices: EdgeChoice
     );
   }
   if (pocket) pieces.push(patchPocket(pocket, allowances.inseam));
-  return pieces;
+  return [...pieces, ...cordPieces(choices, notionsOf(finished, choices, body))];
 }

@@ -1,6 +1,7 @@
 import type { Leg } from '../leg';
 import type { Mm } from '../length';
 import { type Point, pathThrough, point } from '../plane';
+import { letterFitting, TALLEST } from './lettering';
 import { cutLineOf } from './outline';
 import type { Piece, PieceLine } from './piece';
 
@@ -49,7 +50,7 @@ export function patchPocket({ width, height, facing, count }: PocketChoices, all
       {
         at: point(0.5 * width, 0.25 * height),
         text,
-        size: Math.min(6, (0.7 * width) / (0.82 * text.length)),
+        size: Math.min(TALLEST.onPieces, letterFitting(text, 0.7 * width)),
         turn: 0,
         role: 'name',
       },

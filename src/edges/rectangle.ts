@@ -1,6 +1,8 @@
 import type { Mm } from '../length';
-import { type Point, parallelOutline, pathThrough, point } from '../plane';
-import type { CutEdge, Notch, Piece, PieceText } from './piece';
+import { type Point, pathThrough, point } from '../plane';
+import { letterFitting, TALLEST } from './lettering';
+import { cutLineOf } from './outline';
+import type { Notch, Piece, PieceText } from './piece';
 
 type RectangleEdge = 'upper' | 'rightEnd' | 'lower' | 'leftEnd';
 
@@ -54,10 +56,6 @@ export function rectanglePiece(choices: RectangleChoices): Piece {
   ] as const;
   const allowance = (name: RectangleEdge): Mm =>
     name === 'upper' || name === 'lower' ? allowances.long : allowances.ends;
-  const cutLine: readonly CutEdge[] = parallelOutline<RectangleEdge>(stitchLine, allowance).map((edge) => ({
-    ...edge,
-    allowance: allowance(edge.name),
-  }));
   const notch = (share: number): readonly Notch[] => [
     { edge: 'upper', at: frame.at(share * length, 0), outward: frame.way(0, -1), length: allowances.long, count: 1 },
     {
@@ -73,7 +71,7 @@ export function rectanglePiece(choices: RectangleChoices): Piece {
     cut: choices.cut,
     mirrored: false,
     stitchLine,
-    cutLine,
+    cutLine: cutLineOf<RectangleEdge>(stitchLine, allowance),
     lines: [],
     folds: choices.folded
       ? [{ name: `${choices.name} fold`, curves: pathThrough(frame.at(0, height / 2), frame.at(length, height / 2)) }]
@@ -93,17 +91,13 @@ function grainlineOf({ length, height, grain }: RectangleChoices, frame: Frame):
   return ends[0].y <= ends[1].y ? ends : [ends[1], ends[0]];
 }
 
-const TALLEST = 6;
-/** Width of an average letter of the print font, as a share of the letter height. */
-const LETTER_WIDTH = 0.82;
-
 function textsOf({ length, height, words }: RectangleChoices, frame: Frame): readonly PieceText[] {
   // The words stand in the lower half: above them the fold, beside them the grainline.
   const room = (0.5 * height) / (words.length + 0.5);
   return words.map((text, i) => ({
     at: frame.at(0.3 * length, 0.5 * height + (i + 0.9) * room),
     text,
-    size: Math.min(TALLEST, 0.6 * room, (0.5 * length) / (LETTER_WIDTH * text.length)),
+    size: Math.min(TALLEST.onPieces, 0.6 * room, letterFitting(text, 0.5 * length)),
     turn: frame.turn,
     role: i === 0 ? 'name' : 'note',
   }));

@@ -1,8 +1,11 @@
 import { mm, number, type Phrase, say } from '../length';
 import type { Edge, WorkingStep } from '../plane';
-import { CORD_ROOM } from './casing';
+import { BAND_SHARE, BETWEEN_ROWS, CORD_ROOM, ELASTIC_LAP, ELASTIC_SHARE, TIE } from './casing';
 import type { EdgeChoices, FinishedLeg } from './finish';
+import { ANKLE_ROOM } from './hem';
+import { CORD_FROM_CENTRE } from './lines';
 import type { Notions } from './pieces';
+import { USABLE_STRETCH } from './stretch';
 
 /** How the leg got its edges, step by step, in the order of work. */
 export function edgesWorking(
@@ -44,7 +47,7 @@ export function edgesWorking(
         'elastic',
         [
           say`Cut the elastic ${mm(notions.elasticLength)} long: it holds, and it never is longer than the opening.`,
-          say`0.92 × waist ${mm(waistGirth)} + ${mm(25)} lap`,
+          say`${number(ELASTIC_SHARE)} × waist ${mm(waistGirth)} + ${mm(ELASTIC_LAP)} lap`,
         ],
         edges('quarter'),
       ),
@@ -52,8 +55,8 @@ export function edgesWorking(
       step(
         'cord',
         [
-          say`The cord comes out ${mm(20)} to each side of centre front, through the outer layer, reinforced; it is ${mm(notions.cordLength)} long.`,
-          say`the opening and two ends of ${mm(275)} to tie`,
+          say`The cord comes out ${mm(CORD_FROM_CENTRE)} to each side of centre front, through the outer layer, reinforced; it is ${mm(notions.cordLength)} long.`,
+          say`the opening and two ends of ${mm(TIE)} to tie`,
         ],
         edges('cord opening'),
       ),
@@ -88,7 +91,7 @@ type Told = readonly [Phrase, Phrase];
 /** What is built at the waist, and by which rule. */
 function waistTold({ heights, casing }: FinishedLeg, { waist }: EdgeChoices): Told {
   const rows = waist.rows > 1 ? `${waist.rows} rows of ` : '';
-  const apart = waist.rows > 1 ? ' and 3 mm between the rows' : '';
+  const apart = waist.rows > 1 ? say` and ${mm(BETWEEN_ROWS)} between the rows` : [];
   const elastic = say`2 × ${rows}${mm(waist.elasticWidth)} + ${mm(waist.turnOfCloth)}${apart}`;
   const cord = say`2 × (cord ${mm(waist.cordWidth)} + ${mm(CORD_ROOM)} of room)`;
   const built = say`The casing is built ${mm(heights.height)} above the waist edge`;
@@ -112,7 +115,7 @@ function waistTold({ heights, casing }: FinishedLeg, { waist }: EdgeChoices): To
     case 'knitBand':
       return [
         say`A band of knit, ${mm(waist.bandHeight)} high when folded, is sewn to the waist edge, stretched to it.`,
-        say`0.85 × waist`,
+        say`the larger of ${number(BAND_SHARE)} × waist and fullest part ÷ (1 + ${number(USABLE_STRETCH)} × ${number(waist.bandStretch)})`,
       ];
     case 'facedCasing':
       return [
@@ -131,7 +134,7 @@ function hemTold({ hemPlan }: FinishedLeg, { hem }: EdgeChoices, notions: Notion
     case 'elasticCasing':
       return [
         say`The hem is a casing ${mm(hemPlan.depth)} deep; cut its elastic ${mm(notions.hemElasticLength ?? 0)} long.`,
-        say`elastic ${mm(hem.elasticWidth)} and room; the ankle, ${mm(10)} of room and ${mm(25)} lap`,
+        say`elastic ${mm(hem.elasticWidth)} and room; the ankle, ${mm(ANKLE_ROOM)} of room and ${mm(ELASTIC_LAP)} lap`,
       ];
     case 'drawstringCasing':
       return [
@@ -143,7 +146,7 @@ function hemTold({ hemPlan }: FinishedLeg, { hem }: EdgeChoices, notions: Notion
     case 'ribCuff':
       return [
         say`A cuff of rib, ${mm(hem.bandHeight)} high, is sewn to the leg, which ends that much higher; the foot passes its stretch.`,
-        say`the larger of ankle + ${mm(10)} and foot ÷ (1 + 0.7 × ${number(hem.ribStretch)})`,
+        say`the larger of ankle + ${mm(ANKLE_ROOM)} and foot ÷ (1 + ${number(USABLE_STRETCH)} × ${number(hem.ribStretch)})`,
       ];
     case 'facedHem':
       return [

@@ -72,7 +72,7 @@ function waistWords({ waist, units }: Project): string {
     case 'elasticAndDrawstring':
       return `fold-over casing for ${elastic}, and a cord ${l(waist.cordWidth)} wide above it; ${raw}`;
     case 'separateCasing':
-      return `casing of its own piece for ${elastic}`;
+      return `separate casing for ${elastic}`;
     case 'knitBand':
       return `band of knit, ${l(waist.bandHeight)} high`;
     case 'facedCasing':
@@ -113,9 +113,9 @@ export function cutRows({ pieces, notions, project }: Draft): readonly Row[] {
   return [
     ...cloth,
     ...length(`${l(waist.elasticWidth)} elastic`, notions.elasticLength, waist.rows),
-    ...length(`${l(waist.cordWidth)} cord`, notions.cordLength, 1),
+    ...length(`${l(waist.cordWidth)} cord`, waist.cord === 'bought' ? notions.cordLength : undefined, 1),
     ...length(`${l(hem.elasticWidth)} elastic, hems`, notions.hemElasticLength, 2),
-    ...length(`${l(hem.cordWidth)} cord, hems`, notions.hemCordLength, 2),
+    ...length(`${l(hem.cordWidth)} cord, hems`, hem.cord === 'bought' ? notions.hemCordLength : undefined, 2),
   ];
 }
 

@@ -74,7 +74,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
     growth: growthFor(project.cloth),
     words: { title: project.name, label: project.body.label },
   };
-  const finished = finishLeg(leg, choices);
+  const finished = finishLeg(leg, heights, choices);
   watch('edges');
 
   const notions = notionsOf(finished, choices, body);
@@ -88,7 +88,6 @@ function drafted(project: Project, watch: StageWatch): Draft {
     leg,
     choices: legChoices,
     finished,
-    casing: heights,
     waist: project.waist,
     hem: project.hem,
     opening,

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { BLOCK_EDGES } from '../block';
 import { type BodyInput, bodyProblems, measurements } from '../body';
+import { HEM_FINISHES, WAIST_FINISHES } from '../edges';
 import { LENGTH_NAMES, type LengthName } from '../leg';
 import { type Mm, mm, number, type Phrase, type Problem, say } from '../length';
 import type { Project } from './types';
@@ -99,27 +100,25 @@ const schemaWith = (allowance: Mm) =>
       ),
     }),
     waist: optionalPart({
-      finish: v.optional(
-        oneOf('elasticCasing', 'drawstringCasing', 'elasticAndDrawstring', 'separateCasing', 'knitBand', 'facedCasing'),
-        'elasticCasing',
-      ),
+      finish: v.optional(oneOf(...WAIST_FINISHES), 'elasticCasing'),
       elasticWidth: length(3, 80, 25.4),
       rows: v.optional(v.picklist([1, 2, 3, 4], 'between|number|1|4'), 1),
       turnOfCloth: length(0, 12, 3.2),
       elastic: v.optional(oneOf('threaded', 'sewnOn'), 'threaded'),
       rawEdge: v.optional(oneOf('overlocked', 'turnedUnder'), 'overlocked'),
+      elasticLength: v.optional(v.union([v.literal('auto'), between('mm', 100, 3000)], 'auto|mm|100|3000'), 'auto'),
       cordWidth: length(2, 40, 10),
+      cord: v.optional(oneOf('bought', 'ofCloth'), 'bought'),
       bandHeight: length(10, 150, 60),
+      bandStretch: figure(0, 2, 1),
     }),
     hem: optionalPart({
-      finish: v.optional(
-        oneOf('turned', 'elasticCasing', 'drawstringCasing', 'contrastBand', 'ribCuff', 'facedHem'),
-        'turned',
-      ),
+      finish: v.optional(oneOf(...HEM_FINISHES), 'turned'),
       depth: length(5, 120, 30),
       turnUnder: length(0, 30, 10),
       elasticWidth: length(3, 50, 12.7),
       cordWidth: length(2, 20, 6),
+      cord: v.optional(oneOf('bought', 'ofCloth'), 'bought'),
       bandHeight: length(10, 200, 60),
       ribStretch: figure(0, 2, 0.5),
     }),

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Body, EstimatedKey } from '../../src/body';
-import { type Check, checks, fullestGirth, pullOnNeeded, runChecks, type Subject } from '../../src/check';
+import { type Body, type EstimatedKey, fullestGirth } from '../../src/body';
+import { type Check, checks, pullOnNeeded, runChecks, type Subject } from '../../src/check';
 import { type Leg, spreadLeg } from '../../src/leg';
 import { type Curve, turned } from '../../src/plane';
 import { changedBy, example, moved, subjectOf, tracedExample, verdicts, withCurves, withPiece } from './subject';

@@ -16,7 +16,11 @@ export function subjectOf(d: Draft, spoil: (leg: Leg) => Leg = (leg) => leg): Su
   const { project: p, body, blocks } = d;
   const leg = spoil(d.leg);
   const casing = casingHeights(p.waist);
-  const finished = finishLeg(leg, { ...p, growth: { lengthwise: 1, crosswise: 1 }, words: { title: 't', label: 'l' } });
+  const finished = finishLeg(leg, casing, {
+    ...p,
+    growth: { lengthwise: 1, crosswise: 1 },
+    words: { title: 't', label: 'l' },
+  });
   const centre = (h: LegHalf) => ({ ...h, way: unit(subtract(h.curveEnd, h.waistPoint)) });
   return {
     body,
@@ -35,7 +39,6 @@ export function subjectOf(d: Draft, spoil: (leg: Leg) => Leg = (leg) => leg): Su
       kneesOut: 0,
     },
     finished,
-    casing,
     waist: p.waist,
     hem: p.hem,
     opening: waistOpening(casingLines({ front: centre(leg.front), back: centre(leg.back) }, casing)),

@@ -33,6 +33,9 @@ const CASING = {
   turnOfCloth: 3.2,
   elastic: 'threaded',
   rawEdge: 'overlocked',
+  elasticLength: 'auto',
+  cord: 'bought',
+  bandStretch: 1,
 } as const;
 
 describe('a fold-over casing', () => {

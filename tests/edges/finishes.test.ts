@@ -83,6 +83,46 @@ describe('waist finishes', () => {
     expect(lengthOf(d, 'waist band', 'leftEnd')).toBeCloseTo(100, 9);
   });
 
+  it('a knit band that stretches little is as long as the fullest part needs, and never longer than the waist edge', () => {
+    const band = (bandStretch: number) => drafted({ finish: 'knitBand', bandStretch });
+    // Practice: 0.7 of the measured stretch is left in a sewn edge.
+    expect(lengthOf(band(0.5), 'waist band', 'upper')).toBeCloseTo(1020 / 1.35, 9);
+    const stiff = band(0);
+    expect(lengthOf(stiff, 'waist band', 'upper')).toBeCloseTo(1020, 9);
+    expect(stiff.notions.bandLength).toBe(1020);
+    const reaches = (d: Draft) => d.checks.find((check) => check.id === 'elastic-reaches')?.verdict;
+    expect([band(1), band(0.5), stiff].map(reaches)).toEqual(['good', 'mind', 'mind']);
+  });
+
+  it('an elastic is as long as was chosen, but never longer than the opening', () => {
+    expect(drafted({ elasticLength: 700 }).notions.elasticLength).toBe(700);
+    expect(drafted({ elasticLength: 2000 }).notions.elasticLength).toBeCloseTo(plain.measures.waistOpening, 6);
+  });
+
+  it.each([
+    ['waist cord', { finish: 'drawstringCasing', cord: 'ofCloth', cordWidth: 10 }, {}, 10],
+    ['hem cord', {}, { finish: 'drawstringCasing', cord: 'ofCloth', cordWidth: 5 }, 5],
+  ] as const)('a %s sewn of the cloth is a strip of its own, folded and turned', (name, waist, hem, width) => {
+    const d = drafted(waist, hem);
+    const cord = pieceOf(d, name);
+    const { cordLength: whole = 0, hemCordLength = 0 } = d.notions;
+    expect(lengthOf(d, name, 'upper')).toBeCloseTo(name === 'hem cord' ? hemCordLength : whole / 2, 9);
+    expect(lengthOf(d, name, 'leftEnd')).toBeCloseTo(2 * width, 9);
+    expect(cord.cut).toBe(2);
+    expect(cord.folds).toHaveLength(1);
+    // Two seams turned into a tube must fit within it.
+    expect(Math.max(...cord.cutLine.filter((e) => e.name === 'upper').map((e) => e.allowance))).toBeLessThanOrEqual(
+      Math.min(6, width),
+    );
+    const way = Math.abs(cord.grainline[0].y - cord.grainline[1].y);
+    expect(way).toBeGreaterThan(0.3 * lengthOf(d, name, 'upper'));
+  });
+
+  it('a cord that is bought, or a finish without one, is no piece', () => {
+    expect(drafted({ finish: 'drawstringCasing' }).pieces).toHaveLength(1);
+    expect(drafted({ cord: 'ofCloth' }).pieces).toHaveLength(1);
+  });
+
   it('a facing has the shape of the leg under it, edge for edge', () => {
     const d = drafted({ finish: 'facedCasing' });
     expect(lengthOf(d, 'waist facing', 'waist')).toBeCloseTo(lengthOf(d, 'leg', 'waist'), 9);

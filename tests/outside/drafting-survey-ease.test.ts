@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { fullestGirth } from '../../src/check';
+import { fullestGirth } from '../../src/body';
 import { flattenCurves, outlineCurves } from '../../src/plane';
 import { type Draft, draft } from '../../src/project';
 import { crossingsAt } from './reference-geometry';

@@ -100,6 +100,7 @@ describe('a remedy that is applied', () => {
     ['hem-entry', { leg: { ...exampleProject.leg, shape: { hemGirth: 300 } } }, 'leg.shape'],
     ['fullness', { leg: { ...exampleProject.leg, spread: 120 } }, 'leg.spread'],
     ['taken-off', { leg: { ...exampleProject.leg, shape: { hemGirth: 420 } } }, 'leg.shape'],
+    ['elastic-reaches', { waist: { ...exampleProject.waist, elasticLength: 500 } }, 'waist.elasticLength'],
     ['channels', { waist: { ...exampleProject.waist, turnOfCloth: 1 } }, 'waist.turnOfCloth'],
     ['leg-fits-cloth', { cloth: { ...exampleProject.cloth, width: 820 } }, 'leg.spread'],
     ['rise-ease', { leg: { ...exampleProject.leg, lowerCrotch: 60 } }, 'leg.lowerCrotch'],

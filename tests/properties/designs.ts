@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { HEM_FINISHES, WAIST_FINISHES } from '../../src/edges';
 import type { Project } from '../../src/project';
 import { projectFor } from '../outside/survey';
 import { between } from './seed';
@@ -23,16 +24,6 @@ const leg: fc.Arbitrary<Project['leg']> = fc.record({
   ),
 });
 
-const WAISTS = [
-  'elasticCasing',
-  'drawstringCasing',
-  'elasticAndDrawstring',
-  'separateCasing',
-  'knitBand',
-  'facedCasing',
-] as const;
-const HEMS = ['turned', 'elasticCasing', 'drawstringCasing', 'contrastBand', 'ribCuff', 'facedHem'] as const;
-
 const allowance = fc.oneof(fc.constantFrom(0, 6, 10, 15, 15.875), between(0, 40));
 
 /** Designs over everything that the workbench lets one choose. */
@@ -40,21 +31,25 @@ export const anyDesign: fc.Arbitrary<Design> = fc.record({
   units: fc.constantFrom('cm' as const, 'inch' as const),
   leg,
   waist: fc.record({
-    finish: fc.constantFrom(...WAISTS),
+    finish: fc.constantFrom(...WAIST_FINISHES),
     elasticWidth: between(6, 50),
     rows: fc.constantFrom(1, 1, 1, 2),
     turnOfCloth: between(0, 6),
     elastic: fc.constantFrom('threaded' as const, 'sewnOn' as const),
     rawEdge: fc.constantFrom('overlocked' as const, 'turnedUnder' as const),
+    elasticLength: fc.oneof(fc.constant('auto' as const), between(400, 1200)),
     cordWidth: between(4, 20),
+    cord: fc.constantFrom('bought' as const, 'ofCloth' as const),
     bandHeight: between(20, 90),
+    bandStretch: between(0.2, 1.5),
   }),
   hem: fc.record({
-    finish: fc.constantFrom(...HEMS),
+    finish: fc.constantFrom(...HEM_FINISHES),
     depth: between(10, 60),
     turnUnder: fc.oneof(fc.constant(0), between(0, 15)),
     elasticWidth: between(5, 25),
     cordWidth: between(3, 10),
+    cord: fc.constantFrom('bought' as const, 'ofCloth' as const),
     bandHeight: between(20, 90),
     ribStretch: between(0.2, 1),
   }),

@@ -36,6 +36,8 @@ export const FIELD_LIMITS: Readonly<Record<string, Limits>> = {
   'fit.knockKnees': within(-25, 25),
   'waist.cordWidth': within(2, 40),
   'waist.bandHeight': within(10, 150),
+  'waist.bandStretch': within(0, 2),
+  'waist.elasticLength': within(100, 3000),
   'hem.elasticWidth': within(3, 50),
   'hem.cordWidth': within(2, 20),
   'hem.bandHeight': within(10, 200),

@@ -3,6 +3,7 @@ import { PickField } from '../../fields/PickField';
 import { QuantityField } from '../../fields/QuantityField';
 import { useBench } from '../../store/bench';
 import { length, percentage } from '../../store/quantity';
+import { CordField } from './CordField';
 
 const FINISHES = [
   { key: 'turned', name: 'turned' },
@@ -46,11 +47,14 @@ export function HemFields() {
         />
       )}
       {finish === 'drawstringCasing' && (
-        <QuantityField
-          path="hem.cordWidth"
-          quantity={length}
-          help={say`Cut it ${mm(hemCordLength ?? 0)} long for each hem; it comes out at the side.`}
-        />
+        <>
+          <QuantityField
+            path="hem.cordWidth"
+            quantity={length}
+            help={say`Cut it ${mm(hemCordLength ?? 0)} long for each hem; it comes out at the side.`}
+          />
+          <CordField path="hem.cord" />
+        </>
       )}
       {band && (
         <QuantityField

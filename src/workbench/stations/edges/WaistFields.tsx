@@ -1,15 +1,17 @@
 import { mm, number, say } from '../../../length';
+import { AutoField } from '../../fields/AutoField';
 import { PickField } from '../../fields/PickField';
 import { QuantityField } from '../../fields/QuantityField';
 import { SwitchField } from '../../fields/SwitchField';
 import { useBench } from '../../store/bench';
-import { length } from '../../store/quantity';
+import { length, percentage } from '../../store/quantity';
+import { CordField } from './CordField';
 
 const FINISHES = [
   { key: 'elasticCasing', name: 'fold-over casing, elastic' },
   { key: 'drawstringCasing', name: 'fold-over casing, drawstring' },
   { key: 'elasticAndDrawstring', name: 'elastic and drawstring' },
-  { key: 'separateCasing', name: 'casing of its own piece' },
+  { key: 'separateCasing', name: 'separate casing' },
   { key: 'facedCasing', name: 'faced casing' },
   { key: 'knitBand', name: 'knit band' },
 ];
@@ -30,6 +32,7 @@ const ROWS = [1, 2, 3, 4].map((rows) => ({ key: String(rows), name: rows === 1 ?
 export function WaistFields() {
   const { finish } = useBench((state) => state.project.waist);
   const { casingHeight } = useBench((state) => state.draft.measures);
+  const { bandLength } = useBench((state) => state.draft.notions);
   const choose = useBench((state) => state.choose);
   const elastic = finish !== 'drawstringCasing' && finish !== 'knitBand';
   const cord = finish === 'drawstringCasing' || finish === 'elasticAndDrawstring';
@@ -42,21 +45,31 @@ export function WaistFields() {
         chosen={finish}
         help={
           finish === 'knitBand'
-            ? say`Shorter than the waist, and stretched to it.`
+            ? say`${mm(bandLength ?? 0)} round: it holds, and it stretches over the fullest part.`
             : say`${mm(casingHeight)} for the casing, both layers together.`
         }
         onPick={(key) => choose('waist.finish', key)}
       />
       {elastic && <Elastic />}
       {cord && (
-        <QuantityField
-          path="waist.cordWidth"
-          quantity={length}
-          help={say`It comes out at centre front, through the outer layer.`}
-        />
+        <>
+          <QuantityField
+            path="waist.cordWidth"
+            quantity={length}
+            help={say`It comes out at centre front, through the outer layer.`}
+          />
+          <CordField path="waist.cord" />
+        </>
       )}
       {finish === 'knitBand' && (
-        <QuantityField path="waist.bandHeight" quantity={length} help={say`When it is folded.`} />
+        <>
+          <QuantityField path="waist.bandHeight" quantity={length} help={say`When it is folded.`} />
+          <QuantityField
+            path="waist.bandStretch"
+            quantity={percentage}
+            help={say`Measured: how much longer the band’s knit gets.`}
+          />
+        </>
       )}
       {folded && (
         <QuantityField
@@ -77,9 +90,11 @@ function Elastic() {
   const choose = useBench((state) => state.choose);
   return (
     <>
-      <QuantityField
-        path="waist.elasticWidth"
+      <QuantityField path="waist.elasticWidth" quantity={length} help={say`Measured flat.`} />
+      <AutoField
+        path="waist.elasticLength"
         quantity={length}
+        automatic={elasticLength ?? 0}
         help={say`Cut it ${mm(elasticLength ?? 0)} long${rows > 1 ? say`, ${number(rows, 0)} times` : []}.`}
       />
       <PickField

@@ -1,0 +1,41 @@
+import type { Mm } from '../length';
+import type { EdgeChoices } from './finish';
+import type { Piece } from './piece';
+import type { Notions } from './pieces';
+import { rectanglePiece } from './rectangle';
+
+/** A narrow seam fills the tube that it is turned into; a thin cord has no room for more than its own width (practice). */
+const SEAM: Mm = 6;
+/** The halves of a waist cord are joined with this, and the ends turned in (practice). */
+const ENDS: Mm = 10;
+
+/**
+ * Cords that are sewn from the cloth: a strip twice as wide as the cord, folded lengthwise, sewn and turned. A waist cord
+ * is cut in two halves, which need less cloth in one length and are joined at centre back, where it is tacked.
+ *
+ * @param choices about the edges
+ * @param notions lengths of the cords, ready to tie
+ */
+export function cordPieces({ waist, hem }: EdgeChoices, { cordLength, hemCordLength }: Notions): readonly Piece[] {
+  return [
+    ...(waist.cord === 'ofCloth' && cordLength !== undefined
+      ? [cordPiece('waist cord', cordLength / 2, waist.cordWidth, 'joined at centre back')]
+      : []),
+    ...(hem.cord === 'ofCloth' && hemCordLength !== undefined
+      ? [cordPiece('hem cord', hemCordLength, hem.cordWidth, 'one for each hem')]
+      : []),
+  ];
+}
+
+const cordPiece = (name: string, length: Mm, width: Mm, note: string): Piece =>
+  rectanglePiece({
+    name,
+    cut: 2,
+    length,
+    height: 2 * width,
+    folded: true,
+    allowances: { long: Math.min(SEAM, width), ends: ENDS },
+    marks: [],
+    grain: 'along',
+    words: [`${name} · cut 2`, note],
+  });

@@ -1,0 +1,26 @@
+import { say } from '../../../length';
+import { valueAt } from '../../../project';
+import { SwitchField } from '../../fields/SwitchField';
+import { useBench } from '../../store/bench';
+
+const CORDS = [
+  { key: 'bought', name: 'bought' },
+  { key: 'ofCloth', name: 'sewn of the cloth' },
+];
+
+/** Whether a cord is bought or becomes a piece of its own. */
+export function CordField({ path }: { readonly path: 'waist.cord' | 'hem.cord' }) {
+  const chosen = useBench((state) => valueAt(state.project, path));
+  const choose = useBench((state) => state.choose);
+  return (
+    <SwitchField
+      path={path}
+      choices={CORDS}
+      chosen={String(chosen)}
+      help={
+        chosen === 'ofCloth' ? say`A strip of its own, folded, sewn and turned.` : say`Cut it to length, knot its ends.`
+      }
+      onPick={(key) => choose(path, key)}
+    />
+  );
+}
