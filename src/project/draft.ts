@@ -98,7 +98,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
   const pieces = [finished.piece, ...otherPieces(leg, finished, choices, body)];
   const printed = printedPieces(project, pieces, (allowances) => {
     const wider = { ...choices, allowances };
-    const again = finishLeg(leg, wider);
+    const again = finishLeg(leg, heights, wider);
     return [again.piece, ...otherPieces(leg, again, wider, body)];
   });
   const sheets = tilePieces(printed, project.paper);

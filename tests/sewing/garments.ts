@@ -1,4 +1,12 @@
-import { finishLeg, growthFor, notionsOf, otherPieces } from '../../src/edges';
+import {
+  casingHeights,
+  finishLeg,
+  growthFor,
+  HEM_FINISHES,
+  notionsOf,
+  otherPieces,
+  WAIST_FINISHES,
+} from '../../src/edges';
 import { printProblem } from '../../src/length';
 import { draft, exampleProject, garmentOf, type Project } from '../../src/project';
 import type { Garment } from '../../src/sewing';
@@ -25,15 +33,6 @@ export function garmentWith(parts: Parts = {}): Garment {
   throw new Error(result.problems.map((problem) => printProblem(problem, 'cm')).join('\n'));
 }
 
-export const WAISTS = [
-  'elasticCasing',
-  'drawstringCasing',
-  'elasticAndDrawstring',
-  'separateCasing',
-  'knitBand',
-  'facedCasing',
-] as const;
-export const HEMS = ['turned', 'elasticCasing', 'drawstringCasing', 'contrastBand', 'ribCuff', 'facedHem'] as const;
 export const POCKET = { width: 150, height: 165, facing: 30, part: 'back', count: 1 } as const;
 
 /** A child of five: hems so narrow that they are sewn flat. */
@@ -59,7 +58,7 @@ export const CHILD = {
  */
 export function* everyGarment(
   body: Parts = {},
-  hems: readonly (typeof HEMS)[number][] = HEMS,
+  hems: readonly (typeof HEM_FINISHES)[number][] = HEM_FINISHES,
 ): Generator<readonly [string, Garment]> {
   const result = draft(projectWithParts({ paper: { sheet: 'A0' }, ...body }));
   if (!result.ok) throw new Error(result.problems.map((problem) => printProblem(problem, 'cm')).join('\n'));
@@ -71,7 +70,7 @@ export function* everyGarment(
       growth: growthFor(base.cloth),
       words: { title: '', label: '' },
     };
-    const finished = finishLeg(drafted.leg, choices);
+    const finished = finishLeg(drafted.leg, casingHeights(choices.waist), choices);
     const garment: Garment = {
       ...base,
       waist: choices.waist,
@@ -87,8 +86,8 @@ export function* everyGarment(
   }
 }
 
-function* everyFinish(hems: readonly (typeof HEMS)[number][]): Generator<readonly [string, Parts]> {
-  for (const finish of WAISTS)
+function* everyFinish(hems: readonly (typeof HEM_FINISHES)[number][]): Generator<readonly [string, Parts]> {
+  for (const finish of WAIST_FINISHES)
     for (const rawEdge of ['overlocked', 'turnedUnder'] as const)
       for (const elastic of ['threaded', 'sewnOn'] as const)
         for (const rows of [1, 3] as const)
