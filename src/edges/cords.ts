@@ -1,7 +1,7 @@
 import type { Mm } from '../length';
 import type { EdgeChoices } from './finish';
+import type { Notions } from './notions';
 import type { Piece } from './piece';
-import type { Notions } from './pieces';
 import { rectanglePiece } from './rectangle';
 
 /** A narrow seam fills the tube that it is turned into; a thin cord has no room for more than its own width (practice). */

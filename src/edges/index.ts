@@ -21,6 +21,7 @@ export {
   hemPlan,
   hemTurning,
 } from './hem';
+export { type BodyGirths, type Notions, notionsOf } from './notions';
 export type { Allowances, LegEdge } from './outline';
 export {
   type CutEdge,
@@ -31,7 +32,7 @@ export {
   type PieceLine,
   type PieceText,
 } from './piece';
-export { type BodyGirths, type Notions, notionsOf, otherPieces } from './pieces';
+export { otherPieces } from './pieces';
 export type { PocketChoices } from './pocket';
 export { sewnStretch, USABLE_STRETCH } from './stretch';
 export { edgesWorking } from './working';

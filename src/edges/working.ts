@@ -4,7 +4,7 @@ import { BAND_SHARE, BETWEEN_ROWS, CORD_ROOM, ELASTIC_LAP, ELASTIC_SHARE, TIE } 
 import type { EdgeChoices, FinishedLeg } from './finish';
 import { ANKLE_ROOM } from './hem';
 import { CORD_FROM_CENTRE } from './lines';
-import type { Notions } from './pieces';
+import type { Notions } from './notions';
 import { USABLE_STRETCH } from './stretch';
 
 /** How the leg got its edges, step by step, in the order of work. */

@@ -1,0 +1,54 @@
+import { fullestGirth } from '../body';
+import type { Mm } from '../length';
+import { distance } from '../plane';
+import { bandLength, type CasingChoices, cordLength, elasticLength, waistOpening } from './casing';
+import type { EdgeChoices, FinishedLeg } from './finish';
+import { hemElasticLength } from './hem';
+
+/** What the other pieces need of the body. */
+export interface BodyGirths {
+  readonly waistGirth: Mm;
+  readonly hipGirth: Mm;
+  readonly highHipGirth: Mm | undefined;
+  readonly ankleGirth: Mm;
+  readonly footEntryGirth: Mm;
+}
+
+/** What has to be cut or bought to length beside the cloth, each in mm; undefined where the finish needs none. */
+export interface Notions {
+  readonly elasticLength: Mm | undefined;
+  /** Finished girth of a knit band at the waist. */
+  readonly bandLength: Mm | undefined;
+  readonly cordLength: Mm | undefined;
+  /** For each hem. */
+  readonly hemElasticLength: Mm | undefined;
+  readonly hemCordLength: Mm | undefined;
+}
+
+/** From the opening at the side: the hem once round, and two ends to tie (half of a waist's). */
+const HEM_TIE = 140;
+
+/** Lengths of elastics, cords and a knit band. */
+export function notionsOf(finished: FinishedLeg, choices: EdgeChoices, body: BodyGirths): Notions {
+  const opening = waistOpening(finished.casing);
+  const hem = distance(...hemLine(finished));
+  const holds = (what: 'elastic' | 'cord') => finished.heights.channels.some((channel) => channel.holds === what);
+  return {
+    elasticLength: holds('elastic') ? elasticCut(choices.waist, body.waistGirth, opening) : undefined,
+    bandLength: choices.waist.finish === 'knitBand' ? bandRound(choices, body, opening) : undefined,
+    cordLength: holds('cord') ? cordLength(opening) : undefined,
+    hemElasticLength: choices.hem.finish === 'elasticCasing' ? hemElasticLength(body.ankleGirth, hem) : undefined,
+    hemCordLength: choices.hem.finish === 'drawstringCasing' ? hem + 2 * HEM_TIE : undefined,
+  };
+}
+
+/** By the rule, or as it was chosen; never longer than what it gathers. */
+const elasticCut = ({ elasticLength: chosen }: CasingChoices, waistGirth: Mm, opening: Mm): Mm =>
+  chosen === 'auto' ? elasticLength(waistGirth, opening) : Math.min(chosen, opening);
+
+/** How long the knit band is round, for this body. */
+export const bandRound = ({ waist }: EdgeChoices, body: BodyGirths, opening: Mm): Mm =>
+  bandLength(body.waistGirth, fullestGirth(body), waist.bandStretch, opening);
+
+const hemLine = (finished: FinishedLeg) =>
+  finished.hemPlan.kind === 'folded' ? finished.hem.stitching : finished.hem.raw;
