@@ -1,5 +1,4 @@
 import type { Leg } from '../leg';
-import type { Mm } from '../length';
 import { distance } from '../plane';
 import { waistOpening } from './casing';
 import { cordPieces } from './cords';
