@@ -267,7 +267,7 @@ describe('files', () => {
 const STATIONS = ['Body', 'Blocks', 'Leg', 'Check', 'Cloth', 'Paper', 'Edges'];
 
 describe.each([
-  [1440, 900, STATIONS],
+  [1440, 900, ['Body']],
   [1024, 768, ['Body', 'Edges']],
   [390, 844, ['Body', 'Edges']],
 ])('at %i × %i', (width, height, looked) => {

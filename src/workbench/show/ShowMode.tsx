@@ -22,12 +22,12 @@ export default function ShowMode() {
   useShowKeys();
   return (
     <section className="show" aria-label="Show mode">
+      <h1 className="show-station">
+        {STATION_NAMES[station]}
+        {step && ` · ${here + 1} of ${steps.length}`}
+        {playing && ' · playing'}
+      </h1>
       <p className="show-step" role="status">
-        <span className="show-station">
-          {STATION_NAMES[station]}
-          {step && ` · ${here + 1} of ${steps.length}`}
-          {playing && ' · playing'}
-        </span>
         {step && !joining && <span className="show-sentence">{printPhrase(step.sentence, units)}</span>}
         {step && !joining && step.formula.length > 0 && (
           <span className="show-formula">{printPhrase(step.formula, units)}</span>

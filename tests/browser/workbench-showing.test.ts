@@ -1,0 +1,212 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { launchChromium, type OpenedApp, openApp } from './open-app';
+
+let browser: Browser;
+let app: OpenedApp;
+
+beforeAll(async () => {
+  browser = await launchChromium();
+});
+
+afterAll(() => browser.close());
+
+afterEach(async () => {
+  expect(app.complaints).toEqual([]);
+  expect(app.strangers).toEqual([]);
+  await app.close();
+});
+
+async function open(station: string, options: BrowserContextOptions = {}): Promise<Page> {
+  app = await openApp(browser, options);
+  await app.page.getByRole('button', { name: station, exact: true }).click();
+  return app.page;
+}
+
+const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name, exact: true });
+const outline = (page: Page) => page.locator('.block-front').getAttribute('d');
+
+describe('the join', () => {
+  test('is scrubbed from apart to the leg, its gaps measured on the way', async () => {
+    const page = await open('Leg');
+    await button(page, /Play the join/).click();
+    const way = page.getByRole('slider', { name: 'From the blocks to the leg' });
+    await way.fill('0');
+    await page.getByText('hip 9 cm').waitFor();
+    const apart = await outline(page);
+    await way.fill('1');
+    await page.getByText('hip: touching').waitFor();
+    // The gaps of the report, to the millimetre.
+    for (const words of ['waist 4.6 cm', 'knee 13.2 cm', 'hem 14.2 cm'])
+      await page.getByText(words, { exact: true }).waitFor();
+    expect(await outline(page)).not.toBe(apart);
+    expect(await way.getAttribute('aria-valuetext')).toBe('joined');
+    await way.fill('2');
+    await page.getByText('hip 1.3 cm', { exact: true }).waitFor();
+    await way.fill('4');
+    expect(await page.locator('.drawing .line-joined').count()).toBe(1);
+    await button(page, 'Done').click();
+    await page.getByRole('slider', { name: 'Spread' }).waitFor();
+  });
+
+  test('plays by itself, from stop to stop where movement is not welcome', async () => {
+    const page = await open('Leg', { reducedMotion: 'reduce' });
+    const place = () => page.getByRole('slider', { name: 'From the blocks to the leg' }).inputValue();
+    await page.clock.install();
+    await button(page, /Play the join/).click();
+    await page.getByText('hip 9 cm').waitFor();
+    expect(await place()).toBe('0');
+    await page.clock.runFor(1900);
+    expect(await place()).toBe('1');
+    await page.clock.runFor(6000);
+    expect(await place()).toBe('4');
+    await button(page, 'Play').waitFor();
+  });
+});
+
+describe('the working', () => {
+  test('answers “how?” for a finished measure and for a field', async () => {
+    const page = await open('Body');
+    await button(page, /^Waist opening .*how\?/).click();
+    const lit = page.locator('.step[aria-pressed="true"]');
+    expect(await lit.textContent()).toContain('The opening is');
+    expect(await page.getByRole('button', { name: 'Leg', exact: true }).getAttribute('aria-expanded')).toBe('true');
+    await button(page, 'Spread: how?').click();
+    expect(await lit.textContent()).toContain('The join is spread by');
+    expect(await page.locator('.lit').getAttribute('data-step')).toBe('leg.spread');
+  });
+
+  test('runs through the steps, over the stations, each drawing its own lines', async () => {
+    const page = await open('Blocks', { reducedMotion: 'reduce' });
+    await button(page, 'Working').click();
+    await button(page, 'Next').click();
+    await page.getByText(/Step \d+ of \d+/).waitFor();
+    const steps = new Set<string>();
+    for (let i = 0; i < 11; i += 1) {
+      steps.add((await page.locator('.lit-ink').getAttribute('d')) ?? '');
+      await button(page, 'Next').click();
+    }
+    expect(steps.size).toBeGreaterThan(8);
+    expect(await page.getByRole('button', { name: 'Leg', exact: true }).getAttribute('aria-expanded')).toBe('true');
+    await button(page, 'Back').click();
+    await button(page, 'show the whole drawing').click();
+    expect(await page.locator('.lit').count()).toBe(0);
+  });
+});
+
+describe('a chalk line', () => {
+  test('keeps an outline with its name, measures what changes, survives a reload, and is rubbed out', async () => {
+    const page = await open('Leg');
+    await button(page, /Keep this outline/).click();
+    await page.getByRole('textbox', { name: 'Name of the chalk line' }).fill('before the spread');
+    await page.getByText('No measure differs.').waitFor();
+    await page.getByRole('textbox', { name: 'Spread', exact: true }).fill('2.27');
+    const card = page.locator('.chalk-card');
+    expect(await card.locator('li').allTextContents()).toContain('hip +2 cm');
+    expect(await card.locator('li', { hasText: 'area' }).textContent()).toMatch(/^area \+[\d.]+ %$/);
+    await page.locator('.word-chalk', { hasText: 'before the spread' }).waitFor();
+    await page.reload();
+    await page.getByRole('button', { name: 'Leg', exact: true }).click();
+    expect(await page.locator('.chalk-line').count()).toBe(1);
+    await button(page, 'hide').click();
+    expect(await page.locator('.chalk-line').count()).toBe(0);
+    await button(page, 'rub out').click();
+    expect(await card.count()).toBe(0);
+  });
+});
+
+describe('after wearing', () => {
+  test('shows what was worn beside what is corrected, each step undone', async () => {
+    const page = await open('Check');
+    await button(page, /I wore them/).click();
+    expect(await page.locator('.chalk-line').count()).toBe(0);
+    await page.getByRole('textbox', { name: 'Flat seat' }).fill('1');
+    await page.locator('.word-chalk', { hasText: 'before the corrections' }).waitFor();
+    expect(await page.locator('.corrected li').allTextContents()).toContainEqual(expect.stringMatching(/^crotch −/));
+    await button(page, /undo flat seat/).click();
+    expect(await page.locator('.chalk-line').count()).toBe(0);
+  });
+});
+
+describe('the first visit', () => {
+  test('has three hints, which never come back', async () => {
+    const page = await open('Leg');
+    for (const [title, press] of [
+      ['Take hold of a yellow button', 'Next hint'],
+      ['Ask any number', 'Next hint'],
+      ['Follow the thread', 'Got it'],
+    ] as const) {
+      await page.getByText(title).waitFor();
+      await button(page, press).click();
+    }
+    expect(await page.locator('.hint').count()).toBe(0);
+    await page.reload();
+    await page.locator('.stop').first().waitFor();
+    expect(await page.locator('.hint').count()).toBe(0);
+  });
+});
+
+describe('show mode', () => {
+  test('leaves the drawing and one sentence, and is led by keys alone', async () => {
+    const page = await open('Leg', { reducedMotion: 'reduce' });
+    await button(page, /^Show/).click();
+    await page.getByRole('region', { name: 'Show mode' }).waitFor();
+    expect(await page.locator('.path, .finished, .bar').count()).toBe(0);
+    await page.keyboard.press('ArrowRight');
+    await page.locator('.show-sentence', { hasText: 'side by side' }).waitFor();
+    await page.keyboard.press('ArrowRight');
+    await page.locator('.show-sentence', { hasText: 'spread by' }).waitFor();
+    await page.keyboard.press('ArrowLeft');
+    await page.locator('.show-sentence', { hasText: 'side by side' }).waitFor();
+    await page.keyboard.press('j');
+    await page.getByRole('slider', { name: 'From the blocks to the leg' }).waitFor();
+    await page.keyboard.press('j');
+    await page.keyboard.press('2');
+    await page.locator('.show-station', { hasText: 'Blocks' }).waitFor();
+    await page.keyboard.press('c');
+    expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe('chalkboard');
+    await page.keyboard.press('Escape');
+    await page.locator('.path').waitFor();
+    // The theme is remembered, show mode is not.
+    await page.reload();
+    await page.locator('.path').waitFor();
+    expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe('chalkboard');
+  });
+});
+
+describe.each(['daylight', 'chalkboard'] as const)('in the theme %s', (theme) => {
+  test('a machine finds no fault at any station, in the join, in the working and in show mode', async () => {
+    const page = await open('Body', { reducedMotion: 'reduce' });
+    if (theme === 'chalkboard') await button(page, 'Chalkboard').click();
+    await button(page, /Keep this outline/).click();
+    for (const station of await page.locator('.stop-name').allTextContents()) {
+      await page.getByRole('button', { name: station, exact: true }).click();
+      await faultless(page, station, theme);
+    }
+    await page.getByRole('button', { name: 'Leg', exact: true }).click();
+    await button(page, /Play the join/).click();
+    await page.getByRole('slider', { name: 'From the blocks to the leg' }).fill('0.5');
+    await faultless(page, 'the join', theme);
+    await button(page, 'Done').click();
+    await button(page, 'Working').click();
+    await button(page, 'Next').click();
+    await faultless(page, 'the working', theme);
+    await button(page, /^Show/).click();
+    await page.locator('.show').waitFor();
+    await faultless(page, 'show mode', theme);
+  });
+});
+
+const STANDARDS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+/** Names, roles and targets are the same in both themes: there the contrast is looked at again, and nothing else. */
+async function faultless(page: Page, where: string, theme: string): Promise<void> {
+  const machine = new AxeBuilder({ page });
+  const { violations } = await (theme === 'daylight'
+    ? machine.withTags(STANDARDS)
+    : machine.withRules(['color-contrast'])
+  ).analyze();
+  const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target).join(', ')}`);
+  expect(found, where).toEqual([]);
+}
