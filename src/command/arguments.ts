@@ -1,14 +1,13 @@
-/** The files that can be asked for, in the order in which they are written. */
-export const FILE_KINDS = ['pdf', 'large', 'svg', 'report', 'handout'] as const;
-export type FileKind = (typeof FILE_KINDS)[number];
+import { FILE_KINDS, type FileKind } from '../files';
 
 /** What the command line asks for. */
 export interface DraftOrder {
-  /** The project file's path; `-` is standard input. */
-  readonly project: string;
+  /** The project files' paths, at least one; `-` is standard input. */
+  readonly projects: readonly [string, ...string[]];
   /** The folder to write to. */
   readonly out: string;
-  readonly files: readonly FileKind[];
+  /** All that these projects can have, where none was named. */
+  readonly files: readonly FileKind[] | 'all';
   /** Exit with 1 where a check says wrong. */
   readonly strict: boolean;
 }
@@ -20,11 +19,12 @@ export type ParsedArguments =
 
 export const USAGE = `Drafts a lounge pant from a project file and writes its pattern.
 
-  npm run --silent draft -- PROJECT.legwork.json --out DIR [--files ${FILE_KINDS.join(',')}] [--strict]
+  npm run --silent draft -- PROJECT.legwork.json … --out DIR [--files ${FILE_KINDS.join(',')}] [--strict]
 
-  PROJECT   a project file, or - to read it from standard input
+  PROJECT   a project file, or - to read it from standard input; several may be named
   --out     the folder to write to; it is made if it is missing
-  --files   which files, with commas between them (all where it is left out)
+  --files   which files, with commas between them (all where it is left out);
+            nested draws all projects on one drawing, zip packs everything in one file
   --strict  exit with 1 if a check says wrong; the files are written all the same
   --help    these lines
 
@@ -40,7 +40,7 @@ export function parseArguments(words: readonly string[]): ParsedArguments {
   const problems: string[] = [];
   const projects: string[] = [];
   let out: string | undefined;
-  let files: readonly FileKind[] = FILE_KINDS;
+  let files: readonly FileKind[] | 'all' = 'all';
   let strict = false;
   const rest = [...words];
   for (let word = rest.shift(); word !== undefined; word = rest.shift()) {
@@ -65,15 +65,17 @@ export function parseArguments(words: readonly string[]): ParsedArguments {
     } else if (isOption(word)) problems.push(`${word}: unknown option; known are --out, --files, --strict and --help`);
     else projects.push(word);
   }
-  const [project] = projects;
+  const [project, ...others] = projects;
   if (project === undefined) problems.push('project: missing: name a project file, or - for standard input');
-  for (const extra of projects.slice(1))
-    problems.push(`project: "${extra}": one project at a time; "${project}" is the first`);
+  for (const again of new Set(projects.filter((path, i) => projects.indexOf(path) < i)))
+    problems.push(`project: "${again}": named twice`);
+  if (files !== 'all' && files.includes('nested') && project !== undefined && others.length === 0)
+    problems.push('--files: "nested": needs two projects or more, to lay one on the other');
   if (out === undefined && !problems.some((problem) => problem.startsWith('--out'))) {
     problems.push('--out: missing: name the folder to write to');
   }
   if (problems.length > 0 || project === undefined || !out) return { ok: false, problems };
-  return { ok: true, order: { project, out, files, strict } };
+  return { ok: true, order: { projects: [project, ...others], out, files, strict } };
 }
 
 /** `--out=DIR` is `--out DIR`. */

@@ -1,2 +1,2 @@
-export { FILE_KINDS, type FileKind, parseArguments } from './arguments';
+export { parseArguments } from './arguments';
 export { runDraft, type Surroundings } from './run';

@@ -1,11 +1,11 @@
 import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
-import { safeFileName, writeHandout, writeLargePdf, writePdf, writeReport, writeSvg } from '../files';
-import { type Problem, printProblem, Refusal, type Units } from '../length';
-import { type Draft, draft } from '../project';
-import { type DraftOrder, type FileKind, parseArguments, USAGE } from './arguments';
+import { carriedOut, type FileJob, makeFiles, type Progress, safeFileName } from '../files';
+import { printProblem, Refusal, type Result } from '../length';
+import { draft, type Project } from '../project';
+import { type DraftOrder, parseArguments, USAGE } from './arguments';
 import { readProjectFile, readProjectStream } from './read-project';
-import { type FinishedFile, writeFiles } from './write-files';
+import { writeFiles } from './write-files';
 
 /** What the command touches of the world outside. */
 export interface Surroundings {
@@ -13,6 +13,8 @@ export interface Surroundings {
   readonly say: (line: string) => void;
   readonly complain: (line: string) => void;
   readonly now: () => Date;
+  /** Shows how far the work has come, where somebody looks on. */
+  readonly progress?: (progress: Progress) => void;
 }
 
 /** Written. */
@@ -23,7 +25,7 @@ const WRONG = 1;
 const REFUSED = 2;
 
 /**
- * The command line: reads a project, drafts it, writes its files, prints their paths.
+ * The command line: reads projects, drafts them, writes their files, prints their paths.
  *
  * @param words what stands after the command's own name
  * @returns the exit code: 0 written, 1 written but wrong (--strict), 2 refused
@@ -36,27 +38,60 @@ export async function runDraft(words: readonly string[], around: Surroundings): 
     return DONE;
   }
   const { order } = parsed;
-  const opened = order.project === '-' ? await readProjectStream(around.input) : await readProjectFile(order.project);
-  if (!opened.ok) return refuse(around, lines(opened.problems, 'cm'));
-  const { units } = opened.value;
-  const drafted = draft(opened.value);
-  if (!drafted.ok) return refuse(around, lines(drafted.problems, units));
-  const name = order.project === '-' ? safeFileName(opened.value.name) : baseName(order.project);
+  const drafted = await draftedJobs(order, around);
+  if (!drafted.ok) return refuse(around, drafted.lines);
+  const { jobs } = drafted;
+  const units = jobs[0]?.draft.project.units ?? 'cm';
   try {
-    const files = await finishedFiles(drafted.value, order, name, around.now());
+    const font = await readFile(new URL('../../public/fonts/legwork-print.ttf', import.meta.url));
+    const making = makeFiles(jobs, order.files, { font, date: around.now() });
+    const files = await carriedOut(making, { onProgress: around.progress });
     for (const path of await writeFiles(order.out, files)) around.say(path);
   } catch (error) {
-    if (error instanceof Refusal) return refuse(around, lines(error.problems, units));
+    if (error instanceof Refusal)
+      return refuse(
+        around,
+        error.problems.map((problem) => printProblem(problem, units)),
+      );
     const { code } = error as NodeJS.ErrnoException;
     if (code === undefined) throw error;
     return refuse(around, [
       `--out: ${JSON.stringify(order.out)}: can't be written to (${code}); choose another folder`,
     ]);
   }
-  return order.strict && drafted.value.checks.some((check) => check.verdict === 'wrong') ? WRONG : DONE;
+  const wrong = jobs.some(({ draft: { checks } }) => checks.some((check) => check.verdict === 'wrong'));
+  return order.strict && wrong ? WRONG : DONE;
 }
 
-const lines = (problems: readonly Problem[], units: Units) => problems.map((problem) => printProblem(problem, units));
+type Drafted =
+  | { readonly ok: true; readonly jobs: readonly FileJob[] }
+  | { readonly ok: false; readonly lines: readonly string[] };
+
+/** Every project drafted, or every reason against any of them; where there are several, each says which it is of. */
+async function draftedJobs({ projects }: DraftOrder, around: Surroundings): Promise<Drafted> {
+  const jobs: FileJob[] = [];
+  const lines: string[] = [];
+  for (const [i, path] of projects.entries()) {
+    around.progress?.({ share: 0, doing: `drafting ${i + 1} of ${projects.length}` });
+    const which = projects.length > 1 ? `${path}: ` : '';
+    const opened = path === '-' ? await readProjectStream(around.input) : await readProjectFile(path);
+    const result = opened.ok ? draft(opened.value) : opened;
+    if (!result.ok) {
+      lines.push(...result.problems.map((problem) => which + printProblem(problem, unitsOf(opened))));
+      continue;
+    }
+    const name = path === '-' ? safeFileName(result.value.project.name) : baseName(path);
+    if (jobs.some((job) => sameName(job.name, name)))
+      lines.push(`project: ${JSON.stringify(path)}: another project is called "${name}" too; rename one of them`);
+    jobs.push({ name, draft: result.value });
+  }
+  return lines.length > 0 ? { ok: false, lines } : { ok: true, jobs };
+}
+
+const unitsOf = (opened: Result<Project>) => (opened.ok ? opened.value.units : 'cm');
+
+/** Some systems take capitals and small letters in a file's name for the same. */
+const sameName = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
 
 function refuse(around: Surroundings, sentences: readonly string[]): number {
   for (const sentence of sentences) around.complain(sentence.replace(/\s*\n\s*/g, ' '));
@@ -68,29 +103,4 @@ function baseName(path: string): string {
   const name = basename(path);
   const short = name.replace(/\.legwork\.json$/i, '');
   return short === name ? name.replace(/\.json$/i, '') || 'pattern' : short || 'pattern';
-}
-
-async function finishedFiles(
-  drafted: Draft,
-  { files }: DraftOrder,
-  name: string,
-  date: Date,
-): Promise<readonly FinishedFile[]> {
-  const needsFont = files.includes('pdf') || files.includes('large');
-  const font = needsFont
-    ? await readFile(new URL('../../public/fonts/legwork-print.ttf', import.meta.url))
-    : new Uint8Array();
-  const make: Readonly<Record<FileKind, () => Promise<FinishedFile>>> = {
-    pdf: async () => {
-      const fileName = `${name}.pdf`;
-      return { name: fileName, content: await writePdf(drafted, { font, date, fileName }) };
-    },
-    large: async () => ({ name: `${name}.large.pdf`, content: await writeLargePdf(drafted, { font, date }) }),
-    svg: async () => ({ name: `${name}.svg`, content: writeSvg(drafted) }),
-    handout: async () => ({ name: `${name}.handout.txt`, content: writeHandout(drafted) }),
-    report: async () => ({ name: `${name}.report.json`, content: writeReport(drafted) }),
-  };
-  const finished: FinishedFile[] = [];
-  for (const kind of files) finished.push(await make[kind]());
-  return finished;
 }

@@ -1,11 +1,6 @@
 import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-
-/** A finished file that waits to be written. */
-export interface FinishedFile {
-  readonly name: string;
-  readonly content: Uint8Array | string;
-}
+import type { FinishedFile } from '../files';
 
 /**
  * Writes finished files to a folder, all or none: each is first written beside its place, and only once all are there

@@ -1,9 +1,13 @@
 export { pieceDrawing } from '../sheets';
 export { safeFileName } from './file-name';
 export { writeHandout } from './handout';
+export { FILE_KINDS, type FileKind, SINGLE_FILES, type SingleFile } from './kinds';
 export { writeDxf } from './lazy-dxf';
 export { writeLargePdf, writePdf } from './lazy-pdf';
 export { INK, LINE_STYLES, type LineStyle } from './line-styles';
+export { type FileJob, makeFiles } from './make-files';
 export type { PdfOptions } from './pdf-options';
 export { makeReport, type Report, type ReportPiece, writeReport } from './report';
+export { carriedOut, type Onlooker, type Progress, Stopped } from './steps';
 export { writeSvg } from './svg';
+export type { FinishedFile } from './zip';

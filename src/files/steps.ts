@@ -59,6 +59,6 @@ export async function* partOf<T>(steps: Steps<T>, from: number, to: number, name
     const step = await steps.next();
     if (step.done) return step.value;
     const { share, doing } = step.value;
-    yield { share: from + (to - from) * share, doing: doing === '' ? name : `${name}, ${doing}` };
+    yield { share: from + (to - from) * share, doing: [name, doing].filter((word) => word !== '').join(', ') };
   }
 }

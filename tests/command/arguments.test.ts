@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { FILE_KINDS, parseArguments } from '../../src/command';
+import { parseArguments } from '../../src/command';
+import { FILE_KINDS } from '../../src/files';
 
 const order = (...words: string[]) => {
   const parsed = parseArguments(words);
@@ -8,15 +9,24 @@ const order = (...words: string[]) => {
 
 describe('what can be asked for', () => {
   test.each([
-    [['a.legwork.json', '--out', 'dir'], { project: 'a.legwork.json', out: 'dir', files: FILE_KINDS, strict: false }],
-    [['--out=dir', '-', '--strict'], { project: '-', out: 'dir', files: FILE_KINDS, strict: true }],
+    [['a.legwork.json', '--out', 'dir'], { projects: ['a.legwork.json'], out: 'dir', files: 'all', strict: false }],
+    [['--out=dir', '-', '--strict'], { projects: ['-'], out: 'dir', files: 'all', strict: true }],
     [
       ['--files', 'report,pdf', '--out', 'dir', 'a'],
-      { project: 'a', out: 'dir', files: ['pdf', 'report'], strict: false },
+      { projects: ['a'], out: 'dir', files: ['pdf', 'report'], strict: false },
     ],
-    [['--files=svg', 'a', '--out', '-'], { project: 'a', out: '-', files: ['svg'], strict: false }],
+    [
+      ['a', 'b', '-', '--out', 'd', '--files', 'zip,nested'],
+      { projects: ['a', 'b', '-'], out: 'd', files: ['nested', 'zip'], strict: false },
+    ],
+    [['--files=svg', 'a', '--out', '-'], { projects: ['a'], out: '-', files: ['svg'], strict: false }],
   ])('%j', (words, expected) => {
     expect(order(...words)).toEqual(expected);
+  });
+
+  test('every kind by its own name', () => {
+    const files = FILE_KINDS.join(',');
+    expect(order('a', 'b', '--out', 'd', '--files', files)).toMatchObject({ files: FILE_KINDS });
   });
 
   test('help, whatever else is wrong', () => {
@@ -35,7 +45,8 @@ describe('what is refused, a sentence for each', () => {
     [['a', '--out', 'd', '--files'], ['--files: missing']],
     [['a', '--out', 'd', '--files', 'pdf,png'], ['--files: "png": unknown kind']],
     [['a', '--out', 'd', '--files', ''], ['--files: "": unknown kind']],
-    [['a', 'b', '--out', 'd'], ['project: "b": one project at a time']],
+    [['a', 'b', 'a', '--out', 'd'], ['project: "a": named twice']],
+    [['a', '--out', 'd', '--files', 'svg,nested'], ['--files: "nested": needs two projects']],
     [['a', '--out', 'd', '--fast'], ['--fast: unknown option']],
     [['a', '--out', 'd', '--strict=yes'], ['--strict=yes: unknown option']],
     [['a', '--out', 'd', '-x'], ['-x: unknown option']],

@@ -1,8 +1,9 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { runDraft } from '../../src/command';
+import type { Progress } from '../../src/files';
 import { exampleProject, saveProject } from '../../src/project';
 import { projectWith } from '../files/drafts';
 
@@ -41,9 +42,13 @@ describe('a project that can be drafted', () => {
     const names = [
       'First pair.pdf',
       'First pair.large.pdf',
+      'First pair.projector.pdf',
       'First pair.svg',
+      'First pair.dxf',
+      'First pair.r12.dxf',
       'First pair.report.json',
       'First pair.handout.txt',
+      'First pair.zip',
     ];
     expect(said).toEqual(names.map((name) => join(out(), name)));
     expect(readdirSync(out()).sort()).toEqual([...names].sort());
@@ -84,6 +89,58 @@ describe('a project that can be drafted', () => {
     const strict = await run([path, '--out', out(), '--files', 'report', '--strict']);
     expect([loose.code, strict.code]).toEqual([0, 1]);
     expect(strict.said).toHaveLength(1);
+  });
+});
+
+describe('several projects', () => {
+  const two = () => [
+    project('a.legwork.json'),
+    project('b.legwork.json', saveProject(projectWith({ body: { label: 'Body 2', hipGirth: 1100 } }))),
+  ];
+
+  test('each has its own files, and all are laid on each other', async () => {
+    const { code, complained } = await run([...two(), '--out', out(), '--files', 'report,nested']);
+    expect([code, complained]).toEqual([0, []]);
+    expect(readdirSync(out()).sort()).toEqual([
+      'a-and-1-more.nested.large.pdf',
+      'a-and-1-more.nested.pdf',
+      'a-and-1-more.nested.svg',
+      'a.report.json',
+      'b.report.json',
+    ]);
+  });
+
+  test('tell how far they have come, never back, and name what they do', async () => {
+    const seen: Progress[] = [];
+    await runDraft([...two(), '--out', out(), '--files', 'pdf,svg'], {
+      input: (async function* () {})(),
+      say: () => {},
+      complain: () => {},
+      now: () => new Date(0),
+      progress: (progress) => seen.push(progress),
+    });
+    const shares = seen.map(({ share }) => share);
+    expect(shares).toEqual([...shares].sort((a, b) => a - b));
+    expect(shares.every((share) => share >= 0 && share <= 1)).toBe(true);
+    expect(seen.map(({ doing }) => doing)).toEqual(
+      expect.arrayContaining(['drafting 2 of 2', expect.stringMatching(/^a.pdf, sheet A.$/), 'b.svg']),
+    );
+  });
+
+  test('one that can not be drafted refuses all, and is named', async () => {
+    const words = [...two(), project('c.legwork.json', '{}'), '--out', out()];
+    const { code, said, complained } = await run(words);
+    expect([code, said]).toEqual([2, []]);
+    expect(complained).toEqual([expect.stringMatching(/c\.legwork\.json: format: missing/)]);
+    expect(written()).toEqual([]);
+  });
+
+  test('two whose files would have the same name are refused', async () => {
+    mkdirSync(join(folder, 'other'));
+    const words = [project('a.legwork.json'), project('other/A.legwork.json'), '--out', out(), '--files', 'svg'];
+    const { code, complained } = await run(words);
+    expect(code).toBe(2);
+    expect(complained).toEqual([expect.stringMatching(/another project is called "A" too; rename one/)]);
   });
 });
 

@@ -1,0 +1,153 @@
+import type { Draft } from '../project';
+import { saveProject } from '../project';
+import { writeHandout } from './handout';
+import { FILE_KINDS, type FileKind, SINGLE_FILES, type SingleFile } from './kinds';
+import { writeDxf } from './lazy-dxf';
+import { nestedLargeWork, nestedWork, pdfWork, projectorWork, writeLargePdf } from './lazy-pdf';
+import { nestOf } from './nest';
+import { MOST_NESTED } from './nested-styles';
+import { writeNestedSvg } from './nested-svg';
+import type { PdfOptions } from './pdf-options';
+import { writeReport } from './report';
+import { type Progress, partOf, type Steps } from './steps';
+import { writeSvg } from './svg';
+import type { FinishedFile } from './zip';
+
+/** One draft to make files of, and what they are called. */
+export interface FileJob {
+  /** Without an ending; unlike every other job's. */
+  readonly name: string;
+  readonly draft: Draft;
+}
+
+/** How long a kind takes against the quick ones, so that progress runs evenly. */
+const WEIGHT: Readonly<Partial<Record<FileKind, number>>> = { pdf: 12, large: 3, projector: 2, nested: 20 };
+const weightOf = (kind: FileKind): number => WEIGHT[kind] ?? 1;
+
+type Making = AsyncGenerator<Progress, readonly FinishedFile[]>;
+
+/**
+ * Makes files: every kind that is asked for of every job, the nest of all jobs, and all of it in one ZIP.
+ *
+ * The same drafts and options give the same bytes.
+ *
+ * @param jobs at least one
+ * @param asked the kinds, or `all` for every kind that these jobs can have
+ * @returns the files in the order of the kinds, job by job
+ * @throws Refusal where a kind can't be made of these drafts
+ */
+export async function* makeFiles(
+  jobs: readonly FileJob[],
+  asked: readonly FileKind[] | 'all',
+  options: Omit<PdfOptions, 'fileName'>,
+): Making {
+  const all = FILE_KINDS.filter((kind) => kind !== 'nested' || (jobs.length > 1 && jobs.length <= MOST_NESTED));
+  const wanted = asked === 'all' ? all : asked;
+  const made = new Map<string, readonly FinishedFile[]>();
+  // What goes into the ZIP is made even where it is not written beside it.
+  const needed = wanted.includes('zip') ? [...new Set([...wanted, ...all])] : wanted;
+  const tasks = [
+    ...jobs.flatMap((job) =>
+      SINGLE_FILES.filter(({ kind }) => needed.includes(kind)).map(({ kind, ending }) => ({
+        key: keyOf(job, kind),
+        says: `${job.name}${ending}`,
+        weight: weightOf(kind),
+        steps: () => singleFile(job, kind, ending, options),
+      })),
+    ),
+    ...(needed.includes('nested')
+      ? [{ key: 'nested', says: 'nested', weight: weightOf('nested'), steps: () => nestedFiles(jobs, options) }]
+      : []),
+  ];
+  const whole = tasks.reduce((sum, { weight }) => sum + weight, 0) || 1;
+  let done = 0;
+  for (const { key, says, weight, steps } of tasks) {
+    yield { share: done / whole, doing: says };
+    made.set(key, yield* partOf(steps(), done / whole, (done + weight) / whole, says));
+    done += weight;
+  }
+  const written = (kind: FileKind, job: FileJob) => made.get(keyOf(job, kind)) ?? [];
+  const singles = jobs.flatMap((job) =>
+    SINGLE_FILES.filter(({ kind }) => wanted.includes(kind)).flatMap(({ kind }) => written(kind, job)),
+  );
+  const nested = made.get('nested') ?? [];
+  const files = [...singles, ...(wanted.includes('nested') ? nested : [])];
+  if (!wanted.includes('zip')) return files;
+  yield { share: 1, doing: 'packing' };
+  const folder = (job: FileJob) => (jobs.length > 1 ? `${job.name}/` : '');
+  const packed = [
+    ...jobs.flatMap((job) => [
+      { name: `${folder(job)}${job.name}.legwork.json`, content: saveProject(job.draft.project) },
+      ...SINGLE_FILES.flatMap(({ kind }) => written(kind, job)).map((file) => ({
+        ...file,
+        name: folder(job) + file.name,
+      })),
+    ]),
+    ...nested,
+  ];
+  const { zipFiles } = await import('./zip');
+  return [...files, { name: `${groupName(jobs)}.zip`, content: zipFiles(packed, options.date) }];
+}
+
+const keyOf = ({ name }: FileJob, kind: FileKind): string => `${kind} ${name}`;
+
+/** What files of several jobs together are called. */
+function groupName(jobs: readonly FileJob[]): string {
+  const [first] = jobs;
+  const name = first?.name ?? 'pattern';
+  return jobs.length > 1 ? `${name}-and-${jobs.length - 1}-more` : name;
+}
+
+async function* singleFile(
+  { name, draft }: FileJob,
+  kind: SingleFile,
+  ending: string,
+  options: Omit<PdfOptions, 'fileName'>,
+): Making {
+  const fileName = name + ending;
+  const content = yield* contentOf(draft, kind, { ...options, fileName });
+  return [{ name: fileName, content }];
+}
+
+async function* contentOf(
+  draft: Draft,
+  kind: SingleFile,
+  options: PdfOptions,
+): AsyncGenerator<Progress, FinishedFile['content']> {
+  switch (kind) {
+    case 'pdf':
+      return yield* onwards(await pdfWork(draft, options));
+    case 'large':
+      return await writeLargePdf(draft, options);
+    case 'projector':
+      return yield* onwards(await projectorWork(draft, options));
+    case 'svg':
+      return writeSvg(draft);
+    case 'dxf':
+      return await writeDxf(draft);
+    case 'r12':
+      return await writeDxf(draft, 'R12');
+    case 'report':
+      return writeReport(draft);
+    case 'handout':
+      return writeHandout(draft);
+  }
+}
+
+/** Steps of either kind as asynchronous ones. */
+async function* onwards<T>(steps: Steps<T>): AsyncGenerator<Progress, T> {
+  return yield* steps;
+}
+
+async function* nestedFiles(jobs: readonly FileJob[], options: Omit<PdfOptions, 'fileName'>): Making {
+  const nest = nestOf(jobs.map(({ draft }) => draft));
+  const name = `${groupName(jobs)}.nested`;
+  const fileName = `${name}.pdf`;
+  const sheets = yield* partOf(await nestedWork(nest, { ...options, fileName }), 0, 0.8, '');
+  const large = yield* partOf(await nestedLargeWork(nest, options), 0.8, 0.95, '');
+  return [
+    { name: fileName, content: sheets },
+    { name: `${name}.large.pdf`, content: large },
+    { name: `${name}.svg`, content: writeNestedSvg(nest) },
+  ];
+}
