@@ -1,6 +1,6 @@
 import { number, Refusal, say } from '../length';
 import type { Draft } from '../project';
-import { type Box, drawingInk, inkBounds, tilePieces } from '../sheets';
+import { type Box, drawingInk, inkBounds, uprightPlaces } from '../sheets';
 import { type NestedDrawing, nestedDrawing } from './nested-drawing';
 import { nestedPieces } from './nested-piece';
 import { MOST_NESTED } from './nested-styles';
@@ -31,9 +31,9 @@ export function nestOf(drafts: readonly Draft[]): Nest {
 }
 
 /** The nest's pieces beside each other, every grainline as it was drafted, and the least box round their lines. */
-export function nestSideBySide(nest: Nest): NestedDrawing & { readonly box: Box } {
-  const pieces = nestedPieces(nest);
+export function nestSideBySide(nest: Nest, of: 'printed' | 'pieces'): NestedDrawing & { readonly box: Box } {
+  const pieces = nestedPieces(nest, of);
   const wholes = pieces.map(({ whole }) => whole);
-  const drawing = nestedDrawing(pieces, tilePieces(wholes, nest[0].project.paper).places);
+  const drawing = nestedDrawing(pieces, uprightPlaces(wholes));
   return { ...drawing, box: inkBounds(drawingInk(drawing.drawings)) };
 }

@@ -1,6 +1,6 @@
 import { type Mm, mm, Refusal, say } from '../length';
 import { point } from '../plane';
-import { type Box, boxGrown } from '../sheets';
+import { type Box, boxGrown, LARGEST_PAGE } from '../sheets';
 import { INK, type LineStyle } from './line-styles';
 import { type Nest, nestSideBySide, nestTitle } from './nest';
 import { drawKey, keyHeight, keyRows } from './nested-key';
@@ -15,8 +15,6 @@ import { scaleSentence } from './words';
 
 const MARGIN: Mm = 15;
 const GAP: Mm = 10;
-/** A PDF page can't be larger (14,400 points); writers cut it off without a word. */
-const LARGEST: Mm = 5080;
 /** Beside the squares the key needs at least this. */
 const LEAST_KEY: Mm = 250;
 const SQUARE: LineStyle = { width: 0.2, colour: INK.cut, dash: [] };
@@ -32,7 +30,7 @@ export function* nestedLargeSteps(nest: Nest, options: PdfOptions): Steps<Uint8A
   const { project } = nest[0];
   const { scale, correctX, correctY } = project.paper;
   const factor = { x: scale * correctX, y: scale * correctY };
-  const { drawings, styleOf, box } = nestSideBySide(nest);
+  const { drawings, styleOf, box } = nestSideBySide(nest, 'printed');
   yield { share: 0, doing: 'one large sheet' };
   const frame = frameAt(MARGIN, MARGIN, box, factor);
   const rows = keyRows(nest);
@@ -76,12 +74,12 @@ export function* nestedLargeSteps(nest: Nest, options: PdfOptions): Steps<Uint8A
 }
 
 function refuseTooLarge(longest: Mm): void {
-  if (longest <= LARGEST) return;
+  if (longest <= LARGEST_PAGE) return;
   throw new Refusal([
     {
       field: 'paper.scale',
       value: Math.round(longest),
-      phrase: say`one large sheet would be ${mm(longest)} long; a PDF page can be ${mm(LARGEST)} at most: take the joined sheets instead`,
+      phrase: say`one large sheet would be ${mm(longest)} long; a PDF page can be ${mm(LARGEST_PAGE)} at most: take the joined sheets instead`,
     },
   ]);
 }

@@ -1,16 +1,15 @@
-import { type CutEdge, cutCurves, type Piece } from '../edges';
+import { type CutEdge, cutCurves, type Piece, type PieceLine } from '../edges';
+import type { Mm } from '../length';
 import {
   type Curve,
   curveMap,
   type Edge,
-  outlineArea,
+  flattenCurves,
   type Point,
-  pathReverse,
   pathStart,
   pathThrough,
   point,
   pointsBounds,
-  straight,
 } from '../plane';
 import type { Draft } from '../project';
 
@@ -26,7 +25,7 @@ export interface NestedPiece {
   readonly name: string;
   /** At least one. */
   readonly members: readonly [NestedMember, ...NestedMember[]];
-  /** All lines that are drawn of them in one piece: what takes up paper. */
+  /** One piece for the sheets: an outline round all members', and every line that is drawn of them. */
   readonly whole: Piece;
 }
 
@@ -37,12 +36,13 @@ const CROTCH_LINE = 'crotch line';
  * other, where bodies are compared (practice); all other pieces at the middle of their upper edge.
  *
  * @param drafts at least one; the first keeps its own coordinates
+ * @param of `printed`: as they come to paper at its scale; `pieces`: always full size
  */
-export function nestedPieces(drafts: readonly Draft[]): readonly NestedPiece[] {
-  const names = [...new Set(drafts.flatMap(({ pieces }) => pieces.map(({ name }) => name)))];
+export function nestedPieces(drafts: readonly Draft[], of: 'printed' | 'pieces'): readonly NestedPiece[] {
+  const names = [...new Set(drafts.flatMap((draft) => draft[of].map(({ name }) => name)))];
   return names.flatMap((name) => {
-    const [first, ...others] = drafts.flatMap(({ pieces }, body) => {
-      const piece = pieces.find((one) => one.name === name);
+    const [first, ...others] = drafts.flatMap((draft, body) => {
+      const piece = draft[of].find((one) => one.name === name);
       return piece ? [{ body, piece }] : [];
     });
     if (!first) return [];
@@ -114,29 +114,44 @@ function wholePiece(members: NestedPiece['members']): Piece {
   const own = members.map(ownLines);
   return {
     ...shared,
-    cutLine: [{ name: 'cut lines', allowance: 0, curves: oneRun(own.map(cutCurves)) }],
-    lines: [...shared.lines, ...own.flatMap(({ lines }) => lines)],
+    cutLine: [{ name: 'envelope', allowance: 0, curves: envelope(own) }],
+    lines: [
+      ...shared.lines,
+      ...own.map((piece): PieceLine => ({ name: 'cut line', kind: 'place', curves: cutCurves(piece) })),
+      ...own.flatMap(({ lines }) => lines),
+    ],
     folds: own.flatMap(({ folds }) => folds),
     notches: own.flatMap(({ notches }) => notches),
   };
 }
 
+/** How closely the lines are followed that an envelope is made of: a tenth of the cut line's width. */
+const ENVELOPE_CHORD: Mm = 0.05;
+/** From one level of {@link envelope} to the next. */
+const LEVEL: Mm = 4;
+
 /**
- * Several closed outlines as one closed run, as the sheets want it: from one's start straight to the next one's and, at
- * the end, all the way back. They run round in turns, the largest first, so that together they hold less than the
- * largest alone: the paper's lower bound stays one.
+ * One simple outline round several, as the sheets want it: at every level from the leftmost to the rightmost line. The
+ * lines themselves are told besides, so that it need not follow them closely between its levels.
  */
-function oneRun(outlines: readonly (readonly Curve[])[]): readonly Curve[] {
-  const area = (outline: readonly Curve[]) => Math.abs(outlineArea(outline));
-  const turned = [...outlines]
-    .sort((a, b) => area(b) - area(a))
-    .map((outline, i) => (i % 2 === 0 ? outline : pathReverse(outline)));
-  const starts = turned.map(pathStart);
-  const back = [...starts].reverse();
-  return [
-    ...turned.flatMap((outline, i) =>
-      i === 0 ? outline : [straight(starts[i - 1] as Point, starts[i] as Point), ...outline],
-    ),
-    ...pathThrough(...back),
-  ];
+function envelope(pieces: readonly Piece[]): readonly Curve[] {
+  const runs = pieces.map((piece) => flattenCurves(cutCurves(piece), ENVELOPE_CHORD));
+  const { top, bottom } = pointsBounds(runs.flat());
+  const even = Array.from({ length: Math.ceil((bottom - top) / LEVEL) }, (_, i) => top + i * LEVEL);
+  // Corners are where a level's ends may change most.
+  const corners = pieces.flatMap(({ cutLine }) => cutLine.map(({ curves }) => pathStart(curves).y));
+  const levels = [...new Set([...even, ...corners, bottom])].sort((a, b) => a - b);
+  const spans = levels.map((y) => {
+    const xs = runs.flatMap((run) =>
+      run.flatMap((b, i) => {
+        const a = run[i - 1] ?? b;
+        if (Math.min(a.y, b.y) > y || Math.max(a.y, b.y) < y) return [];
+        return a.y === b.y ? [a.x, b.x] : [a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)];
+      }),
+    );
+    return { y, left: Math.min(...xs), right: Math.max(...xs) };
+  });
+  const right = spans.map(({ y, right: x }) => point(x, y));
+  const left = spans.map(({ y, left: x }) => point(x, y)).reverse();
+  return pathThrough(...right, ...left, right[0] as Point);
 }

@@ -17,7 +17,7 @@ const CAPITALS = 3.5;
  * and the key under the drawing.
  */
 export function writeNestedSvg(nest: Nest): string {
-  const { drawings, styleOf, bodyOf, box: lines } = nestSideBySide(nest);
+  const { drawings, styleOf, bodyOf, box: lines } = nestSideBySide(nest, 'pieces');
   const paths = drawings.flatMap((drawing) => drawing.paths);
   const words = drawings.flatMap((drawing) => drawing.texts);
   const of = (body: number | undefined) =>

@@ -27,14 +27,12 @@ export function* nestedSteps(nest: Nest, options: PdfOptions): Steps<Uint8Array>
   const [first] = nest;
   const { project } = first;
   const title = nestTitle(nest);
-  const pieces = nestedPieces(nest);
+  const pieces = nestedPieces(nest, 'printed');
   yield { share: 0, doing: 'laying out the sheets' };
-  const plan = tilePieces(
-    pieces.map(({ whole }) => whole),
-    project.paper,
-  );
+  const wholes = pieces.map((piece) => piece.whole);
+  const plan = tilePieces(wholes, project.paper);
   const { drawings, styleOf } = nestedDrawing(pieces, plan.places);
-  const whole: Draft = { ...first, pieces: pieces.map((piece) => piece.whole), sheets: plan };
+  const whole: Draft = { ...first, pieces: wholes, printed: wholes, sheets: plan };
   const page = firstPage(plan, project.units === 'inch');
   const pen = startPdf(page.width, page.height, options.font, {
     title,

@@ -8,6 +8,7 @@ import {
   type Ink,
   inkBounds,
   inkCrosses,
+  LARGEST_PAGE,
   type PieceDrawing,
   placedDrawings,
   uprightPlaces,
@@ -20,8 +21,6 @@ import { type Pen, startPdf } from './pdf-pen';
 import { ASCENT, DESCENT, mmOfPt, ptOfCapitals, type WidthOf } from './print-type';
 import type { Steps } from './steps';
 
-/** A PDF page can't be larger (14,400 points); writers cut it off without a word. */
-const LARGEST: Mm = 5080;
 /** The grid's squares: they show on the cutting mat whether the projector is set right. */
 const GRID: Readonly<Record<Units, { readonly side: Mm; readonly name: string }>> = {
   cm: { side: 50, name: '5 cm' },
@@ -122,14 +121,14 @@ function projectorPages(drawings: readonly PieceDrawing[], line: Mm): readonly P
       {
         field: 'files',
         value: 'projector',
-        phrase: say`the piece would be ${mm(longest)} long; a page can be ${mm(LARGEST)} at most: take the joined sheets instead`,
+        phrase: say`the piece would be ${mm(longest)} long; a page can be ${mm(LARGEST_PAGE)} at most: take the joined sheets instead`,
       },
     ]);
   }
   return single;
 }
 
-const fits = ({ width, height }: ProjectorPage): boolean => Math.max(width, height) <= LARGEST;
+const fits = ({ width, height }: ProjectorPage): boolean => Math.max(width, height) <= LARGEST_PAGE;
 
 function projectorPage(drawings: readonly PieceDrawing[], line: Mm): ProjectorPage {
   const ink = drawingInk(drawings);
