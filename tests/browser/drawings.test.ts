@@ -13,7 +13,7 @@ const folder = fileURLToPath(new URL('drawings/', import.meta.url));
 const renew = process.env.LEGWORK_RENEW === 'drawings';
 
 /** Edges are smoothed a little differently from one Chromium to the next; more than so many pixels is another drawing. */
-const SAME = 40;
+const SAME = 100;
 
 let browser: Browser;
 

@@ -180,6 +180,7 @@ describe('the table', () => {
     await goTo(page, 'Leg');
     await page.getByRole('button', { name: 'Working', exact: true }).click();
     const steps = page.locator('.step');
+    await steps.first().waitFor();
     expect(await steps.count()).toBeGreaterThan(2);
     await steps.first().hover();
     expect((await page.locator('.lit-ink').getAttribute('d'))?.length).toBeGreaterThan(10);
