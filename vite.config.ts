@@ -8,6 +8,8 @@ export default defineConfig({
   // Relative addresses, so that the built app also works from a sub-folder of a site.
   base: './',
   plugins: [react()],
+  // A worker that loads a writer late has to be a module, as the page is.
+  worker: { format: 'es' },
   resolve: {
     // The PDF writer would load these only to print HTML pages and SVG pictures, which Legwork never asks of it.
     alias: [{ find: /^(html2canvas|canvg|dompurify)$/, replacement: nothing }],

@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { carriedOut, type FileJob, makeFiles, type Progress, safeFileName } from '../files';
 import { printProblem, Refusal, type Result } from '../length';
-import { draft, type Project } from '../project';
+import { draft, type Project, withFewestSheets } from '../project';
 import { type DraftOrder, parseArguments, USAGE } from './arguments';
 import { readProjectFile, readProjectStream } from './read-project';
 import { writeFiles } from './write-files';
@@ -83,7 +83,7 @@ async function draftedJobs({ projects }: DraftOrder, around: Surroundings): Prom
     const name = path === '-' ? safeFileName(result.value.project.name) : baseName(path);
     if (jobs.some((job) => sameName(job.name, name)))
       lines.push(`project: ${JSON.stringify(path)}: another project is called "${name}" too; rename one of them`);
-    jobs.push({ name, draft: result.value });
+    jobs.push({ name, draft: withFewestSheets(result.value) });
   }
   return lines.length > 0 ? { ok: false, lines } : { ok: true, jobs };
 }

@@ -4,6 +4,7 @@ export { writeHandout } from './handout';
 export { FILE_KINDS, type FileKind, SINGLE_FILES, type SingleFile } from './kinds';
 export { writeDxf } from './lazy-dxf';
 export { writeLargePdf, writePdf } from './lazy-pdf';
+export { zipFiles } from './lazy-zip';
 export { INK, LINE_STYLES, type LineStyle } from './line-styles';
 export { type FileJob, makeFiles } from './make-files';
 export type { PdfOptions } from './pdf-options';

@@ -3,52 +3,43 @@ interface SingleKind {
   readonly kind: string;
   /** After the project's name. */
   readonly ending: string;
-  /** What the browser takes it for. */
-  readonly type: string;
   readonly name: string;
   /** What it is for, in a few words. */
   readonly what: string;
 }
 
-const PDF = 'application/pdf';
-
 /** Every kind of file of one draft, in the order in which they are made and listed. */
 export const SINGLE_FILES = [
-  { kind: 'pdf', ending: '.pdf', type: PDF, name: 'Joined sheets, PDF', what: 'to print at true scale at home' },
-  { kind: 'large', ending: '.large.pdf', type: PDF, name: 'One large sheet, PDF', what: 'for a print shop' },
+  { kind: 'pdf', ending: '.pdf', name: 'Joined sheets, PDF', what: 'to print at true scale at home' },
+  { kind: 'large', ending: '.large.pdf', name: 'One large sheet, PDF', what: 'for a print shop' },
   {
     kind: 'projector',
     ending: '.projector.pdf',
-    type: PDF,
     name: 'Projector, PDF',
     what: 'to throw on the cloth at true size',
   },
-  { kind: 'svg', ending: '.svg', type: 'image/svg+xml', name: 'Drawing, SVG', what: 'true size, with named layers' },
+  { kind: 'svg', ending: '.svg', name: 'Drawing, SVG', what: 'true size, with named layers' },
   {
     kind: 'dxf',
     ending: '.dxf',
-    type: 'image/vnd.dxf',
     name: 'Cutting file, DXF',
     what: 'millimetres, closed cut lines',
   },
   {
     kind: 'r12',
     ending: '.r12.dxf',
-    type: 'image/vnd.dxf',
     name: 'Cutting file, DXF R12',
     what: 'the same for old machines',
   },
   {
     kind: 'report',
     ending: '.report.json',
-    type: 'application/json',
     name: 'Report',
     what: 'every measure and check, for a program',
   },
   {
     kind: 'handout',
     ending: '.handout.txt',
-    type: 'text/plain',
     name: 'Handout',
     what: 'the working, to read in class',
   },

@@ -4,6 +4,7 @@ import { writeHandout } from './handout';
 import { FILE_KINDS, type FileKind, SINGLE_FILES, type SingleFile } from './kinds';
 import { writeDxf } from './lazy-dxf';
 import { nestedLargeWork, nestedWork, pdfWork, projectorWork, writeLargePdf } from './lazy-pdf';
+import { zipFiles } from './lazy-zip';
 import { nestOf } from './nest';
 import { MOST_NESTED } from './nested-styles';
 import { writeNestedSvg } from './nested-svg';
@@ -85,8 +86,7 @@ export async function* makeFiles(
     ]),
     ...nested,
   ];
-  const { zipFiles } = await import('./zip');
-  return [...files, { name: `${groupName(jobs)}.zip`, content: zipFiles(packed, options.date) }];
+  return [...files, { name: `${groupName(jobs)}.zip`, content: await zipFiles(packed, options.date) }];
 }
 
 const keyOf = ({ name }: FileJob, kind: FileKind): string => `${kind} ${name}`;

@@ -1,7 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
+import { unzipSync } from 'fflate';
 import type { Browser, Download, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { exampleProject, saveProject } from '../../src/project';
 import { launchChromium, type OpenedApp, openApp } from './open-app';
 
 let browser: Browser;
@@ -199,7 +201,7 @@ describe('files', () => {
     await goTo(page, 'Paper');
     expect(scripts).toEqual([]);
     const download = page.waitForEvent('download');
-    await page.getByRole('button', { name: /PDF/ }).click();
+    await page.getByRole('button', { name: /Joined sheets, PDF/ }).click();
     const { name, bytes } = await textOf(download);
     expect(scripts.length).toBeGreaterThan(0);
     expect(name).toMatch(/\.pdf$/);
@@ -211,13 +213,69 @@ describe('files', () => {
     const page = await open();
     await goTo(page, 'Paper');
     const svg = page.waitForEvent('download');
-    await page.getByRole('button', { name: /SVG/ }).click();
+    await page.getByRole('button', { name: /Drawing, SVG/ }).click();
     expect((await textOf(svg)).bytes.toString()).toMatch(/^(<\?xml[^>]*>\s*)?<svg[^>]*width="[\d.]+mm"/);
     const report = page.waitForEvent('download');
     await page.getByRole('button', { name: /Report/ }).click();
     const written = JSON.parse((await textOf(report)).bytes.toString());
     expect(written.format).toBe('legwork-report');
     expect(written.pieces[0].name).toBe('leg');
+  });
+
+  test('every other file can be taken too, several bodies on one drawing among them', async () => {
+    const page = await open();
+    await goTo(page, 'Paper');
+    const other = { ...exampleProject, body: { ...exampleProject.body, label: 'Body 2', hipGirth: 1100 } };
+    const taken = async (press: () => Promise<void>) => {
+      const download = page.waitForEvent('download');
+      await press();
+      return textOf(download);
+    };
+    const press = (name: RegExp) => () => page.getByRole('button', { name }).click();
+    const dxf = await taken(press(/DXF millimetres/));
+    expect([dxf.name.split('.').slice(1).join('.'), dxf.bytes.toString('latin1')]).toEqual([
+      'dxf',
+      expect.stringContaining('AC1021'),
+    ]);
+    expect((await taken(press(/Projector, PDF/))).bytes.subarray(0, 5).toString()).toBe('%PDF-');
+    const zip = unzipSync((await taken(press(/Everything, ZIP/))).bytes);
+    expect(Object.keys(zip).filter((name) => /\.(pdf|svg|dxf|json|txt)$/.test(name))).toHaveLength(9);
+    const nest = await taken(() =>
+      page.getByLabel('Project files to lay on this one').setInputFiles({
+        name: 'second.legwork.json',
+        mimeType: 'application/json',
+        buffer: Buffer.from(saveProject(other)),
+      }),
+    );
+    expect(Object.keys(unzipSync(nest.bytes)).map((name) => name.replace(/^.*more\./, ''))).toEqual([
+      'nested.pdf',
+      'nested.large.pdf',
+      'nested.svg',
+    ]);
+  });
+
+  test('long work says how far it has come, leaves the screen free, and can be stopped', async () => {
+    const page = await open();
+    await goTo(page, 'Paper');
+    const bodies = Array.from({ length: 9 }, (_, i) => ({
+      name: `b${i}.legwork.json`,
+      mimeType: 'application/json',
+      buffer: Buffer.from(saveProject({ ...exampleProject, body: { ...exampleProject.body, hipGirth: 950 + 20 * i } })),
+    }));
+    let downloads = 0;
+    page.on('download', () => {
+      downloads += 1;
+    });
+    await page.getByLabel('Project files to lay on this one').setInputFiles(bodies);
+    await page.getByRole('progressbar', { name: 'How far the file has come' }).waitFor();
+    // The screen answers while the worker works.
+    await goTo(page, 'Edges');
+    await goTo(page, 'Paper');
+    expect(await page.getByRole('button', { name: /Everything, ZIP/ }).isEnabled()).toBe(false);
+    await page.getByRole('button', { name: 'Stop' }).click();
+    await page.getByRole('progressbar', { name: 'How far the file has come' }).waitFor({ state: 'detached' });
+    expect(await page.getByRole('button', { name: /Everything, ZIP/ }).isEnabled()).toBe(true);
+    expect(downloads).toBe(0);
   });
 
   test('a project that was saved opens again as it was', async () => {

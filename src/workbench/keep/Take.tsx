@@ -1,32 +1,93 @@
-import { useState } from 'react';
+import { type ReactNode, useRef } from 'react';
+import { type FileKind, type Progress, SINGLE_FILES } from '../../files';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
-import { TAKEABLE, takeFile } from './take';
+import { ProjectorFields } from './ProjectorFields';
+import { readProjects } from './read-projects';
+import { take, useTaking } from './taking';
 
-/** The pattern's files, to take away. */
+const FILES = [
+  ...SINGLE_FILES,
+  { kind: 'zip', name: 'Everything, ZIP', what: 'the project and all files above' },
+] as const;
+
+/** The pattern's files, to take away: made beside the screen, with their progress, until they are stopped. */
 export function Take() {
   const stale = useBench(isStale);
-  const [busy, setBusy] = useState<string>();
+  const busy = useTaking((state) => state.busy);
+  const others = useRef<HTMLInputElement>(null);
+
+  const button = (kind: FileKind, name: string, what: string, onClick: () => void) => (
+    <TakeButton
+      key={kind}
+      main={kind === 'pdf'}
+      name={name}
+      what={what}
+      disabled={stale || busy !== undefined}
+      onClick={onClick}
+    >
+      {busy?.kind === kind && <TakeProgress {...busy} onStop={() => useTaking.getState().stop()} />}
+    </TakeButton>
+  );
+
   return (
-    <div className="take">
-      {TAKEABLE.map(({ kind, name, what }) => (
-        <button
-          key={kind}
-          type="button"
-          className={kind === 'pdf' ? 'button button-main' : 'button'}
-          disabled={stale || busy !== undefined}
-          onClick={() => {
-            setBusy(kind);
-            void takeFile(kind).finally(() => setBusy(undefined));
+    <>
+      <div className="take">
+        {FILES.map(({ kind, name, what }) => button(kind, name, what, () => take(kind)))}
+        {button('nested', 'Several bodies on one drawing', 'choose up to eleven more project files', () =>
+          others.current?.click(),
+        )}
+        <input
+          ref={others}
+          type="file"
+          multiple
+          accept=".json,application/json"
+          hidden
+          aria-label="Project files to lay on this one"
+          onChange={async ({ currentTarget }) => {
+            const more = await readProjects([...(currentTarget.files ?? [])]);
+            currentTarget.value = '';
+            if (more && more.length > 0) take('nested', more);
           }}
-        >
-          <span className="take-name">{busy === kind ? 'Writing…' : name}</span>
-          <span className="take-what">{what}</span>
-        </button>
-      ))}
-      {stale && (
-        <p className="field-help">Put right what is asked for first: a pattern is only taken from a good draft.</p>
-      )}
+        />
+        {stale && (
+          <p className="field-help">Put right what is asked for first: a pattern is only taken from a good draft.</p>
+        )}
+      </div>
+      <ProjectorFields />
+    </>
+  );
+}
+
+interface TakeButtonProps {
+  readonly main: boolean;
+  readonly name: string;
+  readonly what: string;
+  readonly disabled: boolean;
+  readonly onClick: () => void;
+  readonly children: ReactNode;
+}
+
+function TakeButton({ main, name, what, disabled, onClick, children }: TakeButtonProps) {
+  return (
+    <div className="take-one">
+      <button type="button" className={main ? 'button button-main' : 'button'} disabled={disabled} onClick={onClick}>
+        <span className="take-name">{name}</span>
+        <span className="take-what">{what}</span>
+      </button>
+      {children}
+    </div>
+  );
+}
+
+function TakeProgress({ share, doing, onStop }: Progress & { readonly onStop: () => void }) {
+  return (
+    <div className="take-progress">
+      <progress max={1} value={share} aria-label="How far the file has come" />
+      <span className="take-what">{doing === '' ? 'starting' : doing}</span>
+      <button type="button" className="button" onClick={onStop}>
+        Stop
+      </button>
     </div>
   );
 }

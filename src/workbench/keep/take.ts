@@ -1,36 +1,89 @@
-import { safeFileName, writePdf, writeReport, writeSvg } from '../../files';
+import type { FileKind, FinishedFile, Progress } from '../../files';
+import { printProblem } from '../../length';
 import { useBench } from '../store/bench';
 import { download } from './download';
+import type { FilesAnswer, FilesOrder } from './files-worker';
 
-/** A file that can be taken away, and what it is for. */
-export interface Takeable {
-  readonly kind: 'pdf' | 'svg' | 'report';
-  readonly name: string;
-  readonly what: string;
+/** Files that are being made; they can be stopped at any moment. */
+export interface Taking {
+  /** Settled when all is over: written, stopped, or refused and said so. */
+  readonly over: Promise<void>;
+  readonly stop: () => void;
 }
 
-export const TAKEABLE: readonly Takeable[] = [
-  { kind: 'pdf', name: 'Pattern, PDF', what: 'to print on these sheets at true scale' },
-  { kind: 'svg', name: 'Drawing, SVG', what: 'one true-size drawing with named layers' },
-  { kind: 'report', name: 'Report', what: 'every measure and check, for a program' },
-];
-
-/** Writes one of the files and hands it to the browser; says so if that fails. */
-export async function takeFile(kind: Takeable['kind']): Promise<void> {
-  const { draft, tell } = useBench.getState();
-  const base = safeFileName(draft.project.name);
-  try {
-    if (kind === 'svg') {
-      download(writeSvg(draft), 'image/svg+xml', `${base}.svg`);
-    } else if (kind === 'report') {
-      download(writeReport(draft), 'application/json', `${base}.report.json`);
-    } else {
-      const bytes = await writePdf(draft, { font: await printFont(), date: new Date() });
-      download(bytes as Uint8Array<ArrayBuffer>, 'application/pdf', `${base}.pdf`);
+/**
+ * Makes files beside the screen and hands them to the browser; says so if that fails.
+ *
+ * @param projects unlike in their names; at least one
+ * @param onProgress told how far it has come
+ */
+export function takeFiles(
+  projects: FilesOrder['projects'],
+  kinds: readonly FileKind[],
+  onProgress: (progress: Progress) => void,
+): Taking {
+  const worker = new Worker(new URL('./files-worker.ts', import.meta.url), { type: 'module' });
+  let settle = () => {};
+  const over = new Promise<void>((resolve) => {
+    settle = resolve;
+  });
+  const end = () => {
+    // Whatever it is in the midst of: nothing of it is kept.
+    worker.terminate();
+    settle();
+  };
+  worker.onmessage = ({ data }: MessageEvent<FilesAnswer>) => {
+    if ('progress' in data) {
+      onProgress(data.progress);
+      return;
     }
-  } catch {
-    tell({ tone: 'refused', text: 'The file could not be written. Nothing here was changed; please try again.' });
-  }
+    if ('file' in data) handOver(data.file);
+    else if ('problems' in data) {
+      const { units } = useBench.getState().project;
+      refuse(data.problems.map((problem) => printProblem(problem, units)).join(' '));
+    } else refuse(NOT_WRITTEN);
+    end();
+  };
+  worker.onerror = () => {
+    refuse(NOT_WRITTEN);
+    end();
+  };
+  printFont()
+    .then((font) => worker.postMessage({ projects, kinds, font, date: new Date() } satisfies FilesOrder))
+    .catch(() => {
+      refuse(NOT_WRITTEN);
+      end();
+    });
+  return { over, stop: end };
+}
+
+const NOT_WRITTEN = 'The file could not be written. Nothing here was changed; please try again.';
+
+const refuse = (text: string) => useBench.getState().tell({ tone: 'refused', text });
+
+const TYPES: Readonly<Record<string, string>> = {
+  pdf: 'application/pdf',
+  svg: 'image/svg+xml',
+  dxf: 'image/vnd.dxf',
+  json: 'application/json',
+  txt: 'text/plain',
+  zip: 'application/zip',
+};
+
+function handOver({ name, content }: FinishedFile): void {
+  const type = TYPES[name.slice(name.lastIndexOf('.') + 1)] ?? 'application/octet-stream';
+  download(content as string | Uint8Array<ArrayBuffer>, type, name);
+}
+
+/** Names for the files of several projects, unlike each other. */
+export function unlikeNames(names: readonly string[]): readonly string[] {
+  const used = new Set<string>();
+  return names.map((name) => {
+    let own = name;
+    for (let i = 2; used.has(own.toLowerCase()); i += 1) own = `${name}-${i}`;
+    used.add(own.toLowerCase());
+    return own;
+  });
 }
 
 async function printFont(): Promise<Uint8Array> {

@@ -23,6 +23,7 @@ const STATION_OF_GROUP: Readonly<Record<string, Station>> = {
   hem: 'edges',
   allowances: 'edges',
   paper: 'paper',
+  projector: 'paper',
 };
 
 /** The cloth is known before the body is drafted; how it lies is asked only when the pieces are finished. */

@@ -1,0 +1,29 @@
+import { say } from '../../length';
+import { Group } from '../fields/Group';
+import { PickField } from '../fields/PickField';
+import { QuantityField } from '../fields/QuantityField';
+import { useBench } from '../store/bench';
+import { length } from '../store/quantity';
+
+const GROUNDS = [
+  { key: 'dark', name: 'light on dark' },
+  { key: 'light', name: 'dark on light' },
+];
+
+/** How the projector's file is drawn. */
+export function ProjectorFields() {
+  const ground = useBench((state) => state.project.projector.ground);
+  const choose = useBench((state) => state.choose);
+  return (
+    <Group name="For the projector">
+      <QuantityField path="projector.line" quantity={length} help={say`Thicker where the room is bright.`} />
+      <PickField
+        path="projector.ground"
+        choices={GROUNDS}
+        chosen={ground}
+        help={say`Light lines show the cloth between them.`}
+        onPick={(key) => choose('projector.ground', key)}
+      />
+    </Group>
+  );
+}
