@@ -24,7 +24,10 @@ export const LAYOUT_WORDS: Readonly<Record<Layout, string>> = {
  * @param chosen a layout, or `best`
  */
 export function layAnswer(pieces: readonly LayPiece[], cloth: LayCloth, chosen: Layout | 'best'): LayAnswer {
-  const tried = chosen === 'best' ? bestOf(pieces, cloth) : chosen;
+  const best = chosen === 'best' ? bestOf(pieces, cloth) : undefined;
+  if (best) return { fits: true, lay: best };
+  // Where nothing fits, a single layer is the roomiest to speak of.
+  const tried = chosen === 'best' ? 'single' : chosen;
   const found = layOn(pieces, cloth, tried);
   if (found.fits) return found;
   const { widest, room, widthWanted } = found;
@@ -39,11 +42,11 @@ export function layAnswer(pieces: readonly LayPiece[], cloth: LayCloth, chosen: 
   };
 }
 
-/** The layout to take; a single layer, the roomiest, where nothing fits. */
-function bestOf(pieces: readonly LayPiece[], cloth: LayCloth): Layout {
+/** The layout to take; none where nothing fits. */
+function bestOf(pieces: readonly LayPiece[], cloth: LayCloth): Lay | undefined {
   const lays = laysOf(pieces, cloth, LAYOUTS);
   const shortest = Math.min(...lays.map(({ lengthNeeded }) => lengthNeeded));
-  return lays.find(({ lengthNeeded }) => lengthNeeded <= shortest + WORTH_A_FOLD)?.layout ?? 'single';
+  return lays.find(({ lengthNeeded }) => lengthNeeded <= shortest + WORTH_A_FOLD);
 }
 
 const laysOf = (pieces: readonly LayPiece[], cloth: LayCloth, layouts: readonly Layout[]): readonly Lay[] =>

@@ -38,15 +38,14 @@ export function layOn(pieces: readonly LayPiece[], cloth: LayCloth, layout: Layo
     widthWanted: clothWidthFor(narrowest(widest), cloth, layout),
   });
   if (narrowest(widest) > table.room) return tooWide();
-  const found = startsOf(cuts, table, cloth)
-    .map((start) => filled(start, cuts, table))
-    .filter((laid) => laid !== undefined)
-    .reduce<readonly LaidCut[] | undefined>(
-      (best, laid) => (best && layLength(best) <= layLength(laid) ? best : laid),
-      undefined,
-    );
+  let found: readonly LaidCut[] | undefined;
+  // A start that is no shorter than the best lay so far can't become shorter.
+  for (const start of startsOf(cuts, table, cloth)) found = filled(start, cuts, table, found) ?? found;
   return found ? { fits: true, lay: finishedLay(found, table, cloth) } : tooWide();
 }
+
+/** Shorter by less is the same length. */
+const WORTH_MENTIONING: Mm = 0.1;
 
 /** How narrow a cut can be made to lie. */
 const narrowest = ({ piece, ways }: Cut): Mm => Math.min(...ways.map((way) => piece.shape(way).width));
@@ -104,13 +103,20 @@ function gridsFor(a: Shape, b: Shape, { repeat, repeatAcross }: LayCloth): Grids
 
 const bySize = (cuts: readonly Cut[]): readonly Cut[] => [...cuts].sort((a, b) => b.piece.area - a.piece.area);
 
-/** Lays what is not laid yet, the largest first. */
-function filled(start: readonly LaidCut[], cuts: readonly Cut[], table: Table): readonly LaidCut[] | undefined {
+/** Lays what is not laid yet, the largest first; nothing where that doesn't become shorter than what there is. */
+function filled(
+  start: readonly LaidCut[],
+  cuts: readonly Cut[],
+  table: Table,
+  toBeat: readonly LaidCut[] | undefined,
+): readonly LaidCut[] | undefined {
+  const below = toBeat ? layLength(toBeat) - WORTH_MENTIONING : Infinity;
+  if (layLength(start) >= below) return undefined;
   const laid = [...start];
   const left = new Set(cuts);
   for (const { cut } of start) left.delete(cut);
   for (const cut of bySize([...left])) {
-    const place = shortestPlace(optionsOf(cut, table), laid);
+    const place = shortestPlace(optionsOf(cut, table), laid, below);
     if (!place) return undefined;
     laid.push({ cut, half: place.option.half, shape: place.shape, at: place.at });
   }

@@ -19,17 +19,29 @@ const ENDLESS = 1e6;
  *
  * @param options ways in which it may lie; those wider than their room are passed over
  * @param laid what lies already
+ * @param below the length that must not be reached
  * @returns undefined where no option fits between its levels
  */
 export function shortestPlace<O extends Option>(
   options: readonly O[],
   laid: readonly Laid[],
+  below: Mm,
+): (Laid & { readonly option: O }) | undefined {
+  const length = layLength(laid);
+  // Most pieces find room beside what lies; only where none is found is the lay made longer.
+  return placeWithin(options, laid, length) ?? placeWithin(options, laid, below);
+}
+
+function placeWithin<O extends Option>(
+  options: readonly O[],
+  laid: readonly Laid[],
+  below: Mm,
 ): (Laid & { readonly option: O }) | undefined {
   const length = layLength(laid);
   const places = options
-    .filter(({ left, right }) => left <= right)
+    .filter(({ left, right, shape }) => left <= right && shape.height <= below)
     .flatMap((option) =>
-      placesOf(option, laid).map((at) => {
+      placesOf(option, laid, Math.min(below, ENDLESS) - option.shape.height).map((at) => {
         const end = at.y + option.shape.height;
         return { option, shape: option.shape, at, end, needs: Math.max(length, end) };
       }),
@@ -42,13 +54,13 @@ export function shortestPlace<O extends Option>(
 export const layLength = (laid: readonly Laid[]): Mm =>
   laid.reduce((most, { shape, at }) => Math.max(most, at.y + shape.height), 0);
 
-function placesOf({ shape, left, right }: Option, laid: readonly Laid[]): readonly Point[] {
+function placesOf({ shape, left, right }: Option, laid: readonly Laid[], bottom: Mm): readonly Point[] {
   const slides = laid.flatMap((other) => slidesAt(other, shape));
   const corners = [
     { x: left, y: 0 },
     { x: right, y: 0 },
   ];
-  return [...corners, ...slideMeetings(slides, { left, right, top: 0, bottom: ENDLESS })];
+  return [...corners, ...slideMeetings(slides, { left, right, top: 0, bottom })];
 }
 
 const known = new WeakMap<Shape, WeakMap<Shape, readonly Slide[]>>();

@@ -42,7 +42,7 @@ function lengthSteps(lay: Lay, cloth: LayCloth): readonly WorkingStep[] {
   return [
     step(
       'lay',
-      say`The pieces are laid on their grain${cloth.oneWay ? ', all the same way up,' : ', end for end where that is shorter,'} as close as their cut lines let them: no lay of this kind can be shorter than ${mm(lowerBound)}. ${share(Math.round(waste * 1000) / 1000)} of this cloth is left over.`,
+      say`The pieces are laid on their grain${cloth.oneWay ? ', all the same way up,' : ', end for end where that is shorter,'} as close as their cut lines let them; their height or their area alone would take ${mm(lowerBound)}. ${share(Math.round(waste * 1000) / 1000)} of this cloth is left over.`,
       twice ? say`length = 2 × ${mm(table.length)} = ${mm(lengthNeeded)}` : say`length = ${mm(lengthNeeded)}`,
       [{ name: 'length', curves: pathThrough(point(0, 0), point(0, table.length)) }],
     ),

@@ -6,8 +6,10 @@ import { chromium } from 'playwright-core';
 import { build, preview } from 'vite';
 import { root } from '../../.house/paths.mjs';
 import { findChromium } from '../../.house/tools.mjs';
-import { type Timing, timeDrafts } from './time-drafts';
+import { timeDrafts } from './time-drafts';
+import { timeLays } from './time-lays';
 import { timeParallels } from './time-parallels';
+import type { Timing } from './timing';
 
 // Numbers only: nothing here passes or fails. `npm run bench`.
 
@@ -16,6 +18,7 @@ const BODIES = 1000;
 
 printTimings('Node', timeDrafts(RUNS, BODIES));
 printTimings('Chromium', await inChromium());
+printTimings('Lays, in Node', timeLays(100));
 printParallels();
 await printBundles();
 

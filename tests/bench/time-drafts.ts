@@ -1,13 +1,6 @@
 import { draft, type Project } from '../../src/project';
 import { benchProjects } from './bodies';
-
-/** Times in milliseconds of one group of runs. */
-export interface Timing {
-  readonly name: string;
-  readonly runs: number;
-  readonly p50: number;
-  readonly p95: number;
-}
+import { type Timing, timing } from './timing';
 
 /** Runs before anything is timed: until the engine has compiled the hot paths. */
 const WARM_UP = 200;
@@ -42,10 +35,4 @@ export function timeDrafts(runs: number, bodies: number): readonly Timing[] {
     timing(`${bodies} bodies, whole draft`, many),
     ...[...stages].map(([stage, times]) => timing(`  of it: ${stage}`, times)),
   ];
-}
-
-function timing(name: string, times: readonly number[]): Timing {
-  const sorted = [...times].sort((a, b) => a - b);
-  const at = (share: number) => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NaN;
-  return { name, runs: times.length, p50: at(0.5), p95: at(0.95) };
 }
