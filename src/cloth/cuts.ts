@@ -39,7 +39,8 @@ export function cutsOf(pieces: readonly LayPiece[], layout: Layout, cloth: LayCl
 function waysOf(piece: LayPiece, mirrored: boolean, { oneWay, grainTolerance }: LayCloth): readonly Way[] {
   const leans = grainTolerance > 0 && !isBlocky(piece) ? [0, grainTolerance, -grainTolerance] : [0];
   const ends = oneWay || isBlocky(piece) ? [0] : [0, 180];
-  return ends.flatMap((end) => leans.map((lean) => ({ mirrored, turn: end + lean })));
+  const grain = mirrored ? -piece.grainTurn : piece.grainTurn;
+  return ends.flatMap((end) => leans.map((lean) => ({ mirrored, turn: grain + end + lean })));
 }
 
 /** A rectangle is the same end for end, and gains nothing by leaning. */

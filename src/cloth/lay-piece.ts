@@ -2,7 +2,7 @@ import { cutCurves, type Piece } from '../edges';
 import type { Mm } from '../length';
 import { flattenCurves, outlineArea, type Point } from '../plane';
 import { outlineCover } from './cover';
-import { type Shape, shapeOf, type Way } from './shape';
+import { laidPoint, type Shape, shapeOf, type Way } from './shape';
 
 /**
  * The cover that is laid leaves the cut line by at most this. On a pair of legs it costs a millimetre or two of cloth, and it
@@ -21,8 +21,10 @@ export interface LayPiece {
   readonly area: number;
   /** Whether it is the same when it is mirrored in an upright axis, so that it can be cut on a fold. */
   readonly symmetric: boolean;
-  /** That axis, in the piece's own coordinates. */
+  /** That axis, once its grain lies along the cloth, from the piece's own origin. */
   readonly axis: Mm;
+  /** Degrees by which it is turned so that its grainline runs along the cloth, its lower arrowhead down. */
+  readonly grainTurn: number;
   /** The same shape for the same way. */
   readonly shape: (way: Way) => Shape;
   /** Half of a symmetric piece, upright, its axis at the left. */
@@ -33,8 +35,10 @@ export interface LayPiece {
 export function layPiece(piece: Piece): LayPiece {
   const curves = cutCurves(piece);
   const cover = outlineCover(flattenCurves(curves), COVER);
-  const axis = upright(cover);
-  const symmetric = isSymmetric(cover, axis);
+  const grainTurn = turnOntoGrain(piece);
+  const upright = cover.map((p) => laidPoint(p, { mirrored: false, turn: grainTurn }));
+  const axis = middleOf(upright);
+  const symmetric = isSymmetric(upright, axis);
   const shape = memoised(({ mirrored, turn }: Way) => shapeOf(cover, { mirrored, turn }));
   return {
     name: piece.name,
@@ -43,8 +47,9 @@ export function layPiece(piece: Piece): LayPiece {
     area: Math.abs(outlineArea(curves)),
     symmetric,
     axis,
+    grainTurn,
     shape,
-    half: symmetric ? shapeOf(rightOf(cover, axis), { mirrored: false, turn: 0 }) : undefined,
+    half: symmetric ? shapeOf(rightOf(upright, axis), { mirrored: false, turn: 0 }) : undefined,
   };
 }
 
@@ -58,7 +63,14 @@ function memoised(make: (way: Way) => Shape): (way: Way) => Shape {
   };
 }
 
-function upright(points: readonly Point[]): Mm {
+/** Short bands and bands whose stretch goes round lie with their grain across the paper. */
+function turnOntoGrain({ grainline: [upper, lower] }: Piece): number {
+  const way = (Math.atan2(lower.y - upper.y, lower.x - upper.x) * 180) / Math.PI;
+  // To a thousandth of a degree, so that what is drawn upright stays so exactly.
+  return Math.round((90 - way) * 1000) / 1000 + 0;
+}
+
+function middleOf(points: readonly Point[]): Mm {
   const xs = points.map((p) => p.x);
   return (Math.min(...xs) + Math.max(...xs)) / 2;
 }

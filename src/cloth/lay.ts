@@ -60,15 +60,15 @@ function startsOf(cuts: readonly Cut[], table: Table, cloth: LayCloth): readonly
   }
   return largest.ways.flatMap((way) => {
     const shape = largest.piece.shape(way);
-    return [0, table.room - shape.width]
-      .filter((x) => x >= 0)
-      .map((x) => [{ cut: largest, half: false, shape, at: { x, y: 0 } }]);
+    // Upright a leg may be too wide where leaning a little off the grain it is not.
+    if (shape.width > table.room) return [];
+    return [0, table.room - shape.width].map((x) => [{ cut: largest, half: false, shape, at: { x, y: 0 } }]);
   });
 }
 
 /** Both legs, in every way in which they may lie to each other; turned as a whole they would be the same again. */
 function pairStarts(one: Cut, other: Cut, { room }: Table, cloth: LayCloth): readonly (readonly LaidCut[])[] {
-  const upright = one.ways.filter(({ turn }) => turn < 90);
+  const upright = one.ways.filter(({ turn }) => Math.abs(turn - one.piece.grainTurn) < 90);
   return upright
     .flatMap((way) => other.ways.map((otherWay) => [way, otherWay] as const))
     .flatMap(([way, otherWay]) => {
@@ -164,5 +164,12 @@ function placementOf({ cut, half, shape, at }: LaidCut, table: Table): Placement
     const x = at.x + shape.origin.x + table.left;
     return { piece: piece.name, copies, layer, mirrored: shape.mirrored, turn: shape.turn, at: { x, y } };
   }
-  return { piece: piece.name, copies, layer: 'fold', mirrored: false, turn: 0, at: { x: -piece.axis, y } };
+  return {
+    piece: piece.name,
+    copies,
+    layer: 'fold',
+    mirrored: false,
+    turn: piece.grainTurn,
+    at: { x: -piece.axis, y },
+  };
 }

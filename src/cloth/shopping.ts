@@ -103,10 +103,10 @@ function cords({ notions, waist, hem }: ShoppingQuestion): readonly ShoppingItem
   // Two ends leave the waist casing; at each hem they leave by one opening at the side.
   const openings = (cordLength === undefined ? 0 : 2) + (hemCordLength === undefined ? 0 : 2);
   return [
-    ...(cordLength === undefined
+    ...(cordLength === undefined || waist.cord === 'ofCloth'
       ? []
       : [item('waist-cord', say`Cord or tape, ${mm(waist.cordWidth)} wide, waist`, rowsOf(1, cordLength))]),
-    ...(hemCordLength === undefined
+    ...(hemCordLength === undefined || hem.cord === 'ofCloth'
       ? []
       : [item('hem-cord', say`Cord or tape, ${mm(hem.cordWidth)} wide, hems`, rowsOf(2, hemCordLength))]),
     ...(openings === 0

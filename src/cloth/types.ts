@@ -39,7 +39,7 @@ export interface Placement {
   readonly layer: Layer;
   /** Printed side down. */
   readonly mirrored: boolean;
-  /** Degrees clockwise as seen: 0 or 180, and what the grain tolerance adds. */
+  /** Degrees clockwise as seen: what brings its grain along the cloth, 180 end for end, and what the grain tolerance adds. */
   readonly turn: number;
   /** On the cloth: x from its left edge, y from its upper one, as it lies on the table. */
   readonly at: Point;

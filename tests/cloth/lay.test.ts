@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type ClothChoices, clothPlan, clothWidths, type Lay } from '../../src/cloth';
+import { type ClothChoices, clothPlan, clothWidths, type Lay, placedPoint } from '../../src/cloth';
 import { clothOf, type Draft, draft, exampleProject, type Project, shoppingOf } from '../../src/project';
 
 function drafted(change: Partial<Project> = {}): Draft {
@@ -126,6 +126,18 @@ describe('what is cut once', () => {
     const own = layOf(two, { layout: 'foldedCrosswise' }).placements.filter(({ piece }) => piece === 'pocket');
     expect(own.map(({ copies }) => copies)).toEqual([[1, 2]]);
   });
+});
+
+test('a band whose stretch goes round it is turned so that its grain lies along the cloth', () => {
+  const cloth = { ...exampleProject.cloth, kind: 'knit', stretch: 0.4, width: 1700 } as const;
+  const d = drafted({ cloth, waist: { ...exampleProject.waist, finish: 'knitBand' } });
+  for (const layout of ['single', 'foldedLengthwise', 'foldedCrosswise'] as const) {
+    const band = layOf(d, { layout }).placements.find(({ piece }) => piece === 'waist band');
+    const { grainline } = d.pieces.find(({ name }) => name === 'waist band') ?? {};
+    if (!band || !grainline) throw new Error('a band');
+    const [upper, lower] = grainline.map((p) => placedPoint(p, band));
+    expect(lower?.x).toBeCloseTo(upper?.x ?? Number.NaN, 6);
+  }
 });
 
 describe('the shopping list', () => {

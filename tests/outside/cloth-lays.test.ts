@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { SELVEDGE } from '../../src/check';
 import { type ClothChoices, clothPlan, type Lay, type LayAnswer } from '../../src/cloth';
 import type { Piece } from '../../src/edges';
-import { pointsBounds } from '../../src/plane';
+import { type Point, pointsBounds } from '../../src/plane';
 import { anyBody } from '../properties/bodies';
 import { anyDesign, projectOf } from '../properties/designs';
 import { draftOrRefusal } from '../properties/outlines';
@@ -85,10 +85,11 @@ function expectGoodLay(lay: Lay, pieces: readonly Piece[], choices: ClothChoices
     expect(box.right).toBeLessThan(lay.table.width - SELVEDGE + HAIR);
     expect(box.top).toBeGreaterThan(-HAIR);
     expect(box.bottom).toBeLessThan(lay.table.length + HAIR);
-    const turned = Math.abs(placement.turn) > 90;
-    if (choices.oneWay) expect(turned).toBe(false);
-    const offGrain = Math.abs(placement.turn - (turned ? 180 : 0));
-    expect(offGrain).toBeLessThanOrEqual(choices.grainTolerance);
+    const { grainline } = pieces.find(({ name }) => name === placement.piece) as Piece;
+    const [upper, lower] = laid(grainline, placement) as [Point, Point];
+    const offGrain = (Math.atan2(Math.abs(lower.x - upper.x), Math.abs(lower.y - upper.y)) * 180) / Math.PI;
+    expect(offGrain).toBeLessThan(choices.grainTolerance + 0.001);
+    if (choices.oneWay) expect(lower.y).toBeGreaterThan(upper.y);
   });
   for (const name of new Set(lay.placements.map(({ piece }) => piece))) {
     const own = lay.placements.filter(({ piece }) => piece === name);

@@ -2,7 +2,7 @@ import { useId } from 'react';
 import { type Lay, type LayAnswer, type Layer, type Placement, placedPoint } from '../../../cloth';
 import { cutCurves, type Piece } from '../../../edges';
 import { formatLength, type Mm } from '../../../length';
-import { between, outlineCurves, pathThrough, point } from '../../../plane';
+import { between, outlineCurves, pathThrough, point, pointsBounds } from '../../../plane';
 import { clothOf, type Draft } from '../../../project';
 import type { Box } from '../../../sheets';
 import { useBench } from '../../store/bench';
@@ -79,9 +79,12 @@ const LAYERS: Readonly<Record<Layer, string>> = {
 
 /** The piece's name, upright whichever way it lies: beside a leg's grainline, along a narrow piece, above in any other. */
 function LaidName({ piece, placement }: { readonly piece: Piece; readonly placement: Placement }) {
-  const box = curvesBox(cutCurves(piece));
+  const own = curvesBox(cutCurves(piece));
+  const box = pointsBounds(
+    [point(own.left, own.top), point(own.right, own.bottom)].map((p) => placedPoint(p, placement)),
+  );
   const [width, height] = [box.right - box.left, box.bottom - box.top];
-  const middle = placedPoint(point((box.left + box.right) / 2, (box.top + box.bottom) / 2), placement);
+  const middle = point((box.left + box.right) / 2, (box.top + box.bottom) / 2);
   const at = placement.layer === 'fold' ? { x: width / 4, y: middle.y } : middle;
   const says = [
     `${piece.name} ${placement.copies.join(' and ')}`,
