@@ -61,6 +61,7 @@ export interface Draft {
   readonly measures: Measures;
   readonly checks: readonly Check[];
   readonly cautions: readonly Caution[];
+  /** Laid when they are first asked for: the dearest part, and a drag has no use for it. */
   readonly sheets: SheetPlan;
   readonly working: readonly WorkingStep[];
 }

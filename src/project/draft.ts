@@ -26,7 +26,7 @@ import {
   spreadLeg,
 } from '../leg';
 import { type Mm, mm, Refusal, type Result, say } from '../length';
-import { tilePieces } from '../sheets';
+import { paperWays, tilePieces } from '../sheets';
 import { cautionsOf } from './cautions';
 import type { Draft, ProjectBlocks } from './draft-types';
 import { measuresOf } from './measures';
@@ -39,7 +39,7 @@ const CROTCH_REACHED = 0.05;
 const MOST_ROUNDS = 6;
 
 /** Called when a stage is done: for measuring, never for drafting. */
-export type StageWatch = (stage: 'project' | 'leg' | 'edges' | 'checks' | 'sheets' | 'working') => void;
+export type StageWatch = (stage: 'project' | 'leg' | 'edges' | 'checks' | 'working') => void;
 
 /**
  * The whole job: from a project to the finished, checked pattern on its sheets. Pure; the same project always gives
@@ -101,8 +101,9 @@ function drafted(project: Project, watch: StageWatch): Draft {
     const again = finishLeg(leg, heights, wider);
     return [again.piece, ...otherPieces(leg, again, wider, body)];
   });
-  const sheets = tilePieces(printed, project.paper);
-  watch('sheets');
+  // A paper that can't be is refused now; the sheets are laid when somebody asks for them, which a drag never does.
+  paperWays(project.paper);
+  const sheets = once(() => tilePieces(printed, project.paper));
 
   const working = workingOf({ project, body, drafted, joined, leg, legChoices, finished, choices, notions, measures });
   watch('working');
@@ -121,8 +122,19 @@ function drafted(project: Project, watch: StageWatch): Draft {
     measures,
     checks,
     cautions,
-    sheets,
+    get sheets() {
+      return sheets();
+    },
     working,
+  };
+}
+
+/** What a costly question is answered, found when it is first asked. */
+function once<Answer>(find: () => Answer): () => Answer {
+  let found: { readonly answer: Answer } | undefined;
+  return () => {
+    found ??= { answer: find() };
+    return found.answer;
   };
 }
 

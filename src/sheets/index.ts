@@ -5,5 +5,6 @@ export { LARGEST_PAGE, OWN_SIZE, PAPER_SIZES, type PaperSize } from './paper-siz
 export { placer } from './placer';
 export { placedDrawings, uprightPlaces } from './places';
 export type { Search } from './search';
+export { paperWays } from './settings';
 export { tilePieces } from './tile';
 export type * from './types';

@@ -12,6 +12,7 @@ import { stationAsks } from '../store/asked';
 import { useBench } from '../store/bench';
 import type { Bench } from '../store/state';
 import { STATION_NAMES, type Station } from '../store/stations';
+import { useTable } from '../table/table-state';
 
 const INSIDE: Readonly<Record<Station, ComponentType>> = {
   body: BodyStation,
@@ -26,7 +27,7 @@ const INSIDE: Readonly<Record<Station, ComponentType>> = {
 /** One station on the thread. */
 export function Stop({ station }: { readonly station: Station }) {
   const open = useBench((state) => state.station === station);
-  const result = useBench((state) => RESULTS[station](state.draft, state.project.units));
+  const result = useResult(station);
   const wants = useBench((state) => lookWanted(state, station));
   const goTo = useBench((state) => state.goTo);
   // Where the path is only its stops, the open one folds its inputs away and back.
@@ -65,6 +66,15 @@ export function Stop({ station }: { readonly station: Station }) {
       )}
     </li>
   );
+}
+
+/** What the station came to. While something on the drawing is held it waits: some results are dear to find. */
+function useResult(station: Station): string {
+  const held = useTable((state) => state.held !== undefined);
+  const last = useRef('');
+  const result = useBench((state) => (held ? last.current : RESULTS[station](state.draft, state.project.units)));
+  last.current = result;
+  return result;
 }
 
 /** Why a closed station wants a look, in a few words; undefined where it does not. */

@@ -3,6 +3,7 @@ import { cutCurves } from '../../../edges';
 import { legCurves } from '../../../leg';
 import { type Curve, curveMap, outlineCurves } from '../../../plane';
 import type { Draft } from '../../../project';
+import { uprightPlaces } from '../../../sheets';
 import { useBench } from '../../store/bench';
 import type { Station } from '../../store/stations';
 import { apart } from '../apart';
@@ -49,7 +50,7 @@ function ChalkLineShape({ name, draft, station, row }: ChalkLineShapeProps) {
 }
 
 /** What of a draft is compared at a station; nothing where no outline of the leg is shown. */
-function outlinesAt(station: Station, { blocks, leg, pieces, sheets }: Draft): readonly (readonly Curve[])[] {
+function outlinesAt(station: Station, { blocks, leg, pieces }: Draft): readonly (readonly Curve[])[] {
   if (station === 'blocks') {
     return (['front', 'back'] as const).map((part) =>
       outlineCurves(blocks[part].edges).map((curve) => curveMap(curve, (p) => ({ x: p.x + apart(part), y: p.y }))),
@@ -59,7 +60,7 @@ function outlinesAt(station: Station, { blocks, leg, pieces, sheets }: Draft): r
   if (station !== 'edges' && station !== 'check') return [];
   const index = pieces.findIndex((piece) => piece.name === 'leg');
   const piece = pieces[index];
-  const shift = sheets.places[index]?.shift ?? { x: 0, y: 0 };
+  const shift = uprightPlaces(pieces)[index]?.shift ?? { x: 0, y: 0 };
   if (!piece) return [];
   return [cutCurves(piece).map((curve) => curveMap(curve, (p) => ({ x: p.x + shift.x, y: p.y + shift.y })))];
 }

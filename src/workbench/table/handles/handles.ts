@@ -3,6 +3,7 @@ import { centreLean, leanRange, straighteningFor } from '../../../leg';
 import { MM_PER_INCH, type Mm, type Units } from '../../../length';
 import { add, between, type Point, pathAt, pathEnd, pathLength, pathStart } from '../../../plane';
 import type { Draft } from '../../../project';
+import { uprightPlaces } from '../../../sheets';
 import { FIELD_LIMITS, type Limits } from '../../store/limits';
 import type { Station } from '../../store/stations';
 import type { Handle } from './handle';
@@ -108,12 +109,12 @@ function onFold(handle: Handle, name: string, share: number, side: Handle['side'
   return { ...handle, side, at: (draft) => onFoldOf(draft, name, share) ?? handle.at(draft) };
 }
 
-function onFoldOf({ pieces, sheets }: Draft, name: string, share: number): Point | undefined {
+function onFoldOf({ pieces }: Draft, name: string, share: number): Point | undefined {
   const index = pieces.findIndex((piece) => piece.name === 'leg');
   const fold = pieces[index]?.folds.find((edge) => edge.name === name);
   if (!fold) return undefined;
   const [back, front] = [pathStart(fold.curves), pathEnd(fold.curves)].toSorted((a, b) => a.x - b.x) as [Point, Point];
-  return add(between(back, front, share), sheets.places[index]?.shift ?? { x: 0, y: 0 });
+  return add(between(back, front, share), uprightPlaces(pieces)[index]?.shift ?? { x: 0, y: 0 });
 }
 
 const LEG_HANDLES: readonly Handle[] = [straighten, waistHeight, spread, hemWidth, hemLevel];
