@@ -1,5 +1,6 @@
-import { type Mm, plain } from '../length';
+import { type Mm, plain, printPhrase } from '../length';
 import type { Draft } from '../project';
+import { correctionRemarks } from '../sheets';
 import { clothRows } from './cloth-words';
 import type { Section } from './text-flow';
 import {
@@ -43,13 +44,19 @@ export function firstWords(draft: Draft, date: Date, fileName: string): FirstWor
       { title: 'Print at 100 %', sentences: [...printSentences(plan.margin), ...(scale === '' ? [] : [scale])] },
       ...(count > 1 ? [joinSection(draft)] : []),
     ],
-    mapTitle: `${count === 1 ? '1 sheet' : `${count} sheets`} ${plan.paper.name}`,
+    mapTitle: `${count === 1 ? '1 sheet' : `${count} sheets`} ${plan.paper.name} (by area no fewer than ${plan.lowerBound})`,
     sections: [
       { title: `Body: ${project.body.label}`, rows: bodyRows(project) },
       { title: 'Chosen', sentences: choiceSentences(draft) },
       { title: 'Finished measures', rows: finishedRows(draft) },
       { title: 'Cut', rows: [...clothRows(draft), ...cutRows(draft)] },
-      { title: 'Checks', sentences: checkSentences(draft.checks, units) },
+      {
+        title: 'Checks',
+        sentences: [
+          ...correctionRemarks(paper).map((remark) => `Mind – printer: ${printPhrase(remark, units)}`),
+          ...checkSentences(draft.checks, units),
+        ],
+      },
       { title: 'Safety', sentences: cautionSentences(draft.cautions, units) },
     ],
   };

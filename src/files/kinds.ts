@@ -13,6 +13,12 @@ export const SINGLE_FILES = [
   { kind: 'pdf', ending: '.pdf', name: 'Joined sheets, PDF', what: 'to print at true scale at home' },
   { kind: 'large', ending: '.large.pdf', name: 'One large sheet, PDF', what: 'for a print shop' },
   {
+    kind: 'printer-test',
+    ending: '.printer-test.pdf',
+    name: 'Printer test, PDF',
+    what: 'two bars to measure, to correct the printer',
+  },
+  {
     kind: 'projector',
     ending: '.projector.pdf',
     name: 'Projector, PDF',

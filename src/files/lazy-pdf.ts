@@ -1,4 +1,4 @@
-import type { Draft } from '../project';
+import type { Draft, Project } from '../project';
 import type { Nest } from './nest';
 import type { PdfOptions } from './pdf-options';
 import { carriedOut, type Onlooker, type Steps } from './steps';
@@ -33,6 +33,11 @@ export const projectorWork = async (draft: Draft, options: PdfOptions): Promise<
  */
 export async function writeLargePdf(draft: Draft, options: PdfOptions): Promise<Uint8Array> {
   return (await import('./pdf-large')).writeLargePdf(draft, options);
+}
+
+/** The printer's test page: what its two bars measure corrects the printer. */
+export async function writePrinterTestPdf(project: Project, options: PdfOptions): Promise<Uint8Array> {
+  return (await import('./pdf-printer-test')).writePrinterTestPdf(project, options);
 }
 
 /** Several bodies on one drawing, on joined sheets, as long work: a step for each sheet. */

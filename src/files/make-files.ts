@@ -3,7 +3,7 @@ import { saveProject } from '../project';
 import { writeHandout } from './handout';
 import { FILE_KINDS, type FileKind, SINGLE_FILES, type SingleFile } from './kinds';
 import { writeDxf } from './lazy-dxf';
-import { nestedLargeWork, nestedWork, pdfWork, projectorWork, writeLargePdf } from './lazy-pdf';
+import { nestedLargeWork, nestedWork, pdfWork, projectorWork, writeLargePdf, writePrinterTestPdf } from './lazy-pdf';
 import { zipFiles } from './lazy-zip';
 import { nestOf } from './nest';
 import { MOST_NESTED } from './nested-styles';
@@ -119,6 +119,8 @@ async function* contentOf(
       return yield* onwards(await pdfWork(draft, options));
     case 'large':
       return await writeLargePdf(draft, options);
+    case 'printer-test':
+      return await writePrinterTestPdf(draft.project, options);
     case 'projector':
       return yield* onwards(await projectorWork(draft, options));
     case 'svg':

@@ -1,6 +1,6 @@
 import { type Curve, curveBounds, curveLength } from '../plane';
-import { type Box, boxesMeet, boxGrown, type DrawnPath, type PieceDrawing } from '../sheets';
-import { printedStyle, type StyleOf } from './line-styles';
+import { type Box, boxesMeet, boxGrown, type DrawnPath, LAYERS, type PieceDrawing } from '../sheets';
+import { type LineStyle, printedStyle, type StyleOf } from './line-styles';
 import type { PageFrame } from './page-frame';
 import type { Pen } from './pdf-pen';
 
@@ -24,18 +24,27 @@ export function drawPaths(
   styleOf: StyleOf = printedStyle,
 ): void {
   const near = boxGrown(window, HALF_LINE / scale);
-  for (const path of drawings.flatMap((drawing) => drawing.paths)) {
-    if (path.stroke === 'solid') {
-      if (path.curves.some((curve) => boxesMeet(curveBounds(curve), near)))
-        pen.fill(path.curves, map, styleOf(path).colour);
-      continue;
-    }
-    const style = styleOf(path);
-    const period = style.dash.reduce((sum, part) => sum + part, 0);
-    for (const run of shownRuns(path, near)) {
-      const phase = period > 0 ? (run.start * scale) % period : 0;
-      pen.stroke(run.curves, map, style, { closed: path.closed && run.whole, phase });
-    }
+  const paths = drawings
+    .flatMap((drawing) => drawing.paths)
+    .filter((path) => path.curves.some((curve) => boxesMeet(curveBounds(curve), near)));
+  for (const layer of LAYERS) {
+    const shown = paths.filter((path) => path.layer === layer);
+    if (shown.length === 0) continue;
+    pen.onLayer(layer, () => {
+      for (const path of shown) drawPath(pen, path, near, map, scale, styleOf(path));
+    });
+  }
+}
+
+function drawPath(pen: Pen, path: DrawnPath, near: Box, map: PageFrame['map'], scale: number, style: LineStyle): void {
+  if (path.stroke === 'solid') {
+    pen.fill(path.curves, map, style.colour);
+    return;
+  }
+  const period = style.dash.reduce((sum, part) => sum + part, 0);
+  for (const run of shownRuns(path, near)) {
+    const phase = period > 0 ? (run.start * scale) % period : 0;
+    pen.stroke(run.curves, map, style, { closed: path.closed && run.whole, phase });
   }
 }
 

@@ -3,6 +3,7 @@ import type { Mm } from '../length';
 import { type Curve, curveIsStraight, type Point } from '../plane';
 import type { Box } from '../sheets';
 import type { LineStyle } from './line-styles';
+import { type PdfLayer, pdfLayers } from './pdf-layers';
 
 /** Where a point of the drawing comes to lie on the page, both in millimetres. */
 export type PageMap = (p: Point) => Point;
@@ -35,6 +36,8 @@ export interface Pen {
   readonly frame: (box: Box, style: LineStyle) => void;
   /** What `draw` draws, cut off at the box. */
   readonly within: (box: Box, draw: () => void) => void;
+  /** What `draw` draws, on a layer that a reader can switch off. */
+  readonly onLayer: (layer: PdfLayer, draw: () => void) => void;
   readonly bytes: () => Uint8Array;
 }
 
@@ -142,6 +145,7 @@ export function startPdf(width: Mm, height: Mm, font: Uint8Array, facts: Documen
       draw();
       doc.restoreGraphicsState();
     },
+    onLayer: pdfLayers(doc),
     bytes: () => new Uint8Array(doc.output('arraybuffer')),
   };
 }

@@ -31,6 +31,8 @@ export interface SheetMatter {
   readonly ink: Ink;
   /** Lines under the label, most needed first. */
   readonly says: (shown: readonly PieceDrawing[]) => readonly string[];
+  /** Lines that must stand under every label, whole. */
+  readonly remarks?: readonly string[];
   /** How lines are drawn; by their meaning where it is left out. */
   readonly styleOf?: StyleOf;
 }
@@ -42,17 +44,23 @@ export function drawSheet(pen: Pen, matter: SheetMatter, sheet: Sheet): void {
   const ink = inkNear(matter.ink, sheet.window);
   const shown = drawings.filter((drawing) => boxesMeet(drawing.bounds, sheet.window));
   pen.within(frame.box, () => drawPaths(pen, shown, sheet.window, frame, plan.scale.x, matter.styleOf));
-  drawJoins(pen, sheet, frame, plan);
+  pen.onLayer('joins', () => drawJoins(pen, sheet, frame, plan));
   const words = placeWords(drawings, plan, sheet, ink, pen.widthOf);
-  for (const word of words) drawWord(pen, word, frame);
+  if (words.length > 0)
+    pen.onLayer('text', () => {
+      for (const word of words) drawWord(pen, word, frame);
+    });
   const taken = [...markBoxes(sheet, plan), ...words.map((word) => word.box)];
   const joinNotes = placeJoinNotes(plan, sheet, ink, taken, pen.widthOf);
-  for (const { text, at, turn } of joinNotes) {
-    pen.words(text, frame.map(at), { pt: JOIN_NOTE_PT, colour: INK.quietWords, align: 'middle', turn });
-  }
   taken.push(...joinNotes.map((note) => note.box));
-  drawNote(pen, placeNote(plan, sheet, ink, taken, matter.says(shown), pen.widthOf), frame);
-  drawMarks(pen, sheet, frame);
+  const note = placeNote(plan, sheet, ink, taken, { must: matter.remarks ?? [], may: matter.says(shown) }, pen.widthOf);
+  pen.onLayer('joins', () => {
+    for (const { text, at, turn } of joinNotes) {
+      pen.words(text, frame.map(at), { pt: JOIN_NOTE_PT, colour: INK.quietWords, align: 'middle', turn });
+    }
+    drawNote(pen, note, frame);
+    drawMarks(pen, sheet, frame);
+  });
 }
 
 /** Joins where they lie, and the light frame on the window's other sides. */
@@ -64,8 +72,8 @@ function drawJoins(pen: Pen, { joins, window, marks }: Sheet, { map }: PageFrame
     marks
       .filter(({ towards }) => (towards === 'left' || towards === 'right') === (x !== undefined))
       .filter(({ at }) => (x === undefined ? at.y === y : at.x === x))
-      .map(({ at }): readonly [number, number] =>
-        x === undefined ? [at.x - half.x, at.x + half.x] : [at.y - half.y, at.y + half.y],
+      .map(({ at, size }): readonly [number, number] =>
+        x === undefined ? [at.x - half.x * size, at.x + half.x * size] : [at.y - half.y * size, at.y + half.y * size],
       )
       .sort((a, b) => a[0] - b[0]);
   for (const x of new Set([joins.left ?? left, joins.right, right])) {
@@ -108,9 +116,9 @@ function drawNote(pen: Pen, { lines, box }: SheetNote, { map }: PageFrame): void
 }
 
 function drawMarks(pen: Pen, { marks }: Sheet, { map }: PageFrame): void {
-  for (const { number, at, towards } of marks) {
+  for (const { number, at, towards, size } of marks) {
     const base = map(at);
-    const corners = markCorners(towards).map((corner) => point(base.x + corner.x, base.y + corner.y)) as [
+    const corners = markCorners(towards, size).map((corner) => point(base.x + corner.x, base.y + corner.y)) as [
       Point,
       Point,
       Point,

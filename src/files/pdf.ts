@@ -1,6 +1,7 @@
 import type { Mm } from '../length';
 import type { Draft } from '../project';
 import { drawingInk, PAPER_SIZES, type PieceDrawing, placedDrawings, type SheetPlan } from '../sheets';
+import { withControlWords } from './control-words';
 import { safeFileName } from './file-name';
 import { firstWords } from './first-words';
 import { drawFirst, type FirstPage } from './pdf-first';
@@ -8,7 +9,7 @@ import type { PdfOptions } from './pdf-options';
 import { startPdf } from './pdf-pen';
 import { drawSheet } from './pdf-sheet';
 import type { Steps } from './steps';
-import { scaleSentence } from './words';
+import { sheetRemarks } from './words';
 
 /**
  * The tiled PDF: the first sheet, then every sheet of the plan at true scale.
@@ -18,7 +19,7 @@ import { scaleSentence } from './words';
  */
 export function* pdfSteps(draft: Draft, options: PdfOptions): Steps<Uint8Array> {
   const { project, sheets: plan } = draft;
-  const drawings = placedDrawings(draft.printed, plan.places);
+  const drawings = withControlWords(draft, placedDrawings(draft.printed, plan.places));
   const page = firstPage(plan, project.units === 'inch');
   const pen = startPdf(page.width, page.height, options.font, {
     title: project.name,
@@ -28,22 +29,23 @@ export function* pdfSteps(draft: Draft, options: PdfOptions): Steps<Uint8Array> 
   const fileName = options.fileName ?? `${safeFileName(project.name)}.pdf`;
   drawFirst(pen, page, firstWords(draft, options.date, fileName), draft, drawings);
   const ink = drawingInk(drawings);
-  const scale = scaleSentence(project.paper);
+  const remarks = sheetRemarks(project.paper);
   const says = (shown: readonly PieceDrawing[]) => [
     `${shown.map(({ piece }) => piece.name).join(', ')} · ${project.name}`,
-    ...(scale === '' ? [] : [scale]),
     'Test square: on the first sheet.',
   ];
   for (const [i, sheet] of plan.sheets.entries()) {
     yield { share: i / plan.sheets.length, doing: `sheet ${sheet.label}` };
     pen.newPage(plan.paper.width, plan.paper.height);
-    drawSheet(pen, { plan, drawings, ink, says }, sheet);
+    drawSheet(pen, { plan, drawings, ink, says, remarks }, sheet);
   }
   return pen.bytes();
 }
 
 /** Words don't grow with the paper: the first sheet of a plan on large sheets is a small one. */
 const LARGEST_FIRST: Mm = 450;
+/** Both squares and the words beside them want this much. */
+const NARROWEST_FIRST: Mm = 200;
 const LEAST_MARGIN: Mm = 8;
 /** Beyond this the words would not find room on the small papers; printers reach closer. */
 const WIDEST_MARGIN: Mm = 15;
@@ -52,6 +54,6 @@ const WIDEST_MARGIN: Mm = 15;
 export function firstPage({ paper, margin }: SheetPlan, inches: boolean): FirstPage {
   const own = { width: Math.min(paper.width, paper.height), height: Math.max(paper.width, paper.height) };
   const small = PAPER_SIZES.find((size) => size.name === (inches ? 'Letter' : 'A4')) ?? own;
-  const { width, height } = own.height > LARGEST_FIRST ? small : own;
+  const { width, height } = own.height > LARGEST_FIRST || own.width < NARROWEST_FIRST ? small : own;
   return { width, height, margin: Math.min(Math.max(margin, LEAST_MARGIN), WIDEST_MARGIN) };
 }

@@ -32,28 +32,30 @@ const WIDEST: Mm = 70;
  *
  * @param ink what is drawn in the sheet's window
  * @param taken boxes of marks and words that are already there
- * @param says the lines under the label, most needed first
+ * @param says the lines under the label: those that must stand there, and others, most needed first
  */
 export function placeNote(
   plan: SheetPlan,
   sheet: Sheet,
   ink: Ink,
   taken: readonly Box[],
-  says: readonly string[],
+  says: { readonly must: readonly string[]; readonly may: readonly string[] },
   widthOf: WidthOf,
 ): SheetNote {
   const all: readonly NoteLine[] = [
     { text: sheet.label, pt: LABEL_PT, quiet: false },
-    ...says.map((text, i) => ({ text: shortened(text, widthOf), pt: WORDS_PT, quiet: i > 0 })),
+    ...says.must.map((text) => ({ text, pt: WORDS_PT, quiet: false })),
+    ...says.may.map((text, i) => ({ text: shortened(text, widthOf), pt: WORDS_PT, quiet: i > 0 })),
   ];
-  for (let count = all.length; count > 0; count -= 1) {
+  const least = 1 + says.must.length;
+  for (let count = all.length; count >= least; count -= 1) {
     const lines = all.slice(0, count);
     const size = noteSize(lines, widthOf);
     for (const box of places(plan, sheet, size)) {
       if (!inkCrosses(ink, box) && !taken.some((other) => boxesMeet(other, box))) return { lines, box };
     }
   }
-  const lines = all.slice(0, 1);
+  const lines = all.slice(0, least);
   const tries = [...places(plan, sheet, noteSize(lines, widthOf))];
   const box = tries.find((tried) => !taken.some((other) => boxesMeet(other, tried))) ?? tries[0] ?? sheet.window;
   return { lines, box };

@@ -1,10 +1,10 @@
 import { measurements } from '../body';
 import type { Check } from '../check';
-import { LENGTH_NAMES } from '../leg';
+import { centreLean, LENGTH_NAMES } from '../leg';
 import { formatLength, type Mm, plain, printPhrase, type Units } from '../length';
-import { pathLength } from '../plane';
 import type { Draft, Measures, Project } from '../project';
 import { CAUTIONS_NOTE, type Caution } from '../sewing';
+import { controlLengths } from '../sheets';
 
 /** A name and its value, for a list. */
 export interface Row {
@@ -39,6 +39,9 @@ export const finishedRows = ({ measures, project }: Draft): readonly Row[] =>
 
 const SHAPE_WORDS: Readonly<Record<string, string>> = { block: 'as the block', pyjama: 'pyjama', straight: 'straight' };
 
+/** A lean below this is none: it prints as 0. */
+const LEVEL: Mm = 0.05;
+
 /** What was chosen, in words. */
 export function choiceSentences({ project, leg }: Draft): readonly string[] {
   const { cloth, allowances, units } = project;
@@ -47,11 +50,14 @@ export function choiceSentences({ project, leg }: Draft): readonly string[] {
   const { length, shape } = project.leg;
   const lengthWords = typeof length === 'string' ? LENGTH_NAMES[length] : `inseam ${l(length.inseam)}`;
   const shapeWords = typeof shape === 'string' ? (SHAPE_WORDS[shape] ?? shape) : `hem ${l(shape.hemGirth)} round`;
-  const upright = `${plain(leg.straighten * 100, 0)} %`;
+  const leans = (part: 'front' | 'back') => {
+    const lean = centreLean(part, leg[part]);
+    return `centre ${part} leans ${l(Math.abs(lean))}${lean < -LEVEL ? ' outwards' : ''}`;
+  };
   const how = leg.straightenAutomatic ? 'as needed to pull on' : 'by hand';
   return [
     `Cloth: ${cloth.kind}${stretch}, ${l(cloth.width)} wide, ${cloth.washFirst ? 'washed before cutting' : 'not washed first'}${project.use.forSleeping ? '; for sleeping' : ''}.`,
-    `Leg: ${lengthWords}, shape ${shapeWords}, spread ${l(leg.spread)}, centres straightened ${upright} (${how}).`,
+    `Leg: ${lengthWords}, shape ${shapeWords}, spread ${l(leg.spread)}, ${leans('back')}, ${leans('front')} (straightened ${how}).`,
     `Waist: ${waistWords(project)}.`,
     `Hem: ${hemWords(project)}.`,
     `Seam allowances are drawn in: inseam ${l(allowances.inseam)}, crotch and centres ${l(allowances.crotch)}.`,
@@ -138,38 +144,35 @@ export const cautionSentences = (cautions: readonly Caution[], units: Units): re
   printPhrase(CAUTIONS_NOTE, units),
 ];
 
-/** The lines that are measured after joining, to prove the joins: every level that crosses a join, on the paper. */
-export function controlRows({ pieces, sheets, project }: Draft): readonly Row[] {
-  return pieces.flatMap((piece, i) =>
-    piece.lines
-      .filter((line) => line.kind === 'level')
-      .filter((line) => {
-        const shift = sheets.places[i]?.shift.x ?? 0;
-        const xs = line.curves.flatMap((curve) => curve.map((p) => p.x + shift));
-        return sheets.sheets.some(
-          ({ joins: { right } }) => right !== undefined && Math.min(...xs) < right && right < Math.max(...xs),
-        );
-      })
-      .map((line) => ({
-        name: line.name.endsWith('line') ? line.name : `${line.name} line`,
-        value: formatLength(pathLength(line.curves) * project.paper.scale, project.units),
-      })),
-  );
-}
+/** The lines that are measured after joining, to prove the joins. */
+export const controlRows = ({ printed, sheets, project }: Draft): readonly Row[] =>
+  controlLengths(printed, sheets, project.paper).map(({ name, length }) => ({
+    name,
+    value: formatLength(length, project.units),
+  }));
 
 const VULGAR_SCALES: Readonly<Record<string, string>> = { '0.5': 'half', '0.333': 'a third', '0.25': 'a quarter' };
 
+/** The same in short lines, for every sheet. */
+export function sheetRemarks({ scale, allowances, correctX, correctY }: Project['paper']): readonly string[] {
+  const size = VULGAR_SCALES[plain(scale, 3)] ?? plain(scale, 3);
+  return [
+    ...(scale === 1 ? [] : [`${size} of true size, ${allowances === 'full' ? 'full allowances' : 'allowances too'}`]),
+    ...(correctX === 1 && correctY === 1 ? [] : [`printer corrected × ${plain(correctX, 4)}, × ${plain(correctY, 4)}`]),
+  ];
+}
+
 /** What a sheet that is not at true size, or is corrected for its printer, says of itself; empty on an ordinary sheet. */
-export function scaleSentence({ scale, correctX, correctY }: Project['paper']): string {
+export function scaleSentence({ scale, allowances, correctX, correctY }: Project['paper']): string {
   const parts: string[] = [];
   if (scale !== 1) {
-    parts.push(
-      `Drawn at ${VULGAR_SCALES[plain(scale, 3)] ?? plain(scale, 3)} of true size: a sample, not for cutting out.`,
-    );
+    const size = VULGAR_SCALES[plain(scale, 3)] ?? plain(scale, 3);
+    const seams = allowances === 'full' ? 'allowances at full width' : 'allowances too';
+    parts.push(`Drawn at ${size} of true size, ${seams}: a sample, not for cutting out.`);
   }
   if (correctX !== 1 || correctY !== 1) {
     parts.push(
-      `Corrected for one printer: ${plain(correctX, 4)} along the short side, ${plain(correctY, 4)} along the long side.`,
+      `Corrected for one printer: × ${plain(correctX, 4)} along the short side, × ${plain(correctY, 4)} along the long side.`,
     );
   }
   return parts.join(' ');

@@ -2,7 +2,7 @@ import type { Mm } from '../length';
 import type { Point } from '../plane';
 import { type Cell, cellKey, cellSight, type Grid, gridWindow } from './grid';
 import type { Ink } from './ink';
-import { type MarkLine, markPlaces } from './marks';
+import { type MarkLine, type MarkPlaces, markPlaces } from './marks';
 import type { JoinMark, Sheet } from './types';
 
 /** A join of two printed sheets; the second, right or below, is trimmed and laid on the first. */
@@ -13,21 +13,20 @@ export interface Join extends MarkLine {
 
 /** A join with its marks, each under a number that no other bears. */
 export interface MarkedJoin extends Join {
-  readonly marks: readonly { readonly number: number; readonly at: Point }[];
-  /** Whether no mark covers a line or a word. */
-  readonly clear: boolean;
+  readonly marks: readonly { readonly number: number; readonly at: Point; readonly size: number }[];
+  readonly covers: MarkPlaces['covers'];
 }
 
 /** All joins between printed sheets, in reading order of their first sheet, marked and numbered from 1. */
 export function markedJoins(grid: Grid, cells: readonly Cell[], ink: Ink): readonly MarkedJoin[] {
   let last = 0;
   return cellJoins(grid, cells).map((join) => {
-    const { places, clear } = markPlaces(join, ink, grid.way.scale);
+    const { places, size, covers } = markPlaces(join, ink, grid.way.scale);
     const marks = places.map((at) => {
       last += 1;
-      return { number: last, at };
+      return { number: last, at, size };
     });
-    return { ...join, marks, clear };
+    return { ...join, marks, covers };
   });
 }
 

@@ -1,5 +1,6 @@
 import type { Mm } from '../length';
 import { point } from '../plane';
+import { boxRound } from './bounds';
 import type { Cell } from './grid';
 import { type PieceInk, stretchesBox, stretchesPlaced } from './piece-ink';
 import { PIECE_GAP } from './places';
@@ -23,7 +24,10 @@ export interface Ground {
 /** Half of the widest line and a hair: what a piece's box takes more than its lines' middles, on the paper. */
 const RIM: Mm = 0.5;
 /** Places tried along a window's shorter side. */
-const STEPS = 24;
+const STEPS = 16;
+/** What a place costs: a sheet more is worse than any number of joins crossed or any way off. */
+const ADDED = 1e4;
+const NEARER = 1e-3;
 
 /**
  * Lays the smaller pieces on the main piece's grid, the largest first, each turned or not: where they add the fewest
@@ -91,33 +95,28 @@ function bestPlace(
   const columns = xs.map((x) => span(x - ground.left, width, way.pitch.x, way.window.width, RIM / way.scale.x));
   const rows = ys.map((y) => span(y - ground.top, height, way.pitch.y, way.window.height, RIM / way.scale.y));
   let best = before;
+  let least = before?.cost ?? Number.POSITIVE_INFINITY;
+  const { filled } = ground;
   const middle = { x: (ground.box.left + ground.box.right) / 2, y: (ground.box.top + ground.box.bottom) / 2 };
   for (const [j, top] of ys.entries()) {
     const [r0, r1] = rows[j] as readonly [number, number];
-    const longer = way.roll ? Math.max(0, top + height - all.bottom) : 0;
+    const bottom = top + height;
+    const longer = way.roll ? Math.max(0, bottom - all.bottom) : 0;
     for (const [i, left] of xs.entries()) {
       const [c0, c1] = columns[i] as readonly [number, number];
-      let added = 0;
-      for (let r = r0; r <= r1; r += 1) for (let c = c0; c <= c1; c += 1) if (!printed.has(key(c, r))) added += 1;
-      const cells = (r1 - r0 + 1) * (c1 - c0 + 1);
-      const away = Math.hypot(left + width / 2 - middle.x, top + height / 2 - middle.y);
-      const cost = added * 1e4 + longer + cells * 10 + away * 1e-3;
-      if (best && cost >= best.cost) continue;
-      const at = { left, top, right: left + width, bottom: top + height };
-      const wide = { left: left - gap.x, top: top - gap.y, right: at.right + gap.x, bottom: at.bottom + gap.y };
+      let cost = longer + 10 * (r1 - r0 + 1) * (c1 - c0 + 1);
+      if (cost >= least) continue;
+      for (let r = r0; r <= r1; r += 1) for (let c = c0; c <= c1; c += 1) if (!printed.has(key(c, r))) cost += ADDED;
+      const right = left + width;
+      cost += NEARER * (Math.abs((left + right) / 2 - middle.x) + Math.abs((top + bottom) / 2 - middle.y));
+      if (cost >= least) continue;
+      const wide = { left: left - gap.x, top: top - gap.y, right: right + gap.x, bottom: bottom + gap.y };
       if (taken.some((other) => boxesCross(other, wide))) continue;
-      const { filled } = ground;
-      if (
-        rasterHolds(
-          filled,
-          wide.left - filled.left,
-          wide.top - filled.top,
-          wide.right - filled.left,
-          wide.bottom - filled.top,
-        )
-      )
-        continue;
-      best = { turn, own: box, at, box: around(all, at), cost };
+      const [x, y] = [filled.left, filled.top];
+      if (rasterHolds(filled, wide.left - x, wide.top - y, wide.right - x, wide.bottom - y)) continue;
+      const at = { left, top, right, bottom };
+      least = cost;
+      best = { turn, own: box, at, box: boxRound([all, at]), cost };
     }
   }
   return best;
@@ -155,10 +154,3 @@ const key = (column: number, row: number): number => (row + 512) * 1024 + column
 
 const boxesCross = (a: Box, b: Box): boolean =>
   a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
-
-const around = (a: Box, b: Box): Box => ({
-  left: Math.min(a.left, b.left),
-  top: Math.min(a.top, b.top),
-  right: Math.max(a.right, b.right),
-  bottom: Math.max(a.bottom, b.bottom),
-});

@@ -8,14 +8,15 @@ export type Search = 'quick' | 'thorough';
 
 /** Degrees by which a thorough search also turns the main piece: enough for its slanting edges to fit the sheets. */
 const TILTS = [3, -3, 6, -6, 9, -9, 12, -12] as const;
-/** Starts whose lines are asked, each way the search looks. */
-const ASKED = { quick: 6, thorough: 16 } as const;
+/** Starts whose lines are asked: laying smaller pieces around the main one costs more than asking it alone. */
+const ASKED = { alone: { quick: 6, thorough: 16 }, others: { quick: 1, thorough: 8 } } as const;
 
 /**
  * The layouts with the fewest sheets that a search finds, all of one count, the best to look at first.
  *
  * Thousands of shifts are counted on a raster; the lines themselves decide among the best of them. The plain grid, its
- * corner at the corner of the main piece's box, is always among those asked, upright and across.
+ * corner at the corner of the main piece's box, is among those asked, upright and across, so that a thorough search never
+ * needs more sheets than it.
  *
  * @param pieces the first is the main one
  * @param ways how the paper may be laid
@@ -27,14 +28,15 @@ export function fewestSheets(
 ): readonly Layout[] {
   const [main] = pieces;
   if (!main) throw new RangeError('there are no pieces');
+  const asked = ASKED[pieces.length > 1 ? 'others' : 'alone'];
   // Where the paper's way is given, turning the piece does what turning the paper would.
   const turns = ways.length > 1 ? [0] : [0, 90];
   const upright = ways.flatMap((way) => turns.map((turn) => turnedMain(main, way, turn)));
-  const found = layoutsOf(upright, pieces, ASKED[search], Number.POSITIVE_INFINITY);
+  const found = layoutsOf(upright, pieces, asked[search], Number.POSITIVE_INFINITY);
   const fewest = found[0]?.cells.length ?? 0;
   if (search === 'quick' || fewest <= 1 || ways.some((way) => way.roll)) return found;
   const tilted = TILTS.flatMap((tilt) => upright.map(({ way, turn }) => turnedMain(main, way, turn + tilt)));
-  const better = layoutsOf(tilted, pieces, ASKED.thorough, fewest);
+  const better = layoutsOf(tilted, pieces, asked.thorough, fewest);
   return better.length > 0 ? better : found;
 }
 
@@ -49,13 +51,13 @@ function layoutsOf(
     const { plain, best } = fewestStarts(main);
     return [{ main, start: plain, plain: true }, ...best.map((start) => ({ main, start, plain: false }))];
   });
-  const tried = [
-    ...(limit === Number.POSITIVE_INFINITY ? starts.filter((one) => one.plain) : []),
-    ...starts
-      .filter((one) => !one.plain && one.start.count < limit)
-      .sort((a, b) => a.start.count - b.start.count || away(a.start) - away(b.start) || b.start.firm - a.start.firm)
-      .slice(0, asked),
-  ];
+  const counted = starts
+    .filter((one) => !one.plain && one.start.count < limit)
+    .sort((a, b) => a.start.count - b.start.count || away(a.start) - away(b.start) || b.start.firm - a.start.firm)
+    .slice(0, asked);
+  // One start alone is asked where laying the smaller pieces is dear; the plain grids then wait for the thorough search.
+  const plains = limit < Number.POSITIVE_INFINITY || (asked === 1 && counted.length > 0) ? [] : starts;
+  const tried = [...plains.filter((one) => one.plain), ...counted];
   const layouts = tried
     .map(({ main, start }) => laidOut(start, main, pieces))
     .filter((layout) => layout.cells.length < limit);

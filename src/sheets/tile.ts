@@ -58,6 +58,9 @@ export function tilePieces(pieces: readonly Piece[], settings: PaperSettings, se
   };
 }
 
+/** A mark on a cut line is worse than many on others. */
+const COVERS = { nothing: 0, line: 1, cut: 100 } as const;
+
 interface Marked {
   readonly layout: Layout;
   readonly joins: readonly MarkedJoin[];
@@ -73,7 +76,7 @@ function bestMarked(pieces: readonly Piece[], layouts: readonly Layout[]): Marke
     const ink = inks.get(places) ?? drawingInk(placedDrawings(pieces, places));
     inks.set(places, ink);
     const joins = markedJoins({ ...grid, way: rollCut(grid.way, layout.box, grid) }, cells, ink);
-    const covering = joins.filter((join) => !join.clear).length;
+    const covering = joins.reduce((sum, join) => sum + COVERS[join.covers], 0);
     if (covering < least) {
       least = covering;
       best = { layout, joins };

@@ -34,6 +34,8 @@ export interface JoinMark {
   readonly number: number;
   /** The middle of the base, on the drawing. */
   readonly at: Point;
+  /** Of the usual half-diamond: smaller where a large one would cover a line. */
+  readonly size: number;
   /** To which side of the base this sheet's half points: towards its own middle. */
   readonly towards: 'left' | 'right' | 'up' | 'down';
 }
