@@ -42,6 +42,7 @@ describe('a project that can be drafted', () => {
     const names = [
       'First pair.pdf',
       'First pair.large.pdf',
+      'First pair.printer-test.pdf',
       'First pair.projector.pdf',
       'First pair.svg',
       'First pair.dxf',

@@ -47,7 +47,13 @@ describe('what the first sheet lists', () => {
   });
 
   test('the lines that cross a join, to be measured after joining', () => {
-    expect(controlRows(draftWith()).map((row) => row.name)).toEqual(['hip line', 'crotch line', 'knee line']);
+    expect(controlRows(draftWith()).map((row) => row.name)).toEqual([
+      'hip line',
+      'front inseam, along its stitching line',
+    ]);
+    // At half size every control length is half as long on the paper.
+    const half = controlRows(draftWith({ paper: { sheet: 'A4', scale: 0.5 } }));
+    expect(half[0]?.value).toBe('27.5 cm');
     // On one sheet of A0 nothing is joined, so there is nothing to prove.
     expect(controlRows(draftWith({ paper: { sheet: 'A0' } }))).toEqual([]);
   });
@@ -79,10 +85,11 @@ describe('checks', () => {
 
 test.each([
   [{}, ''],
-  [{ scale: 0.5 }, /half of true size: a sample, not for cutting out/],
+  [{ scale: 0.5 }, /half of true size, allowances too: a sample, not for cutting out/],
+  [{ scale: 0.5, allowances: 'full' as const }, /half of true size, allowances at full width/],
   [{ scale: 1 / 3 }, /a third of true size/],
   [{ scale: 0.4 }, /0\.4 of true size/],
-  [{ correctX: 1.012 }, /Corrected for one printer: 1\.012 along the short side, 1 along the long side/],
+  [{ correctX: 1.012 }, /Corrected for one printer: × 1\.012 along the short side, × 1 along the long side/],
 ])('%o says %s', (paper, says) => {
   expect(scaleSentence({ ...projectWith().paper, ...paper })).toMatch(says === '' ? /^$/ : says);
 });

@@ -44,7 +44,7 @@ const cases: readonly {
   },
   {
     name: 'so many checks that they need another page',
-    draft: { ...inches, checks: Array.from({ length: 55 }, (_, i) => wrong(i)) },
+    draft: { ...inches, checks: Array.from({ length: 45 }, (_, i) => wrong(i)) },
     margin: 10,
     pages: 2,
   },

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { cutCurves } from '../../src/edges';
-import { flattenCurves, outlineArea } from '../../src/plane';
+import { flattenCurves, outlineArea, point, straight } from '../../src/plane';
 import { boxHolds, PAPER_SIZES, placer, type SheetPlan, tilePieces } from '../../src/sheets';
 import { legPiece, rectanglePiece } from './leg-piece';
 import { A4 } from './paper';
@@ -107,10 +107,100 @@ describe('the leg', () => {
   });
 });
 
-test('several pieces lie beside each other and touch nowhere', () => {
-  const plan = tilePieces([legPiece, rectanglePiece('band', 300, 100)], A4);
-  expect(plan.places.map((place) => place.piece)).toEqual(['leg', 'band']);
-  expect(plan.places[0]?.shift).toEqual({ x: 0, y: 0 });
-  const rightOfLeg = Math.max(...flattenCurves(cutCurves(legPiece), 0.1).map((p) => p.x));
-  expect(plan.places[1]?.shift.x).toBeGreaterThan(rightOfLeg + 5);
+describe('several pieces', () => {
+  const band = rectanglePiece('band', 600, 80);
+  const pocket = rectanglePiece('pocket', 170, 190);
+  const pieces = [legPiece, band, pocket];
+
+  test.each(['quick', 'thorough'] as const)(
+    'share the grid and touch nowhere, however they are turned: %s',
+    (search) => {
+      const plan = tilePieces(pieces, A4, search);
+      expect(plan.places.map((place) => place.piece)).toEqual(['leg', 'band', 'pocket']);
+      const lines = pieces.map((piece, i) => {
+        const place = placer(plan.places[i] ?? { turn: 0, shift: { x: 0, y: 0 } });
+        return flattenCurves(cutCurves(piece), 0.1).map(place);
+      });
+      const [leg = [], ...others] = lines;
+      for (const [k, other] of others.entries()) {
+        for (const p of other) {
+          expect(holds(leg, p)).toBe(false);
+          expect(Math.min(...leg.map((q) => Math.hypot(p.x - q.x, p.y - q.y)))).toBeGreaterThan(5);
+          for (const third of others.slice(k + 1)) expect(holds(third, p)).toBe(false);
+        }
+      }
+      const alone = pieces.reduce((sum, piece) => sum + tilePieces([piece], A4).sheets.length, 0);
+      expect(plan.sheets.length).toBeLessThan(alone);
+    },
+  );
+
+  /** Even-odd, by a ray to the right. */
+  function holds(line: readonly { x: number; y: number }[], p: { x: number; y: number }): boolean {
+    return (
+      line.filter((a, i) => {
+        const b = line[(i + 1) % line.length] ?? a;
+        return a.y > p.y !== b.y > p.y && p.x < a.x + ((p.y - a.y) / (b.y - a.y)) * (b.x - a.x);
+      }).length %
+        2 ===
+      1
+    );
+  }
+});
+
+describe('one large sheet', () => {
+  test('a roll is cut to the length that is needed, and the leg lies across it if that saves paper', () => {
+    const plan = tilePieces([legPiece], { ...A4, sheet: 'Roll 36 in' });
+    expect(plan.sheets).toHaveLength(1);
+    expect(plan.paper.width).toBeCloseTo(36 * 25.4, 9);
+    // The leg is 801 mm wide over its crotch points; lying down it would be too long for the roll's width.
+    expect(plan.paper.height).toBeGreaterThan(1100);
+    expect(plan.paper.height).toBeLessThan(1200);
+    const wide = tilePieces([legPiece], { ...A4, sheet: 'own', ownWidth: 2000, ownHeight: 1300 });
+    expect(wide.sheets).toHaveLength(1);
+    expect(tilePieces([legPiece], { ...A4, sheet: 'Roll 42 in', orientation: 'landscape' }).paper.height).toBeCloseTo(
+      42 * 25.4,
+      9,
+    );
+  });
+
+  test('a roll too narrow for the leg is joined from strips, each as long as the leg', () => {
+    const plan = tilePieces([legPiece], { ...A4, sheet: 'Roll 24 in' });
+    expect(plan.sheets).toHaveLength(2);
+    for (const sheet of plan.sheets) expect(sheet.marks).toHaveLength(2);
+  });
+
+  test('a page is never larger than a PDF page can be: more sheets, or a refusal', () => {
+    const tall = rectanglePiece('a', 500, 7000);
+    const plan = tilePieces([tall], { ...A4, sheet: 'Roll 24 in', orientation: 'portrait' });
+    expect(plan.sheets).toHaveLength(2);
+    expect(plan.paper.height).toBeLessThanOrEqual(5080);
+    expect(() => tilePieces([tall], { ...A4, sheet: 'own', ownWidth: 600, ownHeight: 7100 })).toThrow();
+  });
+});
+
+test('a line that only reaches into the overlap needs no further sheet', () => {
+  // Upright A4 shows 190 × 277; two sheets reach 370, and three 550. The bar ends 5 mm into the third sheet's share.
+  const plan = tilePieces([rectanglePiece('a', 365, 100)], { ...A4, orientation: 'landscape', overlap: 10 });
+  expect(plan.sheets.length).toBeLessThanOrEqual(2);
+});
+
+test('sheets of one piece hang together: a lone one inside gets those between it and the rim', () => {
+  const frame = rectanglePiece('a', 1000, 1300);
+  const inside = { name: 'spot', kind: 'stitching' as const, curves: [straight(point(495, 640), point(505, 640))] };
+  const plan = tilePieces([{ ...frame, lines: [inside] }], A4);
+  const reached = new Set([plan.sheets[0]?.label]);
+  for (let grown = true; grown; ) {
+    grown = false;
+    for (const sheet of plan.sheets) {
+      const next = plan.sheets.some(
+        (other) =>
+          reached.has(other.label) && Math.abs(other.row - sheet.row) + Math.abs(other.column - sheet.column) === 1,
+      );
+      if (next && !reached.has(sheet.label)) {
+        reached.add(sheet.label);
+        grown = true;
+      }
+    }
+  }
+  expect(reached.size).toBe(plan.sheets.length);
 });
