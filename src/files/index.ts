@@ -1,6 +1,5 @@
 export { pieceDrawing } from '../sheets';
 export { safeFileName } from './file-name';
-export { writeHandout } from './handout';
 export { FILE_KINDS, type FileKind, SINGLE_FILES, type SingleFile } from './kinds';
 export { writeDxf } from './lazy-dxf';
 export { writeLargePdf, writePdf } from './lazy-pdf';

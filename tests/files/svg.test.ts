@@ -1,8 +1,9 @@
 // @vitest-environment jsdom
 import { describe, expect, test } from 'vitest';
 import { LINE_STYLES, pieceDrawing, writeSvg } from '../../src/files';
-import { type Curve, curveIsStraight, pathLength, straight } from '../../src/plane';
+import { curveIsStraight, pathLength } from '../../src/plane';
 import { draftWith } from './drafts';
+import { curvesOf } from './svg-curves';
 
 const draft = draftWith();
 const parse = (text: string) => new DOMParser().parseFromString(text, 'image/svg+xml');
@@ -10,28 +11,6 @@ const svg = parse(writeSvg(draft)).documentElement;
 const [piece] = draft.pieces;
 if (!piece) throw new Error('no piece');
 const drawing = pieceDrawing(piece);
-
-/** Reads path data of M, L, C and Z back into curves. */
-function curvesOf(data: string): readonly Curve[] {
-  const curves: Curve[] = [];
-  let pen = { x: 0, y: 0 };
-  for (const [, command, rest = ''] of data.matchAll(/([MLCZ])([^MLCZ]*)/g)) {
-    const values = rest
-      .trim()
-      .split(/[\s,]+/)
-      .filter(Boolean)
-      .map(Number);
-    const points = Array.from({ length: values.length / 2 }, (_, i) => ({
-      x: values[2 * i] as number,
-      y: values[2 * i + 1] as number,
-    }));
-    const end = points.at(-1);
-    if (command === 'L' && end) curves.push(straight(pen, end));
-    if (command === 'C' && end) curves.push([pen, points[0] as typeof pen, points[1] as typeof pen, end]);
-    if (end) pen = end;
-  }
-  return curves;
-}
 
 const layer = (id: string) => [...(svg.querySelector(`#${id}`)?.querySelectorAll('path') ?? [])];
 
