@@ -1,15 +1,45 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
+import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
+import { pagePolicy } from './.house/page-policy.ts';
 
 const nothing = fileURLToPath(new URL('.house/nothing.ts', import.meta.url));
+
+/** Everything the app needs without a network is fetched at the first visit; a newer one waits until it is asked for. */
+const offline = () =>
+  VitePWA({
+    registerType: 'prompt',
+    injectRegister: null,
+    manifest: {
+      name: 'Legwork',
+      short_name: 'Legwork',
+      description: 'Drafts the lounge pant, from the tape measure to a true-scale pattern.',
+      lang: 'en',
+      display: 'standalone',
+      background_color: '#FAF6EE',
+      theme_color: '#1F2A33',
+      icons: [
+        { src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' },
+        { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
+        { src: 'icon-512.png', sizes: '512x512', type: 'image/png' },
+        { src: 'icon-maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+      ],
+    },
+    workbox: {
+      globPatterns: ['**/*.{html,js,css,woff2,ttf,svg}'],
+      // The page that is open at the first visit works without a network, too.
+      clientsClaim: true,
+      cleanupOutdatedCaches: true,
+    },
+  });
 
 export default defineConfig({
   // Relative addresses, so that the built app also works from a sub-folder of a site.
   base: './',
-  plugins: [react()],
   // A worker that loads a writer late has to be a module, as the page is.
   worker: { format: 'es' },
+  plugins: [react(), pagePolicy(), offline()],
   resolve: {
     // The PDF writer would load these only to print HTML pages and SVG pictures, which Legwork never asks of it.
     alias: [{ find: /^(html2canvas|canvg|dompurify)$/, replacement: nothing }],

@@ -7,4 +7,5 @@ export { LARGEST_FILE, openProject, saveProject, tooLarge } from './open';
 export { applyRemedy } from './remedy';
 export { garmentOf } from './sewing';
 export { shoppingOf } from './shopping';
+export { type Repair, type Salvaged, salvageProject } from './salvage';
 export type * from './types';

@@ -1,9 +1,8 @@
 import { number, type Problem, type Result, say } from '../length';
+import { migrated, type RawProject, VERSION } from './migrate';
 import { checkedProject } from './schema';
 import type { Project } from './types';
 
-/** The newest project version that this program reads and writes. */
-const VERSION = 1;
 /** No project is larger; a file beyond this is something else. */
 export const LARGEST_FILE = 5_000_000;
 
@@ -14,6 +13,19 @@ export const LARGEST_FILE = 5_000_000;
  * @returns the project with its defaults filled in and unknown fields kept, or every problem in it
  */
 export function openProject(text: string): Result<Project> {
+  const raw = readProject(text);
+  if (!raw.ok) return raw;
+  const { project, problems } = checkedProject(raw.value);
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: project };
+}
+
+/**
+ * Reads a project file as far as it can be told what it is: its fields are not looked at yet.
+ *
+ * @param text the file's text
+ * @returns the parsed file at the newest version, or why it is none of ours
+ */
+export function readProject(text: string): Result<RawProject> {
   if (text.length > LARGEST_FILE) return refused(fileProblem(undefined, tooLarge(text.length)));
   let raw: unknown;
   try {
@@ -37,10 +49,10 @@ export function openProject(text: string): Result<Project> {
       phrase: say`was written by a newer Legwork; this one reads up to version ${number(VERSION, 0)}.`,
     });
   }
-  if (version !== VERSION)
-    return refused({ field: 'version', value: version, phrase: say`must be ${number(VERSION, 0)}.` });
-  const { project, problems } = checkedProject(raw);
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: project };
+  const upToDate = Number.isInteger(version) ? migrated(raw as RawProject, version as number) : undefined;
+  return upToDate
+    ? { ok: true, value: upToDate }
+    : refused({ field: 'version', value: version, phrase: say`must be ${number(VERSION, 0)}.` });
 }
 
 /** What to say of a file that is too large. */

@@ -5,6 +5,7 @@ import { Finished } from './finished/Finished';
 import { VerdictNews } from './finished/VerdictNews';
 import { HINT_COUNT } from './hints/hint-count';
 import { openFromFile } from './keep/open';
+import { Repairs } from './keep/Repairs';
 import { saveToFile } from './keep/save';
 import { useManner } from './look/manner';
 import { useMannerOnPage } from './look/use-manner-on-page';
@@ -43,6 +44,7 @@ export function Workbench() {
       </Suspense>
       {!showing && <Finished />}
       <VerdictNews />
+      <Repairs />
     </div>
   );
 }

@@ -18,14 +18,19 @@ import './look/finished.css';
 import './look/working.css';
 import './look/show.css';
 import './look/hints.css';
+import './look/sheet.css';
 // Where the parts stand is said last, so that it holds over what a part says of itself.
 import './look/bench.css';
+import { bringBack } from './keep/start';
 import { Workbench } from './Workbench';
 
 const root = document.getElementById('root');
 if (!root) throw new Error('the page has no place for the workbench');
+
+await bringBack();
 createRoot(root).render(
   <StrictMode>
     <Workbench />
   </StrictMode>,
 );
+if (import.meta.env.PROD) void import('./keep/offline').then(({ goOffline }) => goOffline());

@@ -26,11 +26,15 @@ export function launchChromium(): Promise<Browser> {
  * Opens the built app as somebody would who never saw it before: nothing is stored.
  *
  * @param browser from {@link launchChromium}
- * @param options of the page, e.g. a narrow viewport
+ * @param options of the page, e.g. a narrow viewport; only tests of work without a network let the page keep itself
  */
 export async function openApp(browser: Browser, options: BrowserContextOptions = {}): Promise<OpenedApp> {
   const home = inject('appUrl');
-  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
+  const context = await browser.newContext({
+    viewport: { width: 1440, height: 900 },
+    serviceWorkers: 'block',
+    ...options,
+  });
   const page = await context.newPage();
   const complaints: string[] = [];
   const strangers: string[] = [];

@@ -28,8 +28,26 @@ test('the first screen has no fault that a machine can find in its names, roles 
   await app.close();
 });
 
-test('complaints and strangers are noticed: the tests above can fail', async () => {
+test('the page’s own policy keeps it from asking anybody else, from scripts and from styles written into it', async () => {
   const app = await openApp(browser);
+  await app.page.evaluate(async () => {
+    await fetch('http://127.0.0.1:9/').catch(() => undefined);
+    const style = document.createElement('style');
+    style.textContent = 'body { visibility: hidden }';
+    document.head.append(style);
+    const script = document.createElement('script');
+    script.textContent = 'document.title = "taken over"';
+    document.head.append(script);
+  });
+  expect(app.strangers).toEqual([]);
+  expect(await app.page.title()).toMatch(/^Legwork/);
+  expect(await app.page.evaluate(() => getComputedStyle(document.body).visibility)).toBe('visible');
+  expect(app.complaints.filter((complaint) => /Content Security Policy/.test(complaint)).length).toBe(3);
+  await app.close();
+});
+
+test('complaints and strangers are noticed: the tests above can fail', async () => {
+  const app = await openApp(browser, { bypassCSP: true });
   await app.page.evaluate(async () => {
     console.error('a complaint');
     await fetch('http://127.0.0.1:9/').catch(() => undefined);

@@ -5,7 +5,9 @@ import { openFromFile } from '../keep/open';
 import { saveToFile } from '../keep/save';
 import { MannerButtons } from '../look/MannerButtons';
 import { useBench } from '../store/bench';
+import { KeptLine } from './KeptLine';
 import { ProjectName } from './ProjectName';
+import { ProjectsButton } from './ProjectsButton';
 import { UndoRedo } from './UndoRedo';
 
 const UNITS = [
@@ -27,7 +29,10 @@ export function Bar() {
   return (
     <header className="bar">
       <h1 className="bar-product">Legwork</h1>
-      <ProjectName />
+      <div className="bar-project">
+        <ProjectName />
+        <KeptLine />
+      </div>
       <Switch quiet label="Unit" choices={UNITS} chosen={units} onPick={(key) => showUnits(key as Units)} />
       <span className="bar-actions">
         <UndoRedo />
@@ -35,9 +40,7 @@ export function Bar() {
         <button type="button" className="bar-button bar-main" onClick={startFresh}>
           <span className="bar-what">Start with </span>my measurements
         </button>
-        <button type="button" className="bar-button" onClick={() => file.current?.click()}>
-          Open
-        </button>
+        <ProjectsButton onOpenFile={() => file.current?.click()} />
         <button type="button" className="bar-button" onClick={saveToFile}>
           Save
         </button>

@@ -9,9 +9,23 @@ export function NoticeStrip() {
       {notice && (
         <p className="notice" data-tone={notice.tone}>
           {notice.text}
-          <button type="button" className="plain-link" onClick={() => tell(undefined)}>
-            put away
-          </button>
+          <span className="notice-actions">
+            {notice.remedy && (
+              <button
+                type="button"
+                className="plain-link"
+                onClick={() => {
+                  tell(undefined);
+                  notice.remedy?.act();
+                }}
+              >
+                {notice.remedy.name}
+              </button>
+            )}
+            <button type="button" className="plain-link" onClick={() => tell(undefined)}>
+              put away
+            </button>
+          </span>
         </p>
       )}
     </div>

@@ -1,8 +1,12 @@
 import { printPhrase } from '../../length';
-import { LARGEST_FILE, tooLarge } from '../../project';
+import { LARGEST_FILE, openProject, salvageProject, tooLarge } from '../../project';
 import { useBench } from '../store/bench';
+import { useOffered } from './repairs';
 
-/** Opens a file that was chosen or dropped; one that can't be read changes nothing and is spoken of. */
+/**
+ * Opens a file that was chosen or dropped; one that can't be read changes nothing and is spoken of, one that can be
+ * repaired is offered with the list of repairs.
+ */
 export async function openFromFile(file: File): Promise<void> {
   const { open, tell } = useBench.getState();
   const refuse = (reason: string) =>
@@ -12,7 +16,10 @@ export async function openFromFile(file: File): Promise<void> {
     return;
   }
   try {
-    open(await file.text(), file.name);
+    const text = await file.text();
+    const salvaged = openProject(text).ok ? undefined : salvageProject(text);
+    if (salvaged?.ok) useOffered.setState({ offered: { fileName: file.name, salvaged: salvaged.value } });
+    else open(text, file.name);
   } catch {
     refuse('can’t be read.');
   }

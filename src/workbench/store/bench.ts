@@ -3,6 +3,7 @@ import { draft, exampleProject, valueAt } from '../../project';
 import { chosen, opened, redrawn, remedied, startedFresh, travelled, typed, without } from './changes';
 import { noHistory, stepBack, stepForward } from './history';
 import { FIELD_LIMITS } from './limits';
+import { newId } from './new-id';
 import { stepped } from './quantity';
 import type { Bench, BenchState } from './state';
 
@@ -16,6 +17,7 @@ function start(): Pick<BenchState, 'project' | 'draft'> {
 /** The whole workbench: an immutable project, what was typed, and everything that is derived from them. */
 export const useBench = create<Bench>()((set, get) => ({
   ...start(),
+  id: newId(),
   before: undefined,
   problems: [],
   entries: {},
@@ -51,11 +53,11 @@ export const useBench = create<Bench>()((set, get) => ({
   // Only how numbers are printed: nothing to undo, and the draft's numbers stay the same.
   showUnits: (units) => set((state) => redrawn({ ...state.project, units })),
   undo() {
-    const back = stepBack(get().history, get().project);
+    const back = stepBack(get().history, get());
     if (back) set((state) => travelled(state, back));
   },
   redo() {
-    const forward = stepForward(get().history, get().project);
+    const forward = stepForward(get().history, get());
     if (forward) set((state) => travelled(state, forward));
   },
   goTo: (station) => set({ station, step: undefined, running: undefined }),

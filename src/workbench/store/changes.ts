@@ -10,8 +10,9 @@ import {
   valueAt,
   withValue,
 } from '../../project';
-import { type History, remember } from './history';
+import { remember, type Step } from './history';
 import { fieldName } from './names';
+import { newId } from './new-id';
 import { refusal } from './refusal';
 import type { BenchState, Entry, Field } from './state';
 
@@ -46,7 +47,9 @@ function changed(state: BenchState, project: Project, label: string, key: string
   return {
     ...redrawn(project),
     before: goesOn ? state.before : state.draft.measures,
-    history: goesOn ? { ...state.history, future: [] } : remember(state.history, { label, project: state.project }),
+    history: goesOn
+      ? { ...state.history, future: [] }
+      : remember(state.history, { label, project: state.project, id: state.id }),
     running: key,
   };
 }
@@ -95,10 +98,11 @@ export function without(entries: BenchState['entries'], path: string): BenchStat
 }
 
 /** The state after a step back or forth; what was being typed is given up. */
-export function travelled(state: BenchState, to: { project: Project; history: History }): Change {
+export function travelled(state: BenchState, to: Step): Change {
   return {
     ...redrawn({ ...to.project, units: state.project.units }),
     before: state.draft.measures,
+    id: to.id,
     history: to.history,
     running: undefined,
     entries: {},
@@ -109,12 +113,29 @@ export function travelled(state: BenchState, to: { project: Project; history: Hi
 export function opened(state: BenchState, text: string, fileName: string): Change {
   const result = openProject(text);
   if (!result.ok) return { notice: { tone: 'refused', text: refusal(result.problems, fileName) } };
+  return broughtIn(state, result.value, 'opening a file', `“${fileName}” is open.`);
+}
+
+/**
+ * The state after a whole project came in from outside: a project of its own, so that the one before stays kept as it is.
+ *
+ * @param missing paths of needed measurements that it came without; they ask to be measured
+ */
+export function broughtIn(
+  state: BenchState,
+  project: Project,
+  label: string,
+  told: string,
+  missing: readonly string[] = [],
+): Change {
   return {
-    ...changed(state, result.value, 'opening a file', 'open'),
+    ...changed(state, project, label, 'open'),
+    id: newId(),
     before: undefined,
     running: undefined,
-    entries: {},
-    notice: { tone: 'told', text: `“${fileName}” is open.` },
+    entries: Object.fromEntries(missing.map((path) => [path, UNMEASURED])),
+    ...(missing.length > 0 ? { station: 'body' } : {}),
+    notice: { tone: 'told', text: told },
   };
 }
 
@@ -127,6 +148,7 @@ export function startedFresh(state: BenchState): Change {
   if (!result.ok) return {};
   return {
     ...changed(state, result.value, 'new measurements', 'fresh'),
+    id: newId(),
     before: undefined,
     entries: Object.fromEntries(NEEDED.map((key) => [`body.${key}`, UNMEASURED])),
     running: undefined,

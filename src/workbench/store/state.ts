@@ -23,11 +23,15 @@ export interface Entry {
 export interface Notice {
   readonly tone: 'told' | 'refused';
   readonly text: string;
+  /** What can be done about it by one press. */
+  readonly remedy?: { readonly name: string; readonly act: () => void };
 }
 
 /** What the workbench knows. */
 export interface BenchState {
   readonly project: Project;
+  /** Under which the project is kept on this computer. */
+  readonly id: string;
   /** Of the present project, or of the last one that could be drawn. */
   readonly draft: Draft;
   /** The measures before the change that is going on, to say what it moved. */

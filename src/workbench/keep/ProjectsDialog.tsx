@@ -1,0 +1,61 @@
+import { Tabs } from 'radix-ui';
+import { useBench } from '../store/bench';
+import { KeptBodies } from './KeptBodies';
+import { KeptProjects } from './KeptProjects';
+import { useKept } from './kept';
+import { Sheet } from './Sheet';
+import { ThisProject } from './ThisProject';
+
+export interface ProjectsDialogProps {
+  readonly onClose: () => void;
+  readonly onOpenFile: () => void;
+}
+
+/** What is kept on this computer, and how the open project leaves it or comes in. */
+export default function ProjectsDialog({ onClose, onOpenFile }: ProjectsDialogProps) {
+  const offline = useKept((kept) => kept.offline);
+  const about = `Everything here is kept in this browser, on this computer only.${offline ? ' Legwork works here without a network, too.' : ''}`;
+  return (
+    <Sheet title="Projects" about={about} onClose={onClose}>
+      <Tabs.Root defaultValue="projects" className="tabs">
+        <Tabs.List className="tab-list" aria-label="What is kept">
+          <Tabs.Trigger className="tab" value="projects">
+            Projects
+          </Tabs.Trigger>
+          <Tabs.Trigger className="tab" value="bodies">
+            Bodies
+          </Tabs.Trigger>
+        </Tabs.List>
+        <Tabs.Content className="tab-page" value="projects">
+          <ThisProject />
+          <KeptProjects onDone={onClose} />
+          <div className="sheet-actions">
+            <button
+              type="button"
+              className="button"
+              onClick={() => {
+                useBench.getState().startFresh();
+                onClose();
+              }}
+            >
+              Start with my measurements
+            </button>
+            <button
+              type="button"
+              className="button"
+              onClick={() => {
+                onClose();
+                onOpenFile();
+              }}
+            >
+              Open a file
+            </button>
+          </div>
+        </Tabs.Content>
+        <Tabs.Content className="tab-page" value="bodies">
+          <KeptBodies onDone={onClose} />
+        </Tabs.Content>
+      </Tabs.Root>
+    </Sheet>
+  );
+}

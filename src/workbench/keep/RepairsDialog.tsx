@@ -1,0 +1,56 @@
+import { printPhrase } from '../../length';
+import type { Repair } from '../../project';
+import { useBench } from '../store/bench';
+import { broughtIn } from '../store/changes';
+import { fieldName } from '../store/names';
+import { sentence } from '../store/refusal';
+import { type Offered, useOffered } from './repairs';
+import { Sheet } from './Sheet';
+
+/** What had to be repaired in a file that could not be opened as it stood; nothing is opened before it is agreed to. */
+export default function RepairsDialog({ offered }: { readonly offered: Offered }) {
+  const units = useBench((state) => state.project.units);
+  const { fileName, salvaged } = offered;
+  const close = () => useOffered.setState({ offered: undefined });
+  const open = () => {
+    const told = `“${fileName}” is open, with ${salvaged.repairs.length} repaired; the file itself is as it was.`;
+    useBench.setState((state) => broughtIn(state, salvaged.project, 'opening a file', told, salvaged.missing));
+    close();
+  };
+  return (
+    <Sheet
+      title="This file needs repair"
+      about={`“${fileName}” can’t be opened as it stands. Everything else in it is kept.`}
+      onClose={close}
+    >
+      <ul className="kept-list">
+        {salvaged.cutShort && <li>The file ends in the middle: what came after is missing.</li>}
+        {salvaged.repairs.map((repair) => (
+          <li key={repair.problem.field} className="repair">
+            <strong>{fieldName(repair.problem.field)}</strong> {sentence(printPhrase(repair.problem.phrase, units))}{' '}
+            <span className="field-help">{doneAbout(repair)}</span>
+          </li>
+        ))}
+      </ul>
+      <div className="sheet-actions">
+        <button type="button" className="button button-main" onClick={open}>
+          Open it so
+        </button>
+        <button type="button" className="button" onClick={close}>
+          Leave it
+        </button>
+      </div>
+    </Sheet>
+  );
+}
+
+/** What stood there, and what is used instead. */
+function doneAbout({ problem, now }: Repair): string {
+  const was = problem.value === undefined ? 'Nothing stood there' : `There stood ${shown(problem.value)}`;
+  return now === undefined ? `${was}; it is left to be measured, or out.` : `${was}; ${shown(now)} is used.`;
+}
+
+function shown(value: unknown): string {
+  const text = typeof value === 'object' && value !== null ? 'the usual choice' : JSON.stringify(value);
+  return text.length > 40 ? `${text.slice(0, 39)}…` : text;
+}

@@ -1,0 +1,58 @@
+import { useState } from 'react';
+import { printPhrase } from '../../length';
+import { useBench } from '../store/bench';
+import { projectLink } from './link';
+import { saveToFile } from './save';
+import { keeper } from './start';
+
+/** The open project: a file, a link, a copy. */
+export function ThisProject() {
+  const name = useBench((state) => state.project.name);
+  const [link, setLink] = useState<string>();
+  const [told, setTold] = useState('');
+  const makeLink = async () => {
+    const { project } = useBench.getState();
+    const made = await projectLink(project, location.origin + location.pathname);
+    if (!made.ok) {
+      setLink(undefined);
+      setTold(made.problems.map(({ phrase }) => printPhrase(phrase, project.units)).join(' '));
+      return;
+    }
+    setLink(made.value);
+    const copied = await navigator.clipboard?.writeText(made.value).then(
+      () => true,
+      () => false,
+    );
+    setTold(
+      copied ? 'Copied. Whoever has the link has the whole project; nobody else gets it.' : 'Copy the link from here.',
+    );
+  };
+  return (
+    <section className="this-project" aria-label="The open project">
+      <h3 className="sheet-name">{name}</h3>
+      <div className="sheet-actions">
+        <button type="button" className="button" onClick={saveToFile}>
+          Save as a file
+        </button>
+        <button type="button" className="button" onClick={() => void makeLink()}>
+          Copy a link
+        </button>
+        <button type="button" className="button" onClick={keeper.copy}>
+          Duplicate
+        </button>
+      </div>
+      {link && (
+        <input
+          className="link-text"
+          readOnly
+          aria-label="Link that holds the project"
+          value={link}
+          onFocus={(event) => event.target.select()}
+        />
+      )}
+      <p className="field-help" role="status">
+        {told}
+      </p>
+    </section>
+  );
+}

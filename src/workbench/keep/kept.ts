@@ -1,0 +1,43 @@
+import { create } from 'zustand';
+
+/** How it stands with keeping the project on this computer. */
+export interface Kept {
+  readonly state: /** Nothing of one's own yet. */
+    | 'example'
+    /** Changed, and about to be kept. */
+    | 'waiting'
+    | 'kept'
+    /** Another tab holds this project; nothing here is written over it. */
+    | 'elsewhere'
+    | 'full'
+    | 'off';
+  /** When it was last kept, milliseconds since 1970. */
+  readonly at: number | undefined;
+  /** Whether everything that is needed without a network is on this computer. */
+  readonly offline: boolean;
+  /** Counts what happened to the shelf, here or in another tab, so that lists are read again. */
+  readonly changes: number;
+}
+
+export const useKept = create<Kept>()(() => ({ state: 'example', at: undefined, offline: false, changes: 0 }));
+
+/** The state of keeping in a few words, for the bar. */
+export function keptWords({ state, at }: Pick<Kept, 'state' | 'at'>, now: number): string {
+  if (state === 'example') return 'an example: change it and it is kept';
+  if (state === 'elsewhere') return 'open in another tab';
+  if (state === 'full') return 'not kept: no room on this computer';
+  if (state === 'off') return 'not kept: save it as a file';
+  if (at === undefined) return 'about to be kept';
+  return `kept on this computer, ${ago(now - at)}`;
+}
+
+/** How long ago, in the largest unit that says enough. */
+export function ago(milliseconds: number): string {
+  const seconds = Math.max(0, Math.floor(milliseconds / 1000));
+  if (seconds < 1) return 'just now';
+  if (seconds < 60) return `${seconds < 10 ? seconds : Math.floor(seconds / 10) * 10} s ago`;
+  if (seconds < 3600) return `${Math.floor(seconds / 60)} min ago`;
+  if (seconds < 86_400) return `${Math.floor(seconds / 3600)} h ago`;
+  const days = Math.floor(seconds / 86_400);
+  return days === 1 ? 'yesterday' : `${days} days ago`;
+}

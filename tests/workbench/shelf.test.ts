@@ -1,0 +1,118 @@
+import 'fake-indexeddb/auto';
+import { createStore, get, set } from 'idb-keyval';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { exampleProject } from '../../src/project';
+import { type Copy, copyOf, isWhole, newestOf, restored } from '../../src/workbench/keep/copy';
+import { openShelf, type Shelf } from '../../src/workbench/keep/shelf';
+import { useBench } from '../../src/workbench/store/bench';
+import { noHistory } from '../../src/workbench/store/history';
+import { length } from '../../src/workbench/store/quantity';
+
+let count = 0;
+let name = '';
+let shelf: Shelf;
+const fresh = useBench.getInitialState();
+
+beforeEach(() => {
+  count += 1;
+  name = `shelf ${count}`;
+  shelf = openShelf(name);
+  useBench.setState(fresh, true);
+});
+
+const copyNamed = (title: string, revision: number, id = 'one'): Copy =>
+  copyOf({ ...useBench.getState(), id, project: { ...exampleProject, name: title } }, revision, 1000 + revision);
+const raw = <T>(key: string) => get<T>(key, createStore(name, 'shelf'));
+const damage = (key: string, value: unknown) => set(key, value, createStore(name, 'shelf'));
+const titleOf = async (id = 'one') => JSON.parse((await shelf.take(id))?.copy.text ?? '{}').name;
+
+describe('the shelf', () => {
+  it('keeps the two newest copies of a project, and gives the newest', async () => {
+    for (const [title, revision] of [
+      ['a', 1],
+      ['b', 2],
+      ['c', 3],
+    ] as const)
+      expect(await shelf.put(copyNamed(title, revision), noHistory, revision - 1)).toEqual({ ok: true });
+    expect(await titleOf()).toBe('c');
+    const slots = [await raw<Copy>('project/one/a'), await raw<Copy>('project/one/b')];
+    expect(slots.map((slot) => slot?.revision).sort()).toEqual([2, 3]);
+    expect(await shelf.last()).toBe('one');
+  });
+
+  it('gives the copy before where the newest is damaged, and never writes over the damaged one', async () => {
+    await shelf.put(copyNamed('a', 1), noHistory, 0);
+    await shelf.put(copyNamed('b', 2), noHistory, 1);
+    const broken = { ...(await raw<Copy>('project/one/b')), text: '{"format":"legwork-pro' };
+    await damage('project/one/b', broken);
+    expect(await titleOf()).toBe('a');
+    expect(await shelf.put(copyNamed('c', 2), noHistory, 1)).toEqual({ ok: true });
+    expect(await titleOf()).toBe('c');
+    expect(await raw('aside/one/1002')).toEqual(broken);
+  });
+
+  it('writes nothing where another tab has put something newer there', async () => {
+    await shelf.put(copyNamed('a', 1), noHistory, 0);
+    await shelf.put(copyNamed('theirs', 2), noHistory, 1);
+    const put = await shelf.put(copyNamed('mine', 2), noHistory, 1);
+    expect(put.ok ? '' : JSON.parse(put.newer.text).name).toBe('theirs');
+    expect(await titleOf()).toBe('theirs');
+  });
+
+  it('lists what it can’t read, and leaves it as it is', async () => {
+    const newer = { ...copyNamed('later', 1, 'two'), text: '{"format":"legwork-project","version":99,"body":{}}' };
+    await damage('project/two/a', newer);
+    await shelf.put(copyNamed('a', 1), noHistory, 0);
+    const list = await shelf.list();
+    expect(list.map(({ id, readable }) => [id, readable])).toEqual([
+      ['one', true],
+      ['two', false],
+    ]);
+    expect(await raw('project/two/a')).toEqual(newer);
+    expect(await shelf.take('two')).toBeUndefined();
+  });
+
+  it('puts back what was removed, history and all', async () => {
+    const history = { past: [{ label: 'Hip', project: exampleProject, id: 'one' }], future: [] };
+    await shelf.put(copyNamed('a', 1), history, 0);
+    const putBack = await shelf.remove('one');
+    expect(await shelf.take('one')).toBeUndefined();
+    await putBack();
+    expect(await titleOf()).toBe('a');
+    expect((await shelf.take('one'))?.history).toEqual(history);
+  });
+
+  it('keeps bodies apart', async () => {
+    const body = { id: 'me', label: 'Me', figures: { hipGirth: 1000 }, savedAt: 1 };
+    await shelf.putBody(body);
+    expect(await shelf.bodies()).toEqual([body]);
+    await shelf.removeBody('me');
+    expect(await shelf.bodies()).toEqual([]);
+  });
+});
+
+describe('a copy', () => {
+  it('is not whole with one letter changed', () => {
+    const copy = copyNamed('a', 1);
+    expect(isWhole(copy)).toBe(true);
+    expect(isWhole({ ...copy, text: copy.text.replace('"a"', '"b"') })).toBe(false);
+    expect(newestOf([undefined, 7, { ...copy, check: 0 }, copy])).toBe(copy);
+  });
+
+  it('brings back what can’t be read and what can’t be drawn, over the last good drawing', () => {
+    const { type } = useBench.getState();
+    type({ path: 'hem.depth', quantity: length }, 'three');
+    type({ path: 'body.hipGirth', quantity: length }, '5');
+    const before = useBench.getState();
+    const back = restored(copyOf(before, 1, 1), before.history);
+    expect(back?.entries['hem.depth']?.text).toBe('three');
+    expect(back?.project.body.hipGirth).toBe(50);
+    expect(back?.problems.map(({ field }) => field)).toEqual(['body.hipGirth']);
+    expect(back?.draft.measures).toEqual(before.draft.measures);
+    expect(back?.history).toBe(before.history);
+  });
+
+  it('goes without a history that is none', () => {
+    expect(restored(copyNamed('a', 1), { past: 'long ago' })?.history).toEqual(noHistory);
+  });
+});
