@@ -5,7 +5,7 @@ export type * from './draft-types';
 export { exampleProject } from './example';
 export { LARGEST_FILE, openProject, saveProject, tooLarge } from './open';
 export { applyRemedy } from './remedy';
+export { type Repair, type Salvaged, salvageProject } from './salvage';
 export { garmentOf } from './sewing';
 export { shoppingOf } from './shopping';
-export { type Repair, type Salvaged, salvageProject } from './salvage';
 export type * from './types';

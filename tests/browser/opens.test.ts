@@ -42,7 +42,11 @@ test('the page’s own policy keeps it from asking anybody else, from scripts an
   expect(app.strangers).toEqual([]);
   expect(await app.page.title()).toMatch(/^Legwork/);
   expect(await app.page.evaluate(() => getComputedStyle(document.body).visibility)).toBe('visible');
-  expect(app.complaints.filter((complaint) => /Content Security Policy/.test(complaint)).length).toBe(3);
+  for (const directive of ['connect-src', 'style-src', 'script-src'])
+    expect(
+      app.complaints.some((complaint) => complaint.includes(directive)),
+      directive,
+    ).toBe(true);
   await app.close();
 });
 
