@@ -94,7 +94,13 @@ function LaidName({ piece, placement }: { readonly piece: Piece; readonly placem
   const narrow = width < NARROW && height > 2 * width;
   if (narrow || height < SHALLOW)
     return (
-      <Word at={at} turn={narrow ? -90 : 0} dy={4} className="word-lay word-lay-small">
+      <Word
+        // Clear of the grainline, which stands in the last third of a band.
+        at={narrow ? { x: at.x, y: at.y - 0.2 * height } : at}
+        turn={narrow ? -90 : 0}
+        dy={4}
+        className="word-lay word-lay-small"
+      >
         {says.join(', ')}
       </Word>
     );
