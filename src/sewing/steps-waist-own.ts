@@ -78,7 +78,7 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
             settings: topStitch(g),
             check: say`Two fingers go under the band, and it goes over the fullest part without a thread breaking.`,
             time: timeOf(6, waistRound, PER_METRE.elastic),
-            scene: { view: 'waist', stage: 'stripOn' },
+            scene: { view: 'waist', stage: 'bandUp' },
           }),
         ]
       : []),

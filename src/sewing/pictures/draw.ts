@@ -1,4 +1,4 @@
-import { type Mm, type Phrase, say } from '../../length';
+import { type Mm, type Phrase, printPhrase, say } from '../../length';
 import { type Point, subtract, unit } from '../../plane';
 import type { Face, PictureBox, PictureItem, PictureLine, PicturePanel, StepPicture } from './picture';
 import { hatching } from './polygon';
@@ -108,12 +108,28 @@ function zigzagged(points: readonly Point[], width: Mm): readonly Point[] {
   return found;
 }
 
-/** One panel as a whole picture. */
-export const onePanel = (window: PictureBox, items: readonly PictureItem[], says: Phrase): StepPicture => ({
-  box: window,
-  panels: [{ window, items }],
-  says,
-});
+/** One panel as a whole picture; its window grows where a word needs room. */
+export function onePanel(window: PictureBox, items: readonly PictureItem[], says: Phrase): StepPicture {
+  const box = withRoom(window, items);
+  return { box, panels: [{ window: box, items }], says };
+}
+
+/** A window that cuts no word off, in centimetres nor in inches. */
+function withRoom(window: PictureBox, items: readonly PictureItem[]): PictureBox {
+  return items.reduce((box, item) => {
+    if (item.kind !== 'word') return box;
+    const { at, text, align, size } = item;
+    const letters = Math.max(...(['cm', 'inch'] as const).map((units) => printPhrase(text, units).length));
+    const reach = letters * size * AVERAGE_LETTER;
+    const left = at.x - (align === 'left' ? 0 : align === 'middle' ? reach / 2 : reach);
+    return {
+      left: Math.min(box.left, left),
+      right: Math.max(box.right, left + reach),
+      top: Math.min(box.top, at.y - size),
+      bottom: Math.max(box.bottom, at.y + 0.4 * size),
+    };
+  }, window);
+}
 
 /** How far a text reaches, in hundredths of the picture's longer side. */
 export const textWidth = (text: string): number => text.length * LETTER * AVERAGE_LETTER;

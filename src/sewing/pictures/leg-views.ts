@@ -1,10 +1,18 @@
-import { type Curve, distance, type Edge, type Point, pathEnd, subtract } from '../../plane';
+import { between, type Curve, distance, type Edge, mirrored, type Point, pathEnd, subtract } from '../../plane';
 import type { Garment } from '../garment';
 import { cutOff, laidOn, type Move, polygon, polyline } from './polygon';
 
 /** The leg as it is cut, and as it is sewn; worn sizes, so that casing and hem lines fit. */
 export const cutLeg = ({ finished }: Garment): readonly Point[] =>
   polygon(finished.sewn.cutLine.flatMap((edge) => edge.curves));
+
+/** The cut leg, its hem turned up and out of sight. */
+export const hemmedLeg = ({ finished }: Garment): readonly Point[] =>
+  polygon(
+    finished.sewn.cutLine
+      .filter(({ name }) => name !== 'hem' && !(name.startsWith('inseam') && name.endsWith('Turning')))
+      .flatMap((edge) => edge.curves),
+  );
 
 export const sewnLeg = ({ finished }: Garment): readonly Point[] =>
   polygon(finished.sewn.stitchLine.flatMap((edge) => edge.curves));
@@ -44,52 +52,85 @@ export function foldedLeg(g: Garment, outline: readonly Point[]): FoldedLeg {
 
 /** A leg sewn to a tube and laid flat with its inseam up, in the middle. */
 export interface Tube {
-  /** The upper layer: front, back, and what lies between their hollow inseams. Its upper edge is the crotch curve, a U. */
+  /** The upper layer below the crotch: front, back, and what lies between their hollow inseams; then its upper parts. */
   readonly near: readonly (readonly Point[])[];
   /** The layer below it, with the side in its middle. */
   readonly far: readonly Point[];
   /** The inseam, from the crotch to the hem fold. */
   readonly inseam: readonly [Point, Point];
-  /** The crotch edge from the waist in front to the waist behind. */
+  /** The crotch edge from the waist in front to the waist behind: a U. */
   readonly crotch: readonly Point[];
+  /** The waist edges of the upper layer, each from the fold to the centre. */
+  readonly waists: readonly (readonly [Point, Point])[];
+  /** The folds, each from the waist over the crotch level to the hem. */
+  readonly folds: readonly (readonly [Point, Point, Point])[];
   /** Puts points of the front half, or of the back half, on the upper layer. */
   readonly front: Move;
   readonly back: Move;
-  /** The folds, from above the waist to the hem. */
-  readonly frontFold: readonly [Point, Point];
-  readonly backFold: readonly [Point, Point];
 }
 
-/** The finished leg as a tube: its inseam straight and upright, front and back laid to its sides. */
+/**
+ * The sewn leg as a tube: its inseam straight and upright, front and back turned over to its sides. The folds are upright
+ * above the crotch, and halve what the leg narrows below it.
+ */
 export function tubeOf(g: Garment): Tube {
   const { front, back } = g.leg;
   const outline = sewnLeg(g);
   const { stitchLine } = g.finished.sewn;
-  const [fc, fh] = [front.crotchPoint, pathEnd(front.inseam)];
-  const [bc, bh] = [back.crotchPoint, pathEnd(back.inseam)];
-  const top: Point = { x: (fh.x + bh.x) / 2, y: fc.y };
-  const down: Point = { x: 0, y: 1 };
-  const bottom: Point = { x: top.x, y: fc.y + distance(fc, fh) };
-  const toFront = laidOn(fc, fh, top, down, true);
-  const toBack = laidOn(bc, bh, top, down, true);
-  const half = (a: Point, b: Point): Point => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
-  const frontFold = [half(fc, top), half(fh, bottom)] as const;
-  const backFold = [half(bc, top), half(bh, bottom)] as const;
-  const wayOf = ([a, b]: readonly [Point, Point]): Point => subtract(b, a);
-  const turnedBack = ({ x, y }: Point): Point => ({ x: -x, y: -y });
-  const ownFront = cutOff(outline, frontFold[0], turnedBack(wayOf(frontFold)));
-  const ownBack = cutOff(outline, backFold[0], wayOf(backFold));
-  const run = (move: Move, ...names: readonly string[]) => polyline(runOf(stitchLine, ...names)).map(move);
-  const inseamFront = run(toFront, 'inseamFront');
-  const inseamBack = run(toBack, 'inseamBack');
-  return {
-    near: [ownFront.map(toFront), ownBack.map(toBack), [...inseamFront, ...inseamBack]],
-    far: cutOff(cutOff(outline, frontFold[0], wayOf(frontFold)), backFold[0], turnedBack(wayOf(backFold))),
-    inseam: [top, bottom],
-    crotch: [...run(toFront, 'centreFront', 'crotchFront'), ...run(toBack, 'crotchBack', 'centreBack')],
-    front: toFront,
-    back: toBack,
-    frontFold,
-    backFold,
+  const top: Point = { x: (pathEnd(front.inseam).x + pathEnd(back.inseam).x) / 2, y: front.crotchPoint.y };
+  const bottom: Point = { x: top.x, y: top.y + distance(front.crotchPoint, pathEnd(front.inseam)) };
+  const waist = polyline(runOf(stitchLine, 'waist'));
+  const halfOf = (part: 'front' | 'back') => {
+    const [crotch, hem] = [g.leg[part].crotchPoint, pathEnd(g.leg[part].inseam)];
+    const below = laidOn(crotch, hem, top, { x: 0, y: 1 }, true);
+    const fold = { x: (crotch.x + top.x) / 2, y: top.y };
+    const move: Move = (p) => (p.y < crotch.y ? { x: 2 * fold.x - p.x, y: p.y - crotch.y + top.y } : below(p));
+    const foot = { x: (hem.x + below(hem).x) / 2, y: (hem.y + below(hem).y) / 2 };
+    const side = part === 'front' ? -1 : 1;
+    const down = subtract(foot, fold);
+    const outside = { x: side * down.x, y: side * down.y };
+    const lower = cutOff(cutOff(outline, crotch, { x: 1, y: 0 }), fold, outside);
+    const upper = cutOff(cutOff(outline, crotch, { x: -1, y: 0 }), fold, { x: 0, y: side });
+    const ends = [waist[0] as Point, waist.at(-1) as Point] as const;
+    const atFold = between(ends[0], ends[1], (fold.x - ends[0].x) / (ends[1].x - ends[0].x));
+    const centre = part === 'front' ? ends[1] : ends[0];
+    return {
+      move,
+      near: [lower.map(move), upper.map(move)] as const,
+      inside: (points: readonly Point[]) =>
+        cutOff(cutOff(points, fold, { x: 0, y: -side }), fold, { x: -outside.x, y: -outside.y }),
+      waist: [atFold, move(centre)] as const,
+      fold: [atFold, fold, foot] as const,
+      run: (...names: readonly string[]) => polyline(runOf(stitchLine, ...names)).map(move),
+    };
   };
+  const [f, b] = [halfOf('front'), halfOf('back')];
+  return {
+    near: [f.near[0], b.near[0], [...f.run('inseamFront'), ...b.run('inseamBack')], f.near[1], b.near[1]],
+    far: b.inside(f.inside(outline)),
+    inseam: [top, bottom],
+    crotch: [...f.run('centreFront', 'crotchFront'), ...b.run('crotchBack', 'centreBack')],
+    waists: [f.waist, b.waist],
+    folds: [f.fold, b.fold],
+    front: f.move,
+    back: b.move,
+  };
+}
+
+/** The hem fold, from the front inseam to the back. */
+export const hemFold = ({ leg, finished }: Garment): readonly [Point, Point] => [
+  leg.hem[0]?.[0] ?? finished.hem.raw[0],
+  leg.hem.at(-1)?.[3] ?? finished.hem.raw[1],
+];
+
+/** What is turned up at the hem of the flat leg, as far as it is seen: without what is tucked under. */
+export function hemStrip(g: Garment): readonly Point[] {
+  const fold = hemFold(g);
+  const cut = g.finished.sewn.cutLine;
+  const run = (name: string) => cut.filter((edge) => edge.name === name).flatMap((edge) => edge.curves);
+  const turned = polygon([...run('inseamFrontTurning'), ...run('hem'), ...run('inseamBackTurning')]).map((p) =>
+    mirrored(p, ...fold),
+  );
+  const [a, b] = g.finished.hem.stitching;
+  return g.hem.turnUnder > 0 ? cutOff(turned, a, subtract(a, b)) : turned;
 }

@@ -4,7 +4,13 @@ import { type Curve, cross, distance, dot, flattenCurves, type Point, subtract, 
 /** A chord of a picture may leave its curve by so much: less than a line's width at any scale a picture is seen at. */
 const SEEN: Mm = 0.6;
 
-export const polyline = (curves: readonly Curve[]): readonly Point[] => flattenCurves(curves, SEEN);
+/** Points on a run of curves; where a curve starts elsewhere than the last one ended, the gap is bridged. */
+export const polyline = (curves: readonly Curve[]): readonly Point[] =>
+  curves.flatMap((curve, i) => {
+    const before = curves[i - 1]?.[3];
+    const points = flattenCurves([curve], SEEN);
+    return before && distance(before, curve[0]) < SEEN ? points.slice(1) : points;
+  });
 
 /** A run of curves that comes back to its start, without the start again. */
 export function polygon(curves: readonly Curve[]): readonly Point[] {

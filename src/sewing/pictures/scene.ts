@@ -11,7 +11,7 @@ export type Scene =
   | { readonly view: 'hem'; readonly stage: HemStage };
 
 /** The waist: elastic sewn to the raw edge; turned over and stitched; something drawn through; shut; a strip sewn on; a facing. */
-export type WaistStage = 'elasticOn' | 'stitched' | 'threaded' | 'closed' | 'corded' | 'stripOn' | 'faced';
+export type WaistStage = 'elasticOn' | 'stitched' | 'threaded' | 'closed' | 'corded' | 'stripOn' | 'bandUp' | 'faced';
 
 /** The hem: stitched flat before the inseam; turned up and stitched in the round; drawn through; a band; a facing. */
 export type HemStage = 'flat' | 'stitched' | 'threaded' | 'corded' | 'stripOn' | 'faced';

@@ -1,0 +1,183 @@
+import { say } from '../../length';
+import { type Point, pathEnd, subtract, unit } from '../../plane';
+import { sewingFacts } from '../facts';
+import type { Garment } from '../garment';
+import { type Draw, drawing, onePanel } from './draw';
+import { cutLeg, foldedLeg, hemmedLeg, runOf, type Tube, tubeOf } from './leg-views';
+import type { PictureItem, StepPicture } from './picture';
+import { boundsOf, cutOff, flipped, type Move, polyline, shifted } from './polygon';
+
+/** A leg folded right sides together, its inseam lit. */
+export function inseamsPicture(g: Garment): StepPicture {
+  const { sewn } = g.finished;
+  const hemmed = sewingFacts(g).hemFlat;
+  const { front, back, fold } = foldedLeg(g, hemmed ? hemmedLeg(g) : cutLeg(g));
+  const seam = polyline(hemmed ? g.leg.front.inseam : runOf(sewn.stitchLine, 'inseamFront'));
+  const box = boundsOf([...front, ...back]);
+  const d = drawing(1.05 * (box.bottom - box.top));
+  const u = d.unit;
+  const notches = sewn.notches.filter((notch) => notch.edge === 'inseamFront');
+  const pins = notches.flatMap((notch) => d.pin(notch.at, { x: -notch.outward.y, y: notch.outward.x }));
+  const ends = [seam[0] as Point, seam.at(-1) as Point].flatMap((p) => d.pin(p, { x: 0, y: 1 }));
+  const middle = seam[Math.floor(seam.length / 2)] as Point;
+  const foldWay = unit(subtract(fold[1], fold[0]));
+  const onFold = (share: number): Point => {
+    const y = box.top + share * (box.bottom - box.top);
+    return { x: fold[0].x + ((y - fold[0].y) * foldWay.x) / foldWay.y, y };
+  };
+  return onePanel(
+    { left: box.left - 20 * u, top: box.top - 3 * u, right: box.right + 30 * u, bottom: box.bottom + 3 * u },
+    [
+      ...d.cloth('right', back),
+      ...d.cloth('wrong', front),
+      d.line('lit', ...seam),
+      ...pins,
+      ...ends,
+      ...d.note({ x: box.right + 5 * u, y: middle.y }, 'sew the inseam', middle),
+      ...(notches[0] ? d.note({ x: box.right + 5 * u, y: notches[0].at.y }, 'notch on notch', notches[0].at) : []),
+      ...d.note({ x: box.left - 1 * u, y: onFold(0.62).y }, 'fold, no seam', onFold(0.62)),
+      d.word({ x: (onFold(0.3).x + box.right) / 2, y: onFold(0.24).y }, 'front', 'middle'),
+      d.word({ x: (onFold(0.3).x + box.right) / 2, y: onFold(0.27).y }, 'wrong side up', 'middle'),
+      ...d.note({ x: box.right + 5 * u, y: box.top + 4 * u }, 'back, underneath', backShown(front, back)),
+    ],
+    say`A leg folded right sides together: the front lies wrong side up on the wider back, front inseam on back inseam; the inseam is lit.`,
+  );
+}
+
+/** A point where the back looks out from under the front: near its highest corner. */
+function backShown(front: readonly Point[], back: readonly Point[]): Point {
+  const upper = boundsOf(front).top;
+  const corner = back.reduce((a, b) => (b.x - b.y > a.x - a.y ? b : a));
+  const centre = boundsOf(back);
+  return {
+    x: corner.x - 0.06 * (centre.right - centre.left),
+    y: Math.max(corner.y, centre.top) + 0.15 * Math.abs(upper - centre.top) + 12,
+  };
+}
+
+/** A tube laid flat, inseam up: `out` is the face that looks out. */
+function tubeItems(tube: Tube, out: 'right' | 'wrong', move: Move, d: Draw): readonly PictureItem[] {
+  return [...d.cloth(out === 'right' ? 'wrong' : 'right', tube.far.map(move)), ...layerItems(tube, out, move, d)];
+}
+
+/** The upper layer of a tube. */
+function layerItems(tube: Tube, out: 'right' | 'wrong', move: Move, d: Draw): readonly PictureItem[] {
+  return [
+    ...tube.near.map((part) => d.area(out, part.map(move))),
+    ...[...tube.waists, ...tube.folds, tube.crotch].map((run) => d.line('edge', ...run.map(move))),
+    d.line('stitch', ...tube.inseam.map(move)),
+  ];
+}
+
+/** One leg, right side out, slipped into the other, and the crotch seam lit. */
+export function legInLegPicture(g: Garment): StepPicture {
+  const tube = tubeOf(g);
+  const all = [...tube.far, ...tube.near.flat()];
+  const box = boundsOf(all);
+  const depth = Math.min(tube.inseam[1].y, g.leg.crotchLevel + 0.45 * (g.leg.crotchLevel - box.top));
+  const width = box.right - box.left;
+  const d = drawing(2.9 * width);
+  const u = d.unit;
+  const gap = 0.5 * width;
+  const aside: Move = (p) => shifted(width + gap, 0)(flipped((box.left + box.right) / 2)(p));
+  const peep = 2.2 * u;
+  const crotchLit = tube.crotch.map(aside);
+  const crotchPoint = aside(tube.inseam[0]);
+  const above = (p: Point): Point => ({ x: p.x, y: p.y - peep });
+  return onePanel(
+    { left: box.left - 2 * u, top: box.top - 9 * u, right: box.right + width + gap + 24 * u, bottom: depth + 1 * u },
+    [
+      ...tubeItems(tube, 'right', (p) => p, d),
+      ...d.arrow(
+        { x: box.right + 0.08 * gap, y: g.leg.crotchLevel },
+        { x: box.right + 0.85 * gap, y: g.leg.crotchLevel },
+      ),
+      d.word({ x: box.right + 0.47 * gap, y: g.leg.crotchLevel - 2 * u }, 'slip in', 'middle'),
+      ...d.cloth('wrong', tube.far.map(aside)),
+      // The inner leg's right side looks out by a little above the outer one's edge.
+      ...tube.near.map((part) => d.area('right', part.map(aside).map(above))),
+      d.line('edge', ...crotchLit.map(above)),
+      ...layerItems(tube, 'wrong', aside, d),
+      d.line('lit', ...crotchLit),
+      ...d.pin(crotchPoint, { x: 1, y: 0 }),
+      ...g.finished.sewn.notches
+        .filter((notch) => notch.edge.startsWith('centre'))
+        .flatMap((notch) =>
+          d.pin(aside((notch.edge === 'centreFront' ? tube.front : tube.back)(notch.at)), { x: 0, y: 1 }),
+        ),
+      d.word({ x: (box.left + box.right) / 2, y: box.top - 3 * u }, 'one leg, right side out', 'middle'),
+      d.word(
+        { x: (box.left + box.right) / 2 + width + gap, y: box.top - 5 * u },
+        'the other, wrong side out',
+        'middle',
+      ),
+      ...d.note({ x: box.right + width + gap + 2 * u, y: g.leg.crotchLevel }, 'inseam on inseam', crotchPoint),
+    ],
+    say`One leg, turned right side out, is slipped into the other, which is wrong side out; the crotch seam, a U from waist to waist, is lit.`,
+  );
+}
+
+/** The finished pair from the front: both fronts, the crotch hanging closed. */
+export function finishedPicture(g: Garment): StepPicture {
+  const { leg, finished } = g;
+  const { front } = leg;
+  const extension = front.crotchPoint.x - front.curveEnd.x;
+  const outline = cutOff(
+    polyline(finished.sewn.stitchLine.flatMap((edge) => edge.curves)),
+    { x: 0, y: 0 },
+    { x: 0, y: -1 },
+  );
+  const top = finished.heights.kind === 'seamed' ? finished.casing.waistEdge : finished.casing.fold;
+  const level = Math.min(top[0].y, top[1].y);
+  const bottom = Math.min(pathEnd(front.inseam).y, pathEnd(leg.back.inseam).y);
+  // Where the curve reaches beyond the centre the cloth goes round to the back: the leg hangs that much further out.
+  const { waistPoint, curveEnd } = front;
+  const slant = (curveEnd.x - waistPoint.x) / (curveEnd.y - waistPoint.y);
+  const hang: Move = ({ x, y }) => {
+    const down = Math.min(1, Math.max(0, (y - curveEnd.y) / (front.crotchPoint.y - curveEnd.y)));
+    const centre = curveEnd.x + slant * Math.min(0, y - curveEnd.y);
+    return { x: x - centre - extension * (1 - Math.sqrt(Math.max(0, 1 - down * down))), y };
+  };
+  const worn = cutOff(cutOff(outline, { x: 0, y: level }, { x: 1, y: 0 }), { x: 0, y: bottom }, { x: -1, y: 0 }).map(
+    hang,
+  );
+  const half = worn.map((p) => ({ x: Math.min(p.x, 0), y: p.y }));
+  const other = half.map(flipped(0));
+  const box = boundsOf([...half, ...other]);
+  const d = drawing(1.08 * (box.bottom - box.top));
+  const u = d.unit;
+  const strip = stitchedLines(g, half, level, bottom);
+  return onePanel(
+    { left: box.left - 12 * u, top: box.top - 4 * u, right: box.right + 12 * u, bottom: box.bottom + 4 * u },
+    [
+      ...d.cloth('right', half),
+      ...d.cloth('right', other),
+      ...strip.flatMap((run) => [d.line('stitch', ...run), d.line('stitch', ...run.map(flipped(0)))]),
+    ],
+    say`The finished trousers from the front, right side out, laid flat with the waist at its widest.`,
+  );
+}
+
+/** Where casing and hem are stitched, across one half of the finished front. */
+function stitchedLines(
+  { finished }: Garment,
+  half: readonly Point[],
+  top: number,
+  bottom: number,
+): readonly (readonly Point[])[] {
+  const { heights, hemPlan } = finished;
+  const levels = [
+    ...(heights.kind === 'seamed' ? [] : [top + heights.fold]),
+    ...(hemPlan.kind === 'seamed' ? [] : [bottom - hemPlan.depth]),
+  ];
+  return levels.map((y) => {
+    const xs = half.flatMap((p, i) => {
+      const next = half[(i + 1) % half.length] as Point;
+      return p.y < y === next.y < y ? [] : [p.x + ((y - p.y) / (next.y - p.y)) * (next.x - p.x)];
+    });
+    return [
+      { x: Math.min(...xs), y },
+      { x: Math.max(...xs), y },
+    ];
+  });
+}
