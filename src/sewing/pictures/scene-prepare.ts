@@ -87,23 +87,16 @@ export function piecesPicture({ finished, pieces }: Garment): StepPicture {
     const [a, b] = piece.grainline.map(move) as [Point, Point];
     const middle = (own.left + own.right) / 2;
     const tall = own.bottom - own.top > 24 * u;
-    const place =
-      own.right - own.left >= textWidth(piece.name) * u
-        ? d.word(
-            { x: middle, y: tall ? own.top + 0.16 * (own.bottom - own.top) : (own.top + own.bottom) / 2 },
-            piece.name,
-            'middle',
-          )
-        : tall
-          ? undefined
-          : d.word({ x: own.right, y: own.bottom + 3.5 * u }, piece.name, 'right');
+    const fits = own.right - own.left >= textWidth(piece.name) * u;
+    const y = tall ? own.top + 0.16 * (own.bottom - own.top) : (own.top + own.bottom) / 2;
+    const place = fits ? d.word({ x: middle, y }, piece.name, 'middle') : undefined;
     return [...d.cloth('right', points), ...d.arrow(b, a), ...d.arrow(a, b), ...(place ? [place] : [])];
   });
   const names = others
     .filter((piece) =>
       placed.some((one) => {
         const own = boundsOf(one.points);
-        return one.piece === piece && own.right - own.left < textWidth(piece.name) * u && own.bottom - own.top > 24 * u;
+        return one.piece === piece && own.right - own.left < textWidth(piece.name) * u;
       }),
     )
     .map((piece) => piece.name);
@@ -112,7 +105,7 @@ export function piecesPicture({ finished, pieces }: Garment): StepPicture {
     [
       ...items,
       ...(names.length > 0
-        ? [d.word({ x: box.right, y: box.bottom + 4.5 * d.unit }, `narrow: ${names.join(', ')}`, 'right')]
+        ? [d.word({ x: box.right, y: box.bottom + 4.5 * d.unit }, `without a name: ${names.join(', ')}`, 'right')]
         : []),
     ],
     say`All pieces as they are cut, right side up: ${pieces.map((piece) => `${piece.name}, ${piece.cut}`).join('; ')}. The second leg is the mirror image of the first.`,
@@ -128,7 +121,7 @@ export function marksPicture(g: Garment): StepPicture {
   const { sewn } = g.finished;
   const points = cutLeg(g);
   const box = boundsOf(points);
-  const d = drawing(Math.max((box.bottom - box.top) / 0.89, (box.right - box.left) / 0.41));
+  const d = drawing(Math.max((box.bottom - box.top) / 0.89, (box.right - box.left) / 0.52));
   const u = d.unit;
   const kinds = ['stitching', 'quarter', 'opening', 'side', 'place'];
   const ticks = sewn.notches.flatMap((notch) => {
