@@ -37,6 +37,8 @@ export const SINGLE_FILES = [
     name: 'Cutting file, DXF R12',
     what: 'the same for old machines',
   },
+  { kind: 'guide', ending: '.guide.pdf', name: 'Sewing guide, PDF', what: 'steps, lay and shopping list, to print' },
+  { kind: 'guide-html', ending: '.guide.html', name: 'Sewing guide, page', what: 'the same, to read on a screen' },
   {
     kind: 'report',
     ending: '.report.json',

@@ -35,6 +35,16 @@ export async function writeLargePdf(draft: Draft, options: PdfOptions): Promise<
   return (await import('./pdf-large')).writeLargePdf(draft, options);
 }
 
+/**
+ * The sewing guide with cloth and shopping list, as pages to print.
+ *
+ * @param draft the finished draft
+ * @param options the print font, the date
+ */
+export async function writeGuidePdf(draft: Draft, options: PdfOptions): Promise<Uint8Array> {
+  return (await import('./guide-pdf')).writeGuidePdf(draft, options);
+}
+
 /** The printer's test page: what its two bars measure corrects the printer. */
 export async function writePrinterTestPdf(project: Project, options: PdfOptions): Promise<Uint8Array> {
   return (await import('./pdf-printer-test')).writePrinterTestPdf(project, options);

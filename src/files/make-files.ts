@@ -1,9 +1,18 @@
 import type { Draft } from '../project';
 import { saveProject } from '../project';
+import { writeGuideHtml } from './guide-html';
 import { writeHandout } from './handout';
 import { FILE_KINDS, type FileKind, SINGLE_FILES, type SingleFile } from './kinds';
 import { writeDxf } from './lazy-dxf';
-import { nestedLargeWork, nestedWork, pdfWork, projectorWork, writeLargePdf, writePrinterTestPdf } from './lazy-pdf';
+import {
+  nestedLargeWork,
+  nestedWork,
+  pdfWork,
+  projectorWork,
+  writeGuidePdf,
+  writeLargePdf,
+  writePrinterTestPdf,
+} from './lazy-pdf';
 import { zipFiles } from './lazy-zip';
 import { nestOf } from './nest';
 import { MOST_NESTED } from './nested-styles';
@@ -129,6 +138,10 @@ async function* contentOf(
       return await writeDxf(draft);
     case 'r12':
       return await writeDxf(draft, 'R12');
+    case 'guide':
+      return await writeGuidePdf(draft, options);
+    case 'guide-html':
+      return writeGuideHtml(draft);
     case 'report':
       return writeReport(draft);
     case 'handout':

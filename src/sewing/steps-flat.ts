@@ -108,27 +108,38 @@ function openingSteps(g: Garment): readonly SewingStep[] {
   ];
 }
 
-/** A cord cut from cloth: a tube. */
+/** A cord cut from cloth: a tube; a waist cord's two halves are joined first. */
 function cordStep(g: Garment, name: string): SewingStep {
   const piece = pieceNamed(g, name);
   const long = edgesOf(piece, 'upper', 'lower');
-  const ends = edgesOf(piece, 'leftEnd', 'rightEnd');
+  const halves = name === 'waist cord';
+  const allowance = (edge: string) => piece.cutLine.find((one) => one.name === edge)?.allowance ?? 0;
   return makeStep({
-    id: `${name}.tube`,
+    id: halves ? 'waist.tube' : 'hem.tube',
     part: 'flat',
-    title: `Sew the ${name}`,
+    title: halves ? 'Sew the waist cord' : 'Sew the hem cords',
     tasks: [
-      say`Fold the ${name} lengthwise, right sides together, and sew along the open long edge.`,
-      say`Turn it with a safety pin, turn its ends in, stitch them shut, and press.`,
+      ...(halves
+        ? [
+            say`Lay the two halves right sides together, sew one end of each to the other, ${mm(allowance('leftEnd'))} from the edge, and press the seam open.`,
+          ]
+        : []),
+      say`Fold the strip lengthwise, right sides together, and sew along the open long edge, ${mm(allowance('upper'))} from it.`,
+      say`Turn it with a safety pin, turn its free ends in by ${mm(allowance('rightEnd'))}, stitch them shut, and press.`,
     ],
     settings: seamStitch(g),
-    check: say`It is equally wide from end to end, and no raw edge shows.`,
-    sews: [
-      { piece: name, edges: long, how: 'seamed' },
-      { piece: name, edges: ends, how: 'topstitched' },
-    ],
-    finishes: [{ piece: name, edges: [...long, ...ends], how: 'enclosed' }],
-    time: timeOf(10, (lengthOf(piece, long) / 2) * piece.cut, PER_METRE.seam),
+    check: say`The cord is equally wide from end to end, and no raw edge shows.`,
+    sews: halves
+      ? [
+          { piece: name, edges: [...long, 'leftEnd'], how: 'seamed' },
+          { piece: name, edges: ['rightEnd'], how: 'topstitched' },
+        ]
+      : [
+          { piece: name, edges: long, how: 'seamed' },
+          { piece: name, edges: ['leftEnd', 'rightEnd'], how: 'topstitched' },
+        ],
+    finishes: [{ piece: name, edges: [...long, 'leftEnd', 'rightEnd'], how: 'enclosed' }],
+    time: timeOf(15, (lengthOf(piece, long) / 2) * piece.cut, PER_METRE.seam),
     scene: { view: 'strip', piece: name, stage: 'folded' },
   });
 }

@@ -113,7 +113,9 @@ function cordStep(g: Garment): SewingStep {
     part: 'hems',
     title: 'Draw the hem cords in',
     tasks: [
-      say`Cut two cords ${mm(length)} long, ${mm(g.hem.cordWidth)} wide, and keep their ends from fraying.`,
+      g.hem.cord === 'ofCloth'
+        ? say`Take the two cords that you sewed.`
+        : say`Cut two cords ${mm(length)} long, ${mm(g.hem.cordWidth)} wide, and keep their ends from fraying.`,
       say`Draw each in at the opening at the side with a safety pin, once round, and out at the same opening.`,
       say`Stitch across cord and hem at the inseam, so that it can’t be pulled out.`,
     ],

@@ -113,7 +113,9 @@ function cordStep(g: Garment): SewingStep {
     part: 'waist',
     title: 'Draw the cord in',
     tasks: [
-      say`Cut the cord ${mm(notions.cordLength ?? 0)} long, ${mm(waist.cordWidth)} wide, and keep its ends from fraying: dip, knot or stitch them.`,
+      waist.cord === 'ofCloth'
+        ? say`Take the cord that you sewed; its seam goes to centre back.`
+        : say`Cut the cord ${mm(notions.cordLength ?? 0)} long, ${mm(waist.cordWidth)} wide, and keep its ends from fraying: dip, knot or stitch them.`,
       say`Put a safety pin into one end. Draw it in at one opening in front, all round, and out at the other.`,
       say`Lay the waist flat at its widest, even out the ends, and stitch across cord and casing at centre back.`,
     ],

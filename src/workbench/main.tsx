@@ -13,6 +13,7 @@ import './look/fields.css';
 import './look/table.css';
 import './look/lines.css';
 import './look/cloth.css';
+import './look/sew.css';
 import './look/handles.css';
 import './look/finished.css';
 import './look/working.css';

@@ -47,6 +47,8 @@ describe('a project that can be drafted', () => {
       'First pair.svg',
       'First pair.dxf',
       'First pair.r12.dxf',
+      'First pair.guide.pdf',
+      'First pair.guide.html',
       'First pair.report.json',
       'First pair.handout.txt',
       'First pair.zip',

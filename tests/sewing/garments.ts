@@ -96,6 +96,11 @@ function* everyFinish(hems: readonly (typeof HEM_FINISHES)[number][]): Generator
               for (const pocket of [null, POCKET])
                 yield [
                   [finish, rawEdge, elastic, rows, hem, turnUnder, pocket ? 'pocket' : ''].join(' '),
-                  { waist: { finish, rawEdge, elastic, rows }, hem: { finish: hem, turnUnder }, pocket },
+                  // Whether a cord is sewn of the cloth has nothing to do with a pocket, so both vary together.
+                  {
+                    waist: { finish, rawEdge, elastic, rows, cord: pocket ? 'ofCloth' : 'bought' },
+                    hem: { finish: hem, turnUnder, cord: pocket ? 'ofCloth' : 'bought' },
+                    pocket,
+                  },
                 ];
 }

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { HEM_FINISHES, WAIST_FINISHES } from '../../src/edges';
 import { printPhrase } from '../../src/length';
 import type { Point } from '../../src/plane';
 import { type Garment, type PictureItem, type StepPicture, sewingSteps, stepPicture } from '../../src/sewing';
-import { CHILD, garmentWith, HEMS, type Parts, POCKET, WAISTS } from './garments';
+import { CHILD, garmentWith, type Parts, POCKET } from './garments';
 
 const pointsOf = (item: PictureItem): readonly Point[] => (item.kind === 'word' ? [item.at] : item.points);
 
@@ -37,8 +38,8 @@ function* garments(): Generator<readonly [string, Garment]> {
     child: { body: CHILD, leg: { shape: { hemGirth: 290 } } },
   };
   for (const [name, body] of Object.entries(bodies))
-    for (const [i, waist] of WAISTS.entries())
-      for (const [j, hem] of HEMS.entries()) {
+    for (const [i, waist] of WAIST_FINISHES.entries())
+      for (const [j, hem] of HEM_FINISHES.entries()) {
         if ((i + j) % 2 === 1 && name !== 'grown') continue;
         yield [
           `${name} ${waist} ${hem}`,
@@ -51,7 +52,7 @@ function* garments(): Generator<readonly [string, Garment]> {
               elastic: j % 3 === 0 ? 'sewnOn' : 'threaded',
               rawEdge: i % 2 ? 'turnedUnder' : 'overlocked',
             },
-            hem: { finish: hem, turnUnder: i % 2 === 0 ? 10 : 0 },
+            hem: { finish: hem, turnUnder: i % 2 === 0 ? 10 : 0, cord: i % 2 === 0 ? 'ofCloth' : 'bought' },
             pocket: j % 2 === 0 ? POCKET : null,
           }),
         ];

@@ -8,6 +8,7 @@ import { EdgesStation } from '../stations/EdgesStation';
 import { LegStation } from '../stations/LegStation';
 import { PaperStation } from '../stations/PaperStation';
 import { RESULTS } from '../stations/results';
+import { SewStation } from '../stations/SewStation';
 import { stationAsks } from '../store/asked';
 import { useBench } from '../store/bench';
 import type { Bench } from '../store/state';
@@ -22,6 +23,7 @@ const INSIDE: Readonly<Record<Station, ComponentType>> = {
   check: CheckStation,
   cloth: ClothStation,
   paper: PaperStation,
+  sew: SewStation,
 };
 
 /** One station on the thread. */

@@ -1,5 +1,5 @@
 import { printPhrase } from '../../length';
-import { CAUTIONS_NOTE, cautionSource } from '../../sewing';
+import { CAUTIONS_NOTE, type Caution, cautionSource } from '../../sewing';
 import { useBench } from '../store/bench';
 
 export interface CautionsProps {
@@ -9,16 +9,25 @@ export interface CautionsProps {
   readonly noted?: boolean;
 }
 
+/** Everything to mind for safety, all together, before anything is sewn. */
+export function AllCautions() {
+  const cautions = useBench((state) => state.draft.cautions);
+  return <CautionList cautions={cautions} noted={true} />;
+}
+
 /** What to mind for safety, beside the choice that raised it. */
 export function Cautions({ about, noted = false }: CautionsProps) {
   const cautions = useBench((state) => state.draft.cautions);
-  const units = useBench((state) => state.project.units);
   const raised = cautions.filter(({ raisedBy: [first] }) => first !== undefined && about.includes(first));
-  if (raised.length === 0) return null;
+  return raised.length === 0 ? null : <CautionList cautions={raised} noted={noted} />;
+}
+
+function CautionList({ cautions, noted }: { readonly cautions: readonly Caution[]; readonly noted: boolean }) {
+  const units = useBench((state) => state.project.units);
   return (
     <div className="cautions">
       <ul>
-        {raised.map((caution) => (
+        {cautions.map((caution) => (
           <li key={caution.id}>
             <strong>{caution.title}.</strong> {printPhrase(caution.sentence, units)}{' '}
             <span className="caution-source">({cautionSource(caution)})</span>

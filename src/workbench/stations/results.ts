@@ -63,4 +63,8 @@ export const RESULTS: Readonly<Record<Station, (draft: Draft, units: Units) => s
     const scale = project.paper.scale === 1 ? 'true size' : `scale ${plain(project.paper.scale, 3)}`;
     return `${many} ${many === 1 ? 'sheet' : 'sheets'} ${sheets.paper.name} and a first sheet · ${scale}`;
   },
+  // Not the steps: they are made when somebody opens the station.
+  sew({ project: { sewing } }) {
+    return sewing.machine === 'serger' ? 'step by step, with a serger' : 'step by step, on a plain machine';
+  },
 };

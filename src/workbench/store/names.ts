@@ -69,6 +69,7 @@ const NAMES: Readonly<Record<string, string>> = {
   'projector.line': 'Projected cut line',
   'projector.ground': 'Projected ground',
   'cloth.kind': 'Cloth',
+  'sewing.machine': 'Machine',
 };
 
 /** What the field at a path of the project is called; the path itself where it has no field here. */

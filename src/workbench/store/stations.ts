@@ -1,5 +1,5 @@
-/** The stations that can be used so far, in the order of the work. */
-export const STATIONS = ['body', 'blocks', 'leg', 'edges', 'check', 'cloth', 'paper'] as const;
+/** The stations, in the order of the work. */
+export const STATIONS = ['body', 'blocks', 'leg', 'edges', 'check', 'cloth', 'paper', 'sew'] as const;
 
 export type Station = (typeof STATIONS)[number];
 
@@ -11,6 +11,7 @@ export const STATION_NAMES: Readonly<Record<Station, string>> = {
   check: 'Check',
   cloth: 'Cloth',
   paper: 'Paper',
+  sew: 'Sew',
 };
 
 const STATION_OF_GROUP: Readonly<Record<string, Station>> = {
@@ -24,6 +25,7 @@ const STATION_OF_GROUP: Readonly<Record<string, Station>> = {
   allowances: 'edges',
   paper: 'paper',
   projector: 'paper',
+  sewing: 'sew',
 };
 
 /** The cloth is known before the body is drafted; how it lies is asked only when the pieces are finished. */

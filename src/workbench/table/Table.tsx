@@ -1,5 +1,7 @@
 import { type CSSProperties, type KeyboardEvent, lazy, memo, Suspense, useRef } from 'react';
+import { printPhrase } from '../../length';
 import { useManner } from '../look/manner';
+import { pictureShown, useSewingRun } from '../stations/sew/sewing-run';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
 import { STATION_NAMES } from '../store/stations';
@@ -52,7 +54,8 @@ export function Table() {
   const stale = useBench(isStale);
   const running = useRun((state) => state.going);
   const joining = useTable((state) => state.join !== undefined) && station === 'leg';
-  const shown = joining ? 'join' : station;
+  const sewn = useSewingRun((state) => state.shown);
+  const shown = joining ? 'join' : station === 'sew' ? `sew ${sewn}` : station;
   const { Drawing, box, says } = joining ? JOIN : STATION_DRAWINGS[station];
   const narrow = size.width < NARROW;
   const held = useTable((state) => state.held !== undefined);
@@ -78,7 +81,13 @@ export function Table() {
         onKeyDown={(event) => onKeyDown(event, control)}
         {...pointers}
       >
-        <svg className="table-paper" width={size.width} height={size.height} role="img" aria-label={says}>
+        <svg
+          className="table-paper"
+          width={size.width}
+          height={size.height}
+          role="img"
+          aria-label={station === 'sew' ? printPhrase(pictureShown(draft, sewn).says, units) : says}
+        >
           <Grid view={view} size={size} units={units} />
           <g
             className="drawing"

@@ -4,6 +4,7 @@ import { legCurves } from '../../leg';
 import { outlineCurves } from '../../plane';
 import type { Draft } from '../../project';
 import { type Box, placedDrawings, uprightPlaces } from '../../sheets';
+import { pictureShown, useSewingRun } from '../stations/sew/sewing-run';
 import type { Station } from '../store/stations';
 import { apart } from './apart';
 import { boxRound, curvesBox } from './bounds';
@@ -16,6 +17,7 @@ import { figureShape } from './drawings/figure-shape';
 import { LayDrawing, layBox } from './drawings/LayDrawing';
 import { LegDrawing } from './drawings/LegDrawing';
 import { SheetsDrawing } from './drawings/SheetsDrawing';
+import { StepDrawing } from './drawings/StepDrawing';
 import { figureBox } from './drawings/tape-paths';
 
 /** What the table shows at a station, and the box that holds it. */
@@ -74,5 +76,10 @@ export const STATION_DRAWINGS: Readonly<Record<Station, StationDrawing>> = {
       const drawn = placedDrawings(printed, sheets.places).flatMap(({ paths }) => paths.flatMap((path) => path.curves));
       return boxRound([curvesBox(drawn), ...sheets.sheets.map((sheet) => sheet.window)]);
     },
+  },
+  sew: {
+    Drawing: StepDrawing,
+    says: 'The picture of this step of the sewing',
+    box: (draft) => pictureShown(draft, useSewingRun.getState().shown).box,
   },
 };

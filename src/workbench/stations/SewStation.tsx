@@ -1,0 +1,31 @@
+import { say } from '../../length';
+import { SwitchField } from '../fields/SwitchField';
+import { useBench } from '../store/bench';
+import { AllCautions } from './Cautions';
+import { SewingList } from './sew/SewingList';
+import { StepWords } from './sew/StepWords';
+
+const MACHINES = [
+  { key: 'plain', name: 'plain machine' },
+  { key: 'serger', name: 'serger too' },
+];
+
+/** The order of work for these choices, a step at a time; its picture lies on the table. */
+export function SewStation() {
+  const machine = useBench((state) => state.project.sewing.machine);
+  const choose = useBench((state) => state.choose);
+  return (
+    <>
+      <StepWords />
+      <SwitchField
+        path="sewing.machine"
+        choices={MACHINES}
+        chosen={machine}
+        help={say`A plain machine with zigzag sews everything; a serger finishes edges, and seams of knit, in one go.`}
+        onPick={(key) => choose('sewing.machine', key)}
+      />
+      <SewingList />
+      <AllCautions />
+    </>
+  );
+}

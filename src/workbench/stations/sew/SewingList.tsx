@@ -1,0 +1,32 @@
+import { useBench } from '../../store/bench';
+import { stepShown, stepsOf, useSewingRun } from './sewing-run';
+import { sewingTime } from './sewing-time';
+
+/** All steps in order, to go to any of them, and how long the whole takes. */
+export function SewingList() {
+  const draft = useBench((state) => state.draft);
+  const shown = useSewingRun((state) => state.shown);
+  const show = useSewingRun((state) => state.show);
+  const steps = stepsOf(draft);
+  const here = stepShown(draft, shown);
+  return (
+    <details className="sew-list">
+      <summary>All {steps.length} steps</summary>
+      <ol>
+        {steps.map((step) => (
+          <li key={step.id}>
+            <button
+              type="button"
+              className="plain-link"
+              aria-current={step === here ? 'step' : undefined}
+              onClick={() => show(step.id)}
+            >
+              {step.title}
+            </button>
+          </li>
+        ))}
+      </ol>
+      <p className="quiet">{sewingTime(steps)}</p>
+    </details>
+  );
+}

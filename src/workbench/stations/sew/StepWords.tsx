@@ -1,0 +1,66 @@
+import { useRef } from 'react';
+import { plain, printPhrase } from '../../../length';
+import { stepMinutes } from '../../../sewing';
+import { useBench } from '../../store/bench';
+import { moveSewing, stepShown, stepsOf, useSewingRun } from './sewing-run';
+
+/** The step that is shown, in words, with the way to the next and back. */
+export function StepWords() {
+  const draft = useBench((state) => state.draft);
+  const units = useBench((state) => state.project.units);
+  const shown = useSewingRun((state) => state.shown);
+  const title = useRef<HTMLHeadingElement>(null);
+  const step = stepShown(draft, shown);
+  const steps = stepsOf(draft);
+  const number = steps.indexOf(step) + 1;
+  // A button that is used up can't keep the focus; the step's title takes it, and is read out.
+  const move = (by: 1 | -1) => {
+    moveSewing(by);
+    title.current?.focus({ preventScroll: true });
+  };
+  return (
+    <section className="sew-step" aria-label="Step of the sewing">
+      <p className="sew-run">
+        <button type="button" className="tool" disabled={number === 1} onClick={() => move(-1)}>
+          Back
+        </button>
+        <button type="button" className="tool" disabled={number === steps.length} onClick={() => move(1)}>
+          Next
+        </button>
+        <span className="quiet" role="status">
+          Step {number} of {steps.length}
+        </span>
+      </p>
+      <h3 ref={title} tabIndex={-1}>
+        {step.title}
+      </h3>
+      <ol>
+        {step.tasks.map((task) => (
+          <li key={printPhrase(task, 'cm')}>{printPhrase(task, units)}</li>
+        ))}
+      </ol>
+      {step.why.length > 0 && <p className="quiet">Why: {printPhrase(step.why, units)}</p>}
+      {step.settings.length > 0 && (
+        <dl>
+          {step.settings.map(({ name, value, source }) => (
+            <div key={name}>
+              <dt>{name}</dt>
+              <dd>
+                {value} <span className="quiet">({source})</span>
+              </dd>
+            </div>
+          ))}
+        </dl>
+      )}
+      <p>
+        <strong>See:</strong> {printPhrase(step.check, units)}
+      </p>
+      {step.mind.length > 0 && (
+        <p className="sew-mind">
+          <strong>Mind:</strong> {printPhrase(step.mind, units)}
+        </p>
+      )}
+      <p className="quiet">About {plain(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)} minutes (practice).</p>
+    </section>
+  );
+}

@@ -1,0 +1,61 @@
+import { useId } from 'react';
+import { printPhrase, type Units } from '../../../length';
+import type { Point } from '../../../plane';
+import type { PictureItem } from '../../../sewing';
+import { pictureShown, useSewingRun } from '../../stations/sew/sewing-run';
+import { useBench } from '../../store/bench';
+import { polygonText } from '../path-text';
+import type { DrawingProps } from './drawing-props';
+
+/** The picture of the sewing step that is shown, to the scale of the pattern. */
+export function StepDrawing({ draft }: DrawingProps) {
+  const id = useId();
+  const units = useBench((state) => state.project.units);
+  const shown = useSewingRun((state) => state.shown);
+  const { panels } = pictureShown(draft, shown);
+  return panels.map(({ window: { left, top, right, bottom }, items }) => {
+    const clip = `${id}${left} ${top}`;
+    return (
+      <g key={clip}>
+        <clipPath id={clip}>
+          <rect x={left} y={top} width={right - left} height={bottom - top} />
+        </clipPath>
+        <g clipPath={`url("#${clip}")`}>
+          {items.map((item, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: what is drawn has no name, and its order is all it has
+            <Item key={i} item={item} units={units} />
+          ))}
+        </g>
+      </g>
+    );
+  });
+}
+
+function Item({ item, units }: { readonly item: PictureItem; readonly units: Units }) {
+  switch (item.kind) {
+    case 'area':
+      return (
+        <>
+          <path className={`face face-${item.face}`} d={polygonText(item.points)} />
+          {item.hatch.length > 0 && (
+            <path className={`face-hatch hatch-${item.face}`} d={item.hatch.map((stroke) => run(stroke)).join('')} />
+          )}
+        </>
+      );
+    case 'line':
+      return <path className={`sewn sewn-${item.line}`} d={run(item.points)} />;
+    case 'sign':
+      return <path className="line-solid" d={polygonText(item.points)} />;
+    case 'word':
+      return (
+        <text className="sewn-word" x={item.at.x} y={item.at.y} fontSize={item.size} textAnchor={ANCHORS[item.align]}>
+          {printPhrase(item.text, units)}
+        </text>
+      );
+  }
+}
+
+const ANCHORS = { left: 'start', middle: 'middle', right: 'end' } as const;
+const n = (value: number): string => String(Math.round(value * 100) / 100);
+const run = (points: readonly Point[]): string =>
+  points.length === 0 ? '' : `M${points.map((p) => `${n(p.x)} ${n(p.y)}`).join('L')}`;

@@ -1,0 +1,52 @@
+import { act, cleanup, render, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { stepsOf, useSewingRun } from '../../src/workbench/stations/sew/sewing-run';
+import { useBench } from '../../src/workbench/store/bench';
+import { Workbench } from '../../src/workbench/Workbench';
+
+const start = useBench.getInitialState();
+
+beforeEach(() => {
+  useBench.setState({ ...start, station: 'sew' }, true);
+  useSewingRun.setState({ shown: undefined });
+});
+afterEach(cleanup);
+
+const step = () => screen.getByRole('region', { name: 'Step of the sewing' });
+const drawing = () => screen.getByRole('main', { name: 'Table' }).querySelector('svg[role="img"]');
+
+describe('the station Sew', () => {
+  it('goes through the steps by Next and Back, the picture with them', async () => {
+    render(<Workbench />);
+    const steps = stepsOf(useBench.getState().draft);
+    expect(within(step()).getByRole('heading')).toHaveProperty('textContent', steps[0]?.title);
+    const before = drawing()?.getAttribute('aria-label');
+    await userEvent.click(within(step()).getByRole('button', { name: 'Next' }));
+    expect(within(step()).getByRole('heading').textContent).toBe(steps[1]?.title);
+    expect(within(step()).getByRole('status').textContent).toBe(`Step 2 of ${steps.length}`);
+    expect(document.activeElement).toBe(within(step()).getByRole('heading'));
+    expect(drawing()?.getAttribute('aria-label')).not.toBe(before);
+    expect(drawing()?.querySelectorAll('.face').length).toBeGreaterThan(0);
+    await userEvent.click(within(step()).getByRole('button', { name: 'Back' }));
+    expect(within(step()).getByRole('heading').textContent).toBe(steps[0]?.title);
+  });
+
+  it('stays at its step when a choice changes the ones before it', async () => {
+    render(<Workbench />);
+    act(() => useSewingRun.getState().show('inseams'));
+    act(() => useBench.getState().choose('pocket', { width: 150, height: 165, facing: 30, part: 'back', count: 1 }));
+    expect((await screen.findByRole('heading', { name: 'Sew the inseams' })).textContent).toBe('Sew the inseams');
+  });
+
+  it('changes the settings with the machine, as one change to undo', async () => {
+    render(<Workbench />);
+    act(() => useSewingRun.getState().show('inseams'));
+    act(() => useBench.getState().choose('cloth.kind', 'knit'));
+    expect(await screen.findByText(/narrow zigzag, 2.5 mm long/)).toBeTruthy();
+    await userEvent.click(screen.getByRole('radio', { name: 'serger too' }));
+    expect(screen.getByText(/4 threads/)).toBeTruthy();
+    act(() => useBench.getState().undo());
+    expect(useBench.getState().project.sewing.machine).toBe('plain');
+  });
+});
