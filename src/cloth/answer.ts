@@ -4,7 +4,7 @@ import type { LayPiece } from './lay-piece';
 import type { Lay, LayAnswer, LayCloth, Layout } from './types';
 
 /** The layouts, the one that is quickest to cut first: a fold gives both legs at one cut. */
-export const LAYOUTS = ['foldedLengthwise', 'foldedCrosswise', 'single'] as const satisfies readonly Layout[];
+const LAYOUTS = ['foldedLengthwise', 'foldedCrosswise', 'single'] as const satisfies readonly Layout[];
 
 /** Folded cloth is cut once instead of twice; that is worth this much of it (practice). */
 const WORTH_A_FOLD: Mm = 50;

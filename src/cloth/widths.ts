@@ -7,7 +7,7 @@ import type { LayAnswer, LayCloth, Layout } from './types';
  * Widths in which cloth is sold: 36, 45 and 60 in of the published 35/36 … 66; in metres from memory, with the 112 cm in
  * which 44 in is sold there.
  */
-export const COMMON_WIDTHS: Readonly<Record<Units, readonly Mm[]>> = {
+const COMMON_WIDTHS: Readonly<Record<Units, readonly Mm[]>> = {
   cm: [900, 1120, 1150, 1400, 1500],
   inch: [36, 45, 60].map((inches) => inches * MM_PER_INCH),
 };
