@@ -10,8 +10,10 @@ import {
   moved,
   type Outline,
   type Point,
+  pathEnd,
   pathReverse,
   point,
+  slantExcess,
   straight,
   unit,
 } from '../plane';
@@ -87,7 +89,13 @@ function blockOf(p: Proportions, f: PartFigures): Block {
   const centreWay = unit({ x: hipCentre.x - waistCentre.x, y: hipCentre.y - waistCentre.y });
   const curveEnd = moved(hipCentre, centreWay, (p.crotchLevel - f.curveRise - p.hipLevel) / centreWay.y);
   const crotchPoint = at(f.width + f.extension, p.crotchLevel + f.crotchDrop);
-  const inseam = inseamLine(crotchPoint, at(f.crease + f.knee / 2, p.kneeLevel), at(f.crease + f.hem / 2, p.hemLevel));
+  const inseam = inseamLine(
+    crotchPoint,
+    at(f.crease + f.knee / 2, p.kneeLevel),
+    at(f.crease + f.hem / 2, p.hemLevel),
+    f.outwards,
+  );
+  const hem = pathEnd(inseam);
   const crotch = crotchCurve(curveEnd, centreWay, crotchPoint, curveTangent(inseam[0] as Curve, 0), f.outwards);
   const side = sideLine(p, f, at);
   const waist = waistLine(at(p.side, 0), waistCentre, centreWay, f.outwards);
@@ -96,7 +104,7 @@ function blockOf(p: Proportions, f: PartFigures): Block {
     { name: 'centre', curves: [straight(waistCentre, curveEnd)] },
     { name: 'crotch', curves: [crotch] },
     { name: 'inseam', curves: inseam },
-    { name: 'hem', curves: [straight(at(f.crease + f.hem / 2, p.hemLevel), at(f.crease - f.hem / 2, p.hemLevel))] },
+    { name: 'hem', curves: [straight(hem, at(f.crease - f.hem / 2, p.hemLevel))] },
     { name: 'side', curves: side },
   ];
   return {
@@ -118,12 +126,26 @@ function blockOf(p: Proportions, f: PartFigures): Block {
 const KNEE_SLANT = 0.3;
 const RUN_OUT = 0.35;
 const THIGH_HOLLOW: Hollow = { excess: 0.25, startHandle: 0.36, endHandle: 0.2 };
+/** Of the thigh's slant over the calf's: the hollow ends at the knee with a slant of its own. */
+const THIGH_EXCESS = THIGH_HOLLOW.excess * (1 - KNEE_SLANT);
 /** The excess makes the calf start with the slant that the thigh ends with. */
 const CALF_HOLLOW: Hollow = { excess: 1 / RUN_OUT, startHandle: 0.22, endHandle: 0.4 };
 
-/** The inseam, hollow all the way down, without a corner at the knee. */
-function inseamLine(top: Point, knee: Point, hem: Point): readonly Curve[] {
-  const [thigh, calf] = [chordSlant(top, knee), chordSlant(knee, hem)];
+/**
+ * The steepest slant with which an inseam may leave the crotch point: the crotch curve arrives square to it, and would
+ * arrive as a hook (practice; the check's limit is 20°).
+ */
+export const STEEPEST_INSEAM = Math.tan((18.5 * Math.PI) / 180);
+
+/**
+ * The inseam, hollow all the way down, without a corner at the knee. Where a full thigh stands over a near knee it would
+ * leave the crotch too steeply: there knee and hem are let out at the inseam as far as that needs (practice).
+ */
+function inseamLine(top: Point, slimKnee: Point, slimHem: Point, outwards: 1 | -1): readonly Curve[] {
+  const calf = chordSlant(slimKnee, slimHem);
+  const letOut = outwards * slantExcess(top, slimKnee, calf, STEEPEST_INSEAM, THIGH_EXCESS);
+  const [knee, hem] = [point(slimKnee.x + letOut, slimKnee.y), point(slimHem.x + letOut, slimHem.y)];
+  const thigh = chordSlant(top, knee);
   const bend = KNEE_SLANT * (thigh - calf);
   return [hollowLine(top, knee, calf + bend, THIGH_HOLLOW), hollowLine(knee, hem, calf - RUN_OUT * bend, CALF_HOLLOW)];
 }

@@ -3,10 +3,10 @@ import { type Curve, curveFrom, distance, linesMeet, moved, type Point, subtract
 /** The quarter-ellipse's handle, as a share of a leg of the corner: for a corner with equal legs. */
 const ELLIPSE = 0.552;
 /** A short leg beside a long one takes a longer handle, or the curve would turn sharply at its upper end. */
-const UNEVEN = 0.2;
-const LONGEST = 0.9;
+const UNEVEN = 0.6;
+const LONGEST = 0.95;
 /** The long leg's handle is shorter in turn: the curve keeps off its corner and arrives flat. */
-const ARRIVING = 0.3;
+const ARRIVING = 1.1;
 
 /**
  * The crotch curve: from the end of the straight centre line to the crotch point.

@@ -1,3 +1,4 @@
+export { STEEPEST_INSEAM } from './construct';
 export { blocksCorrected, type CorrectedBlocks, type Corrections, NO_CORRECTIONS } from './corrections';
 export { correctionsWorking } from './corrections-working';
 export { crotchCorner } from './crotch';

@@ -59,7 +59,7 @@ const LEAST_RAISE = 15;
 const STEEPEST_BACK = 8;
 const STEEPEST_FRONT = 4;
 /** The back curve needs this share of its extension below the hip line, or it turns too sharply to be sewn smoothly. */
-const ROOM_FOR_BACK_CURVE = 0.635;
+const ROOM_FOR_BACK_CURVE = 0.7;
 /**
  * What λ = ±1 changes: crotch depth, back raise and front drop in mm, extensions as shares. Most of a missing length is
  * found in depth and front extension, little in the raise: so the waist edge stays level at the side, and 98.7 % of the
@@ -68,8 +68,8 @@ const ROOM_FOR_BACK_CURVE = 0.635;
 const FIT_DEPTH = 29;
 const FIT_RAISE = 6;
 const FIT_DROP = 3;
-const FIT_FRONT = 0.65;
-const FIT_BACK = 0.42;
+const FIT_FRONT = 0.8;
+const FIT_BACK = 0.52;
 /** A dart takes in 25 mm at most; two have room in front, three behind (practice). */
 const WIDEST_DART = 25;
 const DARTS_FRONT = 2;

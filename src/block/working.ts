@@ -1,8 +1,8 @@
 import type { Body } from '../body';
 import { mm, number, type Phrase, say } from '../length';
-import { type Edge, outlineEdge, pathLength, pathThrough, type WorkingStep } from '../plane';
+import { type Edge, outlineEdge, pathEnd, pathLength, pathThrough, type WorkingStep } from '../plane';
 import type { DraftedBlocks } from './draft';
-import type { BlockOptions } from './proportions';
+import type { BlockOptions, Proportions } from './proportions';
 import type { Block, BlockEdge, Blocks } from './types';
 
 /**
@@ -32,6 +32,7 @@ export function blockWorking(
     formula,
     lines,
   });
+  const letOut = kneeLetOut(front, p) + kneeLetOut(back, p);
   const quarter = (body.hipGirth + options.hipEase) / 4;
   return [
     step(
@@ -99,8 +100,8 @@ export function blockWorking(
     ...fitStep(blocks, both('crotch'), step),
     step(
       'knee',
-      say`The knee line lies ${mm(p.kneeLevel)} below the waist; the block is ${mm(p.kneeFront + p.kneeBack)} round there, ${mm(p.hemFront + p.hemBack)} at the ankle.`,
-      say`knee ${mm(body.kneeGirth)} + ${mm(110 * p.k)}`,
+      say`The knee line lies ${mm(p.kneeLevel)} below the waist; the block is ${mm(p.kneeFront + p.kneeBack + letOut)} round there, ${mm(p.hemFront + p.hemBack + letOut)} at the ankle.${letOutPart(letOut)}`,
+      say`knee ${mm(body.kneeGirth)} + ${mm(110 * p.k)}${letOut < TOLD ? [] : say` + ${mm(letOut)}`}`,
       level('knee', p.kneeLevel),
     ),
     step(
@@ -116,6 +117,21 @@ const named = (block: Block, name: BlockEdge): Edge => ({
   name: `${block.part} ${name}`,
   curves: outlineEdge(block.edges, name).curves,
 });
+
+/** Less isn't told: nobody could draw it. */
+const TOLD = 0.05;
+
+/** How far the knee was let out at the inseam, so that the crotch curve arrives nearly level. */
+function kneeLetOut(block: Block, p: Proportions): number {
+  const [crease, knee] = block.part === 'front' ? [p.creaseFront, p.kneeFront] : [p.creaseBack, p.kneeBack];
+  const inseam = outlineEdge(block.edges, 'inseam').curves;
+  return Math.abs(pathEnd(inseam.slice(0, 1)).x) - (crease + knee / 2);
+}
+
+const letOutPart = (letOut: number): Phrase =>
+  letOut < TOLD
+    ? []
+    : say` For a full thigh over a near knee the inseams are let out by ${mm(letOut)}, or the crotch would end in a hook.`;
 
 const darts = (block: Block): readonly Edge[] =>
   block.darts.map((dart, i) => ({

@@ -1,6 +1,7 @@
 import type { Block } from '../block';
 import { type Mm, mm, Refusal, say } from '../length';
 import {
+  between,
   type Curve,
   distance,
   outlineEdge,
@@ -13,6 +14,7 @@ import {
   pathStartWay,
   solveBetween,
   straight,
+  TOLERANCE,
   turnBetween,
   turned,
 } from '../plane';
@@ -53,8 +55,9 @@ export function legFrom(joined: JoinedBlocks, choices: LegChoices): Leg {
   const inseams = kneesLetOut(shapedInseams(joined, choices), joined, choices.kneesOut);
   const cut = { front: inseamCut(inseams.front, choices.inseam), back: inseamCut(inseams.back, choices.inseam) };
   const centres = centresOf(joined, choices.straighten, choices.raiseWaist);
+  const leaned = asItLeaned(joined, choices, cut);
   const front = halfOf(joined.front, centres.front, cut.front);
-  const back = halfOf(joined.back, centres.back, cut.back);
+  const back = halfAtLength(halfOf(joined.back, centres.back, cut.back), leaned + MOST_CHANGE - halfLength(front));
   const kneeLevel = joined.front.kneeLevel;
   return {
     front,
@@ -71,7 +74,7 @@ export function legFrom(joined: JoinedBlocks, choices: LegChoices): Leg {
     gapAtKnee: joined.gapAtKnee,
     gapAtHem: joined.gapAtHem,
     backCrotchDrop: inseams.backCrotchDrop,
-    crotchChange: legCrotchLength(front, back) - asItLeaned(joined, choices, cut),
+    crotchChange: legCrotchLength(front, back) - leaned,
     takenOffEachSide: inseams.takenOffEachSide,
     joined: { front: blockCurves(joined.front), back: blockCurves(joined.back) },
   };
@@ -79,8 +82,39 @@ export function legFrom(joined: JoinedBlocks, choices: LegChoices): Leg {
 
 /** Waist edge to waist edge through the crotch, along the finished lines. */
 export function legCrotchLength(front: LegHalf, back: LegHalf): Mm {
-  const half = (h: LegHalf) => distance(h.waistPoint, h.curveEnd) + pathLength(h.crotch);
-  return half(front) + half(back);
+  return halfLength(front) + halfLength(back);
+}
+
+const halfLength = (half: LegHalf): Mm => distance(half.waistPoint, half.curveEnd) + pathLength(half.crotch);
+
+const MOST_CHANGE = 2;
+const UPPER_PART = 0.2;
+/** The back curve's handles may be shortened to this share of theirs; more would make it flat in the middle. */
+const SHORTEST_HANDLES = 0.4;
+
+/**
+ * Straightening lengthens the crotch seam by some millimetres; the back curve, which has the room, is drawn that much
+ * rounder (practice), so that the seam stays as long as it was on the body.
+ *
+ * @param half the back, straightened
+ * @param wanted its part of the crotch length
+ */
+function halfAtLength(half: LegHalf, wanted: Mm): LegHalf {
+  const [first, ...rest] = half.crotch;
+  if (!first || halfLength(half) <= wanted + TOLERANCE.arcLength) return half;
+  const at = (share: number): LegHalf => ({
+    ...half,
+    crotch: [
+      [
+        first[0],
+        between(first[0], first[1], 1 - UPPER_PART * (1 - share)),
+        between(first[3], first[2], share),
+        first[3],
+      ],
+      ...rest,
+    ],
+  });
+  return at(solveBetween((share) => halfLength(at(share)) - wanted, SHORTEST_HANDLES, 1, TOLERANCE.solved));
 }
 
 function asItLeaned(
@@ -114,12 +148,13 @@ function halfOf(block: Block, centre: Centre, inseam: readonly Curve[]): LegHalf
 }
 
 function shapedInseams(joined: JoinedBlocks, choices: LegChoices): Inseams {
-  const { shape, ankleInseam, lowerCrotch } = choices;
+  const { shape, ankleInseam: length, lowerCrotch } = choices;
   const thigh = thighLineOf(joined);
   if (typeof shape === 'string') {
-    return inseamsOf(joined, shape, pyjamaHem(thigh, choices.footEntryGirth), ankleInseam, lowerCrotch);
+    const hemWidth = pyjamaHem(thigh, choices.footEntryGirth);
+    return inseamsOf(joined, { shape, hemWidth, hemChosen: false, length, lowerCrotch });
   }
-  const at = (hem: Mm) => inseamsOf(joined, 'pyjama', hem, ankleInseam, lowerCrotch);
+  const at = (hemWidth: Mm) => inseamsOf(joined, { shape: 'pyjama', hemWidth, hemChosen: true, length, lowerCrotch });
   const finished = (hem: Mm) => hemWidth(at(hem), choices.inseam);
   const [narrowest, widest] = [HEM_SEARCH[0] * thigh, HEM_SEARCH[1] * thigh];
   const [least, most] = [finished(narrowest), finished(widest)];

@@ -1,14 +1,15 @@
+import { STEEPEST_INSEAM } from '../block';
 import type { Mm } from '../length';
 import {
   type Curve,
-  chordSlant,
   curveFrom,
   curveLength,
+  curveMap,
   curveMeetsLine,
   curvePoint,
   distance,
   downWith,
-  hollowLine,
+  hollowLineWithin,
   outlineEdge,
   type Point,
   pathEnd,
@@ -17,6 +18,7 @@ import {
   pathStart,
   pathUpTo,
   point,
+  slantExcess,
   solveBetween,
   straight,
   TOLERANCE,
@@ -48,31 +50,45 @@ const FOOT_ROOM = 40;
 export const pyjamaHem = (thighLine: Mm, footEntry: Mm): Mm =>
   Math.max(PYJAMA_TAPER * thighLine, footEntry + FOOT_ROOM);
 
+/** What a leg is drawn by at ankle length. */
+export interface InseamChoices {
+  /** `block`: the block's own lines; `straight`: upright below the knee; `pyjama`: one hollow line, upright at the hem. */
+  readonly shape: Shape;
+  /** Finished hem at the ankle, for `pyjama`. */
+  readonly hemWidth: Mm;
+  /** A chosen hem is kept, however steep the inseams must start for it; otherwise it is let out. */
+  readonly hemChosen: boolean;
+  /** The inseam at the ankle. */
+  readonly length: Mm;
+  /** How far both crotch points are lowered. */
+  readonly lowerCrotch: Mm;
+}
+
 /**
  * The inseams of the chosen shape at ankle length. The back crotch point is dropped until both are equally long.
  *
+ * None leaves the crotch steeper than a block's inseam may ({@link STEEPEST_INSEAM}): where it would, it is hollowed
+ * less, then knee or hem are let out (practice). Only a chosen hem is kept.
+ *
  * @param joined the joined and spread blocks
- * @param shape `block`: the block's own lines; `straight`: upright below the knee; `pyjama`: one hollow line, upright at the hem
- * @param hemWidth finished hem at the ankle, for `pyjama`
- * @param length the inseam at the ankle
- * @param lowerCrotch how far both crotch points are lowered
+ * @param choices shape, hem, length and crotch
  */
-export function inseamsOf(joined: JoinedBlocks, shape: Shape, hemWidth: Mm, length: Mm, lowerCrotch: Mm): Inseams {
+export function inseamsOf(joined: JoinedBlocks, choices: InseamChoices): Inseams {
+  const { shape, hemWidth, hemChosen, length, lowerCrotch } = choices;
+  if (shape === 'block') return blockInseams(joined, lowerCrotch);
   const ends = blockEnds(joined);
   const frontTop = point(ends.frontCrotch.x, ends.frontCrotch.y + lowerCrotch);
   const backTop = (drop: Mm) => point(ends.backCrotch.x, frontTop.y + drop);
-  if (shape === 'block' && lowerCrotch === 0) {
-    const [front, back] = [inseamOf(joined, 'front'), inseamOf(joined, 'back')];
-    return { front, back, backCrotchDrop: ends.backCrotch.y - ends.frontCrotch.y, takenOffEachSide: 0 };
-  }
   const takenOff = shape === 'pyjama' ? (ends.frontHem.x - ends.backHem.x - hemWidth) / 2 : 0;
   const line = (top: Point, part: 'front' | 'back', hemLevel: Mm): readonly Curve[] => {
-    const hem = part === 'front' ? ends.frontHem.x - takenOff : ends.backHem.x + takenOff;
-    if (shape === 'pyjama') return [hollowLine(top, point(hem, hemLevel), 0)];
-    const knee = pointAtLevel(inseamOf(joined, part), joined[part].kneeLevel);
-    if (shape === 'straight') return [hollowLine(top, knee, 0), straight(knee, point(knee.x, hemLevel))];
-    const end = point(hem, hemLevel);
-    return [hollowLine(top, knee, chordSlant(knee, end)), straight(knee, end)];
+    const outwards = part === 'front' ? 1 : -1;
+    const letOut = (at: Point) => point(at.x + outwards * slantExcess(top, at, 0, STEEPEST_INSEAM), at.y);
+    if (shape === 'pyjama') {
+      const hem = point(part === 'front' ? ends.frontHem.x - takenOff : ends.backHem.x + takenOff, hemLevel);
+      return [hollowLineWithin(top, hemChosen ? hem : letOut(hem), 0, STEEPEST_INSEAM)];
+    }
+    const knee = letOut(pointAtLevel(inseamOf(joined, part), joined[part].kneeLevel));
+    return [hollowLineWithin(top, knee, 0, STEEPEST_INSEAM), straight(knee, point(knee.x, hemLevel))];
   };
   const frontLevel = (level: Mm) => pathLength(line(frontTop, 'front', level));
   const hemLevel = solveBetween(
@@ -93,6 +109,23 @@ export function inseamsOf(joined: JoinedBlocks, shape: Shape, hemWidth: Mm, leng
     backCrotchDrop: drop,
     takenOffEachSide: takenOff,
   };
+}
+
+/**
+ * The blocks' own inseams. A lowered crotch shortens them in every direction alike, up from the hem: they keep all their
+ * angles, so that the crotch curves arrive as they did, and stay as long as each other.
+ */
+function blockInseams(joined: JoinedBlocks, lowerCrotch: Mm): Inseams {
+  const [front, back] = [inseamOf(joined, 'front'), inseamOf(joined, 'back')];
+  const shortened = 1 - lowerCrotch / (pathEnd(front).y - pathStart(front).y);
+  const lowered = (inseam: readonly Curve[]): readonly Curve[] => {
+    const [top, hem] = [pathStart(inseam), pathEnd(inseam)];
+    const place = (p: Point) => point(top.x + shortened * (p.x - top.x), hem.y - shortened * (hem.y - p.y));
+    return inseam.map((curve) => curveMap(curve, place));
+  };
+  const lines = lowerCrotch === 0 ? { front, back } : { front: lowered(front), back: lowered(back) };
+  const wider = pathEnd(lines.front).x - pathEnd(front).x - (pathEnd(lines.back).x - pathEnd(back).x);
+  return { ...lines, backCrotchDrop: pathStart(lines.back).y - pathStart(lines.front).y, takenOffEachSide: -wider / 2 };
 }
 
 /** The width from crotch point to crotch point. */

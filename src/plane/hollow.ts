@@ -48,3 +48,42 @@ export function hollowLine(from: Point, to: Point, end: Slant, hollow: Hollow = 
     handle(end, hollow.endHandle),
   );
 }
+
+/** The least excess: a hollow that a hand still sees, with its bend just above the lower end. */
+const LEAST_EXCESS = 0.15;
+
+/**
+ * A lounge pant's inseam that starts no steeper than it may: where its hollow would, it is hollowed less, but never
+ * less than a hand still sees. Whether even that is too steep, {@link slantExcess} tells.
+ *
+ * @param from upper end
+ * @param to lower end
+ * @param end slant at the lower end (0 = upright)
+ * @param steepest the slant at which it may start
+ */
+export function hollowLineWithin(from: Point, to: Point, end: Slant, steepest: Slant): Curve {
+  const chord = chordSlant(from, to);
+  const bend = Math.abs(chord - end);
+  const allowed = bend < 1e-9 ? LEG_HOLLOW.excess : (steepest - Math.abs(chord)) / bend;
+  const excess = Math.min(LEG_HOLLOW.excess, Math.max(LEAST_EXCESS, allowed));
+  return hollowLine(from, to, end, { ...LEG_HOLLOW, excess, endHandle: endHandleFor(excess) });
+}
+
+/** The longest lower handle, up to the usual one, with which a line of this excess bends one way only. */
+const endHandleFor = (excess: number): number => Math.min(LEG_HOLLOW.endHandle, excess / (1 + excess));
+
+/**
+ * How far to the side the lower end of a hollow line must move, towards its upper end, so that the line starts no
+ * steeper than it may; 0 where it doesn't.
+ *
+ * @param from upper end
+ * @param to lower end
+ * @param end slant at the lower end, signed as the chord's
+ * @param steepest the slant at which it may start
+ * @param excess of the hollow; the least one where it isn't given
+ */
+export function slantExcess(from: Point, to: Point, end: Slant, steepest: Slant, excess = LEAST_EXCESS): Mm {
+  const chord = chordSlant(from, to);
+  const along = chord < 0 ? -end : end;
+  return Math.max(0, Math.abs(chord) - (steepest + excess * along) / (1 + excess)) * (to.y - from.y);
+}

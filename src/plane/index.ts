@@ -13,7 +13,7 @@ export {
   curveTimeAt,
   straight,
 } from './curve';
-export { chordSlant, downWith, type Hollow, hollowLine, type Slant } from './hollow';
+export { chordSlant, downWith, type Hollow, hollowLine, hollowLineWithin, type Slant, slantExcess } from './hollow';
 export { outlineArea, outlineCrossings } from './meetings';
 export { turnBetween } from './parallel';
 export { parallelOutline } from './parallel-outline';
