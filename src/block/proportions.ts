@@ -60,6 +60,8 @@ const STEEPEST_BACK = 8;
 const STEEPEST_FRONT = 4;
 /** The back curve needs this share of its extension below the hip line, or it turns too sharply to be sewn smoothly. */
 const ROOM_FOR_BACK_CURVE = 0.7;
+/** However short the rise, the hip line stays this far below the waist: the centre lines turn about it (practice). */
+const HIGHEST_HIP = 15;
 /**
  * What λ = ±1 changes: crotch depth, back raise and front drop in mm, extensions as shares. Most of a missing length is
  * found in depth and front extension, little in the raise: so the waist edge stays level at the side, and 98.7 % of the
@@ -103,7 +105,10 @@ export function proportionsOf(body: Body, options: BlockOptions, fit: number, sh
   const crotchLevel = body.bodyRise + riseEase + FIT_DEPTH * fit * k;
   const extensionFront = 0.28 * frontNet * (1 + FIT_FRONT * fit) + shift;
   const extensionBack = 0.54 * backNet * (1 + FIT_BACK * fit) - shift;
-  const hipLevel = Math.min(body.hipDepth, crotchLevel - ROOM_FOR_BACK_CURVE * extensionBack);
+  const hipLevel = Math.max(
+    Math.min(body.hipDepth, crotchLevel - ROOM_FOR_BACK_CURVE * extensionBack),
+    HIGHEST_HIP * k,
+  );
   const frontDrop = clamp(8 - FIT_DROP * fit, 2, 14) * k - Math.min(16, abdomen / 4);
   const backRaise = clamp((30 + FIT_RAISE * fit) * k, LEAST_RAISE, 45);
   const shaping = waistShaping(

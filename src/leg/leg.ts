@@ -90,18 +90,19 @@ const halfLength = (half: LegHalf): Mm => distance(half.waistPoint, half.curveEn
 const MOST_CHANGE = 2;
 const UPPER_PART = 0.2;
 /** The back curve's handles may be shortened to this share of theirs; more would make it flat in the middle. */
-const SHORTEST_HANDLES = 0.4;
+const SHORTEST_HANDLES = 0.75;
 
 /**
  * Straightening lengthens the crotch seam by some millimetres; the back curve, which has the room, is drawn that much
- * rounder (practice), so that the seam stays as long as it was on the body.
+ * rounder (practice), so that the seam stays as long as it was on the body. A traced curve of several parts is kept as
+ * it was traced: it would get a kink.
  *
  * @param half the back, straightened
  * @param wanted its part of the crotch length
  */
 function halfAtLength(half: LegHalf, wanted: Mm): LegHalf {
   const [first, ...rest] = half.crotch;
-  if (!first || halfLength(half) <= wanted + TOLERANCE.arcLength) return half;
+  if (!first || rest.length > 0 || halfLength(half) <= wanted + TOLERANCE.arcLength) return half;
   const at = (share: number): LegHalf => ({
     ...half,
     crotch: [

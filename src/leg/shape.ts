@@ -16,6 +16,7 @@ import {
   pathEndWay,
   pathLength,
   pathStart,
+  pathStartWay,
   pathUpTo,
   point,
   slantExcess,
@@ -82,13 +83,14 @@ export function inseamsOf(joined: JoinedBlocks, choices: InseamChoices): Inseams
   const takenOff = shape === 'pyjama' ? (ends.frontHem.x - ends.backHem.x - hemWidth) / 2 : 0;
   const line = (top: Point, part: 'front' | 'back', hemLevel: Mm): readonly Curve[] => {
     const outwards = part === 'front' ? 1 : -1;
-    const letOut = (at: Point) => point(at.x + outwards * slantExcess(top, at, 0, STEEPEST_INSEAM), at.y);
+    const steepest = steepestOf(inseamOf(joined, part));
+    const letOut = (at: Point) => point(at.x + outwards * slantExcess(top, at, 0, steepest), at.y);
     if (shape === 'pyjama') {
       const hem = point(part === 'front' ? ends.frontHem.x - takenOff : ends.backHem.x + takenOff, hemLevel);
-      return [hollowLineWithin(top, hemChosen ? hem : letOut(hem), 0, STEEPEST_INSEAM)];
+      return [hollowLineWithin(top, hemChosen ? hem : letOut(hem), 0, steepest)];
     }
     const knee = letOut(pointAtLevel(inseamOf(joined, part), joined[part].kneeLevel));
-    return [hollowLineWithin(top, knee, 0, STEEPEST_INSEAM), straight(knee, point(knee.x, hemLevel))];
+    return [hollowLineWithin(top, knee, 0, steepest), straight(knee, point(knee.x, hemLevel))];
   };
   const frontLevel = (level: Mm) => pathLength(line(frontTop, 'front', level));
   const hemLevel = solveBetween(
@@ -109,6 +111,12 @@ export function inseamsOf(joined: JoinedBlocks, choices: InseamChoices): Inseams
     backCrotchDrop: drop,
     takenOffEachSide: takenOff,
   };
+}
+
+/** The slant at which a leg's inseam may start: a traced block that leaves its crotch steeper was drawn so, and may. */
+function steepestOf(own: readonly Curve[]): number {
+  const way = pathStartWay(own);
+  return way.y > 0 ? Math.max(STEEPEST_INSEAM, Math.abs(way.x) / way.y) : STEEPEST_INSEAM;
 }
 
 /**

@@ -79,7 +79,7 @@ describe('extensions beyond a quarter of the hip, hip 1000 mm', () => {
       .filter((_, i, all) => all.length < 100 || i % 150 === 0)
       .map(({ body }) => drafted(body).measures.backCrotchDrop);
     // Ours is solved, so that the inseams are equal: about as low, never above.
-    expect(Math.min(...drops)).toBeGreaterThan(0);
+    expect(Math.min(...drops)).toBeGreaterThan(-1e-6);
     const middle = [...drops].sort((a, b) => a - b)[Math.floor(drops.length / 2)] ?? 0;
     console.log(
       `back crotch drop: ${Math.min(...drops).toFixed(1)} – ${middle.toFixed(1)} – ${Math.max(...drops).toFixed(1)} mm`,

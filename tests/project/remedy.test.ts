@@ -104,7 +104,7 @@ describe('a remedy that is applied', () => {
     ['channels', { waist: { ...exampleProject.waist, turnOfCloth: 1 } }, 'waist.turnOfCloth'],
     ['leg-fits-cloth', { cloth: { ...exampleProject.cloth, width: 845 } }, 'leg.spread'],
     ['rise-ease', { leg: { ...exampleProject.leg, lowerCrotch: 60 } }, 'leg.lowerCrotch'],
-    ['crotch-ends', { leg: { ...exampleProject.leg, shape: 'straight' } }, 'leg.shape'],
+    ['crotch-ends', { leg: { ...exampleProject.leg, shape: { hemGirth: 380 } } }, 'leg.shape'],
   ])('brings %s from not good to good', (id, change, path) => {
     const project = { ...exampleProject, ...change };
     const before = named(project, id);
