@@ -50,7 +50,7 @@ export function hollowLine(from: Point, to: Point, end: Slant, hollow: Hollow = 
 }
 
 /** The least excess: a hollow that a hand still sees, with its bend just above the lower end. */
-const LEAST_EXCESS = 0.15;
+const LEAST_EXCESS = 0.26;
 
 /**
  * A lounge pant's inseam that starts no steeper than it may: where its hollow would, it is hollowed less, but never

@@ -60,16 +60,17 @@ function expectWholeOutlines(d: Draft) {
   expect(outlineCrossings(outlineCurves(stitching))).toEqual([]);
   const cutCrossings = outlineCrossings(outlineCurves(d.pieces[0]?.cutLine ?? [])).length;
   expect(d.checks.find((c) => c.id === 'cut-line-simple')?.verdict).toBe(cutCrossings === 0 ? 'good' : 'wrong');
-  // Only an allowance wider than the crotch curve's least radius can make the cut line cross itself.
-  if (d.project.allowances.crotch <= crotchRadius(d)) expect(cutCrossings).toBe(0);
+  // Only an allowance wider than the least radius of a hollow seam can make the cut line cross itself.
+  const { crotch, inseam: along } = d.project.allowances;
+  if (crotch <= leastRadius(d, 'crotch') && along <= leastRadius(d, 'inseam')) expect(cutCrossings).toBe(0);
   const inseam = (part: 'Front' | 'Back') => edgeLength(outlineEdge(stitching, `inseam${part}`));
   expect(Math.abs(inseam('Front') - inseam('Back'))).toBeLessThan(0.1);
   expect(Object.values(d.measures).every(Number.isFinite)).toBe(true);
 }
 
-/** The least radius of the two crotch curves. */
-function crotchRadius(d: Draft): number {
-  const curves = (['front', 'back'] as const).flatMap((part) => d.leg[part].crotch);
+/** The least radius of the two crotch curves, or of the two inseams. */
+function leastRadius(d: Draft, seam: 'crotch' | 'inseam'): number {
+  const curves = (['front', 'back'] as const).flatMap((part) => d.leg[part][seam]);
   const bends = curves.flatMap((curve) =>
     Array.from({ length: 101 }, (_, i) => Math.abs(curveCurvature(curve, i / 100))),
   );
