@@ -1,12 +1,15 @@
-import { number, say } from '../../length';
-import { PAPER_SIZES } from '../../sheets';
+import { formatLength, number, say } from '../../length';
+import { correctionRemarks, OWN_SIZE, PAPER_SIZES, printerTest } from '../../sheets';
+import { Group } from '../fields/Group';
 import { PickField } from '../fields/PickField';
 import { QuantityField } from '../fields/QuantityField';
+import { SwitchField } from '../fields/SwitchField';
 import { Take } from '../keep/Take';
 import { useBench } from '../store/bench';
-import { length } from '../store/quantity';
+import { barMeasured, length } from '../store/quantity';
+import { useFewestSheets } from './use-fewest-sheets';
 
-const PAPERS = PAPER_SIZES.map(({ name }) => ({ key: name, name }));
+const PAPERS = [...PAPER_SIZES.map(({ name }) => ({ key: name, name })), { key: OWN_SIZE, name: 'a size of your own' }];
 
 const ORIENTATIONS = [
   { key: 'auto', name: 'fewest sheets' },
@@ -14,8 +17,36 @@ const ORIENTATIONS = [
   { key: 'landscape', name: 'lying' },
 ];
 
+const SCALES = [
+  { key: '1', name: 'true size', scale: 1 },
+  { key: '1/2', name: 'half', scale: 1 / 2 },
+  { key: '1/3', name: 'a third', scale: 1 / 3 },
+  { key: '1/4', name: 'a quarter', scale: 1 / 4 },
+] as const;
+
+const ALLOWANCES = [
+  { key: 'scaled', name: 'as small' },
+  { key: 'full', name: 'full width' },
+];
+
 /** How the pattern comes to paper, and the files to take away. */
 export function PaperStation() {
+  useFewestSheets();
+  return (
+    <>
+      <Sheets />
+      <Group name="Size of the pattern">
+        <Scale />
+      </Group>
+      <Group name="Your printer">
+        <Correction />
+      </Group>
+      <Take />
+    </>
+  );
+}
+
+function Sheets() {
   const paper = useBench((state) => state.project.paper);
   const plan = useBench((state) => state.draft.sheets);
   const choose = useBench((state) => state.choose);
@@ -28,6 +59,12 @@ export function PaperStation() {
         help={say`${number(plan.sheets.length)} sheets in ${number(plan.columns)} columns and ${number(plan.rows)} rows; never fewer than ${number(plan.lowerBound)}.`}
         onPick={(key) => choose('paper.sheet', key)}
       />
+      {paper.sheet === OWN_SIZE && (
+        <>
+          <QuantityField path="paper.ownWidth" quantity={length} help={say`One side of the sheet.`} />
+          <QuantityField path="paper.ownHeight" quantity={length} help={say`The other side.`} />
+        </>
+      )}
       <PickField
         path="paper.orientation"
         choices={ORIENTATIONS}
@@ -40,7 +77,57 @@ export function PaperStation() {
         quantity={length}
         help={say`How far one sheet lies under the next for gluing; 0 to butt and tape.`}
       />
-      <Take />
+    </>
+  );
+}
+
+function Scale() {
+  const { scale, allowances } = useBench((state) => state.project.paper);
+  const choose = useBench((state) => state.choose);
+  const chosen = SCALES.find((one) => Math.abs(one.scale - scale) < 1e-3)?.key ?? '';
+  return (
+    <>
+      <SwitchField
+        path="paper.scale"
+        choices={SCALES}
+        chosen={chosen}
+        help={say`Smaller than true is a sample for class; every sheet says so.`}
+        onPick={(key) => choose('paper.scale', SCALES.find((one) => one.key === key)?.scale ?? 1)}
+      />
+      {scale !== 1 && (
+        <SwitchField
+          path="paper.allowances"
+          choices={ALLOWANCES}
+          chosen={allowances}
+          help={say`Full width lets a sample be sewn like the real thing.`}
+          onPick={(key) => choose('paper.allowances', key)}
+        />
+      )}
+    </>
+  );
+}
+
+function Correction() {
+  const paper = useBench((state) => state.draft.project.paper);
+  const units = useBench((state) => state.project.units);
+  const { across, along } = printerTest(paper, units);
+  const [remark] = correctionRemarks(paper);
+  return (
+    <>
+      <p className="field-help">
+        Print the test page below at 100 %, measure its two bars, and type what they measure.
+      </p>
+      <QuantityField
+        path="paper.correctX"
+        quantity={barMeasured(across)}
+        help={say`True if it measures ${formatLength(across, units)}.`}
+        mind={remark}
+      />
+      <QuantityField
+        path="paper.correctY"
+        quantity={barMeasured(along)}
+        help={say`True if it measures ${formatLength(along, units)}.`}
+      />
     </>
   );
 }

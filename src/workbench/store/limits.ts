@@ -53,5 +53,9 @@ export const FIELD_LIMITS: Readonly<Record<string, Limits>> = {
   'allowances.crotch': within(0, 40),
   'paper.margin': within(0, 40),
   'paper.overlap': within(0, 40),
+  'paper.ownWidth': within(150, 5080),
+  'paper.ownHeight': within(150, 5080),
+  'paper.correctX': within(0.95, 1.05),
+  'paper.correctY': within(0.95, 1.05),
   'projector.line': within(0.3, 6),
 };

@@ -1,4 +1,5 @@
 import { fieldText, MM_PER_INCH, type Phrase, parseLength, plain, say, type Units } from '../../length';
+import { correctionFor } from '../../sheets';
 
 /** What was read from a field, or one sentence that says why it can't be read. */
 export type Reading =
@@ -35,6 +36,26 @@ export const length: Quantity = {
   word: (units) => (units === 'cm' ? 'cm' : 'in'),
   step: (units) => (units === 'cm' ? 1 : MM_PER_INCH / 8),
 };
+
+/**
+ * A printer's correction, typed and shown as what a bar of its test page measures.
+ *
+ * @param bar how long the bar would be on a true printer
+ */
+export function barMeasured(bar: number): Quantity {
+  return {
+    ...length,
+    read(text, units) {
+      const reading = length.read(text, units);
+      if (!reading.ok || reading.value === undefined) return reading;
+      return { ok: true, value: correctionFor(bar, reading.value) };
+    },
+    print: (value, units) => length.print(bar / value, units),
+    // The larger the correction, the shorter the bar was.
+    range: (lowest, highest, units) => length.range(bar / highest, bar / lowest, units),
+    step: () => 0.001,
+  };
+}
 
 /** A fraction 0…1, typed and shown as a percentage. */
 export const percentage: Quantity = {

@@ -1,5 +1,5 @@
 import { cutCurves } from '../../../edges';
-import { placedDrawings, type Sheet } from '../../../sheets';
+import { markCorners, placedDrawings, type Sheet, type SheetPlan } from '../../../sheets';
 import { pathText } from '../path-text';
 import { Word } from '../Word';
 import type { DrawingProps } from './drawing-props';
@@ -40,7 +40,7 @@ export function SheetsDrawing({ draft }: DrawingProps) {
         </g>
       ))}
       {sheets.sheets.map((sheet) => (
-        <SheetFrame key={sheet.label} sheet={sheet} />
+        <SheetFrame key={sheet.label} sheet={sheet} scale={sheets.scale} />
       ))}
     </>
   );
@@ -58,11 +58,21 @@ const rectangle = ({ window }: Sheet) => ({
 
 const SheetGround = ({ sheet }: { readonly sheet: Sheet }) => <rect className="sheet-ground" {...rectangle(sheet)} />;
 
-function SheetFrame({ sheet }: { readonly sheet: Sheet }) {
-  const { window, label } = sheet;
+/** A sheet's rim, its halves of the joining marks, and its label. */
+function SheetFrame({ sheet, scale }: { readonly sheet: Sheet; readonly scale: SheetPlan['scale'] }) {
+  const { window, label, marks } = sheet;
   return (
     <>
       <rect className="sheet-frame" {...rectangle(sheet)} />
+      {marks.map(({ number, at, towards, size }) => (
+        <polygon
+          key={`${number}${towards}`}
+          className="sheet-mark"
+          points={markCorners(towards, size)
+            .map(({ x, y }) => `${at.x + x / scale.x},${at.y + y / scale.y}`)
+            .join(' ')}
+        />
+      ))}
       <Word
         at={{ x: (window.left + window.right) / 2, y: (window.top + window.bottom) / 2 }}
         dy={6}
