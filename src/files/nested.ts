@@ -14,7 +14,7 @@ import { startPdf } from './pdf-pen';
 import { drawSheet } from './pdf-sheet';
 import { baseline, lineHeight } from './print-type';
 import type { Steps } from './steps';
-import { scaleSentence } from './words';
+import { sheetRemarks } from './words';
 
 const TITLE_PT = 15;
 
@@ -65,16 +65,15 @@ export function* nestedSteps(nest: Nest, options: PdfOptions): Steps<Uint8Array>
   drawKey(pen, rows, page.margin, page.margin + 2 * lineHeight(TITLE_PT), page.width - 2 * page.margin);
 
   const ink = drawingInk(drawings);
-  const scale = scaleSentence(project.paper);
+  const remarks = sheetRemarks(project.paper);
   const says = (shown: readonly PieceDrawing[]) => [
     `${shown.map(({ piece }) => piece.name).join(', ')} · ${title}`,
-    ...(scale === '' ? [] : [scale]),
     'Test square: on the first sheet. Key: on the second.',
   ];
   for (const [i, sheet] of plan.sheets.entries()) {
     yield { share: i / plan.sheets.length, doing: `sheet ${sheet.label}` };
     pen.newPage(plan.paper.width, plan.paper.height);
-    drawSheet(pen, { plan, drawings, ink, says, styleOf }, sheet);
+    drawSheet(pen, { plan, drawings, ink, says, remarks, styleOf }, sheet);
   }
   return pen.bytes();
 }

@@ -15,13 +15,14 @@ import { sheetRemarks } from './words';
  * The tiled PDF: the first sheet, then every sheet of the plan at true scale.
  *
  * @param draft the finished draft; its plan says the paper and the sheets
+ * @param start starts the file: another writer may draw the same, to be held against ours
  * @returns the bytes of the file, after a step for each sheet
  */
-export function* pdfSteps(draft: Draft, options: PdfOptions): Steps<Uint8Array> {
+export function* pdfSteps(draft: Draft, options: PdfOptions, start = startPdf): Steps<Uint8Array> {
   const { project, sheets: plan } = draft;
   const drawings = withControlWords(draft, placedDrawings(draft.printed, plan.places));
   const page = firstPage(plan, project.units === 'inch');
-  const pen = startPdf(page.width, page.height, options.font, {
+  const pen = start(page.width, page.height, options.font, {
     title: project.name,
     subject: `Lounge pant for ${project.body.label}, ${plan.sheets.length} sheets ${plan.paper.name}`,
     date: options.date,

@@ -2,25 +2,43 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import { chromium } from 'playwright-core';
+import { chromium, type Page } from 'playwright-core';
 import { build, preview } from 'vite';
 import { root } from '../../.house/paths.mjs';
 import { findChromium } from '../../.house/tools.mjs';
+import { benchFont, printLongWork, printPaper, printPdfs } from './print-paper';
 import { timeDrafts } from './time-drafts';
 import { timeLays } from './time-lays';
 import { timeParallels } from './time-parallels';
 import type { Timing } from './timing';
 
-// Numbers only: nothing here passes or fails. `npm run bench`.
+// Numbers only: nothing here passes or fails. `npm run bench`, or one part of it: `npm run bench -- paper`.
 
 const RUNS = 500;
 const BODIES = 1000;
 
-printTimings('Node', timeDrafts(RUNS, BODIES));
-printTimings('Chromium', await inChromium());
-printTimings('Lays, in Node', timeLays(100));
-printParallels();
-await printBundles();
+const PARTS: Readonly<Record<string, () => void | Promise<void>>> = {
+  async drafts() {
+    printTimings('Node', timeDrafts(RUNS, BODIES));
+    const inPage = (page: Page) =>
+      page.evaluate(([runs, bodies]) => window.timeDrafts?.(runs, bodies) ?? [], [RUNS, BODIES] as const);
+    printTimings('Chromium', await inChromium(inPage));
+  },
+  lays: () => printTimings('Lays, in Node', timeLays(100)),
+  async paper() {
+    await printPaper();
+    const font = [...benchFont()];
+    const inPage = (page: Page) => page.evaluate((letters) => window.timePaper?.(letters, 15), font);
+    const seen = await inChromium(inPage);
+    printPdfs('Chromium', seen?.pdf ?? []);
+    printLongWork('Chromium (greatest heap)', seen?.long ?? []);
+  },
+  parallels: printParallels,
+  bundles: printBundles,
+};
+
+const asked = process.argv.slice(2);
+for (const [name, print] of Object.entries(PARTS)) if (asked.length === 0 || asked.includes(name)) await print();
 
 function printTimings(where: string, timings: readonly Timing[]): void {
   console.log(`\n${where}: milliseconds`);
@@ -41,8 +59,8 @@ function printParallels(): void {
   }
 }
 
-/** The same drafts in Chromium, from a production build. */
-async function inChromium(): Promise<readonly Timing[]> {
+/** Measures in a page of Chromium, from a production build. */
+async function inChromium<T>(measure: (page: Page) => Promise<T>): Promise<T> {
   const outDir = mkdtempSync(join(tmpdir(), 'legwork-bench-'));
   try {
     await build({
@@ -59,8 +77,8 @@ async function inChromium(): Promise<readonly Timing[]> {
     try {
       const page = await browser.newPage();
       await page.goto(new URL('tests/bench/page.html', server.resolvedUrls?.local[0]).href);
-      await page.waitForFunction(() => window.timeDrafts !== undefined);
-      return await page.evaluate(([runs, bodies]) => window.timeDrafts?.(runs, bodies) ?? [], [RUNS, BODIES] as const);
+      await page.waitForFunction(() => window.timePaper !== undefined);
+      return await measure(page);
     } finally {
       await browser.close();
       await server.close();
