@@ -158,7 +158,7 @@ export function withFewestSheets(drafted: Draft): Draft {
   return { ...drafted, sheets: tilePieces(drafted.printed, drafted.project.paper, 'thorough') };
 }
 
-export interface FittedLeg {
+interface FittedLeg {
   readonly drafted: ProjectBlocks;
   readonly joined: JoinedBlocks;
   readonly choices: LegChoices;
@@ -169,7 +169,7 @@ export interface FittedLeg {
  * Blocks and leg together: where the crotch length was measured it is the finished leg's that must come out right, so
  * the blocks aim by as much past it as straightening and the leg's own inseams will take back.
  */
-export function legFitted(project: Project, body: Body, heights: CasingHeights, needed: Mm): FittedLeg {
+function legFitted(project: Project, body: Body, heights: CasingHeights, needed: Mm): FittedLeg {
   let aim = 0;
   let found = legAimed(project, body, heights, needed, aim);
   for (let round = 0; round < MOST_ROUNDS; round += 1) {

@@ -23,7 +23,7 @@ const WIDEST_MARGIN: Mm = 40;
 /** A class sample below a tenth is no use to anyone. */
 const LEAST_SCALE = 0.1;
 /** A printer that is off by more than a twentieth is not off, it is fitting to the page. */
-export const WIDEST_CORRECTION = 0.05;
+const WIDEST_CORRECTION = 0.05;
 
 /**
  * The ways in which the paper may be laid: one, or upright and across where the project leaves it open.
