@@ -21,7 +21,7 @@ export interface SewingFacts {
 }
 
 /** A free arm is 25 to 30 cm round: a narrower leg can't be drawn over it (practice). */
-export const FREE_ARM: Mm = 320;
+const FREE_ARM: Mm = 320;
 
 /** Edges of a piece whose names begin so, in its own order. */
 export const edgesOf = (piece: Piece, ...starts: readonly string[]): readonly string[] =>

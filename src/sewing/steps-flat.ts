@@ -156,7 +156,9 @@ function rawEdgeSteps(g: Garment): readonly SewingStep[] {
       part: 'flat',
       title: 'Overlock the raw edges',
       tasks: [
-        say`${g.machine === 'serger' ? 'Serge' : 'Zigzag'} ${names.join(' and ')}, without cutting anything off.`,
+        g.machine === 'serger'
+          ? say`Serge ${names.join(' and ')}, without cutting anything off.`
+          : say`Zigzag ${names.join(' and ')}: one swing in the cloth, the next just over its edge.`,
         say`Press them.`,
       ],
       why: say`These edges are turned inside and held by one row of stitching; nothing else keeps them from fraying or curling.`,

@@ -16,16 +16,17 @@ export const preparingSteps = (g: Garment): readonly SewingStep[] => [
 ];
 
 function clothStep({ cloth }: Garment): SewingStep {
+  const straightened = say`Straighten both ends: cut along one ${cloth.kind === 'knit' ? 'row of stitches' : 'crosswise thread; pull one out and its gap shows the way'}.`;
   const tasks: readonly Phrase[] = cloth.washFirst
     ? [
         say`Wash and dry the cloth as the trousers will be washed and dried. It is expected to lose ${share(cloth.shrinkLength)} in length and ${share(cloth.shrinkWidth)} in width.`,
         say`Press it flat, along the grain, with the heat that its label allows.`,
-        say`Straighten its ends: cut along one crosswise thread (in knit: along one row of stitches).`,
+        straightened,
       ]
     : [
         say`Don’t wash the cloth: the pieces are cut larger by what it will shrink, ${share(cloth.shrinkLength)} in length and ${share(cloth.shrinkWidth)} in width.`,
         say`Press it flat, along the grain, without steam: steam shrinks it.`,
-        say`Straighten its ends: cut along one crosswise thread (in knit: along one row of stitches).`,
+        straightened,
       ];
   return makeStep({
     id: 'cloth',
@@ -56,7 +57,7 @@ function cutStep(g: Garment): SewingStep {
     part: 'prepare',
     title: 'Cut the pieces',
     tasks: [
-      say`Lay the cloth as the lay shows. Lay each grainline parallel to the selvedge: both arrowheads equally far from it.`,
+      say`Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. Lay it as the lay shows, which stands before these steps. Lay each grainline parallel to the selvedge: both arrowheads equally far from it.`,
       ...(cloth.oneWay ? [say`This cloth has one way: lay the waists of all pieces towards the same end.`] : []),
       say`Weigh or pin the paper down and cut on the cut lines: ${pieces.map(cutWords).join('; ')}.`,
       ...bare.map(
@@ -78,7 +79,7 @@ const cutWords = ({ name, cut, mirrored }: Piece): string =>
 
 function markStep({ pieces, cloth }: Garment): SewingStep {
   const [leg] = pieces;
-  const notches = leg?.notches.length ?? 0;
+  const notches = leg?.notches.reduce((sum, notch) => sum + notch.count, 0) ?? 0;
   const opening = leg?.lines.some((line) => line.kind === 'opening') ?? false;
   const place = leg?.lines.some((line) => line.kind === 'place') ?? false;
   return makeStep({
@@ -87,7 +88,7 @@ function markStep({ pieces, cloth }: Garment): SewingStep {
     title: 'Mark the pieces',
     tasks: [
       say`Clip the ${number(notches, 0)} notches of each leg, no deeper than ${mm(4)}: one on the front centre seam, two on the back one, single ones on the inseams.`,
-      say`Mark on the wrong side: the folds, the stitching lines, the side, and the quarters of the waist. The quarter lies halfway between the centre seams; it is not the side.`,
+      say`Mark on the wrong side, with chalk or a pen that goes out again: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of the waist. The quarter lies halfway between the centre seams, whatever the side does.`,
       ...(opening ? [say`Mark the opening for the cord on the right side, with a pen that goes out again.`] : []),
       ...(place ? [say`Mark the pocket’s corners with a stitch of thread each, so that both sides show them.`] : []),
       say`Stick a bit of tape on the wrong side of each leg and write “back” on the back of it.`,

@@ -49,6 +49,7 @@ function inseamStep(g: Garment): SewingStep {
     title: 'Sew the inseams',
     tasks: [
       say`Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: the leg folds near the side line.`,
+      say`The back is wider and higher than the front, and looks out beside and above it: so it should.`,
       notches > 0
         ? say`Pin at the crotch, at the hem, and at ${notches === 1 ? 'the notch' : 'both notches'}, then between.`
         : say`Pin at the crotch and at the hem, then between.`,

@@ -58,7 +58,7 @@ function foldStep(g: Garment): SewingStep {
 }
 
 /** Elastic through a channel, its quarters marked before. */
-export function threadStep(g: Garment): SewingStep {
+function threadStep(g: Garment): SewingStep {
   const { waist, notions, finished } = g;
   const length = notions.elasticLength ?? 0;
   const rows = waist.rows;
@@ -68,12 +68,11 @@ export function threadStep(g: Garment): SewingStep {
     part: 'waist',
     title: 'Thread the elastic',
     tasks: [
-      say`Cut ${rows === 1 ? 'the elastic' : say`${number(rows, 0)} elastics`} ${mm(length)} long, ${mm(waist.elasticWidth)} wide.`,
+      say`Cut ${rows === 1 ? 'the elastic' : say`${number(rows, 0)} elastics`} ${mm(length)} long, ${mm(waist.elasticWidth)} wide. Close ${rows === 1 ? 'it' : 'one'} with a pin round the waist, ${mm(LAP)} lapped, and shorten it until it holds without pressing.`,
       say`Mark ${mm(LAP / 2)} from both ends, where they will be lapped, then the middle and both quarters between.`,
       say`Put a safety pin into one end and pin the other end down beside the opening, so that it can’t slip in. Push the pin through the ${rows === 1 ? (cordAbove ? 'lower channel' : 'channel') : 'lowest channel, then the next ones'}.`,
-      say`See that it is not twisted. Lap the ends ${mm(LAP)} and close them with a pin.`,
-      say`Try the trousers on. Shorten the elastic until it holds without pressing.`,
-      say`Sew the lap: a square with a cross in it.`,
+      say`See that it is not twisted. Lap the ends ${mm(LAP)} and close them with a pin; try the trousers on.`,
+      say`Sew the lap: a square round its edge, and a cross in it from corner to corner.`,
     ],
     why: say`Only the body knows how tight is right: cloth, elastic and habit differ.`,
     settings: elasticStitch(g),
@@ -84,15 +83,25 @@ export function threadStep(g: Garment): SewingStep {
   });
 }
 
+/** Where the quarter marks lie, as the waist of this pattern is parted. */
+function quarterPlace({ finished }: Garment): string {
+  const [back, front] = finished.casing.waistEdge;
+  const middle = (back.x + front.x) / 2;
+  if (Math.abs(middle) < 2) return 'at the side marks here, because front and back are equally wide';
+  return middle < 0
+    ? 'behind the side marks, because the back is wider than the front'
+    : 'before the side marks, because the front is wider than the back';
+}
+
 /** The fullness shared out by quarters, the opening shut. */
-export function closeStep(g: Garment): SewingStep {
+function closeStep(g: Garment): SewingStep {
   const strip = g.waist.finish === 'separateCasing';
   return makeStep({
     id: 'waist.close',
     part: 'waist',
     title: 'Share out the fullness and close the casing',
     tasks: [
-      say`Pull the elastic smooth and share the fullness out by quarters: its middle at centre front, its lap at centre back, its quarters at the quarter marks. These lie behind the side marks, because the back is wider than the front.`,
+      say`Pull the elastic smooth and share the fullness out by quarters: its middle at centre front, its lap at centre back, its quarters at the quarter marks. These lie ${quarterPlace(g)}.`,
       say`Stitch through all layers, upright, in the centre seams${g.waist.rows > 1 ? ' and at both quarters' : ' and at both quarter marks'}: the elastic can’t roll then.`,
       strip
         ? say`Sew the gap in the end seam shut by hand.`
@@ -122,7 +131,7 @@ function cordStep(g: Garment): SewingStep {
     why: say`Tacked behind, the cord can’t be pulled out in the wash, nor by a child.`,
     settings: topStitch(g),
     check: say`With the waist at its widest both ends are equally long, and the trousers go over the fullest part.`,
-    mind: say`Cords catch: read what is said about them on the safety page, for children above all.`,
+    mind: say`Cords catch on doors and playthings. On a child’s clothes elastic is the better choice; leave no long ends, no knots and no toggles there.`,
     time: timeOf(8, notions.cordLength ?? 0, PER_METRE.thread),
     scene: { view: 'waist', stage: 'corded' },
   });
@@ -143,9 +152,9 @@ function sewnOnSteps(g: Garment): readonly SewingStep[] {
         say`Cut ${more === 0 ? 'the elastic' : say`${number(waist.rows, 0)} elastics`} ${mm(length)} long, ${mm(waist.elasticWidth)} wide. Close one with a pin and try it round the waist; shorten it until it holds without pressing.`,
         say`Lap its ends ${mm(LAP)} and sew a square with a cross in it.`,
         say`Mark its quarters: the lap, the middle, and halfway between.`,
-        say`Pin it to the wrong side of the waist’s raw edge: the lap at centre back, the middle at centre front, the quarters at the quarter marks, not at the sides.`,
+        say`Pin it to the wrong side of the waist’s raw edge: the lap at centre back, the middle at centre front, the quarters at the quarter marks.`,
       ],
-      why: say`The back is wider than the front: pinned to the side marks, all the fullness would go to the back.`,
+      why: say`The quarter marks lie ${quarterPlace(g)}. Pinned to the side marks, the fullness would not be even.`,
       settings: elasticStitch(g),
       check: say`Two fingers go under the elastic. Between any two pins the cloth is equally full.`,
       mind: say`Elastic that is too tight hurts; on a child, allow for growing.`,

@@ -7,7 +7,7 @@ const practice = (name: string, value: string): Setting => ({ name, value, sourc
 type Wants = Pick<Garment, 'cloth' | 'machine'>;
 
 /** The needle for the cloth. */
-export const needle = ({ cloth }: Wants): Setting =>
+const needle = ({ cloth }: Wants): Setting =>
   practice(
     'Needle',
     cloth.kind === 'knit' ? 'ball point (jersey), 80/12' : 'universal, 80/12; 90/14 for a heavy flannel',

@@ -14,7 +14,7 @@ import type { Garment } from '../../src/sewing';
 /** What a test changes about the example, part by part; a body takes the place of the whole body. */
 export type Parts = { readonly [K in keyof Project]?: Partial<Project[K]> | null };
 
-export function projectWithParts(parts: Parts): Project {
+function projectWithParts(parts: Parts): Project {
   const merged = Object.fromEntries(
     Object.entries(parts).map(([key, part]) => [
       key,

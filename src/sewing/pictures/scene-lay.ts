@@ -4,7 +4,7 @@ import { amount, type Mm, mm, say } from '../../length';
 import type { Point } from '../../plane';
 import { drawing, onePanel } from './draw';
 import type { PictureItem, StepPicture } from './picture';
-import { boundsOf, polygon } from './polygon';
+import { boundsOf, cutOff, polygon } from './polygon';
 
 /**
  * The lay as a picture: the cloth on the table, every piece where it is cut.
@@ -23,21 +23,23 @@ export function layPicture(lay: Lay, pieces: readonly Piece[]): StepPicture {
     { x: 0, y: length },
   ];
   const folded = lay.layout !== 'single';
-  const fold: readonly Point[] =
-    lay.layout === 'foldedLengthwise'
-      ? [
-          { x: 0, y: 0 },
-          { x: 0, y: length },
-        ]
-      : [
-          { x: 0, y: 0 },
-          { x: width, y: 0 },
-        ];
+  const lengthwise = lay.layout === 'foldedLengthwise';
+  const fold: readonly Point[] = lengthwise
+    ? [
+        { x: 0, y: 0 },
+        { x: 0, y: length },
+      ]
+    : [
+        { x: 0, y: 0 },
+        { x: width, y: 0 },
+      ];
   const laid = lay.placements.flatMap((placement): readonly PictureItem[] => {
     const piece = pieces.find((one) => one.name === placement.piece);
     if (!piece) return [];
     const put = (p: Point) => placedPoint(p, placement);
-    const points = polygon(cutCurves(piece)).map(put);
+    const whole = polygon(cutCurves(piece)).map(put);
+    // A piece whose middle lies on the fold is seen as far as the fold.
+    const points = folded ? cutOff(whole, { x: 0, y: 0 }, lengthwise ? { x: 0, y: -1 } : { x: 1, y: 0 }) : whole;
     const box = boundsOf(points);
     const [top, bottom] = piece.grainline.map(put) as [Point, Point];
     return [
