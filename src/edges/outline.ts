@@ -67,10 +67,14 @@ export function legOutline(
   return edges.filter((edge) => edge !== undefined);
 }
 
+/** What a cut line promises to be true to: an allowance below it can't be drawn, and is none. */
+const LEAST_DRAWN: Mm = 0.05;
+
 /** A cut line: the parallel of a stitching line, each edge at its own allowance. */
 export function cutLineOf<Name extends string>(
   stitchLine: Outline<Name>,
   allowance: (edge: Name) => Mm,
 ): readonly CutEdge[] {
-  return parallelOutline(stitchLine, allowance).map((edge) => ({ ...edge, allowance: allowance(edge.name) }));
+  const drawn = (name: Name): Mm => (allowance(name) < LEAST_DRAWN ? 0 : allowance(name));
+  return parallelOutline(stitchLine, drawn).map((edge) => ({ ...edge, allowance: allowance(edge.name) }));
 }
