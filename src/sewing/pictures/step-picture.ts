@@ -1,17 +1,14 @@
 import type { Garment } from '../garment';
 import type { StepPicture } from './picture';
 import type { Scene } from './scene';
-import {
-  facingPicture,
-  foldsPicture,
-  openingsPicture,
-  pocketPicture,
-  rawEdgesPicture,
-  stripPicture,
-} from './scene-flat';
+import { facingPicture } from './scene-facing';
 import { hemPicture } from './scene-hem';
+import { openingsPicture } from './scene-openings';
+import { pocketPicture } from './scene-pocket';
 import { clothPicture, marksPicture, piecesPicture, samplePicture } from './scene-prepare';
+import { foldsPicture, rawEdgesPicture } from './scene-press';
 import { finishedPicture, inseamsPicture, legInLegPicture } from './scene-seams';
+import { stripPicture } from './scene-strip';
 import { quartersPicture, waistPicture } from './scene-waist';
 
 /**

@@ -1,0 +1,63 @@
+import { say } from '../../length';
+import { between, distance, type Point } from '../../plane';
+import type { Garment } from '../garment';
+import { drawing, onePanel } from './draw';
+import { cutLeg } from './leg-views';
+import type { StepPicture } from './picture';
+import { boundsOf, polyline } from './polygon';
+
+/** Where the cord comes out, before anything is folded: the opening lit, the patch behind it. */
+export function openingsPicture(g: Garment, at: 'waist' | 'hem'): StepPicture {
+  const { sewn } = g.finished;
+  const name = at === 'waist' ? 'cord opening' : 'hem cord opening';
+  const opening = polyline(sewn.lines.find((line) => line.name === name)?.curves ?? []);
+  const [a, b] = opening as readonly [Point, Point];
+  const middle = between(a, b, 0.5);
+  const d = drawing(210);
+  const u = d.unit;
+  const reach = 15;
+  const tall = Math.max(15, distance(a, b) / 2 + 9);
+  const patch = [
+    { x: middle.x - reach, y: middle.y - tall },
+    { x: middle.x + reach, y: middle.y - tall },
+    { x: middle.x + reach, y: middle.y + tall },
+    { x: middle.x - reach, y: middle.y + tall },
+  ];
+  const leg = cutLeg(g);
+  const around = boundsOf(leg);
+  const left = at === 'waist' ? middle.x - 110 : middle.x - 105;
+  const top = at === 'waist' ? Math.max(around.top - 6 * u, middle.y - 110) : middle.y - 90;
+  const label = (y: number) => ({ x: left + 30 * u, y });
+  const fold = sewn.folds.find((one) => one.name === (at === 'waist' ? 'waist fold' : 'hem fold'));
+  const seam = sewn.lines.find((line) => line.name === (at === 'waist' ? 'casing stitching' : 'hem stitching'));
+  const levelAt = (curves: Parameters<typeof polyline>[0] | undefined): number => {
+    const points = polyline(curves ?? []);
+    return points.reduce((p, q) => (Math.abs(q.x - middle.x) < Math.abs(p.x - middle.x) ? q : p), points[0] ?? middle)
+      .y;
+  };
+  return onePanel(
+    { left, top, right: left + 210, bottom: top + 190 },
+    [
+      ...d.cloth('right', leg),
+      ...sewn.folds.map((one) => d.line('fold', ...polyline(one.curves))),
+      ...sewn.lines.filter((line) => line.kind === 'stitching').map((line) => d.line('mark', ...polyline(line.curves))),
+      ...sewn.lines.filter((line) => line.kind === 'side').map((line) => d.line('fold', ...polyline(line.curves))),
+      d.line('hidden', ...patch, patch[0] as Point),
+      d.line('lit', a, b),
+      d.line('mark', { x: a.x - 1.4, y: a.y }, { x: a.x + 1.4, y: a.y }),
+      d.line('mark', { x: b.x - 1.4, y: b.y }, { x: b.x + 1.4, y: b.y }),
+      d.word({ ...label(levelAt(fold?.curves) - u) }, 'fold', 'right'),
+      d.word({ ...label(levelAt(seam?.curves) - u) }, 'stitching line', 'right'),
+      ...d.note(
+        { x: middle.x + (at === 'waist' ? -reach - 5 * u : reach + 5 * u), y: middle.y - tall - 12 * u },
+        'patch behind, opening',
+        middle,
+      ),
+      d.word(
+        { x: left + 3 * u, y: top + 186 },
+        at === 'waist' ? 'right side up, centre front at the right' : 'right side up',
+      ),
+    ],
+    say`The opening for the cord on the right side of the leg, with a patch behind it, between fold and stitching line.`,
+  );
+}

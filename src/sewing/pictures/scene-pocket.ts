@@ -1,0 +1,105 @@
+import { cutCurves } from '../../edges';
+import { type Mm, mm, say } from '../../length';
+import { between, type Point } from '../../plane';
+import { type Garment, pieceNamed } from '../garment';
+import { drawing, onePanel } from './draw';
+import { cutLeg } from './leg-views';
+import type { PictureItem, StepPicture } from './picture';
+import { boundsOf, polygon, polyline } from './polygon';
+
+/** The pocket: its facing turned, its sides pressed under, or in its place on the leg. */
+export function pocketPicture(g: Garment, stage: 'facing' | 'sides' | 'placed'): StepPicture {
+  const pocket = g.pocket as NonNullable<Garment['pocket']>;
+  const piece = pieceNamed(g, 'pocket');
+  const { width, height, facing } = pocket;
+  if (stage === 'placed') return placedPocket(g);
+  const cut = polygon(cutCurves(piece));
+  const box = boundsOf(cut);
+  const d = drawing(1.35 * Math.max(height + facing, width));
+  const u = d.unit;
+  const side = g.allowances.inseam;
+  const rectangle = (l: Mm, t: Mm, r: Mm, b: Mm): readonly Point[] => [
+    { x: l, y: t },
+    { x: r, y: t },
+    { x: r, y: b },
+    { x: l, y: b },
+  ];
+  const sides = stage === 'sides';
+  const body = sides ? rectangle(0, 0, width, height) : rectangle(box.left, 0, box.right, box.bottom);
+  const turned = sides ? rectangle(0, 0, width, facing) : rectangle(box.left, 0, box.right, facing);
+  const under =
+    sides && side > 0
+      ? [
+          ...d.cloth('right', rectangle(0, height - side, width, height)),
+          ...d.cloth('right', rectangle(0, facing, side, height)),
+          ...d.cloth('right', rectangle(width - side, facing, width, height)),
+        ]
+      : [];
+  return onePanel(
+    { left: box.left - 3 * u, top: -8 * u, right: box.right + 34 * u, bottom: box.bottom + 4 * u },
+    [
+      ...d.cloth('wrong', body),
+      ...under,
+      ...d.cloth('right', turned),
+      d.line(sides ? 'fold' : 'lit', { x: body[0]?.x ?? 0, y: 0 }, { x: body[1]?.x ?? width, y: 0 }),
+      d.line(
+        sides ? 'stitch' : 'lit',
+        { x: turned[0]?.x ?? 0, y: facing - 5 },
+        { x: turned[1]?.x ?? width, y: facing - 5 },
+      ),
+      ...(sides
+        ? [d.line('lit', { x: 0, y: facing }, { x: 0, y: height }, { x: width, y: height }, { x: width, y: facing })]
+        : []),
+      ...d.note({ x: box.right + 4 * u, y: 1 * u }, 'fold', { x: width, y: 0 }),
+      ...(sides
+        ? side > 0
+          ? d.note({ x: box.right + 4 * u, y: 0.6 * height }, say`${mm(side)} under`, {
+              x: width - side / 2,
+              y: 0.6 * height,
+            })
+          : []
+        : d.note({ x: box.right + 4 * u, y: facing + 2 * u }, 'stitch', { x: width, y: facing - 5 })),
+      d.word({ x: width / 2, y: 0.55 * height }, 'wrong side up', 'middle'),
+      d.word({ x: width / 2, y: 0.5 * facing + u }, 'facing', 'middle'),
+    ],
+    sides
+      ? say`The pocket, wrong side up, its facing stitched, its sides and bottom pressed under.`
+      : say`The pocket, wrong side up, with the facing turned over and stitched.`,
+  );
+}
+
+function placedPocket(g: Garment): StepPicture {
+  const { sewn } = g.finished;
+  const place = sewn.lines.find((line) => line.kind === 'place');
+  const run = polyline(place?.curves ?? []);
+  const box = boundsOf(run);
+  const leg = cutLeg(g);
+  const top = boundsOf(leg).top;
+  const d = drawing(1.25 * (box.bottom + 60 - top));
+  const u = d.unit;
+  const waist = sewn.lines.find((line) => line.name === 'waist edge');
+  const [a, b, c, e] = run as readonly [Point, Point, Point, Point];
+  return onePanel(
+    { left: box.left - 130, top: top - 2 * u, right: box.right + 150, bottom: box.bottom + 60 },
+    [
+      ...d.cloth('right', leg),
+      ...sewn.folds.map((fold) => d.line('fold', ...polyline(fold.curves))),
+      ...(waist ? [d.line('thin', ...polyline(waist.curves))] : []),
+      ...sewn.lines.filter((line) => line.kind === 'side').map((line) => d.line('fold', ...polyline(line.curves))),
+      ...d.cloth('right', [a, b, c, e]),
+      d.line('lit', ...run),
+      ...triangle(d, a, 1),
+      ...triangle(d, e, -1),
+      ...d.pin(between(a, b, 0.5), { x: 0, y: 1 }),
+      ...d.pin(between(c, e, 0.5), { x: 0, y: 1 }),
+      d.word({ x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 }, 'pocket', 'middle'),
+      d.word({ x: 1.5 * u, y: box.bottom + 30 }, 'side'),
+      d.word({ x: (box.left + box.right) / 2, y: box.bottom + 8 * u }, 'right side of the leg', 'middle'),
+    ],
+    say`The pocket on the right side of the ${g.pocket?.part ?? 'back'}, stitched round three sides, with a triangle at both upper corners.`,
+  );
+}
+
+const triangle = (d: ReturnType<typeof drawing>, at: Point, way: 1 | -1): readonly PictureItem[] => [
+  d.line('lit', at, { x: at.x + way * 3 * d.unit, y: at.y }, { x: at.x, y: at.y + 3.5 * d.unit }),
+];

@@ -1,0 +1,104 @@
+import { cutCurves } from '../../edges';
+import { say } from '../../length';
+import { between, mirrored, type Point } from '../../plane';
+import { type Garment, pieceNamed } from '../garment';
+import { overlockedEdges } from '../steps-flat';
+import { drawing, panelled } from './draw';
+import { cutLeg, hemFold, hemStrip } from './leg-views';
+import type { PicturePanel, StepPicture } from './picture';
+import { boundsOf, polygon, polyline, shifted } from './polygon';
+
+/** The raw edges that are overlocked, each in a window of its own. */
+export function rawEdgesPicture(g: Garment): StepPicture {
+  const works = overlockedEdges(g);
+  const panels: PicturePanel[] = [];
+  let y = 0;
+  const shapes = works.map(({ piece, edges: [edge] }) => {
+    const own = piece === 'leg' ? g.finished.sewn : pieceNamed(g, piece);
+    const run = polyline(own.cutLine.filter((one) => one.name === edge).flatMap((one) => one.curves));
+    return { piece, edge, points: polygon(cutCurves(own)), run, box: boundsOf(run) };
+  });
+  const width = Math.max(...shapes.map(({ box }) => box.right - box.left)) + 60;
+  const d = drawing(1.1 * width);
+  for (const { piece, edge, points, run, box } of shapes) {
+    const above = edge === 'waist' || edge === 'upper';
+    const depth = 0.28 * width;
+    const move = shifted(30 - box.left, y + (above ? 5 * d.unit : depth - 5 * d.unit) - box.top);
+    panels.push({
+      window: { left: 0, right: width, top: y, bottom: y + depth + 4 * d.unit },
+      items: [
+        ...d.cloth('wrong', points.map(move)),
+        d.zigzag('overlock', run.map(move), 2 * d.unit),
+        d.word({ x: width / 2, y: y + (above ? 0.6 : 0.45) * depth }, piece, 'middle'),
+      ],
+    });
+    y += depth + 7 * d.unit;
+  }
+  return panelled(
+    panels,
+    say`The raw edges overlocked: ${works.map(({ piece, edges }) => `${piece}, ${edges.join()}`).join('; ')}.`,
+  );
+}
+
+/** Casing and hem pressed over on the flat leg, wrong side up. */
+export function foldsPicture(g: Garment): StepPicture {
+  const { sewn, casing, heights, hemPlan } = g.finished;
+  const leg = cutLeg(g);
+  const box = boundsOf(leg);
+  const d = drawing(1.15 * (box.right - box.left));
+  const u = d.unit;
+  const panels: PicturePanel[] = [];
+  const overIn = (fold: readonly [Point, Point], start: readonly string[], raw: string): readonly Point[] => {
+    const run = polygon(
+      sewn.cutLine.filter((edge) => edge.name === raw || start.includes(edge.name)).flatMap((edge) => edge.curves),
+    );
+    return run.map((p) => mirrored(p, fold[0], fold[1]));
+  };
+  let y = 0;
+  if (heights.kind === 'folded') {
+    const strip = overIn(casing.fold, ['centreFrontTurning', 'centreBackTurning'], 'waist');
+    const top = Math.min(casing.fold[0].y, casing.fold[1].y);
+    const move = shifted(-box.left + 2 * u, y - top + 6 * u);
+    const body = sewn.cutLine.filter(
+      (edge) => !['centreFrontTurning', 'centreBackTurning', 'waist'].includes(edge.name),
+    );
+    panels.push({
+      window: { left: 0, right: box.right - box.left + 4 * u, top: y, bottom: y + 34 * u },
+      items: [
+        ...d.cloth('wrong', polygon(body.flatMap((edge) => edge.curves)).map(move)),
+        ...d.cloth('right', strip.map(move)),
+        d.line('lit', ...casing.fold.map(move)),
+        d.word({ x: (box.right - box.left) / 2, y: y + 3.4 * u }, 'fold', 'middle'),
+        d.word({ x: (box.right - box.left) / 2, y: y + 30 * u }, 'waist, wrong side up', 'middle'),
+        ...d.arrow(
+          move(between(casing.raw[0], casing.raw[1], 0.75)),
+          move(mirrored(between(casing.raw[0], casing.raw[1], 0.75), ...casing.fold)),
+        ),
+      ],
+    });
+    y += 38 * u;
+  }
+  if (hemPlan.kind === 'folded') {
+    const fold = hemFold(g);
+    const bottom = Math.max(fold[0].y, fold[1].y);
+    const move = shifted(-box.left + 2 * u, y - bottom + 24 * u);
+    const strip = hemStrip(g);
+    const body = sewn.cutLine.filter(
+      (edge) => !edge.name.endsWith('Turning') && edge.name !== 'hem' && edge.name !== 'waist',
+    );
+    panels.push({
+      window: { left: 0, right: box.right - box.left + 4 * u, top: y, bottom: y + 30 * u },
+      items: [
+        ...d.cloth('wrong', polygon(body.flatMap((edge) => edge.curves)).map(move)),
+        ...d.cloth('right', strip.map(move)),
+        d.line('lit', ...fold.map(move)),
+        d.word({ x: (box.right - box.left) / 2, y: y + 28.5 * u }, 'fold', 'middle'),
+        d.word({ x: (box.right - box.left) / 2, y: y + 8 * u }, 'hem, wrong side up', 'middle'),
+      ],
+    });
+  }
+  return panelled(
+    panels,
+    say`The leg, wrong side up, with ${heights.kind === 'folded' ? 'the casing' : 'the hem'}${heights.kind === 'folded' && hemPlan.kind === 'folded' ? ' and the hem' : ''} pressed over in the fold.`,
+  );
+}
