@@ -1,5 +1,5 @@
 import type { Mm } from '../length';
-import { curveMeetsLine, curvePart, curvePoint, curveTangent, straight } from './curve';
+import { curveCurvature, curveMeetsLine, curvePart, curvePoint, curveTangent, straight } from './curve';
 import { type ParallelRun, parallelPoint, turnBetween } from './parallel';
 import { pathEnd, pathReverse } from './path';
 import { distance, dot, linesMeet, subtract } from './point';
@@ -59,22 +59,31 @@ export function cornerStrands(sides: readonly CornerSide[]): readonly Strand[] {
 }
 
 /**
- * The runs of a side one after another: where a stretch was left out, by way of the side itself. There a run's whole
- * band ends straight across, which is the border where nothing else lies beyond it.
+ * The runs of a side one after another. Where a stretch was left out, because the hollow is tighter there than the
+ * distance, its band ends at the centres of its curvature: beyond them another place of the side is nearer.
  */
 function allAlong({ curve, away, runs }: CornerSide): readonly Curve[] {
-  const across = (t: number, way: 'in' | 'out'): readonly Curve[] => {
-    const [on, off] = [curvePoint(curve, t), parallelPoint(curve, away, t)];
-    return way === 'in' ? lineTo(off, on) : lineTo(on, off);
+  const leftOut = (from: number, to: number): readonly Curve[] => {
+    if (to <= from) return [];
+    const centres = Array.from({ length: CENTRES + 1 }, (_, i) =>
+      centreAt(curve, away, from + ((to - from) * i) / CENTRES),
+    );
+    const way = [parallelPoint(curve, away, from), ...centres, parallelPoint(curve, away, to)];
+    return way.slice(1).flatMap((p, i) => lineTo(way[i] as Point, p));
   };
-  const leftOut = (from: number, to: number): readonly Curve[] =>
-    to > from ? [...across(from, 'in'), curvePart(curve, from, to), ...across(to, 'out')] : [];
   const ends = runs.map((run) => run.to);
   return [
     ...runs.flatMap((run, i) => [...leftOut(ends[i - 1] ?? 0, run.from), ...run.curves]),
     ...leftOut(ends.at(-1) ?? 0, 1),
   ];
 }
+
+/** Straight lines for the centres of a stretch's curvature. They are hardly ever on the border. */
+const CENTRES = 8;
+
+/** The centre of curvature at a place of a hollow, or the parallel's point if that is nearer. */
+const centreAt = (curve: Curve, away: Mm, t: number): Point =>
+  parallelPoint(curve, Math.min(away, -1 / Math.min(-1 / away, curveCurvature(curve, t))), t);
 
 /** What lies between two sides: straight lines of the one before and of the one after; and a side's runs, if it was cut. */
 interface Corner {

@@ -2,9 +2,10 @@ import { curveBounds, curveIsStraight, curvePart, curvePoint, curveTangent, stra
 import { pathMeetings } from './meetings';
 import { turnBetween } from './parallel';
 import type { Strand } from './parallel-corners';
-import { distance } from './point';
+import { distance, dot, leftOf, moved, size, subtract } from './point';
 import { TOLERANCE } from './tolerances';
 import type { Curve, Point } from './types';
+import { pathWinding } from './winding';
 
 /** A curve on the way round, and the number of the edge that it is drawn for. */
 export interface WayPart {
@@ -12,105 +13,128 @@ export interface WayPart {
   readonly curve: Curve;
 }
 
-/** Where a part of the way meets another: the parameters on both. */
-interface Crossroad {
-  readonly t: number;
-  readonly other: number;
-  readonly otherT: number;
-}
-
-/** A place on the way: a part, by number, and the parameter on it. */
-interface Place {
-  readonly part: number;
-  readonly t: number;
-}
-
 /** Parameters nearer than this are one place of a curve. */
-const SAME_T = 1e-7;
+const SAME_T = 1e-9;
 
 /**
- * The outermost way round: from the topmost place always along the strands, and wherever they meet on the one that
- * keeps farther to the left, the outside. Loops and spurs lie to the right of it and are left out.
+ * How far beside a line it is asked what lies there, millimetres. The first is right but where two lines run along each
+ * other more closely still; then the next decides.
+ */
+const BESIDE = [2e-4, 2e-6, 2e-3] as const;
+
+/**
+ * The outer border of all that the strands go round.
  *
- * @param strands clockwise, in order, the outside on their left
- * @returns the parts of the way, closed, the lowest edge first
+ * The strands are cut wherever they meet. A part is on the border where nothing lies on its left and something on its
+ * right, counted by how often the strands go round both places; loops and spurs are not. The parts on the border are
+ * then followed from the topmost one.
+ *
+ * @param strands closed, clockwise, in order, the outside on their left
+ * @returns the parts of the border, closed, the lowest edge first
  */
 export function outermostWay(strands: readonly Strand[]): readonly WayPart[] {
-  const parts = strands.flatMap(({ edge, curves }) => curves.map((curve): WayPart => ({ edge, curve })));
-  return bridged(startingLow(wayAlong(parts) ?? parts));
-}
-
-/** The way by the rule of the left; undefined where it doesn't come back to its start, which nobody has seen. */
-function wayAlong(parts: readonly WayPart[]): readonly WayPart[] | undefined {
-  const crossroads = crossroadsOf(parts);
-  const start = topmost(parts);
-  const way: WayPart[] = [];
-  let place = start;
-  for (let steps = 0; steps <= 4 * parts.length; steps += 1) {
-    const { edge, curve } = parts[place.part] as WayPart;
-    const exit = crossroads[place.part]?.find(
-      (road) => road.t > place.t + SAME_T && turnsLeft(parts, place.part, road),
-    );
-    const end = exit?.t ?? 1;
-    if (end > place.t) way.push({ edge, curve: curvePart(curve, place.t, end) });
-    place = exit ? { part: exit.other, t: exit.otherT } : { part: (place.part + 1) % parts.length, t: 0 };
-    if (place.part === start.part && place.t <= start.t + SAME_T) return [...way, ...lastPart(parts, place, start)];
+  const whole = strands.flatMap(({ edge, curves }) => curves.map((curve): WayPart => ({ edge, curve })));
+  const parts = cutWhereTheyMeet(whole);
+  const curves = whole.map(({ curve }) => curve);
+  for (const beside of BESIDE) {
+    const way = followed(parts.filter(({ curve }) => isBorder(curves, curve, beside)));
+    if (way) return bridged(startingLow(way));
   }
-  return undefined;
+  // Nobody has seen this; the checks of the cut line would say what is wrong with it.
+  return bridged(startingLow(whole));
 }
 
-/** From where the way came back to its first part, as far as the start. */
-function lastPart(parts: readonly WayPart[], from: Place, start: Place): readonly WayPart[] {
-  const { edge, curve } = parts[start.part] as WayPart;
-  return start.t - from.t > SAME_T ? [{ edge, curve: curvePart(curve, from.t, start.t) }] : [];
-}
-
-/** All meetings of parts that don't just follow one another, for each part in the order of its travel. */
-function crossroadsOf(parts: readonly WayPart[]): readonly (readonly Crossroad[])[] {
-  const found = parts.map((): Crossroad[] => []);
-  const boxes = parts.map(({ curve }) => curveBounds(curve));
-  for (let i = 0; i < parts.length; i += 1)
-    for (let j = i + 1; j < parts.length; j += 1) {
+/** The parts cut at each of their meetings with others. */
+function cutWhereTheyMeet(whole: readonly WayPart[]): readonly WayPart[] {
+  const cuts = whole.map((): number[] => []);
+  const boxes = whole.map(({ curve }) => curveBounds(curve));
+  for (let i = 0; i < whole.length; i += 1)
+    for (let j = i + 1; j < whole.length; j += 1) {
       const [a, b] = [boxes[i] as Box, boxes[j] as Box];
       if (a.right < b.left || b.right < a.left || a.bottom < b.top || b.bottom < a.top) continue;
-      const [first, second] = [(parts[i] as WayPart).curve, (parts[j] as WayPart).curve];
-      if (follows(first, second) || follows(second, first)) continue;
+      const [first, second] = [(whole[i] as WayPart).curve, (whole[j] as WayPart).curve];
       for (const meeting of pathMeetings([first], [second])) {
-        found[i]?.push({ t: meeting.first.t, other: j, otherT: meeting.second.t });
-        found[j]?.push({ t: meeting.second.t, other: i, otherT: meeting.first.t });
+        cuts[i]?.push(meeting.first.t);
+        cuts[j]?.push(meeting.second.t);
       }
+      cuts[i]?.push(...endsOn(first, second));
+      cuts[j]?.push(...endsOn(second, first));
     }
-  return found.map((list) => list.sort((a, b) => a.t - b.t));
+  return whole.flatMap(({ edge, curve }, i) => pieces(curve, cuts[i] ?? []).map((piece) => ({ edge, curve: piece })));
 }
 
 type Box = ReturnType<typeof curveBounds>;
 
-const follows = (a: Curve, b: Curve): boolean => distance(a[3], b[0]) < TOLERANCE.parallel;
-
-function turnsLeft(parts: readonly WayPart[], here: number, { t, other, otherT }: Crossroad): boolean {
-  return turnBetween(wayFrom(parts, { part: here, t }), wayFrom(parts, { part: other, t: otherT })) < 0;
+/** Where on a straight line another that lies along it ends; its crossings with such a line are no single points. */
+function endsOn(line: Curve, other: Curve): readonly number[] {
+  if (!curveIsStraight(line) || !curveIsStraight(other)) return [];
+  const chord = subtract(line[3], line[0]);
+  const length = size(chord);
+  return [other[0], other[3]]
+    .map((end) => ({ end, t: dot(subtract(end, line[0]), chord) / (length * length) }))
+    .filter(({ end, t }) => t > 0 && t < 1 && distance(end, curvePoint(line, t)) < TOLERANCE.samePoint)
+    .map(({ t }) => t);
 }
 
-/** In which direction the way goes on from a place. */
-function wayFrom(parts: readonly WayPart[], { part, t }: Place): Point {
-  const { curve } = parts[part] as WayPart;
-  const next = (parts[(part + 1) % parts.length] as WayPart).curve;
-  return t > 1 - SAME_T && follows(curve, next) ? curveTangent(next, 0) : curveTangent(curve, t);
+/** A curve in pieces. */
+function pieces(curve: Curve, cuts: readonly number[]): readonly Curve[] {
+  const at = [0, ...[...cuts].sort((a, b) => a - b), 1];
+  const own = at.filter((t, i) => i === 0 || t - (at[i - 1] as number) > SAME_T);
+  return own
+    .slice(1)
+    .map((t, i) => curvePart(curve, own[i] as number, t))
+    .filter(([a, , , d]) => distance(a, d) > TOLERANCE.samePoint);
 }
 
-const SAMPLES = 16;
+/** Whether all lies to the right of a curve, and nothing to its left. */
+function isBorder(curves: readonly Curve[], curve: Curve, beside: number): boolean {
+  const middle = curvePoint(curve, 0.5);
+  const left = leftOf(curveTangent(curve, 0.5));
+  // Beside a part shorter than that others would be met.
+  const reach = Math.min(beside, distance(curve[0], curve[3]) / 8);
+  return pathWinding(curves, moved(middle, left, reach)) <= 0 && pathWinding(curves, moved(middle, left, -reach)) > 0;
+}
 
-/** A topmost place is on the border whatever else happens. */
-function topmost(parts: readonly WayPart[]): Place {
-  let best = { part: 0, t: 0, y: Infinity };
-  parts.forEach(({ curve }, part) => {
-    if (Math.min(...curve.map((p) => p.y)) >= best.y) return;
-    for (let i = 0; i <= SAMPLES; i += 1) {
-      const { y } = curvePoint(curve, i / SAMPLES);
-      if (y < best.y) best = { part, t: i / SAMPLES, y };
-    }
-  });
-  return best;
+/** The closed way along the parts of a border, from its topmost; undefined where it does not come back. */
+function followed(parts: readonly WayPart[]): readonly WayPart[] | undefined {
+  if (parts.length === 0) return undefined;
+  const start = parts.reduce((best, part, i) => (top(part) < top(parts[best] as WayPart) ? i : best), 0);
+  const left = new Set(parts.keys());
+  const way: WayPart[] = [];
+  let here = start;
+  while (left.delete(here)) {
+    const part = parts[here] as WayPart;
+    way.push(part);
+    const next = goingOn(parts, left, here, start);
+    if (next === start) return way;
+    if (next === undefined) return undefined;
+    here = next;
+  }
+  return undefined;
+}
+
+const top = ({ curve }: WayPart): number => curveBounds(curve).top;
+
+/**
+ * The part that starts where one ends: of several, the one that keeps farthest to the left. Where none starts just there,
+ * because a hair of the border between them could not be told, the nearest.
+ */
+function goingOn(
+  parts: readonly WayPart[],
+  left: ReadonlySet<number>,
+  here: number,
+  start: number,
+): number | undefined {
+  const { curve } = parts[here] as WayPart;
+  const from = (i: number) => (parts[i] as WayPart).curve;
+  const turn = (i: number) => turnBetween(curveTangent(curve, 1), curveTangent(from(i), 0));
+  const near = [...left, start]
+    .filter((i) => i !== here)
+    .map((i) => ({ i, gap: distance(curve[3], from(i)[0]) }))
+    .filter(({ gap }) => gap < TOLERANCE.parallel)
+    .sort((a, b) => a.gap - b.gap);
+  const met = near.filter(({ gap }) => gap < 2 * TOLERANCE.samePoint).sort((a, b) => turn(a.i) - turn(b.i));
+  return (met[0] ?? near[0])?.i;
 }
 
 /** The same way, from where it comes round to the first edges again. */
