@@ -1,6 +1,8 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { formatLength } from '../../src/length';
+import { draft, exampleProject } from '../../src/project';
 import { launchChromium, type OpenedApp, openApp } from './open-app';
 
 let browser: Browser;
@@ -24,6 +26,10 @@ async function open(station: string, options: BrowserContextOptions = {}): Promi
   return app.page;
 }
 
+const result = draft(exampleProject);
+if (!result.ok) throw new Error('the example can not be drafted');
+const example = result.value;
+
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name, exact: true });
 const outline = (page: Page) => page.locator('.block-front').getAttribute('d');
 
@@ -38,8 +44,12 @@ describe('the join', () => {
     await way.fill('1');
     await page.getByText('hip: touching').waitFor();
     // The gaps of the report, to the millimetre.
-    for (const words of ['waist 4.6 cm', 'knee 13.2 cm', 'hem 14.2 cm'])
-      await page.getByText(words, { exact: true }).waitFor();
+    for (const [name, gap] of [
+      ['waist', 'gapAtWaist'],
+      ['knee', 'gapAtKnee'],
+      ['hem', 'gapAtHem'],
+    ] as const)
+      await page.getByText(`${name} ${formatLength(example.joined[gap], 'cm')}`, { exact: true }).waitFor();
     expect(await outline(page)).not.toBe(apart);
     expect(await way.getAttribute('aria-valuetext')).toBe('joined');
     await way.fill('2');

@@ -1,7 +1,8 @@
-import { act, cleanup, render, screen, within } from '@testing-library/react';
+import { act, cleanup, render, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { stepsOf, useSewingRun } from '../../src/workbench/stations/sew/sewing-run';
+import { stepsOf } from '../../src/workbench/stations/sew/sewing-run';
+import { useSewingShown } from '../../src/workbench/stations/sew/sewing-shown';
 import { useBench } from '../../src/workbench/store/bench';
 import { Workbench } from '../../src/workbench/Workbench';
 
@@ -9,7 +10,7 @@ const start = useBench.getInitialState();
 
 beforeEach(() => {
   useBench.setState({ ...start, station: 'sew' }, true);
-  useSewingRun.setState({ shown: undefined });
+  useSewingShown.setState({ shown: undefined });
 });
 afterEach(cleanup);
 
@@ -20,6 +21,9 @@ describe('the station Sew', () => {
   it('goes through the steps by Next and Back, the picture with them', async () => {
     render(<Workbench />);
     const steps = stepsOf(useBench.getState().draft);
+    // The station is loaded when somebody goes there, its picture a moment later.
+    await screen.findByRole('region', { name: 'Step of the sewing' });
+    await waitFor(() => expect(drawing()?.querySelectorAll('.face').length).toBeGreaterThan(0));
     expect(within(step()).getByRole('heading')).toHaveProperty('textContent', steps[0]?.title);
     const before = drawing()?.getAttribute('aria-label');
     await userEvent.click(within(step()).getByRole('button', { name: 'Next' }));
@@ -34,14 +38,14 @@ describe('the station Sew', () => {
 
   it('stays at its step when a choice changes the ones before it', async () => {
     render(<Workbench />);
-    act(() => useSewingRun.getState().show('inseams'));
+    act(() => useSewingShown.getState().show('inseams'));
     act(() => useBench.getState().choose('pocket', { width: 150, height: 165, facing: 30, part: 'back', count: 1 }));
     expect((await screen.findByRole('heading', { name: 'Sew the inseams' })).textContent).toBe('Sew the inseams');
   });
 
   it('changes the settings with the machine, as one change to undo', async () => {
     render(<Workbench />);
-    act(() => useSewingRun.getState().show('inseams'));
+    act(() => useSewingShown.getState().show('inseams'));
     act(() => useBench.getState().choose('cloth.kind', 'knit'));
     expect(await screen.findByText(/narrow zigzag, 2.5 mm long/)).toBeTruthy();
     await userEvent.click(screen.getByRole('radio', { name: 'serger too' }));

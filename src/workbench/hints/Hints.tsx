@@ -1,7 +1,7 @@
 import { useManner } from '../look/manner';
 import { HINT_COUNT } from './hint-count';
 
-/** What somebody needs who never saw the table before: short, on the drawing, and never again once put away. */
+/** What somebody needs who never saw the table before: short, and never again once put away. */
 const HINTS = [
   {
     id: 'button',
@@ -20,7 +20,7 @@ const HINTS = [
   },
 ] as const;
 
-/** One hint at a time, over the drawing. */
+/** One hint at a time, above the drawing. */
 export default function Hints() {
   const gone = useManner((state) => state.hintsGone);
   const { putAway } = useManner.getState();

@@ -1,4 +1,4 @@
-import { type ComponentType, useEffect, useRef } from 'react';
+import { type ComponentType, lazy, type RefObject, Suspense, useEffect, useRef } from 'react';
 import { useManner } from '../look/manner';
 import { BlocksStation } from '../stations/BlocksStation';
 import { BodyStation } from '../stations/BodyStation';
@@ -8,7 +8,6 @@ import { EdgesStation } from '../stations/EdgesStation';
 import { LegStation } from '../stations/LegStation';
 import { PaperStation } from '../stations/PaperStation';
 import { RESULTS } from '../stations/results';
-import { SewStation } from '../stations/SewStation';
 import { stationAsks } from '../store/asked';
 import { useBench } from '../store/bench';
 import type { Bench } from '../store/state';
@@ -23,7 +22,8 @@ const INSIDE: Readonly<Record<Station, ComponentType>> = {
   check: CheckStation,
   cloth: ClothStation,
   paper: PaperStation,
-  sew: SewStation,
+  // A third of what there is to load, and wanted last.
+  sew: lazy(() => import('../stations/SewStation')),
 };
 
 /** One station on the thread. */
@@ -41,14 +41,9 @@ export function Stop({ station }: { readonly station: Station }) {
   const Inside = INSIDE[station];
   const inside = `station-${station}`;
   const item = useRef<HTMLLIElement>(null);
-  const wasOpen = useRef(open);
+  const atFirst = useRef(open);
   useEffect(() => {
-    // A station taller than the path begins at its name, not at its end.
-    if (open && !wasOpen.current) {
-      const tall = (item.current?.offsetHeight ?? 0) > (item.current?.closest('.path')?.clientHeight ?? Infinity);
-      item.current?.scrollIntoView?.({ block: tall ? 'start' : 'nearest' });
-    }
-    wasOpen.current = open;
+    if (!open) atFirst.current = false;
   }, [open]);
   return (
     <li ref={item} className="stop" data-open={open || undefined} data-wants={wants ? true : undefined}>
@@ -61,13 +56,26 @@ export function Stop({ station }: { readonly station: Station }) {
       {wants && <p className="stop-wants">{wants}</p>}
       {open ? (
         <div className="stop-inside" id={inside}>
-          <Inside />
+          <Suspense>
+            <Inside />
+            {!atFirst.current && <IntoSight item={item} />}
+          </Suspense>
         </div>
       ) : (
         <p className="stop-result">{result}</p>
       )}
     </li>
   );
+}
+
+/** Scrolls a station that was opened into sight, once what it holds is there. */
+function IntoSight({ item }: { readonly item: RefObject<HTMLElement | null> }) {
+  useEffect(() => {
+    // A station taller than the path begins at its name, not at its end.
+    const tall = (item.current?.offsetHeight ?? 0) > (item.current?.closest('.path')?.clientHeight ?? Infinity);
+    item.current?.scrollIntoView?.({ block: tall ? 'start' : 'nearest' });
+  }, [item]);
+  return null;
 }
 
 /** What the station came to. While something on the drawing is held it waits: some results are dear to find. */

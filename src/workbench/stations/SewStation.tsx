@@ -11,7 +11,7 @@ const MACHINES = [
 ];
 
 /** The order of work for these choices, a step at a time; its picture lies on the table. */
-export function SewStation() {
+export default function SewStation() {
   const machine = useBench((state) => state.project.sewing.machine);
   const choose = useBench((state) => state.choose);
   return (

@@ -1,7 +1,5 @@
 import { type CSSProperties, type KeyboardEvent, lazy, memo, Suspense, useRef } from 'react';
-import { printPhrase } from '../../length';
 import { useManner } from '../look/manner';
-import { pictureShown, useSewingRun } from '../stations/sew/sewing-run';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
 import { STATION_NAMES } from '../store/stations';
@@ -18,6 +16,7 @@ import { TableTools } from './TableTools';
 import { TapeNote } from './TapeNote';
 import { useTable } from './table-state';
 import { usePointers } from './use-pointers';
+import { useStationDrawing } from './use-station-drawing';
 import { useView, type ViewControl } from './use-view';
 import { useWindowSize } from './use-window-size';
 import type { Room } from './view';
@@ -40,9 +39,10 @@ const JoinPlayer = lazy(() => import('./join/JoinPlayer'));
 /** The join as an event: loaded when somebody asks to see it. */
 const JOIN: StationDrawing = {
   Drawing: lazy(() => import('./join/JoinDrawing')),
-  says: 'The two blocks on their way to a leg',
+  says: () => 'The two blocks on their way to a leg',
   box: (draft) => boxRound([STATION_DRAWINGS.blocks.box(draft), STATION_DRAWINGS.leg.box(draft)]),
 };
+const JOINING = ['join', JOIN] as const;
 
 /** The cutting table: the open station's drawing on paper, with rulers and a grid. */
 export function Table() {
@@ -54,9 +54,8 @@ export function Table() {
   const stale = useBench(isStale);
   const running = useRun((state) => state.going);
   const joining = useTable((state) => state.join !== undefined) && station === 'leg';
-  const sewn = useSewingRun((state) => state.shown);
-  const shown = joining ? 'join' : station === 'sew' ? `sew ${sewn}` : station;
-  const { Drawing, box, says } = joining ? JOIN : STATION_DRAWINGS[station];
+  const ofStation = useStationDrawing(station);
+  const [shown, { Drawing, box, says }] = joining ? JOINING : ofStation;
   const narrow = size.width < NARROW;
   const held = useTable((state) => state.held !== undefined);
   const room = joining ? (narrow ? JOIN_NARROW_ROOM : JOIN_ROOM) : narrow ? NARROW_ROOM : WIDE_ROOM;
@@ -81,13 +80,7 @@ export function Table() {
         onKeyDown={(event) => onKeyDown(event, control)}
         {...pointers}
       >
-        <svg
-          className="table-paper"
-          width={size.width}
-          height={size.height}
-          role="img"
-          aria-label={station === 'sew' ? printPhrase(pictureShown(draft, sewn).says, units) : says}
-        >
+        <svg className="table-paper" width={size.width} height={size.height} role="img" aria-label={says(draft, units)}>
           <Grid view={view} size={size} units={units} />
           <g
             className="drawing"

@@ -1,10 +1,10 @@
 import type { ComponentType } from 'react';
 import { cutCurves } from '../../edges';
 import { legCurves } from '../../leg';
+import type { Units } from '../../length';
 import { outlineCurves } from '../../plane';
 import type { Draft } from '../../project';
 import { type Box, placedDrawings, uprightPlaces } from '../../sheets';
-import { pictureShown, useSewingRun } from '../stations/sew/sewing-run';
 import type { Station } from '../store/stations';
 import { apart } from './apart';
 import { boxRound, curvesBox } from './bounds';
@@ -17,14 +17,14 @@ import { figureShape } from './drawings/figure-shape';
 import { LayDrawing, layBox } from './drawings/LayDrawing';
 import { LegDrawing } from './drawings/LegDrawing';
 import { SheetsDrawing } from './drawings/SheetsDrawing';
-import { StepDrawing } from './drawings/StepDrawing';
 import { figureBox } from './drawings/tape-paths';
 
 /** What the table shows at a station, and the box that holds it. */
 export interface StationDrawing {
   readonly Drawing: ComponentType<DrawingProps>;
   readonly box: (draft: Draft) => Box;
-  readonly says: string;
+  /** What is seen, for those who listen. */
+  readonly says: (draft: Draft, units: Units) => string;
 }
 
 function pieceBox({ pieces }: Draft): Box {
@@ -38,15 +38,16 @@ function pieceBox({ pieces }: Draft): Box {
   );
 }
 
-export const STATION_DRAWINGS: Readonly<Record<Station, StationDrawing>> = {
+/** The drawings of the stations but of those that are loaded late. */
+export const STATION_DRAWINGS: Readonly<Record<Exclude<Station, 'sew'>, StationDrawing>> = {
   body: {
     Drawing: BodyFigure,
-    says: 'A figure from the front, the side and the back with the path of the tape',
+    says: () => 'A figure from the front, the side and the back with the path of the tape',
     box: ({ body }) => figureBox(figureShape(body)),
   },
   blocks: {
     Drawing: BlocksDrawing,
-    says: 'The front block and the back block, side by side',
+    says: () => 'The front block and the back block, side by side',
     box({ blocks }) {
       const front = curvesBox(outlineCurves(blocks.front.edges));
       const back = curvesBox(outlineCurves(blocks.back.edges));
@@ -59,27 +60,22 @@ export const STATION_DRAWINGS: Readonly<Record<Station, StationDrawing>> = {
   },
   leg: {
     Drawing: LegDrawing,
-    says: 'The joined blocks under the outline of the leg',
+    says: () => 'The joined blocks under the outline of the leg',
     box: ({ leg }) => curvesBox([...legCurves(leg), ...leg.joined.front, ...leg.joined.back]),
   },
-  edges: { Drawing: EdgesDrawing, says: 'The finished leg with casing, hem and seam allowances', box: pieceBox },
-  check: { Drawing: CheckDrawing, says: 'The finished leg as it was checked', box: pieceBox },
+  edges: { Drawing: EdgesDrawing, says: () => 'The finished leg with casing, hem and seam allowances', box: pieceBox },
+  check: { Drawing: CheckDrawing, says: () => 'The finished leg as it was checked', box: pieceBox },
   cloth: {
     Drawing: LayDrawing,
-    says: 'The cloth as it lies, with its selvedges, and every piece where it is cut',
+    says: () => 'The cloth as it lies, with its selvedges, and every piece where it is cut',
     box: layBox,
   },
   paper: {
     Drawing: SheetsDrawing,
-    says: 'The sheets of paper over the finished leg',
+    says: () => 'The sheets of paper over the finished leg',
     box({ printed, sheets }) {
       const drawn = placedDrawings(printed, sheets.places).flatMap(({ paths }) => paths.flatMap((path) => path.curves));
       return boxRound([curvesBox(drawn), ...sheets.sheets.map((sheet) => sheet.window)]);
     },
-  },
-  sew: {
-    Drawing: StepDrawing,
-    says: 'The picture of this step of the sewing',
-    box: (draft) => pictureShown(draft, useSewingRun.getState().shown).box,
   },
 };

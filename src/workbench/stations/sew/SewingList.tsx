@@ -1,12 +1,13 @@
 import { useBench } from '../../store/bench';
-import { stepShown, stepsOf, useSewingRun } from './sewing-run';
+import { stepShown, stepsOf } from './sewing-run';
+import { useSewingShown } from './sewing-shown';
 import { sewingTime } from './sewing-time';
 
 /** All steps in order, to go to any of them, and how long the whole takes. */
 export function SewingList() {
   const draft = useBench((state) => state.draft);
-  const shown = useSewingRun((state) => state.shown);
-  const show = useSewingRun((state) => state.show);
+  const shown = useSewingShown((state) => state.shown);
+  const show = useSewingShown((state) => state.show);
   const steps = stepsOf(draft);
   const here = stepShown(draft, shown);
   return (

@@ -2,13 +2,14 @@ import { useRef } from 'react';
 import { plain, printPhrase } from '../../../length';
 import { stepMinutes } from '../../../sewing';
 import { useBench } from '../../store/bench';
-import { moveSewing, stepShown, stepsOf, useSewingRun } from './sewing-run';
+import { moveSewing, stepShown, stepsOf } from './sewing-run';
+import { useSewingShown } from './sewing-shown';
 
 /** The step that is shown, in words, with the way to the next and back. */
 export function StepWords() {
   const draft = useBench((state) => state.draft);
   const units = useBench((state) => state.project.units);
-  const shown = useSewingRun((state) => state.shown);
+  const shown = useSewingShown((state) => state.shown);
   const title = useRef<HTMLHeadingElement>(null);
   const step = stepShown(draft, shown);
   const steps = stepsOf(draft);

@@ -1,19 +1,7 @@
-import { create } from 'zustand';
 import { type Draft, garmentOf } from '../../../project';
 import { type SewingStep, type StepPicture, sewingSteps, stepPicture } from '../../../sewing';
 import { useBench } from '../../store/bench';
-
-interface SewingRun {
-  /** The step that is shown, by its id: it stays where the choices change the steps before it. */
-  readonly shown: string | undefined;
-  readonly show: (id: string) => void;
-}
-
-/** Which step of the sewing lies on the table. */
-export const useSewingRun = create<SewingRun>()((set) => ({
-  shown: undefined,
-  show: (shown) => set({ shown }),
-}));
+import { useSewingShown } from './sewing-shown';
 
 interface Sewing {
   readonly steps: readonly SewingStep[];
@@ -51,7 +39,7 @@ export function pictureShown(draft: Draft, shown: string | undefined): StepPictu
 /** To the next step, or the one before. */
 export function moveSewing(by: 1 | -1): void {
   const { draft } = useBench.getState();
-  const { shown, show } = useSewingRun.getState();
+  const { shown, show } = useSewingShown.getState();
   const steps = stepsOf(draft);
   const next = steps[steps.indexOf(stepShown(draft, shown)) + by];
   if (next) show(next.id);

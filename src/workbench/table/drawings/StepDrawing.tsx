@@ -2,7 +2,8 @@ import { useId } from 'react';
 import { printPhrase, type Units } from '../../../length';
 import type { Point } from '../../../plane';
 import type { PictureItem } from '../../../sewing';
-import { pictureShown, useSewingRun } from '../../stations/sew/sewing-run';
+import { pictureShown } from '../../stations/sew/sewing-run';
+import { useSewingShown } from '../../stations/sew/sewing-shown';
 import { useBench } from '../../store/bench';
 import { polygonText } from '../path-text';
 import type { DrawingProps } from './drawing-props';
@@ -11,7 +12,7 @@ import type { DrawingProps } from './drawing-props';
 export function StepDrawing({ draft }: DrawingProps) {
   const id = useId();
   const units = useBench((state) => state.project.units);
-  const shown = useSewingRun((state) => state.shown);
+  const shown = useSewingShown((state) => state.shown);
   const { panels } = pictureShown(draft, shown);
   return panels.map(({ window: { left, top, right, bottom }, items }) => {
     const clip = `${id}${left} ${top}`;

@@ -1,0 +1,14 @@
+import { printPhrase } from '../../../length';
+import { pictureShown } from '../../stations/sew/sewing-run';
+import { useSewingShown } from '../../stations/sew/sewing-shown';
+import type { StationDrawing } from '../station-drawings';
+import { StepDrawing } from './StepDrawing';
+
+const picture = (draft: Parameters<StationDrawing['box']>[0]) => pictureShown(draft, useSewingShown.getState().shown);
+
+/** What the table shows at the station Sew; loaded when somebody goes there. */
+export const SEWING: StationDrawing = {
+  Drawing: StepDrawing,
+  box: (draft) => picture(draft).box,
+  says: (draft, units) => printPhrase(picture(draft).says, units),
+};
