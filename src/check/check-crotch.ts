@@ -1,12 +1,13 @@
 import { degrees, say } from '../length';
 import { type Curve, curveCurvature, outlineEdge, type Point, pathEndWay, pathStartWay } from '../plane';
 import type { Check, Subject } from './check';
+import { fixPyjamaShape, withFix } from './fixes';
 
 const TOLERANCE = 2;
 const SAMPLES = 60;
 
 /** With the inseam sewn, the crotch seam runs on smoothly from front to back: 180° ± 2°, curving one way only. */
-export function checkCrotch({ finished }: Subject): Check {
+export function checkCrotch({ finished, choices }: Subject): Check {
   const outline = finished.sewn.stitchLine;
   const curves = (name: string) => outlineEdge(outline, name).curves;
   const front = angleAtCrotch(pathEndWay(curves('crotchFront')), pathStartWay(curves('inseamFront')));
@@ -14,10 +15,12 @@ export function checkCrotch({ finished }: Subject): Check {
   const angle = front + back;
   const oneWay = curvesOneWay(curves('crotchFront')) && curvesOneWay(curves('crotchBack'));
   const smooth = Math.abs(angle - 180) <= TOLERANCE;
+  const good = smooth && oneWay;
+  const own = typeof choices.shape !== 'string';
   return {
     id: 'crotch-smooth',
     name: 'Crotch runs smooth',
-    verdict: smooth && oneWay ? 'good' : 'wrong',
+    verdict: good ? 'good' : 'wrong',
     measured: angle,
     wanted: 180,
     tolerance: TOLERANCE,
@@ -25,10 +28,12 @@ export function checkCrotch({ finished }: Subject): Check {
     reason: oneWay
       ? say`The two corners at the crotch point add up to ${degrees(angle)}.`
       : say`A crotch curve bends both ways; the corners at the crotch point add up to ${degrees(angle)}.`,
-    remedy:
-      smooth && oneWay
-        ? []
+    remedy: good
+      ? []
+      : own
+        ? say`Choose the pyjama shape: this hem slants the inseams so that no good crotch curve meets them.`
         : say`Check body rise, hip depth and crotch length: the curve has too little height for its width.`,
+    ...withFix(good || !own ? undefined : fixPyjamaShape()),
   };
 }
 

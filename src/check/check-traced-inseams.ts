@@ -1,12 +1,13 @@
 import { mm, say } from '../length';
 import { edgeLength, outlineEdge } from '../plane';
 import type { Check, Subject } from './check';
+import { fixPyjamaShape, withFix } from './fixes';
 
 /** Fitted trousers may have a back inseam a little shorter, to be stretched (from memory: up to 6–12 mm). */
 const TOLERANCE = 6;
 
 /** The inseams of both tracings are equally long, as far as a fitted pair's are. */
-export function checkTracedInseams({ traced, joined }: Subject): Check | undefined {
+export function checkTracedInseams({ traced, joined, choices }: Subject): Check | undefined {
   if (!traced) return undefined;
   const length = (part: 'front' | 'back') => edgeLength(outlineEdge(joined[part].edges, 'inseam'));
   const [front, back] = [length('front'), length('back')];
@@ -21,5 +22,6 @@ export function checkTracedInseams({ traced, joined }: Subject): Check | undefin
     unit: 'mm',
     reason: say`The blocks' inseams are ${mm(front)} in front and ${mm(back)} behind.`,
     remedy: good ? [] : say`Trace the inseams again, or choose a shape that draws its own: pyjama or straight.`,
+    ...withFix(good || choices.shape !== 'block' ? undefined : fixPyjamaShape()),
   };
 }

@@ -1,4 +1,4 @@
-import type { Blocks } from '../block';
+import type { Blocks, Corrections } from '../block';
 import type { Body } from '../body';
 import { type CasingChoices, type FinishedLeg, type HemChoices, USABLE_STRETCH } from '../edges';
 import type { JoinedBlocks, Leg, LegChoices } from '../leg';
@@ -66,6 +66,8 @@ export interface Subject {
   readonly blocks: Blocks;
   /** Whether the blocks were brought along, and not drafted here. */
   readonly traced: boolean;
+  /** What was corrected after wearing. */
+  readonly corrections: Corrections;
   readonly joined: JoinedBlocks;
   readonly leg: Leg;
   readonly choices: LegChoices;

@@ -5,6 +5,7 @@ import { roundedDown, roundedUp } from './measuring';
 /** What the project file takes; a remedy never proposes more. */
 const MOST_SPREAD: Mm = 250;
 const MOST_LOWERED: Mm = 100;
+const MOST_SITTING_PULL: Mm = 40;
 const RAISE = { least: -120, most: 150 } as const;
 /** Remedies are whole half-millimetres: finer nobody cuts. */
 const STEP: Mm = 0.5;
@@ -70,6 +71,13 @@ export const fixTurnOfCloth = (value: Mm): Fix =>
 export function fixElasticLength(least: Mm): Fix {
   const value = roundedUp(least, 1);
   return fix(say`Cut the elastic ${mm(value)} long`, { path: 'waist.elasticLength', value });
+}
+
+/** Raises the centre back waist; undefined where no project may. */
+export function fixSittingPullTo(least: Mm): Fix | undefined {
+  const value = roundedUp(least, STEP);
+  if (value > MOST_SITTING_PULL) return undefined;
+  return fix(say`Raise centre back by ${mm(value)}`, { path: 'fit.sittingPull', value });
 }
 
 export const fixPyjamaShape = (): Fix => fix(say`Choose the pyjama shape`, { path: 'leg.shape', value: 'pyjama' });

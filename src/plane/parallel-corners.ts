@@ -1,7 +1,7 @@
 import type { Mm } from '../length';
-import { curveCurvature, curveMeetsLine, curvePart, curvePoint, curveTangent, straight } from './curve';
+import { curveCurvature, curveTangent, straight } from './curve';
 import { type ParallelRun, parallelPoint, turnBetween } from './parallel';
-import { pathEnd, pathReverse } from './path';
+import { type CutSides, endsCut, startsCut } from './parallel-cuts';
 import { distance, dot, linesMeet, subtract } from './point';
 import { TOLERANCE } from './tolerances';
 import type { Curve, Point } from './types';
@@ -35,22 +35,40 @@ export interface Strand {
  * @param sides the curves of the outline, in order
  */
 export function cornerStrands(sides: readonly CornerSide[]): readonly Strand[] {
-  const runs = sides.map((side) => side.runs);
-  const lines = sides.map((before, i) => {
-    const next = (i + 1) % sides.length;
-    const corner = cornerOf(
-      { ...before, runs: runs[i] ?? [] },
-      { ...(sides[next] as CornerSide), runs: runs[next] ?? [] },
-    );
-    if (corner.before) runs[i] = corner.before;
-    if (corner.after) runs[next] = corner.after;
-    return corner;
+  const around = (i: number) => (i + sides.length) % sides.length;
+  const runs = sides.map((side): readonly ParallelRun[] | undefined => side.runs);
+  const lines = sides.map((): Between => ({ leaving: [], arriving: [] }));
+  const skipped = new Set<number>();
+  /** The sides of one edge from a corner on, with what is left of each. */
+  const fromCorner = (i: number, step: 1 | -1): readonly CornerSide[] => {
+    const chain: CornerSide[] = [];
+    for (
+      let at = around(i);
+      sides[at]?.edge === sides[around(i)]?.edge && chain.length < sides.length;
+      at = around(at + step)
+    )
+      chain.push({ ...(sides[at] as CornerSide), runs: runs[at] ?? [] });
+    return chain;
+  };
+  sides.forEach((_, i) => {
+    if (skipped.has(i)) return;
+    const corner = cornerOf(fromCorner(i, -1), fromCorner(i + 1, 1));
+    lines[i] = corner;
+    corner.before?.forEach((left, k) => {
+      runs[around(i - k)] = left;
+      if (k > 0) lines[around(i - k)] = { leaving: [], arriving: [] };
+    });
+    corner.after?.forEach((left, k) => {
+      runs[around(i + 1 + k)] = left;
+      if (k > 0) skipped.add(around(i + k));
+    });
   });
   return sides
     .flatMap((side, i): readonly Strand[] => {
-      const after = sides[(i + 1) % sides.length] as CornerSide;
+      const after = sides[around(i + 1)] as CornerSide;
+      const left = runs[i];
       return [
-        { edge: side.edge, curves: allAlong({ ...side, runs: runs[i] ?? [] }) },
+        { edge: side.edge, curves: left ? allAlong({ ...side, runs: left }) : [] },
         { edge: side.edge, curves: lines[i]?.leaving ?? [] },
         { edge: after.edge, curves: lines[i]?.arriving ?? [] },
       ];
@@ -85,15 +103,21 @@ const CENTRES = 8;
 const centreAt = (curve: Curve, away: Mm, t: number): Point =>
   parallelPoint(curve, Math.min(away, -1 / Math.min(-1 / away, curveCurvature(curve, t))), t);
 
-/** What lies between two sides: straight lines of the one before and of the one after; and a side's runs, if it was cut. */
-interface Corner {
+/** What lies between two sides: straight lines of the one before and of the one after. */
+interface Between {
   readonly leaving: readonly Curve[];
   readonly arriving: readonly Curve[];
-  readonly before?: readonly ParallelRun[];
-  readonly after?: readonly ParallelRun[];
 }
 
-function cornerOf(before: CornerSide, after: CornerSide): Corner {
+/** The same, and what is left of the sides on one hand of it if they were cut, from the corner on. */
+interface Corner extends Between {
+  readonly before?: CutSides['runs'];
+  readonly after?: CutSides['runs'];
+}
+
+/** A corner between the sides that arrive at it and those that leave it, on both hands from the corner on. */
+function cornerOf(arriving: readonly CornerSide[], leaving: readonly CornerSide[]): Corner {
+  const [before, after] = [arriving[0] as CornerSide, leaving[0] as CornerSide];
   const corner = before.curve[3];
   const end = parallelPoint(before.curve, before.away, 1);
   const start = parallelPoint(after.curve, after.away, 0);
@@ -106,11 +130,11 @@ function cornerOf(before: CornerSide, after: CornerSide): Corner {
   const meet = turn > TOLERANCE.smoothTurn ? linesMeet(end, wayEnd, start, wayStart) : undefined;
   if (!meet || distance(meet, end) + distance(meet, start) > 2 * LONGEST_CORNER * gap) return step;
   if (ahead(meet, end, wayEnd) < 0) {
-    const cut = cutEnd(before, start, wayStart);
+    const cut = endsCut(arriving, start, wayStart, LONGEST_CORNER * before.away);
     return cut ? { leaving: [], arriving: lineTo(cut.at, start), before: cut.runs } : step;
   }
   if (ahead(meet, start, wayStart) > 0) {
-    const cut = cutStart(after, end, wayEnd);
+    const cut = startsCut(leaving, end, wayEnd, LONGEST_CORNER * after.away);
     return cut ? { leaving: lineTo(end, cut.at), arriving: [], after: cut.runs } : step;
   }
   return { leaving: lineTo(end, meet), arriving: lineTo(meet, start) };
@@ -119,43 +143,3 @@ function cornerOf(before: CornerSide, after: CornerSide): Corner {
 const ahead = (p: Point, from: Point, way: Point): Mm => dot(subtract(p, from), way);
 
 const lineTo = (a: Point, b: Point): readonly Curve[] => (distance(a, b) < TOLERANCE.samePoint ? [] : [straight(a, b)]);
-
-/** The runs of a side whose end is cut off, and the point where it is. */
-interface CutRuns {
-  readonly at: Point;
-  readonly runs: readonly ParallelRun[];
-}
-
-/** A side's runs without what lies beyond a straight line at their end; undefined where the line isn't met near it. */
-function cutEnd({ runs, away }: CornerSide, on: Point, way: Point): CutRuns | undefined {
-  const last = runs.at(-1);
-  if (last?.to !== 1) return undefined;
-  const cut = cutRun(last.curves, on, way, LONGEST_CORNER * away);
-  return cut && { at: cut.at, runs: [...runs.slice(0, -1), { ...last, curves: cut.curves }] };
-}
-
-/** The same at the start. */
-function cutStart({ runs, away }: CornerSide, on: Point, way: Point): CutRuns | undefined {
-  const first = runs[0];
-  if (first?.from !== 0) return undefined;
-  const cut = cutRun(pathReverse(first.curves), on, way, LONGEST_CORNER * away);
-  return cut && { at: cut.at, runs: [{ ...first, curves: pathReverse(cut.curves) }, ...runs.slice(1)] };
-}
-
-/** A run up to its last crossing of a straight line, if that is within reach of its end. */
-function cutRun(
-  run: readonly Curve[],
-  on: Point,
-  way: Point,
-  reach: Mm,
-): { readonly at: Point; readonly curves: readonly Curve[] } | undefined {
-  for (let i = run.length - 1; i >= 0; i -= 1) {
-    const curve = run[i] as Curve;
-    const t = curveMeetsLine(curve, on, way).at(-1);
-    if (t === undefined) continue;
-    const at = curvePoint(curve, t);
-    if (distance(at, pathEnd(run)) > reach) return undefined;
-    return { at, curves: [...run.slice(0, i), ...(t > 0 ? [curvePart(curve, 0, t)] : [])] };
-  }
-  return undefined;
-}

@@ -84,6 +84,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
     cloth: project.cloth,
     blocks: drafted.blocks,
     traced: project.block.source === 'traced',
+    corrections: project.fit ?? NO_CORRECTIONS,
     joined,
     leg,
     choices: legChoices,

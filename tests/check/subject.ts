@@ -1,3 +1,4 @@
+import { NO_CORRECTIONS } from '../../src/block';
 import { type Check, runChecks, type Subject } from '../../src/check';
 import { casingHeights, casingLines, finishLeg, waistOpening } from '../../src/edges';
 import { finishedInseam, joinBlocks, type Leg, type LegHalf, spreadLeg } from '../../src/leg';
@@ -27,6 +28,7 @@ export function subjectOf(d: Draft, spoil: (leg: Leg) => Leg = (leg) => leg): Su
     cloth: p.cloth,
     blocks,
     traced: p.block.source === 'traced',
+    corrections: p.fit ?? NO_CORRECTIONS,
     joined: spreadLeg(joinBlocks(blocks), p.leg.spread),
     leg,
     choices: {

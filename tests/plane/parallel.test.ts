@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   type Curve,
   curveCurvature,
+  curveMap,
   curvePoint,
   curveTangent,
   flattenCurves,
@@ -12,6 +13,7 @@ import {
   parallelOutline,
   pathEnd,
   pathFoot,
+  pathReverse,
   pathStart,
   pathThrough,
   point,
@@ -149,5 +151,27 @@ describe('a parallel outline', () => {
     const own: Record<string, number> = { centre: 10, hollow: 10, inseam: 3 };
     const parallel = parallelOutline(leg, (name) => own[name] ?? 0);
     expect(outlineCrossings(outlineCurves(parallel))).toEqual([]);
+  });
+
+  it('cuts off a last short curve that lies wholly beyond the next edge, and the end of what came before it', () => {
+    // The side runs 2 mm past the place where the hem, carried on, meets its parallel; its last curve is 0.2 mm long.
+    const outline = [
+      { name: 'top', curves: pathThrough(point(0, 0), point(114, 0)) },
+      { name: 'side', curves: pathThrough(point(114, 0), point(100, 100), point(99.972, 100.2)) },
+      { name: 'hem', curves: pathThrough(point(99.972, 100.2), point(0, 100.2)) },
+      { name: 'fold', curves: pathThrough(point(0, 100.2), point(0, 0)) },
+    ] as const;
+    const leaning = parallelOutline(outline, (name) => (name === 'side' ? 15 : 0));
+    const lowest = Math.max(...outlineCurves(leaning).flatMap((curve) => curve.map((p) => p.y)));
+    expect(lowest).toBeCloseTo(100.2, 6);
+    // The mirrored outline: there the short curve is the first.
+    const turned = parallelOutline(
+      [...outline].reverse().map(({ name, curves }) => ({
+        name,
+        curves: pathReverse(curves).map((curve) => curveMap(curve, ({ x, y }) => point(-x, y))),
+      })),
+      (name) => (name === 'side' ? 15 : 0),
+    );
+    expect(Math.max(...outlineCurves(turned).flatMap((curve) => curve.map((p) => p.y)))).toBeCloseTo(100.2, 6);
   });
 });

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { NO_CORRECTIONS } from '../../src/block';
 import type { Check } from '../../src/check';
 import { applyRemedy, draft, exampleProject, type Project } from '../../src/project';
 import { anyBody } from '../properties/bodies';
@@ -7,7 +8,8 @@ import { anyDesign, projectOf } from '../properties/designs';
 import { between, chance, PATIENCE } from '../properties/seed';
 
 const RANK = { good: 0, mind: 1, wrong: 2 } as const;
-const far = (check: Check): number => (check.verdict === 'good' ? 0 : Math.abs(check.measured - check.wanted));
+const far = (check: Check): number =>
+  check.verdict === 'good' ? 0 : Math.max(1e-6, Math.abs(check.measured - check.wanted));
 const checksOf = (project: Project): readonly Check[] | undefined => {
   const result = draft(project);
   return result.ok ? result.value.checks : undefined;
@@ -104,6 +106,7 @@ describe('a remedy that is applied', () => {
     ['channels', { waist: { ...exampleProject.waist, turnOfCloth: 1 } }, 'waist.turnOfCloth'],
     ['leg-fits-cloth', { cloth: { ...exampleProject.cloth, width: 845 } }, 'leg.spread'],
     ['rise-ease', { leg: { ...exampleProject.leg, lowerCrotch: 60 } }, 'leg.lowerCrotch'],
+    ['back-raise', { fit: { ...NO_CORRECTIONS, swayBack: 25 } }, 'fit.sittingPull'],
     ['crotch-ends', { leg: { ...exampleProject.leg, shape: { hemGirth: 380 } } }, 'leg.shape'],
   ])('brings %s from not good to good', (id, change, path) => {
     const project = { ...exampleProject, ...change };
