@@ -1,25 +1,27 @@
-import { type Mm, mm, Refusal, say } from '../length';
+import type { Mm } from '../length';
 import { point } from '../plane';
 import type { Draft } from '../project';
-import { type Box, drawingInk, inkBounds, placedDrawings, uprightPlaces } from '../sheets';
-import { INK, type LineStyle } from './line-styles';
+import { drawingInk, inkBounds, placedDrawings, uprightPlaces } from '../sheets';
+import {
+  drawSquares,
+  LARGE_GAP,
+  LARGE_MARGIN,
+  LARGE_TITLE_PT,
+  LARGE_WORDS_PT,
+  refuseLargerThanPage,
+  squaresSize,
+} from './large-sheet';
+import { INK } from './line-styles';
 import { frameAt } from './page-frame';
 import { drawPaths } from './pdf-drawing';
-import { TEST_SQUARES } from './pdf-first';
 import type { PdfOptions } from './pdf-options';
 import { startPdf } from './pdf-pen';
-import { baseline, lineHeight, mmOfPt, ptOfCapitals } from './print-type';
+import { baseline, lineHeight, ptOfCapitals, type WidthOf } from './print-type';
 import { wrapText } from './text-flow';
-import { bodyRows, cutRows, scaleSentence } from './words';
+import { bodyRows, cutRows, type Row, scaleSentence } from './words';
 
-/** White round everything: a print shop's trimming. */
-const MARGIN: Mm = 15;
-const GAP: Mm = 10;
-/** A PDF page can't be larger (14,400 points); writers cut it off without a word. */
-const LARGEST: Mm = 5080;
-const SQUARE: LineStyle = { width: 0.2, colour: INK.cut, dash: [] };
-const TITLE_PT = 24;
-const WORDS_PT = 11;
+/** Beside the squares the words need at least this. */
+const LEAST_WORDS: Mm = 100;
 
 /**
  * All pieces on one sheet of the size they need, at true scale, with both test squares and the words below them.
@@ -32,11 +34,17 @@ export function writeLargePdf(draft: Draft, options: PdfOptions): Uint8Array {
   const factor = { x: scale * correctX, y: scale * correctY };
   const drawings = placedDrawings(draft.printed, uprightPlaces(draft.printed));
   const box = inkBounds(drawingInk(drawings));
-  const frame = frameAt(MARGIN, MARGIN, box, factor);
-  const squares = TEST_SQUARES.reduce((sum, { side }) => sum + side + GAP, 0);
-  const width = Math.max(frame.box.right, MARGIN + squares + 100) + MARGIN;
-  const height = frame.box.bottom + GAP + TEST_SQUARES[1].side * correctY + MARGIN;
-  refuseTooLarge(width, height);
+  const frame = frameAt(LARGE_MARGIN, LARGE_MARGIN, box, factor);
+  const squares = squaresSize(project.paper);
+  const width = Math.max(frame.box.right, LARGE_MARGIN + squares.width + LEAST_WORDS) + LARGE_MARGIN;
+  const top = frame.box.bottom + LARGE_GAP;
+  const left = LARGE_MARGIN + squares.width;
+  // The type's widths are known before the page is: its height follows from the words.
+  const ruler = startPdf(width, 1000, options.font, { title: '', subject: '', date: options.date });
+  const lines = wordLines(draft, width - LARGE_MARGIN - left, ruler.widthOf);
+  const words = lines.reduce((sum, { pt }) => sum + lineHeight(pt), 0);
+  const height = top + Math.max(squares.height, words) + LARGE_MARGIN;
+  refuseLargerThanPage(width, height, 'one large sheet', { field: 'paper.scale' });
 
   const pen = startPdf(width, height, options.font, {
     title: project.name,
@@ -48,56 +56,31 @@ export function writeLargePdf(draft: Draft, options: PdfOptions): Uint8Array {
     const pt = ptOfCapitals(text.size * Math.min(factor.x, factor.y));
     pen.words(text.text, frame.map(text.at), { pt, colour: INK.words, align: 'middle', turn: text.turn });
   }
-  let left = MARGIN;
-  const top = frame.box.bottom + GAP;
-  for (const { side, label } of TEST_SQUARES) {
-    const square: Box = { left, top, right: left + side * correctX, bottom: top + side * correctY };
-    pen.frame(square, SQUARE);
-    const at = point((square.left + square.right) / 2, top + side / 2);
-    pen.words(label, at, { pt: WORDS_PT, colour: INK.words, align: 'middle' });
-    left = square.right + GAP;
+  drawSquares(pen, LARGE_MARGIN, top, project.paper);
+  let y = top;
+  for (const { text, pt } of lines) {
+    pen.words(text, point(left, baseline(y, pt)), { pt, colour: INK.words });
+    y += lineHeight(pt);
   }
-  drawWords(left, top, width - MARGIN - left);
   return pen.bytes();
-
-  function drawWords(x: Mm, start: Mm, room: Mm): void {
-    let y = start;
-    const scaled = scaleSentence(project.paper);
-    const lines = [
-      { text: project.name, pt: TITLE_PT },
-      ...(scaled === '' ? [] : [{ text: scaled, pt: WORDS_PT }]),
-      { text: 'Print at 100 %, no fit to page. Measure both squares before cutting.', pt: WORDS_PT },
-      {
-        text: `${project.body.label}: ${bodyRows(project)
-          .map((row) => `${row.name} ${row.value}`)
-          .join(', ')}`,
-        pt: WORDS_PT,
-      },
-      {
-        text: `Cut ${cutRows(draft)
-          .map((row) => `${row.name} ${row.value}`)
-          .join('; ')}`,
-        pt: WORDS_PT,
-      },
-    ];
-    for (const { text, pt } of lines) {
-      for (const line of wrapText(text, room, pt, pen.widthOf)) {
-        if (y + mmOfPt(pt) > height - MARGIN) return;
-        pen.words(line, point(x, baseline(y, pt)), { pt, colour: INK.words });
-        y += lineHeight(pt);
-      }
-    }
-  }
 }
 
-function refuseTooLarge(width: Mm, height: Mm): void {
-  const longest = Math.max(width, height);
-  if (longest <= LARGEST) return;
-  throw new Refusal([
-    {
-      field: 'paper.scale',
-      value: Math.round(longest),
-      phrase: say`one large sheet would be ${mm(longest)} long; a PDF page can be ${mm(LARGEST)} at most: take the joined sheets instead`,
-    },
-  ]);
+interface WordLine {
+  readonly text: string;
+  readonly pt: number;
+}
+
+/** What stands beside the squares, line by line; all of it, however long the names are. */
+function wordLines(draft: Draft, room: Mm, widthOf: WidthOf): readonly WordLine[] {
+  const { project } = draft;
+  const listed = (rows: readonly Row[], between: string) =>
+    rows.map(({ name, value }) => `${name} ${value}`).join(between);
+  const sentences = [
+    scaleSentence(project.paper),
+    'Print at 100 %, no fit to page. Measure both squares before cutting.',
+    `${project.body.label}: ${listed(bodyRows(project), ', ')}`,
+    `Cut ${listed(cutRows(draft), '; ')}`,
+  ].filter((sentence) => sentence !== '');
+  const set = (pt: number) => (text: string) => wrapText(text, room, pt, widthOf).map((line) => ({ text: line, pt }));
+  return [...set(LARGE_TITLE_PT)(project.name), ...sentences.flatMap(set(LARGE_WORDS_PT))];
 }

@@ -11,6 +11,7 @@ import {
 } from '../sheets';
 import { JOIN_NOTE_PT, placeJoinNotes } from './join-notes';
 import { INK, type LineStyle, type StyleOf } from './line-styles';
+import { NUMBER_PT, type PlacedNumber, placeNumbers } from './mark-numbers';
 import { type PageFrame, sheetFrame } from './page-frame';
 import { drawPaths } from './pdf-drawing';
 import type { Pen } from './pdf-pen';
@@ -20,9 +21,6 @@ import { markBoxes, type PlacedWord, placeWords } from './word-places';
 
 const FRAME: LineStyle = { width: 0.15, colour: INK.frame, dash: [] };
 const JOIN: LineStyle = { width: 0.2, colour: INK.join, dash: [] };
-const NUMBER_PT = 8;
-/** Between a half-diamond's tip and its number, on the paper. */
-const NUMBER_GAP = 1;
 
 /** What one sheet needs to know beside its own window. */
 export interface SheetMatter {
@@ -45,12 +43,14 @@ export function drawSheet(pen: Pen, matter: SheetMatter, sheet: Sheet): void {
   const shown = drawings.filter((drawing) => boxesMeet(drawing.bounds, sheet.window));
   pen.within(frame.box, () => drawPaths(pen, shown, sheet.window, frame, plan.scale.x, matter.styleOf));
   pen.onLayer('joins', () => drawJoins(pen, sheet, frame, plan));
-  const words = placeWords(drawings, plan, sheet, ink, pen.widthOf);
+  const numbers = placeNumbers(sheet, plan, ink, pen.widthOf);
+  const marked = [...markBoxes(sheet, plan), ...numbers.map((number) => number.box)];
+  const words = placeWords(drawings, plan, sheet, ink, marked, pen.widthOf);
   if (words.length > 0)
     pen.onLayer('text', () => {
       for (const word of words) drawWord(pen, word, frame);
     });
-  const taken = [...markBoxes(sheet, plan), ...words.map((word) => word.box)];
+  const taken = [...marked, ...words.flatMap((word) => word.parts)];
   const joinNotes = placeJoinNotes(plan, sheet, ink, taken, pen.widthOf);
   taken.push(...joinNotes.map((note) => note.box));
   const note = placeNote(plan, sheet, ink, taken, { must: matter.remarks ?? [], may: matter.says(shown) }, pen.widthOf);
@@ -59,7 +59,7 @@ export function drawSheet(pen: Pen, matter: SheetMatter, sheet: Sheet): void {
       pen.words(text, frame.map(at), { pt: JOIN_NOTE_PT, colour: INK.quietWords, align: 'middle', turn });
     }
     drawNote(pen, note, frame);
-    drawMarks(pen, sheet, frame);
+    drawMarks(pen, sheet, numbers, frame);
   });
 }
 
@@ -115,8 +115,8 @@ function drawNote(pen: Pen, { lines, box }: SheetNote, { map }: PageFrame): void
   }
 }
 
-function drawMarks(pen: Pen, { marks }: Sheet, { map }: PageFrame): void {
-  for (const { number, at, towards, size } of marks) {
+function drawMarks(pen: Pen, { marks }: Sheet, numbers: readonly PlacedNumber[], { map }: PageFrame): void {
+  for (const { at, towards, size } of marks) {
     const base = map(at);
     const corners = markCorners(towards, size).map((corner) => point(base.x + corner.x, base.y + corner.y)) as [
       Point,
@@ -124,15 +124,9 @@ function drawMarks(pen: Pen, { marks }: Sheet, { map }: PageFrame): void {
       Point,
     ];
     pen.fill(pathThrough(...corners, corners[0]), (p) => p, INK.mark);
-    const tip = corners[1];
-    const half = capitalsOfPt(NUMBER_PT) / 2;
-    const style = { pt: NUMBER_PT, colour: INK.mark } as const;
-    if (towards === 'left')
-      pen.words(`${number}`, point(tip.x - NUMBER_GAP, tip.y + half), { ...style, align: 'right' });
-    if (towards === 'right')
-      pen.words(`${number}`, point(tip.x + NUMBER_GAP, tip.y + half), { ...style, align: 'left' });
-    if (towards === 'up') pen.words(`${number}`, point(tip.x, tip.y - NUMBER_GAP), { ...style, align: 'middle' });
-    if (towards === 'down')
-      pen.words(`${number}`, point(tip.x, tip.y + NUMBER_GAP + 2 * half), { ...style, align: 'middle' });
+  }
+  for (const { text, at } of numbers) {
+    const { x, y } = map(at);
+    pen.words(text, point(x, y + capitalsOfPt(NUMBER_PT) / 2), { pt: NUMBER_PT, colour: INK.mark, align: 'middle' });
   }
 }

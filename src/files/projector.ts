@@ -1,4 +1,4 @@
-import { MM_PER_INCH, type Mm, mm, Refusal, say, type Units } from '../length';
+import { MM_PER_INCH, type Mm, type Units } from '../length';
 import { pathThrough, point } from '../plane';
 import type { Draft } from '../project';
 import {
@@ -13,6 +13,7 @@ import {
   placedDrawings,
   uprightPlaces,
 } from '../sheets';
+import { refuseLargerThanPage } from './large-sheet';
 import { type LineStyle, printedStyle, type StyleOf } from './line-styles';
 import { frameAt, type PageFrame } from './page-frame';
 import { drawPaths } from './pdf-drawing';
@@ -114,17 +115,8 @@ function projectorPages(drawings: readonly PieceDrawing[], line: Mm): readonly P
   const whole = projectorPage(drawings, line);
   if (fits(whole)) return [whole];
   const single = drawings.map((drawing) => projectorPage([drawing], line));
-  for (const page of single) {
-    if (fits(page)) continue;
-    const longest = Math.max(page.width, page.height);
-    throw new Refusal([
-      {
-        field: 'files',
-        value: 'projector',
-        phrase: say`the piece would be ${mm(longest)} long; a page can be ${mm(LARGEST_PAGE)} at most: take the joined sheets instead`,
-      },
-    ]);
-  }
+  for (const { width, height } of single)
+    refuseLargerThanPage(width, height, 'the piece', { field: 'files', value: 'projector' });
   return single;
 }
 

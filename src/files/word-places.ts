@@ -1,5 +1,6 @@
 import type { PieceText } from '../edges';
-import { type Point, point } from '../plane';
+import type { Mm } from '../length';
+import { type Point, point, pointsBounds } from '../plane';
 import {
   type Box,
   boxesMeet,
@@ -22,6 +23,8 @@ export interface PlacedWord {
   readonly pt: number;
   readonly turn: number;
   readonly box: Box;
+  /** What it really covers: a slanting word fills little of its box. */
+  readonly parts: readonly Box[];
 }
 
 /** White between a word and a sheet's edge or a join, on the paper. */
@@ -61,27 +64,30 @@ export function markBoxes({ marks }: Sheet, { scale }: SheetPlan): readonly Box[
  * off the lines, and smaller where that helps; a word for which there is no such place within reach stays where it was.
  *
  * @param ink what is drawn in the sheet's window
+ * @param marked what the sheet's marks and their numbers cover
  */
 export function placeWords(
   drawings: readonly PieceDrawing[],
   plan: SheetPlan,
   sheet: Sheet,
   ink: Ink,
+  marked: readonly Box[],
   widthOf: WidthOf,
 ): readonly PlacedWord[] {
   const owner = (text: PieceText) => plan.sheets.find((other) => boxHolds(sheetCell(other), text.at));
   const room = boxGrown(sheetCell(sheet), -CLEAR / Math.max(plan.scale.x, plan.scale.y));
-  const taken = [...markBoxes(sheet, plan)];
+  const taken = [...marked];
   const words: PlacedWord[] = [];
   for (const text of drawings.flatMap((drawing) => drawing.texts)) {
     if (owner(text) !== sheet) continue;
-    const blocked = (box: Box) => {
-      const wide = boxGrown(box, AIR);
-      return taken.some((other) => boxesMeet(other, wide)) || inkCrosses(ink, wide);
-    };
+    const blocked = ({ parts }: PlacedWord) =>
+      parts.some((part) => {
+        const wide = boxGrown(part, AIR);
+        return taken.some((other) => boxesMeet(other, wide)) || inkCrosses(ink, wide);
+      });
     const word = placed(text, room, plan, widthOf, blocked);
     words.push(word);
-    taken.push(word.box);
+    taken.push(...word.parts);
   }
   return words;
 }
@@ -91,20 +97,31 @@ function placed(
   room: Box,
   { scale }: SheetPlan,
   widthOf: WidthOf,
-  blocked: (box: Box) => boolean,
+  blocked: (word: PlacedWord) => boolean,
 ): PlacedWord {
   const largest = ptOfCapitals(Math.max(text.size * Math.min(scale.x, scale.y), LEAST_CAPITALS));
   const words = SMALLER.map((factor) => {
     const pt = Math.min(largest, Math.max(largest * factor, ptOfCapitals(LEAST_CAPITALS)));
-    return movedInto(fitted(wordAt(text.text, text.at, pt, text.turn, scale, widthOf), room, scale, widthOf), room);
+    return fitted(wordAt(text.text, text.at, pt, text.turn, scale, widthOf), room, scale, widthOf);
   });
+  const angle = (text.turn * Math.PI) / 180;
+  // Steps go along the word and across it: one that stands beside a slanting line slides along that line.
+  const steps = STEPS.map(({ x, y }) =>
+    point(
+      ((x * Math.cos(angle) - y * Math.sin(angle)) * STEP) / scale.x,
+      ((x * Math.sin(angle) + y * Math.cos(angle)) * STEP) / scale.y,
+    ),
+  );
   for (const word of words) {
-    for (const way of STEPS) {
-      const tried = movedWord(word, point((way.x * STEP) / scale.x, (way.y * STEP) / scale.y));
-      if (boxInside(tried.box, room) && !blocked(tried.box)) return tried;
+    const starts = [...(text.turn % 90 === 0 ? [] : [word]), movedInto(word, room)];
+    for (const start of starts) {
+      for (const step of steps) {
+        const tried = movedWord(start, step);
+        if (boxInside(tried.box, room) && !blocked(tried)) return tried;
+      }
     }
   }
-  return words[0] as PlacedWord;
+  return movedInto(words[0] as PlacedWord, room);
 }
 
 /** The word, made smaller where the room is too small for it. */
@@ -126,7 +143,7 @@ const movedInto = (word: PlacedWord, room: Box): PlacedWord =>
   );
 
 /** A hair of room for rounding: a word that fills its room exactly is inside it. */
-const boxInside = (box: Box, room: Box): boolean =>
+export const boxInside = (box: Box, room: Box): boolean =>
   box.left >= room.left - 1e-6 &&
   box.right <= room.right + 1e-6 &&
   box.top >= room.top - 1e-6 &&
@@ -141,29 +158,36 @@ function wordAt(
   widthOf: WidthOf,
 ): PlacedWord {
   const angle = (turn * Math.PI) / 180;
-  const half = widthOf(text, pt) / 2;
+  const width = widthOf(text, pt);
   const em = mmOfPt(pt);
-  const corners = [-half, half].flatMap((along) =>
-    [ASCENT * em, -DESCENT * em].map((up) =>
-      point(
-        at.x + (along * Math.cos(angle) + up * Math.sin(angle)) / scale.x,
-        at.y + (along * Math.sin(angle) - up * Math.cos(angle)) / scale.y,
+  const between = (from: Mm, to: Mm): Box => {
+    const corners = [from, to].flatMap((along) =>
+      [ASCENT * em, -DESCENT * em].map((up) =>
+        point(
+          at.x + (along * Math.cos(angle) + up * Math.sin(angle)) / scale.x,
+          at.y + (along * Math.sin(angle) - up * Math.cos(angle)) / scale.y,
+        ),
       ),
-    ),
+    );
+    return pointsBounds(corners);
+  };
+  const count = turn % 90 === 0 ? 1 : Math.ceil(width / em);
+  const parts = Array.from({ length: count }, (_, i) =>
+    between((i / count - 0.5) * width, ((i + 1) / count - 0.5) * width),
   );
-  const xs = corners.map((c) => c.x);
-  const ys = corners.map((c) => c.y);
-  const box = { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
-  return { text, at, pt, turn, box };
+  return { text, at, pt, turn, box: between(-width / 2, width / 2), parts };
 }
 
 const movedWord = (word: PlacedWord, by: Point): PlacedWord => ({
   ...word,
   at: point(word.at.x + by.x, word.at.y + by.y),
-  box: {
-    left: word.box.left + by.x,
-    right: word.box.right + by.x,
-    top: word.box.top + by.y,
-    bottom: word.box.bottom + by.y,
-  },
+  box: movedBox(word.box, by),
+  parts: word.parts.map((part) => movedBox(part, by)),
+});
+
+const movedBox = ({ left, top, right, bottom }: Box, by: Point): Box => ({
+  left: left + by.x,
+  right: right + by.x,
+  top: top + by.y,
+  bottom: bottom + by.y,
 });

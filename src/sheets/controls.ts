@@ -1,6 +1,18 @@
-import type { Piece } from '../edges';
+import { cutCurves, type Piece } from '../edges';
 import type { Mm } from '../length';
-import { type Curve, curveBounds, curveMap, type Point, pathAt, pathLength } from '../plane';
+import {
+  type Curve,
+  curveBounds,
+  curveMap,
+  distance,
+  type Point,
+  pathAt,
+  pathEnd,
+  pathLength,
+  pathStart,
+  point,
+  subtract,
+} from '../plane';
 import { boxRound } from './bounds';
 import { placer } from './placer';
 import type { PaperSettings, SheetPlan } from './types';
@@ -14,7 +26,12 @@ export interface ControlLength {
   /** A place on the line, and the way that it runs there, for its figure to be written beside it; on the drawing. */
   readonly at: Point;
   readonly way: Point;
+  /** Towards the middle of the piece from a line on its rim, where words are not cut off; absent inside the piece. */
+  readonly inwards?: Point;
 }
+
+/** Where along a line on the rim its words may stand, in parts of it. */
+const SHARES = [0.4, 0.3, 0.5, 0.2, 0.6, 0.7, 0.8] as const;
 
 /**
  * Two lines to measure after joining: a level of the main piece, across it, and its front inseam, down it; of each only
@@ -31,12 +48,15 @@ export function controlLengths(
   const [where] = plan.places;
   if (!main || !where) return [];
   const place = placer(where);
-  const control = (name: string, curves: readonly Curve[], share: number): readonly ControlLength[] => {
+  const { left, right, top, bottom } = boxRound(cutCurves(main).map((curve) => curveBounds(curveMap(curve, place))));
+  const middle = point((left + right) / 2, (top + bottom) / 2);
+  const control = (name: string, curves: readonly Curve[], share: number, rim = false): readonly ControlLength[] => {
     const placed = curves.map((curve) => curveMap(curve, place));
     if (placed.length === 0 || !crossesJoin(placed, plan)) return [];
     const length = pathLength(curves);
     const { at, way } = pathAt(placed, share * length);
-    return [{ piece: main.name, name, length: length * scale, at, way }];
+    const inwards = rim ? { inwards: subtract(middle, at) } : {};
+    return [{ piece: main.name, name, length: length * scale, at, way, ...inwards }];
   };
   const levels = main.lines.filter((line) => line.kind === 'level');
   const hipFirst = levels.toSorted((a, b) => Number(b.name === 'hip') - Number(a.name === 'hip'));
@@ -44,7 +64,25 @@ export function controlLengths(
     control(name.endsWith('line') ? name : `${name} line`, curves, 0.3),
   );
   const inseam = main.stitchLine.find((edge) => edge.name === 'inseamFront')?.curves ?? [];
-  return [...across.slice(0, 1), ...control('front inseam, along its stitching line', inseam, 0.4)];
+  return [
+    ...across.slice(0, 1),
+    ...control('front inseam, along its stitching line', inseam, clearShare(inseam, main), true),
+  ];
+}
+
+/** Where along a line of the rim there is most room for words: far from notches and from where lines inside end on it. */
+function clearShare(rim: readonly Curve[], { lines, notches }: Piece): number {
+  if (rim.length === 0) return 0;
+  const length = pathLength(rim);
+  const busy = [
+    ...lines.flatMap(({ curves }) => (curves.length > 0 ? [pathStart(curves), pathEnd(curves)] : [])),
+    ...notches.map(({ at }) => at),
+  ];
+  const room = (share: number) => {
+    const { at } = pathAt(rim, share * length);
+    return Math.min(length, ...busy.map((p) => distance(p, at)));
+  };
+  return SHARES.reduce((best, share) => (room(share) > room(best) ? share : best));
 }
 
 /** Whether a line lies on both sides of a join, within its length. */

@@ -17,13 +17,13 @@ export interface Cell {
   readonly row: number;
 }
 
-/** From the drawing's box to the grid's corner: half the widest line (0.25 mm) and a little white, on the paper. */
-const BORDER: Mm = 1.5;
+/** From the drawing's box to the grid's corner: half the widest line (0.25 mm) and a hair, on the paper. */
+const BORDER: Mm = 0.3;
 
 /** Guards a row of sheets that fits exactly from needing one more by rounding. */
 const ROUNDING: Mm = 1e-6;
 
-/** What a grid must hold: the lines' box and a little white. */
+/** What a grid must hold: the lines' box and half their width. */
 export function bordered(box: Box, { scale }: PaperWay): Box {
   const [x, y] = [BORDER / scale.x, BORDER / scale.y];
   return { left: box.left - x, top: box.top - y, right: box.right + x, bottom: box.bottom + y };

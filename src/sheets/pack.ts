@@ -47,7 +47,10 @@ export function packPieces(ground: Ground, pieces: readonly PieceInk[]): readonl
   const taken: Box[] = [];
   let all = ground.box;
   for (const { piece } of sizes.toSorted((a, b) => area(b) - area(a))) {
-    const turned = [0, 90].map((turn) => ({ turn, box: stretchesBox(stretchesPlaced(piece.stretches, turn)) }));
+    const turned = [0, piece.quarter].map((turn) => ({
+      turn,
+      box: stretchesBox(stretchesPlaced(piece.stretches, turn)),
+    }));
     let best: Tried | undefined;
     for (const { turn, box } of turned) best = bestPlace(ground, { turn, box }, { printed, taken, all }, best);
     if (!best) throw new RangeError('there is no place left beside the pieces');

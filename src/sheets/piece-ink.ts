@@ -12,12 +12,15 @@ export interface PieceInk {
   readonly stretches: Float64Array;
   /** Of its cut line, closed. */
   readonly outline: Float64Array;
+  /** The quarter turn, in degrees, after which none of its words stands on its head. */
+  readonly quarter: 90 | -90;
 }
 
 export const pieceInk = (piece: Piece): PieceInk => ({
   name: piece.name,
   stretches: drawingInk([pieceDrawing(piece)]).stretches,
   outline: chained(flattenCurves(cutCurves(piece), INK_CHORD)),
+  quarter: piece.texts.some(({ turn }) => turn > 0) ? -90 : 90,
 });
 
 function chained(points: readonly Point[]): Float64Array {

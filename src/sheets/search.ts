@@ -30,7 +30,7 @@ export function fewestSheets(
   if (!main) throw new RangeError('there are no pieces');
   const asked = ASKED[pieces.length > 1 ? 'others' : 'alone'];
   // Where the paper's way is given, turning the piece does what turning the paper would.
-  const turns = ways.length > 1 ? [0] : [0, 90];
+  const turns = ways.length > 1 ? [0] : [0, main.quarter];
   const upright = ways.flatMap((way) => turns.map((turn) => turnedMain(main, way, turn)));
   const found = layoutsOf(upright, pieces, asked[search], Number.POSITIVE_INFINITY);
   const fewest = found[0]?.cells.length ?? 0;

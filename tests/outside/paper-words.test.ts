@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Check } from '../../src/check';
 import { writeLargePdf, writePdf } from '../../src/files';
+import { bodyRows, cutRows } from '../../src/files/words';
 import { mm, say } from '../../src/length';
 import type { Draft } from '../../src/project';
 import { draftWith } from '../files/drafts';
@@ -191,6 +192,20 @@ describe('one large sheet', () => {
     expect((Number(width) * 25.4) / 72).toBeCloseTo(Math.max(...xs) - Math.min(...xs) + 30, 0);
     expect(Number(height)).toBeGreaterThan(Number(width));
     expect(pdf.text()).toContain('100 mm');
+    pdf.close();
+  });
+
+  test('says all it has to say, however long that is, and within the page', async () => {
+    const pdf = openPdf(await writeLargePdf(long, { font: printFont(), date: DATE }));
+    const text = pdf.text().replace(/\s+/g, '');
+    for (const { name, value } of [...bodyRows(long.project), ...cutRows(long)])
+      expect(text).toContain(`${name}${value}`.replace(/\s+/g, ''));
+    expect(text).toContain(long.project.body.label);
+    const [, width, height] = (/Page size:\s+([\d.]+) x ([\d.]+) pts/.exec(pdf.info()) ?? []).map(Number);
+    for (const word of pdf.words(1)) {
+      expect(word.right, word.text).toBeLessThan(((width ?? 0) * 25.4) / 72);
+      expect(word.bottom, word.text).toBeLessThan(((height ?? 0) * 25.4) / 72);
+    }
     pdf.close();
   });
 

@@ -13,15 +13,15 @@ const cellOf = ({ window, joins }: SheetPlan['sheets'][number]) => ({
 });
 
 describe('a rectangle that can be counted by hand', () => {
-  // A4 upright less two margins shows 190 × 277; a second sheet adds 180 × 267. The drawing's border takes 1.5 a side.
+  // A4 upright less two margins shows 190 × 277; a second sheet adds 180 × 267. The line's own width takes 0.3 a side.
   test('fits one sheet, and needs another when it is wider than the window less a line’s width', () => {
     const labels = (width: number, height: number) =>
       tilePieces([rectanglePiece('a', width, height)], { ...A4, orientation: 'portrait' }).sheets.map((s) => s.label);
-    expect(labels(187, 274)).toEqual(['A1']);
-    expect(labels(189.6, 274)).toEqual(['A1', 'A2']);
-    expect(labels(187, 276.6)).toEqual(['A1', 'B1']);
-    expect(labels(367, 541)).toEqual(['A1', 'A2', 'B1', 'B2']);
-    expect(labels(369.6, 541)).toEqual(['A1', 'A2', 'A3', 'B1', 'B2', 'B3']);
+    expect(labels(189.3, 276.3)).toEqual(['A1']);
+    expect(labels(189.5, 274)).toEqual(['A1', 'A2']);
+    expect(labels(187, 276.5)).toEqual(['A1', 'B1']);
+    expect(labels(369.3, 543.3)).toEqual(['A1', 'A2', 'B1', 'B2']);
+    expect(labels(369.5, 541)).toEqual(['A1', 'A2', 'A3', 'B1', 'B2', 'B3']);
   });
 
   test('turns the paper where that saves sheets, and takes fewer rows where it saves none', () => {
@@ -133,6 +133,19 @@ describe('several pieces', () => {
       expect(plan.sheets.length).toBeLessThan(alone);
     },
   );
+
+  test.each(['portrait', 'landscape', 'auto'] as const)('no word stands on its head: %s', (orientation) => {
+    const upright = {
+      ...band,
+      texts: [{ at: point(40, 300), text: 'band', size: 5, turn: 90, role: 'name' as const }],
+    };
+    const plan = tilePieces([legPiece, upright], { ...A4, orientation }, 'thorough');
+    const turns = [legPiece, upright].flatMap(({ texts }, i) =>
+      texts.map(({ turn }) => turn + (plan.places[i]?.turn ?? 0)),
+    );
+    expect(turns.length).toBeGreaterThan(1);
+    for (const turn of turns) expect(Math.abs(turn)).toBeLessThan(135);
+  });
 
   /** Even-odd, by a ray to the right. */
   function holds(line: readonly { x: number; y: number }[], p: { x: number; y: number }): boolean {
