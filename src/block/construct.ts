@@ -12,6 +12,7 @@ import {
   type Point,
   pathEnd,
   pathReverse,
+  pathStart,
   point,
   slantExcess,
   straight,
@@ -65,37 +66,51 @@ export function frontBlock(p: Proportions): Block {
  * @param p the proportions
  * @param drop how far the back crotch point lies below the front's
  */
-export function backBlock(p: Proportions, drop: number): Block {
-  return blockOf(p, {
-    part: 'back',
-    outwards: -1,
-    width: p.backWidth,
-    extension: p.extensionBack,
-    lean: p.leanBack,
-    centreTop: -p.backRaise,
-    curveRise: p.crotchLevel - p.hipLevel,
-    crotchDrop: drop,
-    crease: p.creaseBack,
-    knee: p.kneeBack,
-    hem: p.hemBack,
-    darts: p.dartsBack,
-  });
-}
+export const backBlock = (p: Proportions, drop: number): Block => blockOf(p, backFigures(p, drop));
 
-function blockOf(p: Proportions, f: PartFigures): Block {
-  const at = (across: number, level: number): Point => point(f.outwards * across, level);
-  const waistCentre = at(f.width - f.lean, f.centreTop);
-  const hipCentre = at(f.width, p.hipLevel);
-  const centreWay = unit({ x: hipCentre.x - waistCentre.x, y: hipCentre.y - waistCentre.y });
-  const curveEnd = moved(hipCentre, centreWay, (p.crotchLevel - f.curveRise - p.hipLevel) / centreWay.y);
-  const crotchPoint = at(f.width + f.extension, p.crotchLevel + f.crotchDrop);
-  const inseam = inseamLine(
-    crotchPoint,
+/** The back's inseam alone, for finding its drop: the rest of the block doesn't change its length. */
+export const backInseam = (p: Proportions, drop: number): readonly Curve[] => partInseam(p, backFigures(p, drop));
+
+const backFigures = (p: Proportions, drop: number): PartFigures => ({
+  part: 'back',
+  outwards: -1,
+  width: p.backWidth,
+  extension: p.extensionBack,
+  lean: p.leanBack,
+  centreTop: -p.backRaise,
+  curveRise: p.crotchLevel - p.hipLevel,
+  crotchDrop: drop,
+  crease: p.creaseBack,
+  knee: p.kneeBack,
+  hem: p.hemBack,
+  darts: p.dartsBack,
+});
+
+/** The point at a distance outwards from the side line, at a level. */
+type PointAt = (across: number, level: number) => Point;
+const pointsOf =
+  ({ outwards }: PartFigures): PointAt =>
+  (across, level) =>
+    point(outwards * across, level);
+
+function partInseam(p: Proportions, f: PartFigures): readonly Curve[] {
+  const at = pointsOf(f);
+  return inseamLine(
+    at(f.width + f.extension, p.crotchLevel + f.crotchDrop),
     at(f.crease + f.knee / 2, p.kneeLevel),
     at(f.crease + f.hem / 2, p.hemLevel),
     f.outwards,
   );
-  const hem = pathEnd(inseam);
+}
+
+function blockOf(p: Proportions, f: PartFigures): Block {
+  const at = pointsOf(f);
+  const waistCentre = at(f.width - f.lean, f.centreTop);
+  const hipCentre = at(f.width, p.hipLevel);
+  const centreWay = unit({ x: hipCentre.x - waistCentre.x, y: hipCentre.y - waistCentre.y });
+  const curveEnd = moved(hipCentre, centreWay, (p.crotchLevel - f.curveRise - p.hipLevel) / centreWay.y);
+  const inseam = partInseam(p, f);
+  const [crotchPoint, hem] = [pathStart(inseam), pathEnd(inseam)];
   const crotch = crotchCurve(curveEnd, centreWay, crotchPoint, curveTangent(inseam[0] as Curve, 0), f.outwards);
   const side = sideLine(p, f, at);
   const waist = waistLine(at(p.side, 0), waistCentre, centreWay, f.outwards);
@@ -151,7 +166,7 @@ function inseamLine(top: Point, slimKnee: Point, slimHem: Point, outwards: 1 | -
 }
 
 /** The side, from the hem up: straight to the knee, then upright at the hip, then in to the waist. */
-function sideLine(p: Proportions, f: PartFigures, at: (across: number, level: number) => Point): readonly Curve[] {
+function sideLine(p: Proportions, f: PartFigures, at: PointAt): readonly Curve[] {
   const waist = at(p.side, 0);
   const hip = at(0, p.hipLevel);
   const knee = at(f.crease - f.knee / 2, p.kneeLevel);
@@ -174,7 +189,7 @@ function waistLine(side: Point, centre: Point, centreWay: Point, outwards: 1 | -
   return curveFrom(side, { x: outwards, y: 0 }, 0.33 * length, centre, square, 0.33 * length);
 }
 
-function dartsOn(p: Proportions, f: PartFigures, at: (across: number, level: number) => Point): readonly Dart[] {
+function dartsOn(p: Proportions, f: PartFigures, at: PointAt): readonly Dart[] {
   const [from, to] = [p.side, f.width - f.lean];
   return f.darts.map((width, i) => {
     const middle = from + ((to - from) * (i + 1)) / (f.darts.length + 1);

@@ -1,7 +1,7 @@
 import type { Body } from '../body';
 import type { Mm } from '../length';
-import { edgeLength, outlineEdge, solveBetween, TOLERANCE } from '../plane';
-import { backBlock, frontBlock } from './construct';
+import { edgeLength, outlineEdge, pathLength, solveBetween, TOLERANCE } from '../plane';
+import { backBlock, backInseam, frontBlock } from './construct';
 import { type BlockOptions, type Proportions, proportionsOf } from './proportions';
 import type { Block, Blocks } from './types';
 
@@ -87,11 +87,7 @@ function pairAt(body: Body, options: BlockOptions, fit: number, shift: number): 
   const proportions = proportionsOf(body, options, fit, shift);
   const front = frontBlock(proportions);
   const inseam = edgeLength(outlineEdge(front.edges, 'inseam'));
-  const drop = solveBetween(
-    (d) => edgeLength(outlineEdge(backBlock(proportions, d).edges, 'inseam')) - inseam,
-    ...DROP_LIMITS,
-    TOLERANCE.solved,
-  );
+  const drop = solveBetween((d) => pathLength(backInseam(proportions, d)) - inseam, ...DROP_LIMITS, TOLERANCE.solved);
   return { proportions, front, back: backBlock(proportions, drop), drop };
 }
 

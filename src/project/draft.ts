@@ -1,42 +1,14 @@
-import { blocksCorrected, blocksFromTrace, draftBlocks, NO_CORRECTIONS } from '../block';
-import { type Body, prepareBody } from '../body';
-import { pullOnNeeded, runChecks } from '../check';
-import {
-  type CasingHeights,
-  casingHeights,
-  casingLines,
-  finishLeg,
-  growthFor,
-  hemPlan,
-  notionsOf,
-  otherPieces,
-  type Piece,
-  waistOpening,
-} from '../edges';
-import {
-  centresOf,
-  finishedInseam,
-  type JoinedBlocks,
-  joinBlocks,
-  type Leg,
-  type LegChoices,
-  leastStraightening,
-  legCrotchLength,
-  legFrom,
-  spreadLeg,
-} from '../leg';
-import { type Mm, mm, Refusal, type Result, say } from '../length';
+import { runChecks } from '../check';
+import { finishLeg, growthFor, notionsOf, otherPieces, type Piece } from '../edges';
+import { type Mm, Refusal, type Result } from '../length';
 import { paperWays, tilePieces } from '../sheets';
 import { cautionsOf } from './cautions';
-import type { Draft, ProjectBlocks } from './draft-types';
+import type { Draft } from './draft-types';
+import { legFitted } from './fitted-leg';
 import { measuresOf } from './measures';
 import { checkedProject } from './schema';
 import type { Project } from './types';
 import { workingOf } from './working';
-
-/** The crotch length of the finished leg is brought this close to the wanted one. */
-const CROTCH_REACHED = 0.05;
-const MOST_ROUNDS = 6;
 
 /** Called when a stage is done: for measuring, never for drafting. */
 export type StageWatch = (stage: 'project' | 'leg' | 'edges' | 'checks' | 'working') => void;
@@ -62,11 +34,7 @@ export function draft(input: Project, watch: StageWatch = () => {}): Result<Draf
 }
 
 function drafted(project: Project, watch: StageWatch): Draft {
-  const body = prepareBody(project.body);
-  const heights = casingHeights(project.waist);
-  const needed = pullOnNeeded(body, project.cloth);
-  const { drafted, joined, choices: legChoices, leg } = legFitted(project, body, heights, needed);
-  const opening = openingAt(joined, project, heights)(leg.straighten);
+  const { body, heights, needed, drafted, joined, choices: legChoices, leg, opening } = legFitted(project);
   watch('leg');
 
   const choices = {
@@ -158,84 +126,3 @@ function printedPieces(
 export function withFewestSheets(drafted: Draft): Draft {
   return { ...drafted, sheets: tilePieces(drafted.printed, drafted.project.paper, 'thorough') };
 }
-
-interface FittedLeg {
-  readonly drafted: ProjectBlocks;
-  readonly joined: JoinedBlocks;
-  readonly choices: LegChoices;
-  readonly leg: Leg;
-}
-
-/**
- * Blocks and leg together: where the crotch length was measured it is the finished leg's that must come out right, so
- * the blocks aim by as much past it as straightening and the leg's own inseams will take back.
- */
-function legFitted(project: Project, body: Body, heights: CasingHeights, needed: Mm): FittedLeg {
-  let aim = 0;
-  let found = legAimed(project, body, heights, needed, aim);
-  for (let round = 0; round < MOST_ROUNDS; round += 1) {
-    const { crotchWanted: wanted, crotchFit } = found.drafted.blocks;
-    if (wanted === undefined) return found;
-    const miss = legCrotchLength(found.leg.front, found.leg.back) - wanted;
-    const spent = crotchFit * miss <= -Math.abs(miss); // λ is ±1 and would have to go further
-    if (spent || Math.abs(miss) <= CROTCH_REACHED) return found;
-    aim -= miss;
-    found = legAimed(project, body, heights, needed, aim);
-  }
-  return found;
-}
-
-function legAimed(project: Project, body: Body, heights: CasingHeights, needed: Mm, aim: Mm): FittedLeg {
-  const { spread, straighten, raiseWaist, lowerCrotch, length, shape } = project.leg;
-  const drafted = blocksOf(project, body, aim);
-  const { blocks } = drafted;
-  const joined = spreadLeg(joinBlocks(blocks), spread);
-  const automatic = straighten === 'auto';
-  const chosen = automatic ? leastStraightening(openingAt(joined, project, heights), needed).straighten : straighten;
-  const choices: LegChoices = {
-    spread,
-    straighten: chosen,
-    straightenAutomatic: automatic,
-    raiseWaist,
-    lowerCrotch,
-    inseam: legInseam(finishedInseam(length, body.insideLeg, blocks.riseEase), project.hem),
-    ankleInseam: finishedInseam('ankle', body.insideLeg, blocks.riseEase),
-    shape,
-    footEntryGirth: body.footEntryGirth,
-    kneesOut: project.fit?.knockKnees ?? 0,
-  };
-  return { drafted, joined, choices, leg: legFrom(joined, choices) };
-}
-
-/** The leg's own inseam: bands and cuffs count in the finished length. */
-function legInseam(finished: Mm, hem: Project['hem']): Mm {
-  const inseam = finished - hemPlan(hem).added;
-  if (inseam >= SHORTEST_LEG) return inseam;
-  const phrase = say`leaves ${mm(inseam)} of inseam to the leg; at least ${mm(SHORTEST_LEG)} must stay, so a lower band or a longer leg would do.`;
-  throw new Refusal([{ field: 'hem.bandHeight', value: hem.bandHeight, phrase }]);
-}
-
-const SHORTEST_LEG = 25;
-
-/** The project's blocks, corrected after wearing. A correction changes the crotch length on purpose, so it moves what is wanted. */
-function blocksOf(project: Project, body: Body, aim: Mm): ProjectBlocks {
-  const { blocks: uncorrected, proportions } = uncorrectedBlocks(project, body, aim);
-  const { blocks, crotchChange } = blocksCorrected(uncorrected, project.fit ?? NO_CORRECTIONS);
-  const wanted = blocks.crotchWanted;
-  return {
-    blocks: { ...blocks, crotchWanted: wanted === undefined ? undefined : wanted + crotchChange },
-    proportions,
-    uncorrected,
-  };
-}
-
-function uncorrectedBlocks({ block }: Project, body: Body, aim: Mm): Omit<ProjectBlocks, 'uncorrected'> {
-  if (block.source === 'traced')
-    return { blocks: blocksFromTrace(block.front, block.back, body.bodyRise), proportions: undefined };
-  return draftBlocks(body, block, aim);
-}
-
-const openingAt =
-  (joined: JoinedBlocks, project: Project, heights: CasingHeights) =>
-  (straighten: number): Mm =>
-    waistOpening(casingLines(centresOf(joined, straighten, project.leg.raiseWaist), heights));
