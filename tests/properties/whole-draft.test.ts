@@ -1,26 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { printPhrase } from '../../src/length';
-import {
-  type Curve,
-  curveCurvature,
-  distance,
-  edgeLength,
-  outlineCrossings,
-  outlineCurves,
-  outlineEdge,
-} from '../../src/plane';
-import type { Draft } from '../../src/project';
 import { anyBody } from './bodies';
 import { anyDesign, projectOf } from './designs';
-import { BROKEN_WORDS, draftOrRefusal, girthAt, netOutline } from './outlines';
+import { netLeg } from './net';
+import { draftOrRefusal, netOutline } from './outlines';
 import { chance, PATIENCE } from './seed';
-
-const finite = (curves: readonly Curve[]) =>
-  curves.every((curve) => curve.every((p) => Number.isFinite(p.x) && Number.isFinite(p.y)));
-
-const farthestGap = (curves: readonly Curve[]) =>
-  Math.max(...curves.map((curve, i) => distance(curve[3], (curves[(i + 1) % curves.length] as Curve)[0])));
+import { expectPromisedHip, expectWholeOutlines, expectWorking } from './whole';
 
 let drafted = 0;
 let refused = 0;
@@ -30,7 +15,8 @@ test(
   () => {
     fc.assert(
       fc.property(anyBody, anyDesign, (body, design) => {
-        const d = draftOrRefusal(projectOf(body, design));
+        const project = projectOf(body, design);
+        const d = draftOrRefusal(project);
         if (!d) {
           refused += 1;
           return;
@@ -39,6 +25,7 @@ test(
         expectWholeOutlines(d);
         expectPromisedHip(d);
         expectWorking(d);
+        expect(netLeg(project)?.outline).toEqual(netOutline(d));
       }),
       chance('whole drafts', 240),
     );
@@ -48,59 +35,3 @@ test(
   },
   PATIENCE,
 );
-
-/** Finite, closed, equal inseams; the stitching line simple, and the cut line too, or the check says that it isn't. */
-function expectWholeOutlines(d: Draft) {
-  const stitching = netOutline(d);
-  for (const outline of [stitching, d.pieces[0]?.cutLine ?? []]) {
-    const curves = outlineCurves(outline);
-    expect(finite(curves)).toBe(true);
-    expect(farthestGap(curves)).toBeLessThan(1e-3);
-  }
-  expect(outlineCrossings(outlineCurves(stitching))).toEqual([]);
-  const cutCrossings = outlineCrossings(outlineCurves(d.pieces[0]?.cutLine ?? [])).length;
-  expect(d.checks.find((c) => c.id === 'cut-line-simple')?.verdict).toBe(cutCrossings === 0 ? 'good' : 'wrong');
-  // Only an allowance wider than the least radius of a hollow seam can make the cut line cross itself.
-  const { crotch, inseam: along } = d.project.allowances;
-  if (crotch <= leastRadius(d, 'crotch') && along <= leastRadius(d, 'inseam')) expect(cutCrossings).toBe(0);
-  const inseam = (part: 'Front' | 'Back') => edgeLength(outlineEdge(stitching, `inseam${part}`));
-  expect(Math.abs(inseam('Front') - inseam('Back'))).toBeLessThan(0.1);
-  expect(Object.values(d.measures).every(Number.isFinite)).toBe(true);
-}
-
-/** The least radius of the two crotch curves, or of the two inseams. */
-function leastRadius(d: Draft, seam: 'crotch' | 'inseam'): number {
-  const curves = (['front', 'back'] as const).flatMap((part) => d.leg[part][seam]);
-  const bends = curves.flatMap((curve) =>
-    Array.from({ length: 101 }, (_, i) => Math.abs(curveCurvature(curve, i / 100))),
-  );
-  return 1 / Math.max(...bends);
-}
-
-/** Finished hip = fullest girth + ease + 2 × spread, on the drawn line at the hip level. */
-function expectPromisedHip(d: Draft) {
-  const { waistGirth, hipGirth, highHipGirth } = d.project.body;
-  const fullest = Math.max(waistGirth ?? 0, hipGirth ?? 0, highHipGirth ?? 0);
-  const ease = d.project.block.source === 'drafted' ? d.project.block.hipEase : Number.NaN;
-  const promised = fullest + ease + 2 * d.project.leg.spread;
-  expect(Math.abs(girthAt(netOutline(d), d.leg.hipLevel) - promised)).toBeLessThan(0.1);
-}
-
-/** Steps with their own ids, that can be printed in both units, with lines that can be drawn. */
-function expectWorking(d: Draft) {
-  const ids = d.working.map((step) => step.id);
-  expect(new Set(ids).size).toBe(ids.length);
-  expect(ids.length).toBeGreaterThan(10);
-  for (const step of d.working) {
-    for (const units of ['cm', 'inch'] as const) {
-      expect(printPhrase(step.sentence, units)).toMatch(/\S.*\.$/s);
-      expect(printPhrase(step.sentence, units) + printPhrase(step.formula, units), step.id).not.toMatch(BROKEN_WORDS);
-    }
-    expect(
-      step.lines.every((line) => finite(line.curves)),
-      step.id,
-    ).toBe(true);
-  }
-  for (const check of d.checks)
-    for (const phrase of [check.reason, check.remedy]) expect(printPhrase(phrase, 'inch')).not.toMatch(BROKEN_WORDS);
-}

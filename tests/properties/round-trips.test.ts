@@ -4,15 +4,15 @@ import { openProject, saveProject } from '../../src/project';
 import { anyBody } from './bodies';
 import { anyDesign, projectOf } from './designs';
 import { draftOrRefusal } from './outlines';
+import { estimatesHold, normalisedOnce, savedIsTheSame, unitIsNoMeasure, unitsRoundTrip } from './round-trips';
 import { chance, PATIENCE } from './seed';
 
 test('a project saved and opened is the same project, unknown fields too', () => {
   fc.assert(
     fc.property(anyBody, anyDesign, fc.jsonValue(), (body, design, stranger) => {
       const project = { ...projectOf(body, design), laterField: JSON.parse(JSON.stringify(stranger)) };
-      const opened = openProject(saveProject(project));
-      expect(opened).toEqual({ ok: true, value: project });
-      if (opened.ok) expect(saveProject(opened.value)).toBe(saveProject(project));
+      savedIsTheSame(project);
+      normalisedOnce(project);
     }),
     chance('saved projects', 200),
   );
@@ -34,6 +34,24 @@ test(
       chance('drafts of saved projects', 30),
     );
     expect(drafted).toBeGreaterThan(15);
+  },
+  PATIENCE,
+);
+
+test(
+  'a body typed in either unit, or with its estimates taken for measurements, gives the same leg',
+  () => {
+    const moves: number[] = [];
+    fc.assert(
+      fc.property(anyBody, anyDesign, (body, design) => {
+        const project = projectOf(body, design);
+        estimatesHold(project);
+        unitIsNoMeasure(project);
+        for (const units of ['cm', 'inch'] as const) moves.push(unitsRoundTrip(project, units) ?? 0);
+      }),
+      chance('typed bodies', 100),
+    );
+    console.log(`typing moves no place by more than ${Math.max(...moves).toFixed(3)} mm`);
   },
   PATIENCE,
 );
