@@ -3,7 +3,7 @@ export { blocksCorrected, type CorrectedBlocks, type Corrections, NO_CORRECTIONS
 export { correctionsWorking } from './corrections-working';
 export { crotchCorner } from './crotch';
 export { crotchLengthOf, type DraftedBlocks, draftBlocks } from './draft';
-export { ANKLE_HEIGHT, type BlockOptions, type Proportions } from './proportions';
+export { ANKLE_HEIGHT, type BlockOptions, LEAST_BACK_RAISE, type Proportions } from './proportions';
 export { BLOCK_EDGES, blocksFromTrace, type CurvePoints, type Pair, type TracedBlock } from './traced';
 export type * from './types';
 export { blockWorking, tracedWorking } from './working';

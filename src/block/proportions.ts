@@ -53,8 +53,8 @@ export interface Proportions {
 const clamp = (value: number, low: number, high: number): number => Math.min(high, Math.max(low, value));
 const tan = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);
 
-/** No back raise below this (the check's limit), however small the body. */
-const LEAST_RAISE = 15;
+/** Without so much above the waist level at the side the back pulls down when sitting, however small the body (practice). */
+export const LEAST_BACK_RAISE = 15;
 /** Steepest leans that a cutter draws: back 8°, front 4° (practice). */
 const STEEPEST_BACK = 8;
 const STEEPEST_FRONT = 4;
@@ -110,7 +110,7 @@ export function proportionsOf(body: Body, options: BlockOptions, fit: number, sh
     HIGHEST_HIP * k,
   );
   const frontDrop = clamp(8 - FIT_DROP * fit, 2, 14) * k - Math.min(16, abdomen / 4);
-  const backRaise = clamp((30 + FIT_RAISE * fit) * k, LEAST_RAISE, 45);
+  const backRaise = clamp((30 + FIT_RAISE * fit) * k, LEAST_BACK_RAISE, 45);
   const shaping = waistShaping(
     Math.max(0, (hip + abdomen + options.hipEase - waist - options.waistEase) / 4),
     tan(STEEPEST_FRONT) * Math.max(0, hipLevel - frontDrop),

@@ -1,4 +1,4 @@
-import type { Block } from '../block';
+import { type Block, LEAST_BACK_RAISE } from '../block';
 import type { Mm } from '../length';
 import {
   between,
@@ -31,6 +31,14 @@ export interface Centres {
   readonly back: Centre;
 }
 
+/** The centre lines with the waist edge between them, and what was done to it to make its casing lie flat. */
+export interface SquaredCentres extends Centres {
+  /** By how much the waist edge was turned about its middle, degrees; positive where centre back sank. */
+  readonly turned: number;
+  /** By how much it was lifted after that, so that centre back kept its raise. */
+  readonly lifted: Mm;
+}
+
 /** The waist edge may be this far from square to a centre line (degrees), where its fold must be straight; a hair inside the limit of 6°. */
 const LEAST_SQUARE = 5.99;
 
@@ -40,28 +48,42 @@ const LEAST_SQUARE = 5.99;
  * The waist edge is one straight line: a fold-over casing only lies flat on a straight fold (a fold that bends by Δθ
  * makes the raw edge short by 2·h·Δθ), and where a bent one would still pass, it lies within a few millimetres of the
  * straight one. It runs from the back's waist point to the front's and is turned about its middle where it would
- * otherwise be more than 6° off square to a centre line.
+ * otherwise be more than 6° off square to a centre line. Where that would leave centre back less than its least raise
+ * (on small children), the whole edge is lifted (practice).
  *
  * @param joined the joined and spread blocks
  * @param straighten t: 0 leaves the leans, 1 makes both centre lines upright
  * @param raiseWaist how far the waist edge is moved up (negative: down) along the centre lines
  */
-export function centresOf(joined: JoinedBlocks, straighten: number, raiseWaist: Mm): Centres {
+export function centresOf(joined: JoinedBlocks, straighten: number, raiseWaist: Mm): SquaredCentres {
   const front = centreTurned(joined.front, straighten, raiseWaist, 1);
   const back = centreTurned(joined.back, straighten, raiseWaist, -1);
-  const slope =
-    (Math.atan2(front.waistPoint.y - back.waistPoint.y, front.waistPoint.x - back.waistPoint.x) * 180) / Math.PI;
+  const slope = degreesOf(Math.atan2(front.waistPoint.y - back.waistPoint.y, front.waistPoint.x - back.waistPoint.x));
   const [low, high] = [back.lean - LEAST_SQUARE, LEAST_SQUARE - front.lean];
-  if (slope >= low && slope <= high) return { front, back };
+  if (slope >= low && slope <= high) return { front, back, turned: 0, lifted: 0 };
   const wanted = low > high ? (low + high) / 2 : Math.min(high, Math.max(low, slope));
   const middle = between(back.waistPoint, front.waistPoint, 0.5);
-  const way = { x: Math.cos((wanted * Math.PI) / 180), y: Math.sin((wanted * Math.PI) / 180) };
+  const turnedOnly = cutByEdge({ front, back }, middle, wanted);
+  const raised = raiseWaist * back.way.y;
+  const lowest = Math.max(back.waistPoint.y, -LEAST_BACK_RAISE - raised);
+  const lifted = Math.max(0, turnedOnly.back.waistPoint.y - lowest);
+  if (lifted === 0) return { ...turnedOnly, turned: slope - wanted, lifted };
+  const kept = moved(turnedOnly.back.waistPoint, back.way, -lifted / back.way.y);
+  return { ...cutByEdge({ front, back }, kept, wanted), turned: slope - wanted, lifted };
+}
+
+/** The centre lines cut off by a straight waist edge through a point, sloping by so many degrees. */
+function cutByEdge({ front, back }: Centres, through: Point, slope: number): Centres {
+  const way = { x: Math.cos(radiansOf(slope)), y: Math.sin(radiansOf(slope)) };
   const onto = (centre: Centre): Centre => ({
     ...centre,
-    waistPoint: linesMeet(middle, way, centre.hipPoint, centre.way) ?? centre.waistPoint,
+    waistPoint: linesMeet(through, way, centre.hipPoint, centre.way) ?? centre.waistPoint,
   });
   return { front: onto(front), back: onto(back) };
 }
+
+const degreesOf = (radians: number): number => (radians * 180) / Math.PI;
+const radiansOf = (degrees: number): number => (degrees * Math.PI) / 180;
 
 function centreTurned(block: Block, straighten: number, raiseWaist: Mm, outwards: 1 | -1): Centre {
   const curves = outlineEdge(block.edges, 'centre').curves;
@@ -76,7 +98,7 @@ function centreTurned(block: Block, straighten: number, raiseWaist: Mm, outwards
     hipPoint,
     curveEnd: moved(hipPoint, way, distance(hipPoint, curveEnd)),
     way,
-    lean: (lean * (1 - straighten) * 180) / Math.PI,
+    lean: degreesOf(lean * (1 - straighten)),
   };
 }
 

@@ -21,6 +21,7 @@ import {
 import { type Centre, type Centres, centresOf } from './centres';
 import { blockCurves, type JoinedBlocks } from './join';
 import { inseamAtKnee } from './knees';
+import { refuseSunkenWaist } from './lowest-waist';
 import { type Inseams, inseamCut, inseamsOf, pyjamaHem, type Shape, thighLineOf } from './shape';
 import type { Leg, LegHalf } from './types';
 
@@ -49,9 +50,10 @@ const HEM_SEARCH = [0.22, 1.6] as const;
  *
  * @param joined the blocks as they lie, spread
  * @param choices what was chosen
- * @throws Refusal where a hem girth can't be reached at the chosen length
+ * @throws Refusal where a hem girth can't be reached at the chosen length, or the waist is lowered into the hip line
  */
 export function legFrom(joined: JoinedBlocks, choices: LegChoices): Leg {
+  refuseSunkenWaist(joined, choices.straighten, choices.raiseWaist);
   const inseams = kneesLetOut(shapedInseams(joined, choices), joined, choices.kneesOut);
   const cut = { front: inseamCut(inseams.front, choices.inseam), back: inseamCut(inseams.back, choices.inseam) };
   const centres = centresOf(joined, choices.straighten, choices.raiseWaist);
@@ -63,6 +65,8 @@ export function legFrom(joined: JoinedBlocks, choices: LegChoices): Leg {
     front,
     back,
     waistEdge: [straight(back.waistPoint, front.waistPoint)],
+    waistTurned: centres.turned,
+    waistLifted: centres.lifted,
     hem: [straight(pathEnd(front.inseam), pathEnd(back.inseam))],
     hipLevel: joined.front.hipLevel,
     crotchLevel: joined.front.crotchLevel + choices.lowerCrotch,

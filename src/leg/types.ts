@@ -25,6 +25,9 @@ export interface Leg {
   readonly back: LegHalf;
   /** From centre back to centre front. */
   readonly waistEdge: readonly Curve[];
+  /** By how much the waist edge was turned (degrees) so that it is square enough to both seams, and lifted after that. */
+  readonly waistTurned: number;
+  readonly waistLifted: Mm;
   /** From the front inseam to the back inseam: the hem fold. */
   readonly hem: readonly Curve[];
   readonly hipLevel: Mm;

@@ -1,3 +1,4 @@
+import { LEAST_BACK_RAISE } from '../block';
 import { degrees, type Mm, mm, type Phrase, say } from '../length';
 import { type Edge, pathLength, pathThrough, type WorkingStep } from '../plane';
 import type { Centres } from './centres';
@@ -88,7 +89,7 @@ export function legWorking({
     ),
     step(
       'waist-edge',
-      say`The waist edge is one straight line from centre back to centre front, so that the casing’s fold is straight and its turning lies flat.`,
+      say`The waist edge is one straight line from centre back to centre front, so that the casing’s fold is straight and its turning lies flat.${squaringWords(leg)}`,
       [],
       [{ name: 'waist edge', curves: leg.waistEdge }],
     ),
@@ -105,6 +106,14 @@ export function legWorking({
       [{ name: 'hem', curves: leg.hem }, ...inseams],
     ),
   ];
+}
+
+/** How the waist edge was brought square to the seams; nothing where it was so from the start. */
+function squaringWords({ waistTurned, waistLifted }: Leg): Phrase {
+  if (Math.abs(waistTurned) < 0.05) return [];
+  const turned = say` It was turned by ${degrees(Math.abs(waistTurned))} about its middle, so that it stands within 6° of square to both centre lines`;
+  if (waistLifted < 0.05) return say`${turned}.`;
+  return say`${turned}, and lifted by ${mm(waistLifted)}, so that centre back stays ${mm(LEAST_BACK_RAISE)} above the level of the side.`;
 }
 
 /** Where the side lines touch, and what had to be aligned. */

@@ -1,5 +1,7 @@
 import { expect } from 'vitest';
 import {
+  type Curve,
+  curvePoint,
   distance,
   type Edge,
   flattenCurves,
@@ -40,16 +42,25 @@ export function thighLine(outline: Outline): number {
 
 const SHARES = 8;
 
-/** The farthest that any place of an outline moved: edge by edge, at equal shares of their lengths. */
+/** The farthest that any place of an outline moved, edge by edge. */
 export function farthestMove(before: Outline, after: Outline): number {
   expect(after.map((edge) => edge.name)).toEqual(before.map((edge) => edge.name));
   return Math.max(...before.map((edge, i) => edgeMove(edge, after[i] as Edge)));
 }
 
-function edgeMove(before: Edge, after: Edge): number {
-  const [a, b] = [pathLength(before.curves), pathLength(after.curves)];
+/** Place by place: along each curve alike where there are as many, else at equal shares of the edges' lengths. */
+function edgeMove({ curves: before }: Edge, { curves: after }: Edge): number {
+  if (before.length === after.length) return Math.max(...before.map((curve, i) => curveMove(curve, after[i] as Curve)));
+  const [a, b] = [pathLength(before), pathLength(after)];
   const moves = Array.from({ length: SHARES + 1 }, (_, k) =>
-    distance(pathAt(before.curves, (a * k) / SHARES).at, pathAt(after.curves, (b * k) / SHARES).at),
+    distance(pathAt(before, (a * k) / SHARES).at, pathAt(after, (b * k) / SHARES).at),
   );
   return Math.max(...moves);
+}
+
+function curveMove(before: Curve, after: Curve): number {
+  let most = 0;
+  for (let k = 0; k <= SHARES; k += 1)
+    most = Math.max(most, distance(curvePoint(before, k / SHARES), curvePoint(after, k / SHARES)));
+  return most;
 }

@@ -6,9 +6,17 @@ import { checkedProject } from '../../src/project/schema';
 import { netLeg } from './net';
 import { farthestMove } from './outlines';
 
-/** A project saved and opened is the same project, unknown fields too, and the second file the same to the letter. */
+/**
+ * A project saved and opened is the same project, unknown fields too, and the second file the same to the letter; one
+ * beyond the limits is refused with the same problems.
+ */
 export function savedIsTheSame(project: Project): void {
   const opened = openProject(saveProject(project));
+  const { problems } = checkedProject(project);
+  if (problems.length > 0) {
+    expect(opened).toEqual({ ok: false, problems });
+    return;
+  }
   expect(opened).toEqual({ ok: true, value: project });
   if (opened.ok) expect(saveProject(opened.value)).toBe(saveProject(project));
 }

@@ -1,0 +1,41 @@
+import { type Mm, mm, Refusal, say } from '../length';
+import { dot, solveBetween, subtract, TOLERANCE } from '../plane';
+import { type Centre, type Centres, centresOf } from './centres';
+import type { JoinedBlocks } from './join';
+
+/**
+ * A lowered waist edge stays this far above the hip line and above the crotch curves, along each centre line: below the
+ * hip nothing holds the waist up, and in the curve there is no straight seam left for the casing (practice).
+ */
+const ABOVE_HIP: Mm = 10;
+
+/**
+ * Refuses a waist edge that is lowered into the hip line or into a crotch curve. Blocks that leave less room as they
+ * are may be used as they are.
+ *
+ * @param joined the joined and spread blocks
+ * @param straighten as found or chosen
+ * @param raiseWaist how far the waist edge is raised; negative where it is lowered
+ * @throws Refusal naming where it sinks in, and how far it can be lowered
+ */
+export function refuseSunkenWaist(joined: JoinedBlocks, straighten: number, raiseWaist: Mm): void {
+  if (raiseWaist >= 0) return;
+  const roomAt = (raise: Mm): Mm => roomOf(centresOf(joined, straighten, raise));
+  const wanted = Math.min(ABOVE_HIP, roomAt(0));
+  if (roomAt(raiseWaist) >= wanted) return;
+  const lowest = Math.min(
+    0,
+    solveBetween((raise) => roomAt(raise) - wanted, raiseWaist, 0, TOLERANCE.solved),
+  );
+  const { front, back } = centresOf(joined, straighten, raiseWaist);
+  const part = centreRoom(front) < centreRoom(back) ? 'front' : 'back';
+  const most = lowest > -1 ? say`it can’t be lowered` : say`it can be lowered by ${mm(-lowest)} at most`;
+  const phrase = say`lowered by ${mm(-raiseWaist)} the waist edge would sink into the hip line at centre ${part}, where the crotch curve begins; on these blocks ${most}.`;
+  throw new Refusal([{ field: 'leg.raiseWaist', value: raiseWaist, phrase }]);
+}
+
+const roomOf = ({ front, back }: Centres): Mm => Math.min(centreRoom(front), centreRoom(back));
+
+/** From the waist edge down the centre line to the hip line, or to the crotch curve where that begins above it. */
+const centreRoom = ({ waistPoint, hipPoint, curveEnd, way }: Centre): Mm =>
+  Math.min(dot(subtract(hipPoint, waistPoint), way), dot(subtract(curveEnd, waistPoint), way));
