@@ -12,13 +12,22 @@ export interface OpenedApp {
   close(): Promise<void>;
 }
 
+/** A browser that draws without a graphics card and asks nobody anything. */
+export const CHROMIUM_ARGS = [
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-sync',
+] as const;
+
 /** Starts the Chromium that `npm test` found; close it after the file's last test. */
 export function launchChromium(): Promise<Browser> {
   return chromium.launch({
     executablePath: findChromium(),
     // Chromium refuses its sandbox to root, which is who runs tests in a container.
     chromiumSandbox: process.getuid?.() !== 0,
-    args: ['--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-sync'],
+    args: [...CHROMIUM_ARGS],
   });
 }
 

@@ -21,8 +21,9 @@ export interface FieldRowProps {
 /** One input with its name before it, what it does under it, and what is wrong with it under that. */
 export function FieldRow({ id, path, label, help, problem, mind, heard, children }: FieldRowProps) {
   const units = useBench((state) => state.project.units);
+  const inHand = useBench((state) => state.field === path);
   return (
-    <div className="field" data-asks={problem ? true : undefined}>
+    <div className="field" data-asks={problem ? true : undefined} data-in-hand={inHand || undefined}>
       <label className="field-label" htmlFor={id}>
         {label}
       </label>

@@ -10,8 +10,8 @@ import type { Shelf } from './shelf';
 
 /** A change is kept when nothing follows it for this long, ms … */
 const PAUSE = 400;
-/** … and while changes go on, no later than this, ms. */
-const LONGEST = 1000;
+/** … and while changes go on, no later than this, ms: with the time that saving takes, within the last second. */
+const LONGEST = 700;
 
 /** What keeps the project on this computer, as long as the page is open. */
 export interface Keeper {

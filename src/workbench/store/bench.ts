@@ -43,7 +43,6 @@ export const useBench = create<Bench>()((set, get) => ({
   enter: (path) => set({ field: path }),
   leave: (path) =>
     set((state) => ({
-      field: state.field === path ? undefined : state.field,
       running: state.running === path ? undefined : state.running,
       entries: state.entries[path]?.problem ? state.entries : without(state.entries, path),
     })),
@@ -60,7 +59,7 @@ export const useBench = create<Bench>()((set, get) => ({
     const forward = stepForward(get().history, get());
     if (forward) set((state) => travelled(state, forward));
   },
-  goTo: (station) => set({ station, step: undefined, running: undefined }),
+  goTo: (station) => set({ station, step: undefined, running: undefined, field: undefined }),
   light: (step) => set({ step }),
   showWorking: (workingShown) => set({ workingShown, step: undefined }),
   fold: (folded) => set({ folded }),

@@ -43,7 +43,10 @@ export interface BenchState {
   /** Keystrokes in one field are one change; this names the one that is going on. */
   readonly running: string | undefined;
   readonly station: Station;
-  /** The field that has the focus. */
+  /**
+   * The field that is in hand: it has the focus, or had it last. What is shown for it stays until another is taken, so
+   * that nothing moves away from under a press that takes the focus elsewhere.
+   */
   readonly field: string | undefined;
   /** The step of the working that is lit on the drawing. */
   readonly step: string | undefined;
