@@ -1,7 +1,7 @@
 import { amount, type Mm, mm, type Phrase, say } from '../length';
 import { layOn } from './lay';
 import type { LayPiece } from './lay-piece';
-import type { Lay, LayAnswer, LayCloth, Layout } from './types';
+import type { Lay, LayAnswer, LayCloth, Layer, Layout } from './types';
 
 /** The layouts, the one that is quickest to cut first: a fold gives both legs at one cut. */
 const LAYOUTS = ['foldedLengthwise', 'foldedCrosswise', 'single'] as const satisfies readonly Layout[];
@@ -13,6 +13,14 @@ export const LAYOUT_WORDS: Readonly<Record<Layout, string>> = {
   single: 'in a single layer',
   foldedLengthwise: 'folded lengthwise',
   foldedCrosswise: 'folded crosswise',
+};
+
+/** Through what a piece is cut, in words; nothing where there is one layer. */
+export const LAYER_WORDS: Readonly<Record<Layer, string>> = {
+  single: '',
+  both: 'through both layers',
+  upper: 'upper layer only',
+  fold: 'its middle on the fold',
 };
 
 /**

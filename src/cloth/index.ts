@@ -1,4 +1,5 @@
-export { LAYOUT_WORDS } from './answer';
+export { LAYER_WORDS, LAYOUT_WORDS } from './answer';
+export { NEEDLES, TWIN_NEEDLE } from './needles';
 export { placedPoint } from './placed';
 export { type ClothChoices, type ClothPlan, clothPlan, clothWidths, type OtherCloth } from './plan';
 export { type ShoppingItem, type ShoppingQuestion, shoppingList } from './shopping';

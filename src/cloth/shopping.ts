@@ -1,6 +1,7 @@
 import type { CasingChoices, HemChoices, Notions } from '../edges';
 import { amount, type Mm, mm, number, type Phrase, say } from '../length';
 import { LAYOUT_WORDS } from './answer';
+import { NEEDLES, TWIN_NEEDLE } from './needles';
 import type { ClothPlan } from './plan';
 import type { LayAnswer } from './types';
 
@@ -122,11 +123,6 @@ function cords({ notions, waist, hem }: ShoppingQuestion): readonly ShoppingItem
   ];
 }
 
-const NEEDLES = {
-  woven: say`80/12 with a sharp or universal point; 90/14 for heavy flannel`,
-  knit: say`80/12 with a ball point (jersey), or a stretch needle`,
-} as const;
-
 function sewing({ cloth, seams, nightwearLabel }: ShoppingQuestion): readonly ShoppingItem[] {
   const thread = THREAD_OF_SEAM * SEWN * seams;
   const reels = Math.ceil(thread / REEL);
@@ -137,7 +133,12 @@ function sewing({ cloth, seams, nightwearLabel }: ShoppingQuestion): readonly Sh
       say`${number(reels)} ${reels === 1 ? 'reel' : 'reels'} of ${number(REEL / 1000)} m`,
       say`Some ${number(Math.ceil(thread / 1000))} m: ${number(THREAD_OF_SEAM)} times the seams, sewn and finished. A serger takes its own cones.`,
     ),
-    item('needle', say`Machine needle`, NEEDLES[cloth.kind], say`A new one; keep it and pins away from children.`),
+    item(
+      'needle',
+      say`Machine needle`,
+      say`${NEEDLES[cloth.kind]}`,
+      say`A new one; keep it and pins away from children.${cloth.kind === 'knit' ? ` For what is seen a ${TWIN_NEEDLE}, if your machine takes one.` : ''}`,
+    ),
     ...(nightwearLabel
       ? [
           item(

@@ -50,7 +50,7 @@ export function hemFacing(leg: Leg, { hem, hemPlan }: FinishedLeg, allowances: A
   ];
   const allowance = (edge: FacingEdge): Mm =>
     edge === 'hem' ? allowances.hem : edge === 'upper' ? 0 : allowances.inseam;
-  return facingPiece('hem facing', stitchLine, allowance, [back, front], -(hemPlan.depth + hemPlan.turnUnder));
+  return facingPiece('hem facing', stitchLine, allowance, [back, front], -(hemPlan.depth + hemPlan.beyond));
 }
 
 function facingPiece(

@@ -94,7 +94,7 @@ function foldsOf(
   return [
     ...(heights.kind === 'folded' ? [{ name: 'waist fold', curves: pathThrough(...casing.fold) }] : []),
     ...(plan.kind === 'folded' ? [{ name: 'hem fold', curves: leg.hem }] : []),
-    ...(plan.kind === 'folded' && plan.turnUnder > 0
+    ...(plan.kind === 'folded' && plan.turnedUnder
       ? [{ name: 'turn-under fold', curves: pathThrough(...hem.turnUnder) }]
       : []),
   ];

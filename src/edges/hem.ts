@@ -48,8 +48,10 @@ export interface HemPlan {
   readonly kind: 'folded' | 'faced' | 'seamed';
   /** From the fold to the stitching. */
   readonly depth: Mm;
-  /** Beyond the stitching, turned under. */
-  readonly turnUnder: Mm;
+  /** Of cloth beyond the stitching. */
+  readonly beyond: Mm;
+  /** Whether that is turned under; else its edge is overlocked. */
+  readonly turnedUnder: boolean;
   /** What is sewn on below: the leg is cut shorter by it, for it counts in the finished length. */
   readonly added: Mm;
   /** What is drawn through the turning, and how wide it is. */
@@ -58,23 +60,26 @@ export interface HemPlan {
 
 /** Elastic is drawn through a channel of its width and 1.6 mm, half a turn of cloth (practice). */
 const ELASTIC_ROOM = 1.6;
+/** An overlocked edge lies this far beyond a casing's stitching, which runs a whole channel from the fold (practice). */
+const OVERLOCKED_BEYOND = 6;
 
 /** @param hem what was chosen */
 export function hemPlan(hem: HemChoices): HemPlan {
   const { finish, depth, turnUnder, elasticWidth, cordWidth, bandHeight } = hem;
-  const folded = { kind: 'folded', turnUnder, added: 0 } as const;
+  const turned = { beyond: turnUnder, turnedUnder: turnUnder > 0, added: 0 } as const;
+  const casing = { kind: 'folded', ...turned, beyond: turnUnder > 0 ? turnUnder : OVERLOCKED_BEYOND } as const;
   switch (finish) {
     case 'elasticCasing':
-      return { ...folded, depth: elasticWidth + ELASTIC_ROOM, channel: { holds: 'elastic', width: elasticWidth } };
+      return { ...casing, depth: elasticWidth + ELASTIC_ROOM, channel: { holds: 'elastic', width: elasticWidth } };
     case 'drawstringCasing':
-      return { ...folded, depth: cordWidth + CORD_ROOM, channel: { holds: 'cord', width: cordWidth } };
+      return { ...casing, depth: cordWidth + CORD_ROOM, channel: { holds: 'cord', width: cordWidth } };
     case 'contrastBand':
     case 'ribCuff':
-      return { kind: 'seamed', depth: 0, turnUnder: 0, added: bandHeight, channel: undefined };
+      return { kind: 'seamed', depth: 0, beyond: 0, turnedUnder: false, added: bandHeight, channel: undefined };
     case 'facedHem':
-      return { kind: 'faced', depth, turnUnder, added: 0, channel: undefined };
+      return { kind: 'faced', ...turned, depth, channel: undefined };
     case 'turned':
-      return { ...folded, depth, channel: undefined };
+      return { kind: 'folded', ...turned, depth, channel: undefined };
   }
 }
 
@@ -100,9 +105,9 @@ export interface HemTurning {
  * @throws Refusal where the hem is deeper than the inseam leaves room for
  */
 export function hemTurning(frontInseam: readonly Curve[], backInseam: readonly Curve[], plan: HemPlan): HemTurning {
-  const { depth, turnUnder } = plan;
+  const { depth, beyond } = plan;
   const [front, back] = [pathEnd(frontInseam), pathEnd(backInseam)];
-  const whole = depth + turnUnder;
+  const whole = depth + beyond;
   if (whole === 0) return bareHem(front, back);
   const way = unit(subtract(back, front));
   const up = { x: -leftOf(way).x, y: -leftOf(way).y };
@@ -141,24 +146,24 @@ function stretchAbove(inseam: readonly Curve[], on: Point, way: Point, height: M
   throw new Refusal([{ field: 'hem.depth', value: height, phrase }]);
 }
 
-/** Hem elastic and rib cuffs hold the ankle without pressing: this much wider (practice). */
-export const ANKLE_ROOM = 10;
+/** Hem elastic and rib cuffs hold the leg without pressing: this much wider (practice). */
+export const LIMB_ROOM = 10;
 
 /**
- * How long to cut the elastic for one hem: the ankle with a little room, and the lap; never longer than the hem.
+ * How long to cut the elastic for one hem: the leg there with a little room, and the lap; never longer than the hem.
  *
- * @param ankleGirth the ankle
+ * @param limbGirth the body's leg where the hem lies
  * @param hemGirth the finished hem
  */
-export const hemElasticLength = (ankleGirth: Mm, hemGirth: Mm): Mm =>
-  Math.min(ankleGirth + ANKLE_ROOM + ELASTIC_LAP, hemGirth);
+export const hemElasticLength = (limbGirth: Mm, hemGirth: Mm): Mm =>
+  Math.min(limbGirth + LIMB_ROOM + ELASTIC_LAP, hemGirth);
 
 /**
- * The finished girth of a rib cuff: it holds the ankle, and the foot passes its stretch (practice).
+ * The finished girth of a rib cuff: it holds the leg, and what it passes on its way up passes its stretch (practice).
  *
- * @param ankleGirth the ankle
- * @param footEntryGirth round heel and instep
+ * @param limbGirth the body's leg where the cuff lies
+ * @param passes the fullest of what goes through: the foot, or a calf
  * @param ribStretch measured stretch of the rib
  */
-export const ribCuffGirth = (ankleGirth: Mm, footEntryGirth: Mm, ribStretch: number): Mm =>
-  Math.max(ankleGirth + ANKLE_ROOM, footEntryGirth / sewnStretch(ribStretch));
+export const ribCuffGirth = (limbGirth: Mm, passes: Mm, ribStretch: number): Mm =>
+  Math.max(limbGirth + LIMB_ROOM, passes / sewnStretch(ribStretch));

@@ -1,17 +1,16 @@
-import { fullestGirth } from '../body';
+import { fullestGirth, type LimbGirths, limbGirth } from '../body';
+import type { Leg } from '../leg';
 import type { Mm } from '../length';
-import { distance } from '../plane';
+import { distance, pathLength } from '../plane';
 import { bandLength, type CasingChoices, cordLength, elasticLength, waistOpening } from './casing';
 import type { EdgeChoices, FinishedLeg } from './finish';
-import { hemElasticLength } from './hem';
+import { type HemPlan, hemElasticLength } from './hem';
 
 /** What the other pieces need of the body. */
-export interface BodyGirths {
+export interface BodyGirths extends LimbGirths {
   readonly waistGirth: Mm;
   readonly hipGirth: Mm;
   readonly highHipGirth: Mm | undefined;
-  readonly ankleGirth: Mm;
-  readonly footEntryGirth: Mm;
 }
 
 /** What has to be cut or bought to length beside the cloth, each in mm; undefined where the finish needs none. */
@@ -29,7 +28,7 @@ export interface Notions {
 const HEM_TIE = 140;
 
 /** Lengths of elastics, cords and a knit band. */
-export function notionsOf(finished: FinishedLeg, choices: EdgeChoices, body: BodyGirths): Notions {
+export function notionsOf(leg: Leg, finished: FinishedLeg, choices: EdgeChoices, body: BodyGirths): Notions {
   const opening = waistOpening(finished.casing);
   const hem = distance(...hemLine(finished));
   const holds = (what: 'elastic' | 'cord') => finished.heights.channels.some((channel) => channel.holds === what);
@@ -37,10 +36,20 @@ export function notionsOf(finished: FinishedLeg, choices: EdgeChoices, body: Bod
     elasticLength: holds('elastic') ? elasticCut(choices.waist, body.waistGirth, opening) : undefined,
     bandLength: choices.waist.finish === 'knitBand' ? bandRound(choices, body, opening) : undefined,
     cordLength: holds('cord') ? cordLength(opening) : undefined,
-    hemElasticLength: choices.hem.finish === 'elasticCasing' ? hemElasticLength(body.ankleGirth, hem) : undefined,
+    hemElasticLength:
+      choices.hem.finish === 'elasticCasing'
+        ? hemElasticLength(limbGirth(body, hemHeight(leg, finished.hemPlan, body)), hem)
+        : undefined,
     hemCordLength: choices.hem.finish === 'drawstringCasing' ? hem + 2 * HEM_TIE : undefined,
   };
 }
+
+/**
+ * How high above the floor a hem ends on the body, band or cuff included. The crotch of the leg counts as the body's, though
+ * it hangs a little lower: a hem that is taken for higher than it is errs to the wide side.
+ */
+export const hemHeight = ({ front }: Leg, { added }: HemPlan, { insideLeg }: BodyGirths): Mm =>
+  Math.max(0, insideLeg - pathLength(front.inseam) - added);
 
 /** By the rule, or as it was chosen; never longer than what it gathers. */
 const elasticCut = ({ elasticLength: chosen }: CasingChoices, waistGirth: Mm, opening: Mm): Mm =>

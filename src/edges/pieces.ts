@@ -1,3 +1,4 @@
+import { fullestBelow, limbGirth } from '../body';
 import type { Leg } from '../leg';
 import { distance } from '../plane';
 import { waistOpening } from './casing';
@@ -5,7 +6,7 @@ import { cordPieces } from './cords';
 import { hemFacing, waistFacing } from './facings';
 import type { EdgeChoices, FinishedLeg } from './finish';
 import { ribCuffGirth } from './hem';
-import { type BodyGirths, bandRound, notionsOf } from './notions';
+import { type BodyGirths, bandRound, hemHeight, notionsOf } from './notions';
 import type { Piece } from './piece';
 import { patchPocket } from './pocket';
 import { rectanglePiece } from './rectangle';
@@ -48,11 +49,12 @@ export function otherPieces(leg: Leg, finished: FinishedLeg, choices: EdgeChoice
   if (hem.finish === 'facedHem') pieces.push(hemFacing(leg, finished, allowances));
   if (finished.hemPlan.kind === 'seamed') {
     const rib = hem.finish === 'ribCuff';
+    const height = hemHeight(leg, finished.hemPlan, body);
     pieces.push(
       rectanglePiece({
         name: rib ? 'cuff' : 'hem band',
         cut: 2,
-        length: rib ? ribCuffGirth(body.ankleGirth, body.footEntryGirth, hem.ribStretch) : hemGirth,
+        length: rib ? ribCuffGirth(limbGirth(body, height), fullestBelow(body, height), hem.ribStretch) : hemGirth,
         height: 2 * hem.bandHeight,
         folded: true,
         allowances: { long: allowances.hem, ends: allowances.inseam },
@@ -63,5 +65,5 @@ export function otherPieces(leg: Leg, finished: FinishedLeg, choices: EdgeChoice
     );
   }
   if (pocket) pieces.push(patchPocket(pocket, allowances.inseam));
-  return [...pieces, ...cordPieces(choices, notionsOf(finished, choices, body))];
+  return [...pieces, ...cordPieces(choices, notionsOf(leg, finished, choices, body))];
 }

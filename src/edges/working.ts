@@ -2,7 +2,7 @@ import { mm, number, type Phrase, say } from '../length';
 import type { Edge, WorkingStep } from '../plane';
 import { BAND_SHARE, BETWEEN_ROWS, CORD_ROOM, ELASTIC_LAP, ELASTIC_SHARE, TIE } from './casing';
 import type { EdgeChoices, FinishedLeg } from './finish';
-import { ANKLE_ROOM } from './hem';
+import { LIMB_ROOM } from './hem';
 import { CORD_FROM_CENTRE } from './lines';
 import type { Notions } from './notions';
 import { USABLE_STRETCH } from './stretch';
@@ -134,7 +134,7 @@ function hemTold({ hemPlan }: FinishedLeg, { hem }: EdgeChoices, notions: Notion
     case 'elasticCasing':
       return [
         say`The hem is a casing ${mm(hemPlan.depth)} deep; cut its elastic ${mm(notions.hemElasticLength ?? 0)} long.`,
-        say`elastic ${mm(hem.elasticWidth)} and room; the ankle, ${mm(ANKLE_ROOM)} of room and ${mm(ELASTIC_LAP)} lap`,
+        say`elastic ${mm(hem.elasticWidth)} and room; the leg where it ends, ${mm(LIMB_ROOM)} of room and ${mm(ELASTIC_LAP)} lap`,
       ];
     case 'drawstringCasing':
       return [
@@ -145,8 +145,8 @@ function hemTold({ hemPlan }: FinishedLeg, { hem }: EdgeChoices, notions: Notion
       return [say`A doubled band, ${mm(hem.bandHeight)} high, is sewn to the leg, which ends that much higher.`, []];
     case 'ribCuff':
       return [
-        say`A cuff of rib, ${mm(hem.bandHeight)} high, is sewn to the leg, which ends that much higher; the foot passes its stretch.`,
-        say`the larger of ankle + ${mm(ANKLE_ROOM)} and foot ÷ (1 + ${number(USABLE_STRETCH)} × ${number(hem.ribStretch)})`,
+        say`A cuff of rib, ${mm(hem.bandHeight)} high, is sewn to the leg, which ends that much higher; what it is drawn over passes its stretch.`,
+        say`the larger of the leg where it ends + ${mm(LIMB_ROOM)} and the fullest of foot and calf below ÷ (1 + ${number(USABLE_STRETCH)} × ${number(hem.ribStretch)})`,
       ];
     case 'facedHem':
       return [

@@ -45,7 +45,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
   const finished = finishLeg(leg, heights, choices);
   watch('edges');
 
-  const notions = notionsOf(finished, choices, body);
+  const notions = notionsOf(leg, finished, choices, body);
   const measures = measuresOf({ blocks: drafted.blocks, leg, finished, notions, heights, opening, needed });
   const checks = runChecks({
     body,

@@ -10,6 +10,12 @@ type Hemmed = Pick<Garment, 'hem' | 'finished'>;
 /** A casing's stitching must lie a whole channel from the fold; a plain hem's only near the edge. */
 const isCasing = ({ finished }: Hemmed): boolean => finished.hemPlan.channel !== undefined;
 
+/** How deep the turning lies on the leg, from its fold to the edge that is seen. */
+export function turnedDepth({ finished: { hemPlan } }: Hemmed): Mm {
+  const { depth, beyond, turnedUnder, channel } = hemPlan;
+  return depth + (turnedUnder ? (channel ? BEYOND_STITCHING : 0) : beyond);
+}
+
 /** How much of the hem's edge is turned under. */
 export const hemTucked = (g: Hemmed): Mm => (isCasing(g) ? tuckedUnder(g.hem.turnUnder) : g.hem.turnUnder);
 
@@ -23,11 +29,13 @@ export function hemStitchingAt(g: Hemmed): Mm {
 /** How a turned hem or casing is folded. */
 export function turningTold(g: Hemmed): readonly Phrase[] {
   const { hem, finished } = g;
-  const { depth } = finished.hemPlan;
   if (hem.turnUnder === 0)
-    return [say`Turn the overlocked edge up to the wrong side in its crease, ${mm(depth)} deep, and pin.`];
+    return [
+      say`Turn the overlocked edge up to the wrong side in its crease, ${mm(turnedDepth(g))} deep, and pin.`,
+      ...(isCasing(g) ? [say`The overlocked edge lies ${mm(finished.hemPlan.beyond)} beyond the stitching line.`] : []),
+    ];
   return [
-    say`Turn ${mm(hemTucked(g))} under, then ${mm(depth)} up, to the wrong side, in the creases, and pin.`,
+    say`Turn ${mm(hemTucked(g))} under, then ${mm(turnedDepth(g))} up, to the wrong side, in the creases, and pin.`,
     ...(isCasing(g) ? [say`The folded edge lies ${mm(BEYOND_STITCHING)} beyond the stitching line.`] : []),
   ];
 }

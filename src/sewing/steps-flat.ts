@@ -2,7 +2,7 @@ import { type Mm, mm, say } from '../length';
 import { tuckedUnder } from './channels';
 import { edgesOf, lengthOf, sewingFacts } from './facts';
 import { cordPieces, type Garment, pieceNamed } from './garment';
-import { hemTucked } from './hem-turning';
+import { hemTucked, turnedDepth } from './hem-turning';
 import { makeStep } from './make-step';
 import type { EdgeWork, FinishedHow, SewingStep } from './step';
 import { buttonholeStitch, edgeStitch, seamStitch, topStitch } from './stitches';
@@ -67,7 +67,7 @@ function pocketSteps(g: Garment): readonly SewingStep[] {
       title: pocket.count === 2 ? 'Sew the pockets on' : 'Sew the pocket on',
       tasks: [
         say`Lay the pocket on the right side of the ${pocket.part} ${pocket.count === 2 ? 'of each leg' : 'of the right leg, as it is worn'}, its corners on the marks, and pin it.`,
-        say`Stitch ${mm(2)} from the edge: down one side, along the bottom, up the other side. Sew a small triangle at both upper corners, where a hand pulls.`,
+        say`Stitch close to the edge: down one side, along the bottom, up the other side. Sew a small triangle at both upper corners, where a hand pulls.`,
       ],
       why: say`It is sewn on first, because a leg lies flat only before its inseam is sewn.`,
       settings: topStitch(g),
@@ -220,11 +220,11 @@ function foldSteps(g: Garment): readonly SewingStep[] {
           : []),
         ...(atHem && hem.turnUnder > 0
           ? [
-              say`At the hem press ${mm(hemTucked(g))} to the wrong side, then fold again on the hem line, ${mm(hemPlan.depth)} deep, and press.`,
+              say`At the hem press ${mm(hemTucked(g))} to the wrong side, then fold again on the hem line, ${mm(turnedDepth(g))} deep, and press.`,
             ]
           : []),
         ...(atHem && hem.turnUnder === 0
-          ? [say`At the hem fold ${mm(hemPlan.depth)} to the wrong side on the hem line, and press.`]
+          ? [say`At the hem fold ${mm(turnedDepth(g))} to the wrong side on the hem line, and press.`]
           : []),
         say`Open the folds again. Their creases stay and lead you later.`,
       ],

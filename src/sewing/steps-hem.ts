@@ -1,11 +1,12 @@
 import { mm, say } from '../length';
 import { edgesOf, lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceNamed } from './garment';
+import { gatherSteps } from './gathers';
 import { hemStitchingAt, turningTold } from './hem-turning';
 import { makeStep } from './make-step';
 import type { EdgeWork, FinishedHow, SewingStep } from './step';
-import { seamFinish, seamPace, seamSettings, seamTold } from './steps-seams';
-import { elasticStitch, topStitch } from './stitches';
+import { seamFinish, seamPace, seamPressed, seamSettings, seamTold, trimTold } from './steps-seams';
+import { elasticStitch, seamStitch, topStitch } from './stitches';
 import { PER_METRE, timeOf } from './time';
 
 const HEM_GAP = 30;
@@ -31,7 +32,7 @@ export function flatHemSteps(g: Garment): readonly SewingStep[] {
           : []),
       ],
       why: say`This hem is ${mm(hemRound)} round; a machine’s free arm is about that, so the leg could not be drawn over it. Flat it is easy, and the inseam holds the ends.`,
-      settings: elastic ? [...topStitch(g), ...elasticStitch(g).slice(0, 1)] : topStitch(g),
+      settings: topStitch(g),
       check: say`Both hems are equally deep, and front and back inseam are still equally long.`,
       ...hemEdges(g),
       time: timeOf(elastic ? 12 : 5, 2 * hemRound, PER_METRE.topstitch),
@@ -94,12 +95,12 @@ function elasticStep(g: Garment): SewingStep {
     part: 'hems',
     title: 'Thread the hem elastics',
     tasks: [
-      say`Cut two elastics ${mm(length)} long, ${mm(g.hem.elasticWidth)} wide. Try one round the ankle, closed with a pin.`,
+      say`Cut two elastics ${mm(length)} long, ${mm(g.hem.elasticWidth)} wide. Try one round the leg where the hem will sit, closed with a pin.`,
       say`Thread each with a safety pin, lap the ends ${mm(LAP)}, and sew a square with a cross in it.`,
       say`Share the fullness out and stitch the openings shut, the hem stretched flat.`,
     ],
     settings: elasticStitch(g),
-    check: say`The foot goes through, and the elastic leaves no mark on the ankle.`,
+    check: say`The foot goes through, and the elastic leaves no mark on the leg.`,
     mind: say`Elastic that is too tight hurts.`,
     time: timeOf(15, 2 * length, PER_METRE.thread),
     scene: { view: 'hem', stage: 'threaded' },
@@ -142,16 +143,17 @@ function stripHemSteps(g: Garment): readonly SewingStep[] {
       title: rib ? 'Join the cuffs' : 'Join the hem bands',
       tasks: [
         say`Fold each ${name} right sides together, end on end, and sew the ends, ${mm(allowances.inseam)} from the edge.`,
-        say`Press the seam open. Fold the ring lengthwise, wrong sides together, and press the fold.`,
+        say`${seamPressed(g)} Fold the ring lengthwise, wrong sides together, and press the fold.`,
         say`Mark its quarters: the seam comes to the inseam.`,
       ],
-      settings: seamSettings(g).slice(0, 2),
+      settings: seamStitch(g),
       check: say`Folded, each ring is ${mm(hem.bandHeight)} high and ${mm(lengthOf(piece, ['upper']))} round.`,
       sews: [{ piece: name, edges: ends, how: 'seamed' }],
       finishes: [{ piece: name, edges: ends, how: 'enclosed' }],
       time: timeOf(10, 4 * hem.bandHeight, seamPace(g)),
       scene: { view: 'strip', piece: name, stage: 'ends' },
     }),
+    ...gatherSteps(g, 'hem'),
     makeStep({
       id: 'hem.on',
       part: 'hems',
@@ -190,9 +192,9 @@ function facedHemSteps(g: Garment): readonly SewingStep[] {
       part: 'hems',
       title: 'Join the hem facings',
       tasks: [
-        say`Fold each facing right sides together and sew its inseam, ${mm(allowances.inseam)} from the edge. Press the seam open.`,
+        say`Fold each facing right sides together and sew its inseam, ${mm(allowances.inseam)} from the edge. ${seamPressed(g)}`,
       ],
-      settings: seamSettings(g).slice(0, 2),
+      settings: seamStitch(g),
       check: say`Each ring is as long round as the hem of its leg.`,
       sews: [{ piece: name, edges: inseams, how: 'seamed' }],
       finishes: [{ piece: name, edges: inseams, how: 'enclosed' }],
@@ -205,10 +207,10 @@ function facedHemSteps(g: Garment): readonly SewingStep[] {
       title: 'Sew the facings to the hems',
       tasks: [
         say`Slip each facing over the hem, right sides together, inseam on inseam; pin.`,
-        say`Sew all round, ${mm(allowances.hem)} from the edge. Trim the allowances to ${mm(Math.min(6, allowances.hem))}.`,
-        say`Press the allowances towards the facing and stitch them to it, ${mm(2)} beside the seam.`,
+        say`Sew all round, ${mm(allowances.hem)} from the edge.${trimTold(g)}`,
+        say`Press the allowances towards the facing and stitch them to it, close beside the seam.`,
       ],
-      settings: seamSettings(g).slice(0, 2),
+      settings: seamStitch(g),
       check: say`From the right side no facing shows at the lower edge.`,
       sews: [
         { piece: 'leg', edges: ['hem'], how: 'seamed' },

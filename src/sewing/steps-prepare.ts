@@ -87,7 +87,7 @@ function markStep({ pieces, cloth }: Garment): SewingStep {
     part: 'prepare',
     title: 'Mark the pieces',
     tasks: [
-      say`Clip the ${number(notches, 0)} notches of each leg, no deeper than ${mm(4)}: one on the front centre seam, two on the back one, single ones on the inseams.`,
+      say`Clip the ${number(notches, 0)} notches of each leg, no deeper than ${mm(3)}: one on the front centre seam, two on the back one, single ones on the inseams.`,
       say`Mark on the wrong side, with chalk or a pen that goes out again: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of the waist. The quarter lies halfway between the centre seams, whatever the side does.`,
       ...(opening ? [say`Mark the opening for the cord on the right side, with a pen that goes out again.`] : []),
       ...(place ? [say`Mark the pocket’s corners with a stitch of thread each, so that both sides show them.`] : []),

@@ -2,10 +2,11 @@ import { mm, say } from '../length';
 import { channelLength, channelTold, LEFT_OPEN, tuckedUnder } from './channels';
 import { edgesOf, lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceNamed } from './garment';
+import { gatherSteps } from './gathers';
 import { makeStep } from './make-step';
 import type { SewingStep } from './step';
-import { seamFinish, seamPace, seamSettings, seamTold } from './steps-seams';
-import { topStitch } from './stitches';
+import { seamFinish, seamPace, seamPressed, seamSettings, seamTold, trimTold } from './steps-seams';
+import { seamStitch, topStitch } from './stitches';
 import { PER_METRE, timeOf } from './time';
 
 /** A waist with a straight piece of its own: joined to a ring, folded, sewn on. */
@@ -29,16 +30,18 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
           : [
               say`Sew the ends together, ${mm(allowances.crotch)} from the edge, but in the half that will lie inside leave ${mm(Math.max(waist.elasticWidth + 5, finished.heights.height / 2 - 10))} open: the elastic goes in there.`,
             ]),
-        say`Press the seam open. Fold the ring lengthwise, wrong sides together, and press the fold.`,
+        say`${band ? seamPressed(g) : 'Press the seam open.'} Fold the ring lengthwise, wrong sides together, and press the fold.`,
         say`Mark its quarters: the seam is centre back.`,
       ],
-      settings: seamSettings(g).slice(0, 2),
+      // A gap in a seam is left with the plain machine: the serger can't stop in the middle.
+      settings: seamStitch(band ? g : { ...g, machine: 'plain' }),
       check: say`Folded, the ring is ${mm(finished.heights.height / 2)} high and ${mm(lengthOf(piece, ['upper']))} round.`,
       sews: [{ piece: name, edges: ends, how: 'seamed' }],
       finishes: [{ piece: name, edges: ends, how: 'enclosed' }],
       time: timeOf(12, finished.heights.height, seamPace(g)),
       scene: { view: 'strip', piece: name, stage: 'ends' },
     }),
+    ...gatherSteps(g, 'waist'),
     makeStep({
       id: 'waist.on',
       part: 'waist',
@@ -100,9 +103,9 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
       title: 'Join the waist facings',
       tasks: [
         say`Lay the two facings right sides together and sew both centre seams, ${mm(allowances.crotch)} from the edge. The wider side is the back.`,
-        say`Press these seams open.`,
+        say`${seamPressed(g, 2)}`,
       ],
-      settings: seamSettings(g).slice(0, 2),
+      settings: seamStitch(g),
       check: say`The ring is as long as the waist of the legs, and its seams meet theirs.`,
       sews: [{ piece: name, edges: centres, how: 'seamed' }],
       finishes: [{ piece: name, edges: centres, how: 'enclosed' }],
@@ -115,11 +118,11 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
       title: 'Sew the facing to the waist',
       tasks: [
         say`Slip the facing over the waist, right sides together, upper edges and seams meeting; pin.`,
-        say`Sew all round, ${mm(allowances.waist)} from the edge. Trim the allowances to ${mm(Math.min(6, allowances.waist))} and clip them where the edge curves.`,
-        say`Press the allowances towards the facing and stitch them to it, ${mm(2)} beside the seam: the edge rolls inside by itself then.`,
+        say`Sew all round, ${mm(allowances.waist)} from the edge.${trimTold(g)}`,
+        say`Press the allowances towards the facing and stitch them to it, close beside the seam: the edge rolls inside by itself then.`,
       ],
       why: say`A facing cut as the leg is lies flat at any slant; a turning of the leg itself would not.`,
-      settings: seamSettings(g).slice(0, 2),
+      settings: seamStitch(g),
       check: say`From the right side no facing shows at the upper edge.`,
       sews: [
         { piece: 'leg', edges: ['waist'], how: 'seamed' },

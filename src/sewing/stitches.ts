@@ -1,3 +1,4 @@
+import { NEEDLES, TWIN_NEEDLE } from '../cloth';
 import type { Garment } from './garment';
 import type { Setting } from './step';
 
@@ -7,23 +8,24 @@ const practice = (name: string, value: string): Setting => ({ name, value, sourc
 type Wants = Pick<Garment, 'cloth' | 'machine'>;
 
 /** The needle for the cloth. */
-const needle = ({ cloth }: Wants): Setting =>
-  practice(
-    'Needle',
-    cloth.kind === 'knit' ? 'ball point (jersey), 80/12' : 'universal, 80/12; 90/14 for a heavy flannel',
-  );
+const needle = ({ cloth }: Wants): Setting => practice('Needle', NEEDLES[cloth.kind]);
+
+/** How tight the threads are, in words: machines number it each in its own way. */
+const NORMAL = practice('Tension', 'normal: the threads lock between the layers and show on neither side');
+const LOOSER = practice('Tension', 'a little below normal, so that the seam gives without a thread breaking');
 
 /** A seam that bears pull: straight in woven, a narrow zigzag in knit, so that it gives. */
 export function seamStitch(g: Wants): readonly Setting[] {
   if (sergesSeams(g)) {
     return [
       practice('Serger', '4 threads, stitch 2.5 mm long, seam 6 mm wide, differential feed 1.3 to 1.5'),
-      practice('Needles', 'ball point, 80/12, both'),
+      practice('Needles', `${NEEDLES.knit}, both`),
+      practice('Tension', 'balanced: the two loopers meet on the edge, and the needle threads lie flat'),
     ];
   }
   return g.cloth.kind === 'knit'
-    ? [practice('Stitch', 'narrow zigzag, 2.5 mm long, 0.5 to 1 mm wide'), needle(g)]
-    : [practice('Stitch', 'straight, 2.5 mm long'), needle(g)];
+    ? [practice('Stitch', 'narrow zigzag, 2.5 mm long, 0.5 to 1 mm wide'), needle(g), LOOSER]
+    : [practice('Stitch', 'straight, 2.5 mm long'), needle(g), NORMAL];
 }
 
 /** How raw edges are overlocked. */
@@ -41,14 +43,15 @@ export function edgeStitch(g: Wants): readonly Setting[] {
 /** Stitching that is seen: casings, hems, pockets. */
 export function topStitch(g: Wants): readonly Setting[] {
   return g.cloth.kind === 'knit'
-    ? [practice('Stitch', 'twin needle 4.0/80 for jersey, 3 mm long; or a zigzag 2.5 mm long, 2 mm wide'), needle(g)]
-    : [practice('Stitch', 'straight, 3 mm long'), needle(g)];
+    ? [practice('Stitch', `${TWIN_NEEDLE}, 3 mm long; or a zigzag, 2.5 mm long, 2 mm wide`), needle(g), LOOSER]
+    : [practice('Stitch', 'straight, 3 mm long'), needle(g), NORMAL];
 }
 
 /** Elastic under a zigzag that stretches with it. */
 export const elasticStitch = (g: Wants): readonly Setting[] => [
   practice('Stitch', 'zigzag in three steps, or plain zigzag, 3 mm long, 4 mm wide'),
   needle(g),
+  NORMAL,
 ];
 
 /** A buttonhole's own stitch. */

@@ -166,6 +166,35 @@ describe('hem finishes', () => {
     expect(depth({ finish: 'drawstringCasing', cordWidth: 6 })).toBeCloseTo(12.35, 1);
   });
 
+  it('an overlocked hem casing has cloth beyond its stitching, as a turned one has', () => {
+    for (const finish of ['elasticCasing', 'drawstringCasing'] as const)
+      for (const turnUnder of [0, 8]) {
+        const { finished } = drafted({}, { finish, turnUnder });
+        const fold = finished.hem.front[0]?.[0].y ?? 0;
+        const raw = Math.abs(finished.hem.raw[0].y - fold);
+        const stitching = Math.abs(finished.hem.stitching[0].y - fold);
+        expect(raw - stitching, `${finish} ${turnUnder}`).toBeCloseTo(turnUnder === 0 ? 6 : 8, 0);
+      }
+  });
+
+  it('holds the leg where it ends, not the ankle', () => {
+    const lengths = ['ankle', 'belowKnee', 'short'] as const;
+    const of = (finish: 'elasticCasing' | 'ribCuff') =>
+      lengths.map((length) => {
+        const d = drafted({}, { finish }, { leg: { ...exampleProject.leg, length } });
+        return finish === 'elasticCasing' ? (d.notions.hemElasticLength ?? 0) : lengthOf(d, 'cuff', 'upper');
+      });
+    const { ankleGirth, thighGirth, calfGirth } = plain.body;
+    const [ankle = 0, below = 0, short = 0] = of('elasticCasing');
+    expect(ankle).toBeGreaterThanOrEqual(ankleGirth + 35);
+    expect(ankle).toBeLessThan(ankleGirth + 50);
+    expect(below).toBeGreaterThan(calfGirth - 20);
+    expect(short).toBeGreaterThan(calfGirth + 60);
+    expect(short).toBeLessThan(thighGirth + 36);
+    const cuffs = of('ribCuff');
+    expect([...cuffs].sort((a, b) => a - b)).toEqual(cuffs);
+  });
+
   it('a hem facing has the inseams of the leg above the hem', () => {
     for (const length of ['ankle', 'belowKnee', 'short'] as const) {
       const d = drafted({}, { finish: 'facedHem' }, { leg: { ...exampleProject.leg, length } });

@@ -78,7 +78,7 @@ export function* everyGarment(
       pocket: choices.pocket,
       finished,
       pieces: [finished.piece, ...otherPieces(drafted.leg, finished, choices, drafted.body)],
-      notions: notionsOf(finished, choices, drafted.body),
+      notions: notionsOf(drafted.leg, finished, choices, drafted.body),
     };
     for (const kind of ['woven', 'knit'] as const)
       for (const machine of ['plain', 'serger'] as const)

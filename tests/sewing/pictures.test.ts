@@ -17,9 +17,10 @@ function faultsOf({ box, panels, says }: StepPicture): readonly string[] {
     faults.push('a point that is no number');
   if (!items.some((item) => item.kind === 'area' && item.points.length > 2)) faults.push('no cloth');
   for (const { window, items: shown } of panels) {
+    faults.push(...collisions(shown));
     for (const item of shown) {
       if (item.kind !== 'word') continue;
-      const reach = printPhrase(item.text, 'inch').length * item.size * 0.56;
+      const reach = printPhrase(item.text, 'inch').length * item.size * 0.6;
       const left = item.at.x - (item.align === 'left' ? 0 : item.align === 'middle' ? reach / 2 : reach);
       if (left < window.left - 1 || left + reach > window.right + 1)
         faults.push(`“${printPhrase(item.text, 'inch')}” is cut off at the side`);
@@ -28,6 +29,23 @@ function faultsOf({ box, panels, says }: StepPicture): readonly string[] {
     }
   }
   return faults;
+}
+
+/** Words that lie on each other. */
+function collisions(items: readonly PictureItem[]): readonly string[] {
+  const boxes = items.flatMap((item) => {
+    if (item.kind !== 'word') return [];
+    const text = printPhrase(item.text, 'inch');
+    const reach = text.length * item.size * 0.55;
+    const left = item.at.x - (item.align === 'left' ? 0 : item.align === 'middle' ? reach / 2 : reach);
+    return [{ text, left, right: left + reach, top: item.at.y - 0.7 * item.size, bottom: item.at.y + 0.1 * item.size }];
+  });
+  return boxes.flatMap((a, i) =>
+    boxes
+      .slice(0, i)
+      .filter((b) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom)
+      .map((b) => `“${a.text}” lies on “${b.text}”`),
+  );
 }
 
 function* garments(): Generator<readonly [string, Garment]> {

@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { printPhrase } from '../../src/length';
+import { edgeLength } from '../../src/plane';
 import { type SewingStep, sewingMinutes, sewingSteps, stepMinutes } from '../../src/sewing';
 import { faultsOf } from './faults';
 import { CHILD, everyGarment, garmentWith } from './garments';
@@ -65,6 +66,25 @@ function silencesOf(step: SewingStep): readonly string[] {
     ...(step.tasks.length === 0 || !(stepMinutes(step) > 0) ? ['says nothing'] : []),
   ];
 }
+
+describe('a ring of rib', () => {
+  const cuffed = (hemGirth: number, ribStretch = 0.5) =>
+    garmentWith({ leg: { shape: { hemGirth } }, hem: { finish: 'ribCuff', ribStretch } });
+
+  it('is stretched to the leg where it reaches, and else the leg is gathered to it first', () => {
+    const ids = (hemGirth: number, ribStretch?: number) =>
+      sewingSteps(cuffed(hemGirth, ribStretch)).map(({ id }) => id);
+    expect(ids(340, 1)).not.toContain('hem.gathers');
+    const wide = ids(700);
+    expect(wide.indexOf('hem.gathers')).toBe(wide.indexOf('hem.on') - 1);
+    // The rib reaches 1 + 0.7 × 0.5 of its length (practice): the hem is gathered to that.
+    const garment = cuffed(700);
+    const round = garment.pieces.find(({ name }) => name === 'cuff')?.stitchLine.find(({ name }) => name === 'upper');
+    const told = sewingSteps(garment).find(({ id }) => id === 'hem.gathers')?.tasks ?? [];
+    const cm = Number(/is ([\d.]+) cm round/.exec(told.map((task) => printPhrase(task, 'cm')).join(' '))?.[1]);
+    expect(10 * cm).toBeCloseTo(1.35 * (round ? edgeLength(round) : 0), 0);
+  });
+});
 
 describe('the time', () => {
   it('is the sum of the steps, and grows with the seams', () => {

@@ -5,8 +5,8 @@ import { hatching } from './polygon';
 
 /** Sizes of signs and letters in hundredths of the picture's longer side, so that they read alike at any scale. */
 const HATCH = 1.5;
-const LETTER = 2.5;
-const AVERAGE_LETTER = 0.56;
+const LETTER = 2.9;
+const AVERAGE_LETTER = 0.6;
 const PIN = 3.4;
 const ARROWHEAD = 1.5;
 
@@ -34,10 +34,14 @@ const HATCHED: Readonly<Record<Face, readonly boolean[]>> = {
   elastic: [true, false],
   patch: [false],
   paper: [],
+  printedDown: [false],
 };
 
-/** @param longer the picture's longer side */
-export function drawing(longer: Mm): Draw {
+/**
+ * @param longer the picture's longer side
+ * @param letter size of the words, in hundredths of it
+ */
+export function drawing(longer: Mm, letter = LETTER): Draw {
   const u = longer / 100;
   const area = (face: Face, points: readonly Point[]): PictureItem => ({
     kind: 'area',
@@ -51,7 +55,7 @@ export function drawing(longer: Mm): Draw {
     at,
     text: typeof text === 'string' ? say`${text}` : text,
     align,
-    size: LETTER * u,
+    size: letter * u,
   });
   return {
     unit: u,
@@ -78,7 +82,7 @@ export function drawing(longer: Mm): Draw {
     },
     note(at, text, to) {
       const left = to.x > at.x;
-      const start = { x: at.x + (left ? 0.6 : -0.6) * u, y: at.y - 0.35 * LETTER * u };
+      const start = { x: at.x + (left ? 0.6 : -0.6) * u, y: at.y - 0.35 * letter * u };
       return [line('thin', start, to), word(at, text, left ? 'right' : 'left')];
     },
     dot: (at) => ({ kind: 'sign', points: disc(at, 0.6 * u) }),
@@ -114,6 +118,36 @@ export function onePanel(window: PictureBox, items: readonly PictureItem[], says
   return { box, panels: [{ window: box, items }], says };
 }
 
+/**
+ * The same with a line of words under it, outside the window: what lies how, and from where it is seen.
+ *
+ * @param d what the items were drawn with
+ */
+export function captioned(
+  window: PictureBox,
+  items: readonly PictureItem[],
+  caption: string,
+  says: Phrase,
+  d: Draw,
+): StepPicture {
+  const above = withRoom(window, items);
+  const middle = (above.left + above.right) / 2;
+  const word = d.word({ x: middle, y: above.bottom + CAPTION * d.unit }, caption, 'middle');
+  const below = withRoom({ ...above, top: above.bottom, bottom: above.bottom + 1.5 * CAPTION * d.unit }, [word]);
+  const [left, right] = [Math.min(above.left, below.left), Math.max(above.right, below.right)];
+  return {
+    box: { left, right, top: above.top, bottom: below.bottom },
+    panels: [
+      { window: { ...above, left, right }, items },
+      { window: { ...below, left, right, top: above.bottom }, items: [word] },
+    ],
+    says,
+  };
+}
+
+/** From a window's lower edge to the baseline of its caption. */
+const CAPTION = 3.6;
+
 /** A window that cuts no word off, in centimetres nor in inches. */
 function withRoom(window: PictureBox, items: readonly PictureItem[]): PictureBox {
   return items.reduce((box, item) => {
@@ -132,7 +166,7 @@ function withRoom(window: PictureBox, items: readonly PictureItem[]): PictureBox
 }
 
 /** How far a text reaches, in hundredths of the picture's longer side. */
-export const textWidth = (text: string): number => text.length * LETTER * AVERAGE_LETTER;
+export const textWidth = (text: string, letter = LETTER): number => text.length * letter * AVERAGE_LETTER;
 
 /** Several panels, each already in its place. */
 export function panelled(panels: readonly PicturePanel[], says: Phrase): StepPicture {

@@ -10,7 +10,7 @@ export interface PictureBox {
 }
 
 /** What lies with its face up. Each face differs by more than its colour: wrong sides and notions are hatched. */
-export type Face = 'right' | 'wrong' | 'elastic' | 'patch' | 'paper';
+export type Face = 'right' | 'wrong' | 'elastic' | 'patch' | 'paper' | 'printedDown';
 
 /** What a line of a picture means. `lit` is what this step sews or folds. */
 export type PictureLine = 'edge' | 'fold' | 'stitch' | 'lit' | 'hidden' | 'overlock' | 'mark' | 'pin' | 'thin' | 'cord';

@@ -3,7 +3,7 @@ import { mm, say } from '../../length';
 import { between, leftOf, type Point, subtract, unit } from '../../plane';
 import { type Garment, pieceNamed } from '../garment';
 import { hemStitchingAt } from '../hem-turning';
-import { drawing, onePanel } from './draw';
+import { captioned, drawing, onePanel } from './draw';
 import { cutLeg, runOf } from './leg-views';
 import type { StepPicture } from './picture';
 import { boundsOf, laidOn, type Move, polygon, polyline, shifted } from './polygon';
@@ -23,7 +23,7 @@ export function facingPicture(g: Garment, name: string, stage: 'ring' | 'on'): S
     const window = waist
       ? { top: box.top - 6 * u, bottom: box.bottom + 22 * u }
       : { top: box.top - 22 * u, bottom: box.bottom + 6 * u };
-    return onePanel(
+    return captioned(
       { left: box.left - 3 * u, right: box.right + 3 * u, ...window },
       [
         ...d.cloth('right', cutLeg(g)),
@@ -33,14 +33,13 @@ export function facingPicture(g: Garment, name: string, stage: 'ring' | 'on'): S
         ...[0.15, 0.5, 0.85].flatMap((share) =>
           d.pin(between(run[0] as Point, run.at(-1) as Point, share), { x: 1, y: 0 }),
         ),
-        d.word({ x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 + u }, name, 'middle'),
-        d.word(
-          { x: (box.left + box.right) / 2, y: waist ? box.bottom + 12 * u : box.top - 10 * u },
-          'leg, right side up',
-          'middle',
-        ),
+        ...(waist
+          ? [d.word({ x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 + u }, name, 'middle')]
+          : []),
       ],
+      'leg, right side up; facing, wrong side up',
       say`The facing, wrong side up, on the right side of the leg, the seam at the ${waist ? 'upper' : 'lower'} edge lit.`,
+      d,
     );
   }
   const seams = waist ? ['centreFront', 'centreBack'] : ['inseamFront', 'inseamBack'];

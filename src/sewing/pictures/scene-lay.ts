@@ -1,71 +1,136 @@
-import { LAYOUT_WORDS, type Lay, placedPoint } from '../../cloth';
+import { LAYER_WORDS, LAYOUT_WORDS, type Lay, type Placement, placedPoint } from '../../cloth';
 import { cutCurves, type Piece } from '../../edges';
-import { amount, type Mm, mm, say } from '../../length';
-import type { Point } from '../../plane';
-import { drawing, onePanel } from './draw';
+import { amount, mm, say } from '../../length';
+import { between, type Point } from '../../plane';
+import { type Draw, drawing, onePanel, textWidth } from './draw';
 import type { PictureItem, StepPicture } from './picture';
 import { boundsOf, cutOff, polygon } from './polygon';
+
+/** A lay is printed as large as the page, so that its words need less of it. */
+const LETTER = 2;
 
 /**
  * The lay as a picture: the cloth on the table, every piece where it is cut.
  *
  * @param lay where the pieces lie
  * @param pieces all pieces of the pattern
+ * @param oneWay whether the cloth has a nap or an upper end
  */
-export function layPicture(lay: Lay, pieces: readonly Piece[]): StepPicture {
+export function layPicture(lay: Lay, pieces: readonly Piece[], oneWay: boolean): StepPicture {
   const { width, length } = lay.table;
-  const d = drawing(1.12 * Math.max(width, length));
+  const d = drawing(1.16 * Math.max(width, length), LETTER);
   const u = d.unit;
-  const cloth = [
-    { x: 0, y: 0 },
-    { x: width, y: 0 },
-    { x: width, y: length },
-    { x: 0, y: length },
-  ];
   const folded = lay.layout !== 'single';
   const lengthwise = lay.layout === 'foldedLengthwise';
-  const fold: readonly Point[] = lengthwise
-    ? [
-        { x: 0, y: 0 },
-        { x: 0, y: length },
-      ]
-    : [
-        { x: 0, y: 0 },
-        { x: width, y: 0 },
-      ];
-  const laid = lay.placements.flatMap((placement): readonly PictureItem[] => {
-    const piece = pieces.find((one) => one.name === placement.piece);
-    if (!piece) return [];
-    const put = (p: Point) => placedPoint(p, placement);
-    const whole = polygon(cutCurves(piece)).map(put);
-    // A piece whose middle lies on the fold is seen as far as the fold.
-    const points = folded ? cutOff(whole, { x: 0, y: 0 }, lengthwise ? { x: 0, y: -1 } : { x: 1, y: 0 }) : whole;
-    const box = boundsOf(points);
-    const [top, bottom] = piece.grainline.map(put) as [Point, Point];
-    return [
-      ...d.cloth('paper', points),
-      ...d.arrow(top, bottom),
-      ...d.arrow(bottom, top),
-      d.word(
-        { x: (box.left + box.right) / 2, y: box.top + Math.min(5 * u, 0.6 * (box.bottom - box.top)) },
-        piece.name,
-        'middle',
-      ),
-    ];
-  });
-  const across: Mm = lay.clothWidth;
+  const cloth = box(0, 0, width, length);
+  const down = lay.placements.some(({ mirrored }) => mirrored);
   return onePanel(
-    { left: -8 * u, right: width + 4 * u, top: -7 * u, bottom: length + 8 * u },
+    { left: -2 * u, right: width + (oneWay ? 9 : 2) * u, top: -9 * u, bottom: length + (down ? 10 : 6.5) * u },
     [
       ...d.cloth(folded ? 'wrong' : 'right', cloth),
-      ...laid,
-      ...(folded ? [d.line('lit', ...fold)] : []),
+      ...lay.placements.flatMap((placement) => laidPiece(d, placement, pieces, lay.layout)),
+      ...(lengthwise ? [] : [selvedge(d, 0, length, -1)]).flat(),
+      ...selvedge(d, width, length, 1, lengthwise ? 'both selvedges' : 'selvedge'),
+      ...(folded ? foldItems(d, lengthwise, width, length, oneWay) : []),
+      ...(oneWay ? napItems(d, width, length) : []),
       d.word(
-        { x: 0, y: -2.5 * u },
-        folded ? say`${LAYOUT_WORDS[lay.layout]}, right sides together; fold thick` : LAYOUT_WORDS.single,
+        { x: 0, y: -5.2 * u },
+        folded ? `${LAYOUT_WORDS[lay.layout]}, right sides together` : `${LAYOUT_WORDS.single}, right side up`,
       ),
-      d.word({ x: 0, y: length + 5 * u }, say`${mm(length)} as it lies, cloth ${mm(across)} wide`),
+      ...(down ? [d.word({ x: 0, y: length + 8 * u }, 'hatched: lies printed side down')] : []),
+      d.word({ x: 0, y: length + 4 * u }, say`${mm(length)} as it lies, cloth ${mm(lay.clothWidth)} wide`),
     ],
     say`The lay, ${LAYOUT_WORDS[lay.layout]}: ${lay.placements.map((one) => one.piece).join(', ')}. To buy: ${amount(lay.toBuy)}.`,
   );
+}
+
+const box = (left: number, top: number, right: number, bottom: number): readonly Point[] => [
+  { x: left, y: top },
+  { x: right, y: top },
+  { x: right, y: bottom },
+  { x: left, y: bottom },
+];
+
+/** A piece where it is cut, its grain, and its name beside that; what lies printed side down is hatched. */
+function laidPiece(
+  d: Draw,
+  placement: Placement,
+  pieces: readonly Piece[],
+  layout: Lay['layout'],
+): readonly PictureItem[] {
+  const piece = pieces.find((one) => one.name === placement.piece);
+  if (!piece) return [];
+  const put = (p: Point) => placedPoint(p, placement);
+  const whole = polygon(cutCurves(piece)).map(put);
+  // A piece whose middle lies on the fold is seen as far as the fold.
+  const way = layout === 'foldedLengthwise' ? { x: 0, y: -1 } : { x: 1, y: 0 };
+  const points = layout === 'single' ? whole : cutOff(whole, { x: 0, y: 0 }, way);
+  const [upper, lower] = piece.grainline.map(put) as [Point, Point];
+  const words = LAYER_WORDS[placement.layer];
+  const says = [piece.name, ...(words === '' ? [] : [words])];
+  return [
+    ...d.cloth(placement.mirrored ? 'printedDown' : 'paper', points),
+    ...(layout === 'foldedLengthwise' && placement.layer === 'fold'
+      ? []
+      : [...d.arrow(upper, lower), ...d.arrow(lower, upper)]),
+    ...nameItems(d, says, boundsOf(points), between(upper, lower, 0.5)),
+  ];
+}
+
+/** Beside the grainline where there is room, else in the middle; only the name where even that is narrow. */
+function nameItems(
+  d: Draw,
+  says: readonly string[],
+  { left, right, top, bottom }: ReturnType<typeof boundsOf>,
+  grain: Point,
+): readonly PictureItem[] {
+  const u = d.unit;
+  const reach = (textWidth(longest(says), LETTER) + 2.5) * u;
+  const tall = bottom - top > 4 * says.length * u;
+  const at = (x: number, align: 'left' | 'right') =>
+    says.map((text, row) => d.word({ x, y: grain.y + 3.6 * row * u }, text, align));
+  if (tall && right - grain.x > reach) return at(grain.x + 1.6 * u, 'left');
+  if (tall && grain.x - left > reach) return at(grain.x - 1.6 * u, 'right');
+  return [d.word({ x: (left + right) / 2, y: (top + bottom) / 2 + u }, says[0] ?? '', 'middle')];
+}
+
+const longest = (words: readonly string[]): string => words.reduce((a, b) => (b.length > a.length ? b : a));
+
+/** A selvedge: a line beside the cloth's edge, and its name above that. */
+function selvedge(d: Draw, x: number, length: number, side: 1 | -1, name = 'selvedge'): readonly PictureItem[] {
+  const inner = x - side * 0.8 * d.unit;
+  return [
+    d.line('mark', { x: inner, y: 0 }, { x: inner, y: length }),
+    d.word({ x, y: -1.2 * d.unit }, name, side > 0 ? 'right' : 'left'),
+  ];
+}
+
+function foldItems(
+  d: Draw,
+  lengthwise: boolean,
+  width: number,
+  length: number,
+  oneWay: boolean,
+): readonly PictureItem[] {
+  const u = d.unit;
+  const end = lengthwise ? { x: 0, y: length } : { x: width, y: 0 };
+  return [
+    d.line('lit', { x: 0, y: 0 }, end),
+    lengthwise
+      ? d.word({ x: 0, y: -1.2 * u }, 'fold')
+      : d.word(
+          { x: width / 2, y: -1.2 * u },
+          oneWay ? 'fold: cut it open and turn the upper layer round' : 'fold',
+          'middle',
+        ),
+  ];
+}
+
+/** Which way the nap lies: an arrow beside the cloth. */
+function napItems(d: Draw, width: number, length: number): readonly PictureItem[] {
+  const x = width + 5 * d.unit;
+  return [
+    ...d.arrow({ x, y: 0.1 * length }, { x, y: 0.3 * length }),
+    d.word({ x, y: 0.3 * length + 4 * d.unit }, 'nap', 'middle'),
+  ];
 }

@@ -1,7 +1,7 @@
 import { say } from '../../length';
 import { between, distance, type Point } from '../../plane';
 import type { Garment } from '../garment';
-import { drawing, onePanel } from './draw';
+import { captioned, drawing } from './draw';
 import { cutLeg } from './leg-views';
 import type { StepPicture } from './picture';
 import { boundsOf, polyline } from './polygon';
@@ -26,17 +26,20 @@ export function openingsPicture(g: Garment, at: 'waist' | 'hem'): StepPicture {
   const leg = cutLeg(g);
   const around = boundsOf(leg);
   const left = at === 'waist' ? middle.x - 110 : middle.x - 105;
-  const top = at === 'waist' ? Math.max(around.top - 6 * u, middle.y - 110) : middle.y - 90;
+  const top = at === 'waist' ? Math.max(around.top - 6 * u, middle.y - 110) : middle.y - 110;
+  const bottom = at === 'waist' ? top + 165 : Math.min(top + 165, around.bottom + 6 * u);
   const label = (y: number) => ({ x: left + 30 * u, y });
   const fold = sewn.folds.find((one) => one.name === (at === 'waist' ? 'waist fold' : 'hem fold'));
   const seam = sewn.lines.find((line) => line.name === (at === 'waist' ? 'casing stitching' : 'hem stitching'));
+  // A straight line's upper side, where its label stands over it.
   const levelAt = (curves: Parameters<typeof polyline>[0] | undefined): number => {
-    const points = polyline(curves ?? []);
-    return points.reduce((p, q) => (Math.abs(q.x - middle.x) < Math.abs(p.x - middle.x) ? q : p), points[0] ?? middle)
-      .y;
+    const run = polyline(curves ?? []);
+    const [from, to] = [run[0] ?? middle, run.at(-1) ?? middle];
+    const on = (x: number) => from.y + ((x - from.x) / (to.x - from.x)) * (to.y - from.y);
+    return Math.min(on(left + 8 * u), on(left + 30 * u));
   };
-  return onePanel(
-    { left, top, right: left + 210, bottom: top + 190 },
+  return captioned(
+    { left, top, right: left + 210, bottom },
     [
       ...d.cloth('right', leg),
       ...sewn.folds.map((one) => d.line('fold', ...polyline(one.curves))),
@@ -53,11 +56,9 @@ export function openingsPicture(g: Garment, at: 'waist' | 'hem'): StepPicture {
         'patch behind, opening',
         middle,
       ),
-      d.word(
-        { x: left + 3 * u, y: top + 186 },
-        at === 'waist' ? 'right side up, centre front at the right' : 'right side up',
-      ),
     ],
+    at === 'waist' ? 'right side up, centre front at the right' : 'right side up, hem below',
     say`The opening for the cord on the right side of the leg, with a patch behind it, between fold and stitching line.`,
+    d,
   );
 }

@@ -2,7 +2,7 @@ import { cutCurves } from '../../edges';
 import { type Mm, mm, say } from '../../length';
 import { between, type Point } from '../../plane';
 import { type Garment, pieceNamed } from '../garment';
-import { drawing, onePanel } from './draw';
+import { captioned, drawing, onePanel } from './draw';
 import { cutLeg } from './leg-views';
 import type { PictureItem, StepPicture } from './picture';
 import { boundsOf, polygon, polyline } from './polygon';
@@ -79,8 +79,8 @@ function placedPocket(g: Garment): StepPicture {
   const u = d.unit;
   const waist = sewn.lines.find((line) => line.name === 'waist edge');
   const [a, b, c, e] = run as readonly [Point, Point, Point, Point];
-  return onePanel(
-    { left: box.left - 130, top: top - 2 * u, right: box.right + 150, bottom: box.bottom + 60 },
+  return captioned(
+    { left: box.left - 130, top: top - 2 * u, right: box.right + 150, bottom: box.bottom + 50 },
     [
       ...d.cloth('right', leg),
       ...sewn.folds.map((fold) => d.line('fold', ...polyline(fold.curves))),
@@ -93,10 +93,11 @@ function placedPocket(g: Garment): StepPicture {
       ...d.pin(between(a, b, 0.5), { x: 0, y: 1 }),
       ...d.pin(between(c, e, 0.5), { x: 0, y: 1 }),
       d.word({ x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 }, 'pocket', 'middle'),
-      d.word({ x: 1.5 * u, y: box.bottom + 30 }, 'side'),
-      d.word({ x: (box.left + box.right) / 2, y: box.bottom + 8 * u }, 'right side of the leg', 'middle'),
+      d.word({ x: 1.5 * u, y: box.bottom + 35 }, 'side'),
     ],
+    'leg, right side up',
     say`The pocket on the right side of the ${g.pocket?.part ?? 'back'}, stitched round three sides, with a triangle at both upper corners.`,
+    d,
   );
 }
 

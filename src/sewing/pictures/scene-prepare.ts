@@ -49,7 +49,7 @@ export function clothPicture(g: Garment): StepPicture {
 export function piecesPicture({ finished, pieces }: Garment): StepPicture {
   const [, ...others] = pieces;
   const legs = copies(finished.sewn);
-  const gap = 40;
+  const gap = 70;
   const placed: { piece: Piece; points: readonly Point[]; move: Move }[] = [];
   const put = (piece: Piece, mirroredOne: boolean, x: Mm, y: Mm): { right: Mm; bottom: Mm } => {
     const own = polygon(cutCurves(piece));
@@ -82,30 +82,31 @@ export function piecesPicture({ finished, pieces }: Garment): StepPicture {
   const box = boundsOf(placed.flatMap(({ points }) => points));
   const d = drawing(1.1 * Math.max(box.right, box.bottom));
   const u = d.unit;
+  // A piece too narrow for its name bears a letter, which a line below the picture explains.
+  const letters = new Map<Piece, string>();
+  const letterOf = (piece: Piece): string => {
+    const letter = letters.get(piece) ?? String.fromCharCode(65 + letters.size);
+    letters.set(piece, letter);
+    return letter;
+  };
   const items = placed.flatMap(({ piece, points, move }): readonly PictureItem[] => {
     const own = boundsOf(points);
     const [a, b] = piece.grainline.map(move) as [Point, Point];
     const middle = (own.left + own.right) / 2;
     const tall = own.bottom - own.top > 24 * u;
     const fits = own.right - own.left >= textWidth(piece.name) * u;
-    const y = tall ? own.top + 0.16 * (own.bottom - own.top) : (own.top + own.bottom) / 2;
-    const place = fits ? d.word({ x: middle, y }, piece.name, 'middle') : undefined;
-    return [...d.cloth('right', points), ...d.arrow(b, a), ...d.arrow(a, b), ...(place ? [place] : [])];
+    const place = { x: middle, y: tall ? own.top + 0.16 * (own.bottom - own.top) : (own.top + own.bottom) / 2 };
+    const name = fits ? piece.name : letterOf(piece);
+    const short = fits ? place : { x: middle, y: own.top - 0.8 * u };
+    return [...d.cloth('right', points), ...d.arrow(b, a), ...d.arrow(a, b), d.word(short, name, 'middle')];
   });
-  const names = others
-    .filter((piece) =>
-      placed.some((one) => {
-        const own = boundsOf(one.points);
-        return one.piece === piece && own.right - own.left < textWidth(piece.name) * u;
-      }),
-    )
-    .map((piece) => piece.name);
+  const lettered = [...letters].map(([piece, letter]) => `${letter} ${piece.name}`);
   return onePanel(
     { left: -3 * d.unit, top: -3 * d.unit, right: box.right + 3 * d.unit, bottom: box.bottom + 7 * d.unit },
     [
       ...items,
-      ...(names.length > 0
-        ? [d.word({ x: box.right, y: box.bottom + 4.5 * d.unit }, `without a name: ${names.join(', ')}`, 'right')]
+      ...(lettered.length > 0
+        ? [d.word({ x: box.right, y: box.bottom + 4.5 * d.unit }, lettered.join(' · '), 'right')]
         : []),
     ],
     say`All pieces as they are cut, right side up: ${pieces.map((piece) => `${piece.name}, ${piece.cut}`).join('; ')}. The second leg is the mirror image of the first.`,
@@ -138,7 +139,7 @@ export function marksPicture(g: Garment): StepPicture {
   const aside = (text: string, at: Point | undefined, side: 1 | -1, drop = 0): readonly PictureItem[] =>
     at ? d.note({ x: side > 0 ? box.right + 5 * u : box.left - 5 * u, y: at.y + drop * u }, text, at) : [];
   return onePanel(
-    { left: box.left - 26 * u, top: box.top - 8 * u, right: box.right + 33 * u, bottom: box.bottom + 3 * u },
+    { left: box.left - 8 * u, top: box.top - 8 * u, right: box.right + 8 * u, bottom: box.bottom + 3 * u },
     [
       ...d.cloth('wrong', points),
       ...sewn.lines
@@ -150,7 +151,7 @@ export function marksPicture(g: Garment): StepPicture {
       ...aside('2 notches behind', notch('centreBack'), -1),
       ...aside('notch, both inseams', notch('inseamFront'), 1),
       ...(quarter[0] ? [d.word({ x: quarter[0].x, y: box.top - 2 * u }, 'quarter', 'middle')] : []),
-      d.word({ x: 1.2 * u, y: 0.35 * box.top + 0.65 * box.bottom }, 'side'),
+      d.word({ x: 1.2 * u, y: 0.5 * (box.top + g.leg.crotchLevel) }, 'side'),
       d.word({ x: 0.4 * box.right, y: g.leg.crotchLevel + 5 * u }, 'front', 'middle'),
       d.word({ x: 0.5 * box.left, y: g.leg.crotchLevel + 5 * u }, 'back', 'middle'),
     ],

@@ -1,11 +1,11 @@
 import { say } from '../../length';
-import { type Point, pathEnd, subtract, unit } from '../../plane';
+import { type Point, subtract, unit } from '../../plane';
 import { sewingFacts } from '../facts';
 import type { Garment } from '../garment';
 import { type Draw, drawing, onePanel } from './draw';
 import { cutLeg, foldedLeg, hemmedLeg, runOf, type Tube, tubeOf } from './leg-views';
 import type { PictureItem, StepPicture } from './picture';
-import { boundsOf, cutOff, flipped, type Move, polyline, shifted } from './polygon';
+import { boundsOf, flipped, type Move, polyline, shifted } from './polygon';
 
 /** A leg folded right sides together, its inseam lit. */
 export function inseamsPicture(g: Garment): StepPicture {
@@ -112,72 +112,18 @@ export function legInLegPicture(g: Garment): StepPicture {
         'middle',
       ),
       ...d.note({ x: box.right + width + gap + 2 * u, y: g.leg.crotchLevel }, 'inseam on inseam', crotchPoint),
+      ...halvesNamed(d, tube, (p) => p),
+      ...halvesNamed(d, tube, aside),
     ],
     say`One leg, turned right side out, is slipped into the other, which is wrong side out; the crotch seam, a U from waist to waist, is lit.`,
   );
 }
 
-/** The finished pair from the front: both fronts, the crotch hanging closed. */
-export function finishedPicture(g: Garment): StepPicture {
-  const { leg, finished } = g;
-  const { front } = leg;
-  const extension = front.crotchPoint.x - front.curveEnd.x;
-  const outline = cutOff(
-    polyline(finished.sewn.stitchLine.flatMap((edge) => edge.curves)),
-    { x: 0, y: 0 },
-    { x: 0, y: -1 },
-  );
-  const top = finished.heights.kind === 'seamed' ? finished.casing.waistEdge : finished.casing.fold;
-  const level = Math.min(top[0].y, top[1].y);
-  const bottom = Math.min(pathEnd(front.inseam).y, pathEnd(leg.back.inseam).y);
-  // Where the curve reaches beyond the centre the cloth goes round to the back: the leg hangs that much further out.
-  const { waistPoint, curveEnd } = front;
-  const slant = (curveEnd.x - waistPoint.x) / (curveEnd.y - waistPoint.y);
-  const hang: Move = ({ x, y }) => {
-    const down = Math.min(1, Math.max(0, (y - curveEnd.y) / (front.crotchPoint.y - curveEnd.y)));
-    const centre = curveEnd.x + slant * Math.min(0, y - curveEnd.y);
-    return { x: x - centre - extension * (1 - Math.sqrt(Math.max(0, 1 - down * down))), y };
-  };
-  const worn = cutOff(cutOff(outline, { x: 0, y: level }, { x: 1, y: 0 }), { x: 0, y: bottom }, { x: -1, y: 0 }).map(
-    hang,
-  );
-  const half = worn.map((p) => ({ x: Math.min(p.x, 0), y: p.y }));
-  const other = half.map(flipped(0));
-  const box = boundsOf([...half, ...other]);
-  const d = drawing(1.08 * (box.bottom - box.top));
-  const u = d.unit;
-  const strip = stitchedLines(g, half, level, bottom);
-  return onePanel(
-    { left: box.left - 12 * u, top: box.top - 4 * u, right: box.right + 12 * u, bottom: box.bottom + 4 * u },
-    [
-      ...d.cloth('right', half),
-      ...d.cloth('right', other),
-      ...strip.flatMap((run) => [d.line('stitch', ...run), d.line('stitch', ...run.map(flipped(0)))]),
-    ],
-    say`The finished trousers from the front, right side out, laid flat with the waist at its widest.`,
-  );
-}
-
-/** Where casing and hem are stitched, across one half of the finished front. */
-function stitchedLines(
-  { finished }: Garment,
-  half: readonly Point[],
-  top: number,
-  bottom: number,
-): readonly (readonly Point[])[] {
-  const { heights, hemPlan } = finished;
-  const levels = [
-    ...(heights.kind === 'seamed' ? [] : [top + heights.fold]),
-    ...(hemPlan.kind === 'seamed' ? [] : [bottom - hemPlan.depth]),
-  ];
-  return levels.map((y) => {
-    const xs = half.flatMap((p, i) => {
-      const next = half[(i + 1) % half.length] as Point;
-      return p.y < y === next.y < y ? [] : [p.x + ((y - p.y) / (next.y - p.y)) * (next.x - p.x)];
-    });
-    return [
-      { x: Math.min(...xs), y },
-      { x: Math.max(...xs), y },
-    ];
+/** Front and back, on either side of the inseam below the crotch. */
+function halvesNamed(d: Draw, { inseam, folds }: Tube, move: Move): readonly PictureItem[] {
+  const y = inseam[0].y + 7 * d.unit;
+  return folds.map(([, fold], i) => {
+    const at = move({ x: (inseam[0].x + fold.x) / 2, y });
+    return d.word(at, i === 0 ? 'front' : 'back', 'middle');
   });
 }

@@ -2,94 +2,109 @@ import { type Mm, say } from '../../length';
 import type { Point } from '../../plane';
 import { lengthOf } from '../facts';
 import { type Garment, pieceNamed } from '../garment';
-import { drawing, onePanel } from './draw';
-import type { StepPicture } from './picture';
+import { type Draw, drawing, onePanel } from './draw';
+import type { PictureItem, StepPicture } from './picture';
 import { shifted } from './polygon';
 
-/** A straight piece: folded end on end with its end seam lit, or folded lengthwise. */
+/** A straight piece: folded end on end with its end seam lit, or folded lengthwise to a tube. */
 export function stripPicture(g: Garment, name: string, stage: 'ends' | 'folded'): StepPicture {
   const piece = pieceNamed(g, name);
-  const length = lengthOf(piece, ['upper']);
-  const height = lengthOf(piece, ['rightEnd']);
   const allowanceOf = (edge: string) => piece.cutLine.find((one) => one.name === edge)?.allowance ?? 0;
-  const [long, end] = [allowanceOf('upper'), allowanceOf('rightEnd')];
+  const strip: Strip = {
+    name,
+    length: lengthOf(piece, ['upper']),
+    height: lengthOf(piece, ['rightEnd']),
+    long: allowanceOf('upper'),
+    end: allowanceOf('rightEnd'),
+  };
+  return stage === 'ends' ? ringPicture(strip) : tubePicture(strip);
+}
+
+interface Strip {
+  readonly name: string;
+  readonly length: Mm;
+  /** Before it is folded lengthwise. */
+  readonly height: Mm;
+  /** Allowances along it and at its ends. */
+  readonly long: Mm;
+  readonly end: Mm;
+}
+
+const box = (l: Mm, t: Mm, r: Mm, b: Mm): readonly Point[] => [
+  { x: l, y: t },
+  { x: r, y: t },
+  { x: r, y: b },
+  { x: l, y: b },
+];
+
+/** Folded end on end, its ends sewn; below, the ring folded lengthwise. */
+function ringPicture({ name, length, height, long, end }: Strip): StepPicture {
   const half = length / 2;
   const d = drawing(1.25 * Math.max(half + end, 3 * height));
   const u = d.unit;
-  const box = (l: Mm, t: Mm, r: Mm, b: Mm): readonly Point[] => [
-    { x: l, y: t },
-    { x: r, y: t },
-    { x: r, y: b },
-    { x: l, y: b },
-  ];
-  const whole =
-    stage === 'ends' ? box(0, -long, half + end, height + long) : box(-end, 0, length + end, height / 2 + long);
+  const whole = box(0, -long, half + end, height + long);
   const threads = name === 'casing';
-  const gapTop = height / 2 + 5;
-  const lit: readonly (readonly Point[])[] =
-    stage === 'ends'
-      ? threads
-        ? [
-            [
-              { x: half, y: -long },
-              { x: half, y: gapTop },
-            ],
-            [
-              { x: half, y: height - 5 },
-              { x: half, y: height + long },
-            ],
-          ]
-        : [
-            [
-              { x: half, y: -long },
-              { x: half, y: height + long },
-            ],
-          ]
-      : [
-          [
-            { x: -end, y: height / 2 },
-            { x: length + end, y: height / 2 },
-          ],
-        ];
+  const down = (from: Mm, to: Mm) => d.line('lit', { x: half, y: from }, { x: half, y: to });
+  const lit = threads ? [down(-long, height / 2 + 5), down(height - 5, height + long)] : [down(-long, height + long)];
   const ringTop = height + long + 16 * u;
-  const ring = box(0, ringTop, half, ringTop + height / 2 + long);
+  const ringBottom = ringTop + height / 2 + long;
   return onePanel(
-    {
-      left: -3 * u - end,
-      top: -long - 6 * u,
-      right: (stage === 'ends' ? half : length) + end + 26 * u,
-      bottom: stage === 'ends' ? ringTop + height / 2 + long + 8 * u : height / 2 + long + 8 * u,
-    },
+    { left: -3 * u - end, top: -long - 6 * u, right: half + end + 6 * u, bottom: ringBottom + 8 * u },
     [
       ...d.cloth('right', whole.map(shifted(0, 1.2 * u))),
       ...d.cloth('wrong', whole),
-      ...lit.map((run) => d.line('lit', ...run)),
+      ...lit,
       d.word({ x: 0, y: -long - 2.5 * u }, `${name}, right sides together, folded at the left`),
-      ...d.note(
-        { x: (stage === 'ends' ? half : length) + end + 3 * u, y: 0.3 * height },
-        threads && stage === 'ends' ? 'seam, with a gap' : 'seam',
-        { x: stage === 'ends' ? half : length, y: 0.3 * height },
-      ),
-      ...(stage === 'ends'
-        ? [
-            ...d.cloth('right', ring),
-            d.line('fold', { x: 0, y: ringTop }, { x: half, y: ringTop }),
-            d.line('stitch', { x: half * 0.985, y: ringTop }, { x: half * 0.985, y: ringTop + height / 2 + long }),
-            ...[0.5].map((share) =>
-              d.line(
-                'mark',
-                { x: share * half, y: ringTop + height / 2 + long },
-                { x: share * half, y: ringTop + height / 2 + long - 3 * u },
-              ),
-            ),
-            d.word({ x: 0, y: ringTop - 3 * u }, 'then the ring, folded lengthwise, right side out'),
-            ...d.note({ x: half + end + 3 * u, y: ringTop + 2 * u }, 'fold', { x: half * 0.9, y: ringTop }),
-            d.word({ x: half / 2, y: ringTop + height / 2 + long + 4 * u }, 'quarter', 'middle'),
-          ]
-        : []),
+      ...d.note({ x: half + end + 3 * u, y: 0.3 * height }, threads ? 'seam, with a gap' : 'seam', {
+        x: half,
+        y: 0.3 * height,
+      }),
+      ...d.cloth('right', box(0, ringTop, half, ringBottom)),
+      d.line('fold', { x: 0, y: ringTop }, { x: half, y: ringTop }),
+      d.line('stitch', { x: half * 0.985, y: ringTop }, { x: half * 0.985, y: ringBottom }),
+      d.line('mark', { x: half / 2, y: ringBottom }, { x: half / 2, y: ringBottom - 3 * u }),
+      d.word({ x: 0, y: ringTop - 3 * u }, 'then the ring, folded lengthwise, right side out'),
+      ...d.note({ x: half + end + 3 * u, y: ringTop + 2 * u }, 'fold', { x: half * 0.9, y: ringTop }),
+      d.word({ x: half / 2, y: ringBottom + 4 * u }, 'quarter', 'middle'),
     ],
-    stage === 'ends'
-      ? say`The ${name} folded right sides together with its end seam lit; below, the ring folded lengthwise.`
-      : say`The ${name} folded lengthwise, right sides together, its seam lit.`,
+    say`The ${name} folded right sides together with its end seam lit; below, the ring folded lengthwise.`,
   );
+}
+
+/** So much of a long strip is shown, in heights of it. */
+const SHOWN = 9;
+
+/** One end of a long strip: folded lengthwise and sewn; below, turned right side out. */
+function tubePicture({ name, length, height, long, end }: Strip): StepPicture {
+  const right = Math.min(length, SHOWN * height);
+  const d = drawing(1.2 * right);
+  const u = d.unit;
+  const [seam, raw] = [height / 2, height / 2 + long];
+  const top = raw + 14 * u;
+  // The strip goes on beyond the left side of the picture.
+  const far = -2 * u;
+  return onePanel(
+    { left: 0, top: -8 * u, right: right + end + 4 * u, bottom: top + seam + 9 * u },
+    [
+      ...d.cloth('right', box(far, 1.2 * u, right + end, raw + 1.2 * u)),
+      ...d.cloth('wrong', box(far, 0, right + end, raw)),
+      d.line('fold', { x: far, y: 0 }, { x: right + end, y: 0 }),
+      d.line('lit', { x: far, y: seam }, { x: right + end, y: seam }),
+      d.word({ x: 2 * u, y: -3 * u }, `${name}, one end: folded lengthwise, right sides together`),
+      ...d.cloth('right', box(far, top, right, top + seam)),
+      ...endItems(d, right, end, top, seam),
+      d.word({ x: 2 * u, y: top - 3 * u }, 'turned right side out'),
+      d.word({ x: right, y: top + seam + 5 * u }, 'end tucked in, stitched shut', 'right'),
+    ],
+    say`One end of the ${name}: folded lengthwise, right sides together, its seam lit; below, turned right side out, the end tucked in and stitched.`,
+  );
+}
+
+/** The end of a turned tube: what is tucked in, and the stitching across. */
+function endItems(d: Draw, right: Mm, end: Mm, top: Mm, height: Mm): readonly PictureItem[] {
+  const inside = right - end;
+  return [
+    d.line('hidden', { x: inside, y: top }, { x: inside, y: top + height }),
+    d.line('lit', { x: right - Math.min(2, end / 2), y: top }, { x: right - Math.min(2, end / 2), y: top + height }),
+  ];
 }

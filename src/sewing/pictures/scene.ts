@@ -10,8 +10,17 @@ export type Scene =
   | { readonly view: 'waist'; readonly stage: WaistStage }
   | { readonly view: 'hem'; readonly stage: HemStage };
 
-/** The waist: elastic sewn to the raw edge; turned over and stitched; something drawn through; shut; a strip sewn on; a facing. */
-export type WaistStage = 'elasticOn' | 'stitched' | 'threaded' | 'closed' | 'corded' | 'stripOn' | 'bandUp' | 'faced';
+/** The waist: elastic sewn to the raw edge; turned over and stitched; something drawn through; shut; a strip sewn on; a facing; gathered for a band. */
+export type WaistStage =
+  | 'elasticOn'
+  | 'stitched'
+  | 'threaded'
+  | 'closed'
+  | 'corded'
+  | 'stripOn'
+  | 'bandUp'
+  | 'faced'
+  | 'gathered';
 
-/** The hem: stitched flat before the inseam; turned up and stitched in the round; drawn through; a band; a facing. */
-export type HemStage = 'flat' | 'stitched' | 'threaded' | 'corded' | 'stripOn' | 'faced';
+/** The hem: stitched flat before the inseam; turned up and stitched in the round; drawn through; a band; a facing; gathered for a cuff. */
+export type HemStage = 'flat' | 'stitched' | 'threaded' | 'corded' | 'stripOn' | 'faced' | 'gathered';

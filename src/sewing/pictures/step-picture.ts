@@ -2,14 +2,16 @@ import type { Garment } from '../garment';
 import type { StepPicture } from './picture';
 import type { Scene } from './scene';
 import { facingPicture } from './scene-facing';
+import { finishedPicture } from './scene-finished';
 import { hemPicture } from './scene-hem';
 import { openingsPicture } from './scene-openings';
 import { pocketPicture } from './scene-pocket';
 import { clothPicture, marksPicture, piecesPicture, samplePicture } from './scene-prepare';
 import { foldsPicture, rawEdgesPicture } from './scene-press';
-import { finishedPicture, inseamsPicture, legInLegPicture } from './scene-seams';
+import { quartersPicture } from './scene-quarters';
+import { inseamsPicture, legInLegPicture } from './scene-seams';
 import { stripPicture } from './scene-strip';
-import { quartersPicture, waistPicture } from './scene-waist';
+import { waistPicture } from './scene-waist';
 
 /**
  * The picture of a step, drawn from this pattern's own outlines.

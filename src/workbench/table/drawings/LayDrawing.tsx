@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import { type Lay, type LayAnswer, type Layer, type Placement, placedPoint } from '../../../cloth';
+import { LAYER_WORDS, type Lay, type LayAnswer, type Placement, placedPoint } from '../../../cloth';
 import { cutCurves, type Piece } from '../../../edges';
 import { formatLength, type Mm } from '../../../length';
 import { between, outlineCurves, pathThrough, point, pointsBounds } from '../../../plane';
@@ -70,13 +70,6 @@ function LaidPiece({ piece, placement }: { readonly piece: Piece; readonly place
   );
 }
 
-const LAYERS: Readonly<Record<Layer, string>> = {
-  single: '',
-  both: 'through both layers',
-  upper: 'upper layer only',
-  fold: 'its middle on the fold',
-};
-
 /** The piece's name, upright whichever way it lies: beside a leg's grainline, along a narrow piece, above in any other. */
 function LaidName({ piece, placement }: { readonly piece: Piece; readonly placement: Placement }) {
   const own = curvesBox(cutCurves(piece));
@@ -89,7 +82,7 @@ function LaidName({ piece, placement }: { readonly piece: Piece; readonly placem
   const says = [
     `${piece.name} ${placement.copies.join(' and ')}`,
     ...(placement.mirrored ? ['printed side down'] : []),
-    ...(LAYERS[placement.layer] === '' ? [] : [LAYERS[placement.layer]]),
+    ...(LAYER_WORDS[placement.layer] === '' ? [] : [LAYER_WORDS[placement.layer]]),
   ];
   const narrow = width < NARROW && height > 2 * width;
   if (narrow || height < SHALLOW)

@@ -1,0 +1,69 @@
+import { sewnStretch } from '../edges';
+import { type Mm, mm, say } from '../length';
+import { lengthOf, sewingFacts } from './facts';
+import { type Garment, pieceNamed } from './garment';
+import { makeStep } from './make-step';
+import type { Setting, SewingStep } from './step';
+import { PER_METRE, timeOf } from './time';
+
+/** A hair more than a ring reaches is eased in without gathers (practice). */
+const EASED: Mm = 10;
+
+/** What a knit ring that is sewn on has to do: how far it can be stretched, and how long the edge is it is sewn to. */
+interface Fullness {
+  readonly reach: Mm;
+  readonly edge: Mm;
+}
+
+/** How far a ring of rib or knit reaches round one hem, or round the waist, when it is sewn; undefined where there is none. */
+function fullnessAt(g: Garment, at: 'waist' | 'hem'): Fullness | undefined {
+  const { waist, hem } = g;
+  if (at === 'hem' && hem.finish === 'ribCuff') {
+    const round = lengthOf(pieceNamed(g, 'cuff'), ['upper']);
+    return { reach: round * sewnStretch(hem.ribStretch), edge: sewingFacts(g).hemRound };
+  }
+  if (at === 'waist' && waist.finish === 'knitBand') {
+    const round = lengthOf(pieceNamed(g, 'waist band'), ['upper']);
+    return { reach: round * sewnStretch(waist.bandStretch), edge: sewingFacts(g).waistRound };
+  }
+  return undefined;
+}
+
+/** How long an edge is when the ring is sewn to it: gathered to what the ring reaches, where it is longer. */
+export function gatheredTo(g: Garment, at: 'waist' | 'hem'): Mm | undefined {
+  const fullness = fullnessAt(g, at);
+  return fullness && fullness.edge > fullness.reach + EASED ? fullness.reach : undefined;
+}
+
+const LONG_STITCH: Setting = {
+  name: 'Stitch',
+  value: 'straight, 4 to 5 mm long, upper tension loosened',
+  source: 'practice',
+};
+
+/** Gathers for an edge that is longer than its ring can be stretched; none where stretching is enough. */
+export function gatherSteps(g: Garment, at: 'waist' | 'hem'): readonly SewingStep[] {
+  const to = gatheredTo(g, at);
+  if (to === undefined) return [];
+  const ring = at === 'hem' ? 'cuff' : 'band';
+  const edge = at === 'hem' ? 'each hem' : 'the waist';
+  const { hemRound, waistRound } = sewingFacts(g);
+  const length = at === 'hem' ? hemRound : waistRound;
+  return [
+    makeStep({
+      id: `${at}.gathers`,
+      part: at === 'hem' ? 'hems' : 'waist',
+      title: at === 'hem' ? 'Gather the hems' : 'Gather the waist',
+      tasks: [
+        say`Mark ${edge} in quarters.`,
+        say`Sew two rows of long stitches all round inside the allowance, one close to the stitching line. Leave long threads at both ends.`,
+        say`Draw both under threads together until ${edge} is ${mm(to)} round, knot them, and share the gathers out from quarter to quarter.`,
+      ],
+      why: say`The edge is ${mm(length)} round, and the ${ring} reaches ${mm(to)} when it is stretched as far as a seam should be.`,
+      settings: [LONG_STITCH],
+      check: say`The gathers are even, and ${edge} is as long as the stretched ${ring}.`,
+      time: timeOf(10, at === 'hem' ? 4 * length : 2 * length, PER_METRE.thread),
+      scene: at === 'hem' ? { view: 'hem', stage: 'gathered' } : { view: 'waist', stage: 'gathered' },
+    }),
+  ];
+}

@@ -1,0 +1,110 @@
+import { type Mm, say } from '../../length';
+import { type Point, pathEnd } from '../../plane';
+import { lengthOf, sewingFacts } from '../facts';
+import { type Garment, pieceNamed } from '../garment';
+import { drawing, onePanel } from './draw';
+import { drawnIn, widthAt } from './hem-levels';
+import type { PictureItem, StepPicture } from './picture';
+import { boundsOf, cutOff, flipped, type Move, polyline } from './polygon';
+
+/** The finished pair from the front: both fronts, the crotch hanging closed. */
+export function finishedPicture(g: Garment): StepPicture {
+  const { leg, finished } = g;
+  const { front } = leg;
+  const extension = front.crotchPoint.x - front.curveEnd.x;
+  const outline = cutOff(
+    polyline(finished.sewn.stitchLine.flatMap((edge) => edge.curves)),
+    { x: 0, y: 0 },
+    { x: 0, y: -1 },
+  );
+  const top = finished.heights.kind === 'seamed' ? finished.casing.waistEdge : finished.casing.fold;
+  const level = Math.min(top[0].y, top[1].y);
+  const bottom = Math.min(pathEnd(front.inseam).y, pathEnd(leg.back.inseam).y);
+  // Where the curve reaches beyond the centre the cloth goes round to the back: the leg hangs that much further out.
+  const { waistPoint, curveEnd } = front;
+  const slant = (curveEnd.x - waistPoint.x) / (curveEnd.y - waistPoint.y);
+  const hang: Move = ({ x, y }) => {
+    const down = Math.min(1, Math.max(0, (y - curveEnd.y) / (front.crotchPoint.y - curveEnd.y)));
+    const centre = curveEnd.x + slant * Math.min(0, y - curveEnd.y);
+    return { x: x - centre - extension * (1 - Math.sqrt(Math.max(0, 1 - down * down))), y };
+  };
+  const worn = cutOff(cutOff(outline, { x: 0, y: level }, { x: 1, y: 0 }), { x: 0, y: bottom }, { x: -1, y: 0 }).map(
+    hang,
+  );
+  const half = cuffed(
+    g,
+    worn.map((p) => ({ x: Math.min(p.x, 0), y: p.y })),
+    bottom,
+  );
+  const other = half.map(flipped(0));
+  const bands = bandsOf(g, half, hang, bottom);
+  const box = boundsOf([...half, ...other, ...bands.flat()]);
+  const d = drawing(1.08 * (box.bottom - box.top));
+  const u = d.unit;
+  const both = (items: (move: Move) => readonly PictureItem[]) => [...items((p) => p), ...items(flipped(0))];
+  return onePanel(
+    { left: box.left - 12 * u, top: box.top - 4 * u, right: box.right + 12 * u, bottom: box.bottom + 4 * u },
+    [
+      ...both((move) => [half, ...bands].flatMap((area) => d.cloth('right', area.map(move)))),
+      ...stitchedLines(g, half, level, bottom).flatMap((run) => both((move) => [d.line('stitch', ...run.map(move))])),
+      ...cordsOf(g, hang, u).flatMap((run) => both((move) => [d.line('cord', ...run.map(move))])),
+    ],
+    say`The finished trousers from the front, right side out, laid flat with the waist at its widest.`,
+  );
+}
+
+/** Where casing and hem are stitched, across one half of the finished front. */
+function stitchedLines(
+  { finished }: Garment,
+  half: readonly Point[],
+  top: number,
+  bottom: number,
+): readonly (readonly Point[])[] {
+  const { heights, hemPlan } = finished;
+  const levels = [
+    ...(heights.kind === 'seamed' ? [] : [top + heights.fold]),
+    ...(hemPlan.kind === 'seamed' ? [] : [bottom - hemPlan.depth]),
+  ];
+  return levels.map((y) => widthAt([half], y).map((x) => ({ x, y })));
+}
+
+/** The leg drawn in to its cuff. */
+function cuffed(g: Garment, half: readonly Point[], bottom: Mm): readonly Point[] {
+  if (g.hem.finish !== 'ribCuff') return half;
+  const share = lengthOf(pieceNamed(g, 'cuff'), ['upper']) / sewingFacts(g).hemRound;
+  const [left, right] = widthAt([half], bottom - 1);
+  return drawnIn(half, (left + right) / 2, bottom - 1.2 * (right - left), bottom, Math.min(1, share));
+}
+
+/** What is sewn on at the waist and at the hem, of one half. */
+function bandsOf(g: Garment, half: readonly Point[], hang: Move, bottom: Mm): readonly (readonly Point[])[] {
+  const { heights, casing, hemPlan } = g.finished;
+  const [back, front] = casing.waistEdge;
+  const side: Point = { x: 0, y: back.y + (-back.x / (front.x - back.x)) * (front.y - back.y) };
+  const up = heights.height / 2;
+  const waist = [side, front].map(hang).map((p) => ({ x: Math.min(p.x, 0), y: p.y }));
+  const [left, right] = widthAt([half], bottom - 1);
+  const down = bottom + g.hem.bandHeight;
+  return [
+    ...(heights.kind === 'seamed' ? [[...waist, ...waist.map(({ x, y }) => ({ x, y: y - up })).reverse()]] : []),
+    ...(hemPlan.kind === 'seamed'
+      ? [
+          [
+            { x: left, y: bottom },
+            { x: right, y: bottom },
+            { x: right, y: down },
+            { x: left, y: down },
+          ],
+        ]
+      : []),
+  ];
+}
+
+/** The ends of a waist cord at the front, hanging out of their opening. */
+function cordsOf(g: Garment, hang: Move, u: Mm): readonly (readonly Point[])[] {
+  const opening = g.finished.sewn.lines.find((line) => line.name === 'cord opening');
+  const [at] = polyline(opening?.curves ?? []).map(hang);
+  if (!at) return [];
+  const end = (x: number, y: number): Point => ({ x: at.x - x * u, y: at.y + y * u });
+  return [[at, end(1, 4), end(0.6, 9), end(1.6, 13)]];
+}
