@@ -1,4 +1,4 @@
-import { formatLength, plain, printPhrase, type Units } from '../length';
+import { formatLength, MM_PER_INCH, plain, printPhrase, type Units } from '../length';
 import { clothOf, clothWidthsOf, type Draft, garmentOf, shoppingOf } from '../project';
 import {
   layPicture,
@@ -95,7 +95,7 @@ export function guideContent(draft: Draft): Guide {
         ? `${printPhrase([{ amount: other.lay.toBuy }], units)}, ${plain(100 * other.lay.waste, 0)} % waste`
         : 'does not fit',
     })),
-    lay: answer.fits ? layPicture(answer.lay, draft.pieces) : undefined,
+    lay: answer.fits ? layPicture(answer.lay, draft.pieces, project.cloth.oneWay) : undefined,
     time: totalWords(steps),
     parts: parts.map((part) => ({
       name: PART_NAMES[part],
@@ -116,11 +116,17 @@ const machineSentence = ({ project }: Draft): string =>
     ? 'Machines: a serger, and a plain machine beside it.'
     : 'Machine: a plain machine with zigzag.';
 
+const METRES_IN_A_YARD = (36 * MM_PER_INCH) / 1000;
+
 function timeWords(step: SewingStep, units: Units): string {
   const { fixedMinutes, metres, minutesPerMetre } = step.time;
   const whole = `about ${plain(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)} min`;
   if (metres === 0) return `${whole} (practice)`;
-  return `${whole} (practice: ${plain(minutesPerMetre, 0)} min a metre for ${formatLength(1000 * metres, units)}, and ${plain(fixedMinutes, 0)} min)`;
+  const pace =
+    units === 'inch'
+      ? `${plain(minutesPerMetre * METRES_IN_A_YARD, 1)} min a yard`
+      : `${plain(minutesPerMetre, 0)} min a metre`;
+  return `${whole} (practice: ${pace} for ${formatLength(1000 * metres, units)}, and ${plain(fixedMinutes, 0)} min)`;
 }
 
 function totalWords(steps: readonly SewingStep[]): string {

@@ -29,6 +29,7 @@ export const FACE_LOOKS: Readonly<Record<Face, { readonly fill: string; readonly
   elastic: { fill: '#FFFFFF', hatch: '#8A8175' },
   patch: { fill: '#EFE9DC', hatch: '#B5AA98' },
   paper: { fill: '#FFFFFF', hatch: '#FFFFFF' },
+  printedDown: { fill: '#FFFFFF', hatch: '#D9D3C8' },
 };
 
 export const HATCH_WIDTH = 0.13;

@@ -84,23 +84,26 @@ function drawFront(page: Page): void {
   pen.line(point(MARGIN, page.y + 1.5), point(width - MARGIN, page.y + 1.5), RULE);
   const top = page.y + 4;
   const middle = width / 2;
-  const columns = (from: Mm): readonly Box[] => [
-    { left: MARGIN, right: middle - GAP / 2, top: from, bottom: height - MARGIN - 6 },
-    { left: middle + GAP / 2, right: width - MARGIN, top: from, bottom: height - MARGIN - 6 },
+  const columns = (from: Mm, lower: Mm): readonly Box[] => [
+    { left: MARGIN, right: middle - GAP / 2, top: from, bottom: lower },
+    { left: middle + GAP / 2, right: width - MARGIN, top: from, bottom: lower },
   ];
+  const listed = (all: readonly string[]) => all.map((sentence) => `• ${sentence}`);
   let sections: readonly Section[] = [
-    { title: 'Safety', sentences: guide.safety },
-    { title: 'Chosen', sentences: guide.chosen },
+    { title: 'Safety', sentences: listed(guide.safety) },
+    { title: 'Chosen', sentences: listed(guide.chosen) },
     {
       title: 'To buy',
-      sentences: guide.shopping.map(({ name, value, note }) => `${name}: ${value}.${note === '' ? '' : ` ${note}`}`),
+      sentences: listed(
+        guide.shopping.map(({ name, value, note }) => `${name}: ${value}.${note === '' ? '' : ` ${note}`}`),
+      ),
     },
     { title: 'Cut', rows: guide.cut },
     { title: 'Finished measures', rows: guide.finished },
   ];
   let from = top;
   for (;;) {
-    const flow = flowSections(sections, columns(from), WORDS_PT, pen.widthOf);
+    const flow = balanced(sections, (lower) => columns(from, lower), from, height - MARGIN - 6, pen);
     for (const { left, right, title, box } of flow.lines) {
       const at = baseline(box.top, WORDS_PT);
       pen.words(left, point(box.left, at), { pt: WORDS_PT, colour: title ? INK.mark : INK.words });
@@ -112,6 +115,22 @@ function drawFront(page: Page): void {
     turnOver(page);
     from = page.y;
   }
+}
+
+/** Both columns equally long, as far as sections let themselves be shared; the whole page where they need it. */
+function balanced(
+  sections: readonly Section[],
+  columns: (lower: Mm) => readonly Box[],
+  top: Mm,
+  bottom: Mm,
+  pen: Pen,
+): ReturnType<typeof flowSections> {
+  const line = lineHeight(WORDS_PT);
+  for (let lower = top + 10 * line; lower < bottom; lower += line) {
+    const flow = flowSections(sections, columns(lower), WORDS_PT, pen.widthOf);
+    if (flow.left.length === 0) return flow;
+  }
+  return flowSections(sections, columns(bottom), WORDS_PT, pen.widthOf);
 }
 
 /** The lay to scale, and other widths. */

@@ -55,9 +55,13 @@ function drawItem(pen: Pen, item: PictureItem, map: PageMap, { unit, scale, unit
         pt: (item.size * scale) / mmOfPt(1),
         colour: INK.words,
         align: item.align,
+        rim: RIM,
       });
   }
 }
+
+/** The paper's own colour. */
+const RIM = '#FFFFFF';
 
 const closed = (points: readonly Point[]): readonly Curve[] => (points[0] ? pathThrough(...points, points[0]) : []);
 

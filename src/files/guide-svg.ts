@@ -42,7 +42,7 @@ function element(item: PictureItem, unit: number, units: Units): string {
     case 'sign':
       return `<path fill="${INK.sign}" d="${closedPath(item.points)}"/>`;
     case 'word':
-      return `<text x="${n(item.at.x)}" y="${n(item.at.y)}" font-size="${n(item.size)}" text-anchor="${ANCHORS[item.align]}" fill="${INK.words}" stroke="#fff" stroke-width="${n(0.5 * unit)}" paint-order="stroke">${escapedText(printPhrase(item.text, units))}</text>`;
+      return `<text x="${n(item.at.x)}" y="${n(item.at.y)}" font-size="${n(item.size)}" text-anchor="${ANCHORS[item.align]}" fill="${INK.words}" stroke="#fff" stroke-width="${n(0.8 * unit)}" paint-order="stroke">${escapedText(printPhrase(item.text, units))}</text>`;
   }
 }
 

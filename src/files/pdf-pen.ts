@@ -4,6 +4,7 @@ import { type Curve, curveIsStraight, type Point } from '../plane';
 import type { Box } from '../sheets';
 import type { LineStyle } from './line-styles';
 import { type PdfLayer, pdfLayers } from './pdf-layers';
+import { mmOfPt } from './print-type';
 
 /** Where a point of the drawing comes to lie on the page, both in millimetres. */
 export type PageMap = (p: Point) => Point;
@@ -16,6 +17,8 @@ export interface WordStyle {
   readonly align?: 'left' | 'middle' | 'right';
   /** Degrees, clockwise as seen. */
   readonly turn?: number;
+  /** A rim of this colour keeps words legible on lines and hatching. */
+  readonly rim?: string;
 }
 
 /** Draws on the pages of one PDF, in millimetres from the upper left corner of the page. */
@@ -51,6 +54,8 @@ export interface DocumentFacts {
 const FONT = 'LegworkPrint';
 /** Decimals of a point that are written: a third of a thousandth of a millimetre. */
 const DECIMALS = 3;
+/** How wide a rim is drawn round letters, of their size. */
+const RIM = 0.22;
 /** Stands for a character that the print font doesn't have. */
 const MISSING = '□';
 
@@ -109,14 +114,20 @@ export function startPdf(width: Mm, height: Mm, font: Uint8Array, facts: Documen
       doc.setLineJoin('round');
     },
     widthOf,
-    words: (text, at, { pt, colour, align = 'left', turn = 0 }) => {
+    words: (text, at, { pt, colour, align = 'left', turn = 0, rim }) => {
       const shown = printable(text);
       const back = align === 'left' ? 0 : widthOf(shown, pt) / (align === 'middle' ? 2 : 1);
       const angle = (turn * Math.PI) / 180;
       doc.setFontSize(pt);
       doc.setTextColor(colour);
       // The writer aligns turned text as if it lay flat, so the start of the baseline is worked out here.
-      doc.text(shown, at.x - back * Math.cos(angle), at.y - back * Math.sin(angle), turn === 0 ? {} : { angle: -turn });
+      const start = [at.x - back * Math.cos(angle), at.y - back * Math.sin(angle)] as const;
+      const turned = turn === 0 ? {} : { angle: -turn };
+      if (rim !== undefined) {
+        style({ width: RIM * mmOfPt(pt), colour: rim, dash: [] });
+        doc.text(shown, ...start, { ...turned, renderingMode: 'stroke' });
+      }
+      doc.text(shown, ...start, rim === undefined ? turned : { ...turned, renderingMode: 'fill' });
     },
     stroke: (curves, map, line, { closed = false, phase = 0 } = {}) => {
       if (curves.length === 0) return;
