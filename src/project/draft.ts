@@ -1,3 +1,4 @@
+import { NO_CORRECTIONS } from '../block';
 import { runChecks } from '../check';
 import { finishLeg, growthFor, notionsOf, otherPieces, type Piece } from '../edges';
 import { type Mm, Refusal, type Result } from '../length';
