@@ -6,10 +6,10 @@ import { netLeg } from './net';
 import { farthestMove } from './outlines';
 
 /** Adding a place to every figure of a file and taking it away again costs the last digits. */
-export const ROUNDING = 1e-3;
+const ROUNDING = 1e-3;
 
 /** Where a point of a block lies on somebody's paper. */
-export type Place = (p: Point) => Pair;
+type Place = (p: Point) => Pair;
 
 export const asDrafted: Place = ({ x, y }) => [x, y];
 
