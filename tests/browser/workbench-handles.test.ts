@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
-import type { Browser, BrowserContextOptions, CDPSession, Locator, Page } from 'playwright-core';
+import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { middleOf, touchAt } from './hands';
 import { launchChromium, type OpenedApp, openApp } from './open-app';
 
 let browser: Browser;
@@ -29,14 +30,8 @@ const slider = (page: Page, name: string) => page.getByRole('slider', { name, ex
 const words = async (handle: Locator) => (await handle.getAttribute('aria-valuetext')) ?? '';
 const undo = (page: Page) => page.getByRole('button', { name: /undo/ });
 
-async function middle(handle: Locator): Promise<{ x: number; y: number }> {
-  const box = await handle.boundingBox();
-  if (!box) throw new Error('the button is not on the screen');
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-}
-
 async function drag(page: Page, handle: Locator, dx: number, dy: number): Promise<void> {
-  const { x, y } = await middle(handle);
+  const { x, y } = await middleOf(handle);
   await page.mouse.move(x, y);
   await page.mouse.down();
   for (let i = 1; i <= 4; i += 1) {
@@ -89,11 +84,11 @@ describe('a button on the drawing', () => {
   test('follows the pointer, and a whole drag is one change that is undone by one press', async () => {
     const page = await openLeg();
     const hem = slider(page, 'Hem level: inseam');
-    const start = await middle(hem);
+    const start = await middleOf(hem);
     const said = await words(hem);
     await drag(page, hem, 30, -120);
     expect(await page.locator('.handle[data-held]').count()).toBe(1);
-    const now = await middle(hem);
+    const now = await middleOf(hem);
     // 5 mm steps are about 3 pixels at this size.
     expect(Math.abs(now.y - (start.y - 120))).toBeLessThan(4);
     await page.mouse.up();
@@ -174,18 +169,14 @@ describe('a button on the drawing', () => {
     const place = () => page.locator('.drawing').first().getAttribute('style');
     const lay = await place();
     const touch = await page.context().newCDPSession(page);
-    const { x, y } = await middle(handle);
-    await finger(touch, 'touchStart', x, y);
-    for (let i = 1; i <= 4; i += 1) await finger(touch, 'touchMove', x, y - i * 15);
+    const { x, y } = await middleOf(handle);
+    await touchAt(touch, 'touchStart', x, y);
+    for (let i = 1; i <= 4; i += 1) await touchAt(touch, 'touchMove', x, y - i * 15);
     expect(await place()).toBe(lay);
-    await finger(touch, 'touchEnd');
+    await touchAt(touch, 'touchEnd');
     expect(lengthIn(await words(handle))).toBeLessThan(said - 50);
     await undo(page).tap();
     // The press follows the tap a little later.
     await expect.poll(async () => lengthIn(await words(handle))).toBe(said);
   });
 });
-
-async function finger(touch: CDPSession, type: 'touchStart' | 'touchMove' | 'touchEnd', x = 0, y = 0) {
-  await touch.send('Input.dispatchTouchEvent', { type, touchPoints: type === 'touchEnd' ? [] : [{ x, y }] });
-}
