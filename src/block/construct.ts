@@ -2,6 +2,8 @@ import {
   type Curve,
   chordSlant,
   curveFrom,
+  curveMeetsLine,
+  curvePoint,
   curveTangent,
   distance,
   downWith,
@@ -129,7 +131,7 @@ function blockOf(p: Proportions, f: PartFigures): Block {
     hipLevel: p.hipLevel,
     crotchLevel: p.crotchLevel,
     kneeLevel: p.kneeLevel,
-    darts: dartsOn(p, f, at),
+    darts: dartsOn(p, f, waist),
   };
 }
 
@@ -189,16 +191,17 @@ function waistLine(side: Point, centre: Point, centreWay: Point, outwards: 1 | -
   return curveFrom(side, { x: outwards, y: 0 }, 0.33 * length, centre, square, 0.33 * length);
 }
 
-function dartsOn(p: Proportions, f: PartFigures, at: PointAt): readonly Dart[] {
+/** Darts evenly along the waist edge, both legs ending on it (practice). */
+function dartsOn(p: Proportions, f: PartFigures, waist: Curve): readonly Dart[] {
   const [from, to] = [p.side, f.width - f.lean];
+  const onWaist = (x: number): Point => curvePoint(waist, curveMeetsLine(waist, point(x, 0), { x: 0, y: 1 })[0] ?? 0);
   return f.darts.map((width, i) => {
-    const middle = from + ((to - from) * (i + 1)) / (f.darts.length + 1);
-    const level = (across: number) => (f.centreTop * (across - from)) / (to - from);
-    const tip = level(middle) + (p.hipLevel - level(middle)) * DART_LENGTH[f.part];
+    const middle = f.outwards * (from + ((to - from) * (i + 1)) / (f.darts.length + 1));
+    const top = onWaist(middle);
     return {
-      left: at(middle - (f.outwards * width) / 2, level(middle)),
-      right: at(middle + (f.outwards * width) / 2, level(middle)),
-      tip: at(middle, tip),
+      left: onWaist(middle - width / 2),
+      right: onWaist(middle + width / 2),
+      tip: point(middle, top.y + (p.hipLevel - top.y) * DART_LENGTH[f.part]),
     };
   });
 }

@@ -4,6 +4,7 @@ export { correctionsWorking } from './corrections-working';
 export { crotchCorner } from './crotch';
 export { crotchLengthOf, type DraftedBlocks, draftBlocks } from './draft';
 export { ANKLE_HEIGHT, type BlockOptions, LEAST_BACK_RAISE, type Proportions } from './proportions';
+export { type BlockLine, type DrawnLines, traceFromLines } from './trace-lines';
 export { BLOCK_EDGES, blocksFromTrace, type CurvePoints, type Pair, type TracedBlock } from './traced';
 export type * from './types';
 export { blockWorking, tracedWorking } from './working';

@@ -6,6 +6,8 @@ export interface DraftOrder {
   readonly projects: readonly [string, ...string[]];
   /** The folder to write to. */
   readonly out: string;
+  /** A drawing of the front and back block that every project uses instead of its own; undefined where each keeps its own. */
+  readonly blocks: string | undefined;
   /** All that these projects can have, where none was named. */
   readonly files: readonly FileKind[] | 'all';
   /** Exit with 1 where a check says wrong. */
@@ -19,12 +21,14 @@ export type ParsedArguments =
 
 export const USAGE = `Drafts a lounge pant from a project file and writes its pattern.
 
-  npm run --silent draft -- PROJECT.legwork.json … --out DIR [--files ${FILE_KINDS.join(',')}] [--strict]
+  npm run --silent draft -- PROJECT.legwork.json … --out DIR [--files ${FILE_KINDS.join(',')}] [--blocks BLOCKS.svg] [--strict]
 
   PROJECT   a project file, or - to read it from standard input; several may be named
   --out     the folder to write to; it is made if it is missing
   --files   which files, with commas between them (all where it is left out);
             nested draws all projects on one drawing, zip packs everything in one file
+  --blocks  an SVG drawing of your own front and back block, each edge a line by its name, to be
+            used instead of drafting them; --files blocks writes such a drawing
   --strict  exit with 1 if a check says wrong; the files are written all the same
   --help    these lines
 
@@ -41,6 +45,7 @@ export function parseArguments(words: readonly string[]): ParsedArguments {
   const projects: string[] = [];
   let out: string | undefined;
   let files: readonly FileKind[] | 'all' = 'all';
+  let blocks: string | undefined;
   let strict = false;
   const rest = [...words];
   for (let word = rest.shift(); word !== undefined; word = rest.shift()) {
@@ -52,6 +57,9 @@ export function parseArguments(words: readonly string[]): ParsedArguments {
     else if (option === '--out') {
       out = value();
       if (!out) problems.push('--out: missing: name the folder to write to');
+    } else if (option === '--blocks') {
+      blocks = value();
+      if (!blocks) problems.push('--blocks: missing: name the drawing of the blocks');
     } else if (option === '--files') {
       const list = value();
       if (list === undefined) problems.push(`--files: missing: name one or more of ${FILE_KINDS.join(', ')}`);
@@ -62,7 +70,8 @@ export function parseArguments(words: readonly string[]): ParsedArguments {
           problems.push(`--files: "${kind}": unknown kind; it must be one of ${FILE_KINDS.join(', ')}`);
         files = FILE_KINDS.filter((kind) => asked.includes(kind));
       }
-    } else if (isOption(word)) problems.push(`${word}: unknown option; known are --out, --files, --strict and --help`);
+    } else if (isOption(word))
+      problems.push(`${word}: unknown option; known are --out, --files, --blocks, --strict and --help`);
     else projects.push(word);
   }
   const [project, ...others] = projects;
@@ -75,7 +84,7 @@ export function parseArguments(words: readonly string[]): ParsedArguments {
     problems.push('--out: missing: name the folder to write to');
   }
   if (problems.length > 0 || project === undefined || !out) return { ok: false, problems };
-  return { ok: true, order: { projects: [project, ...others], out, files, strict } };
+  return { ok: true, order: { projects: [project, ...others], out, files, blocks, strict } };
 }
 
 /** `--out=DIR` is `--out DIR`. */

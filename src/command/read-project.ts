@@ -12,7 +12,7 @@ const REASONS: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file.',
   EACCES: 'this file may not be read.',
   EPERM: 'this file may not be read.',
-  EISDIR: 'is a folder, not a project file.',
+  EISDIR: 'is a folder, not a file.',
   ENOTDIR: 'there is no such file.',
 };
 
@@ -22,12 +22,22 @@ const REASONS: Readonly<Record<string, string>> = {
  * @param path where it is
  */
 export async function readProjectFile(path: string): Promise<Result<Project>> {
+  const text = await readText(path);
+  return text.ok ? openProject(text.value) : text;
+}
+
+/**
+ * Reads the text of any file that a person made, with the same limit.
+ *
+ * @param path where it is
+ */
+export async function readText(path: string): Promise<Result<string>> {
   try {
     const file = await open(path, 'r');
     try {
       const { size } = await file.stat();
       if (size > LARGEST_FILE) return refused(path, tooLarge(size));
-      return openProject(plainText(await file.readFile()));
+      return { ok: true, value: plainText(await file.readFile()) };
     } finally {
       await file.close();
     }

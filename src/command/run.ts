@@ -1,10 +1,10 @@
 import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
-import { carriedOut, type FileJob, makeFiles, type Progress, safeFileName } from '../files';
+import { carriedOut, type FileJob, makeFiles, type Progress, readBlocks, safeFileName } from '../files';
 import { printProblem, Refusal, type Result } from '../length';
 import { draft, type Project, withFewestSheets } from '../project';
 import { type DraftOrder, parseArguments, USAGE } from './arguments';
-import { readProjectFile, readProjectStream } from './read-project';
+import { readProjectFile, readProjectStream, readText } from './read-project';
 import { writeFiles } from './write-files';
 
 /** What the command touches of the world outside. */
@@ -68,14 +68,17 @@ type Drafted =
   | { readonly ok: false; readonly lines: readonly string[] };
 
 /** Every project drafted, or every reason against any of them; where there are several, each says which it is of. */
-async function draftedJobs({ projects }: DraftOrder, around: Surroundings): Promise<Drafted> {
+async function draftedJobs({ projects, blocks }: DraftOrder, around: Surroundings): Promise<Drafted> {
   const jobs: FileJob[] = [];
   const lines: string[] = [];
+  const brought = blocks === undefined ? undefined : await blocksFrom(blocks);
+  if (brought && !brought.ok)
+    return { ok: false, lines: brought.problems.map((problem) => `${blocks}: ${printProblem(problem, 'cm')}`) };
   for (const [i, path] of projects.entries()) {
     around.progress?.({ share: 0, doing: `drafting ${i + 1} of ${projects.length}` });
     const which = projects.length > 1 ? `${path}: ` : '';
     const opened = path === '-' ? await readProjectStream(around.input) : await readProjectFile(path);
-    const result = opened.ok ? draft(opened.value) : opened;
+    const result = opened.ok ? draft({ ...opened.value, ...brought?.value }) : opened;
     if (!result.ok) {
       lines.push(...result.problems.map((problem) => which + printProblem(problem, unitsOf(opened))));
       continue;
@@ -86,6 +89,13 @@ async function draftedJobs({ projects }: DraftOrder, around: Surroundings): Prom
     jobs.push({ name, draft: withFewestSheets(result.value) });
   }
   return lines.length > 0 ? { ok: false, lines } : { ok: true, jobs };
+}
+
+/** The blocks of a drawing, as the part of a project that holds them. */
+async function blocksFrom(path: string): Promise<Result<Pick<Project, 'block'>>> {
+  const text = await readText(path);
+  const read = text.ok ? await readBlocks(text.value) : text;
+  return read.ok ? { ok: true, value: { block: { source: 'traced', ...read.value } } } : read;
 }
 
 const unitsOf = (opened: Result<Project>) => (opened.ok ? opened.value.units : 'cm');

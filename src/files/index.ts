@@ -3,6 +3,7 @@ export { safeFileName } from './file-name';
 export { FILE_KINDS, type FileKind, SINGLE_FILES, type SingleFile } from './kinds';
 export { writeDxf } from './lazy-dxf';
 export { writeLargePdf, writePdf } from './lazy-pdf';
+export { readBlocks } from './lazy-read-blocks';
 export { zipFiles } from './lazy-zip';
 export { INK, LINE_STYLES, type LineStyle } from './line-styles';
 export { type FileJob, makeFiles } from './make-files';

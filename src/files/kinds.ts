@@ -26,6 +26,12 @@ export const SINGLE_FILES = [
   },
   { kind: 'svg', ending: '.svg', name: 'Drawing, SVG', what: 'true size, with named layers' },
   {
+    kind: 'blocks',
+    ending: '.blocks.svg',
+    name: 'Fitted blocks, SVG',
+    what: 'each edge by its name, to correct and bring back',
+  },
+  {
     kind: 'dxf',
     ending: '.dxf',
     name: 'Cutting file, DXF',

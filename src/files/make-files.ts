@@ -1,5 +1,6 @@
 import type { Draft } from '../project';
 import { saveProject } from '../project';
+import { writeBlocksSvg } from './blocks-svg';
 import { writeGuideHtml } from './guide-html';
 import { writeHandout } from './handout';
 import { FILE_KINDS, type FileKind, SINGLE_FILES, type SingleFile } from './kinds';
@@ -134,6 +135,8 @@ async function* contentOf(
       return yield* onwards(await projectorWork(draft, options));
     case 'svg':
       return writeSvg(draft);
+    case 'blocks':
+      return writeBlocksSvg(draft);
     case 'dxf':
       return await writeDxf(draft);
     case 'r12':

@@ -1,8 +1,8 @@
 import type { PieceText } from '../edges';
 import { type Mm, plain } from '../length';
-import { type Curve, curveIsStraight, type Point, point, pointsBounds } from '../plane';
+import { type Curve, curveBounds, curveIsStraight, type Point, point, pointsBounds } from '../plane';
 import type { Box, DrawnPath } from '../sheets';
-import { INK, type StyleOf } from './line-styles';
+import { INK, type LineStyle, type StyleOf } from './line-styles';
 import { ASCENT, DESCENT, mmOfPt, ptOfCapitals } from './print-type';
 
 /** Decimals of a millimetre that are written. */
@@ -54,12 +54,24 @@ export function svgPath(path: DrawnPath, styleOf: StyleOf): string {
   return `<path data-name="${escaped(name)}" ${look} d="${pathData(curves, closed)}"/>`;
 }
 
+/** A run of curves under a name of its own, by which it can be found again. */
+export const svgNamedPath = (id: string, { width, colour, dash }: LineStyle, curves: readonly Curve[]): string => {
+  const dashes = dash.length > 0 ? ` stroke-dasharray="${dash.map(figure).join(' ')}"` : '';
+  return `<path id="${escaped(id)}" stroke="${colour}" stroke-width="${figure(width)}"${dashes} d="${pathData(curves, false)}"/>`;
+};
+
 /** A word of a piece: the middle of its baseline, as high as its capitals say. */
 export function svgText({ at: place, text, size, turn }: PieceText): string {
   const turned = turn === 0 ? '' : ` transform="rotate(${figure(turn)} ${at(place)})"`;
   const fontSize = figure(mmOfPt(ptOfCapitals(size)));
   return `<text x="${figure(place.x)}" y="${figure(place.y)}" font-size="${fontSize}"${turned}>${escaped(text)}</text>`;
 }
+
+/** The least box that holds curves. */
+export const boxOfCurves = (curves: readonly Curve[]): Box => {
+  const boxes = curves.map(curveBounds);
+  return pointsBounds(boxes.flatMap(({ left, top, right, bottom }) => [point(left, top), point(right, bottom)]));
+};
 
 /** The least box that holds a drawing's lines and, with room to spare, its words. */
 export function withWords(lines: Box, texts: readonly PieceText[]): Box {

@@ -14,6 +14,7 @@ export {
   straight,
 } from './curve';
 export { chordSlant, downWith, type Hollow, hollowLine, hollowLineWithin, type Slant, slantExcess } from './hollow';
+export { loadPathReader } from './lazy-path-data';
 export { outlineArea, outlineCrossings } from './meetings';
 export { turnBetween } from './parallel';
 export { parallelOutline } from './parallel-outline';
@@ -36,6 +37,7 @@ export {
   pointsBounds,
   pointsHold,
 } from './path';
+export type { Affine } from './path-data';
 export {
   add,
   between,

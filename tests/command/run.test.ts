@@ -45,6 +45,7 @@ describe('a project that can be drafted', () => {
       'First pair.printer-test.pdf',
       'First pair.projector.pdf',
       'First pair.svg',
+      'First pair.blocks.svg',
       'First pair.dxf',
       'First pair.r12.dxf',
       'First pair.guide.pdf',
@@ -60,6 +61,33 @@ describe('a project that can be drafted', () => {
       version: 1,
     });
     expect(readFileSync(join(out(), 'First pair.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
+  });
+
+  test('with blocks of somebody’s own uses them, and what it writes of them is the same again', async () => {
+    const path = project('a.legwork.json');
+    await run([path, '--out', out(), '--files', 'blocks']);
+    const blocks = join(out(), 'a.blocks.svg');
+    const again = join(folder, 'again');
+    const { code, complained } = await run([path, '--out', again, '--files', 'blocks,handout', '--blocks', blocks]);
+    expect([code, complained]).toEqual([0, []]);
+    expect(readFileSync(join(again, 'a.handout.txt'), 'utf8')).not.toContain('The front is');
+    const edge = (folder: string) =>
+      /<path id="front-crotch"[^>]* d="([^"]*)"/.exec(readFileSync(join(folder, 'a.blocks.svg'), 'utf8'))?.[1];
+    expect(edge(again)?.length).toBe(edge(out())?.length);
+  });
+
+  test('with a drawing that holds no blocks is refused, and nothing is written', async () => {
+    const path = project('a.legwork.json');
+    const drawing = project('no.svg', '<svg xmlns="http://www.w3.org/2000/svg" width="9" viewBox="0 0 9 9"/>');
+    const { code, complained } = await run([path, '--out', out(), '--blocks', drawing]);
+    expect(code).toBe(2);
+    expect(complained).toEqual([
+      `${drawing}: file: "9": has no true size: the width of the drawing must be given in mm, cm, in, pt or pc.`,
+    ]);
+    expect(written()).toEqual([]);
+    expect((await run([path, '--out', out(), '--blocks', join(folder, 'none.svg')])).complained[0]).toContain(
+      'there is no such file',
+    );
   });
 
   test('from standard input, in parts, is named by the project', async () => {

@@ -1,15 +1,5 @@
-import './crossings-engine-env'; // first, and bare: sorters move named imports
-import paper from 'paper/dist/paper-core.js';
 import { type Curve, curveIsStraight, type Point } from '../../src/plane';
-import { restore } from './crossings-engine-env';
-
-restore();
-
-// One scope for all: items belong to the active scope, whoever made them.
-const scope = new paper.PaperScope();
-scope.setup(new paper.Size(1, 1));
-scope.settings.insertItems = false;
-scope.view.autoUpdate = false; // its 60 Hz timer would keep a Node process alive for ever
+import { engine as paper } from '../../src/plane/engine';
 
 /** A closed run of curves as a path of the reference engine; straight curves lose their handles, as it wants them. */
 function enginePath(curves: readonly Curve[]): paper.Path {

@@ -3,8 +3,8 @@ import { type Curve, distance, outlineArea, outlineCrossings, type Point, point 
 import { pathMeetings } from '../../src/plane/meetings';
 import { engineArea, engineCrossings, engineSelfCrossings } from './crossings-engine';
 
-// Reference: the open vector library paper (its curve intersections by fat lines and its area), which the program
-// itself does not use.
+// Reference: the open vector library paper (its curve intersections by fat lines and its area). The program uses it to
+// read path data only, never to find a crossing.
 
 /** A small generator with a seed (Park and Miller's minimal standard), so that the cases are the same everywhere. */
 function numbers(seed: number): () => number {

@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { outlineCrossings, outlineCurves } from '../../src/plane';
 import { draft } from '../../src/project';
+import { every } from './every';
 import { ONE_SHEET, projectFor, surveyBodies, surveyIsHere } from './survey';
 
 const WAISTS = [
@@ -18,6 +19,8 @@ const CLOTHS = [
 ] as const;
 const LENGTHS = ['ankle', 'belowKnee', 'short'] as const;
 const BODIES = 200;
+/** Each combination meets one body in so many, in turn, so that every body is drafted; with `LEGWORK_EVERY=1` each meets all. */
+const ONE_IN = every ? 1 : 8;
 
 interface Count {
   drafts: number;
@@ -46,11 +49,12 @@ beforeAll(() => {
         counts.set(name, count);
         for (const { id, body } of bodies) {
           turn += 1;
+          if ((turn + counts.size) % ONE_IN !== 0) continue;
           const rest = {
             cloth,
-            waist: { finish: waist, rows: 1 + (turn % 2) },
+            waist: { finish: waist, rows: 1 + (Math.floor(turn / ONE_IN) % 2) },
             hem: { finish: hem },
-            leg: { length: LENGTHS[turn % 3] },
+            leg: { length: LENGTHS[Math.floor(turn / ONE_IN) % 3] },
           };
           const result = draft(projectFor(body, { ...ONE_SHEET, ...rest }));
           if (!result.ok) {
@@ -67,7 +71,7 @@ beforeAll(() => {
       }
     }
   }
-}, 400_000);
+}, 2_000_000);
 
 describe('every waist with every hem in every cloth', () => {
   it('is drafted on every body, each piece with a simple cut line', () => {

@@ -1,7 +1,8 @@
 import '@testing-library/jest-dom/vitest';
-import { cleanup, render, screen, waitFor, within } from '@testing-library/react';
+import { act, cleanup, render, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { writeBlocksSvg } from '../../src/files/blocks-svg';
 import { printPhrase } from '../../src/length';
 import { exampleProject, saveProject } from '../../src/project';
 import { useBench } from '../../src/workbench/store/bench';
@@ -54,6 +55,23 @@ describe('the workbench', () => {
     const file = new File([saveProject({ ...exampleProject, name: 'Sunday' })], 'sunday.legwork.json');
     await userEvent.upload(screen.getByLabelText('Project file'), file);
     await waitFor(() => expect(screen.getByLabelText('Name of the project')).toHaveValue('Sunday'));
+  });
+
+  it('brings blocks from a drawing as one step to undo, and speaks of one that holds none', async () => {
+    render(<Workbench />);
+    await userEvent.click(screen.getByRole('button', { name: 'Blocks' }));
+    const field = () => screen.getByLabelText('Drawing of the blocks');
+    const drawing = writeBlocksSvg(useBench.getState().draft);
+    await userEvent.upload(field(), new File([drawing], 'mine.blocks.svg', { type: 'image/svg+xml' }));
+    await screen.findByText(/The blocks of “mine.blocks.svg” are on the table/);
+    expect(useBench.getState().project.block.source).toBe('traced');
+    expect(useBench.getState().problems).toEqual([]);
+    expect(screen.getByText('These blocks were brought along. They are used as they are.')).toBeVisible();
+    const without = drawing.replace(/<path id="back-hem"[^>]*\/>/, '');
+    await userEvent.upload(field(), new File([without], 'half.svg', { type: 'image/svg+xml' }));
+    await screen.findByText(/“half.svg” can’t be opened. Back-hem: must be drawn, as a line of that name./i);
+    act(() => useBench.getState().undo());
+    expect(screen.getByLabelText('Ease at the hip')).toBeVisible();
   });
 
   it('refuses a broken file in a sentence and loses nothing', async () => {

@@ -1,7 +1,11 @@
+import { type ChangeEvent, useRef } from 'react';
 import { mm, say } from '../../length';
 import { exampleProject } from '../../project';
 import { AutoField } from '../fields/AutoField';
 import { QuantityField } from '../fields/QuantityField';
+import { bringBlocks } from '../keep/bring-blocks';
+import { take } from '../keep/taking';
+import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
 import { length } from '../store/quantity';
 
@@ -16,11 +20,12 @@ function BroughtBlocks() {
   const choose = useBench((state) => state.choose);
   return (
     <>
-      <p>These blocks were brought along with the project. They are used as they are.</p>
+      <p>These blocks were brought along. They are used as they are.</p>
       <button type="button" className="button" onClick={() => choose('block', exampleProject.block)}>
         <span className="take-name">Draft them from the body instead</span>
         <span className="take-what">undo brings yours back</span>
       </button>
+      <OwnBlocks />
     </>
   );
 }
@@ -51,6 +56,40 @@ function DraftedBlocks() {
         quantity={length}
         help={say`How much wider each back is than the middle, and each front narrower.`}
       />
+      <OwnBlocks />
     </>
+  );
+}
+
+/** The way in and out for blocks that fit already: a drawing at true size, each edge a line by its name. */
+function OwnBlocks() {
+  const file = useRef<HTMLInputElement>(null);
+  const stale = useBench(isStale);
+  const onFile = (event: ChangeEvent<HTMLInputElement>) => {
+    const [chosen] = event.target.files ?? [];
+    // The same file may be chosen again after it was mended.
+    event.target.value = '';
+    if (chosen) void bringBlocks(chosen);
+  };
+  return (
+    <div className="take">
+      <button type="button" className="button" onClick={() => file.current?.click()}>
+        <span className="take-name">Bring your own blocks</span>
+        <span className="take-what">an SVG drawing at true size, its lines called front-waist, front-centre …</span>
+      </button>
+      <button type="button" className="button" disabled={stale} onClick={() => take('blocks')}>
+        <span className="take-name">Save these blocks</span>
+        <span className="take-what">as such a drawing, to print, correct and bring back</span>
+      </button>
+      <input
+        ref={file}
+        type="file"
+        accept=".svg,image/svg+xml"
+        className="unseen"
+        tabIndex={-1}
+        aria-label="Drawing of the blocks"
+        onChange={onFile}
+      />
+    </div>
   );
 }

@@ -80,5 +80,7 @@ const NAMES: Readonly<Record<string, string>> = {
 
 /** What the field at a path of the project is called; the path itself where it has no field here. */
 export function fieldName(path: string): string {
+  const [, part, line] = /^block\.(front|back)\.(?:edges\.)?(\w+)$/.exec(path) ?? [];
+  if (part && line) return `${part}-${line}`;
   return measurements.find((one) => `body.${one.key}` === path)?.name ?? NAMES[path] ?? path;
 }

@@ -1,0 +1,99 @@
+import { type Mm, mm, number, type Problem, Refusal, say } from '../length';
+import { type Curve, distance, type Point, pathEnd, pathReverse, pathStart } from '../plane';
+import { BLOCK_EDGES, type CurvePoints, type Pair, type TracedBlock } from './traced';
+import type { BlockEdge } from './types';
+
+/** What a line of a drawn block is: one of its edges, or a line to find its way by. */
+export type BlockLine = BlockEdge | 'grainline' | 'hip' | 'knee';
+
+/** The lines of one block as somebody drew them: in pieces, in any order and direction. */
+export type DrawnLines = Readonly<Partial<Record<BlockLine, readonly (readonly Curve[])[]>>>;
+
+/** Ends of two pieces of one edge that lie no farther apart belong together, millimetres. */
+const SAME_END = 1;
+
+/**
+ * A traced block from its drawn lines: the pieces of each edge put in order, and each edge turned so that it runs on
+ * from the one before it.
+ *
+ * @param part which block; problems name its lines so
+ * @param lines in millimetres, y down
+ * @throws Refusal naming each line that is missing or lies in pieces that don't meet
+ */
+export function traceFromLines(part: 'front' | 'back', lines: DrawnLines): TracedBlock {
+  const problems: Problem[] = [];
+  const runOf = (name: BlockLine): readonly Curve[] => {
+    const pieces = lines[name] ?? [];
+    const joined = joinedPieces(pieces);
+    if (pieces.length === 0)
+      problems.push({
+        field: `${part}-${name}`,
+        value: undefined,
+        phrase: say`must be drawn, as a line of that name.`,
+      });
+    else if (!joined)
+      problems.push({
+        field: `${part}-${name}`,
+        value: pieces.length,
+        phrase: say`must be one line; its ${number(pieces.length, 0)} pieces don't meet within ${mm(SAME_END)}.`,
+      });
+    return joined ?? [];
+  };
+  const edges = BLOCK_EDGES.map(runOf);
+  const [grain, hip] = [runOf('grainline'), runOf('hip')];
+  const knee = lines.knee ? runOf('knee') : undefined;
+  if (problems.length > 0) throw new Refusal(problems);
+  const round = allRound(edges);
+  // From the waist at the side, wherever on its page the block was drawn.
+  const origin = pathStart(round[0] ?? []);
+  const place = ({ x, y }: Point): Pair => [rounded(x - origin.x), rounded(y - origin.y)];
+  const curvePoints = ([a, b, c, d]: Curve): CurvePoints => [place(a), place(b), place(c), place(d)];
+  const level = (line: readonly Curve[]): Mm => rounded((pathStart(line).y + pathEnd(line).y) / 2 - origin.y);
+  const [upper, lower] = [pathStart(grain), pathEnd(grain)].sort((a, b) => a.y - b.y) as [Point, Point];
+  return {
+    edges: Object.fromEntries(
+      BLOCK_EDGES.map((name, i) => [name, (round[i] ?? []).map(curvePoints)]),
+    ) as unknown as TracedBlock['edges'],
+    grainline: [place(upper), place(lower)],
+    hipLevel: level(hip),
+    ...(knee && { kneeLevel: level(knee) }),
+  };
+}
+
+/** Finer than this, millimetres, no drawing is; the file stays short. */
+const FINEST = 1e-4;
+const rounded = (value: Mm): Mm => Math.round(value / FINEST) * FINEST;
+
+/** The pieces of one line as one run; undefined where they don't meet. */
+function joinedPieces([first, ...others]: readonly (readonly Curve[])[]): readonly Curve[] | undefined {
+  if (!first) return undefined;
+  let run = first;
+  const left = new Set(others);
+  while (left.size > 0) {
+    const found = [...left].flatMap((piece) => [piece, pathReverse(piece)].map((way) => ({ piece, way })));
+    const after = found.find(({ way }) => distance(pathEnd(run), pathStart(way)) <= SAME_END);
+    const before = after ? undefined : found.find(({ way }) => distance(pathEnd(way), pathStart(run)) <= SAME_END);
+    const next = after ?? before;
+    if (!next) return undefined;
+    run = after ? [...run, ...next.way] : [...next.way, ...run];
+    left.delete(next.piece);
+  }
+  return run;
+}
+
+/** Runs turned so that each starts as near as can be to where the one before it ended, all the way round. */
+function allRound(edges: readonly (readonly Curve[])[]): readonly (readonly Curve[])[] {
+  const [first = [], ...others] = edges;
+  const ways = [first, pathReverse(first)].map((start) => {
+    const round = [start];
+    let loose = 0;
+    for (const edge of others) {
+      const end = pathEnd(round.at(-1) ?? start);
+      const turned = distance(end, pathEnd(edge)) < distance(end, pathStart(edge)) ? pathReverse(edge) : edge;
+      loose += distance(end, pathStart(turned));
+      round.push(turned);
+    }
+    return { round, loose: loose + distance(pathEnd(round.at(-1) ?? start), pathStart(start)) };
+  });
+  return (ways.sort((a, b) => a.loose - b.loose)[0] ?? { round: [] }).round;
+}
