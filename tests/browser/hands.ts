@@ -115,13 +115,13 @@ export function keys(page: Page): Hands {
 }
 
 /** The middle of something on the screen, pixels. */
-async function middleOf(what: Locator): Promise<{ x: number; y: number }> {
+export async function middleOf(what: Locator): Promise<{ x: number; y: number }> {
   const box = await what.boundingBox();
   if (!box) throw new Error('it is not on the screen');
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 }
 
-async function touchAt(touch: CDPSession, type: 'touchStart' | 'touchMove' | 'touchEnd', x = 0, y = 0) {
+export async function touchAt(touch: CDPSession, type: 'touchStart' | 'touchMove' | 'touchEnd', x = 0, y = 0) {
   await touch.send('Input.dispatchTouchEvent', { type, touchPoints: type === 'touchEnd' ? [] : [{ x, y }] });
 }
 

@@ -1,5 +1,6 @@
-import { type ChangeEvent, useRef } from 'react';
+import { useRef } from 'react';
 import type { Units } from '../../length';
+import { FileInput } from '../fields/FileInput';
 import { Switch } from '../fields/Switch';
 import { openFromFile } from '../keep/open';
 import { saveToFile } from '../keep/save';
@@ -20,12 +21,6 @@ export function Bar() {
   const units = useBench((state) => state.project.units);
   const { showUnits, startFresh } = useBench.getState();
   const file = useRef<HTMLInputElement>(null);
-  const onFile = (event: ChangeEvent<HTMLInputElement>) => {
-    const [chosen] = event.target.files ?? [];
-    // The same file may be chosen again after it was mended.
-    event.target.value = '';
-    if (chosen) void openFromFile(chosen);
-  };
   return (
     <header className="bar">
       <h1 className="bar-product">Legwork</h1>
@@ -45,14 +40,11 @@ export function Bar() {
           Save
         </button>
       </span>
-      <input
-        ref={file}
-        type="file"
-        accept=".json,application/json"
-        className="unseen"
-        tabIndex={-1}
-        aria-label="Project file"
-        onChange={onFile}
+      <FileInput
+        opener={file}
+        label="Project file"
+        accept=".json,application/json,.svg,image/svg+xml"
+        onFiles={([chosen]) => chosen && void openFromFile(chosen)}
       />
     </header>
   );

@@ -1,5 +1,6 @@
 import { type ReactNode, useRef } from 'react';
 import { type FileKind, type Progress, SINGLE_FILES } from '../../files';
+import { FileInput } from '../fields/FileInput';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
 import { ProjectorFields } from './ProjectorFields';
@@ -37,16 +38,13 @@ export function Take() {
         {button('nested', 'Several bodies on one drawing', 'choose up to eleven more project files', () =>
           others.current?.click(),
         )}
-        <input
-          ref={others}
-          type="file"
-          multiple
+        <FileInput
+          opener={others}
+          label="Project files to lay on this one"
           accept=".json,application/json"
-          hidden
-          aria-label="Project files to lay on this one"
-          onChange={async ({ currentTarget }) => {
-            const more = await readProjects([...(currentTarget.files ?? [])]);
-            currentTarget.value = '';
+          multiple
+          onFiles={async (files) => {
+            const more = await readProjects(files);
             if (more && more.length > 0) take('nested', more);
           }}
         />

@@ -1,7 +1,8 @@
-import { type ChangeEvent, useRef } from 'react';
+import { useRef } from 'react';
 import { mm, say } from '../../length';
 import { exampleProject } from '../../project';
 import { AutoField } from '../fields/AutoField';
+import { FileInput } from '../fields/FileInput';
 import { QuantityField } from '../fields/QuantityField';
 import { bringBlocks } from '../keep/bring-blocks';
 import { take } from '../keep/taking';
@@ -65,12 +66,6 @@ function DraftedBlocks() {
 function OwnBlocks() {
   const file = useRef<HTMLInputElement>(null);
   const stale = useBench(isStale);
-  const onFile = (event: ChangeEvent<HTMLInputElement>) => {
-    const [chosen] = event.target.files ?? [];
-    // The same file may be chosen again after it was mended.
-    event.target.value = '';
-    if (chosen) void bringBlocks(chosen);
-  };
   return (
     <div className="take">
       <button type="button" className="button" onClick={() => file.current?.click()}>
@@ -81,14 +76,11 @@ function OwnBlocks() {
         <span className="take-name">Save these blocks</span>
         <span className="take-what">as such a drawing, to print, correct and bring back</span>
       </button>
-      <input
-        ref={file}
-        type="file"
+      <FileInput
+        opener={file}
+        label="Drawing of the blocks"
         accept=".svg,image/svg+xml"
-        className="unseen"
-        tabIndex={-1}
-        aria-label="Drawing of the blocks"
-        onChange={onFile}
+        onFiles={([drawing]) => drawing && void bringBlocks(drawing)}
       />
     </div>
   );
