@@ -1,17 +1,18 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Block } from '../src/block';
 import { formatLength, printPhrase } from '../src/length';
-import { type Curve, outlineCurves, type Point, pathThrough } from '../src/plane';
+import { type Curve, outlineCurves, outlineEdge, type Point, pathStart, pathThrough } from '../src/plane';
 import { type Draft, draft, type Project } from '../src/project';
 import { root } from './paths.mjs';
 import { type PlateBody, plateBodies } from './plate-bodies';
 
 // Contact sheets of blocks and legs, for a cutter's eye: `npm run plates` draws docs/plates/*.svg afresh.
 
-const CELL = { width: 2500, height: 1560, columns: 3 } as const;
+const CELL = { width: 2720, height: 1560, columns: 3 } as const;
 /** Where the side line of each drawing lies in its cell, and the waist level. */
-const BLOCKS_AT = { x: 700, apart: 90, y: 300 } as const;
-const LEG_AT = { x: 1880, y: 300 } as const;
+const BLOCKS_AT = { x: 770, apart: 90, y: 300 } as const;
+const LEG_AT = { x: 2080, y: 300 } as const;
 
 const number = (value: number): string => value.toFixed(1);
 const at = (p: Point): string => `${number(p.x)} ${number(p.y)}`;
@@ -44,6 +45,8 @@ function cell(plate: PlateBody, index: number): string {
   return `<g transform="translate(${x} ${y})"><text class="title" x="40" y="80">${plate.name}</text>${inside}</g>`;
 }
 
+const crotchPointOf = (block: Block): Point => pathStart(outlineEdge(block.edges, 'inseam').curves);
+
 function drawing(d: Draft): string {
   const { body, blocks, leg, measures } = d;
   const piece = d.pieces[0];
@@ -63,7 +66,7 @@ function drawing(d: Draft): string {
     blocks[part].darts.map((dart) => path(pathThrough(dart.left, dart.tip, dart.right), 'thin', shift)).join('') +
     [blocks[part].hipLevel, blocks[part].crotchLevel, blocks[part].kneeLevel]
       .map((level) =>
-        path(pathThrough({ x: 0, y: level }, { x: part === 'front' ? 300 : -400, y: level }), 'level', shift),
+        path(pathThrough({ x: 0, y: level }, { x: crotchPointOf(blocks[part]).x, y: level }), 'level', shift),
       )
       .join('');
   const onLeg = piece

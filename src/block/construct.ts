@@ -16,6 +16,7 @@ import {
   pathReverse,
   pathStart,
   point,
+  type Slant,
   slantExcess,
   straight,
   unit,
@@ -136,17 +137,24 @@ function blockOf(p: Proportions, f: PartFigures): Block {
 }
 
 /**
- * A fitted block's inseam goes through its knee in one bend: there it slants between its thigh and its calf, and below
- * the knee it runs out to a little past the calf's slant. Its way to the knee is short and steep, so it is hollowed less
- * than a lounge pant's.
+ * Both lines of a fitted block's leg go through its knee in one bend (practice): there they slant between their thigh
+ * and their calf, and below the knee they run out to a little past the calf's slant.
  */
 const KNEE_SLANT = 0.3;
 const RUN_OUT = 0.35;
+/** The excess makes the calf start with the slant that the thigh ends with. */
+const CALF_HOLLOW: Hollow = { excess: 1 / RUN_OUT, startHandle: 0.22, endHandle: 0.4 };
+/** The inseam's way to the knee is short and steep, so it is hollowed less than a lounge pant's (practice). */
 const THIGH_HOLLOW: Hollow = { excess: 0.25, startHandle: 0.36, endHandle: 0.2 };
 /** Of the thigh's slant over the calf's: the hollow ends at the knee with a slant of its own. */
 const THIGH_EXCESS = THIGH_HOLLOW.excess * (1 - KNEE_SLANT);
-/** The excess makes the calf start with the slant that the thigh ends with. */
-const CALF_HOLLOW: Hollow = { excess: 1 / RUN_OUT, startHandle: 0.22, endHandle: 0.4 };
+
+/** How much more a line slants at the knee than its calf does. */
+const kneeBend = (thigh: Slant, calf: Slant): Slant => KNEE_SLANT * (thigh - calf);
+
+/** From the knee down, starting with the bend that the thigh ended with. */
+const calfLine = (knee: Point, hem: Point, bend: Slant): Curve =>
+  hollowLine(knee, hem, chordSlant(knee, hem) - RUN_OUT * bend, CALF_HOLLOW);
 
 /**
  * The steepest slant with which an inseam may leave the crotch point: the crotch curve arrives square to it, and would
@@ -162,25 +170,27 @@ function inseamLine(top: Point, slimKnee: Point, slimHem: Point, outwards: 1 | -
   const calf = chordSlant(slimKnee, slimHem);
   const letOut = outwards * slantExcess(top, slimKnee, calf, STEEPEST_INSEAM, THIGH_EXCESS);
   const [knee, hem] = [point(slimKnee.x + letOut, slimKnee.y), point(slimHem.x + letOut, slimHem.y)];
-  const thigh = chordSlant(top, knee);
-  const bend = KNEE_SLANT * (thigh - calf);
-  return [hollowLine(top, knee, calf + bend, THIGH_HOLLOW), hollowLine(knee, hem, calf - RUN_OUT * bend, CALF_HOLLOW)];
+  const bend = kneeBend(chordSlant(top, knee), calf);
+  return [hollowLine(top, knee, calf + bend, THIGH_HOLLOW), calfLine(knee, hem, bend)];
 }
 
-/** The side, from the hem up: straight to the knee, then upright at the hip, then in to the waist. */
+/** The side's handles, as shares of the chords above and below the hip, and how much more it slants at the waist (practice). */
+const SIDE = { waistSlant: 1.5, atWaist: 0.33, aboveHip: 0.4, belowHip: 0.27, aboveKnee: 0.26 } as const;
+
+/** The side, from the hem up: through the knee in one bend, then upright at the hip, then in to the waist. */
 function sideLine(p: Proportions, f: PartFigures, at: PointAt): readonly Curve[] {
-  const waist = at(p.side, 0);
-  const hip = at(0, p.hipLevel);
+  const [waist, hip] = [at(p.side, 0), at(0, p.hipLevel)];
   const knee = at(f.crease - f.knee / 2, p.kneeLevel);
   const hem = at(f.crease - f.hem / 2, p.hemLevel);
-  const down = downWith(chordSlant(knee, hem));
-  const thigh = distance(hip, knee);
-  const seat = distance(waist, hip);
-  const waistWay = downWith(1.5 * chordSlant(waist, hip));
+  const upright = downWith(0);
+  const calf = chordSlant(knee, hem);
+  const bend = kneeBend(chordSlant(hip, knee), calf);
+  const [seat, thigh] = [distance(waist, hip), distance(hip, knee)];
+  const waistWay = downWith(SIDE.waistSlant * chordSlant(waist, hip));
   return pathReverse([
-    curveFrom(waist, waistWay, 0.33 * seat, hip, { x: 0, y: 1 }, 0.4 * seat),
-    curveFrom(hip, { x: 0, y: 1 }, 0.27 * thigh, knee, down, 0.22 * thigh),
-    straight(knee, hem),
+    curveFrom(waist, waistWay, SIDE.atWaist * seat, hip, upright, SIDE.aboveHip * seat),
+    curveFrom(hip, upright, SIDE.belowHip * thigh, knee, downWith(calf + bend), SIDE.aboveKnee * thigh),
+    calfLine(knee, hem, bend),
   ]);
 }
 
