@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { type BlockOptions, crotchLengthOf, draftBlocks } from '../../src/block';
 import { prepareBody } from '../../src/body';
 import {
+  curveCurvature,
+  curvePoint,
   curveTangent,
   edgeLength,
   outlineEdge,
@@ -64,6 +66,23 @@ describe('drafted blocks', () => {
           if (before && after)
             expect(Math.abs(turnBetween(curveTangent(before, 1), curveTangent(after, 0)))).toBeLessThan(1e-6);
         }
+      }
+    }
+  });
+
+  it('lead the side through the knee in one bend, not like an elbow', () => {
+    // It once bent in a radius of 104 mm there and fell straight below it.
+    const rounded = { waistGirth: 880, hipGirth: 1080, hipDepth: 190, bodyRise: 262, insideLeg: 640 };
+    for (const body of [{}, rounded]) {
+      const { front, back } = blocksOf(body).blocks;
+      for (const block of [front, back]) {
+        const places = Array.from({ length: 201 }, (_, i) => i / 200);
+        const bends = outlineEdge(block.edges, 'side').curves.flatMap((curve) =>
+          places
+            .filter((t) => Math.abs(curvePoint(curve, t).y - block.kneeLevel) < 100)
+            .map((t) => Math.abs(curveCurvature(curve, t))),
+        );
+        expect(1 / Math.max(...bends)).toBeGreaterThan(180);
       }
     }
   });

@@ -141,8 +141,9 @@ describe.each(drafts)('$name, cut apart at the fold', (printed) => {
     const d = drafted(printed, { shape: 'block' });
     const wanted = printedLine(printed, ['waist', 'centre', 'crotch', 'inseam', 'hem', 'side']);
     const got = [flattenCurves(d.leg.joined.front, 0.01), flattenCurves(d.leg.joined.back, 0.01)];
-    expect(Math.max(...got.map((line) => farthest(line, wanted)))).toBeLessThanOrEqual(0.5);
-    expect(Math.max(...wanted.map((line) => farthest(line, got)))).toBeLessThanOrEqual(0.5);
+    const apart = Math.max(...got.map((line) => farthest(line, wanted)), ...wanted.map((line) => farthest(line, got)));
+    console.log(`${printed.name}: ${apart.toFixed(3)} mm off the printed outline`);
+    expect(apart).toBeLessThanOrEqual(0.5);
     expect([d.leg.gapAtWaist, d.leg.gapAtKnee, d.leg.gapAtHem].every((gap) => Math.abs(gap) < 1e-6)).toBe(true);
     expect(d.pieces[0]?.grainline[0].x).toBe(d.pieces[0]?.grainline[1].x);
   });

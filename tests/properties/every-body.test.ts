@@ -17,7 +17,7 @@ import { expectPromisedHip, expectWholeOutlines, expectWorking } from './whole';
 // `LEGWORK_EVERY=1` takes everybody, `LEGWORK_PART=1/2` half of them, so that two processes share the work.
 
 /** So many people a run, and two designs for each. */
-const PEOPLE = 24;
+const PEOPLE = 16;
 const DAY = 86_400_000;
 
 interface Person {
