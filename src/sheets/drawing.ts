@@ -2,7 +2,7 @@ import { cutCurves, type LineKind, type Piece, type PieceText } from '../edges';
 import { type Curve, curveBounds, curveMap, type Edge, type Point, point, straight } from '../plane';
 import { boxRound } from './bounds';
 import { placer } from './placer';
-import { arrowheads, foldTriangles, notchTicks } from './symbols';
+import { arrowheads, foldTriangles, notchTicks, openingBars } from './symbols';
 import type { Box } from './types';
 
 /** The named groups of a drawing, from the bottom up. */
@@ -86,7 +86,11 @@ export function pieceDrawing(piece: Piece, shift: Point = point(0, 0), turn = 0)
       closed,
     });
 
-  for (const line of piece.lines) draw(LINE_LAYER[line.kind], LINE_STROKE[line.kind], line.name, line.curves);
+  for (const line of piece.lines) {
+    const bars = line.kind === 'opening' ? openingBars(line.curves) : [];
+    for (const curves of [line.curves, ...bars.map((bar) => [bar])])
+      draw(LINE_LAYER[line.kind], LINE_STROKE[line.kind], line.name, curves);
+  }
   for (const fold of piece.folds) {
     draw('folds', 'fold', fold.name, fold.curves);
     for (const triangle of foldTriangles(fold.curves)) draw('folds', 'solid', fold.name, triangle, true);

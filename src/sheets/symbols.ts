@@ -8,7 +8,11 @@ import {
   moved,
   type Point,
   pathAt,
+  pathEnd,
+  pathEndWay,
   pathLength,
+  pathStart,
+  pathStartWay,
   pathThrough,
   scale,
   straight,
@@ -26,6 +30,7 @@ const SIGN = {
   trianglePitch: 70,
   /** Between the two ticks of a double notch, as scissors' points can still tell them apart. */
   notchPair: 5,
+  openingHalfBar: 1.5,
 } as const;
 
 /** A closed run of straight lines. */
@@ -51,6 +56,13 @@ export function foldTriangles(fold: readonly Curve[]): readonly (readonly Curve[
     const tip = moved(at, leftOf(way), SIGN.triangleHeight);
     return polygon(moved(at, way, -SIGN.triangleHalfBase), tip, moved(at, way, SIGN.triangleHalfBase));
   });
+}
+
+/** The bars across both ends of a buttonhole, by which it is known from the lines that it lies on. */
+export function openingBars(opening: readonly Curve[]): readonly Curve[] {
+  const bar = (at: Point, way: Point): Curve =>
+    straight(moved(at, leftOf(way), SIGN.openingHalfBar), moved(at, leftOf(way), -SIGN.openingHalfBar));
+  return [bar(pathStart(opening), pathStartWay(opening)), bar(pathEnd(opening), pathEndWay(opening))];
 }
 
 /** A notch's ticks across the allowance: one, or two side by side. */

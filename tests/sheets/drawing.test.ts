@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { cutCurves } from '../../src/edges';
-import { distance, pathEnd, pathStart, point } from '../../src/plane';
+import { distance, pathEnd, pathStart, point, straight } from '../../src/plane';
 import { LAYERS, pieceDrawing } from '../../src/sheets';
 import { legPiece } from './leg-piece';
 
@@ -45,4 +45,16 @@ test('a shift moves lines and words alike', () => {
   const [b] = there.paths;
   expect(b?.curves[0]?.[0].x).toBeCloseTo((a?.curves[0]?.[0].x ?? 0) + 1000, 9);
   expect(there.texts[0]?.at.y).toBeCloseTo((drawing.texts[0]?.at.y ?? 0) - 50, 9);
+});
+
+test('a buttonhole has bars across its ends, so that it is seen on the side line', () => {
+  const slitLine = { name: 'cord opening', kind: 'opening' as const, curves: [straight(point(0, 40), point(0, 50))] };
+  const leg = { ...legPiece, lines: [slitLine] };
+  const opening = pieceDrawing(leg).paths.filter((path) => path.name === 'cord opening');
+  const [slit, ...bars] = opening.flatMap((path) => path.curves);
+  expect(bars).toHaveLength(2);
+  for (const [a, , , d] of bars) {
+    expect(Math.abs(d.x - a.x)).toBeCloseTo(3, 6);
+    expect([slit?.[0].y, slit?.[3].y]).toContain((a.y + d.y) / 2);
+  }
 });
