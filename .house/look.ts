@@ -55,6 +55,7 @@ try {
       await page.locator('.stop').first().waitFor();
       for (const station of await stationsOf(page)) {
         await page.getByRole('button', { name: station, exact: true }).click();
+        if (station === 'Sew') await page.locator('.sew-step').waitFor();
         await keep(page, `${name}-${theme}-${station.toLowerCase()}`, name === 'narrow' && theme === 'daylight');
       }
       if (wanted.length === 0 || wanted.includes('Show')) await showMode(page, `${name}-${theme}`);
@@ -84,7 +85,10 @@ async function showMode(page: Page, name: string): Promise<void> {
   await page.locator('.working').waitFor();
   await keep(page, `${name}-working`, false);
   await page.getByRole('button', { name: 'Working', exact: true }).click();
-  await page.getByRole('button', { name: /^Show/ }).click();
+  const show = page.getByRole('button', { name: /^Show/ });
+  // A phone has none.
+  if (!(await show.isVisible())) return;
+  await show.click();
   await page.locator('.show').waitFor();
   await keep(page, `${name}-show`, false);
   for (let i = 0; i < 2; i += 1) await page.keyboard.press('ArrowRight');

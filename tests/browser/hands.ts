@@ -59,7 +59,8 @@ export async function finger(page: Page): Promise<Hands> {
       await field.tap();
       await field.fill(text);
     },
-    pick: (radio) => radio.tap({ force: true }),
+    // The finger meets the words that lie over the radio button.
+    pick: (radio) => radio.locator('..').tap(),
     choose: async (list, name) => void (await list.selectOption({ label: name })),
     draw,
     slideUp: async (slider) => draw(slider, (await slider.boundingBox())?.width ?? 0, 0),

@@ -1,6 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { faultsOf } from './faults';
 import { launchChromium, openApp } from './open-app';
 
 let browser: Browser;
@@ -23,8 +23,7 @@ test('the built app opens from a sub-folder without complaint, and asks nothing 
 test('the first screen has no fault that a machine can find in its names, roles and contrasts', async () => {
   const app = await openApp(browser);
   await app.page.getByText('Legwork', { exact: true }).first().waitFor();
-  const { violations } = await new AxeBuilder({ page: app.page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target).join(', ')}`)).toEqual([]);
+  expect(await faultsOf(app.page)).toEqual([]);
   await app.close();
 });
 

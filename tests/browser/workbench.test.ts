@@ -1,5 +1,4 @@
 import { readFile } from 'node:fs/promises';
-import AxeBuilder from '@axe-core/playwright';
 import { unzipSync } from 'fflate';
 import type { Browser, Download, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
@@ -327,10 +326,11 @@ describe('files', () => {
 const STATIONS = ['Body', 'Blocks', 'Leg', 'Check', 'Cloth', 'Paper', 'Edges'];
 
 describe.each([
-  [1440, 900, ['Body']],
-  [1024, 768, ['Body', 'Edges']],
-  [390, 844, ['Body', 'Edges']],
-])('at %i × %i', (width, height, looked) => {
+  [1440, 900],
+  [1024, 768],
+  [390, 844],
+  [320, 640],
+])('at %i × %i', (width, height) => {
   test('nothing overflows sideways, and every station has its drawing', async () => {
     const page = await open(width, height);
     for (const station of STATIONS) {
@@ -340,20 +340,6 @@ describe.each([
       const box = await page.locator('.table-window').boundingBox();
       expect(box?.width ?? 0, station).toBeGreaterThan(300);
       expect(box?.height ?? 0, station).toBeGreaterThan(240);
-    }
-  });
-
-  test('a machine finds no fault in names, roles, contrasts and targets', async () => {
-    const page = await open(width, height);
-    await page.getByRole('button', { name: 'Working', exact: true }).click();
-    for (const station of looked) {
-      await goTo(page, station);
-      if (station === 'Body') await field(page, 'Hip').fill('x');
-      const { violations } = await new AxeBuilder({ page })
-        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-        .analyze();
-      const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target).join(', ')}`);
-      expect(found, station).toEqual([]);
     }
   });
 });

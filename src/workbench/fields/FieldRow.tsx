@@ -15,15 +15,21 @@ export interface FieldRowProps {
   readonly mind?: Phrase | undefined;
   /** What the drawing shows beside it, for those who can't see it. */
   readonly heard?: string | undefined;
+  /** Whether its input lies under its name and takes the whole width. */
+  readonly wide?: boolean;
   readonly children: ReactNode;
 }
 
 /** One input with its name before it, what it does under it, and what is wrong with it under that. */
-export function FieldRow({ id, path, label, help, problem, mind, heard, children }: FieldRowProps) {
+export function FieldRow({ id, path, label, help, problem, mind, heard, wide, children }: FieldRowProps) {
   const units = useBench((state) => state.project.units);
   const inHand = useBench((state) => state.field === path);
   return (
-    <div className="field" data-asks={problem ? true : undefined} data-in-hand={inHand || undefined}>
+    <div
+      className={wide ? 'field field-wide' : 'field'}
+      data-asks={problem ? true : undefined}
+      data-in-hand={inHand || undefined}
+    >
       <label className="field-label" htmlFor={id}>
         {label}
       </label>

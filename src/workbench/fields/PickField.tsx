@@ -9,6 +9,9 @@ export interface Choice {
   readonly name: string;
 }
 
+/** Choices with more letters than this get the whole width, under the name. */
+const SHORT = 16;
+
 export interface PickFieldProps {
   readonly path: string;
   readonly help?: Phrase;
@@ -21,8 +24,9 @@ export interface PickFieldProps {
 export function PickField({ path, help, choices, chosen, onPick }: PickFieldProps) {
   const problem = useBench((state) => problemAt(state, path));
   const id = fieldId(path);
+  const long = choices.some(({ name }) => name.length > SHORT);
   return (
-    <FieldRow id={id} path={path} label={fieldName(path)} help={help} problem={problem}>
+    <FieldRow id={id} path={path} label={fieldName(path)} wide={long} help={help} problem={problem}>
       <span className="field-box field-pick">
         <select
           id={id}

@@ -6,7 +6,7 @@ export function MannerButtons() {
   const { wear, show } = useManner.getState();
   return (
     <>
-      <button type="button" className="bar-button bar-manner" onClick={() => show(true)}>
+      <button type="button" className="bar-button bar-manner bar-show" onClick={() => show(true)}>
         Show<span className="bar-what"> mode</span>
       </button>
       <button

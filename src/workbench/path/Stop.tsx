@@ -72,7 +72,11 @@ export function Stop({ station }: { readonly station: Station }) {
 function IntoSight({ item }: { readonly item: RefObject<HTMLElement | null> }) {
   useEffect(() => {
     // A station taller than the path begins at its name, not at its end.
-    const tall = (item.current?.offsetHeight ?? 0) > (item.current?.closest('.path')?.clientHeight ?? Infinity);
+    // On a narrow screen it is the page that scrolls, under the table: there every station begins at its name.
+    const { offsetHeight = 0 } = item.current ?? {};
+    const tall =
+      offsetHeight > (item.current?.closest('.path')?.clientHeight ?? 0) ||
+      window.matchMedia?.('(width < 800px)').matches;
     item.current?.scrollIntoView?.({ block: tall ? 'start' : 'nearest' });
   }, [item]);
   return null;

@@ -48,7 +48,12 @@ export function BodyStart() {
           {kind === 'child' ? 'How old' : 'Hip about'}
         </label>
         <span className="field-box field-pick field-short">
-          <select id="start-by" value={start.by} onChange={(event) => setPicked(Number(event.target.value))}>
+          <select
+            id="start-by"
+            aria-describedby="start-by-help"
+            value={start.by}
+            onChange={(event) => setPicked(Number(event.target.value))}
+          >
             {bodies.map(({ by }) => (
               <option key={by} value={by}>
                 {chosenBy(kind, by, units)}
@@ -57,7 +62,9 @@ export function BodyStart() {
           </select>
         </span>
       </div>
-      <p className="field-help">{source}</p>
+      <p className="field-help" id="start-by-help">
+        {source}
+      </p>
       <button type="button" className="button" onClick={fill}>
         <span className="take-name">Fill the fields</span>
         <span className="take-what">The measurements that stand there now give way; undo brings them back.</span>

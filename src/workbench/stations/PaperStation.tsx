@@ -69,6 +69,7 @@ function Sheets() {
         path="paper.orientation"
         choices={ORIENTATIONS}
         chosen={paper.orientation}
+        help={say`How the sheets lie under the pieces.`}
         onPick={(key) => choose('paper.orientation', key)}
       />
       <QuantityField path="paper.margin" quantity={length} help={say`What the printer can not reach, all round.`} />

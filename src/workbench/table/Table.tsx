@@ -23,11 +23,9 @@ import type { Room } from './view';
 
 /** The words beside the drawing need room on a wide table; a narrow one hides them. */
 const WIDE_ROOM: Room = { left: RULER + 96, top: RULER + 36, right: 96, bottom: 68 };
-const NARROW_ROOM: Room = { left: RULER + 14, top: RULER + 14, right: 14, bottom: 58 };
-/** The join's player is taller than the tools. */
-const PLAYER = 64;
-const JOIN_ROOM: Room = { ...WIDE_ROOM, bottom: WIDE_ROOM.bottom + PLAYER };
-const JOIN_NARROW_ROOM: Room = { ...NARROW_ROOM, top: NARROW_ROOM.top + 14, bottom: NARROW_ROOM.bottom + 60 };
+const NARROW_ROOM: Room = { left: RULER + 14, top: RULER + 18, right: 14, bottom: 78 };
+/** The join's player is taller than the tools; the gap at the hem is written between the two. */
+const ABOVE_PLAYER = 44;
 const NARROW = 560;
 
 /** Pixels a millimetre below which words within the drawing, or all smaller ones, would lie on one another. */
@@ -58,7 +56,9 @@ export function Table() {
   const [shown, { Drawing, box, says }] = joining ? JOINING : ofStation;
   const narrow = size.width < NARROW;
   const held = useTable((state) => state.held !== undefined);
-  const room = joining ? (narrow ? JOIN_NARROW_ROOM : JOIN_ROOM) : narrow ? NARROW_ROOM : WIDE_ROOM;
+  const player = useTable((state) => state.playerHeight);
+  const around = narrow ? NARROW_ROOM : WIDE_ROOM;
+  const room = joining ? { ...around, bottom: player + ABOVE_PLAYER } : around;
   const control = useView(shown, box(draft), size, room, held);
   const { view } = control;
   const pointers = usePointers(element, control);

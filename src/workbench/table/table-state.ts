@@ -7,6 +7,8 @@ export interface TableState {
   /** How far the join is shown: 0 apart, 1 joined, 2 spread, 3 straightened, 4 the leg; undefined while it is not. */
   readonly join: number | undefined;
   readonly joinPlaying: boolean;
+  /** How much of the table its player takes, pixels: more where its sentence needs more lines. */
+  readonly playerHeight: number;
   readonly hold: (handle: string | undefined) => void;
   readonly showJoin: (join: number | undefined) => void;
   readonly playJoin: (playing: boolean) => void;
@@ -19,6 +21,7 @@ export const useTable = create<TableState>()((set, get) => ({
   held: undefined,
   join: undefined,
   joinPlaying: false,
+  playerHeight: 88,
   hold: (held) => set({ held }),
   showJoin: (join) => set({ join, joinPlaying: false }),
   playJoin(joinPlaying) {

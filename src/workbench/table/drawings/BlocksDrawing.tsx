@@ -55,9 +55,10 @@ function BlockShape({ block }: { readonly block: Block }) {
       <Line stroke="joined" curves={outlineCurves(edges)} closed />
       <Grainline ends={grainline} />
       <Word
-        at={{ x: grainline[0].x, y: (2 * crotchLevel + kneeLevel) / 3 }}
+        // Where the block is widest, so that the word stays inside however small it is drawn.
+        at={{ x: grainline[0].x, y: (5 * crotchLevel + kneeLevel) / 6 }}
         anchor={part === 'front' ? 'start' : 'end'}
-        dx={part === 'front' ? 14 : -14}
+        dx={part === 'front' ? 8 : -8}
         className="word-part"
       >
         {part}

@@ -48,7 +48,8 @@ function LegWords({ draft }: DrawingProps) {
   const l = (value: number) => formatLength(value, units);
   const lean = leans(leg);
   const { front, back } = leg;
-  const mid = (leg.crotchLevel + pathStart(leg.hem).y) / 2;
+  // Above the gap at the knee, whose words are as long as the gap is wide.
+  const mid = (2 * leg.crotchLevel + (leg.kneeLevel ?? pathStart(leg.hem).y)) / 3;
   return (
     <>
       <Word at={at(back.crotchPoint.x / 2, mid)} className="word-part">

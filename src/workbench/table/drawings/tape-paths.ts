@@ -48,7 +48,8 @@ export function tapeMarks(key: MeasurementKey, f: FigureShape): readonly TapeMar
       ];
     case 'insideLeg': {
       const book = `M${-26 * u} ${crotch}h${52 * u}v${-10 * u}h${-52 * u}Z`;
-      const label = { x: 0, y: crotch + 0.74 * (f.floor - crotch), anchor: 'middle' } as const;
+      // Beside the leg, as the others: between the two legs there is no room for words.
+      const label = { x: -widest(f) - 30 * u, y: crotch + 0.5 * (f.floor - crotch), anchor: 'end' } as const;
       return [{ view: 'front', seen: `${dimension(0, crotch, f.floor)}${book}`, label }];
     }
     case 'crotchLength':

@@ -26,9 +26,9 @@ export default function JoinDrawing({ draft }: DrawingProps) {
           <Line stroke={way > 2 ? 'block' : 'joined'} curves={outlineCurves(block.edges)} closed />
           <Grainline ends={block.grainline} />
           <Word
-            at={{ x: block.grainline[0].x, y: (2 * block.crotchLevel + block.kneeLevel) / 3 }}
+            at={{ x: block.grainline[0].x, y: (5 * block.crotchLevel + block.kneeLevel) / 6 }}
             anchor={block.part === 'front' ? 'start' : 'end'}
-            dx={block.part === 'front' ? 14 : -14}
+            dx={block.part === 'front' ? 8 : -8}
             className="word-part"
           >
             {block.part}

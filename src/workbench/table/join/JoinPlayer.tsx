@@ -1,4 +1,4 @@
-import { useEffect } from 'react';
+import { useEffect, useLayoutEffect, useRef } from 'react';
 import { printPhrase } from '../../../length';
 import { useBench } from '../../store/bench';
 import { motionWelcome } from '../LitLines';
@@ -25,8 +25,16 @@ export default function JoinPlayer() {
   const sentence = useBench((state) => state.draft.working.find((one) => one.id === stop.step)?.sentence);
   const { showJoin, playJoin } = useTable.getState();
   usePlayedJoin(playing);
+  const element = useRef<HTMLElement>(null);
+  useLayoutEffect(() => {
+    const player = element.current;
+    if (!player || typeof ResizeObserver === 'undefined') return;
+    const observer = new ResizeObserver(() => useTable.setState({ playerHeight: player.offsetHeight }));
+    observer.observe(player);
+    return () => observer.disconnect();
+  }, []);
   return (
-    <section className="player" aria-label="The join">
+    <section className="player" aria-label="The join" ref={element}>
       <p className="player-words">{sentence && printPhrase(sentence, units)}</p>
       <div className="player-row">
         <button type="button" className="tool" aria-pressed={playing} onClick={() => playJoin(!playing)}>
