@@ -1,6 +1,14 @@
 import type { Place } from './pixels';
 
-type Polyline = readonly (readonly [number, number])[];
+export type Polyline = readonly (readonly [number, number])[];
+
+/** A part of a page, millimetres. */
+export interface Part {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
 
 /** The promise to the cutter: the joined paper shows every line within this of where the pattern has it. */
 export const TRUE_WITHIN = 0.3;
@@ -78,6 +86,14 @@ export function compareInk(ink: readonly Place[], lines: readonly Polyline[], st
   const inkFromLines = farthest(moved, near);
   const linesFromInk = farthest(along(lines, 0.4), new Near(moved));
   return { inkFromLines, linesFromInk, shift };
+}
+
+/** The farthest that any place on the lines lies from ink, of the places that a part of the page shows. */
+export function farthestWithin(part: Part, ink: readonly Place[], lines: readonly Polyline[]): number {
+  const shown = along(lines, 0.2).filter(
+    ({ x, y }) => x >= part.left && x <= part.right && y >= part.top && y <= part.bottom,
+  );
+  return farthest(shown, new Near(ink));
 }
 
 function fitted(ink: readonly Place[], places: readonly Place[], near: Near): Place {

@@ -23,10 +23,17 @@ export interface Word {
   readonly bottom: number;
 }
 
+/** How long a printer prints a millimetre across the page as it lies, and down it. */
+export interface Printer {
+  readonly x: number;
+  readonly y: number;
+}
+
 /** A PDF laid down for the outside tools, to be closed after use. */
 export interface OpenPdf {
   readonly pages: number;
-  readonly picture: (page: number) => Picture;
+  /** A page as it comes out of a printer that prints its sides by these factors too long, 1 if left out. */
+  readonly picture: (page: number, printer?: Printer) => Picture;
   readonly words: (page: number) => readonly Word[];
   /** All words in reading order; a form feed ends a page. */
   readonly text: () => string;
@@ -49,9 +56,22 @@ export function openPdf(bytes: Uint8Array): OpenPdf {
     text: () => run('pdftotext', file, '-'),
     check: () => run('qpdf', '--check', file),
     words: (page) => wordsOf(run('pdftotext', '-f', `${page}`, '-l', `${page}`, '-bbox', file, '-')),
-    picture: (page) => {
+    picture: (page, { x, y } = { x: 1, y: 1 }) => {
       const out = join(folder, 'page');
-      run('pdftoppm', '-r', `${DPI}`, '-f', `${page}`, '-l', `${page}`, '-singlefile', file, out);
+      run(
+        'pdftoppm',
+        '-rx',
+        `${DPI * x}`,
+        '-ry',
+        `${DPI * y}`,
+        '-f',
+        `${page}`,
+        '-l',
+        `${page}`,
+        '-singlefile',
+        file,
+        out,
+      );
       return pictureOf(readFileSync(`${out}.ppm`));
     },
     close: () => rmSync(folder, { recursive: true }),

@@ -3,6 +3,8 @@ import { PIXELS_PER_MM, type Picture } from './render';
 
 /** A square's sides from the middle of one line to the middle of the other, millimetres. */
 export interface FoundSquare {
+  readonly left: number;
+  readonly top: number;
   readonly width: number;
   readonly height: number;
 }
@@ -10,7 +12,7 @@ export interface FoundSquare {
 /** Only the squares have lines as long as this, … */
 const LEAST_SIDE = 90;
 /** … and as dark: pixels of full ink across the line; the pale rule under the title has a third of one. */
-const LEAST_DARK = 1;
+const LEAST_DARK = 0.7;
 
 /**
  * The squares of a page, from the top down: pairs of long level lines and of long upright lines, each line's place the
@@ -20,7 +22,12 @@ export function findSquares(picture: Picture): readonly FoundSquare[] {
   const level = pairs(longLines(picture, false));
   const upright = pairs(longLines(picture, true));
   if (level.length !== upright.length) throw new Error(`${level.length} level and ${upright.length} upright pairs`);
-  return level.map((height, i) => ({ height, width: upright[i] as number }));
+  return level.map(({ start, at, apart }, i) => ({
+    left: start / PIXELS_PER_MM,
+    top: at / PIXELS_PER_MM,
+    height: apart,
+    width: upright[i]?.apart ?? Number.NaN,
+  }));
 }
 
 /** A long straight line: where it starts along itself, and where it stands, in pixels. */
@@ -74,9 +81,14 @@ function* runs(picture: Picture, o: number, inner: number, upright: boolean): Ge
   }
 }
 
-/** The distances of lines that start level with each other, in millimetres, by where they start and then stand. */
-function pairs(lines: readonly LongLine[]): readonly number[] {
-  const found: { start: number; at: number; apart: number }[] = [];
+/** Two lines that start level with each other, and how far apart they are, millimetres. */
+interface Pair extends LongLine {
+  readonly apart: number;
+}
+
+/** The lines that start level with each other, the nearest two first. */
+function pairs(lines: readonly LongLine[]): readonly Pair[] {
+  const found: Pair[] = [];
   const left = [...lines].sort((a, b) => a.at - b.at);
   for (let first = left.shift(); first; first = left.shift()) {
     const { start, at } = first;
@@ -86,5 +98,5 @@ function pairs(lines: readonly LongLine[]): readonly number[] {
     const [second] = i < 0 ? [] : left.splice(i, 1);
     if (second) found.push({ start, at, apart: (second.at - at) / PIXELS_PER_MM });
   }
-  return found.map((pair) => pair.apart).sort((a, b) => a - b);
+  return found.sort((a, b) => a.apart - b.apart);
 }

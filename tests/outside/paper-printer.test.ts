@@ -1,0 +1,95 @@
+import { describe, expect, test } from 'vitest';
+import { writePdf } from '../../src/files';
+import { writePrinterTestPdf } from '../../src/files/lazy-pdf';
+import { correctionFor, printerTest } from '../../src/sheets';
+import { draftWith, projectWith } from '../files/drafts';
+import { printFont } from '../files/print-font';
+import { every } from './every';
+import { findBars } from './paper/find-bars';
+import { joinSheets } from './paper/join-sheets';
+import { printedPages } from './paper/printed';
+import { openPdf } from './paper/render';
+import { findSquares } from './paper/squares';
+
+/** A printer that prints a millimetre too short across its paper and too long along it. */
+const PRINTER = { x: 0.985, y: 1.01 };
+/** A sheet that lies across goes through it turned. */
+const TURNED = { x: PRINTER.y, y: PRINTER.x };
+/** A steel rule is read to half a millimetre. */
+const READ = 0.5;
+const TRUE_AGAIN = 0.2;
+const SIDES = [100, 101.6];
+
+const options = { font: printFont(), date: new Date('2026-11-24T12:00:00Z') };
+const cases = [
+  { sheet: 'A4', orientation: 'portrait', units: 'cm' },
+  { sheet: 'Letter', orientation: 'landscape', units: 'inch' },
+  ...(every
+    ? ([
+        { sheet: 'A4', orientation: 'landscape', units: 'cm' },
+        { sheet: 'Letter', orientation: 'portrait', units: 'inch' },
+        { sheet: 'A3', orientation: 'landscape', units: 'cm' },
+        { sheet: 'Tabloid', orientation: 'portrait', units: 'inch' },
+        { sheet: 'Legal', orientation: 'portrait', units: 'inch' },
+      ] as const)
+    : []),
+] as const;
+
+describe.each(cases)('a printer that prints 98.5 % × 101 %, $sheet $orientation', ({ units, ...paper }) => {
+  const project = projectWith({ units, paper, leg: { length: 'knee' } });
+
+  test('its test page says by how much, and corrected the squares are true again', async () => {
+    const bars = printerTest(project.paper, units);
+    const page = openPdf(await writePrinterTestPdf(project, options));
+    const seen = findBars(page.picture(1, PRINTER));
+    page.close();
+    expect(Math.abs(seen.across - bars.across * PRINTER.x)).toBeLessThan(0.15);
+    expect(Math.abs(seen.along - bars.along * PRINTER.y)).toBeLessThan(0.15);
+    const read = (bar: number) => Math.round(bar / READ) * READ;
+    const corrected = {
+      correctX: correctionFor(bars.across, read(seen.across)),
+      correctY: correctionFor(bars.along, read(seen.along)),
+    };
+
+    const draft = draftWith({ units, paper: { ...paper, ...corrected }, leg: { length: 'knee' } });
+    const pdf = openPdf(await writePdf(draft, options));
+    const squares = findSquares(pdf.picture(1, PRINTER));
+    const off = squares.flatMap(({ width, height }, i) => [width, height].map((side) => side - (SIDES[i] ?? 0)));
+    if (every) console.log(`${paper.sheet} ${paper.orientation}: squares off by ${off.map((mm) => mm.toFixed(3))} mm`);
+    expect(off).toHaveLength(4);
+    expect(Math.max(...off.map(Math.abs))).toBeLessThan(TRUE_AGAIN);
+    // The correction stands on every sheet, and the marks of sheets that lie across meet as well.
+    const pages = printedPages(pdf, paper.orientation === 'landscape' ? TURNED : PRINTER);
+    expect(joinSheets(pages).worst).toBeLessThan(0.05);
+    for (const { words, label } of pages)
+      expect(words.map(({ text }) => text).join(' '), label).toContain('printer corrected × ');
+    pdf.close();
+  }, 60_000);
+
+  test('without the correction they are not', async () => {
+    const pdf = openPdf(await writePdf(draftWith({ units, paper, leg: { length: 'knee' } }), options));
+    const squares = findSquares(pdf.picture(1, PRINTER));
+    pdf.close();
+    const off = squares.flatMap(({ width, height }, i) => [width, height].map((side) => side - (SIDES[i] ?? 0)));
+    expect(Math.min(...off.map(Math.abs))).toBeGreaterThan(4 * TRUE_AGAIN);
+  });
+});
+
+test('on a sheet that lies across, the correction of the printer’s short side is the one down the sheet', async () => {
+  const draft = draftWith({
+    leg: { length: 'knee' },
+    paper: { orientation: 'landscape', correctX: 1 / PRINTER.x, correctY: 1 / PRINTER.y },
+  });
+  const pdf = openPdf(await writePdf(draft, options));
+  const pages = printedPages(pdf, TURNED);
+  pdf.close();
+  const [sheet] = draft.sheets.sheets;
+  const first = pages[0];
+  if (!sheet || !first) throw new Error('no sheets');
+  const shown = { x: sheet.joins.right ?? 0, y: sheet.joins.bottom ?? 0 };
+  const base = (towards: 'left' | 'up', along: 'x' | 'y') =>
+    first.marks.filter((mark) => mark.towards === towards).map((mark) => mark.base[along])[0] ?? Number.NaN;
+  // From the drawing's corner on the paper, which the printer moves too, to the join: true on the table.
+  expect(Math.abs(base('left', 'x') - 10 * TURNED.x - (shown.x - sheet.window.left))).toBeLessThan(0.1);
+  expect(Math.abs(base('up', 'y') - 10 * TURNED.y - (shown.y - sheet.window.top))).toBeLessThan(0.1);
+});
