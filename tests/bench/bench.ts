@@ -6,7 +6,7 @@ import { chromium, type Page } from 'playwright-core';
 import { build, preview } from 'vite';
 import { root } from '../../.house/paths.mjs';
 import { findChromium } from '../../.house/tools.mjs';
-import { benchFont, printLongWork, printPaper, printPdfs } from './print-paper';
+import { benchFont, printLongWork, printPaper, printPdfs, printSheets } from './print-paper';
 import { timeDrafts } from './time-drafts';
 import { timeLays } from './time-lays';
 import { timeParallels } from './time-parallels';
@@ -25,6 +25,7 @@ const PARTS: Readonly<Record<string, () => void | Promise<void>>> = {
     printTimings('Chromium', await inChromium(inPage));
   },
   lays: () => printTimings('Lays, in Node', timeLays(100)),
+  sheets: printSheets,
   async paper() {
     await printPaper();
     const font = [...benchFont()];

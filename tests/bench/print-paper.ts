@@ -1,6 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { countSheets, posterIsHere } from './count-sheets';
 import { LONG_WORK, type LongWork } from './long-work';
 import { pdfKitPen, pdfLibPen } from './pens';
 import { type PdfTiming, timePdf, type Way } from './time-pdf';
@@ -28,6 +29,34 @@ const others: readonly Way[] = [
 /** The print font as the command line reads it. */
 export const benchFont = (): Uint8Array =>
   readFileSync(new URL('../../public/fonts/legwork-print.ttf', import.meta.url));
+
+/** Bodies whose sheets are counted. */
+const COUNTED = 200;
+
+/** The sheets of many legs, ours beside others'. */
+export function printSheets(): void {
+  console.log(`\nSheets of A4 for a leg, the average of ${COUNTED} bodies`);
+  const head = ['plain', 'pdfposter', 'ours', 'by area', '÷ area', 'saved', 'above'];
+  console.log(`${''.padEnd(16)}${head.map((word) => word.padStart(10)).join('')}`);
+  for (const overlap of [10, 0]) {
+    const { plain, poster, ours, bound, ratio, saved, above } = countSheets(COUNTED, overlap, benchFont());
+    const figures = [
+      plain.toFixed(2),
+      poster?.toFixed(2) ?? '–',
+      ours.toFixed(2),
+      bound.toFixed(2),
+      ratio.toFixed(3),
+      `${(100 * saved).toFixed(1)} %`,
+      String(above),
+    ];
+    console.log(`${`overlap ${overlap} mm`.padEnd(16)}${figures.map((figure) => figure.padStart(10)).join('')}`);
+  }
+  console.log(
+    posterIsHere()
+      ? 'pdfposter knows no overlap and prints blank sheets: it stands beside ours without overlap.'
+      : 'pdfposter is not installed (Debian: pdfposter): its sheets could not be counted.',
+  );
+}
 
 /** The tiled PDF of the example by three libraries, then the long work, each in a process of its own. */
 export async function printPaper(): Promise<void> {

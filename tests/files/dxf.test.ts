@@ -1,15 +1,10 @@
-import DxfParser, {
-  type IInsertEntity,
-  type ILwpolylineEntity,
-  type IPolylineEntity,
-  type ITextEntity,
-} from 'dxf-parser';
+import DxfParser, { type ITextEntity } from 'dxf-parser';
 import { describe, expect, test } from 'vitest';
 import { cutCurves, type Piece } from '../../src/edges';
 import { writeDxf } from '../../src/files';
 import { flattenCurves, outlineArea, type Point, pathLength } from '../../src/plane';
 import { draftWith } from './drafts';
-import { ezdxfIsHere, type ReadLine, readWithEzdxf } from './read-dxf';
+import { ezdxfIsHere, parsedLines, type ReadLine, readWithEzdxf } from './read-dxf';
 
 // The layers' numbers: ASTM D6673 and ANSI/AAMA-292, as quoted in the sources' list; conformity is not claimed.
 const drafts = [
@@ -26,33 +21,6 @@ const files = await Promise.all(
     (['2007', 'R12'] as const).map(async (kind) => ({ draft, kind, text: await writeDxf(draft, kind) })),
   ),
 );
-
-const flat = (points: readonly Point[], closed: boolean) => {
-  const ends = closed ? [...points.slice(1), points[0] as Point] : points.slice(1);
-  const pairs = ends.map((end, i) => [points[i] as Point, end] as const);
-  return {
-    length: pairs.reduce((sum, [a, b]) => sum + Math.hypot(b.x - a.x, b.y - a.y), 0),
-    area: Math.abs(pairs.reduce((sum, [a, b]) => sum + a.x * b.y - b.x * a.y, 0)) / 2,
-  };
-};
-
-/** The file's polylines by dxf-parser, blocks opened up. */
-function parsedLines(text: string): readonly ReadLine[] {
-  const parsed = new DxfParser().parseSync(text);
-  if (!parsed) throw new Error('not a DXF file');
-  const read = (entity: object, by: Point): readonly ReadLine[] => {
-    const line = entity as ILwpolylineEntity | IPolylineEntity;
-    if (line.type !== 'LWPOLYLINE' && line.type !== 'POLYLINE') return [];
-    const points = line.vertices.map(({ x, y }) => ({ x: x + by.x, y: y + by.y }));
-    const closed = line.shape === true;
-    return [{ layer: line.layer, closed, points: points.map(({ x, y }) => [x, y] as const), ...flat(points, closed) }];
-  };
-  return parsed.entities.flatMap((entity) => {
-    if (entity.type !== 'INSERT') return read(entity, { x: 0, y: 0 });
-    const { name, position } = entity as IInsertEntity;
-    return (parsed.blocks[name]?.entities ?? []).flatMap((inner) => read(inner, position));
-  });
-}
 
 /** The cut lines must be the pieces' own, closed, within 0.05 mm of length and 0.01 % of area. */
 function expectCutLines(lines: readonly ReadLine[], pieces: readonly Piece[]): void {

@@ -3,6 +3,8 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import DxfParser, { type IInsertEntity, type ILwpolylineEntity, type IPolylineEntity } from 'dxf-parser';
+import type { Point } from '../../src/plane';
 
 /** A line of a cutting file as an outside reader found it; millimetres, y up. */
 export interface ReadLine {
@@ -20,6 +22,33 @@ export interface ReadDxf {
   readonly faults: number;
   readonly lines: readonly ReadLine[];
   readonly texts: readonly { layer: string; text: string; height: number; turn: number }[];
+}
+
+const flat = (points: readonly Point[], closed: boolean) => {
+  const ends = closed ? [...points.slice(1), points[0] as Point] : points.slice(1);
+  const pairs = ends.map((end, i) => [points[i] as Point, end] as const);
+  return {
+    length: pairs.reduce((sum, [a, b]) => sum + Math.hypot(b.x - a.x, b.y - a.y), 0),
+    area: Math.abs(pairs.reduce((sum, [a, b]) => sum + a.x * b.y - b.x * a.y, 0)) / 2,
+  };
+};
+
+/** The file's polylines by dxf-parser, blocks opened up. */
+export function parsedLines(text: string): readonly ReadLine[] {
+  const parsed = new DxfParser().parseSync(text);
+  if (!parsed) throw new Error('not a DXF file');
+  const read = (entity: object, by: Point): readonly ReadLine[] => {
+    const line = entity as ILwpolylineEntity | IPolylineEntity;
+    if (line.type !== 'LWPOLYLINE' && line.type !== 'POLYLINE') return [];
+    const points = line.vertices.map(({ x, y }) => ({ x: x + by.x, y: y + by.y }));
+    const closed = line.shape === true;
+    return [{ layer: line.layer, closed, points: points.map(({ x, y }) => [x, y] as const), ...flat(points, closed) }];
+  };
+  return parsed.entities.flatMap((entity) => {
+    if (entity.type !== 'INSERT') return read(entity, { x: 0, y: 0 });
+    const { name, position } = entity as IInsertEntity;
+    return (parsed.blocks[name]?.entities ?? []).flatMap((inner) => read(inner, position));
+  });
 }
 
 /** Debian's own Python first: another one on the path does not see Debian's modules. */

@@ -31,3 +31,13 @@ export const engineCrossings = (first: readonly Curve[], second: readonly Curve[
 
 /** The area inside a closed run, by the reference engine. */
 export const engineArea = (curves: readonly Curve[]): number => enginePath(curves).area;
+
+/** Path data of an SVG file, as the reference engine reads it. */
+export function engineReading(data: string): {
+  readonly length: number;
+  readonly area: number;
+  readonly closed: boolean;
+} {
+  const path = paper.PathItem.create(data) as paper.Path;
+  return { length: path.length, area: Math.abs(path.area), closed: path.closed };
+}

@@ -1,0 +1,90 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { makeReport } from '../../src/files';
+import { frameAt } from '../../src/files/page-frame';
+import { drawPaths } from '../../src/files/pdf-drawing';
+import { startPdf } from '../../src/files/pdf-pen';
+import { type Draft, draft, withFewestSheets } from '../../src/project';
+import { drawingInk, inkBounds, placedDrawings, uprightPlaces } from '../../src/sheets';
+import { plainCount } from '../outside/paper/plain-grid';
+import { benchProjects } from './bodies';
+
+/** Sheets for one leg, on the average of many bodies. */
+export interface SheetCounts {
+  readonly overlap: number;
+  /** What a general program makes of the leg's own page; it knows no overlap, and may not be installed. */
+  readonly poster: number | undefined;
+  readonly plain: number;
+  readonly ours: number;
+  readonly bound: number;
+  /** Ours ÷ the bound, and what is saved against the plain grid; each the average of the bodies' own. */
+  readonly ratio: number;
+  readonly saved: number;
+  /** How often ours were more than the plain grid's: never. */
+  readonly above: number;
+}
+
+/** A4 without its margins. */
+const SHEET = { width: 190, height: 277 } as const;
+
+/** Counts A4 sheets of a leg three ways. */
+export function countSheets(bodies: number, overlap: number, font: Uint8Array): SheetCounts {
+  const counts = benchProjects(bodies).map((project) => {
+    const result = draft({ ...project, paper: { ...project.paper, overlap } });
+    if (!result.ok) throw new Error('a bench body was refused');
+    const { sheets, lowerBound } = withFewestSheets(result.value).sheets;
+    return {
+      ours: sheets.length,
+      bound: lowerBound,
+      plain: plainCount(makeReport(result.value), { ...SHEET, overlap }),
+      poster: overlap === 0 && posterIsHere() ? posterPages(result.value, font) : Number.NaN,
+    };
+  });
+  const mean = (value: (one: (typeof counts)[number]) => number) =>
+    counts.reduce((sum, one) => sum + value(one), 0) / counts.length;
+  const poster = mean((one) => one.poster);
+  return {
+    overlap,
+    poster: Number.isNaN(poster) ? undefined : poster,
+    plain: mean((one) => one.plain),
+    ours: mean((one) => one.ours),
+    bound: mean((one) => one.bound),
+    ratio: mean((one) => one.ours / one.bound),
+    saved: mean((one) => 1 - one.ours / one.plain),
+    above: counts.filter((one) => one.ours > one.plain).length,
+  };
+}
+
+let here: boolean | undefined;
+
+/** Whether `pdfposter` is installed. */
+export function posterIsHere(): boolean {
+  if (here !== undefined) return here;
+  try {
+    execFileSync('pdfposter', ['--version'], { stdio: 'ignore' });
+    here = true;
+  } catch {
+    here = false;
+  }
+  return here;
+}
+
+/** Pages that `pdfposter` cuts a page as large as the drawing into, each what A4 shows without its margins. */
+function posterPages({ printed }: Draft, font: Uint8Array): number {
+  const drawings = placedDrawings(printed, uprightPlaces(printed));
+  const box = inkBounds(drawingInk(drawings));
+  const frame = frameAt(0, 0, box, { x: 1, y: 1 });
+  const pen = startPdf(frame.box.right, frame.box.bottom, font, { title: '', subject: '', date: new Date(0) });
+  drawPaths(pen, drawings, box, frame, 1);
+  const folder = mkdtempSync(join(tmpdir(), 'poster-'));
+  try {
+    const [from, to] = [join(folder, 'leg.pdf'), join(folder, 'sheets.pdf')];
+    writeFileSync(from, pen.bytes());
+    execFileSync('pdfposter', ['-m', `${SHEET.width}x${SHEET.height}mm`, '-s', '1', from, to], { stdio: 'ignore' });
+    return readFileSync(to, 'latin1').match(/\/Type\s*\/Page\b/g)?.length ?? Number.NaN;
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
