@@ -4,6 +4,7 @@ import type { Piece } from '../edges';
 import { amountUp, printPhrase, type Units } from '../length';
 import { type Curve, flattenCurves, type Point, TOLERANCE } from '../plane';
 import { clothOf, clothWidthsOf, type Draft, type Measures } from '../project';
+import { type ReportSheets, reportSheets } from './report-sheets';
 
 /** A point of the report: x and y in millimetres. */
 type Pair = readonly [number, number];
@@ -63,12 +64,7 @@ export interface Report {
     readonly remedy: string;
   })[];
   readonly lay: ReportLay;
-  readonly sheets: {
-    readonly count: number;
-    readonly columns: number;
-    readonly rows: number;
-    readonly lowerBound: number;
-  };
+  readonly sheets: ReportSheets;
 }
 
 /** Coordinates and lengths are written to a thousandth of a millimetre. */
@@ -85,7 +81,7 @@ const CHORD = TOLERANCE.chord / 8;
  * No chord of a polyline leaves its curve by more than 0.02 mm.
  */
 export function makeReport(draft: Draft): Report {
-  const { project, pieces, measures, checks, sheets } = draft;
+  const { project, pieces, measures, checks } = draft;
   return {
     format: 'legwork-report',
     version: 1,
@@ -93,7 +89,7 @@ export function makeReport(draft: Draft): Report {
     pieces: pieces.map(reportPiece),
     checks: checks.map((check) => reportCheck(check, project.units)),
     lay: reportLay(draft),
-    sheets: { count: sheets.sheets.length, columns: sheets.columns, rows: sheets.rows, lowerBound: sheets.lowerBound },
+    sheets: reportSheets(draft, rounded),
   };
 }
 

@@ -85,12 +85,34 @@ describe('the rest', () => {
     expect(report.checks.map((check) => [check.id, check.verdict])).toEqual(
       draft.checks.map((check) => [check.id, check.verdict]),
     );
-    expect(report.sheets).toEqual({
+    expect(report.sheets).toMatchObject({
       count: draft.sheets.sheets.length,
       columns: draft.sheets.columns,
       rows: draft.sheets.rows,
       lowerBound: draft.sheets.lowerBound,
+      paper: { name: 'A4', margin: 10, overlap: 10 },
+      scale: [1, 1],
     });
+  });
+
+  test('the sheets are there for a preview: every point of the laid cut lines is on one, every mark on two', () => {
+    const { list, places, controls } = report.sheets;
+    expect(list.map(({ label }) => label)).toEqual(draft.sheets.sheets.map(({ label }) => label));
+    for (const [i, piece] of report.pieces.entries()) {
+      const { turn, shift } = places[i] as (typeof places)[number];
+      const [cos, sin] = [Math.cos((turn * Math.PI) / 180), Math.sin((turn * Math.PI) / 180)];
+      for (const [x, y] of piece.cutLine.flatMap(({ points }) => points)) {
+        const at = { x: x * cos - y * sin + shift[0], y: x * sin + y * cos + shift[1] };
+        const on = list.filter(
+          ({ window }) => at.x > window.left && at.x < window.right && at.y > window.top && at.y < window.bottom,
+        );
+        expect(on.length).toBeGreaterThan(0);
+      }
+    }
+    const numbers = list.flatMap(({ marks }) => marks.map(({ number }) => number));
+    for (const number of new Set(numbers)) expect(numbers.filter((other) => other === number)).toHaveLength(2);
+    expect(controls.map(({ name }) => name)).toEqual(['hip line', 'front inseam, along its stitching line']);
+    expect(controls[1]?.length).toBeCloseTo(report.measures.inseamFront, 2);
   });
 
   test('has the fields of the format', () => {

@@ -48,7 +48,8 @@ describe.each(every ? SHEETS : SHEETS.slice(0, 2))('the leg alone on $sheet', (p
 });
 
 test('several pieces never need more sheets than each alone on a plain grid', () => {
-  const rich = share(bodies, 4).map((project) => ({
+  const some = every ? bodies.filter((_, i) => i % 8 === 0) : share(bodies, 4);
+  const rich = some.map((project) => ({
     ...project,
     pocket: POCKET,
     waist: { ...project.waist, finish: 'separateCasing' as const },
