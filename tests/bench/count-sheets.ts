@@ -26,6 +26,8 @@ export interface SheetCounts {
   readonly above: number;
 }
 
+/** The general program: it cuts a large page into sheets. */
+const POSTER: string = 'pdfposter';
 /** A4 without its margins. */
 const SHEET = { width: 190, height: 277 } as const;
 
@@ -63,7 +65,7 @@ let here: boolean | undefined;
 export function posterIsHere(): boolean {
   if (here !== undefined) return here;
   try {
-    execFileSync('pdfposter', ['--version'], { stdio: 'ignore' });
+    execFileSync(POSTER, ['--version'], { stdio: 'ignore' });
     here = true;
   } catch {
     here = false;
@@ -82,7 +84,7 @@ function posterPages({ printed }: Draft, font: Uint8Array): number {
   try {
     const [from, to] = [join(folder, 'leg.pdf'), join(folder, 'sheets.pdf')];
     writeFileSync(from, pen.bytes());
-    execFileSync('pdfposter', ['-m', `${SHEET.width}x${SHEET.height}mm`, '-s', '1', from, to], { stdio: 'ignore' });
+    execFileSync(POSTER, ['-m', `${SHEET.width}x${SHEET.height}mm`, '-s', '1', from, to], { stdio: 'ignore' });
     return readFileSync(to, 'latin1').match(/\/Type\s*\/Page\b/g)?.length ?? Number.NaN;
   } finally {
     rmSync(folder, { recursive: true });

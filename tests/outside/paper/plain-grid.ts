@@ -17,7 +17,7 @@ const HALF_LINE = 0.25;
  * piece's box at the corner of the grid, sheets without any line left out. A line that reaches into an overlap asks for
  * no further sheet.
  */
-export function plainGridCount(lines: readonly (readonly Pair[])[], { width, height, overlap }: PlainSheet): number {
+function plainGridCount(lines: readonly (readonly Pair[])[], { width, height, overlap }: PlainSheet): number {
   const points = lines.flatMap(everyMillimetre);
   const left = least(points.map(([x]) => x)) - HALF_LINE;
   const top = least(points.map(([, y]) => y)) - HALF_LINE;
@@ -59,7 +59,7 @@ function everyMillimetre(line: readonly Pair[]): readonly Pair[] {
 }
 
 /** Every line that is drawn of a piece, as the report has it. */
-export const drawnLines = ({ cutLine, stitchLine, lines, folds, grainline }: ReportPiece) => [
+const drawnLines = ({ cutLine, stitchLine, lines, folds, grainline }: ReportPiece) => [
   ...[...cutLine, ...stitchLine, ...lines, ...folds].map(({ points }) => points),
   grainline,
 ];
