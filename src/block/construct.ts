@@ -142,11 +142,11 @@ function blockOf(p: Proportions, f: PartFigures): Block {
  */
 const KNEE_SLANT = 0.3;
 const RUN_OUT = 0.35;
-/** The excess makes the calf start with the slant that the thigh ends with. */
+/** The excess makes the calf start with the slant that the thigh ends with (geometry), the handles are practice. */
 const CALF_HOLLOW: Hollow = { excess: 1 / RUN_OUT, startHandle: 0.22, endHandle: 0.4 };
 /** The inseam's way to the knee is short and steep, so it is hollowed less than a lounge pant's (practice). */
 const THIGH_HOLLOW: Hollow = { excess: 0.25, startHandle: 0.36, endHandle: 0.2 };
-/** Of the thigh's slant over the calf's: the hollow ends at the knee with a slant of its own. */
+/** Of the thigh's slant over the calf's: the hollow ends at the knee with a slant of its own (geometry). */
 const THIGH_EXCESS = THIGH_HOLLOW.excess * (1 - KNEE_SLANT);
 
 /** How much more a line slants at the knee than its calf does. */
@@ -194,11 +194,14 @@ function sideLine(p: Proportions, f: PartFigures, at: PointAt): readonly Curve[]
   ]);
 }
 
-/** The block's waist edge: level at the side, square to the centre line. */
+/** The waist edge's handles, as a share of its chord (practice). */
+const WAIST_HANDLE = 0.33;
+
+/** The block's waist edge: level at the side, square to the centre line (practice). */
 function waistLine(side: Point, centre: Point, centreWay: Point, outwards: 1 | -1): Curve {
   const length = distance(side, centre);
   const square = { x: outwards * centreWay.y, y: -outwards * centreWay.x };
-  return curveFrom(side, { x: outwards, y: 0 }, 0.33 * length, centre, square, 0.33 * length);
+  return curveFrom(side, { x: outwards, y: 0 }, WAIST_HANDLE * length, centre, square, WAIST_HANDLE * length);
 }
 
 /** Darts evenly along the waist edge, both legs ending on it (practice). */

@@ -43,9 +43,12 @@ export interface CorrectedBlocks {
   readonly crotchChange: Mm;
 }
 
+/** The back crotch point is looked for so far up and down: bounds of a search (tolerance). */
+const MOST_DROP: Mm = 60;
+
 /**
  * Corrects a pair of blocks, wherever it came from: crotch points moved out or in, the centre back waist up or down.
- * (The knees belong to the leg's own inseams and are corrected there.)
+ * (The knees belong to the leg's own inseams and are corrected there.) All five are practice.
  *
  * @param blocks the pair
  * @param corrections in mm
@@ -61,7 +64,7 @@ export function blocksCorrected(
   const raised = centreRaised(blocks.back, backUp);
   const inseam = (block: Block) => edgeLength(outlineEdge(block.edges, 'inseam'));
   const backAt = (drop: Mm) => crotchPointMoved(raised, { x: -backOut, y: drop });
-  const drop = solveBetween((d) => inseam(backAt(d)) - inseam(front), -60, 60, TOLERANCE.solved);
+  const drop = solveBetween((d) => inseam(backAt(d)) - inseam(front), -MOST_DROP, MOST_DROP, TOLERANCE.solved);
   const back = backAt(drop);
   return {
     blocks: {

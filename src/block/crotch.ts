@@ -1,12 +1,18 @@
 import { type Curve, curveFrom, distance, linesMeet, moved, type Point, subtract } from '../plane';
 
-/** The quarter-ellipse's handle, as a share of a leg of the corner: for a corner with equal legs. */
+/**
+ * The quarter-ellipse's handle, as a share of a leg of the corner, where its legs are equal: 4 ÷ 3 × (√2 − 1), the cubic
+ * that keeps closest to a quarter circle (geometry).
+ */
 const ELLIPSE = 0.552;
-/** A short leg beside a long one takes a longer handle, or the curve would turn sharply at its upper end. */
+/** A short leg beside a long one takes a longer handle, or the curve would turn sharply at its upper end (practice, tried on the survey). */
 const UNEVEN = 0.6;
+/** A handle ends before its corner, or the curve would bend back (geometry). */
 const LONGEST = 0.95;
-/** The long leg's handle is shorter in turn: the curve keeps off its corner and arrives flat. */
+/** The long leg's handle is shorter in turn: the curve keeps off its corner and arrives flat (practice, tried on the survey). */
 const ARRIVING = 1.1;
+/** No leg of the corner counts as shorter than this share of the chord: a corner beyond the curve says nothing (geometry). */
+const SHORTEST_LEG = 0.1;
 
 /**
  * The crotch curve: from the end of the straight centre line to the crotch point.
@@ -30,8 +36,9 @@ export function crotchCurve(
 ): Curve {
   const arrival = { x: outwards * inseamWay.y, y: -outwards * inseamWay.x };
   const corner = linesMeet(curveEnd, centreWay, crotchPoint, arrival) ?? curveEnd;
-  const down = Math.max(0.1 * distance(curveEnd, crotchPoint), along(curveEnd, corner, centreWay));
-  const across = Math.max(0.1 * distance(curveEnd, crotchPoint), along(corner, crotchPoint, arrival));
+  const shortest = SHORTEST_LEG * distance(curveEnd, crotchPoint);
+  const down = Math.max(shortest, along(curveEnd, corner, centreWay));
+  const across = Math.max(shortest, along(corner, crotchPoint, arrival));
   const uneven = Math.max(1, across / down);
   const leaving = Math.min(LONGEST, ELLIPSE * uneven ** UNEVEN);
   const arriving = ELLIPSE / uneven ** ARRIVING;
@@ -43,7 +50,7 @@ const along = (from: Point, to: Point, way: Point): number => {
   return d.x * way.x + d.y * way.y;
 };
 
-/** The corner of the trade's construction: where the centre line, carried on straight, meets the crotch line. */
+/** The corner of the trade's construction: where the centre line, carried on straight, meets the crotch line (practice). */
 export function crotchCorner(curveEnd: Point, centreWay: Point, crotchLevel: number): Point {
   return moved(curveEnd, centreWay, (crotchLevel - curveEnd.y) / centreWay.y);
 }

@@ -5,12 +5,15 @@ import { backBlock, backInseam, frontBlock } from './construct';
 import { type BlockOptions, type Proportions, proportionsOf } from './proportions';
 import type { Block, Blocks } from './types';
 
-/** The back crotch point may lie this far above or below the front's; real bodies need 4 to 14 mm. */
+/** The back crotch point is looked for so far above and below the front's: bounds of a search (tolerance); a lesson's drop is 1 cm. */
 const DROP_LIMITS = [-60, 90] as const;
-/** The inseam point is moved by at most this, where the front part of the crotch length was measured. */
+/** The inseam point is moved by at most this, where the front part of the crotch length was measured (practice). */
 const MOST_SHIFT = 15;
-/** And by at most this share of the front extension: on a small body 15 mm may be more than there is. */
+/** And by at most this share of the front extension: on a small body 15 mm may be more than there is (practice). */
 const MOST_SHIFT_SHARE = 0.5;
+
+/** The fit is solved to this, mm (tolerance): a fiftieth of what the finished leg is held to. */
+const FIT_REACHED = 0.001;
 
 interface Pair {
   readonly proportions: Proportions;
@@ -68,7 +71,7 @@ function crotchFit(body: Body, options: BlockOptions, aim: Mm): { readonly fit: 
       },
       -1,
       1,
-      0.001,
+      FIT_REACHED,
     );
   const first = solved(0);
   if (body.frontCrotchLength === undefined) return { fit: first, shift: 0 };

@@ -3,7 +3,8 @@ export { blocksCorrected, type CorrectedBlocks, type Corrections, NO_CORRECTIONS
 export { correctionsWorking } from './corrections-working';
 export { crotchCorner } from './crotch';
 export { crotchLengthOf, type DraftedBlocks, draftBlocks } from './draft';
-export { ANKLE_HEIGHT, type BlockOptions, LEAST_BACK_RAISE, type Proportions } from './proportions';
+export { ANKLE_HEIGHT, LEAST_BACK_RAISE, SMALL_HIP } from './figures';
+export type { BlockOptions, Proportions } from './proportions';
 export { type BlockLine, type DrawnLines, traceFromLines } from './trace-lines';
 export { BLOCK_EDGES, blocksFromTrace, type CurvePoints, type Pair, type TracedBlock } from './traced';
 export type * from './types';

@@ -1,5 +1,26 @@
 import type { Body } from '../body';
 import type { Mm } from '../length';
+import {
+  ABDOMEN,
+  ANKLE_HEIGHT,
+  BACK_RAISE,
+  CREASE_TO_SIDE,
+  DARTS,
+  EXTENSION,
+  FIT,
+  FRONT_DROP,
+  HEM_NARROWER,
+  HIGHEST_HIP,
+  KNEE_EASE,
+  LEAN,
+  LEAST_BACK_RAISE,
+  LEG_BALANCE,
+  NAPPY_ROOM,
+  RISE_EASE,
+  ROOM_FOR_BACK_CURVE,
+  SIDE_SHAPING,
+  SMALL_HIP,
+} from './figures';
 
 /** What may be chosen about a drafted block; `auto` takes the value that goes with the body. */
 export interface BlockOptions {
@@ -53,39 +74,10 @@ export interface Proportions {
 const clamp = (value: number, low: number, high: number): number => Math.min(high, Math.max(low, value));
 const tan = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);
 
-/** Without so much above the waist level at the side the back pulls down when sitting, however small the body (practice). */
-export const LEAST_BACK_RAISE = 15;
-/** Steepest leans that a cutter draws: back 8°, front 4° (practice). */
-const STEEPEST_BACK = 8;
-const STEEPEST_FRONT = 4;
-/** The back curve needs this share of its extension below the hip line, or it turns too sharply to be sewn smoothly. */
-const ROOM_FOR_BACK_CURVE = 0.7;
-/** However short the rise, the hip line stays this far below the waist: the centre lines turn about it (practice). */
-const HIGHEST_HIP = 15;
-/**
- * What λ = ±1 changes: crotch depth, back raise and front drop in mm, extensions as shares. Most of a missing length is
- * found in depth and front extension, little in the raise: so the waist edge stays level at the side, and 98.7 % of the
- * survey's bodies reach their measured crotch length (with the recipe's own 18, 15, 6, 0.45, 0.35: 93.6 %).
- */
-const FIT_DEPTH = 29;
-const FIT_RAISE = 6;
-const FIT_DROP = 3;
-const FIT_FRONT = 0.8;
-const FIT_BACK = 0.52;
-/** A dart takes in 25 mm at most; two have room in front, three behind (practice). */
-const WIDEST_DART = 25;
-const DARTS_FRONT = 2;
-const DARTS_BACK = 3;
-/** The ankle lies this share of the inside leg above the floor. */
-export const ANKLE_HEIGHT = 0.08;
-const NAPPY_ROOM = 25;
-
 /**
  * Divides a body into the widths and levels of its two blocks.
  *
- * Formulas: practice, tried on the 6,068 bodies of ANSUR II; rise ease ½–1 in by hip after *Measurements for Fitting
- * Pants* (New Mexico State University Extension, C-209, an older print as quoted); front extension between hip/16 and
- * hip/12 before fitting, back about twice that (*The Practical Designer*, 1911 and 1918).
+ * Formulas: practice, tried on the 6,068 bodies of ANSUR II; each figure's source stands beside it in `figures.ts`.
  *
  * @param body the body
  * @param options eases and balance
@@ -94,32 +86,35 @@ const NAPPY_ROOM = 25;
  */
 export function proportionsOf(body: Body, options: BlockOptions, fit: number, shift: Mm): Proportions {
   const { waistGirth: waist, hipGirth: hip, highHipGirth } = body;
-  const k = Math.min(1, hip / 900);
+  const k = Math.min(1, hip / SMALL_HIP);
   const abdomen = Math.max(0, waist - hip, (highHipGirth ?? hip) - hip);
-  const c = clamp((hip - 875) / 105, 0, 1);
+  const seatEase = RISE_EASE.least + RISE_EASE.more * clamp((hip - RISE_EASE.fromHip) / RISE_EASE.overHip, 0, 1);
   const frontNet = (hip + options.hipEase) / 4 - options.balance * k;
   const backNet = (hip + options.hipEase) / 4 + options.balance * k;
   const riseEase =
-    (options.riseEase === 'auto' ? (13 + 12 * c + 6) * k : options.riseEase) + (body.nappy ? NAPPY_ROOM : 0);
-  const crotchEase = options.crotchEase === 'auto' ? 2 * (13 + 12 * c) * k : options.crotchEase;
-  const crotchLevel = body.bodyRise + riseEase + FIT_DEPTH * fit * k;
-  const extensionFront = 0.28 * frontNet * (1 + FIT_FRONT * fit) + shift;
-  const extensionBack = 0.54 * backNet * (1 + FIT_BACK * fit) - shift;
+    (options.riseEase === 'auto' ? (seatEase + RISE_EASE.loungePant) * k : options.riseEase) +
+    (body.nappy ? NAPPY_ROOM : 0);
+  const crotchEase = options.crotchEase === 'auto' ? 2 * seatEase * k : options.crotchEase;
+  const crotchLevel = body.bodyRise + riseEase + FIT.depth * fit * k;
+  const extensionFront = EXTENSION.front * frontNet * (1 + FIT.front * fit) + shift;
+  const extensionBack = EXTENSION.back * backNet * (1 + FIT.back * fit) - shift;
   const hipLevel = Math.max(
     Math.min(body.hipDepth, crotchLevel - ROOM_FOR_BACK_CURVE * extensionBack),
     HIGHEST_HIP * k,
   );
-  const frontDrop = clamp(8 - FIT_DROP * fit, 2, 14) * k - Math.min(16, abdomen / 4);
-  const backRaise = clamp((30 + FIT_RAISE * fit) * k, LEAST_BACK_RAISE, 45);
+  const frontDrop =
+    clamp(FRONT_DROP.usual - FIT.drop * fit, FRONT_DROP.least, FRONT_DROP.most) * k -
+    Math.min(FRONT_DROP.mostForAbdomen, FRONT_DROP.ofAbdomen * abdomen);
+  const backRaise = clamp((BACK_RAISE.usual + FIT.raise * fit) * k, LEAST_BACK_RAISE, BACK_RAISE.most);
   const shaping = waistShaping(
     Math.max(0, (hip + abdomen + options.hipEase - waist - options.waistEase) / 4),
-    tan(STEEPEST_FRONT) * Math.max(0, hipLevel - frontDrop),
-    tan(STEEPEST_BACK) * (hipLevel + backRaise),
+    tan(LEAN.front.steepest) * Math.max(0, hipLevel - frontDrop),
+    tan(LEAN.back.steepest) * (hipLevel + backRaise),
   );
-  const knee = body.kneeGirth + 110 * k;
-  const hem = knee - 20 * k;
-  const frontWidth = frontNet + 0.35 * abdomen;
-  const backWidth = backNet + 0.15 * abdomen;
+  const knee = body.kneeGirth + KNEE_EASE * k;
+  const hem = knee - HEM_NARROWER * k;
+  const frontWidth = frontNet + ABDOMEN.front * abdomen;
+  const backWidth = backNet + ABDOMEN.back * abdomen;
   return {
     k,
     abdomen,
@@ -138,16 +133,16 @@ export function proportionsOf(body: Body, options: BlockOptions, fit: number, sh
     kneeLevel: body.waistToKnee,
     hemLevel: body.bodyRise + (1 - ANKLE_HEIGHT) * body.insideLeg,
     creaseFront: (frontWidth + extensionFront) / 2,
-    creaseBack: (backWidth + extensionBack) / 2 - 5 * k,
-    kneeFront: knee / 2 - 10 * k,
-    kneeBack: knee / 2 + 10 * k,
-    hemFront: hem / 2 - 10 * k,
-    hemBack: hem / 2 + 10 * k,
+    creaseBack: (backWidth + extensionBack) / 2 - CREASE_TO_SIDE * k,
+    kneeFront: knee / 2 - LEG_BALANCE * k,
+    kneeBack: knee / 2 + LEG_BALANCE * k,
+    hemFront: hem / 2 - LEG_BALANCE * k,
+    hemBack: hem / 2 + LEG_BALANCE * k,
   };
 }
 
 /**
- * Shares out what the waist is smaller than the hip line: leans of the centres, the side, then darts.
+ * Shares out what the waist is smaller than the hip line: leans of the centres, the side, then darts (practice).
  *
  * @param quarter what a quarter of the waist must lose
  * @param steepestFront what the front may lean at most
@@ -158,14 +153,14 @@ function waistShaping(
   steepestFront: Mm,
   steepestBack: Mm,
 ): Pick<Proportions, 'leanFront' | 'leanBack' | 'side' | 'dartsFront' | 'dartsBack' | 'shapingLeft'> {
-  const leanBack = Math.min(30, 0.48 * quarter, steepestBack);
-  const leanFront = Math.min(10, 0.16 * quarter, steepestFront);
+  const leanBack = Math.min(LEAN.back.most, LEAN.back.share * quarter, steepestBack);
+  const leanFront = Math.min(LEAN.front.most, LEAN.front.share * quarter, steepestFront);
   const rest = Math.max(0, 2 * quarter - leanBack - leanFront);
-  const side = Math.min(0.2 * rest, 25);
+  const side = Math.min(SIDE_SHAPING.share * rest, SIDE_SHAPING.most);
   const darts = rest - 2 * side;
-  const room = DARTS_FRONT + DARTS_BACK;
-  const front = worthSewing(Math.min((darts * DARTS_FRONT) / room, DARTS_FRONT * WIDEST_DART));
-  const back = worthSewing(Math.min((darts * DARTS_BACK) / room, DARTS_BACK * WIDEST_DART));
+  const room = DARTS.front + DARTS.back;
+  const front = worthSewing(Math.min((darts * DARTS.front) / room, DARTS.front * DARTS.widest));
+  const back = worthSewing(Math.min((darts * DARTS.back) / room, DARTS.back * DARTS.widest));
   return {
     leanFront,
     leanBack,
@@ -176,12 +171,13 @@ function waistShaping(
   };
 }
 
-/** A dart narrower than this is no dart: what it would take stays in the waist. */
-const NARROWEST_DART = 5;
-const worthSewing = (width: Mm): Mm => (width < NARROWEST_DART ? 0 : width);
+const worthSewing = (width: Mm): Mm => (width < DARTS.narrowest ? 0 : width);
+
+/** Rounding must not open another dart (tolerance). */
+const ROUNDING = 1e-9;
 
 /** As few equal darts as the width needs. */
 function dartWidths(width: Mm): readonly Mm[] {
-  const count = Math.ceil(width / WIDEST_DART - 1e-9);
+  const count = Math.ceil(width / DARTS.widest - ROUNDING);
   return Array.from({ length: count }, () => width / count);
 }

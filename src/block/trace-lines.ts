@@ -9,7 +9,7 @@ export type BlockLine = BlockEdge | 'grainline' | 'hip' | 'knee';
 /** The lines of one block as somebody drew them: in pieces, in any order and direction. */
 export type DrawnLines = Readonly<Partial<Record<BlockLine, readonly (readonly Curve[])[]>>>;
 
-/** Ends of two pieces of one edge that lie no farther apart belong together, millimetres. */
+/** Ends of two pieces of one edge that lie no farther apart belong together, millimetres (tolerance). */
 const SAME_END = 1;
 
 /**
@@ -60,7 +60,7 @@ export function traceFromLines(part: 'front' | 'back', lines: DrawnLines): Trace
   };
 }
 
-/** Finer than this, millimetres, no drawing is; the file stays short. */
+/** Finer than this, millimetres, no drawing is; the file stays short (tolerance). */
 const FINEST = 1e-4;
 const rounded = (value: Mm): Mm => Math.round(value / FINEST) * FINEST;
 

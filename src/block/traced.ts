@@ -31,7 +31,7 @@ export interface TracedBlock {
 
 export const BLOCK_EDGES: readonly BlockEdge[] = ['waist', 'centre', 'crotch', 'inseam', 'hem', 'side'];
 
-/** Ends of neighbouring edges may lie this far apart on a tracing; they are drawn together. */
+/** Ends of neighbouring edges may lie this far apart on a tracing; they are drawn together (tolerance). */
 const LOOSE_ENDS = 1;
 /** The knee lies 2 in above the middle of the inseam (*The Practical Designer*, 1911, lesson 82; *Dressmaking/Pants*, Wikibooks). */
 const KNEE_ABOVE_MIDDLE = 50.8;

@@ -2,6 +2,7 @@ import type { Body } from '../body';
 import { mm, number, type Phrase, say } from '../length';
 import { type Edge, outlineEdge, pathEnd, pathLength, pathThrough, type WorkingStep } from '../plane';
 import type { DraftedBlocks } from './draft';
+import { ABDOMEN, EXTENSION, KNEE_EASE } from './figures';
 import type { BlockOptions, Proportions } from './proportions';
 import type { Block, BlockEdge, Blocks } from './types';
 
@@ -61,7 +62,7 @@ export function blockWorking(
     step(
       'extensions',
       say`Between the legs the front is extended by ${mm(p.extensionFront)}, the back by ${mm(p.extensionBack)}.`,
-      say`0.28 of the front’s ${mm(p.frontWidth - 0.35 * p.abdomen)} and 0.54 of the back’s ${mm(p.backWidth - 0.15 * p.abdomen)}${Math.abs(blocks.crotchFit) < 0.005 ? [] : say`, moved by ${number(blocks.crotchFit)} of the way that the crotch fit allows`}`,
+      say`${number(EXTENSION.front)} of the front’s ${mm(p.frontWidth - ABDOMEN.front * p.abdomen)} and ${number(EXTENSION.back)} of the back’s ${mm(p.backWidth - ABDOMEN.back * p.abdomen)}${Math.abs(blocks.crotchFit) < 0.005 ? [] : say`, moved by ${number(blocks.crotchFit)} of the way that the crotch fit allows`}`,
       [
         {
           name: 'front extension',
@@ -101,7 +102,7 @@ export function blockWorking(
     step(
       'knee',
       say`The knee line lies ${mm(p.kneeLevel)} below the waist; the block is ${mm(p.kneeFront + p.kneeBack + letOut)} round there, ${mm(p.hemFront + p.hemBack + letOut)} at the ankle.${letOutPart(letOut)}`,
-      say`knee ${mm(body.kneeGirth)} + ${mm(110 * p.k)}${letOut < TOLD ? [] : say` + ${mm(letOut)}`}`,
+      say`knee ${mm(body.kneeGirth)} + ${mm(KNEE_EASE * p.k)}${letOut < TOLD ? [] : say` + ${mm(letOut)}`}`,
       level('knee', p.kneeLevel),
     ),
     step(
@@ -118,7 +119,7 @@ const named = (block: Block, name: BlockEdge): Edge => ({
   curves: outlineEdge(block.edges, name).curves,
 });
 
-/** Less isn't told: nobody could draw it. */
+/** Less isn't told: nobody could draw it (tolerance). */
 const TOLD = 0.05;
 
 /** How far the knee was let out at the inseam, so that the crotch curve arrives nearly level. */
@@ -143,7 +144,9 @@ const fitPart = (fit: number): Phrase =>
   Math.abs(fit) < 0.05 ? [] : say` ${fit > 0 ? '+' : '−'} crotch fit ${mm(Math.abs(fit))}`;
 
 const abdomenPart = (abdomen: number): Phrase =>
-  abdomen > 0 ? say`; the abdomen’s ${mm(abdomen)} over the hip go mostly to the front (0.35 and 0.15 of them)` : [];
+  abdomen > 0
+    ? say`; the abdomen’s ${mm(abdomen)} over the hip go mostly to the front (${number(ABDOMEN.front)} and ${number(ABDOMEN.back)} of them)`
+    : [];
 
 function fitStep(
   { crotchWanted: wanted, crotchRest: rest, crotchFit: fit }: Blocks,

@@ -7,6 +7,8 @@ import type { Body, BodyInput, Estimate, EstimatedKey } from './types';
 
 /** How far the fullest hip may lie below the seat; a waist tied at the navel leaves little rise (practice). */
 const HIP_BELOW_SEAT = 100;
+/** Where a knee may lie below the crotch, as shares of the inside leg: well beyond the 0.37–0.47 of ANSUR II (practice). */
+const KNEE_AT = [0.25, 0.6] as const;
 
 /**
  * A body ready to draft from: the measured values as they are, estimates where the draft needs one.
@@ -73,7 +75,7 @@ export function bodyProblems(input: BodyInput): readonly Problem[] {
     return [{ field: 'body.hipDepth', value: hipDepth, phrase }];
   }
   if (waistToKnee !== undefined && bodyRise !== undefined && insideLeg !== undefined) {
-    const [lowest, highest] = [bodyRise + 0.25 * insideLeg, bodyRise + 0.6 * insideLeg];
+    const [lowest, highest] = KNEE_AT.map((share) => bodyRise + share * insideLeg) as [number, number];
     if (waistToKnee < lowest || waistToKnee > highest) {
       const phrase = say`with this rise and inside leg the knee lies between ${mm(lowest)} and ${mm(highest)} below the waist.`;
       return [{ field: 'body.waistToKnee', value: waistToKnee, phrase }];

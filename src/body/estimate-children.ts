@@ -2,6 +2,7 @@ import type { Mm } from '../length';
 import { KNEE_BELOW_CROTCH } from './proportions';
 import type { Estimate, EstimatedKey, EstimateFigures } from './types';
 
+/** AnthroKids: where the estimates of children come from. */
 const SURVEY =
   'Anthropometry of Infants, Children and Youths to Age 18 for Product Safety Design (UM-HSRI-77-17, 1977), 2–20 years, sexes together';
 
@@ -25,6 +26,7 @@ interface Line {
   readonly spread: Mm;
 }
 
+/** The children's survey's regressions, sexes together (UM-HSRI-77-17, 1977). */
 const LINES: Readonly<Record<'thighGirth' | 'calfGirth' | 'ankleGirth' | 'hipDepth', Line>> = {
   thighGirth: { intercept: -35.9, waist: 0.1311, hip: 0.6098, stature: -0.0428, spread: 17.4 },
   calfGirth: { intercept: 1.4, waist: 0.0978, hip: 0.211, stature: 0.0483, spread: 13.2 },
@@ -36,7 +38,7 @@ const LINES: Readonly<Record<'thighGirth' | 'calfGirth' | 'ankleGirth' | 'hipDep
 /** Mid-knee ÷ calf and heel-instep ÷ ankle of the 6,068 adults of ANSUR II: mean and standard deviation. */
 const KNEE_OF_CALF = { mean: 1.0, spread: 0.046 } as const;
 const FOOT_OF_ANKLE = { mean: 1.481, spread: 0.075 } as const;
-/** What a shin's top lies off its line on the stature in the children's survey, millimetres. */
+/** What a shin's top lies off its line on the stature in the children's survey (UM-HSRI-77-17, 1977), millimetres. */
 const SHIN_SPREAD = 15.8;
 
 /**
@@ -69,9 +71,12 @@ export function childEstimate(key: EstimatedKey, from: EstimateFigures): Estimat
   return { key, value, spread, source: SURVEY, basis: 'survey' };
 }
 
+/** The children's survey's line of the waist height on the stature (UM-HSRI-77-17, 1977): 0.6911 × stature − 138.2. */
+const WAIST_HEIGHT = { ofStature: 0.6911, intercept: -138.2 } as const;
+
 /** A child's stature, or what its waist height (rise + inside leg) makes of it by the survey's line. */
 function statureOf({ height, bodyRise, insideLeg }: EstimateFigures): Mm {
-  return height ?? (bodyRise + insideLeg + 138.2) / 0.6911;
+  return height ?? (bodyRise + insideLeg - WAIST_HEIGHT.intercept) / WAIST_HEIGHT.ofStature;
 }
 
 interface Known {

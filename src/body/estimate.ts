@@ -14,7 +14,7 @@ interface Line {
   readonly spread: Mm;
 }
 
-// Set A (with stature) and set B (with waist height = rise + inside leg) of the survey's regressions, pooled.
+/** The regressions of ANSUR II (2014), sexes pooled: with stature, and with waist height = rise + inside leg. */
 const LINES: Readonly<
   Record<Exclude<EstimatedKey, 'hipDepth' | 'waistToKnee'>, { readonly stature: Line; readonly waistHeight: Line }>
 > = {
@@ -41,6 +41,13 @@ const LINES: Readonly<
   },
 };
 
+/** Hip depth from the rise, navel level (ANSUR II, 2014, pooled regression). */
+const HIP_DEPTH = { ofRise: 0.87013, intercept: -18.15, spread: 20.4 } as const;
+/** How far a knee lies off its share of the inside leg, mm, standard deviation (ANSUR II, 2014). */
+const KNEE_SPREAD = 11.4;
+/** Crotch length from rise and hip, navel level (ANSUR II, 2014, pooled regression). */
+const CROTCH_LENGTH = { ofRise: 0.9297, ofHip: 0.3893, intercept: 32.6, spread: 25.7 } as const;
+
 /**
  * Estimates one measurement that was not taken, from those that every body brings. Adults by the survey of adults,
  * children by the survey of children; what no survey of children took is inferred and says so.
@@ -51,8 +58,8 @@ const LINES: Readonly<
  */
 export function estimateMissing(key: EstimatedKey, from: EstimateFigures): Estimate {
   if (isChild(from)) return childEstimate(key, from);
-  if (key === 'hipDepth') return made(key, 0.87013 * from.bodyRise - 18.15, 20.4);
-  if (key === 'waistToKnee') return made(key, from.bodyRise + KNEE_BELOW_CROTCH * from.insideLeg, 11.4);
+  if (key === 'hipDepth') return made(key, HIP_DEPTH.ofRise * from.bodyRise + HIP_DEPTH.intercept, HIP_DEPTH.spread);
+  if (key === 'waistToKnee') return made(key, from.bodyRise + KNEE_BELOW_CROTCH * from.insideLeg, KNEE_SPREAD);
   const { stature, waistHeight } = LINES[key];
   const line = from.height === undefined ? waistHeight : stature;
   const tall = from.height ?? from.bodyRise + from.insideLeg;
@@ -68,11 +75,12 @@ export function estimateMissing(key: EstimatedKey, from: EstimateFigures): Estim
  * never drives the fit, because two such bodies in three still lie 26 mm to either side.
  *
  * @param from rise and hip, millimetres
- * @returns 0.93 rise + 0.39 hip + 33 of the survey; undefined for children, of whom nobody measured it
+ * @returns 0.93 rise + 0.39 hip + 33 (ANSUR II, 2014); undefined for children, of whom nobody measured it
  */
 export function crotchLengthExpected(from: EstimateFigures): Estimate | undefined {
   if (isChild(from)) return undefined;
-  return made('crotchLength', 0.9297 * from.bodyRise + 0.3893 * from.hipGirth + 32.6, 25.7);
+  const { ofRise, ofHip, intercept, spread } = CROTCH_LENGTH;
+  return made('crotchLength', ofRise * from.bodyRise + ofHip * from.hipGirth + intercept, spread);
 }
 
 const made = (key: MeasurementKey, value: number, spread: number): Estimate => ({

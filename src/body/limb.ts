@@ -21,7 +21,7 @@ const placesOf = (body: LimbGirths): readonly (readonly [Mm, Mm])[] => [
 ];
 
 /**
- * How far it is round a leg at a height: straight between ankle, calf, knee and thigh, and never beyond them.
+ * How far it is round a leg at a height: straight between ankle, calf, knee and thigh, and never beyond them (practice).
  *
  * @param body measured or estimated girths
  * @param height above the floor
@@ -36,7 +36,7 @@ export function limbGirth(body: LimbGirths, height: Mm): Mm {
 }
 
 /**
- * The fullest that a hem passes on its way up to a height: the foot, and a calf or a knee below it.
+ * The fullest that a hem passes on its way up to a height: the foot, and a calf or a knee below it (practice).
  *
  * @param body measured or estimated girths
  * @param height above the floor

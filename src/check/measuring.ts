@@ -1,3 +1,4 @@
+import { SMALL_HIP } from '../block';
 import type { Body, EstimatedKey, MeasurementKey } from '../body';
 import type { Piece } from '../edges';
 import type { Mm } from '../length';
@@ -54,9 +55,6 @@ export function alongPath(points: readonly Point[], p: Point): AlongPath {
  */
 export const knownMeasure = (body: Body, key: EstimatedKey): Mm | undefined =>
   body.estimates.some((one) => one.key === key && one.basis === 'inference') ? undefined : body[key];
-
-/** Hips below this are small bodies. */
-const SMALL_HIP: Mm = 900;
 
 /** What fixed figures are scaled by on a small body, as the draft scales its own; 1 on all others. */
 export const smallBody = ({ hipGirth }: Body): number => Math.min(1, hipGirth / SMALL_HIP);

@@ -39,7 +39,7 @@ export interface SquaredCentres extends Centres {
   readonly lifted: Mm;
 }
 
-/** The waist edge may be this far from square to a centre line (degrees), where its fold must be straight; a hair inside the limit of 6°. */
+/** The waist edge may be this far from square to a centre line (degrees), where its fold must be straight; a hair inside the limit of 6° (practice: beyond it a turning pulls). */
 const LEAST_SQUARE = 5.99;
 
 /**
@@ -115,8 +115,12 @@ export interface Straightening {
   readonly passes: boolean;
 }
 
+/** Straightening is found this closely, a share (tolerance): far below what the opening shows. */
+const SETTLED = 1e-7;
+
 /**
- * The least straightening at which the opening is wide enough.
+ * The least straightening at which the opening is wide enough, by halving (the rule is practice: unstretched, the opening
+ * must pass the fullest girth).
  *
  * @param openingAt the opening at a straightening 0…1; grows with it
  * @param needed what must pass
@@ -125,7 +129,7 @@ export function leastStraightening(openingAt: (straighten: number) => Mm, needed
   if (openingAt(0) >= needed) return { straighten: 0, passes: true };
   if (openingAt(1) < needed) return { straighten: 1, passes: false };
   let [low, high] = [0, 1];
-  while (high - low > 1e-7) {
+  while (high - low > SETTLED) {
     const middle = (low + high) / 2;
     if (openingAt(middle) >= needed) high = middle;
     else low = middle;

@@ -17,7 +17,7 @@ const FIGURES: readonly (readonly [string, (leg: Leg) => Mm])[] = [
   ['inseam', (leg) => pathLength(leg.front.inseam)],
 ];
 
-/** Smaller changes than this aren't told: nobody could sew them. */
+/** Smaller changes than this aren't told: nobody could sew them (tolerance). */
 const TOLD = 0.5;
 
 /**

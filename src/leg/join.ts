@@ -26,7 +26,7 @@ export interface JoinedBlocks {
   readonly gapAtHip: Mm;
 }
 
-/** Levels at which two bulging side lines are compared. */
+/** Levels at which two bulging side lines are compared (tolerance: about one every centimetre). */
 const BULGE_STEPS = 120;
 
 /**

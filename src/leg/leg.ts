@@ -42,8 +42,11 @@ export interface LegChoices {
   readonly kneesOut: Mm;
 }
 
-/** A hem may be this much narrower or wider than the thigh line at the ankle before no leg can be drawn through it. */
+/** A hem may be this much narrower or wider than the thigh line at the ankle before no leg can be drawn through it: bounds of a search (tolerance). */
 const HEM_SEARCH = [0.22, 1.6] as const;
+
+/** A chosen hem is reached this closely, mm (tolerance). */
+const HEM_REACHED = 1e-4;
 
 /**
  * The leg: joined and spread blocks, straightened, shaped and cut to length.
@@ -91,9 +94,11 @@ export function legCrotchLength(front: LegHalf, back: LegHalf): Mm {
 
 const halfLength = (half: LegHalf): Mm => distance(half.waistPoint, half.curveEnd) + pathLength(half.crotch);
 
+/** Straightening may change the crotch length by this, mm (practice). */
 const MOST_CHANGE = 2;
+/** The upper handle is shortened by this part of what the lower one is: the curve stays smooth at the centre line (practice). */
 const UPPER_PART = 0.2;
-/** The back curve's handles may be shortened to this share of theirs; more would make it flat in the middle. */
+/** The back curve's handles may be shortened to this share of theirs; more would make it flat in the middle (practice). */
 const SHORTEST_HANDLES = 0.75;
 
 /**
@@ -167,7 +172,7 @@ function shapedInseams(joined: JoinedBlocks, choices: LegChoices): Inseams {
     const phrase = say`at this length the hem of this leg can be ${mm(least)} to ${mm(most)} round.`;
     throw new Refusal([{ field: 'leg.shape.hemGirth', value: shape.hemGirth, phrase }]);
   }
-  return at(solveBetween((hem) => finished(hem) - shape.hemGirth, narrowest, widest, 1e-4));
+  return at(solveBetween((hem) => finished(hem) - shape.hemGirth, narrowest, widest, HEM_REACHED));
 }
 
 function kneesLetOut(inseams: Inseams, joined: JoinedBlocks, out: Mm): Inseams {

@@ -30,7 +30,7 @@ const CROPPED: Readonly<Record<Exclude<LengthName, 'ankle'>, number>> = {
  * The finished inseam of a length.
  *
  * The ankle length hangs from the lowered crotch: inside leg − rise ease − 0.08 × inside leg. Cropped lengths are
- * shares of the inside leg.
+ * shares of the inside leg (practice).
  *
  * @param length a name, or the inseam as a number
  * @param insideLeg crotch to floor

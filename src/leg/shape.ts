@@ -39,11 +39,12 @@ export interface Inseams {
 
 /** A pyjama leg narrows to this share of its width at the crotch (practice). */
 const PYJAMA_TAPER = 0.7;
-/** A hem is this much wider than the foot that must pass it (twice what the check asks). */
+/** A hem is this much wider than the foot that must pass it (practice: twice what the check asks). */
 const FOOT_ROOM = 40;
 
 /**
- * The hem of a pyjama leg: 0.70 of the thigh line, but never so narrow that the foot doesn't pass.
+ * The hem of a pyjama leg: 0.70 of the thigh line, but never so narrow that the foot doesn't pass (practice; that the hem
+ * must pass heel and instep: *Measurements for Fitting Pants*, New Mexico State University Extension, C-209).
  *
  * @param thighLine the width at the crotch, from crotch point to crotch point
  * @param footEntry girth round heel and instep
@@ -154,10 +155,10 @@ function blockEnds(joined: JoinedBlocks) {
   };
 }
 
-/** The steepest slant at which an inseam may meet a straight hem fold: 4.5°, so that with the fold's own tilt it stays within 6° of square. */
+/** The steepest slant at which an inseam may meet a straight hem fold: 4.5°, so that with the fold's own tilt it stays within 6° of square (practice). */
 const HEM_SLANT = Math.tan((4.5 * Math.PI) / 180);
-/** The last stretch of a cropped inseam, which is eased towards the upright: a hand's breadth at most. */
-const EASED = { share: 0.3, least: 40, most: 120 } as const;
+/** The last stretch of a cropped inseam, which is eased towards the upright: a hand's breadth at most, and never much more than half of it (practice). */
+const EASED = { share: 0.3, least: 40, most: 120, mostOfLeg: 0.6 } as const;
 
 /**
  * Cuts (or carries on, straight) an inseam at an arc length from the crotch point. The crotch end is never touched.
@@ -172,7 +173,7 @@ export function inseamCut(inseam: readonly Curve[], length: Mm): readonly Curve[
   const cut = pathUpTo(inseam, length);
   const slant = endSlant(cut);
   if (Math.abs(slant) <= HEM_SLANT) return cut;
-  const stretch = Math.min(Math.max(EASED.share * length, EASED.least), EASED.most, 0.6 * length);
+  const stretch = Math.min(Math.max(EASED.share * length, EASED.least), EASED.most, EASED.mostOfLeg * length);
   const kept = pathUpTo(inseam, length - stretch);
   const from = pathEnd(kept);
   const start = endSlant(kept);
