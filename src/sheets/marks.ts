@@ -37,6 +37,7 @@ const ROOMS: readonly Room[] = [
   { size: 0.7, numbered: false, end: 9, apart: 0.15, off: 'lines' },
   { size: 1, numbered: false, end: 14, apart: 0.25, off: 'cut' },
   { size: 0.7, numbered: false, end: 9, apart: 0.08, off: 'cut' },
+  { size: 0.7, numbered: false, end: 5, apart: 0.04, off: 'cut' },
 ];
 const STEP: Mm = 2;
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { MARK, markCorners, type Sheet, type SheetPlan, tilePieces } from '../../src/sheets';
-import { legPiece } from './leg-piece';
+import { drawingInk, MARK, markCorners, pieceDrawing, type Sheet, type SheetPlan, tilePieces } from '../../src/sheets';
+import { markPlaces } from '../../src/sheets/marks';
+import { legPiece, rectanglePiece } from './leg-piece';
 import { A4 } from './paper';
 
 const plans = [
@@ -70,6 +71,16 @@ describe.each(plans)('$name', ({ plan }) => {
       }
     }
   });
+});
+
+test('a cut line that runs along nearly all of a join is not covered while a hand’s breadth is free', () => {
+  const pocket = rectanglePiece('pocket', 190, 222);
+  const ink = drawingInk([pieceDrawing(pocket, { x: 1.65, y: 4 })]);
+  const join = { runs: 'down', at: 0, from: 0, to: 250 } as const;
+  const { places, covers } = markPlaces(join, ink, { x: 1, y: 1 });
+  expect(covers).not.toBe('cut');
+  for (const { y } of places) expect(y).toBeGreaterThan(226);
+  expect(Math.abs(places[1].y - places[0].y)).toBeGreaterThan(2 * 0.7 * MARK.halfBase);
 });
 
 test('two halves make one diamond: the same base, tips apart', () => {
