@@ -3,19 +3,20 @@ import { printPhrase } from '../../length';
 import { useManner } from '../look/manner';
 import { useBench } from '../store/bench';
 import { STATION_NAMES, STATIONS } from '../store/stations';
+import { stepsInOrder } from '../store/working-at';
 import { useTable } from '../table/table-state';
 import { usePlaying } from '../working/RunButtons';
-import { stepsInOrder, useRun } from '../working/run';
+import { useRun } from '../working/run';
 
 /** For a class: the drawing, one sentence in large type, and keys. */
 export default function ShowMode() {
   const station = useBench((state) => state.station);
   const units = useBench((state) => state.project.units);
-  const working = useBench((state) => state.draft.working);
+  const draft = useBench((state) => state.draft);
   const lit = useBench((state) => state.step);
   const playing = useRun((state) => state.playing);
   const joining = useTable((state) => state.join !== undefined) && station === 'leg';
-  const steps = stepsInOrder(working);
+  const steps = stepsInOrder(draft);
   const here = steps.findIndex((step) => step.id === lit);
   const step = steps[here];
   usePlaying();

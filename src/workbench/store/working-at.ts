@@ -1,9 +1,14 @@
 import type { WorkingStep } from '../../plane';
 import { clothOf, type Draft } from '../../project';
+import { STATIONS } from './stations';
 
 /** The steps of a station's working, in order. The cloth's are made with its lay, when somebody looks at it. */
 export const workingAt = (draft: Draft, station: WorkingStep['station']): readonly WorkingStep[] =>
   station === 'cloth' ? clothOf(draft).working : draft.working.filter((step) => step.station === station);
+
+/** All steps in the order of the work, station by station. */
+export const stepsInOrder = (draft: Draft): readonly WorkingStep[] =>
+  STATIONS.flatMap((station) => workingAt(draft, station));
 
 /** A step by its id, which begins with its station's name. */
 export const stepOf = (draft: Draft, id: string): WorkingStep | undefined =>

@@ -1,14 +1,15 @@
 import { useEffect } from 'react';
 import { printPhrase } from '../../length';
 import { useBench } from '../store/bench';
-import { stepsInOrder, useRun } from './run';
+import { stepOf, stepsInOrder } from '../store/working-at';
+import { useRun } from './run';
 
 /** The run through the working, for a learner or a class: back, next, or played. */
 export function RunButtons() {
   const { going, playing } = useRun();
   const pinned = useRun((state) => state.pinned);
-  const working = useBench((state) => state.draft.working);
-  const steps = stepsInOrder(working);
+  const draft = useBench((state) => state.draft);
+  const steps = stepsInOrder(draft);
   const here = steps.findIndex((step) => step.id === pinned);
   const { move, play, end } = useRun.getState();
   usePlaying();
@@ -46,7 +47,7 @@ export function usePlaying(): void {
   useEffect(() => {
     if (!playing) return;
     const { draft, project } = useBench.getState();
-    const step = draft.working.find((one) => one.id === pinned);
+    const step = pinned === undefined ? undefined : stepOf(draft, pinned);
     const words = step ? printPhrase([...step.sentence, ...step.formula], project.units) : '';
     const wait = setTimeout(() => useRun.getState().move(1), LEAST + PER_LETTER * words.length);
     return () => clearTimeout(wait);

@@ -1,7 +1,8 @@
 import { create } from 'zustand';
 import type { WorkingStep } from '../../plane';
 import { useBench } from '../store/bench';
-import { STATIONS } from '../store/stations';
+import type { STATIONS } from '../store/stations';
+import { stepOf, stepsInOrder } from '../store/working-at';
 
 /** The teaching run: the steps of the working in the order of the work, one at a time. */
 export interface Run {
@@ -18,12 +19,6 @@ export interface Run {
   readonly point: (step: string | undefined) => void;
 }
 
-/** All steps in the order of the work, station by station. */
-export function stepsInOrder(working: readonly WorkingStep[]): readonly WorkingStep[] {
-  const place = (step: WorkingStep) => STATIONS.indexOf(step.station as (typeof STATIONS)[number]);
-  return working.filter((step) => place(step) >= 0).toSorted((a, b) => place(a) - place(b));
-}
-
 function light(step: WorkingStep): void {
   const { station, goTo } = useBench.getState();
   if (station !== step.station) goTo(step.station as (typeof STATIONS)[number]);
@@ -36,7 +31,7 @@ export const useRun = create<Run>()((set, get) => ({
   pinned: undefined,
   move(by) {
     const { draft, step, station } = useBench.getState();
-    const steps = stepsInOrder(draft.working);
+    const steps = stepsInOrder(draft);
     const here = steps.findIndex((one) => one.id === (get().pinned ?? step));
     // A run begins with the first step of the station that is open.
     const first = Math.max(
@@ -57,7 +52,7 @@ export const useRun = create<Run>()((set, get) => ({
     useBench.getState().light(undefined);
   },
   ask(id) {
-    const step = useBench.getState().draft.working.find((one) => one.id === id);
+    const step = stepOf(useBench.getState().draft, id);
     if (!step) return;
     useBench.getState().showWorking(true);
     light(step);

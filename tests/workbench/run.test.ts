@@ -1,0 +1,23 @@
+import { beforeEach, expect, test } from 'vitest';
+import { useBench } from '../../src/workbench/store/bench';
+import { STATIONS } from '../../src/workbench/store/stations';
+import { stepsInOrder } from '../../src/workbench/store/working-at';
+import { useRun } from '../../src/workbench/working/run';
+
+beforeEach(() => useRun.getState().end());
+
+test('the run goes through every station’s working, the cloth’s among them, and opens the station of each step', () => {
+  const steps = stepsInOrder(useBench.getState().draft);
+  const passed = [...new Set(steps.map((step) => step.station))];
+  expect(passed).toContain('cloth');
+  expect([...passed]).toEqual(STATIONS.filter((station) => (passed as readonly string[]).includes(station)));
+  const first = steps.findIndex((step) => step.station === 'cloth');
+  useRun.getState().ask(steps[first - 1]?.id ?? '');
+  useRun.getState().move(1);
+  expect(useRun.getState().pinned).toBe(steps[first]?.id);
+  expect(useBench.getState().station).toBe('cloth');
+  for (let i = 0; i < steps.length; i += 1) useRun.getState().move(1);
+  expect(useRun.getState().pinned).toBe(steps.at(-1)?.id);
+  for (let i = 0; i < steps.length; i += 1) useRun.getState().move(-1);
+  expect(useRun.getState().pinned).toBe(steps[0]?.id);
+});
