@@ -12,7 +12,7 @@ import {
   stepPicture,
 } from '../sewing';
 import { clothRows } from './cloth-words';
-import { cautionSentences, choiceSentences, cutRows, finishedRows, type Row } from './words';
+import { bothUnits, cautionSentences, choiceSentences, cutRows, finishedRows, type Row } from './words';
 
 /** One step of the guide, in words. */
 export interface GuideStep {
@@ -40,6 +40,8 @@ export interface Guide {
   readonly shopping: readonly { readonly name: string; readonly value: string; readonly note: string }[];
   readonly widths: readonly Row[];
   readonly lay: StepPicture | undefined;
+  /** Why there is no lay on this width, and what would do; empty where there is one. */
+  readonly noLay: string;
   readonly time: string;
   readonly parts: readonly { readonly name: string; readonly steps: readonly GuideStep[] }[];
 }
@@ -63,7 +65,7 @@ export function guideContent(draft: Draft): Guide {
   const { units } = project;
   const garment = garmentOf(draft);
   const steps = sewingSteps(garment);
-  const { answer } = clothOf(draft);
+  const { answer, working } = clothOf(draft);
   const parts = [...new Set(steps.map((step) => step.part))];
   const told = (step: SewingStep): GuideStep => ({
     number: steps.indexOf(step) + 1,
@@ -96,19 +98,13 @@ export function guideContent(draft: Draft): Guide {
         : 'does not fit',
     })),
     lay: answer.fits ? layPicture(answer.lay, draft.pieces, project.cloth.oneWay) : undefined,
+    noLay: answer.fits ? '' : printPhrase(working.at(-1)?.sentence ?? [], units),
     time: totalWords(steps),
     parts: parts.map((part) => ({
       name: PART_NAMES[part],
       steps: steps.filter((step) => step.part === part).map(told),
     })),
   };
-}
-
-/** An amount in the reader's unit, and once more in the other one where that says anything else. */
-function bothUnits(phrase: Parameters<typeof printPhrase>[0], units: Units): string {
-  const own = printPhrase(phrase, units);
-  const other = printPhrase(phrase, units === 'cm' ? 'inch' : 'cm');
-  return own === other ? own : `${own} (${other})`;
 }
 
 const machineSentence = ({ project }: Draft): string =>

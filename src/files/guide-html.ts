@@ -30,7 +30,7 @@ export function writeGuideHtml(draft: Draft): string {
 <section><h2>Cut</h2>${rows(guide.cut)}</section></div>
 <section><h2>To buy</h2>
 <dl>${guide.shopping.map(({ name, value, note }) => `<dt>${e(name)}</dt><dd>${e(value)}${note === '' ? '' : `<br><small>${e(note)}</small>`}</dd>`).join('')}</dl></section>
-<section><h2>The lay</h2>${guide.lay ? `<figure>${pictureSvg(guide.lay, 'lay', guide.units)}</figure>` : ''}
+<section><h2>The lay</h2>${guide.lay ? `<figure>${pictureSvg(guide.lay, 'lay', guide.units)}</figure>` : `<p>${e(guide.noLay)}</p>`}
 <h3>On other widths</h3>${rows(guide.widths)}</section>
 <section><h2>Sewing</h2><p>${e(guide.time)}</p><p>${e(PICTURE_KEY)}</p></section>
 ${guide.parts.map((part) => partSection(part, guide)).join('\n')}

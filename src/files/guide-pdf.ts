@@ -146,6 +146,7 @@ function drawCloth(page: Page): void {
     bottom: Math.min(bottom, page.y + TALLEST_LAY),
   };
   if (guide.lay) page.y = drawPicture(pen, guide.lay, room, guide.units).bottom;
+  else setLines(page, [line(guide.noLay, WORDS_PT, 2)], MARGIN, width - 2 * MARGIN);
   const widths = guide.widths.map(({ name, value }) => line(`${name}: ${value}`, WORDS_PT));
   setLines(page, [line('On other widths', WORDS_PT, 4, INK.mark), ...widths], MARGIN, width - 2 * MARGIN);
 }

@@ -4,6 +4,14 @@ import type { Piece } from '../edges';
 import { amountUp, printPhrase, type Units } from '../length';
 import { type Curve, flattenCurves, type Point, TOLERANCE } from '../plane';
 import { clothOf, clothWidthsOf, type Draft, type Measures } from '../project';
+import {
+  type ReportCaution,
+  type ReportItem,
+  type ReportSewing,
+  reportCautions,
+  reportSewing,
+  reportShopping,
+} from './report-sewing';
 import { type ReportSheets, reportSheets } from './report-sheets';
 
 /** A point of the report: x and y in millimetres. */
@@ -51,6 +59,9 @@ export interface ReportLay extends ReportWidth {
   readonly placements: readonly (Omit<Placement, 'at'> & { readonly at: Pair })[];
   /** The widths in which cloth is sold, and this one, side by side. */
   readonly widths: readonly ReportWidth[];
+  /** Cloths that are bought beside it, for bands and cuffs. */
+  readonly others: readonly (ReportWidth & { readonly kind: string; readonly pieces: readonly string[] })[];
+  readonly shopping: readonly ReportItem[];
 }
 
 /** The report file: every measure, line and check, for a program to read. */
@@ -65,6 +76,8 @@ export interface Report {
   })[];
   readonly lay: ReportLay;
   readonly sheets: ReportSheets;
+  readonly cautions: readonly ReportCaution[];
+  readonly sewing: ReportSewing;
 }
 
 /** Coordinates and lengths are written to a thousandth of a millimetre. */
@@ -90,6 +103,8 @@ export function makeReport(draft: Draft): Report {
     checks: checks.map((check) => reportCheck(check, project.units)),
     lay: reportLay(draft),
     sheets: reportSheets(draft, rounded),
+    cautions: reportCautions(draft),
+    sewing: reportSewing(draft),
   };
 }
 
@@ -101,13 +116,15 @@ export function writeReport(draft: Draft): string {
 
 function reportLay(draft: Draft): ReportLay {
   const { units } = draft.project;
-  const { answer } = clothOf(draft);
+  const { answer, others } = clothOf(draft);
   return {
     ...reportWidth(answer, units),
     instead: answer.fits ? [] : answer.instead.map((phrase) => printPhrase(phrase, units)),
     table: answer.fits ? { width: rounded(answer.lay.table.width), length: rounded(answer.lay.table.length) } : null,
     placements: answer.fits ? answer.lay.placements.map((one) => ({ ...one, at: pair(one.at) })) : [],
     widths: clothWidthsOf(draft).map((one) => reportWidth(one.answer, units)),
+    others: others.map(({ kind, pieces, answer: other }) => ({ kind, pieces, ...reportWidth(other, units) })),
+    shopping: reportShopping(draft),
   };
 }
 

@@ -1,7 +1,7 @@
 import { measurements } from '../body';
 import type { Check } from '../check';
 import { centreLean, LENGTH_NAMES } from '../leg';
-import { formatLength, type Mm, plain, printPhrase, type Units } from '../length';
+import { formatLength, type Mm, type Phrase, plain, printPhrase, type Units } from '../length';
 import type { Draft, Measures, Project } from '../project';
 import { CAUTIONS_NOTE, type Caution } from '../sewing';
 import { controlLengths } from '../sheets';
@@ -176,4 +176,11 @@ export function scaleSentence({ scale, allowances, correctX, correctY }: Project
     );
   }
   return parts.join(' ');
+}
+
+/** An amount in the reader's unit, and once more in the other one where that says anything else. */
+export function bothUnits(phrase: Phrase, units: Units): string {
+  const own = printPhrase(phrase, units);
+  const other = printPhrase(phrase, units === 'cm' ? 'inch' : 'cm');
+  return own === other ? own : `${own} (${other})`;
 }

@@ -11,8 +11,8 @@ type Wants = Pick<Garment, 'cloth' | 'machine'>;
 const needle = ({ cloth }: Wants): Setting => practice('Needle', NEEDLES[cloth.kind]);
 
 /** How tight the threads are, in words: machines number it each in its own way. */
-const NORMAL = practice('Tension', 'normal: the threads lock between the layers and show on neither side');
-const LOOSER = practice('Tension', 'a little below normal, so that the seam gives without a thread breaking');
+const NORMAL = practice('Tension', 'normal, the threads locked inside the cloth');
+const LOOSER = practice('Tension', 'a little below normal, so that no thread breaks');
 
 /** A seam that bears pull: straight in woven, a narrow zigzag in knit, so that it gives. */
 export function seamStitch(g: Wants): readonly Setting[] {
@@ -20,7 +20,7 @@ export function seamStitch(g: Wants): readonly Setting[] {
     return [
       practice('Serger', '4 threads, stitch 2.5 mm long, seam 6 mm wide, differential feed 1.3 to 1.5'),
       practice('Needles', `${NEEDLES.knit}, both`),
-      practice('Tension', 'balanced: the two loopers meet on the edge, and the needle threads lie flat'),
+      practice('Tension', 'balanced, the loopers meeting on the edge'),
     ];
   }
   return g.cloth.kind === 'knit'

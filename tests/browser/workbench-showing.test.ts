@@ -2,7 +2,7 @@ import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { formatLength } from '../../src/length';
 import { draft, exampleProject } from '../../src/project';
-import { stepsInOrder } from '../../src/workbench/working/run';
+import { stepsInOrder } from '../../src/workbench/store/working-at';
 import { launchChromium, type OpenedApp, openApp } from './open-app';
 
 let browser: Browser;
@@ -91,7 +91,7 @@ describe('the working', () => {
     const page = await open('Blocks', { reducedMotion: 'reduce' });
     await button(page, 'Working').click();
     await button(page, 'Next').click();
-    const ids = stepsInOrder(example.working).map(({ id }) => id);
+    const ids = stepsInOrder(example).map(({ id }) => id);
     const at = Number(/\d+/.exec((await page.getByText(/Step \d+ of \d+/).textContent()) ?? '')?.[0]);
     for (let i = 0; i < 11; i += 1) {
       await page.getByText(`Step ${at + i} of`).waitFor();

@@ -1,11 +1,12 @@
 import { printProblem } from '../../src/length';
 import { type Draft, draft, exampleProject, type Project } from '../../src/project';
 
-/** What a test changes about the example: whole fields, and parts of its body, leg, edges and paper. */
+/** What a test changes about the example: whole fields, and parts of its body, cloth, leg, edges and paper. */
 export interface Changes {
   readonly name?: string;
   readonly units?: Project['units'];
   readonly body?: Partial<Project['body']>;
+  readonly cloth?: Partial<Project['cloth']>;
   readonly leg?: Partial<Project['leg']>;
   readonly waist?: Partial<Project['waist']>;
   readonly hem?: Partial<Project['hem']>;
@@ -18,6 +19,7 @@ export const projectWith = (changes: Changes = {}): Project => ({
   ...exampleProject,
   ...changes,
   body: { ...exampleProject.body, ...changes.body },
+  cloth: { ...exampleProject.cloth, ...changes.cloth },
   leg: { ...exampleProject.leg, ...changes.leg },
   waist: { ...exampleProject.waist, ...changes.waist },
   hem: { ...exampleProject.hem, ...changes.hem },

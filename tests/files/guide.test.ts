@@ -63,6 +63,11 @@ describe('the guide as a web page', () => {
     expect(html).toContain("default-src 'none'");
   });
 
+  it('says why there is no lay on a cloth that is too narrow, and what would fit', () => {
+    const narrow = writeGuideHtml(draftWith({ cloth: { width: 500 } }));
+    expect(narrow).toMatch(/The leg is [^<]* wide, and [^<]* can be cut\. What would fit: /);
+  });
+
   it('lets no name break out of its place', () => {
     const odd = writeGuideHtml(draftWith({ name: '<b onload="x">&' }));
     expect(odd).toContain('&lt;b onload=&quot;x&quot;&gt;&amp;');

@@ -116,7 +116,17 @@ describe('the rest', () => {
   });
 
   test('has the fields of the format', () => {
-    expect(Object.keys(report)).toEqual(['format', 'version', 'measures', 'pieces', 'checks', 'lay', 'sheets']);
+    expect(Object.keys(report)).toEqual([
+      'format',
+      'version',
+      'measures',
+      'pieces',
+      'checks',
+      'lay',
+      'sheets',
+      'cautions',
+      'sewing',
+    ]);
     expect(Object.keys(leg)).toEqual([
       'name',
       'cut',
@@ -138,6 +148,17 @@ describe('the rest', () => {
       'reason',
       'remedy',
     ]);
+  });
+
+  test('says what to buy in both units, what to mind, and how it is sewn', () => {
+    const { lay, cautions, sewing } = report;
+    expect(lay.shopping.map(({ id }) => id)).toEqual(['cloth', 'waist-elastic', 'thread', 'needle']);
+    expect(lay.shopping[0]?.howMuch).toMatch(/ m, .*\(.* yd, /);
+    expect(cautions.every(({ sentence, source }) => sentence !== '' && source !== '')).toBe(true);
+    expect(sewing.steps.map(({ id }) => id)).toContain('inseams');
+    expect(sewing.minutes).toBeGreaterThan(100);
+    const banded = makeReport(draftWith({ hem: { finish: 'ribCuff' } })).lay.others;
+    expect(banded.map(({ kind, pieces, fits }) => [kind, pieces, fits])).toEqual([['rib', ['cuff'], true]]);
   });
 
   test('sentences are in the project’s units', () => {

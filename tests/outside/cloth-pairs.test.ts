@@ -6,6 +6,7 @@ import { type Point, pointsBounds } from '../../src/plane';
 import { draft } from '../../src/project';
 import { benchProjects } from '../bench/bodies';
 import { cutPoints, laid } from './cloth-reference';
+import { every } from './every';
 
 // The lay of two legs beside the best of a slow search that knows nothing of it: every place of the second leg across, a
 // step apart, in every way it may lie; at each the shortest free place along, from sections through the true cut lines.
@@ -67,7 +68,7 @@ test.each([1120, 1400, 1500, 1650])(
   'two legs on cloth of %d mm are within 2 % of the best that a slow search finds',
   (width) => {
     const off: number[] = [];
-    for (const [i, project] of benchProjects(12).entries()) {
+    for (const [i, project] of benchProjects(every ? 150 : 12).entries()) {
       const result = draft({ ...project, paper: { ...project.paper, sheet: 'A0' } });
       if (!result.ok) throw new Error('a bench body was refused');
       const leg = result.value.pieces[0] as Piece;
@@ -90,4 +91,5 @@ test.each([1120, 1400, 1500, 1650])(
     // And not better than what can be: the slow search misses at most what lies between two of its sections.
     expect(Math.min(...off)).toBeGreaterThan(1 / PROMISED);
   },
+  every ? 600_000 : undefined,
 );

@@ -24,6 +24,9 @@ import type { Room } from './view';
 /** The words beside the drawing need room on a wide table; a narrow one hides them. */
 const WIDE_ROOM: Room = { left: RULER + 96, top: RULER + 36, right: 96, bottom: 68 };
 const NARROW_ROOM: Room = { left: RULER + 14, top: RULER + 18, right: 14, bottom: 78 };
+/** Sewing pictures bring their own margins and words. */
+const PICTURE_ROOM: Room = { left: RULER + 20, top: RULER + 16, right: 20, bottom: 62 };
+const PICTURE_NARROW_ROOM: Room = { ...NARROW_ROOM, left: RULER + 4, right: 4 };
 /** The join's player is taller than the tools; the gap at the hem is written between the two. */
 const ABOVE_PLAYER = 44;
 const NARROW = 560;
@@ -57,7 +60,8 @@ export function Table() {
   const narrow = size.width < NARROW;
   const held = useTable((state) => state.held !== undefined);
   const player = useTable((state) => state.playerHeight);
-  const around = narrow ? NARROW_ROOM : WIDE_ROOM;
+  const [wideRoom, narrowRoom] = station === 'sew' ? [PICTURE_ROOM, PICTURE_NARROW_ROOM] : [WIDE_ROOM, NARROW_ROOM];
+  const around = narrow ? narrowRoom : wideRoom;
   const room = joining ? { ...around, bottom: player + ABOVE_PLAYER } : around;
   const control = useView(shown, box(draft), size, room, held);
   const { view } = control;

@@ -1,8 +1,17 @@
 import { useDeferredValue } from 'react';
-import { LAYOUT_WORDS, type WidthAnswer } from '../../../cloth';
+import type { Layout, WidthAnswer } from '../../../cloth';
+import type { Piece } from '../../../edges';
 import { formatAmount, formatLength, plain, type Units } from '../../../length';
 import { clothWidthsOf } from '../../../project';
 import { useBench } from '../../store/bench';
+import { LayThumb } from './LayThumb';
+
+/** How the cloth lies, as short as a column is narrow; its drawing stands above. */
+const LAID: Readonly<Record<Layout, string>> = {
+  single: 'single',
+  foldedLengthwise: 'lengthwise',
+  foldedCrosswise: 'crosswise',
+};
 
 /** The widths in which cloth is sold, side by side. It is made after the drawing has moved, because it takes a little. */
 export function ClothWidths() {
@@ -26,7 +35,7 @@ export function ClothWidths() {
               {formatLength(row.width, units)}
               {row.own && <span className="unseen"> (chosen)</span>}
             </th>
-            <Cells {...row} units={units} />
+            <Cells {...row} units={units} pieces={draft.pieces} />
           </tr>
         ))}
       </tbody>
@@ -34,14 +43,22 @@ export function ClothWidths() {
   );
 }
 
-function Cells({ answer, units }: WidthAnswer & { readonly units: Units }) {
+interface CellsProps extends WidthAnswer {
+  readonly units: Units;
+  readonly pieces: readonly Piece[];
+}
+
+function Cells({ answer, units, pieces }: CellsProps) {
   if (!answer.fits) return <td colSpan={3}>does not fit; {formatLength(answer.widthWanted, units)} at least</td>;
   const { toBuy, waste, layout } = answer.lay;
   return (
     <>
       <td>{formatAmount(toBuy, units)}</td>
       <td>{plain(waste * 100, 0)} %</td>
-      <td>{LAYOUT_WORDS[layout]}</td>
+      <td>
+        <LayThumb lay={answer.lay} pieces={pieces} />
+        {LAID[layout]}
+      </td>
     </>
   );
 }

@@ -39,7 +39,7 @@ export function LayGround({ layout, width, length, oneWay }: LayGroundProps) {
         <g key={x}>
           <rect className="selvedge" x={x === 0 ? 0 : x - SELVEDGE} width={SELVEDGE} height={length} />
           <Line stroke="cut" curves={pathThrough(point(x, 0), point(x, length))} />
-          <Word at={{ x, y: length / 2 }} turn={-90} dy={x === 0 ? -9 : 18} className="word-small">
+          <Word at={{ x, y: length / 2 }} turn={-90} dy={x === 0 ? -9 : 18} className="word-lay-small">
             {lengthwise ? 'both selvedges' : 'selvedge'}
           </Word>
         </g>

@@ -49,12 +49,22 @@ function Item({ item, units }: { readonly item: PictureItem; readonly units: Uni
       return <path className="line-solid" d={polygonText(item.points)} />;
     case 'word':
       return (
-        <text className="sewn-word" x={item.at.x} y={item.at.y} fontSize={item.size} textAnchor={ANCHORS[item.align]}>
+        <text
+          className="sewn-word"
+          x={item.at.x}
+          y={item.at.y}
+          style={{ fontSize: legible(item.size) }}
+          textAnchor={ANCHORS[item.align]}
+        >
           {printPhrase(item.text, units)}
         </text>
       );
   }
 }
+
+/** A picture's words grow with it, but never beyond a heading's size, nor below what can be read. */
+const legible = (size: number): string =>
+  `clamp(calc(10px * var(--unzoomed)), ${size}px, calc(15px * var(--unzoomed)))`;
 
 const ANCHORS = { left: 'start', middle: 'middle', right: 'end' } as const;
 const n = (value: number): string => String(Math.round(value * 100) / 100);
