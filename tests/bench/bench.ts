@@ -8,6 +8,7 @@ import { root } from '../../.house/paths.mjs';
 import { findChromium } from '../../.house/tools.mjs';
 import { benchFont, printLongWork, printPaper, printPdfs, printSheets } from './print-paper';
 import { timeDrafts } from './time-drafts';
+import { timeDrags } from './time-drags';
 import { timeLays } from './time-lays';
 import { timeParallels } from './time-parallels';
 import type { Timing } from './timing';
@@ -23,6 +24,10 @@ const PARTS: Readonly<Record<string, () => void | Promise<void>>> = {
     const inPage = (page: Page) =>
       page.evaluate(([runs, bodies]) => window.timeDrafts?.(runs, bodies) ?? [], [RUNS, BODIES] as const);
     printTimings('Chromium', await inChromium(inPage));
+  },
+  async drags() {
+    printTimings('Frames of a drag, built app in Chromium', await timeDrags(160, 1));
+    printTimings('The same on a processor four times slower', await timeDrags(80, 4));
   },
   lays: () => printTimings('Lays, in Node', timeLays(100)),
   sheets: printSheets,
