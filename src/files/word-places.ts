@@ -36,9 +36,9 @@ const LEAST_CAPITALS = 1.6;
 const STEP = 2;
 /** Sizes tried where a word finds no free place at its own: better small and clear than large and across a line. */
 const SMALLER = [1, 0.8, 0.6, 0.45] as const;
-/** Steps away from a word's own place, near ones first, up to 15 each way. */
-const STEPS: readonly Point[] = Array.from({ length: 31 * 31 }, (_, i) =>
-  point((i % 31) - 15, Math.floor(i / 31) - 15),
+/** Steps away from a word's own place, near ones first: up to 35 each way along the word, 15 across it. */
+const STEPS: readonly Point[] = Array.from({ length: 71 * 31 }, (_, i) =>
+  point((i % 71) - 35, Math.floor(i / 71) - 15),
 ).sort((a, b) => Math.hypot(a.x, a.y) - Math.hypot(b.x, b.y));
 
 /** What stays in sight of a sheet once its neighbours lie on its overlaps. */
