@@ -1,27 +1,21 @@
 import {
   type Curve,
-  chordSlant,
   curveFrom,
   curveMeetsLine,
   curvePoint,
   curveTangent,
   distance,
-  downWith,
-  type Hollow,
-  hollowLine,
   moved,
   type Outline,
   type Point,
   pathEnd,
-  pathReverse,
   pathStart,
   point,
-  type Slant,
-  slantExcess,
   straight,
   unit,
 } from '../plane';
 import { crotchCurve } from './crotch';
+import { inseamLine, sideLine } from './leg-lines';
 import type { Proportions } from './proportions';
 import type { Block, BlockEdge, Dart } from './types';
 
@@ -115,7 +109,12 @@ function blockOf(p: Proportions, f: PartFigures): Block {
   const inseam = partInseam(p, f);
   const [crotchPoint, hem] = [pathStart(inseam), pathEnd(inseam)];
   const crotch = crotchCurve(curveEnd, centreWay, crotchPoint, curveTangent(inseam[0] as Curve, 0), f.outwards);
-  const side = sideLine(p, f, at);
+  const side = sideLine(
+    at(p.side, 0),
+    at(0, p.hipLevel),
+    at(f.crease - f.knee / 2, p.kneeLevel),
+    at(f.crease - f.hem / 2, p.hemLevel),
+  );
   const waist = waistLine(at(p.side, 0), waistCentre, centreWay, f.outwards);
   const edges: Outline<BlockEdge> = [
     { name: 'waist', curves: [waist] },
@@ -134,64 +133,6 @@ function blockOf(p: Proportions, f: PartFigures): Block {
     kneeLevel: p.kneeLevel,
     darts: dartsOn(p, f, waist),
   };
-}
-
-/**
- * Both lines of a fitted block's leg go through its knee in one bend (practice): there they slant between their thigh
- * and their calf, and below the knee they run out to a little past the calf's slant.
- */
-const KNEE_SLANT = 0.3;
-const RUN_OUT = 0.35;
-/** The excess makes the calf start with the slant that the thigh ends with (geometry), the handles are practice. */
-const CALF_HOLLOW: Hollow = { excess: 1 / RUN_OUT, startHandle: 0.22, endHandle: 0.4 };
-/** The inseam's way to the knee is short and steep, so it is hollowed less than a lounge pant's (practice). */
-const THIGH_HOLLOW: Hollow = { excess: 0.25, startHandle: 0.36, endHandle: 0.2 };
-/** Of the thigh's slant over the calf's: the hollow ends at the knee with a slant of its own (geometry). */
-const THIGH_EXCESS = THIGH_HOLLOW.excess * (1 - KNEE_SLANT);
-
-/** How much more a line slants at the knee than its calf does. */
-const kneeBend = (thigh: Slant, calf: Slant): Slant => KNEE_SLANT * (thigh - calf);
-
-/** From the knee down, starting with the bend that the thigh ended with. */
-const calfLine = (knee: Point, hem: Point, bend: Slant): Curve =>
-  hollowLine(knee, hem, chordSlant(knee, hem) - RUN_OUT * bend, CALF_HOLLOW);
-
-/**
- * The steepest slant with which an inseam may leave the crotch point: the crotch curve arrives square to it, and would
- * arrive as a hook (practice; the check's limit is 20°).
- */
-export const STEEPEST_INSEAM = Math.tan((18.5 * Math.PI) / 180);
-
-/**
- * The inseam, hollow all the way down, without a corner at the knee. Where a full thigh stands over a near knee it would
- * leave the crotch too steeply: there knee and hem are let out at the inseam as far as that needs (practice).
- */
-function inseamLine(top: Point, slimKnee: Point, slimHem: Point, outwards: 1 | -1): readonly Curve[] {
-  const calf = chordSlant(slimKnee, slimHem);
-  const letOut = outwards * slantExcess(top, slimKnee, calf, STEEPEST_INSEAM, THIGH_EXCESS);
-  const [knee, hem] = [point(slimKnee.x + letOut, slimKnee.y), point(slimHem.x + letOut, slimHem.y)];
-  const bend = kneeBend(chordSlant(top, knee), calf);
-  return [hollowLine(top, knee, calf + bend, THIGH_HOLLOW), calfLine(knee, hem, bend)];
-}
-
-/** The side's handles, as shares of the chords above and below the hip, and how much more it slants at the waist (practice). */
-const SIDE = { waistSlant: 1.5, atWaist: 0.33, aboveHip: 0.4, belowHip: 0.27, aboveKnee: 0.26 } as const;
-
-/** The side, from the hem up: through the knee in one bend, then upright at the hip, then in to the waist. */
-function sideLine(p: Proportions, f: PartFigures, at: PointAt): readonly Curve[] {
-  const [waist, hip] = [at(p.side, 0), at(0, p.hipLevel)];
-  const knee = at(f.crease - f.knee / 2, p.kneeLevel);
-  const hem = at(f.crease - f.hem / 2, p.hemLevel);
-  const upright = downWith(0);
-  const calf = chordSlant(knee, hem);
-  const bend = kneeBend(chordSlant(hip, knee), calf);
-  const [seat, thigh] = [distance(waist, hip), distance(hip, knee)];
-  const waistWay = downWith(SIDE.waistSlant * chordSlant(waist, hip));
-  return pathReverse([
-    curveFrom(waist, waistWay, SIDE.atWaist * seat, hip, upright, SIDE.aboveHip * seat),
-    curveFrom(hip, upright, SIDE.belowHip * thigh, knee, downWith(calf + bend), SIDE.aboveKnee * thigh),
-    calfLine(knee, hem, bend),
-  ]);
 }
 
 /** The waist edge's handles, as a share of its chord (practice). */

@@ -1,9 +1,9 @@
-export { STEEPEST_INSEAM } from './construct';
 export { blocksCorrected, type CorrectedBlocks, type Corrections, NO_CORRECTIONS } from './corrections';
 export { correctionsWorking } from './corrections-working';
 export { crotchCorner } from './crotch';
 export { crotchLengthOf, type DraftedBlocks, draftBlocks } from './draft';
 export { ANKLE_HEIGHT, LEAST_BACK_RAISE, SMALL_HIP } from './figures';
+export { STEEPEST_INSEAM } from './leg-lines';
 export type { BlockOptions, Proportions } from './proportions';
 export { type BlockLine, type DrawnLines, traceFromLines } from './trace-lines';
 export { BLOCK_EDGES, blocksFromTrace, type CurvePoints, type Pair, type TracedBlock } from './traced';

@@ -19,10 +19,11 @@ import {
   turned,
 } from '../plane';
 import { type Centre, type Centres, centresOf } from './centres';
+import { inseamCut } from './crop';
 import { blockCurves, type JoinedBlocks } from './join';
 import { inseamAtKnee } from './knees';
 import { refuseSunkenWaist } from './lowest-waist';
-import { type Inseams, inseamCut, inseamsOf, pyjamaHem, type Shape, thighLineOf } from './shape';
+import { type Inseams, inseamsOf, pyjamaHem, type Shape, thighLineOf } from './shape';
 import type { Leg, LegHalf } from './types';
 
 /** What is chosen about the leg, in numbers. */

@@ -30,7 +30,7 @@ export function refuseSunkenWaist(joined: JoinedBlocks, straighten: number, rais
   const { front, back } = centresOf(joined, straighten, raiseWaist);
   const part = centreRoom(front) < centreRoom(back) ? 'front' : 'back';
   const most = lowest > -1 ? say`it can’t be lowered` : say`it can be lowered by ${mm(-lowest)} at most`;
-  const phrase = say`lowered by ${mm(-raiseWaist)} the waist edge would sink into the hip line at centre ${part}, where the crotch curve begins; on these blocks ${most}.`;
+  const phrase = say`lowered by ${mm(-raiseWaist)} the waist edge would come nearer than ${mm(wanted)} to the hip line at centre ${part}, or to the crotch curve below it; on these blocks ${most}.`;
   throw new Refusal([{ field: 'leg.raiseWaist', value: raiseWaist, phrase }]);
 }
 
