@@ -54,7 +54,7 @@ beforeAll(() => {
     if (result.ok) rows.push(rowOf(child.id, result.value));
     else refused.push(`${result.problems.map((p) => p.field).join()} ${child.id}`);
   }
-}, 400_000);
+}, 900_000);
 
 function rowOf(id: string, d: Draft): Row {
   const corner = (part: 'front' | 'back'): number => {

@@ -38,7 +38,7 @@ beforeAll(() => {
     if (result.ok) rows.push(rowOf(person, result.value));
     else refused.push(`${person.id}: ${result.problems.map((p) => p.field).join(', ')}`);
   }
-}, 400_000);
+}, 900_000);
 
 function rowOf(person: SurveyBody, d: Draft): Row {
   const m = d.measures;
