@@ -1,0 +1,112 @@
+import { act, cleanup, render, screen } from '@testing-library/react';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import listed from '../../docs/labels.md?raw';
+import { USAGE } from '../../src/command/arguments';
+import { FILE_KINDS } from '../../src/files';
+import { firstWords } from '../../src/files/first-words';
+import { placedDrawings, uprightPlaces } from '../../src/sheets';
+import { useBench } from '../../src/workbench/store/bench';
+import { STATIONS } from '../../src/workbench/store/stations';
+import { Workbench } from '../../src/workbench/Workbench';
+
+const fresh = useBench.getInitialState();
+
+beforeEach(() => useBench.setState(fresh, true));
+afterEach(cleanup);
+
+/** Figures are nobody's label: “Hip 102 cm” is “Hip … cm”. */
+const plainLabel = (text: string): string =>
+  text
+    .replace(/: how\?$/, '')
+    .replace(/[−-]?\d[\d.,⅛¼⅜½⅝¾⅞]*/g, '…')
+    .replace(/\s+/g, ' ')
+    .trim()
+    .toLowerCase();
+
+/** `docs/labels.md`: the first cell of every row. */
+const LISTED = new Set(
+  listed
+    .split('\n')
+    .map((line) => /^\| (.+?) \| (.+) \|$/.exec(line))
+    .flatMap((row) => (row?.[1] && !/^-+$/.test(row[1]) ? [row[1].toLowerCase()] : [])),
+);
+
+/** Has at least one letter: a bare figure or sign is no word. */
+const isWord = (label: string): boolean => /\p{L}{2}/u.test(label);
+const unlisted = (labels: Iterable<string>) =>
+  [...new Set([...labels].map(plainLabel))].filter((label) => isWord(label) && !LISTED.has(label)).toSorted();
+
+const WHERE =
+  'label, legend, button, summary, option, h1, h2, h3, th, dt, caption, kbd, .check-name, .verdict, .drawing .word, [aria-label]';
+
+/** Whatever names something on the screen, part by part. */
+function seen(): readonly string[] {
+  return [...document.querySelectorAll(WHERE)].flatMap((element) => {
+    const named = element.getAttribute('aria-label');
+    if (named !== null) return [named];
+    const words = document.createTreeWalker(element, NodeFilter.SHOW_TEXT);
+    const parts: string[] = [];
+    while (words.nextNode()) parts.push(words.currentNode.textContent ?? '');
+    return parts;
+  });
+}
+
+const goTo = (station: (typeof STATIONS)[number]) => act(() => useBench.getState().goTo(station));
+
+describe('every label stands in docs/labels.md with where it comes from', () => {
+  it('on the screen, at every station', async () => {
+    render(<Workbench />);
+    const labels = new Set<string>();
+    for (const station of STATIONS) {
+      goTo(station);
+      if (station === 'sew') await screen.findByRole('region', { name: 'Step of the sewing' }, { timeout: 20_000 });
+      for (const label of seen()) labels.add(label);
+    }
+    expect(labels.size).toBeGreaterThan(200);
+    expect(unlisted(labels)).toEqual([]);
+  });
+
+  it('on the screen, with every finish of waist and hem', async () => {
+    render(<Workbench />);
+    const labels = new Set<string>();
+    for (const [waist, hem] of [
+      ['drawstringCasing', 'elasticCasing'],
+      ['elasticAndDrawstring', 'drawstringCasing'],
+      ['separateCasing', 'contrastBand'],
+      ['facedCasing', 'facedHem'],
+      ['knitBand', 'ribCuff'],
+    ] as const) {
+      act(() => useBench.getState().choose('waist.finish', waist));
+      act(() => useBench.getState().choose('hem.finish', hem));
+      for (const station of ['edges', 'check'] as const) {
+        goTo(station);
+        for (const label of seen()) labels.add(label);
+      }
+    }
+    expect(unlisted(labels)).toEqual([]);
+  });
+
+  it('on the paper: on the pieces and the first sheet', () => {
+    const { draft } = useBench.getState();
+    const { under: _whose, ...words } = firstWords(draft, new Date(0), '');
+    const titles = [...words.inSquare, ...words.sections].map(({ title }) => title.replace(/^(Body): .*/, '$1'));
+    const rows = words.sections.filter(({ title }) => title === 'Finished measures').flatMap((part) => part.rows ?? []);
+    const onPieces = placedDrawings(draft.printed, uprightPlaces(draft.printed)).flatMap(({ texts }) =>
+      texts.map(({ text }) => text),
+    );
+    const own = [draft.project.name, draft.project.body.label];
+    const labels = [...titles, ...rows.map(({ name }) => name), ...onPieces].filter((text) => !own.includes(text));
+    expect(labels.length).toBeGreaterThan(15);
+    expect(unlisted(labels)).toEqual([]);
+  });
+
+  it('on the command line', () => {
+    const options = USAGE.match(/--(?!silent)[a-z]+/g) ?? [];
+    expect(options.length).toBeGreaterThan(4);
+    expect(unlisted([...options, ...FILE_KINDS])).toEqual([]);
+  });
+
+  it('and one that does not is found', () => {
+    expect(unlisted(['Spread', 'Frobnicate 12 cm'])).toEqual(['frobnicate … cm']);
+  });
+});
