@@ -44,8 +44,14 @@ export function writePrinterTestPdf(project: Project, options: PdfOptions): Uint
   pen.words(`long bar: ${l(along)}`, point(upright - 2.5, top + along / 2), { ...bar, turn: -90 });
 
   let y = level + 2 * END;
+  // On small paper what finds no room stands on a further page.
+  const next = () => {
+    pen.newPage(paper.width, paper.height);
+    y = top;
+  };
   const set = (text: string, pt: number) => {
     for (const line of wrapText(text, left + across - upright - 2 * END, pt, pen.widthOf)) {
+      if (y + lineHeight(pt) > top + along) next();
       pen.words(line, point(upright + 2 * END, baseline(y, pt)), { pt, colour: INK.words });
       y += lineHeight(pt);
     }
@@ -56,12 +62,10 @@ export function writePrinterTestPdf(project: Project, options: PdfOptions): Uint
   const { correctX, correctY } = settings;
   if (correctX !== 1 || correctY !== 1) {
     y += 4;
-    const box = {
-      left: upright + 2 * END,
-      top: y,
-      right: upright + 2 * END + SQUARE * correctX,
-      bottom: y + SQUARE * correctY,
-    };
+    const [width, height] = [SQUARE * correctX, SQUARE * correctY];
+    if (y + height > top + along || upright + 2 * END + width > left + across) next();
+    const from = y === top ? (paper.width - width) / 2 : upright + 2 * END;
+    const box = { left: from, top: y, right: from + width, bottom: y + height };
     pen.frame(box, FINE);
     const words = `100 mm with the correction × ${plain(correctX, 4)}, × ${plain(correctY, 4)}`;
     pen.words(words, point((box.left + box.right) / 2, (box.top + box.bottom) / 2), bar);

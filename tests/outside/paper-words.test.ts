@@ -1,10 +1,11 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Check } from '../../src/check';
 import { writeLargePdf, writePdf } from '../../src/files';
+import { writePrinterTestPdf } from '../../src/files/lazy-pdf';
 import { bodyRows, cutRows } from '../../src/files/words';
 import { mm, say } from '../../src/length';
 import type { Draft } from '../../src/project';
-import { draftWith } from '../files/drafts';
+import { draftWith, projectWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
 import { type OpenPdf, openPdf, type Word } from './paper/render';
 
@@ -179,6 +180,17 @@ describe('the document', () => {
     expect(pdf.text()).toContain('Schlafanzug ½ □ □□');
     pdf.close();
   });
+});
+
+test('the printer’s test page says everything on the smallest paper, on as many pages as it takes', async () => {
+  const paper = { sheet: 'own', ownWidth: 150, ownHeight: 150, correctX: 1.04, correctY: 0.96 };
+  const pdf = openPdf(await writePrinterTestPdf(projectWith({ paper }), { font: printFont(), date: DATE }));
+  const words = Array.from({ length: pdf.pages }, (_, i) => pdf.words(i + 1)).flat();
+  expect(words.map(({ text }) => text).join(' ')).toMatch(/Printer test .* 100 mm with the correction × 1.04, × 0.96/);
+  for (const { text, left, right, top, bottom } of words)
+    expect(left > 8 && right < 142 && top > 8 && bottom < 142, text).toBe(true);
+  expect(pdf.pages).toBe(3);
+  pdf.close();
 });
 
 describe('one large sheet', () => {
