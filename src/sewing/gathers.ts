@@ -6,8 +6,8 @@ import { makeStep } from './make-step';
 import type { Setting, SewingStep } from './step';
 import { PER_METRE, timeOf } from './time';
 
-/** A hair more than a ring reaches is eased in without gathers (practice). */
-const EASED: Mm = 10;
+/** An edge so much longer than its ring is eased in without gathers (practice). */
+const EASED = 1.03;
 
 /** What a knit ring that is sewn on has to do: how far it can be stretched, and how long the edge is it is sewn to. */
 interface Fullness {
@@ -32,7 +32,7 @@ function fullnessAt(g: Garment, at: 'waist' | 'hem'): Fullness | undefined {
 /** How long an edge is when the ring is sewn to it: gathered to what the ring reaches, where it is longer. */
 export function gatheredTo(g: Garment, at: 'waist' | 'hem'): Mm | undefined {
   const fullness = fullnessAt(g, at);
-  return fullness && fullness.edge > fullness.reach + EASED ? fullness.reach : undefined;
+  return fullness && fullness.edge > EASED * fullness.reach ? fullness.reach : undefined;
 }
 
 const LONG_STITCH: Setting = {

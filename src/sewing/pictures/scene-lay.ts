@@ -1,3 +1,4 @@
+import { SELVEDGE } from '../../check';
 import { LAYER_WORDS, LAYOUT_WORDS, type Lay, type Placement, placedPoint } from '../../cloth';
 import { cutCurves, type Piece } from '../../edges';
 import { amount, mm, say } from '../../length';
@@ -28,7 +29,7 @@ export function layPicture(lay: Lay, pieces: readonly Piece[], oneWay: boolean):
     { left: -2 * u, right: width + (oneWay ? 9 : 2) * u, top: -9 * u, bottom: length + (down ? 10 : 6.5) * u },
     [
       ...d.cloth(folded ? 'wrong' : 'right', cloth),
-      ...lay.placements.flatMap((placement) => laidPiece(d, placement, pieces, lay.layout)),
+      ...lay.placements.flatMap((placement) => laidPiece(d, placement, pieces, lay)),
       ...(lengthwise ? [] : [selvedge(d, 0, length, -1)]).flat(),
       ...selvedge(d, width, length, 1, lengthwise ? 'both selvedges' : 'selvedge'),
       ...(folded ? foldItems(d, lengthwise, width, length, oneWay) : []),
@@ -56,7 +57,7 @@ function laidPiece(
   d: Draw,
   placement: Placement,
   pieces: readonly Piece[],
-  layout: Lay['layout'],
+  { layout, table }: Lay,
 ): readonly PictureItem[] {
   const piece = pieces.find((one) => one.name === placement.piece);
   if (!piece) return [];
@@ -73,7 +74,7 @@ function laidPiece(
     ...(layout === 'foldedLengthwise' && placement.layer === 'fold'
       ? []
       : [...d.arrow(upper, lower), ...d.arrow(lower, upper)]),
-    ...nameItems(d, says, boundsOf(points), between(upper, lower, 0.5)),
+    ...nameItems(d, says, boundsOf(points), between(upper, lower, 0.5), table.width),
   ];
 }
 
@@ -83,6 +84,7 @@ function nameItems(
   says: readonly string[],
   { left, right, top, bottom }: ReturnType<typeof boundsOf>,
   grain: Point,
+  width: number,
 ): readonly PictureItem[] {
   const u = d.unit;
   const reach = (textWidth(longest(says), LETTER) + 2.5) * u;
@@ -91,14 +93,19 @@ function nameItems(
     says.map((text, row) => d.word({ x, y: grain.y + 3.6 * row * u }, text, align));
   if (tall && right - grain.x > reach) return at(grain.x + 1.6 * u, 'left');
   if (tall && grain.x - left > reach) return at(grain.x - 1.6 * u, 'right');
-  return [d.word({ x: (left + right) / 2, y: (top + bottom) / 2 + u }, says[0] ?? '', 'middle')];
+  const [name = ''] = says;
+  const y = (top + bottom) / 2 + u;
+  // A strip too narrow for its name has it beside it, on the side with more cloth.
+  if (right - left < textWidth(name, LETTER) * u)
+    return [left < width / 2 ? d.word({ x: right + u, y }, name) : d.word({ x: left - u, y }, name, 'right')];
+  return [d.word({ x: (left + right) / 2, y }, name, 'middle')];
 }
 
 const longest = (words: readonly string[]): string => words.reduce((a, b) => (b.length > a.length ? b : a));
 
 /** A selvedge: a line beside the cloth's edge, and its name above that. */
 function selvedge(d: Draw, x: number, length: number, side: 1 | -1, name = 'selvedge'): readonly PictureItem[] {
-  const inner = x - side * 0.8 * d.unit;
+  const inner = x - side * SELVEDGE;
   return [
     d.line('mark', { x: inner, y: 0 }, { x: inner, y: length }),
     d.word({ x, y: -1.2 * d.unit }, name, side > 0 ? 'right' : 'left'),
