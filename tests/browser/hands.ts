@@ -48,10 +48,7 @@ export async function finger(page: Page): Promise<Hands> {
     const { x, y } = await middleOf(handle);
     await touchAt(touch, 'touchStart', x, y);
     for (let i = 1; i <= 4; i += 1) await touchAt(touch, 'touchMove', x + (dx * i) / 4, y + (dy * i) / 4);
-    await nextFrame(page);
-    await touchAt(touch, 'touchEnd');
-    // What a finger left is told to the page a little later than what it does.
-    await nextFrame(page);
+    await fingerLifted(page, touch);
   };
   return {
     press: (what) => what.tap(),
@@ -125,5 +122,15 @@ export async function middleOf(what: Locator): Promise<{ x: number; y: number }>
 export async function touchAt(touch: CDPSession, type: 'touchStart' | 'touchMove' | 'touchEnd', x = 0, y = 0) {
   await touch.send('Input.dispatchTouchEvent', { type, touchPoints: type === 'touchEnd' ? [] : [{ x, y }] });
 }
+
+/** A finger that rests and is lifted: lifted in a swing, it would make Chromium swallow the next tap, to stop the swing. */
+export async function fingerLifted(page: Page, touch: CDPSession): Promise<void> {
+  await page.waitForTimeout(REST);
+  await touchAt(touch, 'touchEnd');
+  await page.waitForTimeout(REST);
+}
+
+/** Longer than a swing's last moves count, milliseconds. */
+const REST = 150;
 
 const nextFrame = (page: Page) => page.evaluate(() => new Promise((done) => requestAnimationFrame(() => done(0))));

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { middleOf, touchAt } from './hands';
+import { fingerLifted, middleOf, touchAt } from './hands';
 import { launchChromium, type OpenedApp, openApp } from './open-app';
 
 let browser: Browser;
@@ -173,7 +173,7 @@ describe('a button on the drawing', () => {
     await touchAt(touch, 'touchStart', x, y);
     for (let i = 1; i <= 4; i += 1) await touchAt(touch, 'touchMove', x, y - i * 15);
     expect(await place()).toBe(lay);
-    await touchAt(touch, 'touchEnd');
+    await fingerLifted(page, touch);
     expect(lengthIn(await words(handle))).toBeLessThan(said - 50);
     await undo(page).tap();
     // The press follows the tap a little later.
