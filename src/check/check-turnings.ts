@@ -7,6 +7,7 @@ import {
   leftOf,
   moved,
   outlineEdge,
+  TOLERANCE as PLANE,
   type Point,
   pathEnd,
   pathStart,
@@ -34,7 +35,8 @@ export function checkTurnings(subject: Subject): Check {
   const turnings = [...casingTurning(subject), ...hemTurning(subject)];
   if (turnings.length === 0) return NOTHING_TURNED;
   const off = (t: Turning) => Math.abs(t.turned - t.under);
-  const worst = turnings.reduce((a, b) => (off(b) > off(a) ? b : a));
+  // Of two that are alike but for rounding, the upper is named.
+  const worst = turnings.reduce((a, b) => (off(b) > off(a) + PLANE.parallel ? b : a));
   const part = off(worst) / worst.under;
   const good = off(worst) <= MOST && part <= MOST_SHARE;
   return {

@@ -65,8 +65,8 @@ function isFlat(curve: Curve): boolean {
   const [a, b, c, d] = curve;
   // ⅛·max|B″| bounds how far point and chord point of the same parameter lie apart (see flattenCurves).
   const bend = Math.max(
-    Math.hypot(c.x - 2 * b.x + a.x, c.y - 2 * b.y + a.y),
-    Math.hypot(d.x - 2 * c.x + b.x, d.y - 2 * c.y + b.y),
+    size({ x: c.x - 2 * b.x + a.x, y: c.y - 2 * b.y + a.y }),
+    size({ x: d.x - 2 * c.x + b.x, y: d.y - 2 * c.y + b.y }),
   );
   return 0.75 * bend < TOLERANCE.chord / 20;
 }

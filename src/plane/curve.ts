@@ -181,8 +181,12 @@ function quadraticRoots(a: number, b: number, c: number): readonly number[] {
  * and none is counted twice, but where the curve only touches the line.
  */
 export function curveMeetsLine(curve: Curve, on: Point, way: Point): readonly number[] {
-  const height = (t: number) => cross(way, subtract(curvePoint(curve, t), on));
   const [a, b, c, d] = curve.map((p) => cross(way, subtract(p, on))) as [number, number, number, number];
+  // How far beside the line the curve is: a cubic itself, with the heights of the four points.
+  const height = (t: number): number => {
+    const s = 1 - t;
+    return s * s * (s * a + 3 * t * b) + t * t * (3 * s * c + t * d);
+  };
   const cuts = [
     0,
     ...quadraticRoots(d - 3 * c + 3 * b - a, 2 * (c - 2 * b + a), b - a).filter((t) => t > 0 && t < 1),

@@ -1,6 +1,6 @@
 import type { Mm } from '../length';
 import { curveLength, curvePart, curvePoint, curveReverse, curveTangent, curveTimeAt, straight } from './curve';
-import { moved } from './point';
+import { moved, size } from './point';
 import { TOLERANCE } from './tolerances';
 import type { Curve, Edge, Outline, Point } from './types';
 
@@ -89,8 +89,8 @@ export function flattenCurves(path: readonly Curve[], tolerance: Mm = TOLERANCE.
     const bend =
       6 *
       Math.max(
-        Math.hypot(c.x - 2 * b.x + a.x, c.y - 2 * b.y + a.y),
-        Math.hypot(d.x - 2 * c.x + b.x, d.y - 2 * c.y + b.y),
+        size({ x: c.x - 2 * b.x + a.x, y: c.y - 2 * b.y + a.y }),
+        size({ x: d.x - 2 * c.x + b.x, y: d.y - 2 * c.y + b.y }),
       );
     const steps = Math.max(1, Math.ceil(Math.sqrt(bend / (8 * tolerance)) - 1e-9));
     for (let i = 1; i < steps; i += 1) points.push(curvePoint(curve, i / steps));
@@ -152,13 +152,14 @@ export function pathFoot(points: readonly Point[], p: Point): Foot {
     const square = dx * dx + dy * dy;
     const t = square === 0 ? 0 : ((p.x - a.x) * dx + (p.y - a.y) * dy) / square;
     const inside = Math.min(1, Math.max(0, t));
-    const away = Math.hypot(a.x + dx * inside - p.x, a.y + dy * inside - p.y);
+    const [wide, high] = [a.x + dx * inside - p.x, a.y + dy * inside - p.y];
+    const away = wide * wide + high * high;
     if (away < least) {
       least = away;
       end = (i === 1 && t <= 0) || (i === points.length - 1 && t >= 1);
     }
   }
-  return { distance: least, atEnd: end };
+  return { distance: Math.sqrt(least), atEnd: end };
 }
 
 /** Whether a closed polyline has a point within it, by counting what a line to the right crosses. */
