@@ -165,10 +165,10 @@ export function pathFoot(points: readonly Point[], p: Point): Foot {
 /** Whether a closed polyline has a point within it, by counting what a line to the right crosses. */
 export function pointsHold(points: readonly Point[], { x, y }: Point): boolean {
   let inside = false;
-  for (let i = 0; i < points.length; i += 1) {
-    const a = points.at(i - 1) as Point;
-    const b = points[i] as Point;
+  let a = points.at(-1) as Point;
+  for (const b of points) {
     if (a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)) inside = !inside;
+    a = b;
   }
   return inside;
 }
