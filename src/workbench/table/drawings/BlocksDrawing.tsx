@@ -55,8 +55,8 @@ function BlockShape({ block }: { readonly block: Block }) {
       <Line stroke="joined" curves={outlineCurves(edges)} closed />
       <Grainline ends={grainline} />
       <Word
-        // Where the block is widest, so that the word stays inside however small it is drawn.
-        at={{ x: grainline[0].x, y: (5 * crotchLevel + kneeLevel) / 6 }}
+        // Where the block is wide, so that the word stays inside however small it is drawn, and clear of the note above.
+        at={{ x: grainline[0].x, y: (3 * crotchLevel + kneeLevel) / 4 }}
         anchor={part === 'front' ? 'start' : 'end'}
         dx={part === 'front' ? 8 : -8}
         className="word-part"
