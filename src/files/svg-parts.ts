@@ -48,17 +48,20 @@ export const SVG_WORDS = `font-family="DejaVu Sans, sans-serif" text-anchor="mid
 /** One path: straight lines are L, curves are C with the pattern's own cubics. */
 export function svgPath(path: DrawnPath, styleOf: StyleOf): string {
   const { name, stroke, curves, closed } = path;
-  const { width, colour, dash } = styleOf(path);
-  const dashes = dash.length > 0 ? ` stroke-dasharray="${dash.map(figure).join(' ')}"` : '';
-  const look = stroke === 'solid' ? `fill="${colour}"` : `stroke="${colour}" stroke-width="${figure(width)}"${dashes}`;
+  const style = styleOf(path);
+  const look = stroke === 'solid' ? `fill="${style.colour}"` : strokeLook(style);
   return `<path data-name="${escaped(name)}" ${look} d="${pathData(curves, closed)}"/>`;
 }
 
 /** A run of curves under a name of its own, by which it can be found again. */
-export const svgNamedPath = (id: string, { width, colour, dash }: LineStyle, curves: readonly Curve[]): string => {
+export const svgNamedPath = (id: string, style: LineStyle, curves: readonly Curve[]): string =>
+  `<path id="${escaped(id)}" ${strokeLook(style)} d="${pathData(curves, false)}"/>`;
+
+/** The attributes of a line that is drawn in a style. */
+function strokeLook({ width, colour, dash }: LineStyle): string {
   const dashes = dash.length > 0 ? ` stroke-dasharray="${dash.map(figure).join(' ')}"` : '';
-  return `<path id="${escaped(id)}" stroke="${colour}" stroke-width="${figure(width)}"${dashes} d="${pathData(curves, false)}"/>`;
-};
+  return `stroke="${colour}" stroke-width="${figure(width)}"${dashes}`;
+}
 
 /** A word of a piece: the middle of its baseline, as high as its capitals say. */
 export function svgText({ at: place, text, size, turn }: PieceText): string {

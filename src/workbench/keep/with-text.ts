@@ -1,0 +1,21 @@
+import { printPhrase } from '../../length';
+import { LARGEST_FILE, tooLarge } from '../../project';
+import { useBench } from '../store/bench';
+
+/**
+ * Hands the text of a file that was chosen or dropped to what is done with it. A file that is too large or that can't be
+ * read changes nothing and is spoken of.
+ */
+export async function withText(file: File, work: (text: string) => void | Promise<void>): Promise<void> {
+  const refuse = (reason: string) =>
+    useBench.getState().tell({ tone: 'refused', text: `“${file.name}” ${reason} Nothing here was changed.` });
+  if (file.size > LARGEST_FILE) {
+    refuse(printPhrase(tooLarge(file.size), 'cm'));
+    return;
+  }
+  try {
+    await work(await file.text());
+  } catch {
+    refuse('can’t be read.');
+  }
+}
