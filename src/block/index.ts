@@ -6,6 +6,18 @@ export { ANKLE_HEIGHT, LEAST_BACK_RAISE, SMALL_HIP } from './figures';
 export { STEEPEST_INSEAM } from './leg-lines';
 export type { BlockOptions, Proportions } from './proportions';
 export { type BlockLine, type DrawnLines, traceFromLines } from './trace-lines';
+export {
+  type AllowancesOnPaper,
+  type BlockMarks,
+  type EdgePoint,
+  edgeMarks,
+  edgeThroughMarks,
+  LANDMARKS,
+  type Landmark,
+  marksMapped,
+  traceFromMarks,
+  withEdgePoint,
+} from './trace-marks';
 export { BLOCK_EDGES, blocksFromTrace, type CurvePoints, type Pair, type TracedBlock } from './traced';
 export type * from './types';
 export { blockWorking, tracedWorking } from './working';

@@ -13,7 +13,18 @@ export {
   curveTimeAt,
   straight,
 } from './curve';
+export { curvesNear } from './fit';
 export { chordSlant, downWith, type Hollow, hollowLine, hollowLineWithin, type Slant, slantExcess } from './hollow';
+export {
+  type FourSeen,
+  type Homography,
+  homographyAfter,
+  homographyInverse,
+  homographyPoint,
+  homographyThrough,
+} from './homography';
+export { seenError } from './homography-error';
+export { insetOutline } from './inset';
 export { loadPathReader } from './lazy-path-data';
 export { outlineArea, outlineCrossings } from './meetings';
 export { turnBetween } from './parallel';

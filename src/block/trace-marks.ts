@@ -1,0 +1,161 @@
+import { type Mm, type Problem, Refusal, say } from '../length';
+import { type Curve, curvesNear, distance, insetOutline, type Point, straight, turned } from '../plane';
+import { traceFromLines } from './trace-lines';
+import { BLOCK_EDGES, type TracedBlock } from './traced';
+import type { BlockEdge } from './types';
+
+/** The places of a block that are marked on its picture, in the order in which they lie round it. */
+export const LANDMARKS = [
+  'waistSide',
+  'waistCentre',
+  'hipCentre',
+  'crotchTop',
+  'crotchPoint',
+  'knee',
+  'hemInseam',
+  'hemSide',
+  'hipSide',
+  'grainTop',
+  'grainBottom',
+] as const;
+export type Landmark = (typeof LANDMARKS)[number];
+
+/** A point on an edge between its landmarks; the edge has a corner there, or runs through it smoothly. */
+export interface EdgePoint extends Point {
+  readonly corner?: boolean;
+}
+
+/** What is marked of one block: on a picture in pixels, on the paper in millimetres. */
+export interface BlockMarks {
+  readonly landmarks: Readonly<Partial<Record<Landmark, Point>>>;
+  readonly points: Readonly<Partial<Record<BlockEdge, readonly EdgePoint[]>>>;
+}
+
+/** From where to where an edge runs, and the landmark that lies on it. */
+const RUNS: Readonly<Record<BlockEdge, { from: Landmark; by?: Landmark; to: Landmark }>> = {
+  waist: { from: 'waistSide', to: 'waistCentre' },
+  centre: { from: 'waistCentre', to: 'crotchTop' },
+  crotch: { from: 'crotchTop', to: 'crotchPoint' },
+  inseam: { from: 'crotchPoint', by: 'knee', to: 'hemInseam' },
+  hem: { from: 'hemInseam', to: 'hemSide' },
+  side: { from: 'hemSide', by: 'hipSide', to: 'waistSide' },
+};
+
+/**
+ * Marks nearer together than this say the same place twice, millimetres: a click's tremble would turn the line between
+ * them, and swing the edge far out beside them (tolerance).
+ */
+const ONE_PLACE = 8;
+
+/** The points of an edge in their order, landmarks included; undefined until both its ends are marked. */
+export function edgeMarks({ landmarks, points }: BlockMarks, edge: BlockEdge): readonly EdgePoint[] | undefined {
+  const { from, by, to } = RUNS[edge];
+  const [start, end, over] = [landmarks[from], landmarks[to], by && landmarks[by]];
+  if (!start || !end) return undefined;
+  const run = [start, ...(points[edge] ?? []), end];
+  return over ? run.toSpliced(placeFor(run, over), 0, over) : run;
+}
+
+/** Where in a run of points another one lies: where it makes the run longer by least. */
+function placeFor(run: readonly Point[], p: Point): number {
+  const longer = run.slice(1).map((b, i) => {
+    const a = run[i] as Point;
+    return distance(a, p) + distance(p, b) - distance(a, b);
+  });
+  return longer.indexOf(Math.min(...longer)) + 1;
+}
+
+/** The marks with one more point on an edge, between those beside which it lies. */
+export function withEdgePoint(marks: BlockMarks, edge: BlockEdge, p: EdgePoint): BlockMarks {
+  const old = marks.points[edge] ?? [];
+  const [start, end] = [marks.landmarks[RUNS[edge].from], marks.landmarks[RUNS[edge].to]];
+  const at = start && end ? placeFor([start, ...old, end], p) - 1 : old.length;
+  return { ...marks, points: { ...marks.points, [edge]: old.toSpliced(at, 0, p) } };
+}
+
+/**
+ * A smooth edge is drawn as near as this to its marks: half a pencil line and a click's tremble, millimetres (tolerance).
+ * Twice as much would turn the end of a back's crotch curve by 3°.
+ */
+const NEAR_MARKS = 0.5;
+
+/** An edge as a smooth curve along its marks on the paper, millimetres; undefined until both its ends are marked. */
+export function edgeThroughMarks(marks: BlockMarks, edge: BlockEdge): readonly Curve[] | undefined {
+  const run = apartFromEachOther(edgeMarks(marks, edge) ?? [], marks.landmarks[RUNS[edge].by ?? RUNS[edge].from]);
+  if (run.length < 2) return undefined;
+  const cuts = run.flatMap(({ corner }, i) => (corner && i > 0 && i < run.length - 1 ? [i] : []));
+  const ends = [0, ...cuts, run.length - 1];
+  return ends.slice(1).flatMap((to, i) => curvesNear(run.slice(ends[i], to + 1), NEAR_MARKS));
+}
+
+/** A run without the marks that lie on top of others; the ends stay, and what was set on the edge goes before a level on it. */
+function apartFromEachOther(run: readonly EdgePoint[], level: Point | undefined): readonly EdgePoint[] {
+  const [start, end] = [run[0], run.at(-1)];
+  if (!start || !end || distance(start, end) === 0) return [];
+  const inner = run.slice(1, -1);
+  const kept: EdgePoint[] = [];
+  for (const p of [...inner.filter((one) => one !== level), ...inner.filter((one) => one === level)])
+    if ([start, end, ...kept].every((other) => distance(other, p) >= ONE_PLACE)) kept.push(p);
+  return [start, ...inner.filter((p) => kept.includes(p)), end];
+}
+
+/** The same marks somewhere else, e.g. on the paper instead of on its picture. */
+export function marksMapped({ landmarks, points }: BlockMarks, map: (p: Point) => Point): BlockMarks {
+  const each = <K extends string, A, B>(record: Readonly<Partial<Record<K, A>>>, to: (a: A) => B) =>
+    Object.fromEntries(Object.entries(record).map(([key, value]) => [key, to(value as A)])) as Partial<Record<K, B>>;
+  return {
+    landmarks: each(landmarks, map),
+    points: each(points, (run: readonly EdgePoint[]) => run.map((p) => ({ ...p, ...map(p) }))),
+  };
+}
+
+/** How much of what lies on the paper is allowance, edge by edge, millimetres. */
+export type AllowancesOnPaper = Readonly<Partial<Record<BlockEdge, Mm>>>;
+
+/**
+ * A traced block from the places that were marked on its paper: turned until its grainline is upright, its edges drawn
+ * smoothly through their points, the allowances taken off.
+ *
+ * @param part which block; problems name its marks so
+ * @param marks in millimetres on the paper, lying any way round
+ * @throws Refusal naming each landmark that is missing, or the allowances where they are more than the paper holds
+ */
+export function traceFromMarks(
+  part: 'front' | 'back',
+  marks: BlockMarks,
+  allowances: AllowancesOnPaper = {},
+): TracedBlock {
+  const missing = LANDMARKS.filter((name) => !marks.landmarks[name]);
+  const problem = (what: string, phrase: Problem['phrase']): Problem => ({
+    field: `${part}-${what}`,
+    value: undefined,
+    phrase,
+  });
+  if (missing.length > 0) throw new Refusal(missing.map((name) => problem(name, say`must be marked.`)));
+  const upright = uprightMarks(marks);
+  const { grainTop, grainBottom, hipSide, hipCentre, knee } = upright.landmarks as Record<Landmark, Point>;
+  const drawn = BLOCK_EDGES.map((name) => ({ name, curves: edgeThroughMarks(upright, name) ?? [] }));
+  const empty = drawn.filter(({ curves }) => curves.length === 0);
+  if (empty.length > 0) throw new Refusal(empty.map(({ name }) => problem(name, say`is too short to be an edge.`)));
+  const none = BLOCK_EDGES.every((name) => !allowances[name]);
+  const net = none ? drawn : insetOutline(drawn, (name) => allowances[name] ?? 0);
+  if (!net) throw new Refusal([problem('allowances', say`are more than can be taken off this block.`)]);
+  const lines = Object.fromEntries(net.map(({ name, curves }) => [name, [curves]]));
+  return traceFromLines(part, {
+    ...lines,
+    grainline: [[straight(grainTop, grainBottom)]],
+    hip: [[straight(hipSide, hipCentre)]],
+    knee: [[straight(knee, knee)]],
+  });
+}
+
+/** The marks turned until the grainline is upright, its end by the waist above. */
+function uprightMarks(marks: BlockMarks): BlockMarks {
+  const { grainTop, grainBottom, waistSide } = marks.landmarks as Record<Landmark, Point>;
+  const [top, bottom] =
+    distance(grainTop, waistSide) <= distance(grainBottom, waistSide)
+      ? [grainTop, grainBottom]
+      : [grainBottom, grainTop];
+  const angle = Math.atan2(bottom.x - top.x, bottom.y - top.y);
+  return marksMapped(marks, (p) => turned(p, top, angle));
+}
