@@ -21,3 +21,20 @@ test('the run goes through every station’s working, the cloth’s among them, 
   for (let i = 0; i < steps.length; i += 1) useRun.getState().move(-1);
   expect(useRun.getState().pinned).toBe(steps[0]?.id);
 });
+
+test('the run goes on from the open station, and does not leap back to the body where a station has no working', () => {
+  const { move } = useRun.getState();
+  const at = () => useBench.getState().station;
+  useBench.getState().goTo('leg');
+  move(1);
+  useBench.getState().goTo('edges');
+  move(1);
+  expect(useBench.getState().step).toBe(
+    stepsInOrder(useBench.getState().draft).find(({ station }) => station === 'edges')?.id,
+  );
+  useBench.getState().goTo('paper');
+  move(1);
+  expect(at()).toBe('paper');
+  move(-1);
+  expect([at(), useRun.getState().pinned]).toEqual(['cloth', stepsInOrder(useBench.getState().draft).at(-1)?.id]);
+});

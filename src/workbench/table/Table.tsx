@@ -3,6 +3,7 @@ import { useManner } from '../look/manner';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
 import { STATION_NAMES } from '../store/stations';
+import { stepOf } from '../store/working-at';
 import { useRun } from '../working/run';
 import { boxRound } from './bounds';
 import { ChalkLines } from './chalk/ChalkLines';
@@ -53,7 +54,8 @@ export function Table() {
   const draft = useBench((state) => state.draft);
   const units = useBench((state) => state.project.units);
   const stale = useBench(isStale);
-  const running = useRun((state) => state.going);
+  const lit = useBench((state) => (state.step === undefined ? undefined : stepOf(state.draft, state.step)));
+  const running = useRun((state) => state.going) && lit !== undefined;
   const joining = useTable((state) => state.join !== undefined) && station === 'leg';
   const ofStation = useStationDrawing(station);
   const [shown, { Drawing, box, says }] = joining ? JOINING : ofStation;
@@ -91,7 +93,8 @@ export function Table() {
             data-stale={stale || undefined}
             data-station={station}
             data-far={howFar(view.scale)}
-            data-run={running || undefined}
+            // A step that draws nothing, such as taking the measurements, leaves the whole drawing to look at.
+            data-run={(running && lit.lines.length > 0) || undefined}
             style={zoomed}
           >
             <g className="whole">

@@ -1,7 +1,7 @@
 import { create } from 'zustand';
 import type { WorkingStep } from '../../plane';
 import { useBench } from '../store/bench';
-import type { STATIONS } from '../store/stations';
+import { STATIONS, type Station } from '../store/stations';
 import { stepOf, stepsInOrder } from '../store/working-at';
 
 /** The teaching run: the steps of the working in the order of the work, one at a time. */
@@ -21,8 +21,27 @@ export interface Run {
 
 function light(step: WorkingStep): void {
   const { station, goTo } = useBench.getState();
-  if (station !== step.station) goTo(step.station as (typeof STATIONS)[number]);
+  if (station !== step.station) goTo(step.station as Station);
   useBench.getState().light(step.id);
+}
+
+/**
+ * Where a move leads: on from the step that is lit at the open station, or to the first one there. At a station without
+ * working it is the nearest one the way one goes; undefined where there is none that way.
+ */
+function nextStep(
+  steps: readonly WorkingStep[],
+  station: Station,
+  lit: string | undefined,
+  by: number,
+): WorkingStep | undefined {
+  const here = steps.findIndex((one) => one.id === lit && one.station === station);
+  if (here >= 0) return steps[Math.min(steps.length - 1, Math.max(0, here + by))];
+  const first = steps.find((one) => one.station === station);
+  if (first) return first;
+  const place = (one: WorkingStep) => STATIONS.indexOf(one.station as Station);
+  const open = STATIONS.indexOf(station);
+  return by > 0 ? steps.find((one) => place(one) > open) : steps.findLast((one) => place(one) < open);
 }
 
 export const useRun = create<Run>()((set, get) => ({
@@ -32,14 +51,8 @@ export const useRun = create<Run>()((set, get) => ({
   move(by) {
     const { draft, step, station } = useBench.getState();
     const steps = stepsInOrder(draft);
-    const here = steps.findIndex((one) => one.id === (get().pinned ?? step));
-    // A run begins with the first step of the station that is open.
-    const first = Math.max(
-      0,
-      steps.findIndex((one) => one.station === station),
-    );
-    const next = here < 0 ? steps[first] : steps[Math.min(steps.length - 1, Math.max(0, here + by))];
-    if (!next) return;
+    const next = nextStep(steps, station, get().pinned ?? step, by);
+    if (!next) return set({ playing: false });
     light(next);
     set({ going: true, pinned: next.id, playing: get().playing && next !== steps.at(-1) });
   },

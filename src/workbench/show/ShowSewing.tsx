@@ -1,0 +1,23 @@
+import { printPhrase } from '../../length';
+import { stepShown, stepsOf } from '../stations/sew/sewing-run';
+import { useSewingShown } from '../stations/sew/sewing-shown';
+import { useBench } from '../store/bench';
+
+/** The step of the sewing that lies on the table, for a class: its number, its name and what is done. */
+export default function ShowSewing() {
+  const draft = useBench((state) => state.draft);
+  const units = useBench((state) => state.project.units);
+  const step = stepShown(
+    draft,
+    useSewingShown((state) => state.shown),
+  );
+  const steps = stepsOf(draft);
+  return (
+    <>
+      <span className="show-sentence">
+        {steps.indexOf(step) + 1} of {steps.length}: {step.title}.
+      </span>
+      <span className="show-formula">{step.tasks.map((task) => printPhrase(task, units)).join(' ')}</span>
+    </>
+  );
+}
