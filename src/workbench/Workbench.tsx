@@ -1,4 +1,6 @@
 import { type DragEvent, lazy, Suspense, useEffect } from 'react';
+import { Aloud } from './aloud/Aloud';
+import { redoAloud, undoAloud } from './aloud/say-aloud';
 import { Bar } from './bar/Bar';
 import { NoticeStrip } from './bar/NoticeStrip';
 import { Finished } from './finished/Finished';
@@ -44,6 +46,7 @@ export function Workbench() {
       </Suspense>
       {!showing && <Finished />}
       <VerdictNews />
+      <Aloud />
       <Repairs />
     </div>
   );
@@ -60,10 +63,17 @@ function useKeys() {
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent) => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
-      const { undo, redo } = useBench.getState();
       const key = event.key.toLowerCase();
       const action =
-        key === 's' ? saveToFile : key === 'z' ? (event.shiftKey ? redo : undo) : key === 'y' ? redo : undefined;
+        key === 's'
+          ? saveToFile
+          : key === 'z'
+            ? event.shiftKey
+              ? redoAloud
+              : undoAloud
+            : key === 'y'
+              ? redoAloud
+              : undefined;
       if (!action) return;
       event.preventDefault();
       action();

@@ -115,3 +115,34 @@ test('a changed verdict, a sentence beside a field, and the end of a save are sa
   await page.keyboard.press('ArrowRight');
   await expect.poll(() => step.textContent()).not.toBe(first);
 });
+
+test('an undo, a chalk line and a station that opens by itself are said, and no press leaves the focus nowhere', async () => {
+  const page = await open();
+  const said = (words: string) => page.getByRole('status').getByText(words, { exact: true });
+  const press = async (name: string | RegExp, then: string | RegExp) => {
+    await button(page, name).focus();
+    await page.keyboard.press('Enter');
+    const heard = () =>
+      page.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.textContent);
+    await expect.poll(heard, { message: String(name) }).toMatch(then);
+  };
+  await press('no more hints', /^Drawing at Edges/);
+  await press(/more, all good$/, /all good$/);
+  await said('The station Check is open.').waitFor({ state: 'attached' });
+  await press('I wore them: correct what I see', '');
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe('field-fit-flatSeat');
+  await press(/^Keep this outline/, /^Keep this outline/);
+  await said('Kept as chalk line 1.').waitFor({ state: 'attached' });
+  await press('rub out', /^Keep this outline/);
+  await press(/^undo/, /undo/);
+  await said('Undone: After wearing.').waitFor({ state: 'attached' });
+  await press(/^redo/, /undo/);
+  await button(page, 'Leg').click();
+  await press(/Play the join/, 'Pause');
+  await press('Done', /Play the join/);
+  await press('Working', 'Working');
+  await press('Next', 'Next');
+  await press('show the whole drawing', 'Play');
+  await press(/my measurements$/, '');
+  await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('field-body-waistGirth');
+});

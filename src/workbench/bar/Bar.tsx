@@ -5,6 +5,7 @@ import { Switch } from '../fields/Switch';
 import { openFromFile } from '../keep/open';
 import { saveToFile } from '../keep/save';
 import { MannerButtons } from '../look/MannerButtons';
+import { startMeasuring } from '../stations/start-measuring';
 import { useBench } from '../store/bench';
 import { KeptLine } from './KeptLine';
 import { ProjectName } from './ProjectName';
@@ -19,7 +20,7 @@ const UNITS = [
 /** The dark bar: whose pattern, in which unit, back and forth, and the files. */
 export function Bar() {
   const units = useBench((state) => state.project.units);
-  const { showUnits, startFresh } = useBench.getState();
+  const { showUnits } = useBench.getState();
   const file = useRef<HTMLInputElement>(null);
   return (
     <header className="bar">
@@ -32,7 +33,7 @@ export function Bar() {
       <span className="bar-actions">
         <UndoRedo />
         <MannerButtons />
-        <button type="button" className="bar-button bar-main" onClick={startFresh}>
+        <button type="button" className="bar-button bar-main" onClick={startMeasuring}>
           <span className="bar-what">Start with </span>my measurements
         </button>
         <ProjectsButton onOpenFile={() => file.current?.click()} />

@@ -1,3 +1,4 @@
+import { focusOn } from '../aloud/focus-on';
 import { useBench } from '../store/bench';
 
 /** One sentence about a file that was opened, saved or refused; it stays until it is put away or followed by another. */
@@ -22,7 +23,14 @@ export function NoticeStrip() {
                 {notice.remedy.name}
               </button>
             )}
-            <button type="button" className="plain-link" onClick={() => tell(undefined)}>
+            <button
+              type="button"
+              className="plain-link"
+              onClick={() => {
+                tell(undefined);
+                focusOn('.stop[data-open] .stop-name button');
+              }}
+            >
               put away
             </button>
           </span>

@@ -1,16 +1,18 @@
+import { focusOn } from '../aloud/focus-on';
+import { sayAloud } from '../aloud/say-aloud';
 import { type ChalkLine, MOST_LINES, useChalk } from '../table/chalk/chalk';
 import { Differences } from '../table/chalk/Differences';
 
 /** The chalk lines: keep the present outline, name it, see what changed since, rub it out. */
 export function ChalkCards() {
-  const { lines, mark } = useChalk();
+  const lines = useChalk((state) => state.lines);
   return (
     <>
       {lines.map((line) => (
         <ChalkCard key={line.id} line={line} />
       ))}
       {lines.length < MOST_LINES && (
-        <button type="button" className="button chalk-mark" onClick={mark}>
+        <button type="button" className="button chalk-mark" onClick={markAloud}>
           <span>Keep this outline as a chalk line</span>
           {lines.length === 0 && <span className="take-what">then change things, and see both measured</span>}
         </button>
@@ -19,8 +21,22 @@ export function ChalkCards() {
   );
 }
 
+function markAloud(): void {
+  useChalk.getState().mark();
+  const { lines } = useChalk.getState();
+  sayAloud(`Kept as ${lines.at(-1)?.name}.`);
+  // With the last line that there is room for, the button goes.
+  if (lines.length >= MOST_LINES) focusOn('.chalk-card:last-of-type .chalk-name');
+}
+
+function rubAloud({ id, name }: ChalkLine): void {
+  useChalk.getState().rub(id);
+  sayAloud(`Rubbed out: ${name}.`);
+  focusOn('.chalk-mark');
+}
+
 function ChalkCard({ line }: { readonly line: ChalkLine }) {
-  const { rename, show, rub } = useChalk.getState();
+  const { rename, show } = useChalk.getState();
   const { id, name, shown, draft } = line;
   return (
     <div className="chalk-card">
@@ -37,7 +53,7 @@ function ChalkCard({ line }: { readonly line: ChalkLine }) {
         <button type="button" className="plain-link" onClick={() => show(id, !shown)}>
           {shown ? 'hide' : 'show'}
         </button>
-        <button type="button" className="plain-link" onClick={() => rub(id)}>
+        <button type="button" className="plain-link" onClick={() => rubAloud(line)}>
           rub out
         </button>
       </p>

@@ -1,3 +1,4 @@
+import { focusOn } from '../aloud/focus-on';
 import { useManner } from '../look/manner';
 import { HINT_COUNT } from './hint-count';
 
@@ -23,10 +24,13 @@ const HINTS = [
 /** One hint at a time, above the drawing. */
 export default function Hints() {
   const gone = useManner((state) => state.hintsGone);
-  const { putAway } = useManner.getState();
   const at = HINTS.findIndex(({ id }) => !gone.includes(id));
   const hint = HINTS[at];
   if (!hint) return null;
+  const putAway = (ids: readonly string[]) => {
+    useManner.getState().putAway(ids);
+    if (useManner.getState().hintsGone.length >= HINT_COUNT) focusOn('.table-window');
+  };
   return (
     <aside className="hint" data-hint={hint.id} aria-label={`Hint ${at + 1} of ${HINT_COUNT}`}>
       <p className="hint-words">

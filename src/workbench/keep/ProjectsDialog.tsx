@@ -1,5 +1,5 @@
 import { Tabs } from 'radix-ui';
-import { useBench } from '../store/bench';
+import { startMeasuring } from '../stations/start-measuring';
 import { KeptBodies } from './KeptBodies';
 import { KeptProjects } from './KeptProjects';
 import { useKept } from './kept';
@@ -34,8 +34,8 @@ export default function ProjectsDialog({ onClose, onOpenFile }: ProjectsDialogPr
               type="button"
               className="button"
               onClick={() => {
-                useBench.getState().startFresh();
                 onClose();
+                startMeasuring();
               }}
             >
               Start with my measurements

@@ -23,7 +23,8 @@ export function Sheet({ title, about, onClose, children }: SheetProps) {
             className="sheet"
             onCloseAutoFocus={(event) => {
               event.preventDefault();
-              if (opener instanceof HTMLElement) opener.focus();
+              // Unless what was pressed on the sheet has led on to somewhere else.
+              if (opener instanceof HTMLElement && document.activeElement === document.body) opener.focus();
             }}
           >
             <div className="sheet-head">

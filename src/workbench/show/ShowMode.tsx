@@ -1,5 +1,6 @@
-import { useEffect } from 'react';
+import { lazy, Suspense, useEffect } from 'react';
 import { printPhrase } from '../../length';
+import { focusOn } from '../aloud/focus-on';
 import { useManner } from '../look/manner';
 import { useBench } from '../store/bench';
 import { STATION_NAMES, STATIONS } from '../store/stations';
@@ -7,6 +8,8 @@ import { stepsInOrder } from '../store/working-at';
 import { useTable } from '../table/table-state';
 import { usePlaying } from '../working/RunButtons';
 import { useRun } from '../working/run';
+
+const ShowSewing = lazy(() => import('./ShowSewing'));
 
 /** For a class: the drawing, one sentence in large type, and keys. */
 export default function ShowMode() {
@@ -29,6 +32,11 @@ export default function ShowMode() {
         {playing && ' · playing'}
       </h1>
       <p className="show-step" role="status">
+        {station === 'sew' && (
+          <Suspense>
+            <ShowSewing />
+          </Suspense>
+        )}
         {step && !joining && <span className="show-sentence">{printPhrase(step.sentence, units)}</span>}
         {step && !joining && step.formula.length > 0 && (
           <span className="show-formula">{printPhrase(step.formula, units)}</span>
@@ -67,11 +75,19 @@ function leave(): void {
   useRun.getState().end();
   useTable.getState().showJoin(undefined);
   useManner.getState().show(false);
+  focusOn('.bar-show');
+}
+
+/** On or back: through the steps of the sewing where it is shown, and through the working everywhere else. */
+function move(by: 1 | -1): void {
+  if (useBench.getState().station === 'sew')
+    void import('../stations/sew/sewing-run').then((run) => run.moveSewing(by));
+  else useRun.getState().move(by);
 }
 
 const ACTIONS: Readonly<Record<string, () => void>> = {
-  arrowright: () => useRun.getState().move(1),
-  arrowleft: () => useRun.getState().move(-1),
+  arrowright: () => move(1),
+  arrowleft: () => move(-1),
   ' ': () => useRun.getState().play(!useRun.getState().playing),
   w: () => useRun.getState().end(),
   c: () => useManner.getState().wear(useManner.getState().theme === 'chalkboard' ? 'daylight' : 'chalkboard'),
@@ -81,7 +97,10 @@ const ACTIONS: Readonly<Record<string, () => void>> = {
     if (useBench.getState().station !== 'leg') return;
     const { join, playJoin, showJoin } = useTable.getState();
     if (join === undefined) playJoin(true);
-    else showJoin(undefined);
+    else {
+      showJoin(undefined);
+      focusOn('.table-window');
+    }
   },
 };
 

@@ -1,4 +1,6 @@
 import { say } from '../../length';
+import { focusOn } from '../aloud/focus-on';
+import { fieldId } from '../fields/FieldRow';
 import { Group } from '../fields/Group';
 import { QuantityField } from '../fields/QuantityField';
 import { useBench } from '../store/bench';
@@ -26,7 +28,14 @@ export function AfterWearing() {
   const choose = useBench((state) => state.choose);
   if (!fit) {
     return (
-      <button type="button" className="button" onClick={() => choose('fit', NOTHING)}>
+      <button
+        type="button"
+        className="button wearing"
+        onClick={() => {
+          choose('fit', NOTHING);
+          focusOn(`#${fieldId('fit.flatSeat')}`);
+        }}
+      >
         I wore them: correct what I see
       </button>
     );
@@ -37,7 +46,14 @@ export function AfterWearing() {
         <QuantityField key={key} path={`fit.${key}`} quantity={length} help={help} />
       ))}
       <Corrected />
-      <button type="button" className="button" onClick={() => choose('fit', null)}>
+      <button
+        type="button"
+        className="button"
+        onClick={() => {
+          choose('fit', null);
+          focusOn('.wearing');
+        }}
+      >
         Take the corrections back
       </button>
     </Group>

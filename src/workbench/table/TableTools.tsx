@@ -1,6 +1,7 @@
 import { MM_PER_INCH, plain } from '../../length';
 import { Switch } from '../fields/Switch';
 import { useBench } from '../store/bench';
+import { useRun } from '../working/run';
 import { useTable } from './table-state';
 import type { ViewControl } from './use-view';
 
@@ -27,12 +28,16 @@ export function TableTools({ control }: { readonly control: ViewControl }) {
         className="tool"
         aria-expanded={workingShown}
         aria-controls={workingShown ? 'working' : undefined}
-        onClick={() => showWorking(!workingShown)}
+        onClick={() => {
+          showWorking(!workingShown);
+          // A run that nobody sees would leave the drawing pale at every station.
+          if (workingShown) useRun.getState().end();
+        }}
       >
         Working
       </button>
       {station === 'leg' && (
-        <button type="button" className="tool" onClick={() => playJoin(true)}>
+        <button type="button" className="tool tool-join" onClick={() => playJoin(true)}>
           <span aria-hidden="true">▷</span> Play the join
         </button>
       )}

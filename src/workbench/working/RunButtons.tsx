@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import { printPhrase } from '../../length';
+import { focusOn } from '../aloud/focus-on';
 import { useBench } from '../store/bench';
 import { stepOf, stepsInOrder } from '../store/working-at';
 import { useRun } from './run';
@@ -10,25 +11,35 @@ export function RunButtons() {
   const pinned = useRun((state) => state.pinned);
   const draft = useBench((state) => state.draft);
   const steps = stepsInOrder(draft);
-  const here = steps.findIndex((step) => step.id === pinned);
+  const station = useBench((state) => state.station);
+  const here = steps.findIndex((step) => step.id === pinned && step.station === station);
   const { move, play, end } = useRun.getState();
+  const whole = () => {
+    end();
+    focusOn('.run-play');
+  };
   usePlaying();
   return (
     <p className="run">
-      <button type="button" className="tool" disabled={here <= 0} onClick={() => move(-1)}>
+      <button type="button" className="tool" aria-disabled={here <= 0} onClick={() => move(-1)}>
         Back
       </button>
-      <button type="button" className="tool" disabled={here >= 0 && here === steps.length - 1} onClick={() => move(1)}>
+      <button
+        type="button"
+        className="tool"
+        aria-disabled={here >= 0 && here === steps.length - 1}
+        onClick={() => move(1)}
+      >
         Next
       </button>
-      <button type="button" className="tool" aria-pressed={playing} onClick={() => play(!playing)}>
+      <button type="button" className="tool run-play" aria-pressed={playing} onClick={() => play(!playing)}>
         {playing ? 'Pause' : 'Play'}
       </button>
       <span className="quiet" role="status">
         {here < 0 ? 'Step by step, from the body on' : `Step ${here + 1} of ${steps.length}`}
       </span>
       {going && (
-        <button type="button" className="plain-link" onClick={end}>
+        <button type="button" className="plain-link" onClick={whole}>
           show the whole drawing
         </button>
       )}

@@ -1,5 +1,6 @@
 import { useEffect, useLayoutEffect, useRef } from 'react';
 import { printPhrase } from '../../../length';
+import { focusOn } from '../../aloud/focus-on';
 import { useBench } from '../../store/bench';
 import { motionWelcome } from '../LitLines';
 import { JOIN_END, useTable } from '../table-state';
@@ -26,6 +27,13 @@ export default function JoinPlayer() {
   const { showJoin, playJoin } = useTable.getState();
   usePlayedJoin(playing);
   const element = useRef<HTMLElement>(null);
+  const pause = useRef<HTMLButtonElement>(null);
+  // The button that asked for it is gone; and where it stood, or the table under a class’s eyes, gets the focus back.
+  useEffect(() => pause.current?.focus({ preventScroll: true }), []);
+  const put = () => {
+    showJoin(undefined);
+    focusOn('.tool-join', '.table-window');
+  };
   useLayoutEffect(() => {
     const player = element.current;
     if (!player || typeof ResizeObserver === 'undefined') return;
@@ -37,7 +45,7 @@ export default function JoinPlayer() {
     <section className="player" aria-label="The join" ref={element}>
       <p className="player-words">{sentence && printPhrase(sentence, units)}</p>
       <div className="player-row">
-        <button type="button" className="tool" aria-pressed={playing} onClick={() => playJoin(!playing)}>
+        <button ref={pause} type="button" className="tool" aria-pressed={playing} onClick={() => playJoin(!playing)}>
           {playing ? 'Pause' : 'Play'}
         </button>
         <div className="player-way">
@@ -57,7 +65,7 @@ export default function JoinPlayer() {
             ))}
           </span>
         </div>
-        <button type="button" className="tool" onClick={() => showJoin(undefined)}>
+        <button type="button" className="tool" onClick={put}>
           Done
         </button>
       </div>
