@@ -59,9 +59,11 @@ export interface Draft {
   /** What is cut or bought to length beside the cloth. */
   readonly notions: Notions;
   readonly measures: Measures;
+  /** Run when they are first asked for: a drawing follows the hand before it is judged. */
   readonly checks: readonly Check[];
   readonly cautions: readonly Caution[];
   /** Laid when they are first asked for: the dearest part, and a drag has no use for it. */
   readonly sheets: SheetPlan;
+  /** Told when it is first asked for. */
   readonly working: readonly WorkingStep[];
 }

@@ -48,22 +48,23 @@ function drafted(project: Project, watch: StageWatch): Draft {
 
   const notions = notionsOf(leg, finished, choices, body);
   const measures = measuresOf({ blocks: drafted.blocks, leg, finished, notions, heights, opening, needed });
-  const checks = runChecks({
-    body,
-    cloth: project.cloth,
-    blocks: drafted.blocks,
-    traced: project.block.source === 'traced',
-    corrections: project.fit ?? NO_CORRECTIONS,
-    joined,
-    leg,
-    choices: legChoices,
-    finished,
-    waist: project.waist,
-    hem: project.hem,
-    opening,
-    elasticLength: notions.elasticLength ?? notions.bandLength,
-  });
-  watch('checks');
+  const checks = once(() =>
+    runChecks({
+      body,
+      cloth: project.cloth,
+      blocks: drafted.blocks,
+      traced: project.block.source === 'traced',
+      corrections: project.fit ?? NO_CORRECTIONS,
+      joined,
+      leg,
+      choices: legChoices,
+      finished,
+      waist: project.waist,
+      hem: project.hem,
+      opening,
+      elasticLength: notions.elasticLength ?? notions.bandLength,
+    }),
+  );
 
   const pieces = [finished.piece, ...otherPieces(leg, finished, choices, body)];
   const printed = printedPieces(project, pieces, (allowances) => {
@@ -75,8 +76,9 @@ function drafted(project: Project, watch: StageWatch): Draft {
   paperWays(project.paper);
   const sheets = once(() => tilePieces(printed, project.paper));
 
-  const working = workingOf({ project, body, drafted, joined, leg, legChoices, finished, choices, notions, measures });
-  watch('working');
+  const working = once(() =>
+    workingOf({ project, body, drafted, joined, leg, legChoices, finished, choices, notions, measures }),
+  );
   const cautions = cautionsOf(project, body, finished, notions, opening);
   return {
     project,
@@ -90,12 +92,16 @@ function drafted(project: Project, watch: StageWatch): Draft {
     printed,
     notions,
     measures,
-    checks,
+    get checks() {
+      return checks();
+    },
     cautions,
     get sheets() {
       return sheets();
     },
-    working,
+    get working() {
+      return working();
+    },
   };
 }
 

@@ -12,7 +12,8 @@ import { saveToFile } from './keep/save';
 import { useManner } from './look/manner';
 import { useMannerOnPage } from './look/use-manner-on-page';
 import { Path } from './path/Path';
-import { useBench } from './store/bench';
+import { BenchShown, useBench } from './store/bench';
+import { beside } from './table/beside';
 import { Table } from './table/Table';
 
 const Hints = lazy(() => import('./hints/Hints'));
@@ -38,14 +39,16 @@ export function Workbench() {
     >
       {!showing && <Bar />}
       {!showing && <NoticeStrip />}
-      {!showing && <Path />}
+      <BenchShown value={beside}>{!showing && <Path />}</BenchShown>
       <Table />
-      <Suspense>
-        {showing ? <ShowMode /> : workingShown && <Working />}
-        {hinted && !showing && <Hints />}
-      </Suspense>
-      {!showing && <Finished />}
-      <VerdictNews />
+      <BenchShown value={beside}>
+        <Suspense>
+          {showing ? <ShowMode /> : workingShown && <Working />}
+          {hinted && !showing && <Hints />}
+        </Suspense>
+        {!showing && <Finished />}
+        <VerdictNews />
+      </BenchShown>
       <Aloud />
       <Repairs />
     </div>

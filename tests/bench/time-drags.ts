@@ -33,7 +33,8 @@ interface Task {
 
 /**
  * How long a frame takes while a yellow button is drawn over the built app's table: drafting, drawing anew, layout and
- * paint together, on the page's main thread.
+ * paint together, on the page's main thread. The panels beside the table follow when the frame is on the screen; the
+ * second line of a button is both together, all that the main thread does from one frame to the next.
  *
  * @param frames for each button
  * @param slowdown how many times slower than this computer the page's own would be
@@ -59,7 +60,7 @@ export async function timeDrags(frames: number, slowdown: number): Promise<reado
       for (const [station, name, dx, dy] of HANDLES) {
         await page.getByRole('button', { name: station, exact: true }).click();
         const times = await frameTimes(browser, page, () => drag(page, name, dx, dy, frames));
-        timings.push(timing(`${station}: ${name}`, times));
+        timings.push(timing(`${station}: ${name}`, times.frames), timing('  and the panels after it', times.together));
       }
       return timings;
     } finally {
@@ -85,16 +86,30 @@ async function drag(page: Page, name: string, dx: number, dy: number, frames: nu
   await page.mouse.up();
 }
 
-/** The frames in which the page had something to draw, milliseconds of its main thread. */
-async function frameTimes(browser: Browser, page: Page, doing: () => Promise<void>): Promise<readonly number[]> {
+/** Of the frames in which the page had something to draw, and of those with all until the next one: milliseconds. */
+interface FrameTimes {
+  readonly frames: readonly number[];
+  readonly together: readonly number[];
+}
+
+async function frameTimes(browser: Browser, page: Page, doing: () => Promise<void>): Promise<FrameTimes> {
   await browser.startTracing(page, { categories: ['toplevel', 'devtools.timeline'] });
   await doing();
   const { traceEvents }: { traceEvents: readonly Task[] } = JSON.parse((await browser.stopTracing()).toString());
-  const frames = traceEvents.filter(({ name }) => name === 'FireAnimationFrame');
-  const main = frames[0]?.tid;
+  const drawn = traceEvents.filter(({ name }) => name === 'FireAnimationFrame');
+  const main = drawn[0]?.tid;
   const within = (task: Task, at: number) => task.ts <= at && at <= task.ts + (task.dur ?? 0);
-  return traceEvents
-    .filter(({ name, tid, dur }) => tid === main && dur !== undefined && name.endsWith('RunTask'))
-    .filter((task) => frames.some(({ ts }) => within(task, ts)))
-    .map(({ dur = 0, tdur }) => (tdur ?? dur) / 1000);
+  const time = ({ dur = 0, tdur }: Task) => (tdur ?? dur) / 1000;
+  const frames: number[] = [];
+  const together: number[] = [];
+  const tasks = traceEvents.filter(
+    ({ name, tid, dur }) => tid === main && dur !== undefined && name.endsWith('RunTask'),
+  );
+  for (const task of tasks.toSorted((a, b) => a.ts - b.ts)) {
+    if (drawn.some(({ ts }) => within(task, ts))) {
+      frames.push(time(task));
+      together.push(time(task));
+    } else if (together.length > 0) together[together.length - 1] = (together.at(-1) ?? 0) + time(task);
+  }
+  return { frames, together };
 }

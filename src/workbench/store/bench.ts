@@ -1,4 +1,5 @@
-import { create } from 'zustand';
+import { createContext, useContext } from 'react';
+import { createStore, type StoreApi, useStore } from 'zustand';
 import { draft, exampleProject, valueAt } from '../../project';
 import { chosen, opened, redrawn, remedied, startedFresh, travelled, typed, without } from './changes';
 import { noHistory, stepBack, stepForward } from './history';
@@ -15,7 +16,7 @@ function start(): Pick<BenchState, 'project' | 'draft'> {
 }
 
 /** The whole workbench: an immutable project, what was typed, and everything that is derived from them. */
-export const useBench = create<Bench>()((set, get) => ({
+const bench = createStore<Bench>()((set, get) => ({
   ...start(),
   id: newId(),
   before: undefined,
@@ -67,3 +68,12 @@ export const useBench = create<Bench>()((set, get) => ({
   startFresh: () => set(startedFresh),
   tell: (notice) => set({ notice }),
 }));
+
+/** Which workbench a part of the screen shows: the one that is worked on, or where it says so one that follows it. */
+export const BenchShown = createContext<StoreApi<Bench>>(bench);
+
+/** What a component shows of the workbench, and, as `useBench.getState` and so on, the workbench that is worked on. */
+export const useBench = Object.assign(
+  <Shown>(selector: (state: Bench) => Shown): Shown => useStore(useContext(BenchShown), selector),
+  bench,
+);

@@ -1,5 +1,5 @@
 import type { Check } from '../../check';
-import { printPhrase, type Result, say } from '../../length';
+import { type Problem, printPhrase, type Result, say } from '../../length';
 import {
   applyRemedy,
   type Draft,
@@ -30,15 +30,19 @@ export function redrawn(project: Project): Change {
   return result.ok ? { project, draft: result.value, problems: [] } : { project, problems: result.problems };
 }
 
-/** A fault of the program must not swallow what someone types: it is logged, and said as a problem like any other. */
 function draftSafely(project: Project): Result<Draft> {
   try {
     return draft(project);
   } catch (fault) {
-    console.error(fault);
-    const phrase = say`These numbers can’t be drawn together; the last change was one too many.`;
-    return { ok: false, problems: [{ field: 'project', value: undefined, phrase }] };
+    return { ok: false, problems: undrawable(fault) };
   }
+}
+
+/** A fault of the program must not swallow what someone types: it is logged, and said as a problem like any other. */
+export function undrawable(fault: unknown): readonly Problem[] {
+  console.error(fault);
+  const phrase = say`These numbers can’t be drawn together; the last change was one too many.`;
+  return [{ field: 'project', value: undefined, phrase }];
 }
 
 /** The state after a change of the project; what goes on under the same key is one change to undo. */

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { Units } from '../../length';
 import { type RulerMark, rulerMarks } from './ruler-marks';
 import type { Size, View } from './view';
@@ -12,7 +13,7 @@ export interface RulersProps {
 }
 
 /** The grid on the paper, under everything. */
-export function Grid({ view, size, units }: RulersProps) {
+export const Grid = memo(function Grid({ view, size, units }: RulersProps) {
   const across = rulerMarks(view.left, view.scale, size.width, units).filter((mark) => mark.main);
   const down = rulerMarks(view.top, view.scale, size.height, units).filter((mark) => mark.main);
   const text = [
@@ -20,10 +21,10 @@ export function Grid({ view, size, units }: RulersProps) {
     ...down.map((mark) => `M0 ${half(mark.at)}H${size.width}`),
   ];
   return <path className="grid-lines" d={text.join('')} />;
-}
+});
 
 /** Rulers along the top and the left, in the chosen unit, over everything. */
-export function Rulers({ view, size, units }: RulersProps) {
+export const Rulers = memo(function Rulers({ view, size, units }: RulersProps) {
   const across = rulerMarks(view.left, view.scale, size.width, units).filter((mark) => mark.at > RULER);
   const down = rulerMarks(view.top, view.scale, size.height, units).filter((mark) => mark.at > RULER);
   return (
@@ -56,7 +57,7 @@ export function Rulers({ view, size, units }: RulersProps) {
       </text>
     </g>
   );
-}
+});
 
 const tick = (mark: RulerMark): number => (mark.text !== '' || mark.main ? 9 : 4);
 

@@ -65,7 +65,7 @@ export function Table() {
   const [wideRoom, narrowRoom] = station === 'sew' ? [PICTURE_ROOM, PICTURE_NARROW_ROOM] : [WIDE_ROOM, NARROW_ROOM];
   const around = narrow ? narrowRoom : wideRoom;
   const room = joining ? { ...around, bottom: player + ABOVE_PLAYER } : around;
-  const control = useView(shown, box(draft), size, room, held);
+  const control = useView(shown, () => box(draft), size, room, held);
   const { view } = control;
   const pointers = usePointers(element, control);
   const zoomed = {

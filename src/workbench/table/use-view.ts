@@ -1,4 +1,4 @@
-import { useCallback, useState } from 'react';
+import { useCallback, useMemo, useState } from 'react';
 import type { Point } from '../../plane';
 import type { Box } from '../../sheets';
 import { fitView, panView, type Room, type Size, type View, zoomView } from './view';
@@ -22,17 +22,18 @@ interface Frame {
  * so that the change is seen as a change; only one that outgrows its frame, or shrinks far into it, is fitted anew.
  *
  * @param name what is shown: another name is fitted anew
- * @param box what there is to see
+ * @param box what there is to see, asked for only where the view may change
  * @param still whether the paper must not move, because something on it is held
  */
-export function useView(name: string, box: Box, size: Size, room: Room, still = false): ViewControl {
-  const [frame, setFrame] = useState<Frame>({ name, box, own: undefined });
+export function useView(name: string, box: () => Box, size: Size, room: Room, still = false): ViewControl {
+  const [frame, setFrame] = useState<Frame>(() => ({ name, box: box(), own: undefined }));
   let present = frame;
-  if (frame.name !== name || (!frame.own && !still && leaves(box, frame.box))) {
-    present = { name, box, own: undefined };
+  if (frame.name !== name || (!frame.own && !still && leaves(box(), frame.box))) {
+    present = { name, box: box(), own: undefined };
     setFrame(present);
   }
-  const view = present.own ?? fitView(present.box, size, room);
+  const fitted = useMemo(() => fitView(present.box, size, room), [present.box, size, room]);
+  const view = present.own ?? fitted;
   const move = useCallback(
     (change: (view: View) => View) =>
       setFrame((old) => ({ ...old, own: change(old.own ?? fitView(old.box, size, room)) })),
@@ -40,7 +41,7 @@ export function useView(name: string, box: Box, size: Size, room: Room, still = 
   );
   return {
     view,
-    showAll: () => setFrame({ name, box, own: undefined }),
+    showAll: () => setFrame({ name, box: box(), own: undefined }),
     pan: useCallback((dx, dy) => move((old) => panView(old, dx, dy)), [move]),
     zoom: useCallback(
       (factor, about) => move((old) => zoomView(old, factor, about ?? { x: size.width / 2, y: size.height / 2 })),

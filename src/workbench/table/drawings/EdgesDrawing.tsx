@@ -35,7 +35,7 @@ function FoldWords({ piece, draft }: DrawingProps & { readonly piece: Piece }) {
   return piece.folds.flatMap((fold) =>
     (words[fold.name] ?? []).map((text, row) => (
       <Word
-        key={text}
+        key={`${fold.name} ${row === 0 ? 'depth' : 'holds'}`}
         at={frontEnd(fold)}
         anchor="start"
         dx={22}

@@ -32,8 +32,9 @@ export function FinishedLeg({ piece, turnings = [] }: FinishedLegProps) {
       <path className="piece-ground" d={shown} />
       <g clipPath={`url(#${id})`}>
         {piece.name === 'leg' && <HalfTints outline={pathText(outlineCurves(piece.stitchLine), true)} />}
-        {lines.map((path) => (
-          <Line key={`${path.name}${pathText(path.curves)}`} stroke={path.stroke} curves={path.curves} />
+        {lines.map((path, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: in a drag the same lines in the same order, each a little moved
+          <Line key={i} stroke={path.stroke} curves={path.curves} />
         ))}
       </g>
       {turnings.map((turning) => (

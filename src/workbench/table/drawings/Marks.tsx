@@ -15,7 +15,8 @@ export function FoldTriangles({ fold }: { readonly fold: readonly Curve[] }) {
     const place = (length * (i + 0.5)) / count;
     const { at, way } = pathAt(fold, place);
     return (
-      <g key={place} style={fixedAt(at)}>
+      // biome-ignore lint/suspicious/noArrayIndexKey: the same triangle a little farther along, and no new one
+      <g key={i} style={fixedAt(at)}>
         <path className="fold-triangle" d="M-4 0L0 -6L4 0Z" transform={`rotate(${degrees(way)})`} />
       </g>
     );

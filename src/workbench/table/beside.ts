@@ -1,0 +1,33 @@
+import { createStore } from 'zustand';
+import { useBench } from '../store/bench';
+import { undrawable } from '../store/changes';
+import type { Bench } from '../store/state';
+import { useTable } from './table-state';
+
+/**
+ * The workbench as the panels beside the table show it. It is the one that is worked on, but while a button on the
+ * drawing is held: then the drawing comes first, and what is said of it, the checks above all, as soon as the frame is
+ * on the screen. Checks and working, which are found when they are first asked for, are asked for here, so that a fault
+ * of theirs becomes a problem of the change like any other and leaves the last good drawing where it is.
+ */
+export const beside = createStore<Bench>()(() => useBench.getState());
+
+let waiting: ReturnType<typeof setTimeout> | undefined;
+
+useBench.subscribe(() => {
+  if (useTable.getState().held === undefined) follow();
+  else waiting ??= setTimeout(follow);
+});
+
+function follow(): void {
+  clearTimeout(waiting);
+  waiting = undefined;
+  const { draft } = useBench.getState();
+  const last = beside.getState().draft;
+  try {
+    void [draft.checks, draft.working];
+  } catch (fault) {
+    useBench.setState({ draft: last, problems: undrawable(fault) });
+  }
+  beside.setState(useBench.getState(), true);
+}
