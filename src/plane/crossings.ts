@@ -1,5 +1,6 @@
+import { boxesApart, type ControlBox, controlBox } from './control-box';
 import { curveIsStraight, curvePoint, curveSplit, curveVelocity } from './curve';
-import { add, cross, distance, dot, scale, size, subtract } from './point';
+import { add, cross, distance, dot, scale, size, subtract, unit } from './point';
 import { TOLERANCE } from './tolerances';
 import type { Curve, Point } from './types';
 
@@ -13,6 +14,7 @@ export interface Crossing {
 /** A part of a curve with the parameters at its ends. */
 interface Part {
   readonly curve: Curve;
+  readonly box: ControlBox;
   readonly from: number;
   readonly to: number;
   readonly flat: boolean;
@@ -30,11 +32,13 @@ const MOST_LOOKS = 4000;
  * points, not all.
  */
 export function curveCrossings(first: Curve, second: Curve): readonly Crossing[] {
+  const joint = runOn(first, second);
+  if (joint) return [joint];
   const found: Crossing[] = [];
-  const open: (readonly [Part, Part])[] = [[wholeOf(first), wholeOf(second)]];
+  const open: (readonly [Part, Part])[] = [[part(first, 0, 1), part(second, 0, 1)]];
   for (let looks = 0; open.length > 0 && looks < MOST_LOOKS; looks += 1) {
     const [p, q] = open.pop() as readonly [Part, Part];
-    if (apart(p.curve, q.curve)) continue;
+    if (boxesApart(p.box, q.box, TOLERANCE.samePoint)) continue;
     if (p.flat && q.flat) {
       const crossing = onCurves(first, second, p, q);
       if (crossing && found.every((other) => distance(other.at, crossing.at) > TOLERANCE.samePoint))
@@ -48,15 +52,48 @@ export function curveCrossings(first: Curve, second: Curve): readonly Crossing[]
   return found.sort((a, b) => a.t - b.t);
 }
 
-const wholeOf = (curve: Curve): Part => ({ curve, from: 0, to: 1, flat: isFlat(curve) });
+/**
+ * The only meeting of two curves that share an end and from there part for good: both keep travelling forwards along one
+ * direction, the first to the shared end and the second from it. Most neighbours on an outline do.
+ */
+function runOn(first: Curve, second: Curve): Crossing | undefined {
+  for (const t of [1, 0] as const)
+    for (const u of [0, 1] as const) {
+      const at = first[t === 1 ? 3 : 0];
+      const other = second[u === 1 ? 3 : 0];
+      if (at.x !== other.x || at.y !== other.y) continue;
+      const coming = unit(subtract(at, first[t === 1 ? 0 : 3]));
+      const going = unit(subtract(second[u === 1 ? 0 : 3], at));
+      const way = add(coming, going);
+      if (travels(first, way, t === 1 ? 1 : -1) && travels(second, way, u === 0 ? 1 : -1)) return { at, t, u };
+    }
+  return undefined;
+}
+
+/** Whether a curve never stops travelling along a direction, forwards (1) or backwards (−1): each leg of its control polygon does. */
+function travels([a, b, c, d]: Curve, way: Point, sense: 1 | -1): boolean {
+  const x = sense * way.x;
+  const y = sense * way.y;
+  const [first, second, third] = [
+    (b.x - a.x) * x + (b.y - a.y) * y,
+    (c.x - b.x) * x + (c.y - b.y) * y,
+    (d.x - c.x) * x + (d.y - c.y) * y,
+  ] as const;
+  return first >= 0 && second >= 0 && third >= 0 && first + second + third > TOLERANCE.samePoint;
+}
+
+const part = (curve: Curve, from: number, to: number): Part => ({
+  curve,
+  box: controlBox(curve),
+  from,
+  to,
+  flat: isFlat(curve),
+});
 
 function halves({ curve, from, to }: Part): readonly [Part, Part] {
   const middle = (from + to) / 2;
   const [a, b] = curveSplit(curve, 0.5);
-  return [
-    { curve: a, from, to: middle, flat: isFlat(a) },
-    { curve: b, from: middle, to, flat: isFlat(b) },
-  ];
+  return [part(a, from, middle), part(b, middle, to)];
 }
 
 /** Straight, or so nearly that its chord, travelled evenly, leaves it by less than a twentieth of the chord tolerance. */
@@ -69,17 +106,6 @@ function isFlat(curve: Curve): boolean {
     size({ x: d.x - 2 * c.x + b.x, y: d.y - 2 * c.y + b.y }),
   );
   return 0.75 * bend < TOLERANCE.chord / 20;
-}
-
-/** Whether the boxes round two curves' control points stand apart. */
-function apart(p: Curve, q: Curve): boolean {
-  const reach = TOLERANCE.samePoint;
-  return (
-    Math.max(p[0].x, p[1].x, p[2].x, p[3].x) + reach < Math.min(q[0].x, q[1].x, q[2].x, q[3].x) ||
-    Math.max(q[0].x, q[1].x, q[2].x, q[3].x) + reach < Math.min(p[0].x, p[1].x, p[2].x, p[3].x) ||
-    Math.max(p[0].y, p[1].y, p[2].y, p[3].y) + reach < Math.min(q[0].y, q[1].y, q[2].y, q[3].y) ||
-    Math.max(q[0].y, q[1].y, q[2].y, q[3].y) + reach < Math.min(p[0].y, p[1].y, p[2].y, p[3].y)
-  );
 }
 
 /** The crossing of two nearly straight parts, on the curves themselves; undefined where they only pass near. */

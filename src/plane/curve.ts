@@ -1,5 +1,5 @@
 import type { Mm } from '../length';
-import { add, between, cross, distance, dot, point, scale, size, subtract, unit } from './point';
+import { add, between, cross, distance, dot, scale, size, subtract, unit } from './point';
 import { TOLERANCE } from './tolerances';
 import type { Curve, Point } from './types';
 
@@ -152,17 +152,25 @@ export function curveBounds(curve: Curve): {
   readonly right: Mm;
   readonly bottom: Mm;
 } {
-  const xs = extremes(curve.map((p) => p.x) as [number, number, number, number]);
-  const ys = extremes(curve.map((p) => p.y) as [number, number, number, number]);
-  return { left: xs[0], right: xs[1], top: ys[0], bottom: ys[1] };
+  const [a, b, c, d] = curve;
+  const [left, right] = extremes(a.x, b.x, c.x, d.x);
+  const [top, bottom] = extremes(a.y, b.y, c.y, d.y);
+  return { left, top, right, bottom };
 }
 
-function extremes([a, b, c, d]: readonly [number, number, number, number]): readonly [number, number] {
-  const values = [a, d];
+function extremes(a: number, b: number, c: number, d: number): readonly [number, number] {
+  let least = Math.min(a, d);
+  let most = Math.max(a, d);
+  // Between its ends a cubic passes them only where a handle does.
+  if (b >= least && b <= most && c >= least && c <= most) return [least, most];
   for (const t of quadraticRoots(d - 3 * c + 3 * b - a, 2 * (c - 2 * b + a), b - a)) {
-    if (t > 0 && t < 1) values.push(curvePoint([point(a, 0), point(b, 0), point(c, 0), point(d, 0)], t).x);
+    if (t <= 0 || t >= 1) continue;
+    const s = 1 - t;
+    const value = s * s * s * a + 3 * s * s * t * b + 3 * s * t * t * c + t * t * t * d;
+    least = Math.min(least, value);
+    most = Math.max(most, value);
   }
-  return [Math.min(...values), Math.max(...values)];
+  return [least, most];
 }
 
 /** Real roots of a·t² + b·t + c. */

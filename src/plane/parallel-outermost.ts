@@ -1,11 +1,13 @@
+import type { Mm } from '../length';
+import { boxesApart, type ControlBox, controlBox } from './control-box';
+import { curveCrossings } from './crossings';
 import { curveBounds, curveIsStraight, curvePart, curvePoint, curveTangent, straight } from './curve';
-import { pathMeetings } from './meetings';
 import { turnBetween } from './parallel';
 import type { Strand } from './parallel-corners';
 import { distance, dot, leftOf, moved, size, subtract } from './point';
 import { TOLERANCE } from './tolerances';
 import type { Curve, Point } from './types';
-import { pathWinding } from './winding';
+import { windings } from './winding';
 
 /** A curve on the way round, and the number of the edge that it is drawn for. */
 export interface WayPart {
@@ -35,9 +37,9 @@ const BESIDE = [2e-4, 2e-6, 2e-3] as const;
 export function outermostWay(strands: readonly Strand[]): readonly WayPart[] {
   const whole = strands.flatMap(({ edge, curves }) => curves.map((curve): WayPart => ({ edge, curve })));
   const parts = cutWhereTheyMeet(whole);
-  const curves = whole.map(({ curve }) => curve);
+  const windingAt = windings(whole.map(({ curve }) => curve));
   for (const beside of BESIDE) {
-    const way = followed(parts.filter(({ curve }) => isBorder(curves, curve, beside)));
+    const way = followed(parts.filter(({ curve }) => isBorder(windingAt, curve, beside)));
     if (way) return bridged(startingLow(way));
   }
   // Nobody has seen this; the checks of the cut line would say what is wrong with it.
@@ -47,23 +49,20 @@ export function outermostWay(strands: readonly Strand[]): readonly WayPart[] {
 /** The parts cut at each of their meetings with others. */
 function cutWhereTheyMeet(whole: readonly WayPart[]): readonly WayPart[] {
   const cuts = whole.map((): number[] => []);
-  const boxes = whole.map(({ curve }) => curveBounds(curve));
+  const boxes = whole.map(({ curve }) => controlBox(curve));
   for (let i = 0; i < whole.length; i += 1)
     for (let j = i + 1; j < whole.length; j += 1) {
-      const [a, b] = [boxes[i] as Box, boxes[j] as Box];
-      if (a.right < b.left || b.right < a.left || a.bottom < b.top || b.bottom < a.top) continue;
+      if (boxesApart(boxes[i] as ControlBox, boxes[j] as ControlBox, TOLERANCE.samePoint)) continue;
       const [first, second] = [(whole[i] as WayPart).curve, (whole[j] as WayPart).curve];
-      for (const meeting of pathMeetings([first], [second])) {
-        cuts[i]?.push(meeting.first.t);
-        cuts[j]?.push(meeting.second.t);
+      for (const { t, u } of curveCrossings(first, second)) {
+        cuts[i]?.push(t);
+        cuts[j]?.push(u);
       }
       cuts[i]?.push(...endsOn(first, second));
       cuts[j]?.push(...endsOn(second, first));
     }
   return whole.flatMap(({ edge, curve }, i) => pieces(curve, cuts[i] ?? []).map((piece) => ({ edge, curve: piece })));
 }
-
-type Box = ReturnType<typeof curveBounds>;
 
 /** Where on a straight line another that lies along it ends; its crossings with such a line are no single points. */
 function endsOn(line: Curve, other: Curve): readonly number[] {
@@ -87,12 +86,12 @@ function pieces(curve: Curve, cuts: readonly number[]): readonly Curve[] {
 }
 
 /** Whether all lies to the right of a curve, and nothing to its left. */
-function isBorder(curves: readonly Curve[], curve: Curve, beside: number): boolean {
+function isBorder(windingAt: (p: Point) => number, curve: Curve, beside: number): boolean {
   const middle = curvePoint(curve, 0.5);
   const left = leftOf(curveTangent(curve, 0.5));
   // Beside a part shorter than that others would be met.
   const reach = Math.min(beside, distance(curve[0], curve[3]) / 8);
-  return pathWinding(curves, moved(middle, left, reach)) <= 0 && pathWinding(curves, moved(middle, left, -reach)) > 0;
+  return windingAt(moved(middle, left, reach)) <= 0 && windingAt(moved(middle, left, -reach)) > 0;
 }
 
 /** The closed way along the parts of a border, from its topmost; undefined where it does not come back. */
@@ -128,11 +127,12 @@ function goingOn(
   const { curve } = parts[here] as WayPart;
   const from = (i: number) => (parts[i] as WayPart).curve;
   const turn = (i: number) => turnBetween(curveTangent(curve, 1), curveTangent(from(i), 0));
-  const near = [...left, start]
-    .filter((i) => i !== here)
-    .map((i) => ({ i, gap: distance(curve[3], from(i)[0]) }))
-    .filter(({ gap }) => gap < TOLERANCE.parallel)
-    .sort((a, b) => a.gap - b.gap);
+  const near: { readonly i: number; readonly gap: Mm }[] = [];
+  for (const i of [...left, start]) {
+    const gap = distance(curve[3], from(i)[0]);
+    if (i !== here && gap < TOLERANCE.parallel) near.push({ i, gap });
+  }
+  near.sort((a, b) => a.gap - b.gap);
   const met = near.filter(({ gap }) => gap < 2 * TOLERANCE.samePoint).sort((a, b) => turn(a.i) - turn(b.i));
   return (met[0] ?? near[0])?.i;
 }

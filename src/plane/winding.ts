@@ -1,3 +1,4 @@
+import { type ControlBox, controlBox } from './control-box';
 import { curveSplit } from './curve';
 import type { Curve, Point } from './types';
 
@@ -11,10 +12,19 @@ const DEEPEST = 27;
  * curve wholly to the right of the point counts by its ends alone; one beside the point is halved until it is.
  *
  * @param curves closed: each starts where the one before it ended
- * @param p not on the curves
+ * @returns the count for a point that is not on the curves
  */
-export const pathWinding = (curves: readonly Curve[], p: Point): number =>
-  curves.reduce((sum, curve) => sum + crossed(curve, p, DEEPEST), 0);
+export function windings(curves: readonly Curve[]): (p: Point) => number {
+  const boxes = curves.map(controlBox);
+  return (p) => {
+    let sum = 0;
+    for (let i = 0; i < boxes.length; i += 1) {
+      const { top, bottom, right } = boxes[i] as ControlBox;
+      if (bottom > p.y && top <= p.y && right >= p.x) sum += crossed(curves[i] as Curve, p, DEEPEST);
+    }
+    return sum;
+  };
+}
 
 /** A curve's downward crossings of the line to the right of a point, less the upward ones. */
 function crossed(curve: Curve, p: Point, depth: number): number {
