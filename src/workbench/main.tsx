@@ -23,6 +23,7 @@ import './look/sheet.css';
 // Where the parts stand is said last, so that it holds over what a part says of itself.
 import './look/bench.css';
 import { bringBack } from './keep/start';
+import { practise } from './practice';
 import { Workbench } from './Workbench';
 
 const root = document.getElementById('root');
@@ -34,4 +35,5 @@ createRoot(root).render(
     <Workbench />
   </StrictMode>,
 );
+practise();
 if (import.meta.env.PROD) void import('./keep/offline').then(({ goOffline }) => goOffline());
