@@ -1,0 +1,53 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { useBench } from '../../src/workbench/store/bench';
+import { beside } from '../../src/workbench/table/beside';
+import { useTable } from '../../src/workbench/table/table-state';
+
+const fresh = useBench.getInitialState();
+
+beforeEach(() => {
+  vi.useFakeTimers();
+  useTable.getState().hold(undefined);
+  useBench.setState(fresh, true);
+});
+afterEach(() => {
+  vi.useRealTimers();
+  vi.restoreAllMocks();
+});
+
+describe('the panels beside the table', () => {
+  it('follow at once while nothing is held', () => {
+    useBench.getState().slide('leg.spread', 31);
+    expect(beside.getState().draft.measures.spread).toBe(31);
+  });
+
+  it('follow a held button when its frame is done, however many frames have passed, and at once when it is let go', () => {
+    useTable.getState().hold('spread');
+    useBench.getState().slide('leg.spread', 31);
+    useBench.getState().slide('leg.spread', 32);
+    expect(useBench.getState().draft.measures.spread).toBe(32);
+    expect(beside.getState().draft).toBe(fresh.draft);
+    vi.runAllTimers();
+    expect(beside.getState().draft).toBe(useBench.getState().draft);
+
+    useBench.getState().slide('leg.spread', 33);
+    useTable.getState().hold(undefined);
+    useBench.getState().leave('leg.spread');
+    expect(beside.getState().draft.measures.spread).toBe(33);
+  });
+
+  it('make a problem of a check that fails by a fault of ours, and leave the last good drawing', () => {
+    const told = vi.spyOn(console, 'error').mockReturnValue();
+    const faulty = Object.defineProperty({ ...fresh.draft }, 'checks', {
+      get() {
+        throw new Error('a fault');
+      },
+    });
+    useBench.setState({ draft: faulty });
+    for (const state of [useBench.getState(), beside.getState()]) {
+      expect(state.draft).toBe(fresh.draft);
+      expect(state.problems.map(({ field }) => field)).toEqual(['project']);
+    }
+    expect(told).toHaveBeenCalledTimes(1);
+  });
+});
