@@ -1,5 +1,5 @@
 import '@testing-library/jest-dom/vitest';
-import { cleanup, render, screen } from '@testing-library/react';
+import { act, cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { STARTING_BODIES } from '../../src/body';
@@ -38,6 +38,17 @@ describe('the station Body', () => {
     expect(document.getElementById('field-body-hipGirth-mind')).toHaveTextContent(/Mind/);
     await userEvent.click(box('Inside leg'));
     expect(document.getElementById('field-body-hipGirth-mind')).toBeNull();
+  });
+
+  it('holds nothing against a number that nobody has given yet', async () => {
+    act(() => bench().startFresh());
+    await userEvent.type(box('Waist'), '140');
+    await userEvent.type(box('Body rise'), '45');
+    expect(document.querySelectorAll('.field-mind')).toHaveLength(0);
+    expect(box('Hip')).not.toHaveAttribute('aria-invalid');
+    expect(screen.getByText('Still to be measured: hip, inside leg.')).toBeInTheDocument();
+    await userEvent.type(box('Hip'), '100');
+    expect(document.getElementById('field-body-waistGirth-mind')).toHaveTextContent(/Waist 140 cm beside hip 100 cm/);
   });
 
   it('starts from a body like mine as one step to undo, and says whose it is', async () => {

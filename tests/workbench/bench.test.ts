@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { exampleProject, saveProject } from '../../src/project';
-import { isStale, problemAt, stationAsks } from '../../src/workbench/store/asked';
+import { firstProblem, isStale, isWaiting, onlyWaiting, problemAt, stationAsks } from '../../src/workbench/store/asked';
 import { useBench } from '../../src/workbench/store/bench';
 import { FIELD_LIMITS } from '../../src/workbench/store/limits';
 import { length } from '../../src/workbench/store/quantity';
@@ -196,5 +196,20 @@ describe('the remedy of a check', () => {
     bench().remedy(good);
     expect(bench().project).toBe(project);
     expect(bench().history).toBe(history);
+  });
+});
+
+describe('a fresh project', () => {
+  it('waits for its measurements without calling them wrong, and names what is wrong before what only waits', () => {
+    bench().startFresh();
+    const measures = ['body.waistGirth', 'body.hipGirth', 'body.bodyRise', 'body.insideLeg'];
+    expect(onlyWaiting(bench())).toEqual(measures);
+    expect(measures.every((path) => isWaiting(bench(), path))).toBe(true);
+    bench().type({ path: 'body.hipGirth', quantity: length }, '9000');
+    expect(onlyWaiting(bench())).toEqual([]);
+    expect(isWaiting(bench(), 'body.hipGirth')).toBe(false);
+    expect(firstProblem(bench())?.path).toBe('body.hipGirth');
+    bench().type({ path: 'body.hipGirth', quantity: length }, '102');
+    expect(onlyWaiting(bench())).toEqual(measures.filter((path) => path !== 'body.hipGirth'));
   });
 });

@@ -11,6 +11,8 @@ export interface FieldRowProps {
   readonly label: string;
   readonly help: Phrase | undefined;
   readonly problem: Phrase | undefined;
+  /** Whether its problem is only that nothing stands in it yet. */
+  readonly waiting?: boolean;
   /** What is worth a second look: no error, and nothing waits for it. */
   readonly mind?: Phrase | undefined;
   /** What the drawing shows beside it, for those who can't see it. */
@@ -21,13 +23,14 @@ export interface FieldRowProps {
 }
 
 /** One input with its name before it, what it does under it, and what is wrong with it under that. */
-export function FieldRow({ id, path, label, help, problem, mind, heard, wide, children }: FieldRowProps) {
+export function FieldRow({ id, path, label, help, problem, waiting, mind, heard, wide, children }: FieldRowProps) {
   const units = useBench((state) => state.project.units);
   const inHand = useBench((state) => state.field === path);
   return (
     <div
       className={wide ? 'field field-wide' : 'field'}
-      data-asks={problem ? true : undefined}
+      data-asks={problem && !waiting ? true : undefined}
+      data-waits={waiting || undefined}
       data-in-hand={inHand || undefined}
     >
       <label className="field-label" htmlFor={id}>

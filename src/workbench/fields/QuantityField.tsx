@@ -1,7 +1,7 @@
 import type { KeyboardEvent } from 'react';
 import { type Phrase, say, type Units } from '../../length';
 import { valueAt } from '../../project';
-import { problemAt } from '../store/asked';
+import { isWaiting, problemAt } from '../store/asked';
 import { useBench } from '../store/bench';
 import { FIELD_LIMITS } from '../store/limits';
 import { fieldName } from '../store/names';
@@ -33,6 +33,7 @@ export function QuantityField({ help: does, heard, instead, mind, ...field }: Qu
   const value = useBench((state) => valueAt(state.project, path));
   const text = useBench((state) => state.entries[path]?.text);
   const problem = useBench((state) => problemAt(state, path));
+  const waiting = useBench((state) => isWaiting(state, path));
   const { type, stepField, enter, leave } = useBench.getState();
   const id = fieldId(path);
 
@@ -44,7 +45,16 @@ export function QuantityField({ help: does, heard, instead, mind, ...field }: Qu
   };
 
   return (
-    <FieldRow id={id} path={path} label={fieldName(path)} help={help} problem={problem} mind={mind} heard={heard}>
+    <FieldRow
+      id={id}
+      path={path}
+      label={fieldName(path)}
+      help={help}
+      problem={problem}
+      waiting={waiting}
+      mind={mind}
+      heard={heard}
+    >
       <span className="field-box">
         <input
           id={id}
@@ -58,7 +68,7 @@ export function QuantityField({ help: does, heard, instead, mind, ...field }: Qu
               : `est. ${quantity.print(nearestStep(instead, quantity.step(units)), units)}`
           }
           value={text ?? (typeof value === 'number' ? quantity.print(value, units) : '')}
-          aria-invalid={problem ? true : undefined}
+          aria-invalid={problem && !waiting ? true : undefined}
           aria-describedby={describedBy(id, help, problem, mind)}
           onChange={(event) => type(field, event.target.value)}
           onKeyDown={onKeyDown}

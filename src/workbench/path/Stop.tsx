@@ -8,7 +8,7 @@ import { EdgesStation } from '../stations/EdgesStation';
 import { LegStation } from '../stations/LegStation';
 import { PaperStation } from '../stations/PaperStation';
 import { RESULTS } from '../stations/results';
-import { stationAsks } from '../store/asked';
+import { onlyWaiting, stationAsks } from '../store/asked';
 import { useBench } from '../store/bench';
 import type { Bench } from '../store/state';
 import { STATION_NAMES, type Station } from '../store/stations';
@@ -94,7 +94,7 @@ function useResult(station: Station): string {
 /** Why a closed station wants a look, in a few words; undefined where it does not. */
 function lookWanted(state: Bench, station: Station): string | undefined {
   if (state.station === station) return undefined;
-  if (stationAsks(state, station)) return 'wants a look';
+  if (stationAsks(state, station)) return onlyWaiting(state).length > 0 ? 'still to be measured' : 'wants a look';
   if (station !== 'check') return undefined;
   return state.draft.checks.some((check) => check.verdict === 'wrong') ? 'something is wrong' : undefined;
 }

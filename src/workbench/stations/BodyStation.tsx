@@ -1,11 +1,21 @@
-import { bodyRemarks, crotchLengthExpected, type Measurement, type MeasurementKey, measurements } from '../../body';
+import { useShallow } from 'zustand/react/shallow';
+import {
+  type BodyInput,
+  bodyRemarks,
+  crotchLengthExpected,
+  type Measurement,
+  type MeasurementKey,
+  measurements,
+} from '../../body';
 import { mm, type Phrase, say } from '../../length';
 import { valueAt } from '../../project';
 import { Group } from '../fields/Group';
 import { QuantityField } from '../fields/QuantityField';
 import { SwitchField } from '../fields/SwitchField';
+import { problemAt } from '../store/asked';
 import { useBench } from '../store/bench';
 import { length, years } from '../store/quantity';
+import type { Bench } from '../store/state';
 import { BodyCloth } from './BodyCloth';
 import { BodyStart } from './BodyStart';
 import { Sleeping } from './Sleeping';
@@ -35,11 +45,20 @@ export function BodyStation() {
   );
 }
 
+/** The measurements whose fields wait to be filled, or hold what can't be drawn. */
+const measuresAsking = (state: Bench): readonly MeasurementKey[] =>
+  measurements.map(({ key }) => key).filter((key) => problemAt(state, `body.${key}`));
+
+/** What is worth a second look; nothing is held against a number that nobody has given yet, or that is refused anyway. */
+const remarksOn = (body: BodyInput, asking: readonly MeasurementKey[]) =>
+  bodyRemarks(body).filter(({ keys }) => !keys.some((key) => asking.includes(key)));
+
 function OtherMeasurements() {
   const body = useBench((state) => state.project.body);
   const keys = OTHERS.flatMap((group) => group.keys);
   const taken = keys.filter((key) => body[key] !== undefined).length;
-  const minded = bodyRemarks(body).filter(({ keys: [first] }) => first && keys.includes(first)).length;
+  const asking = useBench(useShallow(measuresAsking));
+  const minded = remarksOn(body, asking).filter(({ keys: [first] }) => first && keys.includes(first)).length;
   return (
     <details className="more">
       <summary>
@@ -65,8 +84,9 @@ function MeasurementField({ measurement }: { readonly measurement: Measurement }
   const estimate = useBench((state) => state.draft.body.estimates.find((one) => one.key === key)?.value);
   const body = useBench((state) => state.project.body);
   const typed = useBench((state) => state.field === `body.${key}`);
+  const asking = useBench(useShallow(measuresAsking));
   // A remark stands by the likeliest of its measurements, and by the one that is being typed.
-  const mind = bodyRemarks(body).find(({ keys }) => keys[0] === key || (typed && keys.includes(key)))?.phrase;
+  const mind = remarksOn(body, asking).find(({ keys }) => keys[0] === key || (typed && keys.includes(key)))?.phrase;
   return (
     <QuantityField
       path={`body.${key}`}

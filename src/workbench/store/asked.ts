@@ -1,5 +1,5 @@
 import type { Phrase } from '../../length';
-import type { BenchState } from './state';
+import type { BenchState, Entry } from './state';
 import { type Station, stationOf } from './stations';
 
 /** Whether something typed can't be read or drawn, so that the drawing shows the last good state. */
@@ -12,12 +12,25 @@ export function problemAt(state: BenchState, path: string): Phrase | undefined {
   return entry ?? state.problems.find((problem) => problem.field === path)?.phrase;
 }
 
-/** The first field, in any station, that asks for attention. */
+/** Whether a field is empty that has to be filled: nothing is wrong with it, it only waits. */
+export const isWaiting = (state: BenchState, path: string): boolean => waiting(state.entries[path]);
+
+/** The fields that wait to be filled, where nothing else asks for attention; none where something is wrong. */
+export function onlyWaiting(state: BenchState): readonly string[] {
+  const asking = Object.entries(state.entries).filter(([, entry]) => entry.problem);
+  return state.problems.length > 0 || !asking.every(([, entry]) => waiting(entry)) ? [] : asking.map(([path]) => path);
+}
+
+const waiting = (entry: Entry | undefined): boolean => entry?.problem !== undefined && entry.text.trim() === '';
+
+/** The first field, in any station, that asks for attention: what is wrong before what only waits. */
 export function firstProblem(state: BenchState): { readonly path: string; readonly phrase: Phrase } | undefined {
-  const typed = Object.entries(state.entries).find(([, entry]) => entry.problem);
-  if (typed?.[1].problem) return { path: typed[0], phrase: typed[1].problem };
+  const typed = Object.entries(state.entries).flatMap(([path, entry]) =>
+    entry.problem ? [{ path, phrase: entry.problem, waits: waiting(entry) }] : [],
+  );
   const [problem] = state.problems;
-  return problem && { path: problem.field, phrase: problem.phrase };
+  const refused = problem && { path: problem.field, phrase: problem.phrase };
+  return typed.find(({ waits }) => !waits) ?? refused ?? typed[0];
 }
 
 /** Whether a field of the station asks for attention. */

@@ -2,7 +2,7 @@ import { type CSSProperties, type KeyboardEvent, lazy, memo, Suspense, useRef } 
 import { useManner } from '../look/manner';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
-import { STATION_NAMES } from '../store/stations';
+import { STATION_NAMES, type Station } from '../store/stations';
 import { stepOf } from '../store/working-at';
 import { useRun } from '../working/run';
 import { boxRound } from './bounds';
@@ -25,6 +25,8 @@ import type { Room } from './view';
 /** The words beside the drawing need room on a wide table; a narrow one hides them. */
 const WIDE_ROOM: Room = { left: RULER + 96, top: RULER + 36, right: 96, bottom: 68 };
 const NARROW_ROOM: Room = { left: RULER + 14, top: RULER + 18, right: 14, bottom: 78 };
+/** Three figures, where the tape goes above them and the names of the measurements at their left. */
+const BODY_ROOM: Room = { ...WIDE_ROOM, left: RULER + 128, top: RULER + 76, right: 36 };
 /** Sewing pictures bring their own margins and words. */
 const PICTURE_ROOM: Room = { left: RULER + 20, top: RULER + 16, right: 20, bottom: 62 };
 const PICTURE_NARROW_ROOM: Room = { ...NARROW_ROOM, left: RULER + 4, right: 4 };
@@ -62,8 +64,7 @@ export function Table() {
   const narrow = size.width < NARROW;
   const held = useTable((state) => state.held !== undefined);
   const player = useTable((state) => state.playerHeight);
-  const [wideRoom, narrowRoom] = station === 'sew' ? [PICTURE_ROOM, PICTURE_NARROW_ROOM] : [WIDE_ROOM, NARROW_ROOM];
-  const around = narrow ? narrowRoom : wideRoom;
+  const around = roomAt(station, narrow);
   const room = joining ? { ...around, bottom: player + ABOVE_PLAYER } : around;
   const control = useView(shown, () => box(draft), size, room, held);
   const { view } = control;
@@ -109,8 +110,10 @@ export function Table() {
         </svg>
         {!joining && !running && <Handles view={view} />}
       </section>
-      <StaleNote />
-      <TapeNote />
+      <div className="table-notes">
+        <TapeNote />
+        <StaleNote />
+      </div>
       {joining ? (
         <Suspense>
           <JoinPlayer />
@@ -120,6 +123,12 @@ export function Table() {
       )}
     </main>
   );
+}
+
+function roomAt(station: Station, narrow: boolean): Room {
+  if (station === 'sew') return narrow ? PICTURE_NARROW_ROOM : PICTURE_ROOM;
+  if (narrow) return NARROW_ROOM;
+  return station === 'body' ? BODY_ROOM : WIDE_ROOM;
 }
 
 const howFar = (scale: number) => (scale < VERY_FAR ? 'very' : scale < FAR ? 'rather' : undefined);

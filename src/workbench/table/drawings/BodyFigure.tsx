@@ -108,6 +108,8 @@ function TapeName({ measurement, shape, views, draft, lit }: TapeNameProps) {
   const sunk = mark.view === 'whole' ? shape.floor * (1 - scale) : place.y;
   const taken = draft.project.body[measurement] ?? draft.body.estimates.find((one) => one.key === measurement)?.value;
   const name = measurements.find((one) => one.key === measurement)?.name ?? '';
+  const number = taken === undefined ? '' : formatLength(taken, units);
+  const besideBack = mark.view === 'side' && mark.label.anchor === 'start';
   return (
     <Word
       at={{ x: place.x + scale * mark.label.x, y: sunk + scale * mark.label.y }}
@@ -115,7 +117,25 @@ function TapeName({ measurement, shape, views, draft, lit }: TapeNameProps) {
       dy={4}
       className={lit ? 'word-number' : 'word-note'}
     >
-      {taken === undefined ? name : `${name} ${formatLength(taken, units)}`}
+      {besideBack ? inLines([...name.split(' '), number]) : `${name} ${number}`}
     </Word>
   );
+}
+
+/** Between the side view and the back view there is room for so many letters in a line. */
+const MOST_LETTERS = 9;
+
+/** Words under one another, in lines short enough to stand between two figures; what is written in one piece stays so. */
+function inLines(words: readonly string[]) {
+  const lines: string[] = [];
+  for (const word of words) {
+    const longer = `${lines.at(-1) ?? ''} ${word}`.trim();
+    if (longer.length <= MOST_LETTERS) lines.splice(-1, 1, longer);
+    else lines.push(word);
+  }
+  return lines.map((line, i) => (
+    <tspan key={line} x={0} dy={i === 0 ? `${-0.6 * (lines.length - 1)}em` : '1.2em'}>
+      {line}
+    </tspan>
+  ));
 }
