@@ -1,2 +1,3 @@
 export { parseArguments } from './arguments';
-export { runDraft, type Surroundings } from './run';
+export type { Surroundings } from './outcome';
+export { runDraft } from './run';

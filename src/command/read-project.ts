@@ -32,12 +32,22 @@ export async function readProjectFile(path: string): Promise<Result<Project>> {
  * @param path where it is
  */
 export async function readText(path: string): Promise<Result<string>> {
+  const bytes = await readBytes(path);
+  return bytes.ok ? { ok: true, value: plainText(bytes.value) } : bytes;
+}
+
+/**
+ * Reads the bytes of any file that a person made, with the same limit.
+ *
+ * @param path where it is
+ */
+export async function readBytes(path: string): Promise<Result<Uint8Array>> {
   try {
     const file = await open(path, 'r');
     try {
       const { size } = await file.stat();
       if (size > LARGEST_FILE) return refused(path, tooLarge(size));
-      return { ok: true, value: plainText(await file.readFile()) };
+      return { ok: true, value: await file.readFile() };
     } finally {
       await file.close();
     }

@@ -1,28 +1,12 @@
 import { readFile } from 'node:fs/promises';
-import { basename } from 'node:path';
-import { carriedOut, type FileJob, makeFiles, type Progress, readBlocks, safeFileName } from '../files';
-import { printProblem, Refusal, type Result } from '../length';
+import { carriedOut, type FileJob, makeFiles, readBlocks, safeFileName } from '../files';
+import { printProblem, type Result } from '../length';
 import { draft, type Project, withFewestSheets } from '../project';
 import { type DraftOrder, parseArguments, USAGE } from './arguments';
+import { baseName, DONE, refuse, refuseError, type Surroundings, WRONG } from './outcome';
 import { readProjectFile, readProjectStream, readText } from './read-project';
+import { runClass } from './run-class';
 import { writeFiles } from './write-files';
-
-/** What the command touches of the world outside. */
-export interface Surroundings {
-  readonly input: AsyncIterable<Uint8Array | string>;
-  readonly say: (line: string) => void;
-  readonly complain: (line: string) => void;
-  readonly now: () => Date;
-  /** Shows how far the work has come, where somebody looks on. */
-  readonly progress?: (progress: Progress) => void;
-}
-
-/** Written. */
-const DONE = 0;
-/** Written, but a check says wrong and the caller is strict. */
-const WRONG = 1;
-/** Refused, nothing written. */
-const REFUSED = 2;
 
 /**
  * The command line: reads projects, drafts them, writes their files, prints their paths.
@@ -38,6 +22,7 @@ export async function runDraft(words: readonly string[], around: Surroundings): 
     return DONE;
   }
   const { order } = parsed;
+  if (order.table !== undefined || order.emptyTable) return await runClass(order, around);
   const drafted = await draftedJobs(order, around);
   if (!drafted.ok) return refuse(around, drafted.lines);
   const { jobs } = drafted;
@@ -48,16 +33,7 @@ export async function runDraft(words: readonly string[], around: Surroundings): 
     const files = await carriedOut(making, { onProgress: around.progress });
     for (const path of await writeFiles(order.out, files)) around.say(path);
   } catch (error) {
-    if (error instanceof Refusal)
-      return refuse(
-        around,
-        error.problems.map((problem) => printProblem(problem, units)),
-      );
-    const { code } = error as NodeJS.ErrnoException;
-    if (code === undefined) throw error;
-    return refuse(around, [
-      `--out: ${JSON.stringify(order.out)}: can't be written to (${code}); choose another folder`,
-    ]);
+    return refuseError(around, error, order.out, units);
   }
   const wrong = jobs.some(({ draft: { checks } }) => checks.some((check) => check.verdict === 'wrong'));
   return order.strict && wrong ? WRONG : DONE;
@@ -102,15 +78,3 @@ const unitsOf = (opened: Result<Project>) => (opened.ok ? opened.value.units : '
 
 /** Some systems take capitals and small letters in a file's name for the same. */
 const sameName = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
-
-function refuse(around: Surroundings, sentences: readonly string[]): number {
-  for (const sentence of sentences) around.complain(sentence.replace(/\s*\n\s*/g, ' '));
-  return REFUSED;
-}
-
-/** A project file's name without what says that it is one. */
-function baseName(path: string): string {
-  const name = basename(path);
-  const short = name.replace(/\.legwork\.json$/i, '');
-  return short === name ? name.replace(/\.json$/i, '') || 'pattern' : short || 'pattern';
-}

@@ -3,7 +3,12 @@ import { formatAmount, formatLength, printPhrase, type Units } from '../length';
 import { clothOf, type Draft } from '../project';
 import type { Row } from './words';
 
-const OTHERS = { contrast: 'contrasting cloth', knit: 'knit for the band', rib: 'rib for the cuffs' } as const;
+/** The cloths that are bought beside the legs' own, as people call them. */
+export const OTHER_CLOTHS = {
+  contrast: 'contrasting cloth',
+  knit: 'knit for the band',
+  rib: 'rib for the cuffs',
+} as const;
 
 /** How much cloth to buy, each cloth in a row. */
 export function clothRows(draft: Draft): readonly Row[] {
@@ -11,7 +16,7 @@ export function clothRows(draft: Draft): readonly Row[] {
   const { answer, others } = clothOf(draft);
   return [
     { name: 'Cloth to buy', value: toBuyWords(answer, units) },
-    ...others.map((other) => ({ name: OTHERS[other.kind], value: toBuyWords(other.answer, units) })),
+    ...others.map((other) => ({ name: OTHER_CLOTHS[other.kind], value: toBuyWords(other.answer, units) })),
   ];
 }
 

@@ -16,3 +16,18 @@ export function safeFileName(name: string): string {
   const trimmed = cut.replace(/^[-. ]+|[-. ]+$/g, '');
   return trimmed === '' ? 'pattern' : trimmed;
 }
+
+/** Names made unlike each other by a number, also for systems that take capitals and small letters for the same. */
+export function unlikeNames(names: readonly string[]): readonly string[] {
+  const used = new Set<string>();
+  const next = new Map<string, number>();
+  return names.map((name) => {
+    let own = name;
+    for (let i = next.get(name) ?? 2; used.has(own.toLowerCase()); i += 1) {
+      own = `${name}-${i}`;
+      next.set(name, i + 1);
+    }
+    used.add(own.toLowerCase());
+    return own;
+  });
+}

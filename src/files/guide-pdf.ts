@@ -8,7 +8,7 @@ import { INK, type LineStyle } from './line-styles';
 import type { PdfOptions } from './pdf-options';
 import { type Pen, startPdf } from './pdf-pen';
 import { baseline, lineHeight } from './print-type';
-import { flowSections, type Section, wrapText } from './text-flow';
+import { flowBalanced, type Section, wrapText } from './text-flow';
 
 const RULE: LineStyle = { width: 0.2, colour: INK.frame, dash: [] };
 const FRAME: LineStyle = { width: 0.15, colour: INK.frame, dash: [] };
@@ -103,7 +103,14 @@ function drawFront(page: Page): void {
   ];
   let from = top;
   for (;;) {
-    const flow = balanced(sections, (lower) => columns(from, lower), from, height - MARGIN - 6, pen);
+    const flow = flowBalanced(
+      sections,
+      (lower) => columns(from, lower),
+      from,
+      height - MARGIN - 6,
+      WORDS_PT,
+      pen.widthOf,
+    );
     for (const { left, right, title, box } of flow.lines) {
       const at = baseline(box.top, WORDS_PT);
       pen.words(left, point(box.left, at), { pt: WORDS_PT, colour: title ? INK.mark : INK.words });
@@ -115,22 +122,6 @@ function drawFront(page: Page): void {
     turnOver(page);
     from = page.y;
   }
-}
-
-/** Both columns equally long, as far as sections let themselves be shared; the whole page where they need it. */
-function balanced(
-  sections: readonly Section[],
-  columns: (lower: Mm) => readonly Box[],
-  top: Mm,
-  bottom: Mm,
-  pen: Pen,
-): ReturnType<typeof flowSections> {
-  const line = lineHeight(WORDS_PT);
-  for (let lower = top + 10 * line; lower < bottom; lower += line) {
-    const flow = flowSections(sections, columns(lower), WORDS_PT, pen.widthOf);
-    if (flow.left.length === 0) return flow;
-  }
-  return flowSections(sections, columns(bottom), WORDS_PT, pen.widthOf);
 }
 
 /** The lay to scale, and other widths. */

@@ -46,6 +46,12 @@ export const SINGLE_FILES = [
   { kind: 'guide', ending: '.guide.pdf', name: 'Sewing guide, PDF', what: 'steps, lay and shopping list, to print' },
   { kind: 'guide-html', ending: '.guide.html', name: 'Sewing guide, page', what: 'the same, to read on a screen' },
   {
+    kind: 'fit',
+    ending: '.fit.pdf',
+    name: 'Fit sheet, PDF',
+    what: 'body and finished garment side by side, on one page',
+  },
+  {
     kind: 'report',
     ending: '.report.json',
     name: 'Report',
@@ -61,6 +67,9 @@ export const SINGLE_FILES = [
 
 export type SingleFile = (typeof SINGLE_FILES)[number]['kind'];
 
-/** Every kind that can be asked for: those of one draft, the nest of several, and all of them in one file. */
-export type FileKind = SingleFile | 'nested' | 'zip';
-export const FILE_KINDS: readonly FileKind[] = [...SINGLE_FILES.map(({ kind }) => kind), 'nested', 'zip'];
+/** The kinds that are made of several drafts together. */
+export type TogetherFile = 'samples' | 'nested';
+
+/** Every kind that can be asked for: those of one draft, those of several together, and all of them in one file. */
+export type FileKind = SingleFile | TogetherFile | 'zip';
+export const FILE_KINDS: readonly FileKind[] = [...SINGLE_FILES.map(({ kind }) => kind), 'samples', 'nested', 'zip'];

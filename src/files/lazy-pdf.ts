@@ -57,3 +57,19 @@ export const nestedWork = async (nest: Nest, options: PdfOptions): Promise<Steps
 /** Several bodies on one large sheet. */
 export const nestedLargeWork = async (nest: Nest, options: PdfOptions): Promise<Steps<Uint8Array>> =>
   (await import('./nested-large')).nestedLargeSteps(nest, options);
+
+/** Quarter-scale handouts of one or more bodies, several to a page, as long work: a step for each page. */
+export const samplesWork = async (
+  drafts: readonly [Draft, ...Draft[]],
+  options: PdfOptions,
+): Promise<Steps<Uint8Array>> => (await import('./samples-pdf')).samplesSteps(drafts, options);
+
+/**
+ * The fit sheet: one page with the body beside the finished garment.
+ *
+ * @param draft the finished draft
+ * @param options the print font, the date
+ */
+export async function writeFitPdf(draft: Draft, options: PdfOptions): Promise<Uint8Array> {
+  return (await import('./fit-pdf')).writeFitPdf(draft, options);
+}

@@ -1,4 +1,4 @@
-import type { FinishedFile } from './zip';
+import type { FinishedFile, ZipWriter } from './zip';
 
 /**
  * Files in one ZIP; the same files and date give the same bytes. The packer is loaded when it is first asked for.
@@ -8,4 +8,9 @@ import type { FinishedFile } from './zip';
  */
 export async function zipFiles(files: readonly FinishedFile[], date: Date): Promise<Uint8Array> {
   return (await import('./zip')).zipFiles(files, date);
+}
+
+/** Starts a ZIP that is written piece by piece; the packer is loaded when it is first asked for. */
+export async function startZip(date: Date, write: (bytes: Uint8Array) => void): Promise<ZipWriter> {
+  return (await import('./zip')).zipWriter(date, write);
 }

@@ -3,13 +3,15 @@ import { saveProject } from '../project';
 import { writeBlocksSvg } from './blocks-svg';
 import { writeGuideHtml } from './guide-html';
 import { writeHandout } from './handout';
-import { FILE_KINDS, type FileKind, SINGLE_FILES, type SingleFile } from './kinds';
+import { FILE_KINDS, type FileKind, SINGLE_FILES, type SingleFile, type TogetherFile } from './kinds';
 import { writeDxf } from './lazy-dxf';
 import {
   nestedLargeWork,
   nestedWork,
   pdfWork,
   projectorWork,
+  samplesWork,
+  writeFitPdf,
   writeGuidePdf,
   writeLargePdf,
   writePrinterTestPdf,
@@ -32,13 +34,15 @@ export interface FileJob {
 }
 
 /** How long a kind takes against the quick ones, so that progress runs evenly. */
-const WEIGHT: Readonly<Partial<Record<FileKind, number>>> = { pdf: 12, large: 3, projector: 2, nested: 20 };
+const WEIGHT: Readonly<Partial<Record<FileKind, number>>> = { pdf: 12, large: 3, projector: 2, samples: 3, nested: 20 };
 const weightOf = (kind: FileKind): number => WEIGHT[kind] ?? 1;
+
+const TOGETHER = ['samples', 'nested'] as const satisfies readonly TogetherFile[];
 
 type Making = AsyncGenerator<Progress, readonly FinishedFile[]>;
 
 /**
- * Makes files: every kind that is asked for of every job, the nest of all jobs, and all of it in one ZIP.
+ * Makes files: every kind that is asked for of every job, what is made of all jobs together, and all of it in one ZIP.
  *
  * The same drafts and options give the same bytes.
  *
@@ -52,7 +56,10 @@ export async function* makeFiles(
   asked: readonly FileKind[] | 'all',
   options: Omit<PdfOptions, 'fileName'>,
 ): Making {
-  const all = FILE_KINDS.filter((kind) => kind !== 'nested' || (jobs.length > 1 && jobs.length <= MOST_NESTED));
+  const several = jobs.length > 1;
+  const all = FILE_KINDS.filter(
+    (kind) => (kind !== 'nested' || (several && jobs.length <= MOST_NESTED)) && (kind !== 'samples' || several),
+  );
   const wanted = asked === 'all' ? all : asked;
   const made = new Map<string, readonly FinishedFile[]>();
   // What goes into the ZIP is made even where it is not written beside it.
@@ -66,9 +73,12 @@ export async function* makeFiles(
         steps: () => singleFile(job, kind, ending, options),
       })),
     ),
-    ...(needed.includes('nested')
-      ? [{ key: 'nested', says: 'nested', weight: weightOf('nested'), steps: () => nestedFiles(jobs, options) }]
-      : []),
+    ...TOGETHER.filter((kind) => needed.includes(kind)).map((kind) => ({
+      key: kind,
+      says: kind,
+      weight: weightOf(kind),
+      steps: () => togetherFiles(jobs, kind, options),
+    })),
   ];
   const whole = tasks.reduce((sum, { weight }) => sum + weight, 0) || 1;
   let done = 0;
@@ -81,8 +91,9 @@ export async function* makeFiles(
   const singles = jobs.flatMap((job) =>
     SINGLE_FILES.filter(({ kind }) => wanted.includes(kind)).flatMap(({ kind }) => written(kind, job)),
   );
-  const nested = made.get('nested') ?? [];
-  const files = [...singles, ...(wanted.includes('nested') ? nested : [])];
+  const together = (kinds: readonly FileKind[]) =>
+    TOGETHER.filter((kind) => kinds.includes(kind)).flatMap((kind) => made.get(kind) ?? []);
+  const files = [...singles, ...together(wanted)];
   if (!wanted.includes('zip')) return files;
   yield { share: 1, doing: 'packing' };
   const folder = (job: FileJob) => (jobs.length > 1 ? `${job.name}/` : '');
@@ -94,7 +105,7 @@ export async function* makeFiles(
         name: folder(job) + file.name,
       })),
     ]),
-    ...nested,
+    ...together(needed),
   ];
   return [...files, { name: `${groupName(jobs)}.zip`, content: await zipFiles(packed, options.date) }];
 }
@@ -145,6 +156,8 @@ async function* contentOf(
       return await writeGuidePdf(draft, options);
     case 'guide-html':
       return writeGuideHtml(draft);
+    case 'fit':
+      return await writeFitPdf(draft, options);
     case 'report':
       return writeReport(draft);
     case 'handout':
@@ -155,6 +168,18 @@ async function* contentOf(
 /** Steps of either kind as asynchronous ones. */
 async function* onwards<T>(steps: Steps<T>): AsyncGenerator<Progress, T> {
   return yield* steps;
+}
+
+async function* togetherFiles(
+  jobs: readonly FileJob[],
+  kind: TogetherFile,
+  options: Omit<PdfOptions, 'fileName'>,
+): Making {
+  if (kind === 'nested') return yield* nestedFiles(jobs, options);
+  const [first, ...others] = jobs.map(({ draft }) => draft);
+  if (!first) return [];
+  const content = yield* onwards(await samplesWork([first, ...others], options));
+  return [{ name: `${groupName(jobs)}.samples.pdf`, content }];
 }
 
 async function* nestedFiles(jobs: readonly FileJob[], options: Omit<PdfOptions, 'fileName'>): Making {

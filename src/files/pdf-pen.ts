@@ -87,9 +87,16 @@ export function startPdf(width: Mm, height: Mm, font: Uint8Array, facts: Documen
 
   const known = glyphTest(doc);
   const printable = (text: string) => [...text.replace(/\s/g, ' ')].map((c) => (known(c) ? c : MISSING)).join('');
+  // Words are measured again and again while their place is sought.
+  const widths = new Map<string, Mm>();
   const widthOf = (text: string, pt: number) => {
+    const key = `${pt} ${text}`;
+    const known = widths.get(key);
+    if (known !== undefined) return known;
     doc.setFontSize(pt);
-    return doc.getTextWidth(printable(text));
+    const width = doc.getTextWidth(printable(text));
+    widths.set(key, width);
+    return width;
   };
   const style = ({ width, colour, dash }: LineStyle, phase = 0) => {
     doc.setLineWidth(width);

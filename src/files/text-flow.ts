@@ -119,3 +119,27 @@ export function flowSections(
   }
   return { lines: set, left: [] };
 }
+
+/**
+ * Sets sections so that all columns are equally long, as far as sections let themselves be shared; the whole room where
+ * they need it.
+ *
+ * @param columns the columns, where they end at a height
+ * @param top where they begin
+ * @param bottom the lowest that they may end
+ */
+export function flowBalanced(
+  sections: readonly Section[],
+  columns: (lower: Mm) => readonly Box[],
+  top: Mm,
+  bottom: Mm,
+  pt: number,
+  widthOf: WidthOf,
+): ReturnType<typeof flowSections> {
+  const line = lineHeight(pt);
+  for (let lower = top + 10 * line; lower < bottom; lower += line) {
+    const flow = flowSections(sections, columns(lower), pt, widthOf);
+    if (flow.left.length === 0) return flow;
+  }
+  return flowSections(sections, columns(bottom), pt, widthOf);
+}

@@ -50,6 +50,7 @@ describe('a project that can be drafted', () => {
       'First pair.r12.dxf',
       'First pair.guide.pdf',
       'First pair.guide.html',
+      'First pair.fit.pdf',
       'First pair.report.json',
       'First pair.handout.txt',
       'First pair.zip',

@@ -3,7 +3,11 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import listed from '../../docs/labels.md?raw';
 import { USAGE } from '../../src/command/arguments';
 import { FILE_KINDS } from '../../src/files';
+import { madeMember } from '../../src/files/class/member';
+import { summaryContent } from '../../src/files/class/summary-content';
+import { emptyTable } from '../../src/files/class/write-table';
 import { firstWords } from '../../src/files/first-words';
+import { fitContent, VERDICT_WORDS } from '../../src/files/fit-content';
 import { placedDrawings, uprightPlaces } from '../../src/sheets';
 import { useBench } from '../../src/workbench/store/bench';
 import { STATIONS } from '../../src/workbench/store/stations';
@@ -100,8 +104,30 @@ describe('every label stands in docs/labels.md with where it comes from', () => 
     expect(unlisted(labels)).toEqual([]);
   });
 
+  it('on the fit sheet and the summary of a class', () => {
+    const { draft } = useBench.getState();
+    const { says, lines, sections, estimated } = fitContent(draft);
+    expect(estimated).toBe(true);
+    const row = { row: 2, name: '', project: { ok: true, value: draft.project } } as const;
+    const { columns, totals } = summaryContent('', [madeMember(row, draft)], 'cm', []);
+    const labels = [
+      says,
+      ...Object.values(VERDICT_WORDS),
+      ...lines.map(({ name }) => name),
+      ...sections.map(({ title }) => title),
+      ...columns.map(({ head }) => head),
+      ...totals.map((total) => total.split(':')[0] ?? ''),
+    ];
+    expect(unlisted(labels)).toEqual([]);
+  });
+
+  it('in the empty table', () => {
+    const [heads = ''] = emptyTable({ units: 'cm' }).replace('\uFEFF', '').split('\r\n');
+    expect(unlisted(heads.split(',').map((head) => head.replace(/ \([a-z]+\)$/, '')))).toEqual([]);
+  });
+
   it('on the command line', () => {
-    const options = USAGE.match(/--(?!silent)[a-z]+/g) ?? [];
+    const options = USAGE.match(/--(?!silent)[a-z][a-z-]*/g) ?? [];
     expect(options.length).toBeGreaterThan(4);
     expect(unlisted([...options, ...FILE_KINDS])).toEqual([]);
   });

@@ -75,17 +75,6 @@ function handOver({ name, content }: FinishedFile): void {
   download(content as string | Uint8Array<ArrayBuffer>, type, name);
 }
 
-/** Names for the files of several projects, unlike each other. */
-export function unlikeNames(names: readonly string[]): readonly string[] {
-  const used = new Set<string>();
-  return names.map((name) => {
-    let own = name;
-    for (let i = 2; used.has(own.toLowerCase()); i += 1) own = `${name}-${i}`;
-    used.add(own.toLowerCase());
-    return own;
-  });
-}
-
 async function printFont(): Promise<Uint8Array> {
   const answer = await fetch(`${import.meta.env.BASE_URL}fonts/legwork-print.ttf`);
   if (!answer.ok) throw new Error('no print font');

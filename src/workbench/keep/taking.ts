@@ -1,8 +1,8 @@
 import { create } from 'zustand';
-import { type FileKind, type Progress, safeFileName } from '../../files';
+import { type FileKind, type Progress, safeFileName, unlikeNames } from '../../files';
 import { useBench } from '../store/bench';
 import type { FilesOrder } from './files-worker';
-import { takeFiles, unlikeNames } from './take';
+import { takeFiles } from './take';
 
 interface Taking {
   /** What is being made, and how far it has come; undefined where nothing is. */

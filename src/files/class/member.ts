@@ -1,0 +1,156 @@
+import type { Check, Verdict } from '../../check';
+import { amountUp, type Mm, type Problem, printPhrase, printProblem, type Result } from '../../length';
+import { clothOf, type Draft, draft, type Project } from '../../project';
+import { OTHER_CLOTHS } from '../cloth-words';
+import { type ColumnKind, nameOf } from './columns';
+import type { ClassRow } from './read-class';
+
+/** The kinds of cloth that a pattern may need. */
+export type ClothName = 'cloth' | 'contrasting cloth' | 'knit for the band' | 'rib for the cuffs';
+
+/** A cloth, elastic or cord that one learner needs. */
+export interface Need {
+  readonly name: ClothName | 'waist elastic' | 'hem elastic' | 'waist cord' | 'hem cord';
+  readonly width: Mm;
+  /** As a shop cuts cloth; elastic and cord as they are cut, all rows together; undefined where nothing of that width will do. */
+  readonly length: Mm | undefined;
+}
+
+/** What a teacher asks for of one pattern. */
+export interface MemberFigures {
+  readonly body: Project['body'];
+  readonly verdict: Verdict;
+  readonly hipFinished: Mm;
+  readonly waistOpening: Mm;
+  readonly inseam: Mm;
+  readonly hem: Mm;
+}
+
+/** One learner of a class, as the screen and the summary show them. */
+export interface Member {
+  readonly row: number;
+  readonly name: string;
+  /** Undefined where no pattern can be made; `look` says why. */
+  readonly figures: MemberFigures | undefined;
+  /** Why somebody should look before cutting: wrong checks, measurements that look like slips, what kept it from being made. */
+  readonly look: readonly string[];
+  /** The names of the checks that say mind. */
+  readonly mind: readonly string[];
+}
+
+/** The same once the pattern is made. */
+export interface MadeMember extends Member {
+  /** Empty where nothing was made. */
+  readonly needs: readonly Need[];
+  readonly sheets: number;
+}
+
+/** A refusal of the drafting, told of a row: by the column that its field came from, where there is one. */
+const rowProblem = (row: number, { field, value, phrase }: Problem): Problem => ({
+  field: `row ${row}, ${field.startsWith('body.') ? nameOf(field.slice(5) as ColumnKind) : field}`,
+  value,
+  phrase,
+});
+
+/** A row's draft: of its own reading, or why there is none, each problem told with the row. */
+export function rowDraft({ row, project }: ClassRow): Result<Draft> {
+  if (!project.ok) return project;
+  const drafted = draft(project.value);
+  return drafted.ok ? drafted : { ok: false, problems: drafted.problems.map((problem) => rowProblem(row, problem)) };
+}
+
+/** A learner as far as the draft says; the cloth is not laid for it, which takes longer than all the rest. */
+function memberOf(row: ClassRow, drafted: Result<Draft>, units: Project['units']): Member {
+  const { row: number, name } = row;
+  if (!drafted.ok) {
+    const look = drafted.problems.map((problem) => problemInRow(problem, number, units));
+    return { row: number, name, figures: undefined, look, mind: [] };
+  }
+  const { body, checks, measures, project } = drafted.value;
+  const of = (verdict: Verdict) => checks.filter((check) => check.verdict === verdict);
+  const said = (check: Check) => `${check.name}: ${printPhrase(check.reason, units)}`;
+  return {
+    row: number,
+    name,
+    figures: {
+      body: project.body,
+      verdict: of('wrong').length > 0 ? 'wrong' : of('mind').length > 0 ? 'mind' : 'good',
+      hipFinished: measures.hipGirthFinished,
+      waistOpening: measures.waistOpening,
+      inseam: measures.inseamFront,
+      hem: measures.hemGirthFinished,
+    },
+    look: [...of('wrong').map(said), ...body.remarks.map(({ phrase }) => printPhrase(phrase, units))],
+    mind: of('mind').map(({ name: check }) => check),
+  };
+}
+
+/** The same with cloth, elastic and sheets. */
+export function madeMember(row: ClassRow, made: Draft): MadeMember {
+  const { units } = made.project;
+  const needs = needsOf(made);
+  const member = memberOf(row, { ok: true, value: made }, units);
+  const none = needs
+    .filter(({ length }) => length === undefined)
+    .map(({ name }) => `No ${name} of the chosen width is wide enough.`);
+  return { ...member, look: [...member.look, ...none], needs, sheets: made.sheets.sheets.length };
+}
+
+/** A learner for whom nothing was made. */
+export const unmadeMember = (row: ClassRow, problems: readonly Problem[], units: Project['units']): MadeMember => ({
+  ...memberOf(row, { ok: false, problems }, units),
+  needs: [],
+  sheets: 0,
+});
+
+/** What one pattern needs of what is bought by its length. */
+function needsOf(made: Draft): readonly Need[] {
+  const { waist, hem, units } = made.project;
+  const { answer, others } = clothOf(made);
+  const { elasticLength, hemElasticLength, cordLength, hemCordLength } = made.notions;
+  const cloth = (name: ClothName, of: typeof answer): Need => ({
+    name,
+    width: of.fits ? of.lay.width : of.width,
+    length: of.fits ? amountUp(of.lay.toBuy, units) : undefined,
+  });
+  const notion = (name: Need['name'], width: Mm, length: Mm | undefined, count: number): readonly Need[] =>
+    length === undefined ? [] : [{ name, width, length: count * length }];
+  return [
+    cloth('cloth', answer),
+    ...others.map((other) => cloth(OTHER_CLOTHS[other.kind], other.answer)),
+    ...notion('waist elastic', waist.elasticWidth, elasticLength, waist.rows),
+    ...notion('hem elastic', hem.elasticWidth, hemElasticLength, 2),
+    ...notion('waist cord', waist.cordWidth, waist.cord === 'bought' ? cordLength : undefined, 1),
+    ...notion('hem cord', hem.cordWidth, hem.cord === 'bought' ? hemCordLength : undefined, 2),
+  ];
+}
+
+/** A problem without its row, which stands beside it. */
+const problemInRow = (problem: Problem, row: number, units: Project['units']): string =>
+  printProblem({ ...problem, field: problem.field.replace(`row ${row}, `, '') }, units);
+
+/** Whether somebody should look before this one is cut. */
+export const needsLook = ({ look }: Member): boolean => look.length > 0;
+
+/** What one sort of cloth, elastic or cord comes to for all learners together. */
+export interface Total extends Omit<Need, 'length'> {
+  readonly length: Mm;
+  readonly learners: number;
+}
+
+/** The class's shopping, each sort by its width, in the order in which they first occur. */
+export function classTotals(members: readonly MadeMember[]): readonly Total[] {
+  const totals = new Map<string, Total>();
+  for (const { name, width, length } of members.flatMap(({ needs }) => needs)) {
+    if (length === undefined) continue;
+    const key = `${name} ${width}`;
+    const before = totals.get(key);
+    totals.set(key, {
+      name,
+      width,
+      length: (before?.length ?? 0) + length,
+      learners: (before?.learners ?? 0) + 1,
+    });
+  }
+  return [...totals.values()];
+}

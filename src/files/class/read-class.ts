@@ -1,0 +1,159 @@
+import { type BodyInput, bodyProblems } from '../../body';
+import { number, type Problem, type Result, say } from '../../length';
+import type { Project } from '../../project';
+import { cellText, legLengthCell, lengthCell, measurementCell, yesNoCell } from './cells';
+import { type ColumnKind, isMeasurement, nameOf } from './columns';
+import { readTable, type Table, type TableHead, type TableRow } from './table';
+
+/** One learner of a class: the project that is drafted for them, or all that is wrong with their row. */
+export interface ClassRow {
+  /** As a spreadsheet numbers it. */
+  readonly row: number;
+  readonly name: string;
+  readonly project: Result<Project>;
+}
+
+/** A class, read from a table. */
+export interface ClassTable {
+  /** At least one. */
+  readonly rows: readonly ClassRow[];
+  /** Heads of columns that nothing was made of. */
+  readonly unused: readonly string[];
+  /** What of the project belongs to one body and is not given to all of them; empty as a rule. */
+  readonly leftOut: readonly string[];
+}
+
+/** A table with more rows is several classes; their files would burst a ZIP of the plain kind. */
+const MOST_ROWS = 5000;
+/** Rows that begin so are notes for people: the empty table explains itself with them. */
+const NOTE = '#';
+const LONGEST_NAME = 80;
+
+/**
+ * Reads a table of bodies: one a row, each to be drafted with the project's own choices.
+ *
+ * A bad row is told with all that is wrong in it, and the others are read all the same; only a table that can't be
+ * understood as a whole is refused.
+ *
+ * @param bytes of the CSV file
+ * @param project whose design is used for each row; its units count where the table names none
+ */
+export function readClass(bytes: Uint8Array, project: Project): Result<ClassTable> {
+  if (project.block.source === 'traced') {
+    const phrase = say`blocks that were brought along fit one body only; choose drafted blocks, to draft a class.`;
+    return { ok: false, problems: [{ field: 'block.source', value: 'traced', phrase }] };
+  }
+  const read = readTable(bytes);
+  if (!read.ok) return read;
+  const table = read.value;
+  const wrong = headProblems(table);
+  if (wrong.length > 0) return { ok: false, problems: wrong };
+  const bodies = table.rows.filter(({ cells }) => !cells.find((cell) => cell !== '')?.startsWith(NOTE));
+  if (bodies.length === 0 || bodies.length > MOST_ROWS) {
+    const phrase =
+      bodies.length === 0
+        ? say`holds no body: each body stands in a row of its own below the names of the columns.`
+        : say`has ${number(bodies.length, 0)} rows; at most ${number(MOST_ROWS, 0)} are made at once: divide it.`;
+    return { ok: false, problems: [{ field: 'table', value: `${bodies.length} rows`, phrase }] };
+  }
+  const { design, leftOut } = designOf(project);
+  return {
+    ok: true,
+    value: {
+      rows: bodies.map((row) => classRow(row, table.heads, design)),
+      unused: table.heads.filter(({ text, column }) => !column && text !== '').map(({ text }) => text),
+      leftOut,
+    },
+  };
+}
+
+/** What keeps a table as a whole from being read: two columns for one thing, or none for what every body needs. */
+function headProblems({ heads }: Table): readonly Problem[] {
+  const known = heads.flatMap(({ column }) => (column ? [column.kind] : []));
+  const twice = [...new Set(known.filter((kind, i) => kind !== 'name' && known.indexOf(kind) < i))].map((kind) => {
+    const texts = heads.filter(({ column }) => column?.kind === kind).map(({ text }) => text);
+    return {
+      field: 'table',
+      value: texts.join(', '),
+      phrase: say`are columns for the same thing; only one of them may stay.`,
+    };
+  });
+  const strange = heads.filter(({ text, column }) => !column && text !== '').map(({ text }) => `“${text}”`);
+  const missing = bodyProblems({ label: '' }).flatMap(({ field, phrase }): readonly Problem[] => {
+    const kind = field.replace('body.', '') as ColumnKind;
+    if (known.includes(kind)) return [];
+    const hint = strange.length > 0 ? say` No column of that name was found; not known are ${strange.join(', ')}.` : [];
+    return [{ field: `column ${nameOf(kind)}`, value: undefined, phrase: [...phrase, ...hint] }];
+  });
+  return [...twice, ...missing];
+}
+
+/** The project without what was typed for its own body alone. */
+function designOf(project: Project): { readonly design: Project; readonly leftOut: readonly string[] } {
+  const leftOut = [
+    ...(project.fit ? ['corrections after wearing'] : []),
+    ...(project.waist.elasticLength === 'auto' ? [] : ['a typed length of elastic']),
+  ];
+  return { design: { ...project, fit: null, waist: { ...project.waist, elasticLength: 'auto' } }, leftOut };
+}
+
+function classRow({ row, cells }: TableRow, heads: readonly TableHead[], design: Project): ClassRow {
+  const named = heads.flatMap(({ column }, i) => (column?.kind === 'name' ? [cellText(cells[i] ?? '')] : []));
+  const name =
+    named
+      .filter((word) => word !== '')
+      .join(' ')
+      .slice(0, LONGEST_NAME) || `Row ${row}`;
+  const problems: Problem[] = [];
+  const told = (head: string, value: unknown, phrase: Problem['phrase']) =>
+    problems.push({ field: head === '' ? `row ${row}` : `row ${row}, ${head}`, value, phrase });
+
+  // Some programs end every row with one more delimiter; no more than that is harmless.
+  const tooMany = cells.length > heads.length + 1 || (cells[heads.length] ?? '') !== '';
+  if (tooMany) {
+    // Its cells may have moved: whatever they seem to say would be another column's.
+    told(
+      '',
+      `${cells.length} cells`,
+      say`has ${number(cells.length, 0)} cells below ${number(heads.length, 0)} names of columns; a decimal comma must stand in quotation marks, or the cells be parted by semicolons.`,
+    );
+    return { row, name, project: { ok: false, problems } };
+  }
+  let project = design;
+  const figures: Record<string, number> = {};
+  const unreadable = new Set<string>();
+  let nappy: boolean | undefined;
+  for (const [i, { text: head, column }] of heads.entries()) {
+    const text = cellText(cells[i] ?? '');
+    if (!column || text === '' || column.kind === 'name') continue;
+    const { kind, unit } = column;
+    if (isMeasurement(kind)) {
+      const cell = measurementCell(text, kind, unit, design.units);
+      if (cell.ok) figures[kind] = cell.value;
+      else {
+        unreadable.add(kind);
+        told(head, text, cell.phrase);
+      }
+    } else if (kind === 'nappy') {
+      const cell = yesNoCell(text);
+      if (cell.ok) nappy = cell.value;
+      else told(head, text, cell.phrase);
+    } else if (kind === 'length') {
+      const cell = legLengthCell(text, unit, design.units);
+      if (cell.ok) project = { ...project, leg: { ...project.leg, length: cell.value } };
+      else told(head, text, cell.phrase);
+    } else {
+      const cell = lengthCell(text, unit, design.units);
+      if (cell.ok) project = { ...project, cloth: { ...project.cloth, width: cell.value } };
+      else told(head, text, cell.phrase);
+    }
+  }
+  const body: BodyInput = { label: name, ...figures, ...(nappy === undefined ? {} : { nappy }) };
+  for (const { field, phrase } of bodyProblems(body)) {
+    const kind = field.replace('body.', '') as ColumnKind;
+    const at = heads.findIndex(({ column }) => column?.kind === kind);
+    if (!unreadable.has(kind)) told(heads[at]?.text ?? nameOf(kind), cells[at] || undefined, phrase);
+  }
+  if (problems.length > 0) return { row, name, project: { ok: false, problems } };
+  return { row, name, project: { ok: true, value: { ...project, body } } };
+}

@@ -1,0 +1,139 @@
+import type { Mm, Units } from '../../length';
+import { point } from '../../plane';
+import { VERDICT_INK } from '../fit-pdf';
+import { INK } from '../line-styles';
+import { drawFoot, drawHead, RULE, type WordPage, wordPage } from '../page-head';
+import type { PdfOptions } from '../pdf-options';
+import { type Pen, startPdf } from '../pdf-pen';
+import { baseline, lineHeight } from '../print-type';
+import { wrapText } from '../text-flow';
+import { LOOK_SIGN, type SummaryColumn, type SummaryContent, type SummaryLine } from './summary-content';
+
+const WORDS_PT = 8;
+const HEAD_PT = 7;
+const LEAD_PT = 11;
+const GAP: Mm = 6;
+/** Above and below a line's words. */
+const AIR: Mm = 0.9;
+/** Between a cell's words and the next column. */
+const GUTTER: Mm = 2;
+/** A reason longer than this is read on the fit sheet; where there is none, all of it is told here. */
+const MOST_LINES = { made: 4, unmade: 14 } as const;
+
+interface Paper {
+  readonly pen: Pen;
+  readonly page: WordPage;
+  readonly content: SummaryContent;
+  y: Mm;
+  number: number;
+}
+
+/** The teacher's summary, lying: what to look at and to buy, then a line for each learner on as many pages as that takes. */
+export function writeSummaryPdf(content: SummaryContent, units: Units, options: PdfOptions): Uint8Array {
+  const page = wordPage(units === 'inch', true);
+  const pen = startPdf(page.width, page.height, options.font, {
+    title: `${content.title}: class summary`,
+    subject: content.says,
+    date: options.date,
+  });
+  const paper: Paper = { pen, page, content, y: 0, number: 1 };
+  const under = `Legwork · class summary · ${content.lines.length} rows · lengths in ${units === 'inch' ? 'inches' : 'cm'}`;
+  paper.y = drawHead(pen, page, content.title, under) + 3;
+  drawLead(paper);
+  drawHeads(paper);
+  for (const line of content.lines) drawLine(paper, line);
+  drawFoot(pen, page, content.title, `${paper.number}`);
+  return pen.bytes();
+}
+
+/** What came out, what to buy together, whom to look at. */
+function drawLead(paper: Paper): void {
+  const { pen, page, content } = paper;
+  const left = page.margin;
+  pen.words(content.says, point(left, baseline(paper.y, LEAD_PT)), { pt: LEAD_PT, colour: INK.cut });
+  paper.y += lineHeight(LEAD_PT) + 2;
+  const middle = page.width / 2;
+  const part = (title: string, words: readonly string[], from: Mm, width: Mm): Mm => {
+    if (words.length === 0) return paper.y;
+    let y = paper.y;
+    for (const [i, text] of [title, ...words].entries()) {
+      for (const row of wrapText(text, width, WORDS_PT, pen.widthOf)) {
+        pen.words(row, point(from, baseline(y, WORDS_PT)), { pt: WORDS_PT, colour: i === 0 ? INK.mark : INK.words });
+        y += lineHeight(WORDS_PT);
+      }
+    }
+    return y;
+  };
+  const width = middle - left - GAP / 2;
+  const ends = [
+    part('For all together', [...content.totals, ...content.notes], left, width),
+    part(
+      `${LOOK_SIGN} Look at these before cutting`,
+      content.look.length === 0 ? [] : [content.look.join(', ')],
+      middle + GAP / 2,
+      width,
+    ),
+  ];
+  paper.y = Math.max(...ends) + 3;
+}
+
+const columnsOf = ({ page, content }: Paper): readonly (SummaryColumn & { readonly from: Mm; readonly to: Mm })[] => {
+  const whole = content.columns.reduce((sum, { share }) => sum + share, 0);
+  const width = page.width - 2 * page.margin;
+  let from = page.margin;
+  return content.columns.map((column) => {
+    const to = from + (width * column.share) / whole;
+    const placed = { ...column, from, to: to - GUTTER };
+    from = to;
+    return placed;
+  });
+};
+
+function drawHeads(paper: Paper): void {
+  const { pen, page } = paper;
+  for (const { head, from, to, align } of columnsOf(paper))
+    pen.words(head, point(align === 'right' ? to : from, baseline(paper.y, HEAD_PT)), {
+      pt: HEAD_PT,
+      colour: INK.mark,
+      align,
+    });
+  paper.y += lineHeight(HEAD_PT) + 0.8;
+  pen.line(point(page.margin, paper.y), point(page.width - page.margin, paper.y), { ...RULE, colour: INK.join });
+}
+
+/** One learner: as high as the longest of its cells, never torn apart. */
+function drawLine(paper: Paper, line: SummaryLine): void {
+  const { pen, page, content } = paper;
+  const columns = columnsOf(paper);
+  const most = line.verdict ? MOST_LINES.made : MOST_LINES.unmade;
+  const wrapped = columns.map(({ from, to }, i) => {
+    const rows = wrapText(
+      i === columns.length - 1 ? line.why : (line.cells[i] ?? ''),
+      to - from,
+      WORDS_PT,
+      pen.widthOf,
+    );
+    return rows.length > most ? [...rows.slice(0, most - 1), `${rows[most - 1]?.slice(0, -2)}…`] : rows;
+  });
+  const height = Math.max(...wrapped.map((rows) => rows.length)) * lineHeight(WORDS_PT) + 2 * AIR;
+  if (paper.y + height > page.height - page.margin - 2) {
+    drawFoot(pen, page, content.title, `${paper.number}`);
+    pen.newPage(page.width, page.height);
+    paper.number += 1;
+    paper.y = page.margin;
+    drawHeads(paper);
+  }
+  const verdict = columns.findIndex(({ head }) => head === 'Verdict');
+  for (const [i, { from, to, align }] of columns.entries()) {
+    const told = i === verdict ? inkOf(line) : i === columns.length - 1 ? INK.quietWords : INK.words;
+    for (const [k, row] of (wrapped[i] ?? []).entries()) {
+      const sign = i === verdict && line.look && k === 0 ? `${LOOK_SIGN} ` : '';
+      const y = baseline(paper.y + AIR + k * lineHeight(WORDS_PT), WORDS_PT);
+      pen.words(sign + row, point(align === 'right' ? to : from, y), { pt: WORDS_PT, colour: told, align });
+    }
+  }
+  paper.y += height;
+  pen.line(point(page.margin, paper.y), point(page.width - page.margin, paper.y), RULE);
+}
+
+const inkOf = ({ verdict }: SummaryLine): string => VERDICT_INK[verdict ?? 'wrong'];

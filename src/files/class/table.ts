@@ -1,0 +1,104 @@
+import Papa from 'papaparse';
+import { number, type Problem, type Result, say } from '../../length';
+import { type Column, columnOf, isMeasurement } from './columns';
+
+/** One record of the file; its number is the one a spreadsheet shows beside it. */
+export interface TableRow {
+  readonly row: number;
+  readonly cells: readonly string[];
+}
+
+/** A head of the table, and what it was recognised as. */
+export interface TableHead {
+  readonly text: string;
+  readonly column: Column | undefined;
+}
+
+/** A table whose heads were found; what stands above them is passed over. */
+export interface Table {
+  readonly heads: readonly TableHead[];
+  readonly rows: readonly TableRow[];
+}
+
+/** What may stand between two cells. RFC 4180 has the comma; spreadsheets write the others where that is the decimal sign. */
+const DELIMITERS = [',', ';', '\t', '|'] as const;
+/** Titles may stand above the heads, no more than this many rows of them. */
+const ROWS_ABOVE = 20;
+/** Fewer columns of measurements are no table of bodies, but a word by chance. */
+const LEAST_COLUMNS = 2;
+
+/**
+ * Reads a CSV table (RFC 4180, and what spreadsheets make of it: other delimiters, a byte order mark, UTF-16) as far as
+ * its heads and cells.
+ *
+ * @param bytes of the file
+ */
+export function readTable(bytes: Uint8Array): Result<Table> {
+  const text = tableText(bytes);
+  const named = /^sep=(.)\r?\n/i.exec(text);
+  const body = named ? text.slice(named[0].length) : text;
+  const delimiters = named?.[1] ? [named[1]] : DELIMITERS;
+  // The delimiter is the one that makes most columns known: decimal commas can't mislead that.
+  const tries = delimiters.map((delimiter) => ({ delimiter, ...headsOf(body, delimiter) }));
+  const best = tries.reduce((a, b) => (b.known > a.known ? b : a));
+  if (best.known < LEAST_COLUMNS)
+    return {
+      ok: false,
+      problems: [
+        noHeads(
+          body,
+          tries.map(({ delimiter }) => delimiter),
+        ),
+      ],
+    };
+  const { data, errors } = Papa.parse<string[]>(body, { delimiter: best.delimiter });
+  const open = errors.find(({ code }) => code === 'MissingQuotes');
+  if (open) {
+    const row = (open.row ?? 0) + 1;
+    const phrase = say`a quotation mark is opened in row ${number(row, 0)} and never closed, so all that follows is one cell.`;
+    return { ok: false, problems: [{ field: `row ${row}`, value: '"', phrase }] };
+  }
+  const heads = (data[best.at] ?? []).map((head) => ({ text: head.trim(), column: columnOf(head) }));
+  const rows = data
+    .map((cells, i) => ({ row: i + 1, cells: cells.map((cell) => cell.trim()) }))
+    .slice(best.at + 1)
+    .filter(({ cells }) => cells.some((cell) => cell !== ''));
+  return { ok: true, value: { heads, rows } };
+}
+
+/** The row in which most columns are known, and how many. */
+function headsOf(text: string, delimiter: string): { readonly at: number; readonly known: number } {
+  const { data } = Papa.parse<string[]>(text, { delimiter, preview: ROWS_ABOVE });
+  const known = data.map((cells) => cells.filter((cell) => isMeasurement(columnOf(cell)?.kind ?? 'name')).length);
+  const most = Math.max(0, ...known);
+  return { at: Math.max(0, known.indexOf(most)), known: most };
+}
+
+function noHeads(text: string, delimiters: readonly string[]): Problem {
+  const downwards = delimiters.some((delimiter) => {
+    const { data } = Papa.parse<string[]>(text, { delimiter, preview: 3 * ROWS_ABOVE });
+    return data.filter(([first]) => isMeasurement(columnOf(first ?? '')?.kind ?? 'name')).length >= LEAST_COLUMNS;
+  });
+  return {
+    field: 'table',
+    value: text.slice(0, 40),
+    phrase: downwards
+      ? say`the measurements stand below one another; turn the table, so that each body is one row.`
+      : say`no row names the columns: one row must say Name, Waist, Hip, Body rise, Inside leg …, and each body follows in a row of its own.`,
+  };
+}
+
+/**
+ * The text of a table, whatever program saved it: UTF-8 or UTF-16 by its byte order mark, else UTF-8 where the bytes are
+ * that, else Windows-1252, in which older spreadsheets save.
+ */
+function tableText(bytes: Uint8Array): string {
+  const [a, b] = bytes;
+  if (a === 0xff && b === 0xfe) return new TextDecoder('utf-16le').decode(bytes);
+  if (a === 0xfe && b === 0xff) return new TextDecoder('utf-16be').decode(bytes);
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return new TextDecoder('windows-1252').decode(bytes);
+  }
+}

@@ -1,0 +1,34 @@
+import type { Result } from '../length';
+import type { Project } from '../project';
+import type { ClassOrder } from './class/make-class';
+import type { MadeMember } from './class/member';
+import type { ClassTable } from './class/read-class';
+import type { PdfOptions } from './pdf-options';
+import type { Progress } from './steps';
+
+// The reader of tables and the writers of a class are loaded when they are first asked for.
+
+/**
+ * Reads a table of bodies, one a row, each to be drafted with the project's own choices.
+ *
+ * @param bytes of a CSV file
+ * @param project whose design is used
+ */
+export const readClass = async (bytes: Uint8Array, project: Project): Promise<Result<ClassTable>> =>
+  (await import('./class/read-class')).readClass(bytes, project);
+
+/**
+ * A class's set in one ZIP, as long work.
+ *
+ * @param write is given each piece of the ZIP as soon as it is packed
+ */
+export const classWork = async (
+  order: ClassOrder,
+  options: Omit<PdfOptions, 'fileName'>,
+  write: (bytes: Uint8Array) => void,
+): Promise<AsyncGenerator<Progress, readonly MadeMember[]>> =>
+  (await import('./class/make-class')).makeClass(order, options, write);
+
+/** An empty table of bodies to fill in, in the project's units. */
+export const emptyTable = async (project: Pick<Project, 'units'>): Promise<string> =>
+  (await import('./class/write-table')).emptyTable(project);
