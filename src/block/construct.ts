@@ -42,27 +42,36 @@ const FRONT_CURVE_RISE = 1.2;
 /** Darts end this far above the hip line, as a share of the way down to it (practice). */
 const DART_LENGTH = { front: 0.5, back: 0.75 } as const;
 
-export function frontBlock(p: Proportions): Block {
-  return blockOf(p, {
-    part: 'front',
-    outwards: 1,
-    width: p.frontWidth,
-    extension: p.extensionFront,
-    lean: p.leanFront,
-    centreTop: p.frontDrop,
-    curveRise: Math.min(FRONT_CURVE_RISE * p.extensionFront, p.crotchLevel - p.hipLevel),
-    crotchDrop: 0,
-    crease: p.creaseFront,
-    knee: p.kneeFront,
-    hem: p.hemFront,
-    darts: p.dartsFront,
-  });
+export const frontBlock = (p: Proportions): Block => blockOf(p, frontFigures(p));
+
+/** What of a block decides how its crotch comes out: for searching, where the rest of it isn't wanted. */
+export interface CrotchSeam {
+  /** The centre line from the waist, and the crotch curve to the crotch point. */
+  readonly crotch: readonly Curve[];
+  readonly inseam: readonly Curve[];
 }
 
-/**
- * @param p the proportions
- * @param drop how far the back crotch point lies below the front's
- */
+export const frontCrotch = (p: Proportions): CrotchSeam => centreOf(p, frontFigures(p));
+
+/** @param drop how far the back crotch point lies below the front's */
+export const backCrotch = (p: Proportions, drop: number): CrotchSeam => centreOf(p, backFigures(p, drop));
+
+const frontFigures = (p: Proportions): PartFigures => ({
+  part: 'front',
+  outwards: 1,
+  width: p.frontWidth,
+  extension: p.extensionFront,
+  lean: p.leanFront,
+  centreTop: p.frontDrop,
+  curveRise: Math.min(FRONT_CURVE_RISE * p.extensionFront, p.crotchLevel - p.hipLevel),
+  crotchDrop: 0,
+  crease: p.creaseFront,
+  knee: p.kneeFront,
+  hem: p.hemFront,
+  darts: p.dartsFront,
+});
+
+/** @param drop how far the back crotch point lies below the front's */
 export const backBlock = (p: Proportions, drop: number): Block => blockOf(p, backFigures(p, drop));
 
 /** The back's inseam alone, for finding its drop: the rest of the block doesn't change its length. */
@@ -100,28 +109,40 @@ function partInseam(p: Proportions, f: PartFigures): readonly Curve[] {
   );
 }
 
-function blockOf(p: Proportions, f: PartFigures): Block {
+interface Centre extends CrotchSeam {
+  /** The centre line's direction, downwards. */
+  readonly centreWay: Point;
+}
+
+/** The part of a block round its crotch point: centre line, crotch curve, inseam. */
+function centreOf(p: Proportions, f: PartFigures): Centre {
   const at = pointsOf(f);
   const waistCentre = at(f.width - f.lean, f.centreTop);
   const hipCentre = at(f.width, p.hipLevel);
   const centreWay = unit({ x: hipCentre.x - waistCentre.x, y: hipCentre.y - waistCentre.y });
   const curveEnd = moved(hipCentre, centreWay, (p.crotchLevel - f.curveRise - p.hipLevel) / centreWay.y);
   const inseam = partInseam(p, f);
-  const [crotchPoint, hem] = [pathStart(inseam), pathEnd(inseam)];
-  const crotch = crotchCurve(curveEnd, centreWay, crotchPoint, curveTangent(inseam[0] as Curve, 0), f.outwards);
+  const inseamWay = curveTangent(inseam[0] as Curve, 0);
+  const curve = crotchCurve(curveEnd, centreWay, pathStart(inseam), inseamWay, f.outwards);
+  return { centreWay, crotch: [straight(waistCentre, curveEnd), curve], inseam };
+}
+
+function blockOf(p: Proportions, f: PartFigures): Block {
+  const at = pointsOf(f);
+  const { centreWay, crotch, inseam } = centreOf(p, f);
   const side = sideLine(
     at(p.side, 0),
     at(0, p.hipLevel),
     at(f.crease - f.knee / 2, p.kneeLevel),
     at(f.crease - f.hem / 2, p.hemLevel),
   );
-  const waist = waistLine(at(p.side, 0), waistCentre, centreWay, f.outwards);
+  const waist = waistLine(at(p.side, 0), pathStart(crotch), centreWay, f.outwards);
   const edges: Outline<BlockEdge> = [
     { name: 'waist', curves: [waist] },
-    { name: 'centre', curves: [straight(waistCentre, curveEnd)] },
-    { name: 'crotch', curves: [crotch] },
+    { name: 'centre', curves: crotch.slice(0, 1) },
+    { name: 'crotch', curves: crotch.slice(1) },
     { name: 'inseam', curves: inseam },
-    { name: 'hem', curves: [straight(hem, at(f.crease - f.hem / 2, p.hemLevel))] },
+    { name: 'hem', curves: [straight(pathEnd(inseam), at(f.crease - f.hem / 2, p.hemLevel))] },
     { name: 'side', curves: side },
   ];
   return {

@@ -1,7 +1,7 @@
 import type { Body } from '../body';
 import type { Mm } from '../length';
-import { edgeLength, outlineEdge, pathLength, solveBetween, TOLERANCE } from '../plane';
-import { backBlock, backInseam, frontBlock } from './construct';
+import { type Curve, edgeLength, outlineEdge, pathLength, solveBetween, TOLERANCE } from '../plane';
+import { backBlock, backCrotch, backInseam, frontBlock, frontCrotch } from './construct';
 import { type BlockOptions, type Proportions, proportionsOf } from './proportions';
 import type { Block, Blocks } from './types';
 
@@ -65,9 +65,11 @@ function crotchFit(body: Body, options: BlockOptions, aim: Mm): { readonly fit: 
   const solved = (shift: number) =>
     solveBetween(
       (fit) => {
-        const pair = pairAt(body, options, fit, shift);
-        const wanted = (wantedCrotch(body, pair.proportions) ?? 0) + aim;
-        return crotchLengthOf(pair.front) + crotchLengthOf(pair.back) - wanted;
+        const proportions = proportionsOf(body, options, fit, shift);
+        const front = frontCrotch(proportions);
+        const back = backCrotch(proportions, dropFor(proportions, front.inseam));
+        const wanted = (wantedCrotch(body, proportions) ?? 0) + aim;
+        return pathLength(front.crotch) + pathLength(back.crotch) - wanted;
       },
       -1,
       1,
@@ -75,10 +77,10 @@ function crotchFit(body: Body, options: BlockOptions, aim: Mm): { readonly fit: 
     );
   const first = solved(0);
   if (body.frontCrotchLength === undefined) return { fit: first, shift: 0 };
-  const pair = pairAt(body, options, first, 0);
-  const frontWanted = body.frontCrotchLength + pair.proportions.crotchEase / 2;
-  const most = Math.min(MOST_SHIFT, MOST_SHIFT_SHARE * pair.proportions.extensionFront);
-  const shift = Math.min(most, Math.max(-most, frontWanted - crotchLengthOf(pair.front)));
+  const proportions = proportionsOf(body, options, first, 0);
+  const frontWanted = body.frontCrotchLength + proportions.crotchEase / 2;
+  const most = Math.min(MOST_SHIFT, MOST_SHIFT_SHARE * proportions.extensionFront);
+  const shift = Math.min(most, Math.max(-most, frontWanted - pathLength(frontCrotch(proportions).crotch)));
   return { fit: solved(shift), shift };
 }
 
@@ -89,9 +91,14 @@ const wantedCrotch = (body: Body, p: Proportions): number | undefined =>
 function pairAt(body: Body, options: BlockOptions, fit: number, shift: number): Pair {
   const proportions = proportionsOf(body, options, fit, shift);
   const front = frontBlock(proportions);
-  const inseam = edgeLength(outlineEdge(front.edges, 'inseam'));
-  const drop = solveBetween((d) => pathLength(backInseam(proportions, d)) - inseam, ...DROP_LIMITS, TOLERANCE.solved);
+  const drop = dropFor(proportions, outlineEdge(front.edges, 'inseam').curves);
   return { proportions, front, back: backBlock(proportions, drop), drop };
+}
+
+/** How far the back's crotch point is dropped until its inseam is as long as the front's. */
+function dropFor(proportions: Proportions, frontInseam: readonly Curve[]): number {
+  const inseam = pathLength(frontInseam);
+  return solveBetween((d) => pathLength(backInseam(proportions, d)) - inseam, ...DROP_LIMITS, TOLERANCE.solved);
 }
 
 /** From the waist along the centre and the crotch curve to the crotch point. */
