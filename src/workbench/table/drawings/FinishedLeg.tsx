@@ -1,12 +1,12 @@
 import { useId } from 'react';
 import type { Piece } from '../../../edges';
-import { type Edge, outlineCurves, pathStart } from '../../../plane';
-import { pieceDrawing } from '../../../sheets';
+import { type Curve, type Edge, outlineCurves, pathStart } from '../../../plane';
+import { pieceDrawing, type Stroke } from '../../../sheets';
 import type { FoldedTurning } from '../folded';
 import { bridgedText, pathText, polygonText } from '../path-text';
 import { Word } from '../Word';
 import { HalfTints } from './HalfTints';
-import { Line } from './Line';
+import { Line, Lines } from './Line';
 import { FoldTriangles, Grainline } from './Marks';
 
 export interface FinishedLegProps {
@@ -21,7 +21,7 @@ export function FinishedLeg({ piece, turnings = [] }: FinishedLegProps) {
   const isAway = (edge: Edge) => turnings.some((turning) => turning.edges.includes(edge.name));
   const cut = piece.cutLine.filter((edge) => !isAway(edge)).flatMap((edge) => edge.curves);
   const away = piece.cutLine.filter(isAway).flatMap((edge) => edge.curves);
-  const lines = pieceDrawing(piece).paths.filter(({ stroke }) => !['solid', 'grain', 'cut'].includes(stroke));
+  const lines = linesWithin(piece);
   // Without the turnings the outline runs along their folds, which are straight.
   const shown = bridgedText(cut);
   return (
@@ -32,9 +32,8 @@ export function FinishedLeg({ piece, turnings = [] }: FinishedLegProps) {
       <path className="piece-ground" d={shown} />
       <g clipPath={`url(#${id})`}>
         {piece.name === 'leg' && <HalfTints outline={pathText(outlineCurves(piece.stitchLine), true)} />}
-        {lines.map((path, i) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: in a drag the same lines in the same order, each a little moved
-          <Line key={i} stroke={path.stroke} curves={path.curves} />
+        {lines.map(([stroke, runs]) => (
+          <Lines key={stroke} stroke={stroke} runs={runs} />
         ))}
       </g>
       {turnings.map((turning) => (
@@ -52,6 +51,16 @@ export function FinishedLeg({ piece, turnings = [] }: FinishedLegProps) {
       <LevelWords piece={piece} />
     </>
   );
+}
+
+/**
+ * The lines inside a piece, all of one line type together: a drag moves every one of them in each frame, and one path of
+ * forty runs is restyled and painted sooner than forty paths.
+ */
+function linesWithin(piece: Piece): readonly (readonly [Stroke, readonly (readonly Curve[])[]])[] {
+  const paths = pieceDrawing(piece).paths.filter(({ stroke }) => !['solid', 'grain', 'cut'].includes(stroke));
+  const strokes = [...new Set(paths.map(({ stroke }) => stroke))];
+  return strokes.map((stroke) => [stroke, paths.filter((path) => path.stroke === stroke).map(({ curves }) => curves)]);
 }
 
 /** The folds that are seen: what is turned under within a turning that is folded over lies beneath it. */

@@ -15,3 +15,13 @@ interface LineProps {
 export function Line({ curves, stroke, closed = false }: LineProps) {
   return <path className={`line line-${stroke}`} d={pathText(curves, closed)} />;
 }
+
+interface LinesProps {
+  readonly runs: readonly (readonly Curve[])[];
+  readonly stroke: ScreenStroke;
+}
+
+/** Several lines of one line type as one path; the dashes of each begin anew. */
+export function Lines({ runs, stroke }: LinesProps) {
+  return <path className={`line line-${stroke}`} d={runs.map((run) => pathText(run)).join('')} />;
+}
