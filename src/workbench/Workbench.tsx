@@ -15,6 +15,7 @@ import { Path } from './path/Path';
 import { BenchShown, useBench } from './store/bench';
 import { beside } from './table/beside';
 import { Table } from './table/Table';
+import { useJoining } from './table/use-joining';
 
 const Hints = lazy(() => import('./hints/Hints'));
 const ShowMode = lazy(() => import('./show/ShowMode'));
@@ -23,6 +24,7 @@ const Working = lazy(() => import('./working/Working'));
 /** One screen, one drawing, the stations in the order of the work. */
 export function Workbench() {
   const workingShown = useBench((state) => state.workingShown);
+  const joining = useJoining();
   const showing = useManner((state) => state.showing);
   const inputsAway = useManner((state) => state.inputsAway);
   const hinted = useManner((state) => state.hintsGone.length < HINT_COUNT);
@@ -33,6 +35,7 @@ export function Workbench() {
     <div
       className="bench"
       data-working={(workingShown && !showing) || undefined}
+      data-joining={joining || undefined}
       data-inputs-away={inputsAway || undefined}
       onDragOver={(event) => event.preventDefault()}
       onDrop={onDrop}

@@ -54,6 +54,9 @@ test('a walk through the page goes from the bar over the stations and the table 
     'button "Hip 110 cm: how?"',
     'listitem: good It pulls on',
   ].map((words) => lines.findIndex((line) => line.includes(words)));
+  expect(await page.locator('#drawn').textContent()).toMatch(
+    /^ankle, spread 1\.3 cm, opening just passes; [\d.]+ cm wide, [\d.]+ cm high$/,
+  );
   expect(places.filter((place) => place < 0)).toEqual([]);
   expect(places).toEqual(places.toSorted((a, b) => a - b));
 });

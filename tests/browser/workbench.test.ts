@@ -330,6 +330,9 @@ describe.each([
   [1024, 768],
   [390, 844],
   [320, 640],
+  // A phone on its side, and a page at 200 %.
+  [844, 390],
+  [720, 450],
 ])('at %i × %i', (width, height) => {
   test('nothing overflows sideways, and every station has its drawing', async () => {
     const page = await open(width, height);
@@ -340,6 +343,15 @@ describe.each([
       const box = await page.locator('.table-window').boundingBox();
       expect(box?.width ?? 0, station).toBeGreaterThan(300);
       expect(box?.height ?? 0, station).toBeGreaterThan(240);
+      // What can be taken hold of on the drawing is not covered by the tools.
+      const covered = await page.locator('.handle-button').evaluateAll((all) =>
+        all.flatMap((one) => {
+          const { x, y, width, height } = one.getBoundingClientRect();
+          const over = document.elementFromPoint(x + width / 2, y + height / 2)?.closest('.tools');
+          return over ? [one.parentElement?.getAttribute('aria-label')] : [];
+        }),
+      );
+      expect(covered, station).toEqual([]);
     }
   });
 });

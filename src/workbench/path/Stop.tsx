@@ -1,5 +1,6 @@
 import { type ComponentType, lazy, type RefObject, Suspense, useEffect, useRef } from 'react';
 import { useManner } from '../look/manner';
+import { NARROW, STOPS_ONLY } from '../look/widths';
 import { BlocksStation } from '../stations/BlocksStation';
 import { BodyStation } from '../stations/BodyStation';
 import { CheckStation } from '../stations/CheckStation';
@@ -35,7 +36,7 @@ export function Stop({ station }: { readonly station: Station }) {
   // Where the path is only its stops, the open one folds its inputs away and back.
   const onPress = () => {
     const { inputsAway, foldInputs } = useManner.getState();
-    foldInputs(open && !inputsAway && matchMedia('(800px <= width < 1200px)').matches);
+    foldInputs(open && !inputsAway && matchMedia(STOPS_ONLY).matches);
     goTo(station);
   };
   const Inside = INSIDE[station];
@@ -75,8 +76,7 @@ function IntoSight({ item }: { readonly item: RefObject<HTMLElement | null> }) {
     // On a narrow screen it is the page that scrolls, under the table: there every station begins at its name.
     const { offsetHeight = 0 } = item.current ?? {};
     const tall =
-      offsetHeight > (item.current?.closest('.path')?.clientHeight ?? 0) ||
-      window.matchMedia?.('(width < 800px)').matches;
+      offsetHeight > (item.current?.closest('.path')?.clientHeight ?? 0) || window.matchMedia?.(NARROW).matches;
     item.current?.scrollIntoView?.({ block: tall ? 'start' : 'nearest' });
   }, [item]);
   return null;

@@ -12,6 +12,9 @@ export interface RulersProps {
   readonly units: Units;
 }
 
+/** A figure of a number, pixels. */
+const LETTER = 7;
+
 /** The grid on the paper, under everything. */
 export const Grid = memo(function Grid({ view, size, units }: RulersProps) {
   const across = rulerMarks(view.left, view.scale, size.width, units).filter((mark) => mark.main);
@@ -45,7 +48,8 @@ export const Rulers = memo(function Rulers({ view, size, units }: RulersProps) {
           </text>
         ))}
       {down
-        .filter((mark) => mark.text)
+        // A number is written upwards from its mark: none that would be cut off by the corner.
+        .filter((mark) => mark.text && mark.at > RULER + LETTER * (mark.text.length + 0.5))
         .map((mark) => (
           <text key={mark.text} transform={`translate(12 ${mark.at - 3}) rotate(-90)`}>
             {mark.text}

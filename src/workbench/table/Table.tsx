@@ -7,6 +7,7 @@ import { stepOf } from '../store/working-at';
 import { useRun } from '../working/run';
 import { boxRound } from './bounds';
 import { ChalkLines } from './chalk/ChalkLines';
+import { DrawingWords } from './DrawingWords';
 import type { DrawingProps } from './drawings/drawing-props';
 import { Handles } from './handles/Handles';
 import { LitLines } from './LitLines';
@@ -15,7 +16,8 @@ import { StaleNote } from './StaleNote';
 import { STATION_DRAWINGS, type StationDrawing } from './station-drawings';
 import { TableTools } from './TableTools';
 import { TapeNote } from './TapeNote';
-import { useTable } from './table-state';
+import { ONE_ROW, useTable } from './table-state';
+import { useJoining } from './use-joining';
 import { usePointers } from './use-pointers';
 import { useStationDrawing } from './use-station-drawing';
 import { useView, type ViewControl } from './use-view';
@@ -33,6 +35,7 @@ const PICTURE_NARROW_ROOM: Room = { ...NARROW_ROOM, left: RULER + 4, right: 4 };
 /** The join's player is taller than the tools; the gap at the hem is written between the two. */
 const ABOVE_PLAYER = 44;
 const NARROW = 560;
+const LOW = 280;
 
 /** Pixels a millimetre below which words within the drawing, or all smaller ones, would lie on one another. */
 const FAR = 0.45;
@@ -58,14 +61,15 @@ export function Table() {
   const stale = useBench(isStale);
   const lit = useBench((state) => (state.step === undefined ? undefined : stepOf(state.draft, state.step)));
   const running = useRun((state) => state.going) && lit !== undefined;
-  const joining = useTable((state) => state.join !== undefined) && station === 'leg';
+  const joining = useJoining();
   const ofStation = useStationDrawing(station);
   const [shown, { Drawing, box, says }] = joining ? JOINING : ofStation;
-  const narrow = size.width < NARROW;
+  const narrow = size.width < NARROW || size.height < LOW;
   const held = useTable((state) => state.held !== undefined);
   const player = useTable((state) => state.playerHeight);
   const around = roomAt(station, narrow);
-  const room = joining ? { ...around, bottom: player + ABOVE_PLAYER } : around;
+  const tools = useTable((state) => state.toolsHeight);
+  const room = { ...around, bottom: joining ? player + ABOVE_PLAYER : around.bottom + tools - ONE_ROW };
   const control = useView(shown, () => box(draft), size, room, held);
   const { view } = control;
   const pointers = usePointers(element, control);
@@ -87,7 +91,15 @@ export function Table() {
         onKeyDown={(event) => onKeyDown(event, control)}
         {...pointers}
       >
-        <svg className="table-paper" width={size.width} height={size.height} role="img" aria-label={says(draft, units)}>
+        <svg
+          className="table-paper"
+          width={size.width}
+          height={size.height}
+          role="img"
+          aria-label={says(draft, units)}
+          aria-describedby="drawn"
+        >
+          {!held && <DrawingWords draft={draft} box={box} />}
           <Grid view={view} size={size} units={units} />
           <g
             className="drawing"

@@ -1,8 +1,10 @@
+import { useRef } from 'react';
 import { MM_PER_INCH, plain } from '../../length';
 import { Switch } from '../fields/Switch';
 import { useBench } from '../store/bench';
 import { useRun } from '../working/run';
-import { useTable } from './table-state';
+import { ONE_ROW, useTable } from './table-state';
+import { useHeight } from './use-height';
 import type { ViewControl } from './use-view';
 
 /** A screen's pixel is defined as 1/96 in; real screens only come near it. */
@@ -13,6 +15,8 @@ const TURNINGS = [
   { key: 'flat', name: 'laid flat' },
 ];
 
+const tellHeight = (height: number): void => useTable.setState({ toolsHeight: Math.max(ONE_ROW, height) });
+
 /** The few tools that lie on the table: the working, how turnings are shown, and the zoom. */
 export function TableTools({ control }: { readonly control: ViewControl }) {
   const station = useBench((state) => state.station);
@@ -21,8 +25,10 @@ export function TableTools({ control }: { readonly control: ViewControl }) {
   const { fold, showWorking } = useBench.getState();
   const { playJoin } = useTable.getState();
   const percent = plain((control.view.scale / PIXELS_PER_MM) * 100, 0);
+  const element = useRef<HTMLDivElement>(null);
+  useHeight(element, tellHeight);
   return (
-    <div className="tools">
+    <div className="tools" ref={element}>
       <button
         type="button"
         className="tool"
@@ -38,7 +44,7 @@ export function TableTools({ control }: { readonly control: ViewControl }) {
       </button>
       {station === 'leg' && (
         <button type="button" className="tool tool-join" onClick={() => playJoin(true)}>
-          <span aria-hidden="true">▷</span> Play the join
+          <span aria-hidden="true">▷</span> Play<span className="tool-what"> the join</span>
         </button>
       )}
       {station === 'edges' && (

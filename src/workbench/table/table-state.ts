@@ -9,10 +9,15 @@ export interface TableState {
   readonly joinPlaying: boolean;
   /** How much of the table its player takes, pixels: more where its sentence needs more lines. */
   readonly playerHeight: number;
+  /** How much of it the tools take: two rows where they don't fit in one. */
+  readonly toolsHeight: number;
   readonly hold: (handle: string | undefined) => void;
   readonly showJoin: (join: number | undefined) => void;
   readonly playJoin: (playing: boolean) => void;
 }
+
+/** The tools in one row, pixels. */
+export const ONE_ROW = 34;
 
 /** Where the join ends: the finished leg. */
 export const JOIN_END = 4;
@@ -22,6 +27,7 @@ export const useTable = create<TableState>()((set, get) => ({
   join: undefined,
   joinPlaying: false,
   playerHeight: 88,
+  toolsHeight: ONE_ROW,
   hold: (held) => set({ held }),
   showJoin: (join) => set({ join, joinPlaying: false }),
   playJoin(joinPlaying) {

@@ -12,8 +12,13 @@ export default function Working() {
   const station = useBench((state) => state.station);
   const draft = useBench((state) => state.draft);
   const steps = workingAt(draft, station);
+  const element = useRef<HTMLElement>(null);
+  // On a narrow screen the page may be scrolled past where it comes to lie.
+  useEffect(() => {
+    element.current?.scrollIntoView?.({ block: 'nearest' });
+  }, []);
   return (
-    <section className="working" id="working" aria-label={`Working of ${STATION_NAMES[station]}`}>
+    <section ref={element} className="working" id="working" aria-label={`Working of ${STATION_NAMES[station]}`}>
       <RunButtons />
       {steps.length === 0 ? (
         <p className="quiet">There is no working to show at this station.</p>

@@ -70,8 +70,8 @@ export function BodyFigure({ draft }: DrawingProps) {
       })}
       <path className="line line-level" d={`M${-widest(f) - 20 * f.unit} ${f.floor}H${right}`} />
       {figureViews(typed).map((view) => (
-        <Word key={view} at={{ x: places[view].x, y: f.floor }} dy={26} className="word-part">
-          {CAPTIONS[view]}
+        <Word key={view} at={{ x: places[view].x, y: f.floor }} className="word-part">
+          <tspan dy="1.25em">{CAPTIONS[view]}</tspan>
         </Word>
       ))}
       {[...always, ...(typed ? [typed] : [])].map((key) => (

@@ -97,7 +97,8 @@ function LaidName({ piece, placement }: { readonly piece: Piece; readonly placem
         {says.join(', ')}
       </Word>
     );
-  const grain = placedPoint(between(piece.grainline[0], piece.grainline[1], 0.5), placement);
+  // A leg is widest in its upper half.
+  const grain = placedPoint(between(piece.grainline[0], piece.grainline[1], 0.25), placement);
   const beside = width > WIDE;
   const place = beside ? grain : { x: at.x, y: at.y - 0.36 * height };
   return says.map((text, row) => (

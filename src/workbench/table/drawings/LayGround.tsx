@@ -26,6 +26,8 @@ export function LayGround({ layout, width, length, oneWay }: LayGroundProps) {
   const units = useBench((state) => state.project.units);
   const lengthwise = layout === 'foldedLengthwise';
   const fold = lengthwise ? pathThrough(point(0, length), point(0, 0)) : pathThrough(point(0, 0), point(width, 0));
+  const bought = useBench((state) => state.draft.project.cloth.width);
+  const washed = (lengthwise ? 2 : 1) * width < bought - 0.5;
   const selvedges = lengthwise ? [width] : [0, width];
   return (
     <>
@@ -63,7 +65,7 @@ export function LayGround({ layout, width, length, oneWay }: LayGroundProps) {
       <Word at={{ x: 0, y: 0 }} anchor="start" dy={-30} className="word-note">
         {SIDES[layout]}
       </Word>
-      <Across width={width} says={formatLength(width, units)} length={length} />
+      <Across width={width} says={`${formatLength(width, units)}${washed ? ' after the wash' : ''}`} length={length} />
       <Along width={width} length={length} says={formatLength(length, units)} />
     </>
   );

@@ -1,9 +1,10 @@
-import { useEffect, useLayoutEffect, useRef } from 'react';
+import { useEffect, useRef } from 'react';
 import { printPhrase } from '../../../length';
 import { focusOn } from '../../aloud/focus-on';
 import { useBench } from '../../store/bench';
 import { motionWelcome } from '../LitLines';
 import { JOIN_END, useTable } from '../table-state';
+import { useHeight } from '../use-height';
 
 /** The stops of the way: what the blocks have become there, and the step of the working that tells it. */
 const STOPS = [
@@ -17,6 +18,8 @@ const STOPS = [
 /** From one stop to the next, milliseconds. */
 const PART = 1800;
 
+const tellHeight = (playerHeight: number): void => useTable.setState({ playerHeight });
+
 /** Scrubs or plays the join, and says what happens. */
 export default function JoinPlayer() {
   const join = useTable((state) => state.join) ?? 0;
@@ -29,18 +32,14 @@ export default function JoinPlayer() {
   const element = useRef<HTMLElement>(null);
   const pause = useRef<HTMLButtonElement>(null);
   // The button that asked for it is gone; and where it stood, or the table under a class’s eyes, gets the focus back.
-  useEffect(() => pause.current?.focus({ preventScroll: true }), []);
+  useEffect(() => {
+    pause.current?.focus({ preventScroll: true });
+  }, []);
   const put = () => {
     showJoin(undefined);
     focusOn('.tool-join', '.table-window');
   };
-  useLayoutEffect(() => {
-    const player = element.current;
-    if (!player || typeof ResizeObserver === 'undefined') return;
-    const observer = new ResizeObserver(() => useTable.setState({ playerHeight: player.offsetHeight }));
-    observer.observe(player);
-    return () => observer.disconnect();
-  }, []);
+  useHeight(element, tellHeight);
   return (
     <section className="player" aria-label="The join" ref={element}>
       <p className="player-words">{sentence && printPhrase(sentence, units)}</p>
