@@ -4,7 +4,7 @@ export type { MadeMember, Member } from './class/member';
 export type { ClassTable } from './class/read-class';
 export { safeFileName, unlikeNames } from './file-name';
 export { FILE_KINDS, type FileKind, SINGLE_FILES, type SingleFile } from './kinds';
-export { classWork, emptyTable, readClass } from './lazy-class';
+export { classWork, emptyTable, lookWork, readClass } from './lazy-class';
 export { writeDxf } from './lazy-dxf';
 export { writeLargePdf, writePdf } from './lazy-pdf';
 export { readBlocks } from './lazy-read-blocks';

@@ -1,10 +1,10 @@
-import type { Result } from '../length';
+import type { Result, Units } from '../length';
 import type { Project } from '../project';
 import type { ClassOrder } from './class/make-class';
-import type { MadeMember } from './class/member';
+import type { MadeMember, Member } from './class/member';
 import type { ClassTable } from './class/read-class';
 import type { PdfOptions } from './pdf-options';
-import type { Progress } from './steps';
+import type { Progress, Steps } from './steps';
 
 // The reader of tables and the writers of a class are loaded when they are first asked for.
 
@@ -16,6 +16,10 @@ import type { Progress } from './steps';
  */
 export const readClass = async (bytes: Uint8Array, project: Project): Promise<Result<ClassTable>> =>
   (await import('./class/read-class')).readClass(bytes, project);
+
+/** Every row of a class drafted and checked, as long work: a step for each row. */
+export const lookWork = async (table: ClassTable, units: Units): Promise<Steps<readonly Member[]>> =>
+  (await import('./class/look-through')).lookThrough(table, units);
 
 /**
  * A class's set in one ZIP, as long work.

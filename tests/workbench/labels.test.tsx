@@ -9,6 +9,8 @@ import { emptyTable } from '../../src/files/class/write-table';
 import { firstWords } from '../../src/files/first-words';
 import { fitContent, VERDICT_WORDS } from '../../src/files/fit-content';
 import { placedDrawings, uprightPlaces } from '../../src/sheets';
+import ClassDialog from '../../src/workbench/keep/ClassDialog';
+import { designOf, useClass } from '../../src/workbench/keep/class-table';
 import { useBench } from '../../src/workbench/store/bench';
 import { STATIONS } from '../../src/workbench/store/stations';
 import { Workbench } from '../../src/workbench/Workbench';
@@ -87,6 +89,22 @@ describe('every label stands in docs/labels.md with where it comes from', () => 
         for (const label of seen()) labels.add(label);
       }
     }
+    expect(unlisted(labels)).toEqual([]);
+  });
+
+  it('in the sheet of a class', () => {
+    const { draft } = useBench.getState();
+    const row = { row: 2, name: '', project: { ok: true, value: draft.project } } as const;
+    const unmade = { row: 3, name: '', figures: undefined, look: ['why'], mind: [] };
+    useClass.setState({
+      table: { name: '', bytes: new Uint8Array() },
+      project: designOf(useBench.getState()),
+      looked: { members: [...Array(9).fill(madeMember(row, draft)), unmade], unused: [], leftOut: [] },
+    });
+    render(<ClassDialog onClose={() => {}} />);
+    const labels = seen();
+    expect(labels).toContain('Make the set, ZIP');
+    expect(labels).toContain('those to look at');
     expect(unlisted(labels)).toEqual([]);
   });
 

@@ -60,7 +60,7 @@ export function rowDraft({ row, project }: ClassRow): Result<Draft> {
 }
 
 /** A learner as far as the draft says; the cloth is not laid for it, which takes longer than all the rest. */
-function memberOf(row: ClassRow, drafted: Result<Draft>, units: Project['units']): Member {
+export function memberOf(row: ClassRow, drafted: Result<Draft>, units: Project['units']): Member {
   const { row: number, name } = row;
   if (!drafted.ok) {
     const look = drafted.problems.map((problem) => problemInRow(problem, number, units));

@@ -6,6 +6,8 @@ export interface SheetProps {
   /** One sentence under the title. */
   readonly about: string;
   readonly onClose: () => void;
+  /** For a table: as wide as the page lets it be. */
+  readonly wide?: boolean;
   readonly children: ReactNode;
 }
 
@@ -13,14 +15,14 @@ export interface SheetProps {
  * A sheet laid over the bench: focus stays in it, Escape and a press beside it put it away, and the focus goes back to
  * where it was. The library's own overlay would write styles that the page's policy forbids, so the shade is ours.
  */
-export function Sheet({ title, about, onClose, children }: SheetProps) {
+export function Sheet({ title, about, onClose, wide = false, children }: SheetProps) {
   const [opener] = useState(() => document.activeElement);
   return (
     <Dialog.Root open onOpenChange={(open) => !open && onClose()}>
       <Dialog.Portal>
         <div className="sheet-shade">
           <Dialog.Content
-            className="sheet"
+            className={wide ? 'sheet sheet-wide' : 'sheet'}
             onCloseAutoFocus={(event) => {
               event.preventDefault();
               // Unless what was pressed on the sheet has led on to somewhere else.

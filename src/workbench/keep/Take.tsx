@@ -1,10 +1,12 @@
 import { type ReactNode, useRef } from 'react';
-import { type FileKind, type Progress, SINGLE_FILES } from '../../files';
+import { type FileKind, SINGLE_FILES } from '../../files';
 import { FileInput } from '../fields/FileInput';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
 import { ProjectorFields } from './ProjectorFields';
 import { readProjects } from './read-projects';
+import { TakeClass } from './TakeClass';
+import { TakeProgress } from './TakeProgress';
 import { take, useTaking } from './taking';
 
 const FILES = [
@@ -48,6 +50,7 @@ export function Take() {
             if (more && more.length > 0) take('nested', more);
           }}
         />
+        <TakeClass />
         {stale && (
           <p className="field-help">Put right what is asked for first: a pattern is only taken from a good draft.</p>
         )}
@@ -74,18 +77,6 @@ function TakeButton({ main, name, what, disabled, onClick, children }: TakeButto
         <span className="take-what">{what}</span>
       </button>
       {children}
-    </div>
-  );
-}
-
-function TakeProgress({ share, doing, onStop }: Progress & { readonly onStop: () => void }) {
-  return (
-    <div className="take-progress">
-      <progress max={1} value={share} aria-label="How far the file has come" />
-      <span className="take-what">{doing === '' ? 'starting' : doing}</span>
-      <button type="button" className="button" onClick={onStop}>
-        Stop
-      </button>
     </div>
   );
 }

@@ -1,43 +1,76 @@
 import {
+  type ClassKind,
+  type ClassTable,
   carriedOut,
+  classWork,
   type FileJob,
   type FileKind,
   type FinishedFile,
+  lookWork,
+  type Member,
   makeFiles,
   type Progress,
+  readClass,
   zipFiles,
 } from '../../files';
 import { type Problem, Refusal } from '../../length';
 import { draft, type Project, withFewestSheets } from '../../project';
 
-/** What is asked of the worker. */
-export interface FilesOrder {
+/** Files of one project, or of several. */
+export interface ProjectsOrder {
   /** The first one's paper and units count where they are drawn together. */
   readonly projects: readonly { readonly name: string; readonly project: Project }[];
   readonly kinds: readonly FileKind[];
-  readonly font: Uint8Array;
-  readonly date: Date;
+}
+
+/** A class of a table: its set of files, or only a look through it where no kinds are named. */
+export interface ClassOrder {
+  /** The bytes of the CSV file. */
+  readonly table: Uint8Array;
+  readonly project: Project;
+  readonly kinds: readonly ClassKind[] | undefined;
+  /** What the set is called. */
+  readonly name: string;
+}
+
+/** What is asked of the worker. */
+export type FilesOrder = (ProjectsOrder | ClassOrder) & { readonly font: Uint8Array; readonly date: Date };
+
+/** A class as it was looked through. */
+export interface LookedThrough extends Pick<ClassTable, 'unused' | 'leftOut'> {
+  readonly members: readonly Member[];
+}
+
+/** A file to be taken away. */
+export interface MadeFile {
+  readonly name: string;
+  readonly content: FinishedFile['content'] | Blob;
 }
 
 /** What the worker says: how far it has come, then one of the others. */
 export type FilesAnswer =
   | { readonly progress: Progress }
-  | { readonly file: FinishedFile }
+  | { readonly file: MadeFile }
+  | { readonly looked: LookedThrough }
   | { readonly problems: readonly Problem[] }
   | { readonly fault: string };
 
 const answer = (message: FilesAnswer) => postMessage(message);
+const onlooker = { onProgress: (progress: Progress) => answer({ progress }) };
 
 addEventListener('message', ({ data }: MessageEvent<FilesOrder>) => {
-  void filled(data)
-    .then((file) => answer({ file }))
+  const done = 'table' in data ? classed(data, data) : filled(data, data).then((file) => ({ file }));
+  void done
+    .then(answer)
     .catch((error: unknown) =>
       answer(error instanceof Refusal ? { problems: error.problems } : { fault: String(error) }),
     );
 });
 
+type Options = Pick<FilesOrder, 'font' | 'date'>;
+
 /** One file: what was asked for, or all of it in a ZIP where it is several. */
-async function filled({ projects, kinds, font, date }: FilesOrder): Promise<FinishedFile> {
+async function filled({ projects, kinds }: ProjectsOrder, { font, date }: Options): Promise<MadeFile> {
   const jobs: FileJob[] = [];
   for (const [i, { name, project }] of projects.entries()) {
     answer({
@@ -47,11 +80,39 @@ async function filled({ projects, kinds, font, date }: FilesOrder): Promise<Fini
     if (!result.ok) throw new Refusal(result.problems);
     jobs.push({ name, draft: withFewestSheets(result.value) });
   }
-  const files = await carriedOut(makeFiles(jobs, kinds, { font, date }), {
-    onProgress: (progress) => answer({ progress }),
-  });
+  const files = await carriedOut(makeFiles(jobs, kinds, { font, date }), onlooker);
   const [first, ...others] = files;
   if (!first) throw new Error('nothing was made');
   if (others.length === 0) return first;
   return { name: first.name.replace(/\.[^.]+$/, '.zip'), content: await zipFiles(files, date) };
+}
+
+/** This much of a ZIP is held before the browser is given it, which may put it away on the disk. */
+const HELD = 4_000_000;
+
+/** A look through a class, or its whole set. */
+async function classed({ table, project, kinds, name }: ClassOrder, { font, date }: Options): Promise<FilesAnswer> {
+  const read = await readClass(table, project);
+  if (!read.ok) throw new Refusal(read.problems);
+  const { unused, leftOut } = read.value;
+  if (!kinds) {
+    const members = await carriedOut(await lookWork(read.value, project.units), onlooker);
+    return { looked: { members, unused, leftOut } };
+  }
+  const put: Blob[] = [];
+  let held: Uint8Array<ArrayBuffer>[] = [];
+  let size = 0;
+  const putAway = () => {
+    put.push(new Blob(held));
+    held = [];
+    size = 0;
+  };
+  const write = (bytes: Uint8Array) => {
+    held.push(bytes as Uint8Array<ArrayBuffer>);
+    size += bytes.length;
+    if (size > HELD) putAway();
+  };
+  await carriedOut(await classWork({ table: read.value, project, kinds }, { font, date }, write), onlooker);
+  putAway();
+  return { file: { name: `${name}.class.zip`, content: new Blob(put, { type: 'application/zip' }) } };
 }

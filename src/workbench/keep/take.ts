@@ -1,8 +1,8 @@
-import type { FileKind, FinishedFile, Progress } from '../../files';
+import type { Progress } from '../../files';
 import { printProblem } from '../../length';
 import { useBench } from '../store/bench';
 import { download } from './download';
-import type { FilesAnswer, FilesOrder } from './files-worker';
+import type { ClassOrder, FilesAnswer, FilesOrder, LookedThrough, MadeFile, ProjectsOrder } from './files-worker';
 
 /** Files that are being made; they can be stopped at any moment. */
 export interface Taking {
@@ -11,17 +11,22 @@ export interface Taking {
   readonly stop: () => void;
 }
 
+/** Who hears what became of long work. */
+interface Hearer {
+  /** Told how far it has come. */
+  readonly onProgress: (progress: Progress) => void;
+  /** Given the class where it was only looked through. */
+  readonly onLooked?: (looked: LookedThrough) => void;
+  /** Told why there is nothing; said on the screen's strip where it is left out. */
+  readonly onRefused?: (sentences: readonly string[]) => void;
+}
+
 /**
  * Makes files beside the screen and hands them to the browser; says so if that fails.
  *
- * @param projects unlike in their names; at least one
- * @param onProgress told how far it has come
+ * @param order projects unlike in their names, or the table of a class
  */
-export function takeFiles(
-  projects: FilesOrder['projects'],
-  kinds: readonly FileKind[],
-  onProgress: (progress: Progress) => void,
-): Taking {
+export function takeFiles(order: ProjectsOrder | ClassOrder, hearer: Hearer): Taking {
   const worker = new Worker(new URL('./files-worker.ts', import.meta.url), { type: 'module' });
   let settle = () => {};
   const over = new Promise<void>((resolve) => {
@@ -32,26 +37,28 @@ export function takeFiles(
     worker.terminate();
     settle();
   };
+  const refused = hearer.onRefused ?? ((sentences) => refuse(sentences.join(' ')));
   worker.onmessage = ({ data }: MessageEvent<FilesAnswer>) => {
     if ('progress' in data) {
-      onProgress(data.progress);
+      hearer.onProgress(data.progress);
       return;
     }
     if ('file' in data) handOver(data.file);
+    else if ('looked' in data) hearer.onLooked?.(data.looked);
     else if ('problems' in data) {
       const { units } = useBench.getState().project;
-      refuse(data.problems.map((problem) => printProblem(problem, units)).join(' '));
-    } else refuse(NOT_WRITTEN);
+      refused(data.problems.map((problem) => printProblem(problem, units)));
+    } else refused([NOT_WRITTEN]);
     end();
   };
   worker.onerror = () => {
-    refuse(NOT_WRITTEN);
+    refused([NOT_WRITTEN]);
     end();
   };
   printFont()
-    .then((font) => worker.postMessage({ projects, kinds, font, date: new Date() } satisfies FilesOrder))
+    .then((font) => worker.postMessage({ ...order, font, date: new Date() } satisfies FilesOrder))
     .catch(() => {
-      refuse(NOT_WRITTEN);
+      refused([NOT_WRITTEN]);
       end();
     });
   return { over, stop: end };
@@ -70,9 +77,9 @@ const TYPES: Readonly<Record<string, string>> = {
   zip: 'application/zip',
 };
 
-function handOver({ name, content }: FinishedFile): void {
+function handOver({ name, content }: MadeFile): void {
   const type = TYPES[name.slice(name.lastIndexOf('.') + 1)] ?? 'application/octet-stream';
-  download(content as string | Uint8Array<ArrayBuffer>, type, name);
+  download(content as BlobPart, type, name);
 }
 
 async function printFont(): Promise<Uint8Array> {

@@ -1,12 +1,16 @@
 import { create } from 'zustand';
-import { type FileKind, type Progress, safeFileName, unlikeNames } from '../../files';
+import { type ClassKind, type FileKind, type Progress, safeFileName, unlikeNames } from '../../files';
+import type { Project } from '../../project';
 import { useBench } from '../store/bench';
-import type { FilesOrder } from './files-worker';
+import type { ClassOrder, ProjectsOrder } from './files-worker';
 import { takeFiles } from './take';
+
+/** What is being made: a kind of file, or the set of a class. */
+type Made = FileKind | 'class';
 
 interface Taking {
   /** What is being made, and how far it has come; undefined where nothing is. */
-  readonly busy: (Progress & { readonly kind: FileKind }) | undefined;
+  readonly busy: (Progress & { readonly kind: Made; readonly since: number }) | undefined;
   readonly stop: () => void;
 }
 
@@ -18,16 +22,24 @@ export const useTaking = create<Taking>()(() => ({ busy: undefined, stop: () => 
  *
  * @param more projects that are drawn together with it
  */
-export function take(kind: FileKind, more: FilesOrder['projects'] = []): void {
-  if (useTaking.getState().busy) return;
+export function take(kind: FileKind, more: ProjectsOrder['projects'] = []): void {
   const { project } = useBench.getState().draft;
   const all = [{ name: safeFileName(project.name), project }, ...more];
   const names = unlikeNames(all.map(({ name }) => name));
-  const { over, stop } = takeFiles(
-    all.map((one, i) => ({ ...one, name: names[i] ?? one.name })),
-    [kind],
-    (progress) => useTaking.setState({ busy: { kind, ...progress } }),
-  );
-  useTaking.setState({ busy: { kind, share: 0, doing: '' }, stop });
+  start(kind, { projects: all.map((one, i) => ({ ...one, name: names[i] ?? one.name })), kinds: [kind] });
+}
+
+/** Starts to make a class's set; one file is made at a time. */
+export function takeClass(table: Uint8Array, project: Project, kinds: readonly ClassKind[]): void {
+  start('class', { table, project, kinds, name: safeFileName(project.name) });
+}
+
+function start(kind: Made, order: ProjectsOrder | ClassOrder): void {
+  if (useTaking.getState().busy) return;
+  const since = performance.now();
+  const { over, stop } = takeFiles(order, {
+    onProgress: (progress) => useTaking.setState({ busy: { kind, since, ...progress } }),
+  });
+  useTaking.setState({ busy: { kind, since, share: 0, doing: '' }, stop });
   void over.then(() => useTaking.setState({ busy: undefined }));
 }

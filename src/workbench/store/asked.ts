@@ -6,6 +6,11 @@ import { type Station, stationOf } from './stations';
 export const isStale = (state: BenchState): boolean =>
   state.problems.length > 0 || Object.values(state.entries).some((entry) => entry.problem !== undefined);
 
+/** The same, whatever stands or is missing about the body: for work that brings bodies of its own. */
+export const isStaleBeyondBody = (state: BenchState): boolean =>
+  state.problems.some(({ field }) => !field.startsWith('body.')) ||
+  Object.entries(state.entries).some(([path, { problem }]) => problem !== undefined && !path.startsWith('body.'));
+
 /** The sentence that stands beside a field: about its text first, then about its value. */
 export function problemAt(state: BenchState, path: string): Phrase | undefined {
   const entry = state.entries[path]?.problem;

@@ -1,0 +1,14 @@
+import type { Units } from '../../length';
+import type { Steps } from '../steps';
+import { type Member, memberOf, rowDraft } from './member';
+import type { ClassTable } from './read-class';
+
+/** Every row drafted and checked, nothing made of it yet: what a teacher looks through first. A step for each row. */
+export function* lookThrough({ rows }: ClassTable, units: Units): Steps<readonly Member[]> {
+  const members: Member[] = [];
+  for (const [i, row] of rows.entries()) {
+    yield { share: i / rows.length, doing: `${row.name}, ${i + 1} of ${rows.length}` };
+    members.push(memberOf(row, rowDraft(row), units));
+  }
+  return members;
+}

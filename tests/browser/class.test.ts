@@ -1,0 +1,84 @@
+import { readFile } from 'node:fs/promises';
+import { unzipSync } from 'fflate';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { faultsOf } from './faults';
+import { launchChromium, openApp } from './open-app';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launchChromium();
+});
+afterAll(() => browser.close());
+
+const HEADS = 'Name;Waist (cm);Hip (cm);Body rise (cm);Inside leg (cm)';
+const rows = (count: number) =>
+  Array.from({ length: count }, (_, i) => `Learner ${i + 1};${74 + (i % 20)};${102 + (i % 9)},5;27;76`);
+const table = (name: string, lines: readonly string[]) => ({
+  name,
+  mimeType: 'text/csv',
+  buffer: Buffer.from([HEADS, ...lines, ''].join('\r\n')),
+});
+
+async function openSheet(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Paper', exact: true }).click();
+  await page.getByRole('button', { name: /^A class from a table/ }).click();
+}
+
+test('a class: an empty table, a look through the rows with the bad one named, the set, and Stop', async () => {
+  const app = await openApp(browser);
+  const { page } = app;
+  await openSheet(page);
+  const empty = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save an empty table' }).click();
+  expect(await readFile(await (await empty).path(), 'utf8')).toContain('# where the tape goes');
+
+  await page.getByLabel('Table of bodies').setInputFiles(table('evening.csv', [...rows(2), 'Ben;74;1o2;27;76']));
+  await page.getByText('3 rows: 2 can be drafted, 1 can’t; 1 needs a look.').waitFor();
+  await page.getByText('Hip (cm): "1o2": is no length; write a number such as 102.5 cm.').waitFor();
+  expect(await faultsOf(page)).toEqual([]);
+  // On a narrow page the rows need no scrolling sideways.
+  await page.setViewportSize({ width: 390, height: 844 });
+  const list = page.getByLabel('The rows of the table');
+  expect(await list.evaluate((box) => box.scrollWidth - box.clientWidth)).toBe(0);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  for (const kind of [/^Patterns/, /^Bodies on one drawing/]) await page.getByLabel(kind).uncheck();
+  const set = page.waitForEvent('download');
+  await page.getByRole('button', { name: /^Make the set, ZIP/ }).click();
+  const download = await set;
+  expect(download.suggestedFilename()).toMatch(/\.class\.zip$/);
+  expect(Object.keys(unzipSync(await readFile(await download.path()))).sort()).toEqual([
+    'Learner-1/Learner-1.fit.pdf',
+    'Learner-1/Learner-1.legwork.json',
+    'Learner-2/Learner-2.fit.pdf',
+    'Learner-2/Learner-2.legwork.json',
+    'samples.pdf',
+    'summary.csv',
+    'summary.pdf',
+  ]);
+
+  // A large one: it tells whose turn it is, goes on while its sheet is closed, and is stopped.
+  let downloads = 0;
+  page.on('download', () => {
+    downloads += 1;
+  });
+  await page.getByLabel('Table of bodies').setInputFiles(table('all.csv', rows(40)));
+  await page.getByText('40 rows: all can be drafted; nobody needs a look.').waitFor();
+  await page.getByRole('button', { name: /^Make the set, ZIP/ }).click();
+  await page.getByText(/^Learner 2\b/).waitFor({ state: 'attached' });
+  await page.getByRole('button', { name: 'close' }).click();
+  await page.getByRole('progressbar', { name: 'How far the file has come' }).waitFor();
+  await page.getByRole('button', { name: 'Stop' }).click();
+  await page.getByRole('progressbar').waitFor({ state: 'detached' });
+  expect(downloads).toBe(0);
+
+  // A table that is none is refused in words.
+  await page.getByRole('button', { name: /^A class from a table/ }).click();
+  await page.getByLabel('Table of bodies').setInputFiles(table('none.csv', []));
+  await page
+    .getByRole('alert')
+    .getByText(/holds no body/)
+    .waitFor();
+  expect([app.complaints, app.strangers]).toEqual([[], []]);
+  await app.close();
+});
