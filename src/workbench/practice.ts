@@ -1,14 +1,14 @@
 import { draft } from '../project';
 import { useBench } from './store/bench';
 
-/** After so many drafts nearly all of the way is compiled; more bring little (measured by the bench of drags). */
-const DRAFTS = 40;
+/** So many bring the first frame of a drag from 19 to 11 ms and the next dozen to the later ones' 7; more bring nothing (measured in Chromium). */
+const DRAFTS = 25;
 /** One more only where an idle moment has so much left, milliseconds. */
 const LEAST_LEFT = 8;
 
 /**
  * Drafts a few times while nobody wants anything, and throws it away. A browser compiles what runs often, so the first
- * frames of the first drag would take several times as long as the later ones; after this they don't.
+ * frames of the first drag would take up to three times as long as the later ones; after this they don't.
  */
 export function practise(): void {
   // Not every browser says when it is idle; there the first drag is the practice.
