@@ -21,7 +21,7 @@ import { printFont } from '../print-font';
 import { bodiesOf, readTableOf } from './tables';
 
 const options = { font: printFont(), date: new Date('2026-11-24T12:00:00Z') };
-const project = projectWith({ name: 'Evening class', leg: { length: 'knee' } });
+const project = projectWith({ name: 'Evening class', leg: { length: 'short' }, paper: { sheet: 'A3' } });
 
 /** Twelve learners: medians of the open surveys, four each of women, men and children; and two whose row is bad. */
 const people = (['woman', 'man', 'child'] as const).flatMap((kind) =>
