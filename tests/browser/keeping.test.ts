@@ -1,7 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
-import { faultsOf } from './faults';
 import { launchChromium, type OpenedApp, openApp } from './open-app';
 
 let browser: Browser;
@@ -226,22 +225,6 @@ describe('the sheet of projects', () => {
     await page.getByRole('button', { name: 'put into this project Me, in May' }).click();
     expect(await hip.inputValue()).toBe('102');
     await page.getByRole('button', { name: /undo starting body/i }).waitFor();
-  });
-
-  test.each([
-    [1440, 900],
-    [390, 844],
-  ])('has no fault that a machine can find, at %i × %i', async (width, height) => {
-    const page = await open(width, height);
-    await name(page).fill('Sunday');
-    await page.getByRole('button', { name: 'Projects' }).click();
-    await page.getByRole('button', { name: 'Duplicate' }).click();
-    await page.getByRole('button', { name: 'open Sunday', exact: true }).waitFor();
-    for (const tab of ['Projects', 'Bodies']) {
-      await page.getByRole('tab', { name: tab }).click();
-      expect(await faultsOf(page)).toEqual([]);
-    }
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0);
   });
 });
 
