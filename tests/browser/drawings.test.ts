@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { differingPixels } from './differing-pixels';
-import { launchChromium, openApp } from './open-app';
+import { launchChromium, openAppAgain } from './open-app';
 
 // The lines of the main drawings against pictures that somebody has looked at. After a change that is meant, renew them
 // with LEGWORK_RENEW=drawings npm test -- browser tests/browser/drawings.test.ts, and look at each before it is kept.
@@ -27,8 +27,8 @@ afterAll(() => browser.close());
 /** Only lines and tints: words are set a little differently everywhere, and are read by other tests. */
 const LINES_ONLY = '.word, .rulers, .handle, .tools, .player, .hint { display: none !important; }';
 
-async function openTable(): Promise<Awaited<ReturnType<typeof openApp>>> {
-  const app = await openApp(browser, {
+async function openTable(): Promise<Awaited<ReturnType<typeof openAppAgain>>> {
+  const app = await openAppAgain(browser, {
     viewport: { width: 1240, height: 640 },
     reducedMotion: 'reduce',
     // The page's own policy would refuse the style that hides the words.

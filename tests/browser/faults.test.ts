@@ -2,7 +2,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { exampleProject, saveProject } from '../../src/project';
 import { faultsInBothThemes, faultsOf } from './faults';
-import { launchChromium, type OpenedApp, openApp } from './open-app';
+import { launchChromium, type OpenedApp, openAppAgain } from './open-app';
 
 let browser: Browser;
 let app: OpenedApp;
@@ -16,7 +16,7 @@ afterAll(() => browser.close());
 afterEach(() => app.close());
 
 async function open(width: number, height: number): Promise<Page> {
-  app = await openApp(browser, { viewport: { width, height }, reducedMotion: 'reduce' });
+  app = await openAppAgain(browser, { viewport: { width, height }, reducedMotion: 'reduce' });
   return app.page;
 }
 

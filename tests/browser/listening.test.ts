@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
-import { launchChromium, type OpenedApp, openApp } from './open-app';
+import { launchChromium, type OpenedApp, openAppAgain } from './open-app';
 
 // What somebody hears who does not see the page: names, roles, the order of headings, and what is said unasked.
 
@@ -19,7 +19,7 @@ afterEach(async () => {
 });
 
 async function open(): Promise<Page> {
-  app = await openApp(browser, { reducedMotion: 'reduce' });
+  app = await openAppAgain(browser, { reducedMotion: 'reduce' });
   return app.page;
 }
 

@@ -38,13 +38,59 @@ export function launchChromium(): Promise<Browser> {
  * @param options of the page, e.g. a narrow viewport; only tests of work without a network let the page keep itself
  */
 export async function openApp(browser: Browser, options: BrowserContextOptions = {}): Promise<OpenedApp> {
-  const home = inject('appUrl');
+  const page = await newPage(browser, options);
+  return { ...(await openIn(page)), close: () => page.context().close() };
+}
+
+/** The pages that tests of a file have done with, by their options. */
+const left = new WeakMap<Browser, Map<string, Page>>();
+
+/**
+ * The same in the page that a test before has left, if it was opened with the same options: emptied of all that was kept
+ * in it, but with the app's files at hand, which takes half the time. Not for tests of what is loaded or kept.
+ */
+export async function openAppAgain(browser: Browser, options: BrowserContextOptions = {}): Promise<OpenedApp> {
+  const pages = left.get(browser) ?? new Map<string, Page>();
+  left.set(browser, pages);
+  const key = JSON.stringify(options);
+  const before = pages.get(key);
+  pages.delete(key);
+  const again = before !== undefined && !before.isClosed();
+  const page = again ? before : await newPage(browser, options);
+  if (again) await forget(page);
+  const app = await openIn(page);
+  return {
+    ...app,
+    async close() {
+      pages.set(key, page);
+    },
+  };
+}
+
+/** Empties a page of the app, of what the app kept, and of what the test before listened to. */
+async function forget(page: Page): Promise<void> {
+  page.removeAllListeners();
+  await page.evaluate(() => sessionStorage.clear());
+  await page.mouse.move(0, 0);
+  // The app keeps its work when it is left: only then is there nothing more to come.
+  await page.goto('about:blank');
+  const session = await page.context().newCDPSession(page);
+  const { origin } = new URL(inject('appUrl'));
+  await session.send('Storage.clearDataForOrigin', { origin, storageTypes: 'local_storage,indexeddb' });
+  await session.detach();
+}
+
+async function newPage(browser: Browser, options: BrowserContextOptions): Promise<Page> {
   const context = await browser.newContext({
     viewport: { width: 1440, height: 900 },
     serviceWorkers: 'block',
     ...options,
   });
-  const page = await context.newPage();
+  return context.newPage();
+}
+
+async function openIn(page: Page): Promise<Omit<OpenedApp, 'close'>> {
+  const home = inject('appUrl');
   const complaints: string[] = [];
   const strangers: string[] = [];
   page.on('console', (message) => {
@@ -59,5 +105,5 @@ export async function openApp(browser: Browser, options: BrowserContextOptions =
   await page.goto(home);
   // It comes a little later than the rest and takes room from the table: what a test measures is measured after that.
   await page.locator('.hint').waitFor();
-  return { page, complaints, strangers, close: () => context.close() };
+  return { page, complaints, strangers };
 }

@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { fingerLifted, middleOf, touchAt } from './hands';
-import { launchChromium, type OpenedApp, openApp } from './open-app';
+import { launchChromium, type OpenedApp, openAppAgain } from './open-app';
 
 let browser: Browser;
 let app: OpenedApp;
@@ -20,7 +20,7 @@ afterEach(async () => {
 });
 
 async function openLeg(options: BrowserContextOptions = {}): Promise<Page> {
-  app = await openApp(browser, options);
+  app = await openAppAgain(browser, options);
   await app.page.getByRole('button', { name: 'Leg', exact: true }).click();
   await app.page.getByRole('slider', { name: 'Spread' }).waitFor();
   return app.page;

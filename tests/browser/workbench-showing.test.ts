@@ -3,7 +3,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { formatLength } from '../../src/length';
 import { draft, exampleProject } from '../../src/project';
 import { stepsInOrder } from '../../src/workbench/store/working-at';
-import { launchChromium, type OpenedApp, openApp } from './open-app';
+import { launchChromium, type OpenedApp, openAppAgain } from './open-app';
 
 let browser: Browser;
 let app: OpenedApp;
@@ -21,7 +21,7 @@ afterEach(async () => {
 });
 
 async function open(station: string, options: BrowserContextOptions = {}): Promise<Page> {
-  app = await openApp(browser, options);
+  app = await openAppAgain(browser, options);
   await app.page.getByRole('button', { name: station, exact: true }).click();
   return app.page;
 }
@@ -72,6 +72,8 @@ describe('the join', () => {
     await page.clock.runFor(6000);
     expect(await place()).toBe('4');
     await button(page, 'Play').waitFor();
+    // Its clock is no longer the world's: no other test goes on in this page.
+    await page.context().close();
   });
 });
 

@@ -4,7 +4,7 @@ import type { Browser, Download, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { SINGLE_FILES } from '../../src/files';
 import { exampleProject, saveProject } from '../../src/project';
-import { launchChromium, type OpenedApp, openApp } from './open-app';
+import { launchChromium, type OpenedApp, openAppAgain } from './open-app';
 
 let browser: Browser;
 let app: OpenedApp;
@@ -16,7 +16,7 @@ beforeAll(async () => {
 afterAll(() => browser.close());
 
 async function open(width = 1440, height = 900): Promise<Page> {
-  app = await openApp(browser, { viewport: { width, height } });
+  app = await openAppAgain(browser, { viewport: { width, height } });
   await app.page.getByRole('button', { name: 'Edges', exact: true }).waitFor();
   return app.page;
 }
