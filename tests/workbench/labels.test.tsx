@@ -8,6 +8,10 @@ import { summaryContent } from '../../src/files/class/summary-content';
 import { emptyTable } from '../../src/files/class/write-table';
 import { firstWords } from '../../src/files/first-words';
 import { fitContent, VERDICT_WORDS } from '../../src/files/fit-content';
+import { writeGuideHtml } from '../../src/files/guide-html';
+import { writeHandout } from '../../src/files/handout';
+import { MOST_NESTED, nestedStyle } from '../../src/files/nested-styles';
+import { draft, withValue } from '../../src/project';
 import { placedDrawings, uprightPlaces } from '../../src/sheets';
 import ClassDialog from '../../src/workbench/keep/ClassDialog';
 import { designOf, useClass } from '../../src/workbench/keep/class-table';
@@ -55,6 +59,30 @@ function seen(): readonly string[] {
     while (words.nextNode()) parts.push(words.currentNode.textContent ?? '');
     return parts;
   });
+}
+
+/** Every finish of waist and hem once, on either machine. */
+const GUIDES = [
+  ['elasticCasing', 'turned', 'plain'],
+  ['drawstringCasing', 'elasticCasing', 'serger'],
+  ['elasticAndDrawstring', 'drawstringCasing', 'plain'],
+  ['separateCasing', 'contrastBand', 'serger'],
+  ['facedCasing', 'facedHem', 'plain'],
+  ['knitBand', 'ribCuff', 'serger'],
+] as const;
+
+/** Headings, names of steps and settings, names of rows, and the words in the pictures. */
+function guideLabels(html: string): readonly string[] {
+  const page = new DOMParser().parseFromString(html, 'text/html');
+  return [...page.querySelectorAll('h2, h3, dt, b, svg text')].map((one) =>
+    (one.textContent ?? '').replace(/^\d+\. /, ''),
+  );
+}
+
+/** What is underlined. */
+function handoutHeadings(text: string): readonly string[] {
+  const lines = text.split('\n');
+  return lines.filter((_, i) => /^-+$/.test(lines[i + 1] ?? ''));
 }
 
 const goTo = (station: (typeof STATIONS)[number]) => act(() => useBench.getState().goTo(station));
@@ -142,6 +170,28 @@ describe('every label stands in docs/labels.md with where it comes from', () => 
   it('in the empty table', () => {
     const [heads = ''] = emptyTable({ units: 'cm' }).replace('\uFEFF', '').split('\r\n');
     expect(unlisted(heads.split(',').map((head) => head.replace(/ \([a-z]+\)$/, '')))).toEqual([]);
+  });
+
+  it('on the paper: in the sewing guide, in the handout and on a nest of bodies', () => {
+    const { project } = useBench.getState();
+    const labels = new Set<string>();
+    for (const [waist, hem, machine] of GUIDES) {
+      const drafted = draft(
+        [
+          ['waist.finish', waist],
+          ['hem.finish', hem],
+          ['sewing.machine', machine],
+          ['pocket.kind', 'patch'],
+        ].reduce((all, [path, value]) => withValue(all, path ?? '', value), project),
+      );
+      if (!drafted.ok) throw new Error(`${waist} with ${hem} can not be drafted`);
+      for (const label of guideLabels(writeGuideHtml(drafted.value))) labels.add(label);
+      for (const label of handoutHeadings(writeHandout(drafted.value))) labels.add(label);
+    }
+    for (let body = 0; body < MOST_NESTED; body += 1) labels.add(nestedStyle(body).name);
+    labels.delete(project.name);
+    expect(labels.size).toBeGreaterThan(100);
+    expect(unlisted(labels)).toEqual([]);
   });
 
   it('on the command line', () => {
