@@ -6,7 +6,7 @@ import { chromium, type Page } from 'playwright-core';
 import { build, preview } from 'vite';
 import { root } from '../../.house/paths.mjs';
 import { findChromium } from '../../.house/tools.mjs';
-import { benchFont, printLongWork, printPaper, printPdfs, printSheets } from './print-paper';
+import { benchFont, printClasses, printLongWork, printPaper, printPdfs, printSheets } from './print-paper';
 import { timeDrafts } from './time-drafts';
 import { timeDrags } from './time-drags';
 import { timeLays } from './time-lays';
@@ -39,6 +39,7 @@ const PARTS: Readonly<Record<string, () => void | Promise<void>>> = {
     printPdfs('Chromium', seen?.pdf ?? []);
     printLongWork('Chromium (greatest heap)', seen?.long ?? []);
   },
+  class: printClasses,
   parallels: printParallels,
   bundles: printBundles,
 };

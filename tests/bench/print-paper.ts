@@ -69,6 +69,19 @@ export async function printPaper(): Promise<void> {
   printLongWork('Node (greatest resident set)', done);
 }
 
+/** Rows of a small class and of a large one: the memory of both should be the same. */
+const CLASSES = [100, 1000] as const;
+
+/** Classes of a table, each in a process of its own: patterns, fit sheets, handouts, drawings and the summary. */
+export function printClasses(): void {
+  const script = fileURLToPath(new URL('class-alone.ts', import.meta.url));
+  const done = CLASSES.map((rows) => {
+    const said = execFileSync(process.execPath, ['--import', 'tsx', script, String(rows)], { encoding: 'utf8' });
+    return JSON.parse(said) as LongWork;
+  });
+  printLongWork('Node (greatest resident set)', done);
+}
+
 export function printPdfs(where: string, timings: readonly PdfTiming[]): void {
   console.log(`\nThe example’s PDF on A4, ${where}: milliseconds, bytes`);
   console.log(`${''.padEnd(34)}${'cold'.padStart(9)}${'p50'.padStart(9)}${'bytes'.padStart(9)}`);

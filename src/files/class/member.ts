@@ -90,8 +90,10 @@ export function madeMember(row: ClassRow, made: Draft): MadeMember {
   const { units } = made.project;
   const needs = needsOf(made);
   const member = memberOf(row, { ok: true, value: made }, units);
+  // Of the legs' own cloth a check says it already.
+  const told = made.checks.some(({ id, verdict }) => id === 'leg-fits-cloth' && verdict === 'wrong');
   const none = needs
-    .filter(({ length }) => length === undefined)
+    .filter(({ name, length }) => length === undefined && !(told && name === 'cloth'))
     .map(({ name }) => `No ${name} of the chosen width is wide enough.`);
   return { ...member, look: [...member.look, ...none], needs, sheets: made.sheets.sheets.length };
 }
@@ -138,7 +140,7 @@ export interface Total extends Omit<Need, 'length'> {
   readonly learners: number;
 }
 
-/** The class's shopping, each sort by its width, in the order in which they first occur. */
+/** The class's shopping, each sort by its width: sorts in the order in which they first occur, the narrower first. */
 export function classTotals(members: readonly MadeMember[]): readonly Total[] {
   const totals = new Map<string, Total>();
   for (const { name, width, length } of members.flatMap(({ needs }) => needs)) {
@@ -152,5 +154,7 @@ export function classTotals(members: readonly MadeMember[]): readonly Total[] {
       learners: (before?.learners ?? 0) + 1,
     });
   }
-  return [...totals.values()];
+  const all = [...totals.values()];
+  const place = (one: Total) => all.findIndex(({ name }) => name === one.name);
+  return [...all].sort((a, b) => place(a) - place(b) || a.width - b.width);
 }

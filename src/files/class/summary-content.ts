@@ -54,9 +54,6 @@ export function summaryContent(
   const look = members.filter(needsLook);
   const unmade = members.length - made.length;
   const sheets = made.reduce((sum, one) => sum + one.sheets, 0);
-  const widths = new Set(
-    made.flatMap(({ needs }) => needs.filter(({ name }) => name === 'cloth').map(({ width }) => width)),
-  );
   return {
     title,
     says: [
@@ -82,7 +79,7 @@ export function summaryContent(
     ],
     notes,
     columns: COLUMNS,
-    lines: members.map((member) => summaryLine(member, units, widths.size > 1)),
+    lines: members.map((member) => summaryLine(member, units)),
   };
 }
 
@@ -94,24 +91,26 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 const COLUMNS: readonly SummaryColumn[] = [
   { head: 'Row', share: 9, align: 'right' },
-  { head: 'Name', share: 36, align: 'left' },
+  { head: 'Name', share: 38, align: 'left' },
   { head: 'Waist', share: 13, align: 'right' },
   { head: 'Hip', share: 13, align: 'right' },
   { head: 'Inside leg', share: 16, align: 'right' },
   { head: 'Hip, finished', share: 19, align: 'right' },
   { head: 'Inseam', share: 15, align: 'right' },
-  { head: 'Cloth', share: 22, align: 'right' },
+  { head: 'Cloth', share: 16, align: 'right' },
+  { head: 'Wide', share: 13, align: 'right' },
   { head: 'Elastic', share: 16, align: 'right' },
   { head: 'Sheets', share: 13, align: 'right' },
   { head: 'Verdict', share: 20, align: 'left' },
-  { head: 'Look at', share: 84, align: 'left' },
+  { head: 'Look at', share: 77, align: 'left' },
 ];
 
-function summaryLine(member: MadeMember, units: Units, severalWidths: boolean): SummaryLine {
-  const { row, name, figures, look, mind, sheets } = member;
+function summaryLine(member: MadeMember, units: Units): SummaryLine {
+  const { row, name, figures, look, mind, needs, sheets } = member;
   const l = (value: number | undefined) => (value === undefined ? '' : bareLength(value, units));
   const why = [...look, ...(mind.length > 0 ? [`Mind: ${mind.join(', ')}.`] : [])].join(' ');
   const own = figures?.body;
+  const cloth = needs.find((need) => need.name === 'cloth');
   return {
     cells: [
       `${row}`,
@@ -121,8 +120,9 @@ function summaryLine(member: MadeMember, units: Units, severalWidths: boolean): 
       l(own?.insideLeg),
       l(figures?.hipFinished),
       l(figures?.inseam),
-      figures ? clothText(member.needs, units, severalWidths) : '',
-      l(elasticLength(member.needs)),
+      cloth ? (cloth.length === undefined ? 'none fits' : formatAmount(cloth.length, units)) : '',
+      l(cloth?.width),
+      l(elasticLength(needs)),
       figures ? `${sheets}` : '',
       figures?.verdict ?? 'not made',
     ],
@@ -130,15 +130,6 @@ function summaryLine(member: MadeMember, units: Units, severalWidths: boolean): 
     verdict: figures?.verdict,
     why,
   };
-}
-
-/** The cloth of one learner; its width where the class has several. */
-function clothText(needs: readonly Need[], units: Units, severalWidths: boolean): string {
-  const cloth = needs.find(({ name }) => name === 'cloth');
-  if (!cloth) return '';
-  if (cloth.length === undefined) return 'none fits';
-  const amount = formatAmount(cloth.length, units);
-  return severalWidths ? `${amount} × ${formatLength(cloth.width, units)}` : amount;
 }
 
 /** All elastics of one learner; undefined where there are none. */

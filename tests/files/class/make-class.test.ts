@@ -137,6 +137,9 @@ describe('a class of fourteen rows, two of them odd', () => {
       expect(words).toContain(`Paper: ${sheets} sheets`);
       expect(words).toContain('13 patterns made · 1 not made · 2 need a look');
       expect(words).toContain('Bad (row 7, not made), Slip (row 15)');
+      // A4, lying, and a white edge all round.
+      const outside = pdf.words(1).filter((w) => w.left < 11 || w.top < 8 || w.right > 297 - 11 || w.bottom > 210 - 6);
+      expect(outside).toEqual([]);
     } finally {
       pdf.close();
     }
