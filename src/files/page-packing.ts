@@ -26,9 +26,16 @@ interface Free extends Parcel {
  * which overlap.
  *
  * @param gap white between two
+ * @param turn `seldom`: only where it does not fit as it is; `freely`: wherever that fits more closely. Either may take
+ *   fewer pages.
  * @returns undefined where one is larger than the page
  */
-export function packedPages(parcels: readonly Parcel[], page: Parcel, gap: Mm): readonly Packed[] | undefined {
+export function packedPages(
+  parcels: readonly Parcel[],
+  page: Parcel,
+  gap: Mm,
+  turn: 'seldom' | 'freely',
+): readonly Packed[] | undefined {
   const pages: (readonly Free[])[] = [];
   const packed: Packed[] = [];
   for (const { width, height } of parcels) {
@@ -40,9 +47,11 @@ export function packedPages(parcels: readonly Parcel[], page: Parcel, gap: Mm): 
     const fresh: readonly Free[] = [{ left: 0, top: 0, width: page.width + gap, height: page.height + gap }];
     let found: { readonly at: number; readonly room: Free; readonly way: (typeof ways)[number] } | undefined;
     for (const [at, free] of [...pages, fresh].entries()) {
-      const fits = free.flatMap((room) =>
+      const fitting = free.flatMap((room) =>
         ways.filter((way) => way.width <= room.width && way.height <= room.height).map((way) => ({ at, room, way })),
       );
+      const asItIs = fitting.filter(({ way }) => !way.turned);
+      const fits = turn === 'seldom' && asItIs.length > 0 ? asItIs : fitting;
       found = fits.reduce<typeof found>((best, one) => (best && slack(best) <= slack(one) ? best : one), undefined);
       if (found) break;
     }

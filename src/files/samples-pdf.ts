@@ -137,15 +137,14 @@ function laidPages(
       { name, width: height, height: width },
     ].flatMap((page) => {
       const room = { width: page.width - 2 * MARGIN, height: page.height - 2 * MARGIN - HEAD };
-      return orders.flatMap((order) => {
-        const laid = packedPages(
-          order.map((i) => (samples[i] as Sample).parcel),
-          room,
-          GAP,
-        );
-        const packed = laid?.map((place, k) => ({ ...place, sample: samples[order[k] as number] as Sample }));
-        return packed ? [{ page, packed }] : [];
-      });
+      return orders.flatMap((order) =>
+        (['seldom', 'freely'] as const).flatMap((turn) => {
+          const parcels = order.map((i) => (samples[i] as Sample).parcel);
+          const laid = packedPages(parcels, room, GAP, turn);
+          const packed = laid?.map((place, k) => ({ ...place, sample: samples[order[k] as number] as Sample }));
+          return packed ? [{ page, packed }] : [];
+        }),
+      );
     });
     const pagesOf = ({ packed }: (typeof ways)[number]) => Math.max(...packed.map((place) => place.page));
     const [first, ...others] = ways;

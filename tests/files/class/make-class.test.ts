@@ -2,6 +2,7 @@ import { unzipSync } from 'fflate';
 import Papa from 'papaparse';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { measurements, STARTING_BODIES } from '../../../src/body';
+import type { Piece } from '../../../src/edges';
 import {
   type ClassKind,
   carriedOut,
@@ -15,6 +16,8 @@ import { csvFile, measurementHead, measurementText } from '../../../src/files/cl
 import { samplesSteps } from '../../../src/files/samples-pdf';
 import { amountUp } from '../../../src/length';
 import { type Draft, draft, openProject, withFewestSheets } from '../../../src/project';
+import { pieceDrawing } from '../../../src/sheets';
+import { inkedPixels, inkPlaces } from '../../outside/paper/pixels';
 import { type OpenPdf, openPdf } from '../../outside/paper/render';
 import { draftOf, projectWith } from '../drafts';
 import { printFont } from '../print-font';
@@ -235,6 +238,26 @@ describe('handouts at a quarter', () => {
       const [width, height] = [Number(a), Number(b)].map((pt) => (pt * 25.4) / 72) as [number, number];
       expect(words.filter((w) => w.left < 5 || w.top < 5 || w.right > width - 5 || w.bottom > height - 5)).toEqual([]);
       for (const { name } of one.pieces) expect(pdf.text()).toContain(`${name}, cut`);
+    } finally {
+      pdf.close();
+    }
+  });
+
+  test('measure a quarter of the piece, on the page as it is printed', async () => {
+    const one = draftOf(project);
+    const pdf = openPdf(await carriedOut(samplesSteps([one], options)));
+    try {
+      const picture = pdf.picture(1);
+      // Below the line with the bar there is one leg and nothing else.
+      const places = inkPlaces(picture, inkedPixels(picture), 'cut').filter(({ y }) => y > 12);
+      const seen = [places.map(({ x }) => x), places.map(({ y }) => y)].map(
+        (all) => Math.max(...all) - Math.min(...all),
+      );
+      const { left, right, top, bottom } = pieceDrawing(one.pieces[0] as Piece).bounds;
+      const wanted = [(right - left) / 4, (bottom - top) / 4];
+      const sorted = (two: readonly number[]) => two.toSorted((a, b) => a - b);
+      for (const [i, length] of sorted(seen).entries())
+        expect(Math.abs(length - (sorted(wanted)[i] ?? 0))).toBeLessThan(0.4);
     } finally {
       pdf.close();
     }
