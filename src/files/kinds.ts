@@ -19,6 +19,12 @@ export const SINGLE_FILES = [
     what: 'two bars to measure, to correct the printer',
   },
   {
+    kind: 'reference',
+    ending: '.reference.pdf',
+    name: 'Reference sheet, PDF',
+    what: 'four marks to photograph beside a paper block',
+  },
+  {
     kind: 'projector',
     ending: '.projector.pdf',
     name: 'Projector, PDF',

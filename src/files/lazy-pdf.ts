@@ -50,6 +50,11 @@ export async function writePrinterTestPdf(project: Project, options: PdfOptions)
   return (await import('./pdf-printer-test')).writePrinterTestPdf(project, options);
 }
 
+/** The sheet that is photographed beside a paper block, to trace it from. */
+export async function writeReferencePdf(project: Project, options: PdfOptions): Promise<Uint8Array> {
+  return (await import('./pdf-reference')).writeReferencePdf(project, options);
+}
+
 /** Several bodies on one drawing, on joined sheets, as long work: a step for each sheet. */
 export const nestedWork = async (nest: Nest, options: PdfOptions): Promise<Steps<Uint8Array>> =>
   (await import('./nested')).nestedSteps(nest, options);

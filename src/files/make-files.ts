@@ -15,6 +15,7 @@ import {
   writeGuidePdf,
   writeLargePdf,
   writePrinterTestPdf,
+  writeReferencePdf,
 } from './lazy-pdf';
 import { zipFiles } from './lazy-zip';
 import { nestOf } from './nest';
@@ -142,6 +143,8 @@ async function* contentOf(
       return await writeLargePdf(draft, options);
     case 'printer-test':
       return await writePrinterTestPdf(draft.project, options);
+    case 'reference':
+      return await writeReferencePdf(draft.project, options);
     case 'projector':
       return yield* onwards(await projectorWork(draft, options));
     case 'svg':

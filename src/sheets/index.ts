@@ -6,6 +6,7 @@ export { LARGEST_PAGE, OWN_SIZE, PAPER_SIZES, type PaperSize } from './paper-siz
 export { placer } from './placer';
 export { placedDrawings, uprightPlaces } from './places';
 export { correctionFor, correctionRemarks, type PrinterTest, printerTest } from './printer';
+export { REFERENCE, type ReferenceSheet, referenceSheet } from './reference';
 export type { Search } from './search';
 export { paperWays } from './settings';
 export { tilePieces } from './tile';

@@ -43,6 +43,7 @@ describe('a project that can be drafted', () => {
       'First pair.pdf',
       'First pair.large.pdf',
       'First pair.printer-test.pdf',
+      'First pair.reference.pdf',
       'First pair.projector.pdf',
       'First pair.svg',
       'First pair.blocks.svg',
