@@ -4,17 +4,20 @@ import { traceFromLines } from './trace-lines';
 import { BLOCK_EDGES, type TracedBlock } from './traced';
 import type { BlockEdge } from './types';
 
-/** The places of a block that are marked on its picture, in the order in which they lie round it. */
+/**
+ * The places of a block that are marked on its picture: those round it in their order, then the lines within. The hip at
+ * the centre is often where the crotch curve starts; it doesn't follow it, so that one press too many marks neither twice.
+ */
 export const LANDMARKS = [
   'waistSide',
   'waistCentre',
-  'hipCentre',
   'crotchTop',
   'crotchPoint',
   'knee',
   'hemInseam',
   'hemSide',
   'hipSide',
+  'hipCentre',
   'grainTop',
   'grainBottom',
 ] as const;

@@ -12,6 +12,7 @@ import { saveToFile } from './keep/save';
 import { useManner } from './look/manner';
 import { useMannerOnPage } from './look/use-manner-on-page';
 import { Path } from './path/Path';
+import { Photo } from './photo/Photo';
 import { BenchShown, useBench } from './store/bench';
 import { beside } from './table/beside';
 import { Table } from './table/Table';
@@ -54,6 +55,7 @@ export function Workbench() {
       </BenchShown>
       <Aloud />
       <Repairs />
+      <Photo />
     </div>
   );
 }

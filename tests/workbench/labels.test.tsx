@@ -1,6 +1,5 @@
 import { act, cleanup, render, screen } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import listed from '../../docs/labels.md?raw';
 import { USAGE } from '../../src/command/arguments';
 import { FILE_KINDS } from '../../src/files';
 import { madeMember } from '../../src/files/class/member';
@@ -18,48 +17,12 @@ import { designOf, useClass } from '../../src/workbench/keep/class-table';
 import { useBench } from '../../src/workbench/store/bench';
 import { STATIONS } from '../../src/workbench/store/stations';
 import { Workbench } from '../../src/workbench/Workbench';
+import { seenLabels, unlisted } from './labels';
 
 const fresh = useBench.getInitialState();
 
 beforeEach(() => useBench.setState(fresh, true));
 afterEach(cleanup);
-
-/** Figures are nobody's label: “Hip 102 cm” is “Hip … cm”. */
-const plainLabel = (text: string): string =>
-  text
-    .replace(/: how\?$/, '')
-    .replace(/[−-]?\d[\d.,⅛¼⅜½⅝¾⅞]*/g, '…')
-    .replace(/\s+/g, ' ')
-    .trim()
-    .toLowerCase();
-
-/** `docs/labels.md`: the first cell of every row. */
-const LISTED = new Set(
-  listed
-    .split('\n')
-    .map((line) => /^\| (.+?) \| (.+) \|$/.exec(line))
-    .flatMap((row) => (row?.[1] && !/^-+$/.test(row[1]) ? [row[1].toLowerCase()] : [])),
-);
-
-/** Has at least one letter: a bare figure or sign is no word. */
-const isWord = (label: string): boolean => /\p{L}{2}/u.test(label);
-const unlisted = (labels: Iterable<string>) =>
-  [...new Set([...labels].map(plainLabel))].filter((label) => isWord(label) && !LISTED.has(label)).toSorted();
-
-const WHERE =
-  'label, legend, button, summary, option, h1, h2, h3, th, dt, caption, kbd, .check-name, .verdict, .drawing .word, [aria-label]';
-
-/** Whatever names something on the screen, part by part. */
-function seen(): readonly string[] {
-  return [...document.querySelectorAll(WHERE)].flatMap((element) => {
-    const named = element.getAttribute('aria-label');
-    if (named !== null) return [named];
-    const words = document.createTreeWalker(element, NodeFilter.SHOW_TEXT);
-    const parts: string[] = [];
-    while (words.nextNode()) parts.push(words.currentNode.textContent ?? '');
-    return parts;
-  });
-}
 
 /** Every finish of waist and hem once, on either machine. */
 const GUIDES = [
@@ -94,7 +57,7 @@ describe('every label stands in docs/labels.md with where it comes from', () => 
     for (const station of STATIONS) {
       goTo(station);
       if (station === 'sew') await screen.findByRole('region', { name: 'Step of the sewing' }, { timeout: 20_000 });
-      for (const label of seen()) labels.add(label);
+      for (const label of seenLabels()) labels.add(label);
     }
     expect(labels.size).toBeGreaterThan(200);
     expect(unlisted(labels)).toEqual([]);
@@ -114,7 +77,7 @@ describe('every label stands in docs/labels.md with where it comes from', () => 
       act(() => useBench.getState().choose('hem.finish', hem));
       for (const station of ['edges', 'check'] as const) {
         goTo(station);
-        for (const label of seen()) labels.add(label);
+        for (const label of seenLabels()) labels.add(label);
       }
     }
     expect(unlisted(labels)).toEqual([]);
@@ -130,7 +93,7 @@ describe('every label stands in docs/labels.md with where it comes from', () => 
       looked: { members: [...Array(9).fill(madeMember(row, draft)), unmade], unused: [], leftOut: [] },
     });
     render(<ClassDialog onClose={() => {}} />);
-    const labels = seen();
+    const labels = seenLabels();
     expect(labels).toContain('Make the set, ZIP');
     expect(labels).toContain('those to look at');
     expect(unlisted(labels)).toEqual([]);

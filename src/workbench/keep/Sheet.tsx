@@ -8,6 +8,8 @@ export interface SheetProps {
   readonly onClose: () => void;
   /** For a table: as wide as the page lets it be. */
   readonly wide?: boolean;
+  /** For a picture: it takes the whole window. */
+  readonly whole?: boolean;
   readonly children: ReactNode;
 }
 
@@ -15,12 +17,12 @@ export interface SheetProps {
  * A sheet laid over the bench: focus stays in it, Escape and a press beside it put it away, and the focus goes back to
  * where it was. The library's own overlay would write styles that the page's policy forbids, so the shade is ours.
  */
-export function Sheet({ title, about, onClose, wide = false, children }: SheetProps) {
+export function Sheet({ title, about, onClose, wide = false, whole = false, children }: SheetProps) {
   const [opener] = useState(() => document.activeElement);
   return (
     <Dialog.Root open onOpenChange={(open) => !open && onClose()}>
       <Dialog.Portal>
-        <div className="sheet-shade">
+        <div className="sheet-shade" data-whole={whole || undefined}>
           <Dialog.Content
             className={wide ? 'sheet sheet-wide' : 'sheet'}
             onCloseAutoFocus={(event) => {

@@ -1,16 +1,21 @@
 import { openProject, salvageProject } from '../../project';
+import { openPhoto } from '../photo/opened';
 import { useBench } from '../store/bench';
 import { bringBlocks } from './bring-blocks';
 import { useOffered } from './repairs';
 import { withText } from './with-text';
 
 /**
- * Opens a file that was chosen or dropped, a project or a drawing of blocks; one that can't be read changes nothing and
+ * Opens a file that was chosen or dropped, a project, a drawing of blocks or a photograph of them; one that can't be read changes nothing and
  * is spoken of, one that can be repaired is offered with the list of repairs.
  */
 export async function openFromFile(file: File): Promise<void> {
   if (/\.svg$/i.test(file.name)) {
     await bringBlocks(file);
+    return;
+  }
+  if (file.type.startsWith('image/')) {
+    openPhoto(file);
     return;
   }
   await withText(file, (text) => {

@@ -32,6 +32,9 @@ export interface Shelf {
   readonly bodies: () => Promise<readonly KeptBody[]>;
   readonly putBody: (body: KeptBody) => Promise<void>;
   readonly removeBody: (id: string) => Promise<void>;
+  /** What was marked on photographs of blocks, as it was put there. */
+  readonly marks: () => Promise<unknown>;
+  readonly putMarks: (marks: unknown) => Promise<void>;
 }
 
 const SLOTS = ['a', 'b'] as const;
@@ -84,6 +87,12 @@ export function openShelf(name = 'legwork'): Shelf {
     removeBody: (id) =>
       within('readwrite', (store) => {
         store.delete(`body/${id}`);
+        return promisifyRequest(store.transaction);
+      }),
+    marks: () => within('readonly', (store) => found<unknown>(store.get('marks'))),
+    putMarks: (marks) =>
+      within('readwrite', (store) => {
+        store.put(marks, 'marks');
         return promisifyRequest(store.transaction);
       }),
   };

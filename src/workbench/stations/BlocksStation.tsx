@@ -6,6 +6,7 @@ import { FileInput } from '../fields/FileInput';
 import { QuantityField } from '../fields/QuantityField';
 import { bringBlocks } from '../keep/bring-blocks';
 import { take } from '../keep/taking';
+import { openPhoto } from '../photo/opened';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
 import { length } from '../store/quantity';
@@ -62,7 +63,7 @@ function DraftedBlocks() {
   );
 }
 
-/** The way in and out for blocks that fit already: a drawing at true size, each edge a line by its name. */
+/** The ways in and out for blocks that fit already: a drawing at true size, each edge a line by its name, or a photograph. */
 function OwnBlocks() {
   const file = useRef<HTMLInputElement>(null);
   const stale = useBench(isStale);
@@ -71,6 +72,10 @@ function OwnBlocks() {
       <button type="button" className="button" onClick={() => file.current?.click()}>
         <span className="take-name">Bring your own blocks</span>
         <span className="take-what">an SVG drawing at true size, its lines called front-waist, front-centre …</span>
+      </button>
+      <button type="button" className="button" aria-haspopup="dialog" onClick={() => openPhoto()}>
+        <span className="take-name">From a photograph</span>
+        <span className="take-what">of blocks on paper: flattened, marked and drawn at true size</span>
       </button>
       <button type="button" className="button" disabled={stale} onClick={() => take('blocks')}>
         <span className="take-name">Save these blocks</span>

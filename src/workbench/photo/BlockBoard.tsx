@@ -1,0 +1,88 @@
+import { useMemo } from 'react';
+import { BLOCK_EDGES, edgeThroughMarks, LANDMARKS } from '../../block';
+import { curveMap, type Point } from '../../plane';
+import { pathText } from '../table/path-text';
+import { inWindow, type Mark, onPicture } from './board';
+import { flatOf, floorBox, marksOnPaper } from './flat';
+import { NUDGE } from './MarkPad';
+import { lookedAt } from './middle';
+import { PhotoView } from './PhotoView';
+import { place, usePhoto } from './photo-store';
+import type { Picture } from './picture';
+import { EDGE_NAMES, LANDMARK_WORDS } from './words';
+import type { Part } from './work';
+
+/** The flattened paper, with the marks of one block and its edges as they are drawn through them. */
+export function BlockBoard({ part, picture }: { readonly part: Part; readonly picture: Picture }) {
+  const work = usePhoto((state) => state.work);
+  const selected = usePhoto((state) => state.selected);
+  const edge = usePhoto((state) => state.edge);
+  const shot = work.shots[work[part].shot];
+  const flat = useMemo(() => shot && flatOf(shot), [shot]);
+  const box = useMemo(() => shot && flat && floorBox(shot, flat), [shot, flat]);
+  const marks = useMemo(() => flat && marksOnPaper(work[part], flat), [work, part, flat]);
+  if (!shot || !flat || !box || !marks) return null;
+  const shown: readonly Mark[] = [
+    ...LANDMARKS.flatMap((name): Mark[] => {
+      const at = marks.landmarks[name];
+      return at ? [{ id: { kind: 'landmark', part, name }, at, name: LANDMARK_WORDS[name].name }] : [];
+    }),
+    ...BLOCK_EDGES.flatMap((name) =>
+      (marks.points[name] ?? []).map(
+        (at, index): Mark => ({
+          id: { kind: 'point', part, edge: name, index },
+          at,
+          name: `${EDGE_NAMES[name]}, point ${index + 1}`,
+          ...(at.corner && { letter: 'corner' }),
+        }),
+      ),
+    ),
+  ];
+  const { grainTop, grainBottom, hipSide, hipCentre } = marks.landmarks;
+  const onPress = (at: Point) => {
+    const there = onPicture(picture, flat.toPicture, at);
+    if (there) place(part, there);
+  };
+  return (
+    <PhotoView
+      picture={picture}
+      toPicture={flat.toPicture}
+      board={`${part} ${work[part].shot}`}
+      box={box}
+      about={`The flattened picture; press on it to mark the ${part}.`}
+      marks={shown}
+      selected={selected}
+      step={NUDGE.paper}
+      onPress={onPress}
+      onMiddle={(at) => {
+        lookedAt.current = onPicture(picture, flat.toPicture, at);
+      }}
+      lines={(view) => {
+        const line = (a: Point | undefined, b: Point | undefined) =>
+          a && b
+            ? [a, b]
+                .map((p) => inWindow(p, view))
+                .map(({ x, y }) => `${x} ${y}`)
+                .join('L')
+            : undefined;
+        const [grain, hip] = [line(grainTop, grainBottom), line(hipSide, hipCentre)];
+        return (
+          <>
+            {grain && <path className="photo-level" d={`M${grain}`} />}
+            {hip && <path className="photo-level" d={`M${hip}`} />}
+            {BLOCK_EDGES.map((name) => (
+              <path
+                key={name}
+                className="photo-edge"
+                data-lit={name === edge || undefined}
+                d={pathText(
+                  (edgeThroughMarks(marks, name) ?? []).map((curve) => curveMap(curve, (p) => inWindow(p, view))),
+                )}
+              />
+            ))}
+          </>
+        );
+      }}
+    />
+  );
+}

@@ -1,0 +1,96 @@
+import { BLOCK_EDGES, LANDMARKS } from '../../block';
+import { ExactnessNote } from './ExactnessNote';
+import { exactnessOf, flatOf, likelyPlaces, placesOf } from './flat';
+import { LandmarkDiagram } from './LandmarkDiagram';
+import { MarkPad } from './MarkPad';
+import { lookedAt } from './middle';
+import { goTo, nextLandmark, place, setBackShot, usePhoto } from './photo-store';
+import { EDGE_NAMES, LANDMARK_WORDS } from './words';
+import type { Part } from './work';
+
+/** One block: its places one by one, then points along its curved edges. */
+export function BlockStep({ part }: { readonly part: Part }) {
+  const work = usePhoto((state) => state.work);
+  const next = nextLandmark(work, part);
+  const { marks, shot: index } = work[part];
+  const shot = work.shots[index];
+  const flat = shot && flatOf(shot);
+  const set = LANDMARKS.filter((name) => marks.landmarks[name]).length;
+  const places = placesOf(marks);
+  return (
+    <>
+      {next ? (
+        <div className="photo-next" role="status">
+          <LandmarkDiagram part={part} next={next} placed={(name) => marks.landmarks[name] !== undefined} />
+          <p className="photo-count">
+            {set + 1} of {LANDMARKS.length}
+          </p>
+          <p className="take-name">{LANDMARK_WORDS[next].name}</p>
+          <p className="field-help">{LANDMARK_WORDS[next].where} Press on it.</p>
+        </div>
+      ) : (
+        <Edges part={part} />
+      )}
+      <button type="button" className="button" onClick={() => lookedAt.current && place(part, lookedAt.current, true)}>
+        <span className="take-name">{next ? 'Place it by keys' : 'Add a point by keys'}</span>
+        <span className="take-what">in the middle; arrow keys move it</span>
+      </button>
+      <MarkPad />
+      {shot && flat && (
+        <ExactnessNote
+          exactness={exactnessOf(shot, flat, places.length > 1 ? places : likelyPlaces(shot))}
+          where={places.length > 1 ? 'Where you marked it' : 'Over most of the picture'}
+        />
+      )}
+      {part === 'back' && <WhichPhotograph />}
+      <button
+        type="button"
+        className="button button-main"
+        disabled={next !== undefined}
+        onClick={() => goTo(part === 'front' ? 'back' : 'use')}
+      >
+        <span className="take-name">{part === 'front' ? 'Mark the back' : 'Look and use'}</span>
+        <span className="take-what">
+          {next ? 'when every place is marked' : 'the edges can still be changed later'}
+        </span>
+      </button>
+    </>
+  );
+}
+
+/** The edge to which points are added. */
+function Edges({ part }: { readonly part: Part }) {
+  const edge = usePhoto((state) => state.edge);
+  const points = usePhoto((state) => state.work[part].marks.points);
+  return (
+    <fieldset className="photo-edges">
+      <legend className="field-label">Now the curves: add points along</legend>
+      {BLOCK_EDGES.map((name) => (
+        <label key={name} className="photo-tick">
+          <input
+            type="radio"
+            name="photo-edge"
+            checked={name === edge}
+            onChange={() => usePhoto.setState({ edge: name })}
+          />
+          <span>
+            {EDGE_NAMES[name]} <span className="quiet">{points[name]?.length ?? 0}</span>
+          </span>
+        </label>
+      ))}
+      <p className="field-help">
+        Press along the edge, three points or more on a strong curve. What is straight needs none. Where an edge has a
+        corner, tick it for that point.
+      </p>
+    </fieldset>
+  );
+}
+
+function WhichPhotograph() {
+  const own = usePhoto((state) => state.work.back.shot === 1);
+  return (
+    <button type="button" className="plain-link photo-again" onClick={() => setBackShot(own ? 0 : 1)}>
+      {own ? 'the back lies on the first photograph' : 'the back lies on another photograph'}
+    </button>
+  );
+}

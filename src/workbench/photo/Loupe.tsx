@@ -1,0 +1,43 @@
+import { useEffect, useRef } from 'react';
+import { type Homography, homographyAfter } from '../../plane';
+import type { Size, View } from '../table/view';
+import type { Mark } from './board';
+import { type Picture, pixelsAcross, seenPixels } from './picture';
+
+/** Its side, pixels of the screen. */
+const SIDE = 132;
+/** How many of them a pixel of the picture takes. */
+const LARGE = 3;
+
+interface LoupeProps {
+  readonly picture: Picture;
+  readonly toPicture: Homography;
+  readonly mark: Mark;
+  readonly view: View;
+  readonly size: Size;
+}
+
+/** What lies under the mark in hand, pixel by pixel: in the corner that is away from it. */
+export function Loupe({ picture, toPicture, mark, view, size }: LoupeProps) {
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const { x, y } = mark.at;
+  useEffect(() => {
+    const context = canvas.current?.getContext('2d');
+    if (!context) return;
+    const scale = LARGE * pixelsAcross(toPicture, { x, y });
+    const back: Homography = [1 / scale, 0, x - SIDE / 2 / scale, 0, 1 / scale, y - SIDE / 2 / scale, 0, 0, 1];
+    const image = context.createImageData(SIDE, SIDE);
+    image.data.set(seenPixels(picture, homographyAfter(toPicture, back), SIDE, SIDE));
+    context.putImageData(image, 0, 0);
+  }, [picture, toPicture, x, y]);
+  const right = x * view.scale + view.left < size.width / 2;
+  return (
+    <div className="photo-loupe" data-side={right ? 'right' : 'left'} aria-hidden="true">
+      <canvas ref={canvas} width={SIDE} height={SIDE} />
+      <svg viewBox="-66 -66 132 132" aria-hidden="true">
+        <path d="M-66 0H-3M3 0H66M0-66V-3M0 3V66" />
+      </svg>
+      <span>{mark.name.split(',')[0]}</span>
+    </div>
+  );
+}

@@ -1,0 +1,91 @@
+import { homographyPoint, type Point } from '../../plane';
+import { flatOf } from './flat';
+import { moveMark } from './move-mark';
+import { changeWork, endRun, removeMark, shotAt, usePhoto } from './photo-store';
+import { EDGE_NAMES, LANDMARK_WORDS } from './words';
+import { type MarkId, markKey, type PhotoWork, withCorner } from './work';
+
+const WAYS = [
+  { name: 'Left', sign: '←', x: -1, y: 0 },
+  { name: 'Up', sign: '↑', x: 0, y: -1 },
+  { name: 'Down', sign: '↓', x: 0, y: 1 },
+  { name: 'Right', sign: '→', x: 1, y: 0 },
+] as const;
+
+/** One press, in pixels of the picture and in millimetres on the paper. */
+export const NUDGE = { picture: 1, paper: 0.5 } as const;
+
+/** The mark in hand, moved by its least steps: for fingers what arrow keys are for a keyboard. */
+export function MarkPad() {
+  const selected = usePhoto((state) => state.selected);
+  const work = usePhoto((state) => state.work);
+  const index = usePhoto(shotAt);
+  if (!selected)
+    return (
+      <p className="field-help" id="photo-mark-help">
+        Drag a mark, or take it up with Tab and move it by arrow keys; with Shift it moves ten times as far.
+      </p>
+    );
+  const onPaper = selected.kind === 'landmark' || selected.kind === 'point';
+  const step = onPaper ? NUDGE.paper : NUDGE.picture;
+  const nudge = (x: number, y: number) => {
+    const at = placeOf(work, index, selected);
+    if (at) moveMark(selected, { x: at.x + x * step, y: at.y + y * step }, `pad ${markKey(selected)}`);
+  };
+  const corner = selected.kind === 'point' && work[selected.part].marks.points[selected.edge]?.[selected.index]?.corner;
+  return (
+    <fieldset className="photo-pad">
+      <legend className="field-label">{markName(selected)}</legend>
+      <span className="photo-nudges">
+        {WAYS.map(({ name, sign, x, y }) => (
+          <button
+            key={name}
+            type="button"
+            className="tool tool-round"
+            aria-label={name}
+            onClick={() => nudge(x, y)}
+            onBlur={endRun}
+          >
+            {sign}
+          </button>
+        ))}
+      </span>
+      {selected.kind === 'point' && (
+        <label className="photo-tick">
+          <input
+            type="checkbox"
+            checked={corner ?? false}
+            onChange={(event) => changeWork(withCorner(work, selected, event.target.checked))}
+          />
+          <span>a corner of the edge</span>
+        </label>
+      )}
+      {onPaper && (
+        <button type="button" className="plain-link" onClick={() => removeMark(selected)}>
+          take it away
+        </button>
+      )}
+      <p className="field-help" id="photo-mark-help">
+        One press moves it by {onPaper ? 'half a millimetre' : 'one pixel'}; arrow keys do the same, with Shift ten
+        times as far.{onPaper && ' Delete takes it away.'}
+      </p>
+    </fieldset>
+  );
+}
+
+function markName(id: MarkId): string {
+  if (id.kind === 'corner') return `Corner ${'ABCD'.charAt(id.index)}`;
+  if (id.kind === 'check') return `End ${'EF'.charAt(id.index)}`;
+  return id.kind === 'landmark' ? LANDMARK_WORDS[id.name].name : `A point of: ${EDGE_NAMES[id.edge]}`;
+}
+
+/** Where a mark lies on the board on which it is shown. */
+function placeOf(work: PhotoWork, index: number, id: MarkId): Point | undefined {
+  const shot = work.shots[index];
+  if (id.kind === 'corner') return shot?.corners[id.index];
+  if (id.kind === 'check') return shot?.check?.ends[id.index];
+  const { marks } = work[id.part];
+  const at = id.kind === 'landmark' ? marks.landmarks[id.name] : marks.points[id.edge]?.[id.index];
+  const flat = shot && flatOf(shot);
+  return at && flat && homographyPoint(flat.toPaper, at);
+}

@@ -1,0 +1,167 @@
+import { type KeyboardEvent, type PointerEvent, type ReactNode, useEffect, useRef } from 'react';
+import { type Homography, homographyAfter, type Point } from '../../plane';
+import type { Box } from '../../sheets';
+import { usePointers } from '../table/use-pointers';
+import { useView, type ViewControl } from '../table/use-view';
+import { useWindowSize } from '../table/use-window-size';
+import type { View } from '../table/view';
+import { type Mark, onBoard } from './board';
+import { Loupe } from './Loupe';
+import { MarkButton } from './MarkButton';
+import { type Picture, seenPixels } from './picture';
+import type { MarkId } from './work';
+
+export interface PhotoViewProps {
+  readonly picture: Picture;
+  /** From the board to the picture. */
+  readonly toPicture: Homography;
+  /** What is shown, so that another view of it is fitted anew. */
+  readonly board: string;
+  readonly box: Box;
+  readonly about: string;
+  readonly marks: readonly Mark[];
+  readonly selected: MarkId | undefined;
+  /** One press of an arrow key, in the board's unit. */
+  readonly step: number;
+  /** A press on the picture itself. */
+  readonly onPress?: ((at: Point) => void) | undefined;
+  /** Told of the middle of what is seen, for what is placed by keys. */
+  readonly onMiddle: (middle: Point) => void;
+  readonly lines: (view: View) => ReactNode;
+}
+
+const ROOM = { left: 16, top: 16, right: 16, bottom: 56 };
+/** A press that moved no farther than this was none to move the picture, pixels. */
+const STILL = 4;
+
+/** The photograph in its window, with its marks over it: dragged, zoomed and marked by hand or by keys. */
+export function PhotoView(props: PhotoViewProps) {
+  const { picture, toPicture, board, box, about, marks, selected, step, onPress, onMiddle, lines } = props;
+  const element = useRef<HTMLElement>(null);
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const size = useWindowSize(element);
+  const control = useView(board, () => box, size, ROOM);
+  const { view } = control;
+  const pointers = usePointers(element, control);
+  const press = usePress(onPress && ((at) => onPress(onBoard(at, view))));
+
+  const middle = onBoard({ x: size.width / 2, y: size.height / 2 }, view);
+  useEffect(() => onMiddle(middle));
+
+  useEffect(() => {
+    const [width, height] = [Math.round(size.width), Math.round(size.height)];
+    const context = canvas.current?.getContext('2d');
+    if (!context || width === 0 || height === 0) return;
+    const back: Homography = [
+      1 / view.scale,
+      0,
+      -view.left / view.scale,
+      0,
+      1 / view.scale,
+      -view.top / view.scale,
+      0,
+      0,
+      1,
+    ];
+    const image = context.createImageData(width, height);
+    image.data.set(seenPixels(picture, homographyAfter(toPicture, back), width, height));
+    context.putImageData(image, 0, 0);
+  }, [picture, toPicture, view, size]);
+
+  const chosen = marks.find((mark) => mark.id === selected || sameMark(mark.id, selected));
+  return (
+    <div className="photo-window">
+      <section
+        ref={element}
+        className="photo-picture"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture is moved by keys as well as by hand
+        tabIndex={0}
+        aria-label={`${about} Arrow keys move it, plus and minus zoom, F fits it.`}
+        data-placing={onPress ? true : undefined}
+        onKeyDown={(event) => onKeyDown(event, control)}
+        onPointerDown={(event) => {
+          press.down(event);
+          pointers.onPointerDown(event);
+        }}
+        onPointerMove={pointers.onPointerMove}
+        onPointerUp={(event) => {
+          press.up(event);
+          pointers.onPointerUp(event);
+        }}
+        onPointerCancel={pointers.onPointerCancel}
+      >
+        <canvas ref={canvas} width={Math.round(size.width)} height={Math.round(size.height)} />
+        <svg className="photo-lines" width={size.width} height={size.height} aria-hidden="true">
+          {lines(view)}
+        </svg>
+        {marks.map((mark) => (
+          <MarkButton key={keyOf(mark)} mark={mark} view={view} step={step} selected={mark === chosen} />
+        ))}
+      </section>
+      {chosen && <Loupe picture={picture} toPicture={toPicture} mark={chosen} view={view} size={size} />}
+      <ZoomTools control={control} />
+    </div>
+  );
+}
+
+const keyOf = ({ id }: Mark): string => Object.values(id).join('-');
+const sameMark = (a: MarkId, b: MarkId | undefined): boolean =>
+  b !== undefined && Object.values(a).join() === Object.values(b).join();
+
+/** Tells a press from a drag: one pointer, lifted where it was set down. */
+function usePress(onPress: ((at: Point) => void) | undefined) {
+  const start = useRef<{ readonly id: number; readonly x: number; readonly y: number } | undefined>(undefined);
+  const count = useRef(0);
+  return {
+    down(event: PointerEvent<HTMLElement>) {
+      count.current = event.isPrimary ? 1 : count.current + 1;
+      start.current =
+        event.button === 0 && event.isPrimary ? { id: event.pointerId, x: event.clientX, y: event.clientY } : undefined;
+    },
+    up(event: PointerEvent<HTMLElement>) {
+      const { current: from } = start;
+      start.current = undefined;
+      if (!onPress || from?.id !== event.pointerId || count.current !== 1) return;
+      if (Math.hypot(event.clientX - from.x, event.clientY - from.y) > STILL) return;
+      const box = event.currentTarget.getBoundingClientRect();
+      onPress({ x: event.clientX - box.left, y: event.clientY - box.top });
+    },
+  };
+}
+
+/** One press of an arrow key, pixels, and of plus and minus. */
+const STEP = 60;
+const NEARER = 1.25;
+const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowLeft: [STEP, 0],
+  ArrowRight: [-STEP, 0],
+  ArrowUp: [0, STEP],
+  ArrowDown: [0, -STEP],
+};
+
+function onKeyDown(event: KeyboardEvent, { pan, zoom, showAll }: ViewControl) {
+  if (event.ctrlKey || event.metaKey || event.altKey) return;
+  const arrow = ARROWS[event.key];
+  if (arrow) pan(...arrow);
+  else if (event.key === '+' || event.key === '=') zoom(NEARER);
+  else if (event.key === '-') zoom(1 / NEARER);
+  else if (event.key.toLowerCase() === 'f') showAll();
+  else return;
+  event.preventDefault();
+}
+
+function ZoomTools({ control }: { readonly control: ViewControl }) {
+  return (
+    <div className="photo-tools tools-zoom">
+      <button type="button" className="tool tool-round" aria-label="Farther" onClick={() => control.zoom(1 / NEARER)}>
+        −
+      </button>
+      <button type="button" className="tool tool-round" aria-label="Nearer" onClick={() => control.zoom(NEARER)}>
+        +
+      </button>
+      <button type="button" className="tool" onClick={control.showAll}>
+        Fit
+      </button>
+    </div>
+  );
+}

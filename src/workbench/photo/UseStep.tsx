@@ -1,0 +1,128 @@
+import { useMemo } from 'react';
+import { BLOCK_EDGES, blocksFromTrace, LANDMARKS, type TracedBlock } from '../../block';
+import { formatLength, type Problem, printPhrase, Refusal, type Result } from '../../length';
+import { pathLength } from '../../plane';
+import { useBench } from '../store/bench';
+import { sentence } from '../store/refusal';
+import { tracedBlocks } from './flat';
+import { LengthEntry } from './LengthEntry';
+import { usePhotoOpen } from './opened';
+import { changeWork, usePhoto } from './photo-store';
+import { TracedPreview } from './TracedPreview';
+import { EDGE_NAMES, LANDMARK_WORDS } from './words';
+import type { PhotoWork, SeamOnPaper } from './work';
+
+const SEAMS: readonly (readonly [SeamOnPaper, string])[] = [
+  ['waist', 'At the waist'],
+  ['crotch', 'At centre and crotch'],
+  ['inseam', 'At the inseam'],
+  ['hem', 'At the hem'],
+  ['side', 'At the side'],
+];
+/** No seam or hem allowance on paper is wider, millimetres. */
+const WIDEST = 100;
+
+interface Traced {
+  readonly front: TracedBlock;
+  readonly back: TracedBlock;
+}
+
+/** What lies on the paper beyond the net line is taken off; then the blocks are used. */
+export function UseStep() {
+  const work = usePhoto((state) => state.work);
+  const units = useBench((state) => state.project.units);
+  const traced = useMemo(() => tried(work), [work]);
+  const use = () => {
+    if (!traced.ok) return;
+    const { choose, tell } = useBench.getState();
+    choose('block', { source: 'traced', ...traced.value });
+    tell({ tone: 'told', text: 'The blocks of the photograph are on the table. Undo brings the others back.' });
+    usePhotoOpen.setState({ open: false });
+  };
+  return (
+    <div className="photo-use">
+      <div className="photo-use-words">
+        <fieldset className="group">
+          <legend>Allowances already on the paper</legend>
+          <p className="field-help">They are taken off, because a block is net. Leave 0 where the paper has none.</p>
+          {SEAMS.map(([seam, name]) => (
+            <LengthEntry
+              key={seam}
+              label={name}
+              value={work.allowances[seam]}
+              lowest={0}
+              highest={WIDEST}
+              onValue={(value) => {
+                const { work: now } = usePhoto.getState();
+                changeWork({ ...now, allowances: { ...now.allowances, [seam]: value } }, `allowance ${seam}`);
+              }}
+            />
+          ))}
+        </fieldset>
+        {traced.ok ? (
+          <Lengths {...traced.value} />
+        ) : (
+          <ul className="field-problem" aria-label="What is missing">
+            {traced.problems.slice(0, 6).map((problem) => (
+              <li key={problem.field}>{said(problem)}</li>
+            ))}
+            {traced.problems.length > 6 && <li>And {traced.problems.length - 6} more.</li>}
+          </ul>
+        )}
+        <button type="button" className="button button-main" disabled={!traced.ok} onClick={use}>
+          <span className="take-name">Use these blocks</span>
+          <span className="take-what">undo brings the others back</span>
+        </button>
+      </div>
+      {traced.ok && <TracedPreview {...traced.value} />}
+    </div>
+  );
+
+  function said({ field, phrase }: Problem): string {
+    const [, part = '', what = ''] = /(front|back)[-.](?:edges\.)?(\w+)$/.exec(field) ?? [];
+    const landmark = LANDMARKS.find((name) => name === what);
+    const edge = BLOCK_EDGES.find((name) => name === what);
+    const name = landmark ? LANDMARK_WORDS[landmark].name : edge ? EDGE_NAMES[edge] : what;
+    return sentence(`${part}, ${name.toLowerCase()}: ${printPhrase(phrase, units)}`);
+  }
+}
+
+/** How long each edge is: one of them measured on the paper tells whether all is well. */
+function Lengths({ front, back }: Traced) {
+  const units = useBench((state) => state.project.units);
+  const long = (block: TracedBlock, name: (typeof BLOCK_EDGES)[number]) =>
+    formatLength(pathLength(block.edges[name].map((curve) => curve.map(([x, y]) => ({ x, y })) as never)), units);
+  return (
+    <table className="photo-lengths">
+      <caption className="field-label">Net lengths: measure one on the paper</caption>
+      <thead>
+        <tr>
+          <td />
+          <th scope="col">Front</th>
+          <th scope="col">Back</th>
+        </tr>
+      </thead>
+      <tbody>
+        {BLOCK_EDGES.map((name) => (
+          <tr key={name}>
+            <th scope="row">{EDGE_NAMES[name]}</th>
+            <td>{long(front, name)}</td>
+            <td>{long(back, name)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function tried(work: PhotoWork): Result<Traced> {
+  try {
+    const traced = tracedBlocks(work);
+    // Refuses edges that don't meet; the body's rise doesn't matter for that.
+    blocksFromTrace(traced.front, traced.back, 0);
+    return { ok: true, value: traced };
+  } catch (error) {
+    if (error instanceof Refusal) return { ok: false, problems: error.problems };
+    throw error;
+  }
+}

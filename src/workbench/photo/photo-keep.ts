@@ -1,0 +1,17 @@
+import { shelf } from '../keep/start';
+import { isWork, usePhoto } from './photo-store';
+import { NO_WORK } from './work';
+
+let started = false;
+
+/** Brings back what was marked before the page was closed, and keeps every change from now on. The pictures are not kept. */
+export async function keepMarks(): Promise<void> {
+  if (started) return;
+  started = true;
+  const kept = await shelf.marks().catch(() => undefined);
+  if (isWork(kept) && usePhoto.getState().work === NO_WORK) usePhoto.setState({ work: kept });
+  usePhoto.subscribe(({ work }, before) => {
+    // A browser that keeps nothing has said so already.
+    if (work !== before.work) void shelf.putMarks(work).catch(() => undefined);
+  });
+}

@@ -1,0 +1,183 @@
+import { create } from 'zustand';
+import { BLOCK_EDGES, type BlockEdge, LANDMARKS, type Landmark } from '../../block';
+import type { Point } from '../../plane';
+import { type Picture, pictureFrom } from './picture';
+import {
+  type MarkId,
+  markKey,
+  NO_WORK,
+  newShot,
+  type Part,
+  type PhotoWork,
+  sidesOf,
+  withMark,
+  withoutMark,
+  withPoint,
+} from './work';
+
+export const STEPS = ['choose', 'corners', 'front', 'back', 'use'] as const;
+export type Step = (typeof STEPS)[number];
+
+export interface PhotoState {
+  readonly work: PhotoWork;
+  readonly past: readonly PhotoWork[];
+  readonly future: readonly PhotoWork[];
+  /** What goes on under one name is one change to undo. */
+  readonly running: string | undefined;
+  /** The decoded photographs, by their place in the work; gone after a reload. */
+  readonly pictures: readonly (Picture | undefined)[];
+  readonly step: Step;
+  /** Which photograph the first two steps are about. */
+  readonly shot: number;
+  readonly selected: MarkId | undefined;
+  /** The mark that takes the focus as soon as it is drawn. */
+  readonly focus: string | undefined;
+  /** The edge to which points are added; undefined while landmarks are placed. */
+  readonly edge: BlockEdge;
+  readonly told: string | undefined;
+}
+
+/** As many steps back as anybody takes. */
+const LIMIT = 200;
+
+export const usePhoto = create<PhotoState>()(() => ({
+  work: NO_WORK,
+  past: [],
+  future: [],
+  running: undefined,
+  pictures: [],
+  step: 'choose',
+  shot: 0,
+  selected: undefined,
+  focus: undefined,
+  edge: 'crotch',
+  told: undefined,
+}));
+
+const { getState: get, setState: set } = usePhoto;
+
+/** Changes what is marked; under the same `running` name all is one change. */
+export function changeWork(work: PhotoWork, running?: string): void {
+  const { work: before, past, running: going } = get();
+  const goesOn = running !== undefined && running === going;
+  set({ work, past: goesOn ? past : [...past, before].slice(-LIMIT), future: [], running });
+}
+
+export const endRun = (): void => set({ running: undefined });
+
+export function undo(): void {
+  const { work, past, future } = get();
+  const last = past.at(-1);
+  if (last)
+    set({ work: last, past: past.slice(0, -1), future: [work, ...future], running: undefined, selected: undefined });
+}
+
+export function redo(): void {
+  const { work, past, future } = get();
+  const [next, ...rest] = future;
+  if (next) set({ work: next, past: [...past, work], future: rest, running: undefined, selected: undefined });
+}
+
+/** Which photograph a step shows. */
+export const shotAt = ({ step, shot, work }: Pick<PhotoState, 'step' | 'shot' | 'work'>): number =>
+  step === 'front' || step === 'back' ? work[step].shot : shot;
+
+export function goTo(step: Step): void {
+  const { work } = get();
+  const shot = step === 'front' || step === 'back' ? work[step].shot : get().shot;
+  set({ step, shot, selected: undefined, focus: undefined, running: undefined, edge: 'crotch', told: undefined });
+}
+
+/** Takes a photograph in: the one whose marks are kept, if it is as large as that, else a new one. */
+export async function takePicture(file: File): Promise<void> {
+  let picture: Picture;
+  try {
+    picture = await pictureFrom(file);
+  } catch {
+    set({ told: `“${file.name}” can’t be read as a picture here; a JPEG or PNG file can.` });
+    return;
+  }
+  const { work, shot, pictures } = get();
+  const kept = work.shots[shot];
+  const same = kept && kept.width === picture.width && kept.height === picture.height && !pictures[shot];
+  const next = [0, 1].map((i) => (i === shot ? picture : pictures[i]));
+  set({ pictures: next, told: same ? 'The marks are where you left them.' : undefined });
+  if (!same) {
+    const fresh = newShot(file.name, picture.width, picture.height);
+    // A second photograph is most often taken over the same rectangle.
+    const first = shot > 0 ? work.shots[0] : undefined;
+    const like = first ? { rectangle: first.rectangle, across: first.across, along: first.along } : {};
+    const bare = { marks: NO_WORK.front.marks, shot };
+    changeWork({
+      ...work,
+      shots: [0, 1].slice(0, Math.max(work.shots.length, shot + 1)).map((i) => {
+        const old = work.shots[i];
+        return i === shot || !old ? { ...fresh, ...like } : old;
+      }),
+      front: work.front.shot === shot ? bare : work.front,
+      back: work.back.shot === shot ? bare : work.back,
+    });
+  }
+  set({ step: 'corners', selected: { kind: 'corner', index: 0 } });
+}
+
+/** The landmark of a block that is to be placed next. */
+export const nextLandmark = (work: PhotoWork, part: Part): Landmark | undefined =>
+  LANDMARKS.find((name) => !work[part].marks.landmarks[name]);
+
+/** Places what is to be placed next on a block: its next landmark, or one more point on the edge in hand. */
+export function place(part: Part, at: Point, focus = false): void {
+  const { work, edge } = get();
+  const name = nextLandmark(work, part);
+  const done = name
+    ? {
+        work: withMark(work, work[part].shot, { kind: 'landmark', part, name }, at),
+        id: { kind: 'landmark', part, name } as const,
+      }
+    : withPoint(work, part, edge, at);
+  changeWork(done.work);
+  set({ selected: done.id, focus: focus ? markKey(done.id) : undefined });
+}
+
+/** Two places of a block may be one, as the hip at the centre and the start of the crotch curve: the next one on a mark. */
+export function placeOnMark(id: MarkId): void {
+  const { work } = get();
+  if (id.kind !== 'landmark' || !nextLandmark(work, id.part)) return;
+  const at = work[id.part].marks.landmarks[id.name];
+  if (at) place(id.part, at);
+}
+
+export function removeMark(id: MarkId): void {
+  changeWork(withoutMark(get().work, id));
+  set({ selected: undefined });
+}
+
+/** The back on a photograph of its own, or on the front's. */
+export function setBackShot(shot: 0 | 1): void {
+  const { work } = get();
+  if (work.back.shot === shot) return;
+  changeWork({ ...work, back: { shot, marks: NO_WORK.front.marks } });
+  set({ shot, step: shot === 1 && !work.shots[1] ? 'choose' : 'back', selected: undefined });
+}
+
+/** Forgets all marks and photographs. */
+export function startAgain(): void {
+  changeWork(NO_WORK);
+  set({ pictures: [], shot: 0, step: 'choose', selected: undefined, told: undefined });
+}
+
+/** Whether what was kept can be gone on with. */
+export function isWork(value: unknown): value is PhotoWork {
+  const work = value as PhotoWork | undefined;
+  const isPart = (part: Part) =>
+    typeof work?.[part]?.shot === 'number' &&
+    typeof work[part].marks?.landmarks === 'object' &&
+    Object.keys(work[part].marks.points ?? {}).every((edge) => BLOCK_EDGES.includes(edge as BlockEdge));
+  return (
+    Array.isArray(work?.shots) &&
+    work.shots.every((shot) => shot.corners?.length === 4 && Number.isFinite(sidesOf(shot).across)) &&
+    isPart('front') &&
+    isPart('back') &&
+    typeof work.allowances === 'object'
+  );
+}

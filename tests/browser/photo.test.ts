@@ -1,0 +1,212 @@
+import { readFile } from 'node:fs/promises';
+import type { Browser, Locator, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { BLOCK_EDGES, type BlockEdge, blocksFromTrace, LANDMARKS } from '../../src/block';
+import { readBlocks } from '../../src/files/read-blocks';
+import { edgeLength, outlineEdge, type Point, point } from '../../src/plane';
+import { flatOf, floorBox } from '../../src/workbench/photo/flat';
+import { type Four, newShot } from '../../src/workbench/photo/work';
+import { fitView, zoomView } from '../../src/workbench/table/view';
+import { faultsOf } from './faults';
+import { launchChromium, type OpenedApp, openApp } from './open-app';
+import { blocks, CARDS, cornersSeen, marksOnFloor, photograph, SIZE } from './photographed';
+
+let browser: Browser;
+let app: OpenedApp;
+
+beforeAll(async () => {
+  browser = await launchChromium();
+});
+afterAll(() => browser.close());
+afterEach(async () => {
+  expect(app.complaints).toEqual([]);
+  expect(app.strangers).toEqual([]);
+  await app.close();
+});
+
+const ROOM = { left: 16, top: 16, right: 16, bottom: 56 };
+const button = (page: Page, name: string | RegExp) => page.getByRole('dialog').getByRole('button', { name });
+
+/** Opens the photograph and waits for its corners. */
+async function openPhotograph(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Blocks', exact: true }).click();
+  await page.getByRole('button', { name: /^From a photograph/ }).click();
+  await choosePhotograph(page);
+}
+
+async function choosePhotograph(page: Page): Promise<void> {
+  const buffer = await photograph(page);
+  const field = page.getByLabel('Photograph of the blocks');
+  await field.setInputFiles({ name: 'blocks.png', mimeType: 'image/png', buffer });
+  await button(page, /^Corner A/).waitFor();
+}
+
+/** Where a place of the board is on the screen, as it is first shown, or after so many presses of Nearer. */
+async function onScreen(page: Page, board: 'picture' | 'floor', nearer = 0): Promise<(p: Point) => Point> {
+  const box = await page.locator('.photo-picture').boundingBox();
+  if (!box) throw new Error('no picture');
+  const shot = { ...newShot('', SIZE.width, SIZE.height), ...CARDS, corners: cornersSeen as unknown as Four };
+  const flat = flatOf(shot);
+  if (!flat) throw new Error('not flattened');
+  const whole = { left: 0, top: 0, right: SIZE.width, bottom: SIZE.height };
+  const first = fitView(board === 'picture' ? whole : floorBox(shot, flat), box, ROOM);
+  const view = zoomView(first, 1.25 ** nearer, { x: box.width / 2, y: box.height / 2 });
+  return ({ x, y }) => point(box.x + x * view.scale + view.left, box.y + y * view.scale + view.top);
+}
+
+async function dragTo(page: Page, mark: Locator, to: Point): Promise<void> {
+  const box = await mark.boundingBox();
+  if (!box) throw new Error('no mark');
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(to.x, to.y, { steps: 2 });
+  await page.mouse.up();
+}
+
+async function markCorners(page: Page): Promise<void> {
+  const at = await onScreen(page, 'picture');
+  for (const [i, corner] of cornersSeen.entries()) await dragTo(page, button(page, `Corner ${'ABCD'[i]}`), at(corner));
+  await page.getByLabel('Width, A to B').fill(String(CARDS.across / 10));
+  await page.getByLabel('Length, A to D').fill(String(CARDS.along / 10));
+}
+
+/** Marks on a strong curve lie closer than a hand can part them: there it zooms in. */
+const NEARER = 3;
+
+async function markBlock(page: Page, part: 'front' | 'back'): Promise<void> {
+  const { landmarks, points } = marksOnFloor(part);
+  const click = (at: (p: Point) => Point) => (p: Point) => page.mouse.click(at(p).x, at(p).y);
+  const far = click(await onScreen(page, 'floor'));
+  for (const name of LANDMARKS) await far(landmarks[name] as Point);
+  const along = async (label: string, edge: BlockEdge, press: (p: Point) => Promise<void>) => {
+    await page.getByRole('radio', { name: new RegExp(`^${label}`) }).check();
+    for (const p of (points[edge] ?? []).filter((_, i) => edge === 'crotch' || i % 2 === 0)) await press(p);
+  };
+  await along('Waist', 'waist', far);
+  await along('Inseam', 'inseam', far);
+  await along('Side', 'side', far);
+  for (let i = 0; i < NEARER; i += 1) await button(page, 'Nearer').click();
+  await along('Crotch curve', 'crotch', click(await onScreen(page, 'floor', NEARER)));
+  expect(
+    await page
+      .getByRole('radio', { name: /^Crotch curve/ })
+      .locator('..')
+      .textContent(),
+  ).toBe('Crotch curve 5');
+}
+
+/** Marks lie where the block has them, however close; they can be zoomed apart. */
+const faults = async (page: Page) =>
+  (await faultsOf(page)).filter((fault) => !fault.startsWith('target-size: button[aria'));
+
+describe('blocks from a photograph', () => {
+  test('the whole road by mouse: they come back as they were, within what is said', async () => {
+    app = await openApp(browser);
+    const { page } = app;
+    await openPhotograph(page);
+    await markCorners(page);
+    await button(page, /^Mark the front/).click();
+    await markBlock(page, 'front');
+    await button(page, /^Mark the back/).click();
+    await markBlock(page, 'back');
+    const said = await page.locator('.photo-exact').textContent();
+    const off = Number(/± ([\d.]+) mm/.exec(said ?? '')?.[1]);
+    expect(off).toBeLessThan(3);
+    expect(await faults(page)).toEqual([]);
+    await button(page, /^Look and use/).click();
+    await page.getByRole('table').waitFor();
+    await button(page, /^Use these blocks/).click();
+    await page.getByText('The blocks of the photograph are on the table.').waitFor();
+
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: /^Save these blocks/ }).click();
+    const read = await readBlocks(await readFile(await (await download).path(), 'utf8'));
+    if (!read.ok) throw new Error('the saved blocks can not be read');
+    const back = blocksFromTrace(read.value.front, read.value.back, 0);
+    for (const part of ['front', 'back'] as const)
+      for (const name of BLOCK_EDGES) {
+        const [own, traced] = [blocks, back].map((pair) => edgeLength(outlineEdge(pair[part].edges, name)));
+        expect(Math.abs((own ?? 0) - (traced ?? 0)), `${part} ${name}`).toBeLessThan(4);
+      }
+    // A change like any other.
+    await page.keyboard.press('ControlOrMeta+z');
+    await page.getByRole('textbox', { name: 'Ease at the hip' }).waitFor();
+  });
+
+  test('by keys alone, with the marks kept over a reload', async () => {
+    app = await openApp(browser);
+    const { page } = app;
+    await openPhotograph(page);
+    // Focus goes to the dialog; Tab comes to every corner, and arrow keys move it by a pixel, ten with Shift.
+    const corner = page.getByRole('dialog').locator('.photo-mark').first();
+    await corner.focus();
+    const name = () => corner.getAttribute('aria-label');
+    expect(await name()).toBe('Corner A, 500 across, 375 down');
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('Shift+ArrowDown');
+    expect(await name()).toBe('Corner A, 501 across, 385 down');
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Shift+ArrowLeft');
+    expect(await page.locator('.photo-mark').nth(1).getAttribute('aria-label')).toBe('Corner B, 1490 across, 375 down');
+    // Undo means the marks, not the project behind them; what one mark went is one change.
+    await page.keyboard.press('ControlOrMeta+z');
+    await page.keyboard.press('ControlOrMeta+z');
+    expect(await name()).toBe('Corner A, 500 across, 375 down');
+    await page.keyboard.press('ControlOrMeta+Shift+z');
+    expect(await name()).toBe('Corner A, 501 across, 385 down');
+
+    await button(page, /^Mark the front/).focus();
+    await page.keyboard.press('Enter');
+    await button(page, /^Place it by keys/).focus();
+    await page.keyboard.press('Enter');
+    const first = button(page, 'Waist at the side');
+    await first.waitFor();
+    expect(await first.evaluate((element) => element === document.activeElement)).toBe(true);
+    await button(page, /^Place it by keys/).focus();
+    await page.keyboard.press('Enter');
+    const second = button(page, 'Waist at the centre');
+    const before = await second.boundingBox();
+    for (let i = 0; i < 5; i += 1) await page.keyboard.press('Shift+ArrowRight');
+    expect(((await second.boundingBox())?.x ?? 0) - (before?.x ?? 0)).toBeGreaterThan(5);
+    await page.getByText('3 of 11').waitFor();
+
+    await page.reload();
+    await page.getByRole('button', { name: 'Blocks', exact: true }).click();
+    await page.getByRole('button', { name: /^From a photograph/ }).click();
+    await page.getByText('Marks are kept', { exact: true }).waitFor();
+    await choosePhotograph(page);
+    expect(await name()).toBe('Corner A, 501 across, 385 down');
+    await button(page, /^Front$/).click();
+    await page.getByText('3 of 11').waitFor();
+    await second.focus();
+    await page.keyboard.press('Delete');
+    await page.getByText('2 of 11').waitFor();
+    expect(await second.count()).toBe(0);
+    await page.keyboard.press('Escape');
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+  });
+
+  test('with a finger on a narrow screen, and what is no picture is said', async () => {
+    app = await openApp(browser, { viewport: { width: 390, height: 844 }, hasTouch: true });
+    const { page } = app;
+    await page.getByRole('button', { name: 'Blocks', exact: true }).tap();
+    await page.getByRole('button', { name: /^From a photograph/ }).tap();
+    await page.getByLabel('Photograph of the blocks').setInputFiles({
+      name: 'blocks.png',
+      mimeType: 'image/png',
+      buffer: Buffer.from('no picture'),
+    });
+    await page.getByText('“blocks.png” can’t be read as a picture here').waitFor();
+    await choosePhotograph(page);
+    const corner = page.locator('.photo-mark').first();
+    await corner.tap();
+    await page.getByRole('button', { name: 'Left', exact: true }).tap();
+    expect(await corner.getAttribute('aria-label')).toBe('Corner A, 499 across, 375 down');
+    expect(await faultsOf(page)).toEqual([]);
+    await button(page, /^Mark the front/).tap();
+    const box = await page.locator('.photo-picture').boundingBox();
+    await page.touchscreen.tap((box?.x ?? 0) + 150, (box?.y ?? 0) + 150);
+    await page.getByText('2 of 11').waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  });
+});

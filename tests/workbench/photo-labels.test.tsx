@@ -1,0 +1,110 @@
+import '@testing-library/jest-dom/vitest';
+import 'fake-indexeddb/auto';
+import { act, cleanup, render, screen } from '@testing-library/react';
+import { afterEach, describe, expect, it } from 'vitest';
+import { marksMapped } from '../../src/block';
+import PhotoScreen from '../../src/workbench/photo/PhotoScreen';
+import { changeWork, goTo, STEPS, startAgain, usePhoto } from '../../src/workbench/photo/photo-store';
+import { pictureOf } from '../../src/workbench/photo/picture';
+import { NO_WORK, newShot, type PhotoWork, withShot } from '../../src/workbench/photo/work';
+import { useBench } from '../../src/workbench/store/bench';
+import { markedBlock } from '../block/marked-block';
+import { seenLabels, unlisted } from './labels';
+
+afterEach(() => {
+  cleanup();
+  act(startAgain);
+});
+
+// The document here draws nothing: what is seen of a picture is looked at in a browser.
+HTMLCanvasElement.prototype.getContext = () => null;
+
+const { blocks } = useBench.getState().draft;
+const shot = {
+  ...newShot('a.png', 1200, 1200),
+  corners: [
+    { x: 0, y: 0 },
+    { x: 1000, y: 0 },
+    { x: 1000, y: 1100 },
+    { x: 0, y: 1100 },
+  ] as const,
+  across: 1000,
+  along: 1100,
+};
+const onPicture = (part: 'front' | 'back') => ({
+  shot: 0,
+  marks: marksMapped(markedBlock(blocks[part]), (p) => ({ x: p.x + 500, y: p.y + 60 })),
+});
+const work: PhotoWork = { ...NO_WORK, shots: [shot], front: onPicture('front'), back: onPicture('back') };
+const pictures = [pictureOf(1200, 1200, { width: 2, height: 2, data: new Uint8ClampedArray(16) })];
+
+describe('the screen for blocks from a photograph', () => {
+  it('has no label that does not stand in docs/labels.md, at any step', () => {
+    render(<PhotoScreen />);
+    const labels = new Set<string>();
+    const gather = () => {
+      for (const label of seenLabels()) labels.add(label);
+    };
+    gather();
+    act(() => {
+      changeWork(work);
+      usePhoto.setState({ pictures });
+    });
+    for (const step of STEPS) {
+      act(() => goTo(step));
+      gather();
+    }
+    act(() => {
+      goTo('front');
+      usePhoto.setState({ selected: { kind: 'point', part: 'front', edge: 'crotch', index: 0 } });
+    });
+    gather();
+    act(() => usePhoto.setState({ selected: { kind: 'landmark', part: 'front', name: 'knee' } }));
+    gather();
+    act(() => changeWork({ ...work, front: NO_WORK.front }));
+    gather();
+    act(() => goTo('corners'));
+    for (const rectangle of ['own', 'sheet'] as const) {
+      const ends = [shot.corners[0], shot.corners[1]] as const;
+      act(() => changeWork(withShot(work, 0, { rectangle, check: { ends, length: 500 } })));
+      act(() => usePhoto.setState({ selected: { kind: 'check', index: 0 } }));
+      gather();
+    }
+    expect(labels.size).toBeGreaterThan(60);
+    expect(unlisted(labels)).toEqual([]);
+  });
+
+  it('says what is missing, and offers the blocks only when nothing is', () => {
+    render(<PhotoScreen />);
+    act(() => {
+      changeWork({ ...work, back: NO_WORK.back });
+      usePhoto.setState({ pictures });
+      goTo('use');
+    });
+    expect(screen.getByRole('list', { name: 'What is missing' })).toHaveTextContent(
+      /Back, waist at the side: must be marked\..*And 5 more/,
+    );
+    expect(screen.getByRole('button', { name: /Use these blocks/ })).toBeDisabled();
+    act(() => changeWork(work));
+    expect(screen.getByRole('button', { name: /Use these blocks/ })).toBeEnabled();
+    act(() => changeWork({ ...work, allowances: { ...work.allowances, inseam: 150, side: 150 } }));
+    expect(screen.getByText(/more than can be taken off/)).toBeInTheDocument();
+  });
+
+  it('says how far off the paper may be, and that corners that cross over are none', () => {
+    render(<PhotoScreen />);
+    act(() => {
+      changeWork(work);
+      usePhoto.setState({ pictures });
+      goTo('corners');
+    });
+    expect(screen.getByText(/Over most of the picture ± \d/)).toBeInTheDocument();
+    const ends = [shot.corners[0], shot.corners[1]] as const;
+    act(() => changeWork(withShot(work, 0, { check: { ends, length: 900 } })));
+    expect(screen.getByText(/The fifth length comes out as 100 cm/)).toHaveAttribute('data-verdict', 'wrong');
+    const [a, b, c, d] = shot.corners;
+    act(() => changeWork(withShot(work, 0, { corners: [a, c, b, d] })));
+    expect(screen.getByText(/The four corners cross over/)).toBeInTheDocument();
+    expect(screen.getByRole('button', { name: /Mark the front/ })).toBeDisabled();
+  });
+});
