@@ -200,11 +200,19 @@ describe('the remedy of a check', () => {
 });
 
 describe('a fresh project', () => {
+  it('in inches takes the paper and the cloth that are sold there', () => {
+    bench().showUnits('inch');
+    bench().startFresh();
+    const { paper, cloth } = bench().project;
+    expect([paper.sheet, paper.margin, cloth.width]).toEqual(['Letter', 9.525, 1524]);
+  });
+
   it('waits for its measurements without calling them wrong, and names what is wrong before what only waits', () => {
     bench().startFresh();
     const measures = ['body.waistGirth', 'body.hipGirth', 'body.bodyRise', 'body.insideLeg'];
     expect(onlyWaiting(bench())).toEqual(measures);
     expect(measures.every((path) => isWaiting(bench(), path))).toBe(true);
+    expect(bench().project.paper.sheet).toBe('A4');
     bench().type({ path: 'body.hipGirth', quantity: length }, '9000');
     expect(onlyWaiting(bench())).toEqual([]);
     expect(isWaiting(bench(), 'body.hipGirth')).toBe(false);

@@ -1,5 +1,6 @@
 import { focusOn } from '../aloud/focus-on';
 import { useManner } from '../look/manner';
+import { useBench } from '../store/bench';
 import { HINT_COUNT } from './hint-count';
 
 /** What somebody needs who never saw the table before: short, and never again once put away. */
@@ -24,9 +25,13 @@ const HINTS = [
 /** One hint at a time, above the drawing. */
 export default function Hints() {
   const gone = useManner((state) => state.hintsGone);
-  const at = HINTS.findIndex(({ id }) => !gone.includes(id));
-  const hint = HINTS[at];
+  const station = useBench((state) => state.station);
+  const left = HINTS.filter(({ id }) => !gone.includes(id));
+  // Of the buttons only where there are some.
+  const hint = left.find(({ id }) => id !== 'button' || station === 'leg' || station === 'edges');
   if (!hint) return null;
+  const at = HINTS.indexOf(hint);
+  const last = left.length === 1;
   const putAway = (ids: readonly string[]) => {
     useManner.getState().putAway(ids);
     if (useManner.getState().hintsGone.length >= HINT_COUNT) focusOn('.table-window');
@@ -38,9 +43,9 @@ export default function Hints() {
       </p>
       <p className="hint-do">
         <button type="button" className="tool" onClick={() => putAway([hint.id])}>
-          {at + 1 < HINT_COUNT ? 'Next hint' : 'Got it'}
+          {last ? 'Got it' : 'Next hint'}
         </button>
-        {at + 1 < HINT_COUNT && (
+        {!last && (
           <button type="button" className="plain-link" onClick={() => putAway(HINTS.map(({ id }) => id))}>
             no more hints
           </button>

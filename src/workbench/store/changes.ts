@@ -1,5 +1,5 @@
 import type { Check } from '../../check';
-import { type Problem, printPhrase, type Result, say } from '../../length';
+import { MM_PER_INCH, type Problem, printPhrase, type Result, say } from '../../length';
 import {
   applyRemedy,
   type Draft,
@@ -20,6 +20,12 @@ import type { BenchState, Entry, Field } from './state';
 const NEEDED = ['waistGirth', 'hipGirth', 'bodyRise', 'insideLeg'] as const;
 
 const UNMEASURED: Entry = { text: '', problem: ['Still to be measured.'] };
+
+/** What somebody who measures in inches has at hand: Letter paper, cloth 60 in wide, a margin and an overlap of ⅜ in. */
+const IN_INCHES = {
+  paper: { sheet: 'Letter', margin: (3 * MM_PER_INCH) / 8, overlap: (3 * MM_PER_INCH) / 8 },
+  cloth: { width: 60 * MM_PER_INCH },
+} as const;
 
 /** The part of the state that an action replaces. */
 export type Change = Partial<BenchState>;
@@ -147,7 +153,9 @@ export function broughtIn(
 export function startedFresh(state: BenchState): Change {
   const { format, version, body } = exampleProject;
   const needed = Object.fromEntries(NEEDED.map((key) => [key, body[key]]));
-  const raw = { format, version, name: 'My lounge pant', units: state.project.units, body: { label: '', ...needed } };
+  const { units } = state.project;
+  const name = 'My lounge pant';
+  const raw = { format, version, name, units, body: { label: '', ...needed }, ...(units === 'inch' ? IN_INCHES : {}) };
   const result = openProject(JSON.stringify(raw));
   if (!result.ok) return {};
   return {
