@@ -33,8 +33,8 @@ interface Task {
 
 /**
  * How long a frame takes while a yellow button is drawn over the built app's table: drafting, drawing anew, layout and
- * paint together, on the page's main thread. The panels beside the table follow when the frame is on the screen; the
- * second line of a button is both together, all that the main thread does from one frame to the next.
+ * paint together, on the page's main thread. The panels beside the table follow between frames; the second
+ * line of a button is both together, all that the main thread does from one frame to the next.
  *
  * @param frames for each button
  * @param slowdown how many times slower than this computer the page's own would be
@@ -60,7 +60,7 @@ export async function timeDrags(frames: number, slowdown: number): Promise<reado
       for (const [station, name, dx, dy] of HANDLES) {
         await page.getByRole('button', { name: station, exact: true }).click();
         const times = await frameTimes(browser, page, () => drag(page, name, dx, dy, frames));
-        timings.push(timing(`${station}: ${name}`, times.frames), timing('  and the panels after it', times.together));
+        timings.push(timing(`${station}: ${name}`, times.frames), timing('  and what follows it', times.together));
       }
       return timings;
     } finally {

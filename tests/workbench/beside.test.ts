@@ -21,7 +21,7 @@ describe('the panels beside the table', () => {
     expect(beside.getState().draft.measures.spread).toBe(31);
   });
 
-  it('follow a held button when its frame is done, however many frames have passed, and at once when it is let go', () => {
+  it('follow a held button after some frames, with the newest, and at once when it is let go', () => {
     useTable.getState().hold('spread');
     useBench.getState().slide('leg.spread', 31);
     useBench.getState().slide('leg.spread', 32);

@@ -6,17 +6,20 @@ import { useTable } from './table-state';
 
 /**
  * The workbench as the panels beside the table show it. It is the one that is worked on, but while a button on the
- * drawing is held: then the drawing comes first, and what is said of it, the checks above all, as soon as the frame is
- * on the screen. Checks and working, which are found when they are first asked for, are asked for here, so that a fault
+ * drawing is held: then the drawing comes first, in every frame, and what is said of it, the checks above all, between
+ * frames and no oftener than it can be read. Checks and working, which are found when they are first asked for, are asked for here, so that a fault
  * of theirs becomes a problem of the change like any other and leaves the last good drawing where it is.
  */
 export const beside = createStore<Bench>()(() => useBench.getState());
+
+/** Numbers that change oftener than twenty times a second can't be read, milliseconds. */
+const READABLE = 50;
 
 let waiting: ReturnType<typeof setTimeout> | undefined;
 
 useBench.subscribe(() => {
   if (useTable.getState().held === undefined) follow();
-  else waiting ??= setTimeout(follow);
+  else waiting ??= setTimeout(follow, READABLE);
 });
 
 function follow(): void {
