@@ -204,7 +204,7 @@ describe('a fresh project', () => {
     bench().showUnits('inch');
     bench().startFresh();
     const { paper, cloth } = bench().project;
-    expect([paper.sheet, paper.margin, cloth.width]).toEqual(['Letter', 9.525, 1524]);
+    expect([paper.sheet, Math.round(paper.margin * 1000), cloth.width]).toEqual(['Letter', 9525, 1524]);
   });
 
   it('waits for its measurements without calling them wrong, and names what is wrong before what only waits', () => {
