@@ -31,6 +31,13 @@ async function goTo(page: Page, station: string): Promise<void> {
 /** What can be read as a project, but for one number. */
 const broken = saveProject(exampleProject).replace(/"spread": [\d.]+/, '"spread": 9999');
 
+/** A table of bodies. */
+const tableOf = (rows: readonly string[]) => ({
+  name: 'bodies.csv',
+  mimeType: 'text/csv',
+  buffer: Buffer.from(['Name,Waist,Hip,Body rise,Inside leg', ...rows, ''].join('\n')),
+});
+
 const STATIONS = ['Body', 'Blocks', 'Leg', 'Edges', 'Check', 'Cloth', 'Paper', 'Sew'];
 
 /** Everything that the screen can show, one after the other; each leaves the page as the next one needs it. */
@@ -107,6 +114,23 @@ const SHOWN: readonly (readonly [string, (page: Page) => Promise<unknown>])[] = 
       const file = { name: 'broken.json', mimeType: 'application/json', buffer: Buffer.from(broken) };
       await page.getByLabel('Project file').setInputFiles(file);
       await page.getByRole('dialog', { name: 'This file needs repair' }).waitFor();
+    },
+  ],
+  [
+    'the rows of a class, one of them bad',
+    async (page) => {
+      await page.keyboard.press('Escape');
+      await goTo(page, 'Paper');
+      await button(page, /^A class from a table/).click();
+      await page.getByLabel('Table of bodies').setInputFiles(tableOf(['Ada,74,102,27,76', 'Ben,74,1o2,27,']));
+      await page.getByText(/^2 rows/).waitFor();
+    },
+  ],
+  [
+    'a table that is none',
+    async (page) => {
+      await page.getByLabel('Table of bodies').setInputFiles(tableOf([]));
+      await page.getByRole('alert').waitFor();
     },
   ],
   [
