@@ -18,6 +18,7 @@ export {
   traceFromMarks,
   withEdgePoint,
 } from './trace-marks';
+export { crotchTrued, type TracedPair } from './trace-true';
 export { BLOCK_EDGES, blocksFromTrace, type CurvePoints, type Pair, type TracedBlock } from './traced';
 export type * from './types';
 export { blockWorking, tracedWorking } from './working';

@@ -76,11 +76,10 @@ export function withEdgePoint(marks: BlockMarks, edge: BlockEdge, p: EdgePoint):
   return { ...marks, points: { ...marks.points, [edge]: old.toSpliced(at, 0, p) } };
 }
 
-/**
- * A smooth edge is drawn as near as this to its marks: half a pencil line and a click's tremble, millimetres (tolerance).
- * Twice as much would turn the end of a back's crotch curve by 3°.
- */
+/** A smooth edge is drawn as near as this to its marks: half a pencil line and a click's tremble, millimetres (tolerance). */
 const NEAR_MARKS = 0.5;
+/** A crotch curve bends one way only, and marks that tremble would bend it to and fro: it may lie farther from them. */
+const NEAR_CROTCH = 1;
 
 /** An edge as a smooth curve along its marks on the paper, millimetres; undefined until both its ends are marked. */
 export function edgeThroughMarks(marks: BlockMarks, edge: BlockEdge): readonly Curve[] | undefined {
@@ -88,7 +87,8 @@ export function edgeThroughMarks(marks: BlockMarks, edge: BlockEdge): readonly C
   if (run.length < 2) return undefined;
   const cuts = run.flatMap(({ corner }, i) => (corner && i > 0 && i < run.length - 1 ? [i] : []));
   const ends = [0, ...cuts, run.length - 1];
-  return ends.slice(1).flatMap((to, i) => curvesNear(run.slice(ends[i], to + 1), NEAR_MARKS));
+  const within = edge === 'crotch' ? NEAR_CROTCH : NEAR_MARKS;
+  return ends.slice(1).flatMap((to, i) => curvesNear(run.slice(ends[i], to + 1), within));
 }
 
 /** A run without the marks that lie on top of others; the ends stay, and what was set on the edge goes before a level on it. */

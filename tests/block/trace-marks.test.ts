@@ -4,6 +4,7 @@ import {
   BLOCK_EDGES,
   type Block,
   type BlockMarks,
+  crotchTrued,
   edgeMarks,
   edgeThroughMarks,
   LANDMARKS,
@@ -66,7 +67,8 @@ function photographed(stand: Stand, turn: number, clicks: (i: number) => Point):
       marksMapped(onPicture, (p) => homographyPoint(flat, p) ?? p),
     );
   };
-  const result = draft({ ...exampleProject, block: { source: 'traced', front: trace('front'), back: trace('back') } });
+  const pair = crotchTrued({ front: trace('front'), back: trace('back') });
+  const result = draft({ ...exampleProject, block: { source: 'traced', ...pair } });
   if (!result.ok) throw new Error('the traced blocks are refused');
   return result.value;
 }
@@ -104,31 +106,26 @@ describe('blocks on a photograph', () => {
     // All cases are gathered first: a search for the worst would set every click at its edge.
     const off: number[] = [];
     const girths: number[] = [];
-    const kinks: number[] = [];
-    const wrong = new Set<string>();
+    const wrong: string[] = [];
     const scatter = fc.noBias(fc.array(between(-1, 1), { minLength: 160, maxLength: 160 }));
     fc.assert(
       fc.property(fc.noBias(stands), between(0, 6.28), scatter, (stand, turn, clicks) => {
         const back = photographed(stand, turn, (i) => point(clicks[2 * i] ?? 0, clicks[2 * i + 1] ?? 0));
         off.push(...(['front', 'back'] as const).map((part) => apart(back.blocks[part], own.blocks[part])));
         girths.push(Math.abs(back.measures.hipGirthFinished - own.measures.hipGirthFinished));
-        for (const { id, verdict, measured } of back.checks) {
-          if (verdict !== 'wrong') continue;
-          wrong.add(id);
-          kinks.push(id === 'crotch-smooth' ? Math.abs((measured ?? 0) - 180) : 0);
-        }
+        for (const { id, verdict } of back.checks) if (verdict === 'wrong') wrong.push(id);
       }),
       chance('photographed blocks', 25),
     );
-    const [outline, girth, kink] = [off, girths, kinks].map((all) => Math.max(0, ...all)) as [number, number, number];
+    const [outline, girth] = [off, girths].map((all) => Math.max(0, ...all)) as [number, number];
     console.log(
-      `marked to a pixel: outlines off by ${outline.toFixed(1)} mm at most, the hip by ${girth.toFixed(1)} mm, the crotch by ${kink.toFixed(1)}° in ${kinks.length} of ${girths.length}`,
+      `marked to a pixel: outlines off by ${outline.toFixed(1)} mm at most, the hip by ${girth.toFixed(1)} mm`,
     );
     expect(outline).toBeLessThan(4);
     expect(girth).toBeLessThan(8);
-    // Marks that tremble turn the ends of the curves by a degree or two: more than one check allows, and no other.
-    expect([...wrong].filter((id) => id !== 'crotch-smooth')).toEqual([]);
-    expect(kink).toBeLessThan(8);
+    // Now and then marks tremble so that the crotch curve bends to and fro by a hair, which its check sees.
+    expect(wrong.filter((id) => id !== 'crotch-smooth')).toEqual([]);
+    expect(wrong.length).toBeLessThanOrEqual(2);
   });
 
   test('drawn with allowances are the same without them', () => {
@@ -141,6 +138,40 @@ describe('blocks on a photograph', () => {
       expect(Math.abs(length - edgeLength(outlineEdge(front.edges, name))), name).toBeLessThan(2);
     }
     expect(() => traceFromMarks('front', marks, { inseam: 150, side: 150 })).toThrow(/more than can be taken off/);
+  });
+});
+
+describe('the crotch of traced blocks', () => {
+  const pair = (turn: number) => {
+    const trace = (part: 'front' | 'back') => traceFromMarks(part, markedBlock(own.blocks[part]));
+    const front = trace('front');
+    const last = front.edges.crotch.at(-1) as (typeof front.edges.crotch)[number];
+    const [at, handle] = [last[3], last[2]].map(([x, y]) => point(x, y)) as [Point, Point];
+    const { x, y } = turned(handle, at, (turn * Math.PI) / 180);
+    const crotch = [...front.edges.crotch.slice(0, -1), [last[0], last[1], [x, y], last[3]] as const];
+    return { front: { ...front, edges: { ...front.edges, crotch } }, back: trace('back') };
+  };
+  const kink = (turn: number, trued: boolean) => {
+    const blocks = trued ? crotchTrued(pair(turn)) : pair(turn);
+    const result = draft({ ...exampleProject, block: { source: 'traced', ...blocks } });
+    const check = result.ok ? result.value.checks.find(({ id }) => id === 'crotch-smooth') : undefined;
+    return Math.abs((check?.measured ?? Number.NaN) - 180);
+  };
+
+  test('is trued where marks are off by little, and left as it is where the blocks were cut so', () => {
+    for (const turn of [-6, 1]) {
+      expect(kink(turn, false)).toBeGreaterThan(2);
+      expect(kink(turn, true)).toBeLessThan(0.2);
+    }
+    expect(kink(12, true)).toBeCloseTo(kink(12, false), 6);
+    expect(kink(12, true)).toBeGreaterThan(6);
+  });
+
+  test('keeps every point that was marked', () => {
+    const [before, after] = [pair(3), crotchTrued(pair(3))];
+    expect(after.back.edges.crotch.map((curve) => [curve[0], curve[3]])).toEqual(
+      before.back.edges.crotch.map((curve) => [curve[0], curve[3]]),
+    );
   });
 });
 

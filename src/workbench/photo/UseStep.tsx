@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
-import { BLOCK_EDGES, blocksFromTrace, LANDMARKS, type TracedBlock } from '../../block';
-import { formatLength, type Problem, printPhrase, Refusal, type Result } from '../../length';
+import { BLOCK_EDGES, blocksFromTrace, LANDMARKS, type TracedBlock, type TracedPair } from '../../block';
+import { formatLength, type Problem, printPhrase, Refusal, type Result, type Units } from '../../length';
 import { pathLength } from '../../plane';
 import { useBench } from '../store/bench';
 import { sentence } from '../store/refusal';
@@ -21,11 +21,6 @@ const SEAMS: readonly (readonly [SeamOnPaper, string])[] = [
 ];
 /** No seam or hem allowance on paper is wider, millimetres. */
 const WIDEST = 100;
-
-interface Traced {
-  readonly front: TracedBlock;
-  readonly back: TracedBlock;
-}
 
 /** What lies on the paper beyond the net line is taken off; then the blocks are used. */
 export function UseStep() {
@@ -63,10 +58,9 @@ export function UseStep() {
           <Lengths {...traced.value} />
         ) : (
           <ul className="field-problem" aria-label="What is missing">
-            {traced.problems.slice(0, 6).map((problem) => (
-              <li key={problem.field}>{said(problem)}</li>
+            {missing(traced.problems, units).map((one) => (
+              <li key={one}>{one}</li>
             ))}
-            {traced.problems.length > 6 && <li>And {traced.problems.length - 6} more.</li>}
           </ul>
         )}
         <button type="button" className="button button-main" disabled={!traced.ok} onClick={use}>
@@ -77,18 +71,26 @@ export function UseStep() {
       {traced.ok && <TracedPreview {...traced.value} />}
     </div>
   );
+}
 
-  function said({ field, phrase }: Problem): string {
-    const [, part = '', what = ''] = /(front|back)[-.](?:edges\.)?(\w+)$/.exec(field) ?? [];
-    const landmark = LANDMARKS.find((name) => name === what);
-    const edge = BLOCK_EDGES.find((name) => name === what);
-    const name = landmark ? LANDMARK_WORDS[landmark].name : edge ? EDGE_NAMES[edge] : what;
-    return sentence(`${part}, ${name.toLowerCase()}: ${printPhrase(phrase, units)}`);
-  }
+/** Each problem in a sentence; many places of one block that are not marked are one. */
+function missing(problems: readonly Problem[], units: Units): readonly string[] {
+  return (['front', 'back'] as const).flatMap((part) => {
+    const own = problems.filter(({ field }) => field.includes(part));
+    const name = part === 'front' ? 'Front' : 'Back';
+    if (own.length > 3) return [`${name}: ${own.length} places are still to be marked.`];
+    return own.map(({ field, phrase }) => {
+      const what = /(\w+)$/.exec(field)?.[1] ?? '';
+      const landmark = LANDMARKS.find((one) => one === what);
+      const edge = BLOCK_EDGES.find((one) => one === what);
+      const where = landmark ? LANDMARK_WORDS[landmark].name : edge ? EDGE_NAMES[edge] : what;
+      return sentence(`${name}, ${where.toLowerCase()}: ${printPhrase(phrase, units)}`);
+    });
+  });
 }
 
 /** How long each edge is: one of them measured on the paper tells whether all is well. */
-function Lengths({ front, back }: Traced) {
+function Lengths({ front, back }: TracedPair) {
   const units = useBench((state) => state.project.units);
   const long = (block: TracedBlock, name: (typeof BLOCK_EDGES)[number]) =>
     formatLength(pathLength(block.edges[name].map((curve) => curve.map(([x, y]) => ({ x, y })) as never)), units);
@@ -115,7 +117,7 @@ function Lengths({ front, back }: Traced) {
   );
 }
 
-function tried(work: PhotoWork): Result<Traced> {
+function tried(work: PhotoWork): Result<TracedPair> {
   try {
     const traced = tracedBlocks(work);
     // Refuses edges that don't meet; the body's rise doesn't matter for that.

@@ -1,4 +1,4 @@
-import { type BlockMarks, LANDMARKS, marksMapped, traceFromMarks } from '../../block';
+import { type BlockMarks, crotchTrued, LANDMARKS, marksMapped, type TracedPair, traceFromMarks } from '../../block';
 import type { Mm } from '../../length';
 import {
   distance,
@@ -124,11 +124,11 @@ export const marksOnPaper = ({ marks }: MarkedPart, { toPaper }: Flat): BlockMar
   marksMapped(marks, (p) => homographyPoint(toPaper, p) ?? { x: 0, y: 0 });
 
 /**
- * Both blocks as traced.
+ * Both blocks as traced, their crotch curves trued to each other.
  *
  * @throws Refusal saying what is missing
  */
-export function tracedBlocks(work: PhotoWork) {
+export function tracedBlocks(work: PhotoWork): TracedPair {
   const { waist, crotch, inseam, hem, side } = work.allowances;
   const trace = (part: 'front' | 'back') => {
     const shot = work.shots[work[part].shot];
@@ -136,5 +136,5 @@ export function tracedBlocks(work: PhotoWork) {
     const marks = flat ? marksOnPaper(work[part], flat) : { landmarks: {}, points: {} };
     return traceFromMarks(part, marks, { waist, centre: crotch, crotch, inseam, hem, side });
   };
-  return { front: trace('front'), back: trace('back') };
+  return crotchTrued({ front: trace('front'), back: trace('back') });
 }

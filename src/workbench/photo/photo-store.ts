@@ -65,17 +65,38 @@ export function changeWork(work: PhotoWork, running?: string): void {
 
 export const endRun = (): void => set({ running: undefined });
 
+/** The pictures that still belong to the work, after a step over the choice of another. */
+const stillShown = (to: PhotoWork): PhotoState['pictures'] => {
+  const { work, pictures } = get();
+  return pictures.map((picture, i) => (work.shots[i]?.name === to.shots[i]?.name ? picture : undefined));
+};
+
 export function undo(): void {
   const { work, past, future } = get();
   const last = past.at(-1);
   if (last)
-    set({ work: last, past: past.slice(0, -1), future: [work, ...future], running: undefined, selected: undefined });
+    set({
+      work: last,
+      pictures: stillShown(last),
+      past: past.slice(0, -1),
+      future: [work, ...future],
+      running: undefined,
+      selected: undefined,
+    });
 }
 
 export function redo(): void {
   const { work, past, future } = get();
   const [next, ...rest] = future;
-  if (next) set({ work: next, past: [...past, work], future: rest, running: undefined, selected: undefined });
+  if (next)
+    set({
+      work: next,
+      pictures: stillShown(next),
+      past: [...past, work],
+      future: rest,
+      running: undefined,
+      selected: undefined,
+    });
 }
 
 /** Which photograph a step shows. */
