@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'react';
 import { CLASS_KINDS, type ClassKind } from '../../files';
 import { FileInput } from '../fields/FileInput';
 import { useBench } from '../store/bench';
+import { ClassProgress } from './ClassProgress';
 import { ClassRows } from './ClassRows';
 import { chooseTable, designIsReady, lookThroughTable, saveEmptyTable, useClass } from './class-table';
 import { Sheet } from './Sheet';
@@ -84,7 +85,7 @@ export default function ClassDialog({ onClose }: { readonly onClose: () => void 
 /** What the set shall hold, and the button that makes it. */
 function ClassSet() {
   const { table, project, looked } = useClass();
-  const busy = useTaking((state) => state.busy);
+  const busy = useTaking((state) => state.busy !== undefined);
   const [kinds, setKinds] = useState<readonly ClassKind[]>(CLASS_KINDS);
   const count = looked?.members.filter(({ figures }) => figures).length ?? 0;
   const turn = (kind: ClassKind, on: boolean) =>
@@ -110,7 +111,7 @@ function ClassSet() {
         <button
           type="button"
           className="button button-main"
-          disabled={busy !== undefined || count === 0}
+          disabled={busy || count === 0}
           onClick={() => table && project && takeClass(table.bytes, project, kinds)}
         >
           <span className="take-name">Make the set, ZIP</span>
@@ -118,7 +119,7 @@ function ClassSet() {
             {count === 0 ? 'no row can be drafted yet' : `a folder for each of ${count}, and the summary`}
           </span>
         </button>
-        {busy?.kind === 'class' && <TakeProgress {...busy} onStop={() => useTaking.getState().stop()} />}
+        <ClassProgress />
       </div>
     </>
   );

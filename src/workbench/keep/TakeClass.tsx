@@ -1,14 +1,15 @@
-import { lazy, Suspense, useState } from 'react';
-import { TakeProgress } from './TakeProgress';
-import { useTaking } from './taking';
+import { lazy, memo, Suspense, useState } from 'react';
+import { ClassProgress } from './ClassProgress';
 
 const load = () => import('./ClassDialog');
 const ClassDialog = lazy(load);
 
-/** The way to a class's set; it may be under way while its sheet is closed. */
-export function TakeClass() {
+/**
+ * The way to a class's set; it may be under way while its sheet is closed. It takes no part in the progress, which is told
+ * many times a second: a sheet with a thousand rows would be drawn again each time.
+ */
+export const TakeClass = memo(function TakeClass() {
   const [open, setOpen] = useState(false);
-  const busy = useTaking((state) => state.busy);
   return (
     <div className="take-one">
       <button
@@ -23,7 +24,7 @@ export function TakeClass() {
         <span className="take-name">A class from a table</span>
         <span className="take-what">one body a row: patterns, fit sheets, handouts and a summary</span>
       </button>
-      {busy?.kind === 'class' && !open && <TakeProgress {...busy} onStop={() => useTaking.getState().stop()} />}
+      {!open && <ClassProgress />}
       {open && (
         <Suspense>
           <ClassDialog onClose={() => setOpen(false)} />
@@ -31,4 +32,4 @@ export function TakeClass() {
       )}
     </div>
   );
-}
+});
