@@ -78,7 +78,7 @@ export function withEdgePoint(marks: BlockMarks, edge: BlockEdge, p: EdgePoint):
 
 /** A smooth edge is drawn as near as this to its marks: half a pencil line and a click's tremble, millimetres (tolerance). */
 const NEAR_MARKS = 0.5;
-/** A crotch curve bends one way only, and marks that tremble would bend it to and fro: it may lie farther from them. */
+/** A crotch curve bends one way only, and marks that tremble would bend it to and fro: it may lie farther from them (tolerance). */
 const NEAR_CROTCH = 1;
 
 /** An edge as a smooth curve along its marks on the paper, millimetres; undefined until both its ends are marked. */

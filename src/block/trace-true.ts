@@ -13,7 +13,7 @@ export interface TracedPair {
  * What is off by more than this, degrees, is how the blocks were cut, and is left for the check to speak of (tolerance).
  */
 const MOST_TURN = 6;
-/** Directions are looked for no nearer to the crotch point than this, millimetres: of a handle without length there is none. */
+/** Directions are looked for no nearer to the crotch point than this, millimetres: of a handle without length there is none (tolerance). */
 const SHORTEST: Mm = 0.01;
 
 /**
