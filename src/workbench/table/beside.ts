@@ -7,20 +7,32 @@ import { useTable } from './table-state';
 /**
  * The workbench as the panels beside the table show it. It is the one that is worked on, but while a button on the
  * drawing is held: then the drawing comes first, in every frame, and what is said of it, the checks above all, between
- * frames and no oftener than it can be read. Checks and working, which are found when they are first asked for, are asked for here, so that a fault
- * of theirs becomes a problem of the change like any other and leaves the last good drawing where it is.
+ * frames: no oftener than it can be read, and where the computer is slow when a frame leaves time for it.
+ *
+ * Checks and working, which are found when they are first asked for, are asked for here, so that a fault of theirs
+ * becomes a problem of the change like any other and leaves the last good drawing where it is.
  */
 export const beside = createStore<Bench>()(() => useBench.getState());
 
 /** Numbers that change oftener than twenty times a second can't be read, milliseconds. */
 const READABLE = 50;
+/** Nobody should wait longer for them, milliseconds. */
+const LATEST = 200;
 
 let waiting: ReturnType<typeof setTimeout> | undefined;
 
 useBench.subscribe(() => {
   if (useTable.getState().held === undefined) follow();
-  else waiting ??= setTimeout(follow, READABLE);
+  else waiting ??= setTimeout(followWhenIdle, READABLE);
 });
+
+function followWhenIdle(): void {
+  // Let go in the meantime, there is nothing left to follow.
+  const go = () => waiting !== undefined && follow();
+  // Not every browser says when it is idle; there the panels follow all the same.
+  if ('requestIdleCallback' in globalThis) requestIdleCallback(go, { timeout: LATEST });
+  else go();
+}
 
 function follow(): void {
   clearTimeout(waiting);

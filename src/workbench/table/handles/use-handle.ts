@@ -15,6 +15,8 @@ const STILL = 3;
 interface Hold {
   readonly pointer: number;
   readonly start: Point;
+  /** The window's corner on the page, asked for once: each time the browser has to lay out the page to answer. */
+  readonly corner: Point;
   /** From the button's middle to where it was taken, pixels. */
   readonly grip: Point;
   readonly before: BenchState;
@@ -70,11 +72,14 @@ export function useHandle(handle: Handle, view: View) {
     if (event.button !== 0 || hold.current) return;
     // The paper under the button stays where it is.
     event.stopPropagation();
-    const at = inWindow(event);
+    const { left, top } = event.currentTarget.parentElement?.getBoundingClientRect() ?? { left: 0, top: 0 };
+    const corner = { x: left, y: top };
+    const at = inWindow(event, corner);
     const button = onScreen(handle.at(useBench.getState().draft), seen.current);
     hold.current = {
       pointer: event.pointerId,
       start: at,
+      corner,
       grip: { x: at.x - button.x, y: at.y - button.y },
       before: useBench.getState(),
       moved: false,
@@ -88,7 +93,7 @@ export function useHandle(handle: Handle, view: View) {
     const { current: holding } = hold;
     if (holding?.pointer !== event.pointerId) return;
     event.stopPropagation();
-    const at = inWindow(event);
+    const at = inWindow(event, holding.corner);
     if (!holding.moved && Math.hypot(at.x - holding.start.x, at.y - holding.start.y) < STILL) return;
     holding.moved = true;
     last.current = { at, fine: event.shiftKey };
@@ -127,10 +132,6 @@ export function useHandle(handle: Handle, view: View) {
   return { held, stopped, onPointerDown, onPointerMove, onPointerUp, onPointerCancel: onPointerUp, onKeyDown, onBlur };
 }
 
-function inWindow(event: PointerEvent<HTMLElement>): Point {
-  const box = event.currentTarget.parentElement?.getBoundingClientRect();
-  return { x: event.clientX - (box?.left ?? 0), y: event.clientY - (box?.top ?? 0) };
-}
-
+const inWindow = ({ clientX, clientY }: PointerEvent, { x, y }: Point): Point => ({ x: clientX - x, y: clientY - y });
 const onScreen = (p: Point, { scale, left, top }: View): Point => ({ x: p.x * scale + left, y: p.y * scale + top });
 const onPaper = (p: Point, { scale, left, top }: View): Point => ({ x: (p.x - left) / scale, y: (p.y - top) / scale });
