@@ -2,7 +2,7 @@ import Papa from 'papaparse';
 import { type BodyInput, type Measurement, measurements } from '../../body';
 import { LENGTH_NAMES } from '../../leg';
 import { fieldText, plain, type Units } from '../../length';
-import type { Project } from '../../project';
+import { exampleProject, type Project } from '../../project';
 import { OTHER_HEADS } from './columns';
 
 /** Spreadsheets know by it that the letters are UTF-8; readers of RFC 4180 pass it over. */
@@ -26,16 +26,8 @@ export function measurementText({ key, unit }: Measurement, body: BodyInput, uni
   return unit === 'years' ? plain(value, 2) : fieldText(value, units);
 }
 
-/** A body of our own invention, to show how a row is filled in. */
-const EXAMPLE: BodyInput = {
-  label: 'Example',
-  waistGirth: 742,
-  hipGirth: 1020,
-  hipDepth: 208,
-  bodyRise: 272,
-  insideLeg: 758,
-  crotchLength: 715,
-};
+/** To show how a row is filled in. */
+const EXAMPLE = exampleProject.body;
 
 /**
  * An empty table of bodies to fill in: every measurement with its unit, whether it is needed, where the tape goes, and an

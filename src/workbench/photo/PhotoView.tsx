@@ -1,10 +1,11 @@
-import { type KeyboardEvent, type PointerEvent, type ReactNode, useEffect, useRef } from 'react';
+import { type PointerEvent, type ReactNode, useEffect, useRef } from 'react';
 import { type Homography, homographyAfter, type Point } from '../../plane';
 import type { Box } from '../../sheets';
 import { usePointers } from '../table/use-pointers';
 import { useView, type ViewControl } from '../table/use-view';
 import { useWindowSize } from '../table/use-window-size';
 import type { View } from '../table/view';
+import { moveViewByKey, NEARER } from '../table/view-keys';
 import { type Mark, onBoard } from './board';
 import { Loupe } from './Loupe';
 import { MarkButton } from './MarkButton';
@@ -78,7 +79,7 @@ export function PhotoView(props: PhotoViewProps) {
         tabIndex={0}
         aria-label={`${about} Arrow keys move it, plus and minus zoom, F fits it.`}
         data-placing={onPress ? true : undefined}
-        onKeyDown={(event) => onKeyDown(event, control)}
+        onKeyDown={(event) => moveViewByKey(event, control)}
         onPointerDown={(event) => {
           press.down(event);
           pointers.onPointerDown(event);
@@ -127,27 +128,6 @@ function usePress(onPress: ((at: Point) => void) | undefined) {
       onPress({ x: event.clientX - box.left, y: event.clientY - box.top });
     },
   };
-}
-
-/** One press of an arrow key, pixels, and of plus and minus. */
-const STEP = 60;
-const NEARER = 1.25;
-const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
-  ArrowLeft: [STEP, 0],
-  ArrowRight: [-STEP, 0],
-  ArrowUp: [0, STEP],
-  ArrowDown: [0, -STEP],
-};
-
-function onKeyDown(event: KeyboardEvent, { pan, zoom, showAll }: ViewControl) {
-  if (event.ctrlKey || event.metaKey || event.altKey) return;
-  const arrow = ARROWS[event.key];
-  if (arrow) pan(...arrow);
-  else if (event.key === '+' || event.key === '=') zoom(NEARER);
-  else if (event.key === '-') zoom(1 / NEARER);
-  else if (event.key.toLowerCase() === 'f') showAll();
-  else return;
-  event.preventDefault();
 }
 
 function ZoomTools({ control }: { readonly control: ViewControl }) {

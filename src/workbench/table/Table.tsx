@@ -1,4 +1,4 @@
-import { type CSSProperties, type KeyboardEvent, lazy, memo, Suspense, useRef } from 'react';
+import { type CSSProperties, lazy, memo, Suspense, useRef } from 'react';
 import { useManner } from '../look/manner';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
@@ -20,9 +20,10 @@ import { ONE_ROW, useTable } from './table-state';
 import { useJoining } from './use-joining';
 import { usePointers } from './use-pointers';
 import { useStationDrawing } from './use-station-drawing';
-import { useView, type ViewControl } from './use-view';
+import { useView } from './use-view';
 import { useWindowSize } from './use-window-size';
 import type { Room } from './view';
+import { moveViewByKey } from './view-keys';
 
 /** The words beside the drawing need room on a wide table; a narrow one hides them. */
 const WIDE_ROOM: Room = { left: RULER + 96, top: RULER + 36, right: 96, bottom: 68 };
@@ -88,7 +89,8 @@ export function Table() {
         aria-label={`Drawing at ${STATION_NAMES[station]}. Arrow keys move it, plus and minus zoom, F fits it.`}
         data-narrow={narrow || undefined}
         data-stale={stale || undefined}
-        onKeyDown={(event) => onKeyDown(event, control)}
+        // In show mode the arrows go through the steps.
+        onKeyDown={(event) => moveViewByKey(event, control, !useManner.getState().showing)}
         {...pointers}
       >
         <svg
@@ -152,28 +154,3 @@ const Still = memo(function Still({
 }: DrawingProps & { readonly Drawing: React.ComponentType<DrawingProps> }) {
   return <Drawing draft={draft} />;
 });
-
-/** One press of an arrow key, pixels, and of plus and minus. */
-const STEP = 60;
-const NEARER = 1.25;
-
-const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
-  ArrowLeft: [STEP, 0],
-  ArrowRight: [-STEP, 0],
-  ArrowUp: [0, STEP],
-  ArrowDown: [0, -STEP],
-};
-
-const ZOOMS: Readonly<Record<string, number>> = { '+': NEARER, '=': NEARER, '-': 1 / NEARER };
-
-function onKeyDown(event: KeyboardEvent, { pan, zoom, showAll }: ViewControl) {
-  if (event.ctrlKey || event.metaKey || event.altKey) return;
-  const arrow = ARROWS[event.key];
-  const factor = ZOOMS[event.key];
-  // In show mode the arrows go through the steps.
-  if (arrow && !useManner.getState().showing) pan(...arrow);
-  else if (factor) zoom(factor);
-  else if (event.key.toLowerCase() === 'f') showAll();
-  else return;
-  event.preventDefault();
-}

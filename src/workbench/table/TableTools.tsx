@@ -6,6 +6,7 @@ import { useRun } from '../working/run';
 import { ONE_ROW, useTable } from './table-state';
 import { useHeight } from './use-height';
 import type { ViewControl } from './use-view';
+import { NEARER } from './view-keys';
 
 /** A screen's pixel is defined as 1/96 in; real screens only come near it. */
 const PIXELS_PER_MM = 96 / MM_PER_INCH;
@@ -57,11 +58,11 @@ export function TableTools({ control }: { readonly control: ViewControl }) {
         />
       )}
       <span className="tools-zoom">
-        <button type="button" className="tool tool-round" aria-label="Farther" onClick={() => control.zoom(0.8)}>
+        <button type="button" className="tool tool-round" aria-label="Farther" onClick={() => control.zoom(1 / NEARER)}>
           −
         </button>
         <span className="tools-scale">{percent} %</span>
-        <button type="button" className="tool tool-round" aria-label="Nearer" onClick={() => control.zoom(1.25)}>
+        <button type="button" className="tool tool-round" aria-label="Nearer" onClick={() => control.zoom(NEARER)}>
           +
         </button>
         <button type="button" className="tool" onClick={control.showAll}>
