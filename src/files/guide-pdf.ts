@@ -5,6 +5,7 @@ import type { Box } from '../sheets';
 import { type Guide, type GuideStep, guideContent, PICTURE_KEY } from './guide-content';
 import { drawPicture } from './guide-picture';
 import { INK, type LineStyle } from './line-styles';
+import { wordPaper } from './page-head';
 import type { PdfOptions } from './pdf-options';
 import { type Pen, startPdf } from './pdf-pen';
 import { baseline, lineHeight } from './print-type';
@@ -46,7 +47,7 @@ interface Page {
  */
 export function writeGuidePdf(draft: Draft, options: PdfOptions): Uint8Array {
   const guide = guideContent(draft);
-  const [width, height] = guide.units === 'inch' ? [215.9, 279.4] : [210, 297];
+  const { width, height } = wordPaper(guide.units === 'inch');
   const pen = startPdf(width, height, options.font, {
     title: `${guide.title}: how to sew it`,
     subject: guide.under,

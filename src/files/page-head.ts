@@ -1,5 +1,6 @@
 import type { Mm } from '../length';
 import { point } from '../plane';
+import { PAPER_SIZES, type PaperSize } from '../sheets';
 import { INK, type LineStyle } from './line-styles';
 import type { Pen } from './pdf-pen';
 import { baseline, lineHeight } from './print-type';
@@ -17,10 +18,14 @@ const TITLE_PT = 16;
 const UNDER_PT = 7.4;
 const MOST_LINES = 2;
 
+/** The paper that words are printed on: A4, or Letter where the project is in inches. */
+export const wordPaper = (inches: boolean): PaperSize =>
+  PAPER_SIZES.find(({ name }) => name === (inches ? 'Letter' : 'A4')) as PaperSize;
+
 /** A page for words: A4, or Letter where the project is in inches. */
 export function wordPage(inches: boolean, lying = false): WordPage {
-  const [short, long] = inches ? [215.9, 279.4] : [210, 297];
-  return lying ? { width: long, height: short, margin: 12 } : { width: short, height: long, margin: 14 };
+  const { width, height } = wordPaper(inches);
+  return lying ? { width: height, height: width, margin: 12 } : { width, height, margin: 14 };
 }
 
 /** Title, the line under it and a rule; returns where they end. */

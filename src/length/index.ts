@@ -3,6 +3,7 @@ export {
   fieldText,
   formatLength,
   formatParts,
+  MM_PER,
   MM_PER_INCH,
   type Mm,
   type ParsedLength,

@@ -7,16 +7,17 @@ export type Units = 'cm' | 'inch';
 /** One international inch, exactly (agreement of 1959). */
 export const MM_PER_INCH = 25.4;
 
-const MM_PER: Readonly<Record<string, number>> = {
+/** The sizes of the units that lengths are written in. */
+export const MM_PER = {
   mm: 1,
   cm: 10,
   m: 1000,
   in: MM_PER_INCH,
   ft: 12 * MM_PER_INCH,
-};
+} as const satisfies Readonly<Record<string, Mm>>;
 
 /** The unit words that may follow a number, each with the key of its size. */
-const UNIT_WORDS: Readonly<Record<string, string>> = {
+const UNIT_WORDS: Readonly<Record<string, keyof typeof MM_PER>> = {
   mm: 'mm',
   cm: 'cm',
   m: 'm',
@@ -76,7 +77,8 @@ export function parseLength(text: string, units: Units): ParsedLength {
     const value = numberFrom(match);
     rest = rest.slice(match[0].length).trimStart();
     const word = /^(inches|inch|in|feet|foot|ft|mm|cm|m|''|["″”'′’])\.?(?![a-z])/.exec(rest);
-    const size = MM_PER[word ? (UNIT_WORDS[word[1] ?? ''] ?? '') : units === 'inch' ? 'in' : 'cm'];
+    const unit = word ? UNIT_WORDS[word[1] ?? ''] : units === 'inch' ? 'in' : 'cm';
+    const size = unit && MM_PER[unit];
     if (size === undefined || !Number.isFinite(value) || size >= previousSize)
       return { ok: false, reason: 'not-a-length' };
     if (!word && (rest !== '' || parts > 0)) return { ok: false, reason: 'not-a-length' };

@@ -24,22 +24,22 @@ const LONGEST_HANDLE = 1.5;
  * @param within in the points' unit
  */
 export function curvesNear(points: readonly Point[], within: Mm): readonly Curve[] {
-  const one = points.length >= ENOUGH + 2 ? fittedCurve(points) : undefined;
+  const shares = sharesAlong(points);
+  const one = points.length >= ENOUGH + 2 ? fittedCurve(points, shares) : undefined;
   const [a, d] = [points[0] as Point, points.at(-1) as Point];
   const longest = LONGEST_HANDLE * distance(a, d);
   const sane = one && distance(a, one[1]) < longest && distance(one[2], d) < longest;
-  return sane && points.every((p) => miss(one, points, p) <= within) ? [one] : curvesThrough(points);
+  return sane && points.every((p, i) => miss(one, p, shares[i] as number) <= within) ? [one] : curvesThrough(points);
 }
 
 /** How far a point lies from the curve, looked for from where it lies among the others. */
-function miss(curve: Curve, points: readonly Point[], p: Point): Mm {
-  return distance(p, curvePoint(curve, curveNearest(curve, p, sharesAlong(points)[points.indexOf(p)] as number)));
-}
+const miss = (curve: Curve, p: Point, guess: number): Mm =>
+  distance(p, curvePoint(curve, curveNearest(curve, p, guess)));
 
-function fittedCurve(points: readonly Point[]): Curve | undefined {
+function fittedCurve(points: readonly Point[], shares: readonly number[]): Curve | undefined {
   const [a, d] = [points[0] as Point, points.at(-1) as Point];
   const inner = points.slice(1, -1);
-  let places = sharesAlong(points).slice(1, -1);
+  let places = shares.slice(1, -1);
   let found: Curve | undefined;
   for (let round = 0; round < ROUNDS; round += 1) {
     let [bb, bc, cc] = [0, 0, 0];

@@ -1,6 +1,6 @@
 import { type MeasurementKey, measurements } from '../../body';
 import { LENGTH_NAMES, type LengthName } from '../../leg';
-import { MM_PER_INCH, type Mm, mm, type Phrase, parseLength, say, type Units } from '../../length';
+import { MM_PER, type Mm, mm, type Phrase, parseLength, say, type Units } from '../../length';
 import type { Project } from '../../project';
 import type { ColumnUnit } from './columns';
 
@@ -8,7 +8,6 @@ type Cell<Value> = { readonly ok: true; readonly value: Value } | { readonly ok:
 
 const bad = (phrase: Phrase): Cell<never> => ({ ok: false, phrase });
 
-const UNIT_SIZE: Readonly<Record<ColumnUnit, Mm>> = { mm: 1, cm: 10, m: 1000, in: MM_PER_INCH };
 /** How far beyond a limit a value is more likely in another unit than misread: every two units differ by more. */
 const FAR = 2;
 const UNIT_NAMES = { mm: 'millimetres', cm: 'centimetres', in: 'inches' } as const;
@@ -46,7 +45,7 @@ export function measurementCell(
   // Near its limits a value is rather misread than in another unit.
   const far = read.value > FAR * highest || read.value * FAR < lowest;
   const other = (['cm', 'in', 'mm'] as const).find(
-    (one) => far && one !== own && fits((read.value / UNIT_SIZE[own]) * UNIT_SIZE[one]),
+    (one) => far && one !== own && fits((read.value / MM_PER[own]) * MM_PER[one]),
   );
   return bad(
     other

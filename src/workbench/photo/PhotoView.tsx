@@ -10,7 +10,7 @@ import { type Mark, onBoard } from './board';
 import { Loupe } from './Loupe';
 import { MarkButton } from './MarkButton';
 import { type Picture, seenPixels } from './picture';
-import type { MarkId } from './work';
+import { type MarkId, markKey } from './work';
 
 export interface PhotoViewProps {
   readonly picture: Picture;
@@ -69,7 +69,7 @@ export function PhotoView(props: PhotoViewProps) {
     context.putImageData(image, 0, 0);
   }, [picture, toPicture, view, size]);
 
-  const chosen = marks.find((mark) => mark.id === selected || sameMark(mark.id, selected));
+  const chosen = selected && marks.find(({ id }) => markKey(id) === markKey(selected));
   return (
     <div className="photo-window">
       <section
@@ -96,7 +96,7 @@ export function PhotoView(props: PhotoViewProps) {
           {lines(view)}
         </svg>
         {marks.map((mark) => (
-          <MarkButton key={keyOf(mark)} mark={mark} view={view} step={step} selected={mark === chosen} />
+          <MarkButton key={markKey(mark.id)} mark={mark} view={view} step={step} selected={mark === chosen} />
         ))}
       </section>
       {chosen && <Loupe picture={picture} toPicture={toPicture} mark={chosen} view={view} size={size} />}
@@ -104,10 +104,6 @@ export function PhotoView(props: PhotoViewProps) {
     </div>
   );
 }
-
-const keyOf = ({ id }: Mark): string => Object.values(id).join('-');
-const sameMark = (a: MarkId, b: MarkId | undefined): boolean =>
-  b !== undefined && Object.values(a).join() === Object.values(b).join();
 
 /** Tells a press from a drag: one pointer, lifted where it was set down. */
 function usePress(onPress: ((at: Point) => void) | undefined) {
