@@ -19,6 +19,13 @@ export {
   withEdgePoint,
 } from './trace-marks';
 export { crotchTrued, type TracedPair } from './trace-true';
-export { BLOCK_EDGES, blocksFromTrace, type CurvePoints, type Pair, type TracedBlock } from './traced';
+export {
+  BLOCK_EDGES,
+  blocksFromTrace,
+  type CurvePoints,
+  MOST_EDGE_CURVES,
+  type Pair,
+  type TracedBlock,
+} from './traced';
 export type * from './types';
 export { blockWorking, tracedWorking } from './working';

@@ -31,6 +31,9 @@ export interface TracedBlock {
 
 export const BLOCK_EDGES: readonly BlockEdge[] = ['waist', 'centre', 'crotch', 'inseam', 'hem', 'side'];
 
+/** Blocks with as many curves an edge are drafted within a second; one every few millimetres is finer than any pencil (practice). */
+export const MOST_EDGE_CURVES = 250;
+
 /** Ends of neighbouring edges may lie this far apart on a tracing; they are drawn together (tolerance). */
 const LOOSE_ENDS = 1;
 /** The knee lies 2 in above the middle of the inseam (*The Practical Designer*, 1911, lesson 82; *Dressmaking/Pants*, Wikibooks). */

@@ -23,6 +23,9 @@ export class Refusal extends Error {
   }
 }
 
+/** Values, and the names in a field's path, are what somebody else wrote: no more of them is shown. */
+const LONGEST_SHOWN = 60;
+
 /**
  * One line for one problem: field, value, and what would be right.
  *
@@ -31,10 +34,13 @@ export class Refusal extends Error {
  */
 export function printProblem(problem: Problem, units: Units): string {
   const shown = problem.value === undefined ? 'missing' : shortened(problem.value);
-  return `${problem.field}: ${shown}: ${printPhrase(problem.phrase, units)}`;
+  return `${cut(problem.field)}: ${shown}: ${printPhrase(problem.phrase, units)}`;
 }
 
 function shortened(value: unknown): string {
-  const text = typeof value === 'string' ? JSON.stringify(value) : (JSON.stringify(value) ?? String(value));
-  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+  // JSON has no word for a number that is none.
+  const text = typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? String(value));
+  return cut(text);
 }
+
+const cut = (text: string): string => (text.length > LONGEST_SHOWN ? `${text.slice(0, LONGEST_SHOWN - 3)}…` : text);

@@ -7,7 +7,7 @@ const isTree = (value: unknown): value is Tree => typeof value === 'object' && v
 /** What stands in the project at a dotted path, e.g. `body.hipGirth`; undefined where nothing does. */
 export function valueAt(project: Project, path: string): unknown {
   let here: unknown = project;
-  for (const key of path.split('.')) here = isTree(here) ? here[key] : undefined;
+  for (const key of path.split('.')) here = isTree(here) && Object.hasOwn(here, key) ? here[key] : undefined;
   return here;
 }
 
@@ -20,7 +20,7 @@ export function withValue(project: Project, path: string, value: unknown): Proje
 }
 
 function put(here: unknown, [key, ...rest]: readonly string[], value: unknown): Tree {
-  const tree = isTree(here) ? here : {};
+  const tree = isTree(here) && !Array.isArray(here) ? here : {};
   if (key === undefined) return tree;
   if (rest.length > 0) return { ...tree, [key]: put(tree[key], rest, value) };
   if (value !== undefined) return { ...tree, [key]: value };

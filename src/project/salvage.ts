@@ -1,7 +1,7 @@
-import type { Problem, Result } from '../length';
+import { type Problem, type Result, say } from '../length';
 import { valueAt, withValue } from './at-path';
-import { completedJson } from './completed-json';
-import { openProject, readProject } from './open';
+import { jsonOutline } from './json-text';
+import { LARGEST_FILE, openProject, readProject, unmarked } from './open';
 import { checkedProject } from './schema';
 import type { Project } from './types';
 
@@ -16,7 +16,7 @@ export interface Repair {
 /** What could be saved of a broken project file. */
 export interface Salvaged {
   readonly project: Project;
-  /** Everything that was changed, in the order it was found; never empty. */
+  /** Everything that was changed, in the order it was found. */
   readonly repairs: readonly Repair[];
   /** Paths of measurements without which nothing can be drafted, and which the file did not hold. */
   readonly missing: readonly string[];
@@ -24,8 +24,8 @@ export interface Salvaged {
   readonly cutShort: boolean;
 }
 
-/** Each round takes at least one value out; a file with more faults than this is not worth saving. */
-const MOST_ROUNDS = 40;
+/** Each round takes out all that is found; more are only needed where one fault hid another, as a body's contradictions do. */
+const MOST_ROUNDS = 12;
 
 /** What a needed measurement is set to while it waits to be measured: a middling body, so that all else can be checked. */
 const STAND_IN: Readonly<Record<string, number>> = {
@@ -34,6 +34,8 @@ const STAND_IN: Readonly<Record<string, number>> = {
   'body.bodyRise': 270,
   'body.insideLeg': 760,
 };
+const standInFor = (field: string): number | undefined =>
+  Object.hasOwn(STAND_IN, field) ? STAND_IN[field] : undefined;
 
 /**
  * Saves what can be used of a project file that can't be opened as it stands: field by field, a value that is out of
@@ -43,41 +45,73 @@ const STAND_IN: Readonly<Record<string, number>> = {
  * @returns the project and the list of repairs, or why the file is none of ours, too new, or past help
  */
 export function salvageProject(text: string): Result<Salvaged> {
-  const whole = readProject(text);
-  const completed = whole.ok ? text : completedJson(text);
-  const read = whole.ok || completed === undefined ? whole : readProject(completed);
+  const outline = text.length > LARGEST_FILE ? undefined : jsonOutline(unmarked(text));
+  const whole = readProject(text, outline);
+  const completed = whole.ok ? undefined : outline?.closed();
+  const read = completed === undefined ? whole : readProject(completed);
   // What was cut off so early that no body is in it is no project to go on with.
-  if (!read.ok || typeof read.value.body !== 'object' || read.value.body === null)
-    return whole.ok ? openedAnyhow(text) : whole;
-  let project = read.value as unknown as Project;
-  const broken: Problem[] = [];
+  if (!read.ok || !isGroup(read.value.raw.body)) return whole.ok ? openedAnyhow(text) : whole;
+  let project = read.value.raw as unknown as Project;
+  const broken: Problem[] = [...read.value.problems];
   const missing: string[] = [];
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const checked = checkedProject(project);
-    const [problem] = checked.problems;
-    if (!problem) {
-      return {
-        ok: true,
-        value: {
-          project: checked.project,
-          repairs: repairsOf(broken, checked.project, missing),
-          missing,
-          cutShort: !whole.ok,
-        },
-      };
+    if (checked.problems.length === 0) {
+      const repairs = repairsOf(broken, checked.project, missing);
+      return { ok: true, value: { project: checked.project, repairs, missing, cutShort: !whole.ok } };
     }
-    const standIn = STAND_IN[problem.field];
-    const field = standIn === undefined ? nearestSet(project, problem.field) : problem.field;
-    if (field === undefined) break;
-    if (standIn !== undefined) missing.push(field);
-    broken.push(problem);
-    project = withValue(project, field, standIn);
+    const ways = givingWay(project, checked.problems);
+    if (!ways) break;
+    for (const { field, problems } of ways) {
+      const standIn = standInFor(field);
+      if (standIn !== undefined) missing.push(field);
+      broken.push(...problems);
+      project = withValue(project, field, standIn);
+    }
   }
   return whole.ok ? openedAnyhow(text) : whole;
 }
 
-/** The field itself or, where nothing stands there, the nearest group round it: what must give way. Never the whole body. */
-function nearestSet(project: Project, field: string): string | undefined {
+const isGroup = (value: unknown): boolean => typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** A field that must give way, and what is told of that. */
+interface Way {
+  readonly field: string;
+  readonly problems: readonly Problem[];
+}
+
+/** What must give way to the problems, each field once; undefined where nothing would be left. */
+function givingWay(project: Project, problems: readonly Problem[]): readonly Way[] | undefined {
+  const ways = new Map<string, Way>();
+  for (const problem of problems) {
+    const field = wayFor(project, problem.field);
+    if (field === undefined) return undefined;
+    const before = ways.get(field);
+    // Of traced blocks the first thing wrong is reason enough; they may hold thousands of numbers.
+    if (!before) ways.set(field, { field, problems: [problem] });
+    else if (problem.field === field) ways.set(field, { field, problems: [...before.problems, problem] });
+  }
+  return [...ways.values()].map(({ field, problems: [first, ...others] }) => {
+    const told = first && first.field !== field ? [wholeOf(project, field)] : [];
+    return { field, problems: [...(first ? [first] : []), ...others, ...told] };
+  });
+}
+
+/** A group that gives way as a whole because something in it can't be used or is missing. */
+const wholeOf = (project: Project, field: string): Problem => ({
+  field,
+  value: valueAt(project, field),
+  phrase:
+    field === 'block'
+      ? say`the blocks that were brought can't be used without that; blocks drafted from the measurements take their place.`
+      : say`can't be used without that.`,
+});
+
+/** What must give way to a problem: the field itself or, where nothing stands there, the nearest group round it. Never the whole body. */
+function wayFor(project: Project, field: string): string | undefined {
+  if (standInFor(field) !== undefined) return field;
+  // A tracing with a hole in it fits nobody; only its knee may be left out.
+  if (/^block\.(front|back)\.(?!kneeLevel$)/.test(field)) return 'block';
   const keys = field.split('.');
   while (keys.length > 0 && valueAt(project, keys.join('.')) === undefined) keys.pop();
   const nearest = keys.join('.');

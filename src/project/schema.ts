@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { BLOCK_EDGES } from '../block';
+import { BLOCK_EDGES, MOST_EDGE_CURVES } from '../block';
 import { type BodyInput, bodyProblems, measurements } from '../body';
 import { HEM_FINISHES, WAIST_FINISHES } from '../edges';
 import { LENGTH_NAMES, type LengthName } from '../leg';
@@ -16,7 +16,13 @@ const figure = (low: number, high: number, fallback: number) => v.optional(betwe
 const oneOf = <const Values extends readonly string[]>(...values: Values) =>
   v.picklist(values, `oneOf|${values.join('|')}`);
 const yesOrNo = (fallback: boolean) => v.optional(v.boolean('yesOrNo'), fallback);
-const part = <const Entries extends v.ObjectEntries>(entries: Entries) => v.looseObject(entries, 'part');
+const part = <const Entries extends v.ObjectEntries>(entries: Entries) => noList(v.looseObject(entries, 'part'));
+/** To the library a list is an object too; here it would be taken for a group in which everything is left out. */
+const noList = <const Group extends v.GenericSchema>(group: Group): Group => ({
+  ...group,
+  '~run': (dataset, config) => (Array.isArray(dataset.value) ? nowhere : group)['~run'](dataset, config),
+});
+const nowhere = v.never('part');
 const optionalPart = <const Entries extends v.ObjectEntries>(entries: Entries) =>
   v.optional(part(entries), {} as never);
 
@@ -41,8 +47,14 @@ const coordinate = between('mm', -5000, 5000);
 const pair = v.strictTuple([coordinate, coordinate], 'pair');
 const curvePoints = v.strictTuple([pair, pair, pair, pair], 'curve');
 
+/** One fault says enough of an edge, which may hold hundreds of numbers. */
+const edgeCurves = v.config(
+  v.pipe(v.array(curvePoints, 'curves'), v.maxLength(MOST_EDGE_CURVES, `mostCurves|${MOST_EDGE_CURVES}`)),
+  { abortEarly: true },
+);
+
 const tracedBlock = part({
-  edges: part(Object.fromEntries(BLOCK_EDGES.map((name) => [name, v.array(curvePoints, 'curves')]))),
+  edges: part(Object.fromEntries(BLOCK_EDGES.map((name) => [name, edgeCurves]))),
   grainline: v.strictTuple([pair, pair], 'twoPoints'),
   hipLevel: coordinate,
   kneeLevel: v.optional(coordinate),
@@ -218,6 +230,8 @@ function phraseOf(code: string): Phrase {
   if (kind === 'pair') return say`must be a point: [x, y] in millimetres.`;
   if (kind === 'twoPoints') return say`must be two points: [[x, y], [x, y]] in millimetres.`;
   if (kind === 'curve') return say`must be four points: start, two handles, end.`;
+  if (kind === 'mostCurves')
+    return say`has more curves than the ${number(Number(rest[0]), 0)} that an edge may have; draw it with fewer points.`;
   if (kind === 'curves') return say`must be a list of curves.`;
   return say`has no place here.`;
 }

@@ -25,12 +25,15 @@ export default function RepairsDialog({ offered }: { readonly offered: Offered }
     >
       <ul className="kept-list">
         {salvaged.cutShort && <li>The file ends in the middle: what came after is missing.</li>}
-        {salvaged.repairs.map((repair) => (
-          <li key={repair.problem.field} className="repair">
-            <strong>{fieldName(repair.problem.field)}</strong> {sentence(printPhrase(repair.problem.phrase, units))}{' '}
-            <span className="field-help">{doneAbout(repair)}</span>
-          </li>
-        ))}
+        {salvaged.repairs.map((repair) => {
+          const why = sentence(printPhrase(repair.problem.phrase, units));
+          return (
+            <li key={`${repair.problem.field} ${why}`} className="repair">
+              <strong>{fieldName(repair.problem.field)}</strong> {why}{' '}
+              <span className="field-help">{doneAbout(repair)}</span>
+            </li>
+          );
+        })}
       </ul>
       <div className="sheet-actions">
         <button type="button" className="button button-main" onClick={open}>
@@ -46,11 +49,19 @@ export default function RepairsDialog({ offered }: { readonly offered: Offered }
 
 /** What stood there, and what is used instead. */
 function doneAbout({ problem, now }: Repair): string {
-  const was = problem.value === undefined ? 'Nothing stood there' : `There stood ${shown(problem.value)}`;
-  return now === undefined ? `${was}; it is left to be measured, or out.` : `${was}; ${shown(now)} is used.`;
+  const was = problem.value === undefined ? 'Nothing stood there' : `There stood ${shown(problem.value, 'a group')}`;
+  return now === undefined
+    ? `${was}; it is left to be measured, or out.`
+    : `${was}; ${shown(now, 'the usual choice')} is used.`;
 }
 
-function shown(value: unknown): string {
-  const text = typeof value === 'object' && value !== null ? 'the usual choice' : JSON.stringify(value);
+function shown(value: unknown, group: string): string {
+  const text = Array.isArray(value)
+    ? 'a list'
+    : typeof value === 'object' && value !== null
+      ? group
+      : typeof value === 'number'
+        ? String(value)
+        : JSON.stringify(value);
   return text.length > 40 ? `${text.slice(0, 39)}…` : text;
 }

@@ -82,5 +82,6 @@ const NAMES: Readonly<Record<string, string>> = {
 export function fieldName(path: string): string {
   const [, part, line] = /^block\.(front|back)\.(?:edges\.)?(\w+)$/.exec(path) ?? [];
   if (part && line) return `${part}-${line}`;
-  return measurements.find((one) => `body.${one.key}` === path)?.name ?? NAMES[path] ?? path;
+  const named = Object.hasOwn(NAMES, path) ? NAMES[path] : undefined;
+  return measurements.find((one) => `body.${one.key}` === path)?.name ?? named ?? path;
 }
