@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
+import { keptTexts } from './kept-texts';
 import { launchChromium, type OpenedApp, openApp } from './open-app';
 
 let browser: Browser;
@@ -43,21 +44,6 @@ async function keepDepth(page: Page, text: string): Promise<void> {
   const wanted = `"depth": ${Math.round(Number(text) * 10)}`;
   await expect.poll(async () => (await keptTexts(page)).some((one) => one.includes(wanted))).toBe(true);
 }
-
-/** The texts of all copies on the shelf. */
-const keptTexts = (page: Page): Promise<string[]> =>
-  page.evaluate(async () => {
-    const result = <T>(request: IDBRequest<T>) =>
-      new Promise<T>((done) => {
-        request.onsuccess = () => done(request.result);
-      });
-    const db = await result(indexedDB.open('legwork'));
-    const values: { text?: string }[] = db.objectStoreNames.contains('shelf')
-      ? await result(db.transaction('shelf').objectStore('shelf').getAll())
-      : [];
-    db.close();
-    return values.map(({ text }) => text ?? '');
-  });
 
 describe('a page that is loaded again in the middle of the work', () => {
   test('has lost nothing: numbers, the name, what can not be read, and what can be undone', async () => {

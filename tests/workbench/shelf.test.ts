@@ -1,11 +1,11 @@
 import 'fake-indexeddb/auto';
-import { createStore, get, set } from 'idb-keyval';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { exampleProject } from '../../src/project';
 import { type Copy, copyOf, isWhole, newestOf, restored } from '../../src/workbench/keep/copy';
+import { found, openDatabase } from '../../src/workbench/keep/database';
 import { openShelf, type Shelf } from '../../src/workbench/keep/shelf';
 import { useBench } from '../../src/workbench/store/bench';
-import { noHistory } from '../../src/workbench/store/history';
+import { momentOf, noHistory, placeOf } from '../../src/workbench/store/history';
 import { length } from '../../src/workbench/store/quantity';
 
 let count = 0;
@@ -22,8 +22,11 @@ beforeEach(() => {
 
 const copyNamed = (title: string, revision: number, id = 'one'): Copy =>
   copyOf({ ...useBench.getState(), id, project: { ...exampleProject, name: title } }, revision, 1000 + revision);
-const raw = <T>(key: string) => get<T>(key, createStore(name, 'shelf'));
-const damage = (key: string, value: unknown) => set(key, value, createStore(name, 'shelf'));
+const raw = <T>(key: string) => openDatabase(name)('readonly', (store) => found<T>(store.get(key)));
+const damage = (key: string, value: unknown) =>
+  openDatabase(name)('readwrite', async (store) => {
+    store.put(value, key);
+  });
 const titleOf = async (id = 'one') => JSON.parse((await shelf.take(id))?.copy.text ?? '{}').name;
 
 describe('the shelf', () => {
@@ -73,13 +76,23 @@ describe('the shelf', () => {
   });
 
   it('puts back what was removed, history and all', async () => {
-    const history = { past: [{ label: 'Hip', project: exampleProject, id: 'one' }], future: [] };
+    const history = { past: [momentOf('Hip', placeOf({ project: exampleProject, id: 'one' }))], future: [] };
     await shelf.put(copyNamed('a', 1), history, 0);
     const putBack = await shelf.remove('one');
     expect(await shelf.take('one')).toBeUndefined();
     await putBack();
     expect(await titleOf()).toBe('a');
     expect((await shelf.take('one'))?.history).toEqual(history);
+  });
+
+  it('writes nothing at all where a part of it can’t be kept', async () => {
+    await shelf.put(copyNamed('a', 1), noHistory, 0);
+    // As the functions that once came into the history with an undo.
+    const unfit = { ...noHistory, undo: () => undefined };
+    await expect(shelf.put(copyNamed('b', 2), unfit, 1)).rejects.toThrow(/clone/);
+    expect(await titleOf()).toBe('a');
+    expect(await shelf.put(copyNamed('b', 2), noHistory, 1)).toEqual({ ok: true });
+    expect(await titleOf()).toBe('b');
   });
 
   it('keeps bodies apart', async () => {

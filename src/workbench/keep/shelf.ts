@@ -1,5 +1,5 @@
-import { createStore, promisifyRequest, type UseStore } from 'idb-keyval';
 import { type Copy, isWhole, newestOf } from './copy';
+import { found, openDatabase } from './database';
 
 /** A body kept apart from any project. */
 export interface KeptBody {
@@ -43,25 +43,23 @@ const historyKey = (id: string) => `history/${id}`;
 /** All keys that start with a word. */
 const all = (start: string) => IDBKeyRange.bound(`${start}/`, `${start}/\uffff`);
 
-const found = <T>(request: IDBRequest<T>): Promise<T> => promisifyRequest(request);
-
 /** Opens the shelf; its first use fails where the browser keeps nothing. */
 export function openShelf(name = 'legwork'): Shelf {
-  const within: UseStore = createStore(name, 'shelf');
+  const within = openDatabase(name);
   return {
     put: (copy, history, base) => within('readwrite', (store) => putCopy(store, copy, history, base)),
     take: (id) =>
       within('readonly', async (store) => {
-        const slots = SLOTS.map((slot) => found(store.get(slotKey(id, slot))));
-        const history = found(store.get(historyKey(id)));
-        const copy = newestOf(await Promise.all(slots));
-        return copy && { copy, history: await history };
+        const keys = [historyKey(id), ...SLOTS.map((slot) => slotKey(id, slot))];
+        const [history, ...slots] = await Promise.all(keys.map((key) => found<unknown>(store.get(key))));
+        const copy = newestOf(slots);
+        return copy && { copy, history };
       }),
     list: () =>
       within('readonly', async (store) => {
-        const keys = found(store.getAllKeys(all('project')));
-        const values = await found(store.getAll(all('project')));
-        return shelvedFrom((await keys).map(String), values);
+        const both = [found(store.getAllKeys(all('project'))), found(store.getAll(all('project')))] as const;
+        const [keys, values] = await Promise.all(both);
+        return shelvedFrom(keys.map(String), values);
       }),
     remove: (id) =>
       within('readwrite', async (store) => {
@@ -69,31 +67,27 @@ export function openShelf(name = 'legwork'): Shelf {
         const values = await Promise.all(keys.map((key) => found(store.get(key))));
         for (const key of keys) store.delete(key);
         return async () => {
-          await within('readwrite', (again) => {
+          await within('readwrite', async (again) => {
             keys.forEach((key, i) => {
               if (values[i] !== undefined) again.put(values[i], key);
             });
-            return promisifyRequest(again.transaction);
           });
         };
       }),
     last: () => within('readonly', (store) => found(store.get('last'))),
     bodies: () => within('readonly', (store) => found(store.getAll(all('body')))),
     putBody: (body) =>
-      within('readwrite', (store) => {
+      within('readwrite', async (store) => {
         store.put(body, `body/${body.id}`);
-        return promisifyRequest(store.transaction);
       }),
     removeBody: (id) =>
-      within('readwrite', (store) => {
+      within('readwrite', async (store) => {
         store.delete(`body/${id}`);
-        return promisifyRequest(store.transaction);
       }),
     marks: () => within('readonly', (store) => found<unknown>(store.get('marks'))),
     putMarks: (marks) =>
-      within('readwrite', (store) => {
+      within('readwrite', async (store) => {
         store.put(marks, 'marks');
-        return promisifyRequest(store.transaction);
       }),
   };
 }
@@ -112,7 +106,6 @@ async function putCopy(store: IDBObjectStore, copy: Copy, history: unknown, base
   store.put(copy, slotKey(copy.id, SLOTS[at]));
   store.put(history, historyKey(copy.id));
   store.put(copy.id, 'last');
-  await promisifyRequest(store.transaction);
   return { ok: true };
 }
 

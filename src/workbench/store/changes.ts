@@ -10,7 +10,7 @@ import {
   valueAt,
   withValue,
 } from '../../project';
-import { remember, type Step } from './history';
+import { placeOf, remember, type Step } from './history';
 import { fieldName } from './names';
 import { newId } from './new-id';
 import { refusal } from './refusal';
@@ -57,9 +57,7 @@ function changed(state: BenchState, project: Project, label: string, key: string
   return {
     ...redrawn(project),
     before: goesOn ? state.before : state.draft.measures,
-    history: goesOn
-      ? { ...state.history, future: [] }
-      : remember(state.history, { label, project: state.project, id: state.id }),
+    history: goesOn ? { ...state.history, future: [] } : remember(state.history, label, placeOf(state)),
     running: key,
   };
 }

@@ -1,18 +1,28 @@
 import type { Project } from '../../project';
 
-/** A state that can be come back to, and the name of the change that left it. */
-export interface Moment {
-  readonly label: string;
+/** Never at hand at run time: it only lets the compiler tell a place that was made here from anything that looks like one. */
+declare const madeHere: unique symbol;
+
+/**
+ * Where one is: a project, and which of the kept ones it is; opening another is a change like any other. Nothing else
+ * goes into the history, which is kept as it is: only {@link placeOf} makes one, so that no larger thing, as the whole
+ * workbench with its functions, is taken for a place because it also has a project and an id.
+ */
+export interface Place {
   readonly project: Project;
-  /** Which of the kept projects it was: opening another is a change like any other. */
   readonly id: string;
+  readonly [madeHere]: true;
 }
 
-/** Where one is: a project, and which of the kept ones it is. */
-export type Place = Pick<Moment, 'project' | 'id'>;
+/** A state that can be come back to, and the name of the change that left it. */
+export interface Moment extends Place {
+  readonly label: string;
+}
 
 /** Where a step leads, and the history from there. */
-export type Step = Place & { readonly history: History };
+export interface Step extends Place {
+  readonly history: History;
+}
 
 export interface History {
   readonly past: readonly Moment[];
@@ -24,26 +34,30 @@ export const noHistory: History = { past: [], future: [] };
 /** Projects share what did not change, so that two hundred of them weigh little. */
 const LIMIT = 200;
 
-/** The history after a change that left `moment`; what had been undone is forgotten. */
-export function remember(history: History, moment: Moment): History {
-  return { past: [...history.past, moment].slice(-LIMIT), future: [] };
+/** The place of something that has one, and nothing else of it. */
+export const placeOf = ({ project, id }: { readonly project: Project; readonly id: string }): Place =>
+  ({ project, id }) as Place;
+
+/** A place by the name of the change that left it. */
+export const momentOf = (label: string, place: Place): Moment => ({ ...placeOf(place), label });
+
+/** The history after a change by that name, which left a place; what had been undone is forgotten. */
+export function remember(history: History, label: string, left: Place): History {
+  return { past: [...history.past, momentOf(label, left)].slice(-LIMIT), future: [] };
 }
 
-/** One step back: the project to return to and the history from there; undefined where there is nothing to undo. */
-export function stepBack(history: History, now: Place): Step | undefined {
-  const last = history.past.at(-1);
+/** One step back: the place to return to and the history from there; undefined where there is nothing to undo. */
+export function stepBack({ past, future }: History, now: Place): Step | undefined {
+  const last = past.at(-1);
   if (!last) return undefined;
-  const future = [{ ...now, label: last.label }, ...history.future];
-  return { project: last.project, id: last.id, history: { past: history.past.slice(0, -1), future } };
+  return stepTo(last, { past: past.slice(0, -1), future: [momentOf(last.label, now), ...future] });
 }
 
 /** One step forward again; undefined where nothing was undone. */
-export function stepForward(history: History, now: Place): Step | undefined {
-  const [next, ...future] = history.future;
+export function stepForward({ past, future }: History, now: Place): Step | undefined {
+  const [next, ...others] = future;
   if (!next) return undefined;
-  return {
-    project: next.project,
-    id: next.id,
-    history: { past: [...history.past, { ...now, label: next.label }], future },
-  };
+  return stepTo(next, { past: [...past, momentOf(next.label, now)], future: others });
 }
+
+const stepTo = (place: Place, history: History): Step => ({ ...placeOf(place), history });
