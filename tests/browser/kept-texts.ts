@@ -6,7 +6,7 @@ interface KeptCopy {
 }
 
 /** All copies on the shelf of the page's browser, the newest of a project first. */
-export const keptCopies = (page: Page): Promise<KeptCopy[]> =>
+const keptCopies = (page: Page): Promise<KeptCopy[]> =>
   page.evaluate(async () => {
     const result = <T>(request: IDBRequest<T>) =>
       new Promise<T>((done) => {
