@@ -1,6 +1,6 @@
 import { basename } from 'node:path';
 import type { Progress } from '../files';
-import { plainWords, printProblem, Refusal, type Units } from '../length';
+import { printProblem, Refusal, type Units } from '../length';
 
 /** What the command touches of the world outside. */
 export interface Surroundings {
@@ -21,7 +21,7 @@ const REFUSED = 2;
 
 /** Says why there is nothing, a line for each reason. */
 export function refuse(around: Surroundings, sentences: readonly string[]): number {
-  for (const sentence of sentences) around.complain(plainWords(sentence));
+  for (const sentence of sentences) around.complain(sentence.replace(/\s*\n\s*/g, ' '));
   return REFUSED;
 }
 

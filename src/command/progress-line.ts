@@ -1,5 +1,4 @@
 import type { Progress } from '../files';
-import { plainWords } from '../length';
 
 /** Milliseconds between two writings of the line; more often nobody can read it. */
 const EVERY = 100;
@@ -35,7 +34,7 @@ export function progressLine(terminal: Terminal, clock: () => number): ProgressL
       if (terminal.isTTY !== true || clock() - last < EVERY) return;
       last = clock();
       shown = true;
-      const text = `${String(Math.floor(share * 100)).padStart(3)} %  ${plainWords(doing)}  (Ctrl+C stops)`;
+      const text = `${String(Math.floor(share * 100)).padStart(3)} %  ${doing}  (Ctrl+C stops)`;
       terminal.write(`\r\x1b[K${text.slice(0, (terminal.columns ?? 80) - 1)}`);
     },
     wipe() {

@@ -11,7 +11,7 @@ import {
   readClass,
   safeFileName,
 } from '../files';
-import { plainWords, printProblem } from '../length';
+import { printProblem } from '../length';
 import type { DraftOrder } from './arguments';
 import { baseName, DONE, refuse, refuseError, type Surroundings, WRONG } from './outcome';
 import { readBytes, readProjectFile, readProjectStream } from './read-project';
@@ -74,7 +74,8 @@ const kindsOf = ({ files }: DraftOrder): readonly ClassKind[] =>
 /** Each row that was not made, a line for each reason. */
 function tellUnmade(members: readonly MadeMember[], around: Surroundings): void {
   for (const { row, name, figures, look } of members)
-    if (!figures) for (const reason of look) around.complain(plainWords(`row ${row} (${name}): ${reason}`));
+    if (!figures)
+      for (const reason of look) around.complain(`row ${row} (${name}): ${reason}`.replace(/\s*\n\s*/g, ' '));
 }
 
 interface Written {

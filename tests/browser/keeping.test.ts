@@ -170,7 +170,7 @@ describe('a link', () => {
     await page.evaluate(() => {
       location.hash = 'project=fY9BCsIwEEX';
     });
-    await page.getByRole('alert').getByText('The project in this link is not whole').waitFor();
+    await page.getByRole('alert').getByText('This link does not hold a whole project').waitFor();
     expect(await depth(page).inputValue()).toBe('4.4');
   });
 });

@@ -22,19 +22,41 @@ export async function projectLink(project: Project, page: string): Promise<Resul
 }
 
 /**
+ * Nothing is unpacked beyond this, bytes. Text of projects packs to a tenth or so: what a link of {@link LONGEST_LINK}
+ * letters can hold stays far below, and what was packed to burst is stopped.
+ */
+const MOST_UNPACKED = 500_000;
+
+/**
  * The text of the project in the part of an address behind the #.
  *
- * @returns undefined where the address holds none
- * @throws where it holds one that is broken
+ * @returns undefined where the address holds none; otherwise its text, or why there is none to be had
  */
-export async function projectFromHash(hash: string): Promise<string | undefined> {
+export async function projectFromHash(hash: string): Promise<Result<string> | undefined> {
   if (!hash.startsWith(START)) return undefined;
-  const packed = fromLetters(hash.slice(START.length));
-  const bytes = await through(packed, new DecompressionStream('deflate-raw'), LARGEST_FILE);
-  return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  // Whatever these three steps of the browser's own throw says that the letters, the bytes or the text are none.
+  try {
+    const packed = fromLetters(hash.slice(START.length));
+    const bytes = await through(packed, new DecompressionStream('deflate-raw'), MOST_UNPACKED);
+    return { ok: true, value: new TextDecoder('utf-8', { fatal: true }).decode(bytes) };
+  } catch (error) {
+    return refused(
+      error instanceof TooMuch
+        ? say`holds more than any project that fits into a link, ${number(MOST_UNPACKED / 1000, 0)} kB, and was not unpacked.`
+        : say`does not hold a whole project: was the address cut?`,
+    );
+  }
 }
 
-/** Bytes through a transform; throws where more comes out than any project has, before the memory is full of it. */
+const refused = (phrase: Phrase): Result<never> => ({
+  ok: false,
+  problems: [{ field: 'file', value: undefined, phrase }],
+});
+
+/** More came out than was allowed. */
+class TooMuch extends Error {}
+
+/** Bytes through a transform; throws where more comes out than is allowed, before the memory is full of it. */
 async function through(
   bytes: Uint8Array<ArrayBuffer>,
   transform: CompressionStream | DecompressionStream,
@@ -47,7 +69,7 @@ async function through(
     size += part.value.length;
     if (size > most) {
       await reader.cancel();
-      throw new RangeError('more than any project has');
+      throw new TooMuch();
     }
     parts.push(part.value);
   }

@@ -1,3 +1,4 @@
+import { printPhrase } from '../../length';
 import { openProject } from '../../project';
 import { useBench } from '../store/bench';
 import { broughtIn } from '../store/changes';
@@ -31,18 +32,27 @@ async function openLast(): Promise<void> {
 
 /** Opens the project that a link holds, as a project of its own, and takes it out of the address. */
 async function openLink(): Promise<void> {
+  const text = await projectFromHash(location.hash);
+  if (text === undefined) return;
+  history.replaceState(null, '', location.pathname + location.search);
   const { tell } = useBench.getState();
-  const broken = 'The project in this link is not whole: was the address cut? Nothing here was changed.';
+  if (!text.ok) {
+    const why = text.problems.map(({ phrase }) => printPhrase(phrase, 'cm')).join(' ');
+    tell({ tone: 'refused', text: `This link ${why} Nothing here was changed.` });
+    return;
+  }
   try {
-    const text = await projectFromHash(location.hash);
-    if (text === undefined) return;
-    const result = openProject(text);
+    const result = openProject(text.value);
     if (result.ok) {
       const told = `“${result.value.name}” came with the link, and is now a project of yours.`;
       useBench.setState((state) => broughtIn(state, result.value, 'opening a link', told));
     } else tell({ tone: 'refused', text: refusal(result.problems, 'The link') });
-  } catch {
-    tell({ tone: 'refused', text: broken });
+  } catch (error) {
+    // No fault of the link: what is on the bench stays, and the page goes on.
+    console.error(error);
+    tell({
+      tone: 'refused',
+      text: 'The project in this link could not be drawn: a fault of Legwork, please report it. Nothing here was changed.',
+    });
   }
-  history.replaceState(null, '', location.pathname + location.search);
 }
