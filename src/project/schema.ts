@@ -180,8 +180,8 @@ const schemaWith = (allowance: Mm) =>
     }),
   });
 
-/** Default seam allowances: 15 mm in centimetre projects, ⅝ in in inch projects (practice). */
-const SCHEMAS = { cm: schemaWith(15), inch: schemaWith(15.875) } as const;
+/** The schema by units. Default seam allowances: 15 mm in centimetre projects, ⅝ in in inch projects (practice). */
+export const SCHEMAS = { cm: schemaWith(15), inch: schemaWith(15.875) } as const;
 
 /**
  * Fills in a project's defaults and finds everything in it that can't be drafted.

@@ -1,0 +1,22 @@
+import { parentPort } from 'node:worker_threads';
+import { judged } from './judge';
+import { projectDrawn, type RawDraw } from './projects';
+
+/** What is to be judged: the draw of a seed, or a project. */
+export type Task =
+  | { readonly seed: number; readonly papers: number | undefined }
+  | { readonly project: RawDraw; readonly papers: number | undefined };
+
+const port = parentPort;
+if (!port) throw new Error('This is a worker; judging.ts starts it.');
+
+port.on('message', (task: Task) => {
+  void (async () => {
+    const project = 'seed' in task ? projectDrawn(task.seed) : task.project;
+    // Told before it is judged: of what never ends at least the project is known.
+    port.postMessage({ project });
+    port.postMessage({ judged: await judged(project, task.papers) });
+  })();
+});
+
+port.postMessage('ready');

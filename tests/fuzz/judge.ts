@@ -1,0 +1,75 @@
+import type { Problem } from '../../src/length';
+import { draft, type Project } from '../../src/project';
+import { checkedProject } from '../../src/project/schema';
+import { type Find, find } from './find';
+import { outlineFinds } from './outlines';
+import { paperFinds } from './papers';
+import type { RawDraw } from './projects';
+import { seamFinds } from './seams';
+import { refusalFinds, toldFinds } from './told';
+import { wearFinds } from './wearable';
+
+/** What came of one project. */
+export interface Judged {
+  readonly finds: readonly Find[];
+  /** The first problem of a refusal: its field and its sentence without the values; undefined where it was drafted. */
+  readonly refused: string | undefined;
+  /** Processor time of the draft with its checks and its working. */
+  readonly millis: number;
+}
+
+/** A person waits no longer for a drawing. */
+const SLOW = 1000;
+
+/**
+ * Judges a project by everything that must hold of every project.
+ *
+ * @param raw as a file would hold it
+ * @param papers also its sheets and files, which take long: which of those by turns
+ */
+export async function judged(raw: RawDraw, papers: number | undefined): Promise<Judged> {
+  const began = process.cpuUsage();
+  const spent = () => {
+    const { user, system } = process.cpuUsage(began);
+    return (user + system) / 1000;
+  };
+  let stage = 'draft';
+  let millis: number | undefined;
+  const finds: Find[] = [];
+  try {
+    const result = draft(raw as unknown as Project);
+    if (!result.ok) {
+      const { project } = checkedProject(raw);
+      return { finds: refusalFinds(result.problems, project), refused: reasonOf(result.problems), millis: spent() };
+    }
+    const drafted = result.value;
+    for (const part of ['checks', 'working'] as const) {
+      stage = part;
+      void drafted[part];
+    }
+    millis = spent();
+    if (millis > SLOW) finds.push(find('slow', `${(millis / 1000).toFixed(1)} s`));
+    for (const look of [toldFinds, outlineFinds, seamFinds, wearFinds]) {
+      stage = look.name;
+      finds.push(...look(drafted));
+      // Where there is no number nothing else can be measured.
+      if (finds.some(({ kind }) => kind === 'not finite')) break;
+    }
+    stage = 'papers';
+    if (papers !== undefined) finds.push(...(await paperFinds(drafted, papers)));
+  } catch (error) {
+    finds.push(find(`fault in ${stage}`, error instanceof Error ? placeOf(error) : String(error)));
+  }
+  return { finds, refused: undefined, millis: millis ?? spent() };
+}
+
+/** What was thrown and where, in one line. */
+function placeOf({ message, stack = '' }: Error): string {
+  const place = stack.split('\n').find((line) => /\/(src|tests)\//.test(line)) ?? '';
+  return `${message.split('\n')[0] ?? ''} ${place.trim().replace(/\(?\/?\S*\/((src|tests)\/)/, '$1')}`;
+}
+
+function reasonOf(problems: readonly Problem[]): string {
+  const [{ field, phrase } = { field: 'nothing', phrase: [] }] = problems;
+  return `${field}: ${phrase.map((part) => (typeof part === 'string' ? part : '#')).join('')}`;
+}

@@ -1,0 +1,100 @@
+import type { Piece } from '../../src/edges';
+import type { Curve, Point } from '../../src/plane';
+import type { Draft } from '../../src/project';
+import { type Find, find, told, warned } from './find';
+import { flat, footOn, polylineLength } from './flat';
+
+/** Seams that are sewn to each other may differ by this, and their notches. */
+const EQUAL = 0.1;
+/** A turning that was grown with a slanting hem: what still lies flat. */
+const GROWN_FLAT = 3;
+
+/** Everything that is sewn to something else is as long as that; notches meet; turnings lie on the leg. */
+export function seamFinds(draft: Draft): readonly Find[] {
+  const { finished, pieces } = draft;
+  const leg = pieces[0] as Piece;
+  return [
+    ...inseams(draft, 'inseams apart', finished.sewn),
+    ...(leg === finished.sewn ? [] : inseams(draft, 'inseams apart as cut', leg)),
+    ...notches(draft, leg),
+    ...turnings(draft, 'turning off the leg', finished.sewn, EQUAL),
+    ...(leg === finished.sewn ? [] : turnings(draft, 'turning off the leg as cut', leg, GROWN_FLAT)),
+    ...pieces.slice(1).flatMap((piece) => [...besideLeg(draft, leg, piece), ...offEdge(piece)]),
+  ];
+}
+
+const edge = (piece: Piece, name: string): readonly Curve[] =>
+  piece.stitchLine.find((one) => one.name === name)?.curves ?? [];
+const lengthOf = (piece: Piece, name: string): number => polylineLength(flat(edge(piece, name)));
+
+function inseams(draft: Draft, kind: string, piece: Piece): readonly Find[] {
+  const off = lengthOf(piece, 'inseamFront') - lengthOf(piece, 'inseamBack');
+  if (Math.abs(off) <= EQUAL || warned(draft, ['inseams-equal', 'traced-inseams'], ['mind', 'wrong'])) return [];
+  return [find(kind, `front less back ${told(off)}`)];
+}
+
+function notches(draft: Draft, leg: Piece): readonly Find[] {
+  if (warned(draft, ['notches-meet'], ['mind', 'wrong'])) return [];
+  const front = flat(edge(leg, 'inseamFront'));
+  const back = [...flat(edge(leg, 'inseamBack'))].reverse();
+  const arcs = (name: string, line: readonly Point[]) =>
+    leg.notches
+      .filter((notch) => notch.edge === name)
+      .map((notch) => footOn(line, notch.at))
+      .sort((a, b) => a.arc - b.arc);
+  const [fronts, backs] = [arcs('inseamFront', front), arcs('inseamBack', back)];
+  if (fronts.length !== backs.length)
+    return [find('notch alone', `${fronts.length} in front, ${backs.length} in back`)];
+  const worst = Math.max(
+    0,
+    ...fronts.map((one, i) => Math.abs(one.arc - (backs[i]?.arc ?? Number.NaN))),
+    ...[...fronts, ...backs].map(({ away }) => away),
+  );
+  return worst > EQUAL ? [find('notches apart', `by ${told(worst)}`)] : [];
+}
+
+/** Notches of the other pieces lie on their edges. */
+function offEdge(piece: Piece): readonly Find[] {
+  const off = Math.max(0, ...piece.notches.map((notch) => footOn(flat(edge(piece, notch.edge)), notch.at).away));
+  return off > EQUAL ? [find('notch beside its edge', `${piece.name}: ${told(off)}`)] : [];
+}
+
+/** The seams of the turned part, mirrored in the fold, lie on the seams of the leg. */
+function turnings(draft: Draft, kind: string, piece: Piece, tolerance: number): readonly Find[] {
+  if (warned(draft, ['turnings-flat'], ['mind', 'wrong'])) return [];
+  const fold = piece.folds.find(({ name }) => name === 'hem fold');
+  if (!fold) return [];
+  const [a, b] = [(fold.curves[0] as Curve)[0], (fold.curves.at(-1) as Curve)[3]];
+  const worst = Math.max(
+    0,
+    ...(['inseamFront', 'inseamBack'] as const).flatMap((name) => {
+      const line = flat(edge(piece, name));
+      return flat(edge(piece, `${name}Turning`)).map((p) => footOn(line, mirrored(p, a, b)).away);
+    }),
+  );
+  return worst > tolerance ? [find(kind, `by ${told(worst)}`)] : [];
+}
+
+function mirrored(p: Point, a: Point, b: Point): Point {
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const t = ((p.x - a.x) * dx + (p.y - a.y) * dy) / (dx * dx + dy * dy);
+  return { x: 2 * (a.x + t * dx) - p.x, y: 2 * (a.y + t * dy) - p.y };
+}
+
+/** Which edge of a piece is sewn to how many of which edge of the leg, unstretched. Bands of knit and rib are sewn on stretched. */
+const SEWN_TO: Readonly<Record<string, readonly (readonly [own: string, legs: string, times: number])[]>> = {
+  casing: [['lower', 'waist', 2]],
+  'waist facing': [['waist', 'waist', 1]],
+  'hem band': [['lower', 'hem', 1]],
+  'hem facing': [['hem', 'hem', 1]],
+};
+
+function besideLeg(draft: Draft, leg: Piece, piece: Piece): readonly Find[] {
+  const grown = leg === draft.finished.sewn ? '' : ' as cut';
+  return (SEWN_TO[piece.name] ?? []).flatMap(([own, legs, times]) => {
+    const off = lengthOf(piece, own) - times * lengthOf(leg, legs);
+    return Math.abs(off) <= EQUAL
+      ? []
+      : [find(`${piece.name} unlike the leg${grown}`, `${own} less ${legs} ${told(off)}`)];
+  });
+}
