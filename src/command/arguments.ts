@@ -44,8 +44,11 @@ export const USAGE = `Drafts a lounge pant from a project file and writes its pa
   --strict  exit with 1 if a check says wrong, or a row of a class can't be drafted; the files are
             written all the same
   --help    these lines
+  --        what follows is project files, also where a name begins with a hyphen
 
-Exit codes: 0 written, 1 written but a check says wrong (--strict), 2 refused and nothing written.`;
+Exit codes: 0 written, 1 written but a check says wrong (--strict), 2 refused and nothing written;
+129, 130 or 143 where it was stopped (HUP, INT, TERM), and nothing written. All files are written or
+none: where that fails, those of the same names stay as they were.`;
 
 /**
  * Reads the command line's words.
@@ -54,62 +57,69 @@ Exit codes: 0 written, 1 written but a check says wrong (--strict), 2 refused an
  * @returns the order, or a sentence for each word that is wrong or missing
  */
 export function parseArguments(words: readonly string[]): ParsedArguments {
-  const problems: string[] = [];
+  const { projects, values, switches, problems } = sortedWords(words);
+  if (switches.has('--help')) return { ok: true, order: 'help' };
+  const [project, ...others] = projects;
+  const out = values.get('--out');
+  const blocks = values.get('--blocks');
+  const table = values.get('--class');
+  const list = values.get('--files');
+  const emptyTable = switches.has('--empty-table');
+  const asked = list?.split(',').map((kind) => kind.trim());
+  const files = asked ? FILE_KINDS.filter((kind) => asked.includes(kind)) : 'all';
+
+  for (const kind of new Set(asked?.filter((kind) => !isFileKind(kind))))
+    problems.push(`--files: ${JSON.stringify(kind)}: unknown kind; it must be one of ${FILE_KINDS.join(', ')}`);
+  if (project === undefined) problems.push('project: missing: name a project file, or - for standard input');
+  for (const again of new Set(projects.filter((path, i) => projects.indexOf(path) < i)))
+    problems.push(`project: ${JSON.stringify(again)}: named twice`);
+  if ((table || emptyTable) && others.length > 0)
+    problems.push(`project: ${JSON.stringify(others[0])}: a class has one project; its bodies stand in the table`);
+  if (table && blocks) problems.push('--blocks: blocks that were brought along fit one body, no class');
+  if (table && emptyTable) problems.push('--empty-table: a table is written or read, not both at once');
+  if (emptyTable && (asked || blocks))
+    problems.push('--empty-table: nothing else is written; leave out --files and --blocks');
+  if (!table && files !== 'all' && files.includes('nested') && project !== undefined && others.length === 0)
+    problems.push('--files: "nested": needs two projects or more, to lay one on the other');
+  if (out === undefined) problems.push(missing('--out'));
+  if (problems.length > 0 || project === undefined || out === undefined)
+    return { ok: false, problems: [...new Set(problems)] };
+  const strict = switches.has('--strict');
+  return { ok: true, order: { projects: [project, ...others], out, files, blocks, table, emptyTable, strict } };
+}
+
+/** The options that a word belongs to, and what that word names. */
+const VALUED = {
+  '--out': 'name the folder to write to',
+  '--files': `name one or more of ${FILE_KINDS.join(', ')}`,
+  '--blocks': 'name the drawing of the blocks',
+  '--class': 'name the table of bodies',
+} as const;
+type Valued = keyof typeof VALUED;
+const SWITCHES = ['--empty-table', '--strict', '--help'];
+
+const missing = (option: Valued): string => `${option}: missing: ${VALUED[option]}`;
+
+/** The words, each where it belongs, and a sentence for each that belongs nowhere. */
+function sortedWords(words: readonly string[]) {
   const projects: string[] = [];
-  let out: string | undefined;
-  let files: readonly FileKind[] | 'all' = 'all';
-  let blocks: string | undefined;
-  let table: string | undefined;
-  let emptyTable = false;
-  let strict = false;
+  const values = new Map<Valued, string>();
+  const switches = new Set<string>();
+  const problems: string[] = [];
   const rest = [...words];
   for (let word = rest.shift(); word !== undefined; word = rest.shift()) {
     const [option, attached] = optionParts(word);
-    const value = (): string | undefined =>
-      attached ?? (rest[0] !== undefined && !isOption(rest[0]) ? rest.shift() : undefined);
-    if (option === '--help') return { ok: true, order: 'help' };
-    if (option === '--strict' && attached === undefined) strict = true;
-    else if (option === '--empty-table' && attached === undefined) emptyTable = true;
-    else if (option === '--class') {
-      table = value();
-      if (!table) problems.push('--class: missing: name the table of bodies');
-    } else if (option === '--out') {
-      out = value();
-      if (!out) problems.push('--out: missing: name the folder to write to');
-    } else if (option === '--blocks') {
-      blocks = value();
-      if (!blocks) problems.push('--blocks: missing: name the drawing of the blocks');
-    } else if (option === '--files') {
-      const list = value();
-      if (list === undefined) problems.push(`--files: missing: name one or more of ${FILE_KINDS.join(', ')}`);
-      else {
-        const asked = list.split(',').map((kind) => kind.trim());
-        const unknown = asked.filter((kind) => !isFileKind(kind));
-        for (const kind of unknown)
-          problems.push(`--files: "${kind}": unknown kind; it must be one of ${FILE_KINDS.join(', ')}`);
-        files = FILE_KINDS.filter((kind) => asked.includes(kind));
-      }
-    } else if (isOption(word))
-      problems.push(
-        `${word}: unknown option; known are --out, --files, --blocks, --class, --empty-table, --strict and --help`,
-      );
-    else projects.push(word);
+    if (word === '--') projects.push(...rest.splice(0));
+    else if (!isOption(word)) projects.push(word);
+    else if (SWITCHES.includes(word)) switches.add(word);
+    else if (isValued(option)) {
+      const value = attached ?? (rest[0] !== undefined && !isOption(rest[0]) ? rest.shift() : undefined);
+      if (values.has(option)) problems.push(`${option}: named twice; name it once`);
+      if (value) values.set(option, value);
+      else problems.push(missing(option));
+    } else problems.push(`${word}: unknown option; known are ${[...Object.keys(VALUED), ...SWITCHES].join(', ')}`);
   }
-  const [project, ...others] = projects;
-  if (project === undefined) problems.push('project: missing: name a project file, or - for standard input');
-  for (const again of new Set(projects.filter((path, i) => projects.indexOf(path) < i)))
-    problems.push(`project: "${again}": named twice`);
-  if ((table || emptyTable) && others.length > 0)
-    problems.push(`project: "${others[0]}": a class has one project; its bodies stand in the table`);
-  if (table && blocks) problems.push('--blocks: blocks that were brought along fit one body, no class');
-  if (table && emptyTable) problems.push('--empty-table: a table is written or read, not both at once');
-  if (!table && files !== 'all' && files.includes('nested') && project !== undefined && others.length === 0)
-    problems.push('--files: "nested": needs two projects or more, to lay one on the other');
-  if (out === undefined && !problems.some((problem) => problem.startsWith('--out'))) {
-    problems.push('--out: missing: name the folder to write to');
-  }
-  if (problems.length > 0 || project === undefined || !out) return { ok: false, problems };
-  return { ok: true, order: { projects: [project, ...others], out, files, blocks, table, emptyTable, strict } };
+  return { projects, values, switches, problems };
 }
 
 /** `--out=DIR` is `--out DIR`. */
@@ -120,5 +130,7 @@ function optionParts(word: string): readonly [string, string | undefined] {
 
 /** A single hyphen is standard input, no option. */
 const isOption = (word: string): boolean => word.startsWith('-') && word !== '-';
+
+const isValued = (option: string): option is Valued => Object.hasOwn(VALUED, option);
 
 const isFileKind = (kind: string): kind is FileKind => (FILE_KINDS as readonly string[]).includes(kind);

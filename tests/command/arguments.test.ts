@@ -1,6 +1,8 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseArguments } from '../../src/command';
 import { FILE_KINDS } from '../../src/files';
+import { chance } from '../properties/seed';
 
 const order = (...words: string[]) => {
   const parsed = parseArguments(words);
@@ -47,6 +49,13 @@ describe('what can be asked for', () => {
     expect(order('a', 'b', '--out', 'd', '--files', files)).toMatchObject({ files: FILE_KINDS });
   });
 
+  test('files whose names begin with a hyphen, after --', () => {
+    expect(order('--out', 'd', 'a', '--', '--help', '-b', '--out')).toMatchObject({
+      projects: ['a', '--help', '-b', '--out'],
+      out: 'd',
+    });
+  });
+
   test('help, whatever else is wrong', () => {
     expect(order('--help')).toBe('help');
     expect(order('--nonsense', '--help')).toBe('help');
@@ -62,7 +71,20 @@ describe('what is refused, a sentence for each', () => {
     [['a', '--out', ''], ['--out: missing']],
     [['a', '--out', 'd', '--files'], ['--files: missing']],
     [['a', '--out', 'd', '--files', 'pdf,png'], ['--files: "png": unknown kind']],
-    [['a', '--out', 'd', '--files', ''], ['--files: "": unknown kind']],
+    [['a', '--out', 'd', '--files', ''], ['--files: missing']],
+    [['a', '--out', 'd', '--files', ',pdf,,'], ['--files: "": unknown kind']],
+    [
+      ['a', '--out', 'd', '--out=e', '--files', 'pdf', '--files', 'svg'],
+      ['--out: named twice', '--files: named twice'],
+    ],
+    [['a', '--out', '--out'], ['--out: missing']],
+    [['a', '--out', 'd', '--help=me'], ['--help=me: unknown option']],
+    [
+      ['a', '--out', 'd', '--toString', '--__proto__=x'],
+      ['--toString: unknown option', '--__proto__=x: unknown'],
+    ],
+    [['--out', 'd', '--'], ['project: missing']],
+    [['a', '--out', 'd', '--empty-table', '--files', 'pdf'], ['--empty-table: nothing else is written']],
     [['a', 'b', 'a', '--out', 'd'], ['project: "a": named twice']],
     [['a', '--out', 'd', '--files', 'svg,nested'], ['--files: "nested": needs two projects']],
     [['a', '--out', 'd', '--fast'], ['--fast: unknown option']],
@@ -77,4 +99,47 @@ describe('what is refused, a sentence for each', () => {
     expect(problems).toHaveLength(starts.length);
     for (const [i, start] of starts.entries()) expect((problems as string[])[i]).toMatch(new RegExp(`^${start}`));
   });
+});
+
+test('any words at all are an order or sentences, each in one line and told once', () => {
+  const parts = [
+    '--out',
+    '--files',
+    '--class',
+    '--blocks',
+    '--strict',
+    '--empty-table',
+    '--',
+    '-',
+    '',
+    '=',
+    'pdf',
+    'd',
+  ];
+  const word = fc.oneof(
+    fc.constantFrom(...parts, ...FILE_KINDS),
+    fc.tuple(fc.constantFrom(...parts), fc.string({ unit: 'binary' })).map(([option, rest]) => `${option}=${rest}`),
+    fc.array(fc.constantFrom(...FILE_KINDS, '', 'png')).map((kinds) => kinds.join(',')),
+    fc.string({ unit: 'binary' }),
+  );
+  fc.assert(
+    fc.property(fc.array(word, { maxLength: 12 }), (words) => {
+      const parsed = parseArguments(words);
+      if (!parsed.ok) {
+        expect(parsed.problems.length).toBeGreaterThan(0);
+        expect(new Set(parsed.problems).size).toBe(parsed.problems.length);
+        for (const problem of parsed.problems) expect(problem).toMatch(/^.*: ./s);
+        return;
+      }
+      if (parsed.order === 'help') throw new Error('nobody asked for help');
+      const { projects, out, files, table, emptyTable } = parsed.order;
+      // Every word of the order was among those given.
+      for (const path of projects) expect(words).toContain(path);
+      expect(words.some((given) => given === out || given === `--out=${out}`)).toBe(true);
+      expect(new Set(projects).size).toBe(projects.length);
+      expect(files === 'all' || files.length > 0).toBe(true);
+      expect(table !== undefined && emptyTable).toBe(false);
+    }),
+    chance('the words of the command line', 2000),
+  );
 });
