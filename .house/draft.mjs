@@ -14,5 +14,5 @@ if (existsSync(join(root, 'node_modules', 'tsx'))) {
   await import(pathToFileURL(tool).href);
 } else {
   console.error('The packages are not installed yet: please run "npm ci" once in the repository, then try again.');
-  process.exitCode = 1;
+  process.exitCode = 2;
 }

@@ -12,16 +12,18 @@ const commands = {
 const command = process.argv[2] || '';
 const open = commands[command];
 const problem = nodeProblem(process.versions.node);
+// To whoever drafts, 1 means a pattern with a wrong check.
+const failure = command === 'draft' ? 2 : 1;
 
 if (open === undefined) {
   console.error(`There is no house command "${command}"; there are: ${Object.keys(commands).join(', ')}.`);
   process.exitCode = 1;
 } else if (problem !== '') {
   console.error(problem);
-  process.exitCode = 1;
+  process.exitCode = failure;
 } else {
   open().catch((error) => {
     console.error(error);
-    process.exitCode = 1;
+    process.exitCode = failure;
   });
 }

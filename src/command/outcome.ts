@@ -1,6 +1,8 @@
-import { basename } from 'node:path';
 import type { Progress } from '../files';
 import { printProblem, Refusal, type Units } from '../length';
+import type { Disk } from './disk';
+import { NotWritten } from './places';
+import { printable } from './printable';
 
 /** What the command touches of the world outside. */
 export interface Surroundings {
@@ -10,7 +12,18 @@ export interface Surroundings {
   readonly now: () => Date;
   /** Shows how far the work has come, where somebody looks on. */
   readonly progress?: (progress: Progress) => void;
+  /** Where files are written, if not on the real disk. */
+  readonly disk?: Disk;
+  /** Stops the work; what was begun is removed at once. */
+  readonly signal?: AbortSignal;
 }
+
+/** The same surroundings, to which nothing is said that could steer a terminal. */
+export const plainSpoken = (around: Surroundings): Surroundings => ({
+  ...around,
+  say: (line) => around.say(printable(line)),
+  complain: (line) => around.complain(printable(line)),
+});
 
 /** Written. */
 export const DONE = 0;
@@ -28,22 +41,28 @@ export function refuse(around: Surroundings, sentences: readonly string[]): numb
 /**
  * Says what kept files from being made or written.
  *
- * @throws what is neither a refusal nor the system's answer: a fault of the program
+ * @throws what is neither a refusal nor the disk's: a fault of the program
  */
-export function refuseError(around: Surroundings, error: unknown, out: string, units: Units): number {
-  if (error instanceof Refusal)
-    return refuse(
-      around,
-      error.problems.map((problem) => printProblem(problem, units)),
-    );
-  const { code } = error as NodeJS.ErrnoException;
-  if (code === undefined) throw error;
-  return refuse(around, [`--out: ${JSON.stringify(out)}: can't be written to (${code}); choose another folder`]);
+export function refuseError(around: Surroundings, error: unknown, units: Units): number {
+  const problems =
+    error instanceof Refusal ? error.problems : error instanceof NotWritten ? [error.problem] : undefined;
+  if (problems === undefined) throw error;
+  return refuse(
+    around,
+    problems.map((problem) => printProblem(problem, units)),
+  );
 }
 
-/** A project file's name without what says that it is one. */
-export function baseName(path: string): string {
-  const name = basename(path);
-  const short = name.replace(/\.legwork\.json$/i, '');
-  return short === name ? name.replace(/\.json$/i, '') || 'pattern' : short || 'pattern';
+/** The places of a fault in our own files, the innermost first; more of them help nobody. */
+const PLACES = 3;
+
+/** What to say of a fault of the program, in one line: what happened, and what to do about it. */
+export function faultSentence(error: unknown): string {
+  const { message, stack = '' } = error instanceof Error ? error : new Error(String(error));
+  const places = [...stack.matchAll(/\bsrc\/[\w/.-]+:\d+/g)].slice(0, PLACES).map(([place]) => place);
+  const where = places.length > 0 ? ` (${places.join(' < ')})` : '';
+  const what = message.trim().replace(/\s*\n\s*/g, ' ');
+  return printable(
+    `program: a fault of Legwork, not of your files; nothing was written. Please report it with the project file: ${what}${where}`,
+  );
 }

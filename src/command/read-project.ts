@@ -1,20 +1,13 @@
-import { open } from 'node:fs/promises';
-import { type Problem, type Result, say } from '../length';
+import { constants } from 'node:fs';
+import { type FileHandle, open } from 'node:fs/promises';
+import { number, type Problem, type Result, say } from '../length';
 import { LARGEST_FILE, openProject, type Project, tooLarge } from '../project';
+import { systemReason } from './reasons';
 
-const refused = (value: unknown, phrase: Problem['phrase']): Result<never> => ({
+const refused = (path: string, phrase: Problem['phrase']): Result<never> => ({
   ok: false,
-  problems: [{ field: 'file', value, phrase }],
+  problems: [{ field: 'file', value: path, phrase }],
 });
-
-/** Why the system would not give a file, in words. */
-const REASONS: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file.',
-  EACCES: 'this file may not be read.',
-  EPERM: 'this file may not be read.',
-  EISDIR: 'is a folder, not a file.',
-  ENOTDIR: 'there is no such file.',
-};
 
 /**
  * Reads a project file; a file that is too large is refused by its size, before it is read.
@@ -22,8 +15,16 @@ const REASONS: Readonly<Record<string, string>> = {
  * @param path where it is
  */
 export async function readProjectFile(path: string): Promise<Result<Project>> {
-  const text = await readText(path);
-  return text.ok ? openProject(text.value) : text;
+  return openedProject(path, await readBytes(path));
+}
+
+/**
+ * Reads a project from a stream, and stops as soon as it is too large.
+ *
+ * @param stream standard input
+ */
+export async function readProjectStream(stream: AsyncIterable<Uint8Array | string>): Promise<Result<Project>> {
+  return openedProject('-', await gathered('-', stream));
 }
 
 /**
@@ -33,53 +34,73 @@ export async function readProjectFile(path: string): Promise<Result<Project>> {
  */
 export async function readText(path: string): Promise<Result<string>> {
   const bytes = await readBytes(path);
-  return bytes.ok ? { ok: true, value: plainText(bytes.value) } : bytes;
+  return bytes.ok ? { ok: true, value: new TextDecoder().decode(bytes.value) } : bytes;
 }
 
 /**
- * Reads the bytes of any file that a person made, with the same limit.
+ * Reads the bytes of any file that a person made, with the same limit; what is no plain file is never waited for.
  *
  * @param path where it is
  */
 export async function readBytes(path: string): Promise<Result<Uint8Array>> {
   try {
-    const file = await open(path, 'r');
+    // A pipe that nobody writes to would keep even its opening waiting. Some systems don't know this.
+    const file = await open(path, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
     try {
-      const { size } = await file.stat();
-      if (size > LARGEST_FILE) return refused(path, tooLarge(size));
-      return { ok: true, value: await file.readFile() };
+      return await plainFileBytes(path, file);
     } finally {
       await file.close();
     }
   } catch (error) {
-    const code = (error as NodeJS.ErrnoException).code;
-    if (code === undefined) throw error;
-    return refused(path, [REASONS[code] ?? `can't be read (${code}).`]);
+    return unread(path, error);
   }
 }
 
-/**
- * Reads a project from a stream, and stops as soon as it is too large.
- *
- * @param stream standard input
- */
-export async function readProjectStream(stream: AsyncIterable<Uint8Array | string>): Promise<Result<Project>> {
+async function plainFileBytes(path: string, file: FileHandle): Promise<Result<Uint8Array>> {
+  const before = await file.stat();
+  if (before.isDirectory()) return refused(path, say`is a folder, not a file.`);
+  if (!before.isFile()) return refused(path, say`is no plain file; name one, or give a project through - instead.`);
+  if (before.size > LARGEST_FILE) return refused(path, tooLarge(before.size));
+  const read = await gathered(path, file.createReadStream({ autoClose: false }));
+  const after = await file.stat();
+  if (read.ok && (after.size !== before.size || after.mtimeMs !== before.mtimeMs))
+    return refused(path, say`was written to while it was read; try again once it is done.`);
+  return read;
+}
+
+/** All of a stream, or a refusal as soon as it is too much. */
+async function gathered(path: string, stream: AsyncIterable<Uint8Array | string>): Promise<Result<Uint8Array>> {
   const parts: Uint8Array[] = [];
   let size = 0;
-  for await (const part of stream) {
-    const bytes = typeof part === 'string' ? Buffer.from(part) : part;
-    size += bytes.length;
-    if (size > LARGEST_FILE)
-      return refused('-', say`is larger than the ${tooLargeLimit} MB that a project file may have.`);
-    parts.push(bytes);
+  try {
+    for await (const part of stream) {
+      const bytes = typeof part === 'string' ? Buffer.from(part) : part;
+      size += bytes.length;
+      if (size > LARGEST_FILE)
+        return refused(path, say`is larger than the ${number(LARGEST_FILE / 1e6, 0)} MB that a file may have.`);
+      parts.push(bytes);
+    }
+  } catch (error) {
+    return unread(path, error);
   }
-  return openProject(plainText(Buffer.concat(parts)));
+  return size === 0 ? refused(path, say`is empty.`) : { ok: true, value: Buffer.concat(parts) };
 }
 
-const tooLargeLimit = { number: LARGEST_FILE / 1e6, decimals: 0 } as const;
+/** A project of what was read; letters that aren't UTF-8 would silently become others. */
+function openedProject(path: string, read: Result<Uint8Array>): Result<Project> {
+  if (!read.ok) return read;
+  try {
+    return openProject(new TextDecoder('utf-8', { fatal: true }).decode(read.value));
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'ERR_ENCODING_INVALID_ENCODED_DATA') throw error;
+    return refused(path, say`has letters that are not UTF-8, or is cut off within one; save it as UTF-8.`);
+  }
+}
 
-/** Some editors put a byte order mark in front, which JSON doesn't know. */
-const plainText = (bytes: Uint8Array): string =>
-  Buffer.from(bytes)
-    .toString('utf8')
-    .replace(/^\ufeff/, '');
+/** Why a file could not be read; a fault of the program is thrown on. */
+function unread(path: string, error: unknown): Result<never> {
+  if ((error as NodeJS.ErrnoException).code === 'ENOENT') return refused(path, say`there is no such file.`);
+  const reason = systemReason(error);
+  if (reason === undefined) throw error;
+  return refused(path, say`can't be read: ${reason}.`);
+}

@@ -1,6 +1,4 @@
-import { closeSync, mkdirSync, openSync, renameSync, rmSync, writeSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import {
   CLASS_KINDS,
   type ClassKind,
@@ -13,9 +11,10 @@ import {
 } from '../files';
 import { printProblem } from '../length';
 import type { DraftOrder } from './arguments';
-import { baseName, DONE, refuse, refuseError, type Surroundings, WRONG } from './outcome';
+import { baseName } from './names';
+import { DONE, refuse, refuseError, type Surroundings, WRONG } from './outcome';
 import { readBytes, readProjectFile, readProjectStream } from './read-project';
-import { writeFiles } from './write-files';
+import { placeOf, startWriting, writeFiles } from './write-files';
 
 /**
  * A class from one project and a table of bodies, or an empty table to fill in.
@@ -36,7 +35,7 @@ export async function runClass(order: DraftOrder, around: Surroundings): Promise
   try {
     if (order.table === undefined) {
       const table = { name: `${name}.bodies.csv`, content: await emptyTable(project) };
-      for (const written of await writeFiles(order.out, [table])) around.say(written);
+      for (const written of writeFiles({ ...placeOf(order, around), keepsFiles: true }, [table])) around.say(written);
       return DONE;
     }
     const bytes = await readBytes(order.table);
@@ -47,68 +46,36 @@ export async function runClass(order: DraftOrder, around: Surroundings): Promise
         read.problems.map((problem) => `${order.table}: ${printProblem(problem, units)}`),
       );
     const font = await readFile(new URL('../../public/fonts/legwork-print.ttf', import.meta.url));
-    const members = await writtenPiecewise(order.out, `${name}.class.zip`, async (write) => {
-      const work = await classWork(
-        { table: read.value, project, kinds: kindsOf(order) },
-        { font, date: around.now() },
-        write,
-      );
-      const made = await carriedOut(work, { onProgress: around.progress });
-      return { made, keep: made.some(({ figures }) => figures !== undefined) };
-    });
-    tellUnmade(members, around);
-    if (members.every(({ figures }) => figures === undefined))
-      return refuse(around, [`${order.table}: table: no row can be drafted; nothing was written`]);
-    around.say(join(order.out, `${name}.class.zip`));
-    const wrong = members.some(({ figures }) => figures === undefined || figures.verdict === 'wrong');
-    return order.strict && wrong ? WRONG : DONE;
+    const writing = startWriting(placeOf(order, around));
+    try {
+      const write = writing.begin(`${name}.class.zip`);
+      const set = { table: read.value, project, kinds: kindsOf(order) };
+      const work = await classWork(set, { font, date: around.now() }, write);
+      const members = await carriedOut(work, { onProgress: around.progress, signal: around.signal });
+      const none = members.every(({ figures }) => figures === undefined);
+      const paths = none ? [] : writing.finish();
+      tellUnmade(members, around);
+      if (none) return refuse(around, [`${order.table}: table: no row can be drafted; nothing was written`]);
+      for (const written of paths) around.say(written);
+      const wrong = members.some(({ figures }) => figures === undefined || figures.verdict === 'wrong');
+      return order.strict && wrong ? WRONG : DONE;
+    } finally {
+      writing.abandon();
+    }
   } catch (error) {
-    return refuseError(around, error, order.out, units);
+    return refuseError(around, error, units);
   }
 }
 
 /** A ZIP is what a class comes in; it needs no asking for. */
-const kindsOf = ({ files }: DraftOrder): readonly ClassKind[] =>
-  files === 'all' ? CLASS_KINDS : files.filter((kind): kind is ClassKind => kind !== 'zip');
+function kindsOf({ files }: DraftOrder): readonly ClassKind[] {
+  const asked = files === 'all' ? [] : files.filter((kind): kind is ClassKind => kind !== 'zip');
+  return asked.length === 0 ? CLASS_KINDS : asked;
+}
 
 /** Each row that was not made, a line for each reason. */
 function tellUnmade(members: readonly MadeMember[], around: Surroundings): void {
   for (const { row, name, figures, look } of members)
     if (!figures)
       for (const reason of look) around.complain(`row ${row} (${name}): ${reason}`.replace(/\s*\n\s*/g, ' '));
-}
-
-interface Written {
-  readonly made: readonly MadeMember[];
-  /** Whether the file is worth its place. */
-  readonly keep: boolean;
-}
-
-/** Writes a file as it comes, beside its place until it is whole; what is stopped or goes wrong leaves nothing behind. */
-async function writtenPiecewise(
-  folder: string,
-  name: string,
-  work: (write: (bytes: Uint8Array) => void) => Promise<Written>,
-): Promise<readonly MadeMember[]> {
-  mkdirSync(folder, { recursive: true });
-  const path = join(folder, name);
-  const begun = `${path}.part`;
-  const file = openSync(begun, 'w');
-  const away = () => rmSync(begun, { force: true });
-  const stopped = () => {
-    away();
-    process.exit(130);
-  };
-  process.once('SIGINT', stopped);
-  try {
-    const { made, keep } = await work((bytes) => {
-      for (let at = 0; at < bytes.length; ) at += writeSync(file, bytes, at);
-    });
-    if (keep) renameSync(begun, path);
-    return made;
-  } finally {
-    process.removeListener('SIGINT', stopped);
-    closeSync(file);
-    away();
-  }
 }

@@ -3,22 +3,25 @@ import { carriedOut, type FileJob, makeFiles, readBlocks, safeFileName } from '.
 import { printProblem, type Result } from '../length';
 import { draft, type Project, withFewestSheets } from '../project';
 import { type DraftOrder, parseArguments, USAGE } from './arguments';
-import { baseName, DONE, refuse, refuseError, type Surroundings, WRONG } from './outcome';
+import { baseName, sameName } from './names';
+import { DONE, plainSpoken, refuse, refuseError, type Surroundings, WRONG } from './outcome';
 import { readProjectFile, readProjectStream, readText } from './read-project';
 import { runClass } from './run-class';
-import { writeFiles } from './write-files';
+import { placeOf, writeFiles } from './write-files';
 
 /**
  * The command line: reads projects, drafts them, writes their files, prints their paths.
  *
  * @param words what stands after the command's own name
  * @returns the exit code: 0 written, 1 written but wrong (--strict), 2 refused
+ * @throws Stopped where the signal said so; a fault of the program
  */
-export async function runDraft(words: readonly string[], around: Surroundings): Promise<number> {
+export async function runDraft(words: readonly string[], surroundings: Surroundings): Promise<number> {
+  const around = plainSpoken(surroundings);
   const parsed = parseArguments(words);
   if (!parsed.ok) return refuse(around, parsed.problems);
   if (parsed.order === 'help') {
-    around.say(USAGE);
+    for (const line of USAGE.split('\n')) around.say(line);
     return DONE;
   }
   const { order } = parsed;
@@ -30,10 +33,10 @@ export async function runDraft(words: readonly string[], around: Surroundings): 
   try {
     const font = await readFile(new URL('../../public/fonts/legwork-print.ttf', import.meta.url));
     const making = makeFiles(jobs, order.files, { font, date: around.now() });
-    const files = await carriedOut(making, { onProgress: around.progress });
-    for (const path of await writeFiles(order.out, files)) around.say(path);
+    const files = await carriedOut(making, { onProgress: around.progress, signal: around.signal });
+    for (const path of writeFiles(placeOf(order, around), files)) around.say(path);
   } catch (error) {
-    return refuseError(around, error, order.out, units);
+    return refuseError(around, error, units);
   }
   const wrong = jobs.some(({ draft: { checks } }) => checks.some((check) => check.verdict === 'wrong'));
   return order.strict && wrong ? WRONG : DONE;
@@ -75,6 +78,3 @@ async function blocksFrom(path: string): Promise<Result<Pick<Project, 'block'>>>
 }
 
 const unitsOf = (opened: Result<Project>) => (opened.ok ? opened.value.units : 'cm');
-
-/** Some systems take capitals and small letters in a file's name for the same. */
-const sameName = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();

@@ -62,7 +62,7 @@ describe('--class', () => {
   test('of which no row can be drafted is refused, and writes nothing', async () => {
     const table = file('bodies.csv', `${HEADS}\n${BEN}\n`);
     const { code, said, complained } = await run(path, '--class', table, '--out', out());
-    expect([code, said, readdirSync(out())]).toEqual([2, [], []]);
+    expect([code, said, readdirSync(folder).sort()]).toEqual([2, [], ['bodies.csv', 'evening.legwork.json']]);
     expect(complained.at(-1)).toContain('no row can be drafted; nothing was written');
   });
 
@@ -91,4 +91,12 @@ test('--empty-table writes a table to fill in, in the project’s units', async 
   const { code, said } = await run(inches, '--empty-table', '--out', out());
   expect([code, said]).toEqual([0, [join(out(), 'inches.bodies.csv')]]);
   expect(readFileSync(said[0] ?? '', 'utf8')).toMatch(/^\uFEFFName,Waist \(in\),Hip \(in\)/);
+});
+
+test('--empty-table never writes over a table that may have been filled in', async () => {
+  const [filled = ''] = (await run(path, '--empty-table', '--out', out())).said;
+  writeFileSync(filled, 'filled in');
+  const { code, complained } = await run(path, '--empty-table', '--out', out());
+  expect([code, complained]).toEqual([2, [expect.stringMatching(/evening\.bodies\.csv .*may have been filled in/)]]);
+  expect(readFileSync(filled, 'utf8')).toBe('filled in');
 });

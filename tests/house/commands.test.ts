@@ -95,7 +95,7 @@ describe('installed packages', () => {
       'The packages are not installed yet: please run "npm ci" once in the repository, then try again.\n',
     );
     expect(stdout).toBe('');
-    expect(status).toBe(1);
+    expect(status).toBe(2);
   });
 });
 
