@@ -1,8 +1,7 @@
 import type { Progress } from '../files';
-import { printProblem, Refusal, type Units } from '../length';
+import { printProblem, Refusal, spelledOut, type Units } from '../length';
 import type { Disk } from './disk';
 import { NotWritten } from './places';
-import { printable } from './printable';
 
 /** What the command touches of the world outside. */
 export interface Surroundings {
@@ -21,8 +20,8 @@ export interface Surroundings {
 /** The same surroundings, to which nothing is said that could steer a terminal. */
 export const plainSpoken = (around: Surroundings): Surroundings => ({
   ...around,
-  say: (line) => around.say(printable(line)),
-  complain: (line) => around.complain(printable(line)),
+  say: (line) => around.say(spelledOut(line)),
+  complain: (line) => around.complain(spelledOut(line)),
 });
 
 /** Written. */
@@ -62,7 +61,7 @@ export function faultSentence(error: unknown): string {
   const places = [...stack.matchAll(/\bsrc\/[\w/.-]+:\d+/g)].slice(0, PLACES).map(([place]) => place);
   const where = places.length > 0 ? ` (${places.join(' < ')})` : '';
   const what = message.trim().replace(/\s*\n\s*/g, ' ');
-  return printable(
+  return spelledOut(
     `program: a fault of Legwork, not of your files; nothing was written. Please report it with the project file: ${what}${where}`,
   );
 }

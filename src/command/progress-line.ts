@@ -1,5 +1,5 @@
 import type { Progress } from '../files';
-import { printable } from './printable';
+import { spelledOut } from '../length';
 
 /** Milliseconds between two writings of the line; more often nobody can read it. */
 const EVERY = 100;
@@ -35,7 +35,7 @@ export function progressLine(terminal: Terminal, clock: () => number): ProgressL
       if (terminal.isTTY !== true || clock() - last < EVERY) return;
       last = clock();
       shown = true;
-      const text = `${String(Math.floor(share * 100)).padStart(3)} %  ${printable(doing)}  (Ctrl+C stops)`;
+      const text = `${String(Math.floor(share * 100)).padStart(3)} %  ${spelledOut(doing)}  (Ctrl+C stops)`;
       terminal.write(`\r\x1b[K${text.slice(0, (terminal.columns ?? 80) - 1)}`);
     },
     wipe() {

@@ -13,3 +13,11 @@ const NOT_PLAIN =
  * @param text as it was typed or read
  */
 export const plainWords = (text: string): string => text.replace(NOT_PLAIN, ' ').replace(/ {2,}/g, ' ').trim();
+
+/**
+ * The same for what has to stay exact, such as a path: what would not be words is spelt out, and nothing is left out.
+ *
+ * @param text as it was typed or read
+ */
+export const spelledOut = (text: string): string =>
+  text.replace(NOT_PLAIN, (sign) => `\\u${(sign.codePointAt(0) ?? 0).toString(16).padStart(4, '0')}`);

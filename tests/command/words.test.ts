@@ -2,10 +2,10 @@ import { EventEmitter } from 'node:events';
 import { describe, expect, test } from 'vitest';
 import { baseName, sameName } from '../../src/command/names';
 import { faultSentence } from '../../src/command/outcome';
-import { printable } from '../../src/command/printable';
 import { progressLine } from '../../src/command/progress-line';
 import { systemReason } from '../../src/command/reasons';
 import { stopOnSignals } from '../../src/command/stop';
+import { spelledOut } from '../../src/length';
 
 describe('the name of a project file', () => {
   test.each([
@@ -32,7 +32,7 @@ describe('the name of a project file', () => {
 });
 
 test('what is printed can’t steer a terminal', () => {
-  expect(printable('a\u001b]0;x\u0007\u009b2J\r\nb\u202e — ß 裤')).toBe(
+  expect(spelledOut('a\u001b]0;x\u0007\u009b2J\r\nb\u202e — ß 裤')).toBe(
     'a\\u001b]0;x\\u0007\\u009b2J\\u000d\\u000ab\\u202e — ß 裤',
   );
   const shown: string[] = [];
