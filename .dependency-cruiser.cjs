@@ -26,7 +26,7 @@ const belowRules = rooms.map((room, at) => {
 
 /** Where a package may be used, so that changing it means changing one room. */
 const keeps = [
-  { room: 'plane', packages: ['paper'] },
+  { room: 'plane', packages: ['svgpath'] },
   { room: 'files', packages: ['jspdf', '@tarikjabiri/dxf', 'saxes', 'papaparse', 'transformation-matrix'] },
   { room: 'workbench', packages: ['react', 'react-dom', 'zustand', 'idb-keyval', 'radix-ui', '@fontsource'] },
 ].map(({ room, packages }) => ({

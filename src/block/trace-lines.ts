@@ -1,6 +1,6 @@
 import { type Mm, mm, number, type Problem, Refusal, say } from '../length';
 import { type Curve, distance, type Point, pathEnd, pathReverse, pathStart } from '../plane';
-import { BLOCK_EDGES, type CurvePoints, type Pair, type TracedBlock } from './traced';
+import { BLOCK_EDGES, type CurvePoints, MOST_EDGE_CURVES, type Pair, type TracedBlock } from './traced';
 import type { BlockEdge } from './types';
 
 /** What a line of a drawn block is: one of its edges, or a line to find its way by. */
@@ -23,7 +23,16 @@ const SAME_END = 1;
 export function traceFromLines(part: 'front' | 'back', lines: DrawnLines): TracedBlock {
   const problems: Problem[] = [];
   const runOf = (name: BlockLine): readonly Curve[] => {
-    const pieces = lines[name] ?? [];
+    const pieces = (lines[name] ?? []).filter((piece) => piece.length > 0);
+    const count = pieces.reduce((sum, piece) => sum + piece.length, 0);
+    if (count > MOST_EDGE_CURVES) {
+      problems.push({
+        field: `${part}-${name}`,
+        value: count,
+        phrase: say`has ${number(count, 0)} curves or straight parts, of ${number(MOST_EDGE_CURVES, 0)} that a line may have; draw it with fewer points.`,
+      });
+      return [];
+    }
     const joined = joinedPieces(pieces);
     if (pieces.length === 0)
       problems.push({

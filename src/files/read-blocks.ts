@@ -38,7 +38,7 @@ const PASSED_OVER: ReadonlySet<string> = new Set(['dart', 'darts', 'text', 'note
  */
 export async function readBlocks(text: string): Promise<Result<BroughtBlocks>> {
   try {
-    const lines = await svgLines(text);
+    const lines = await svgLines(text, (names) => isOurs({ names }));
     const problems: Problem[] = [];
     const block = (part: 'front' | 'back'): TracedBlock | undefined => {
       try {
@@ -50,7 +50,7 @@ export async function readBlocks(text: string): Promise<Result<BroughtBlocks>> {
       }
     };
     const [front, back] = [block('front'), block('back')];
-    if (!front || !back) return { ok: false, problems: lines.some(isOurs) ? problems : [NOTHING_NAMED] };
+    if (!front || !back) return { ok: false, problems: lines.length > 0 ? problems : [NOTHING_NAMED] };
     // Refuses edges that don't meet; the body's rise doesn't matter for that.
     blocksFromTrace(front, back, 0);
     return { ok: true, value: { front, back } };
@@ -66,7 +66,8 @@ const NOTHING_NAMED: Problem = {
   phrase: say`has no line of a block by its name: call the lines front-waist, front-centre, front-crotch and so on, as in the drawing of the blocks that Legwork writes.`,
 };
 
-const isOurs = (line: SvgLine): boolean => partOf(line) !== undefined && lineOf(line) !== undefined;
+type Named = Pick<SvgLine, 'names'>;
+const isOurs = (line: Named): boolean => partOf(line) !== undefined && lineOf(line) !== undefined;
 
 function linesOf(lines: readonly SvgLine[], part: 'front' | 'back'): DrawnLines {
   const found: Partial<Record<BlockLine, (readonly Curve[])[]>> = {};
@@ -82,7 +83,7 @@ function linesOf(lines: readonly SvgLine[], part: 'front' | 'back'): DrawnLines 
 const wordsOf = (name: string): readonly string[] => name.toLowerCase().match(/[a-z]+/g) ?? [];
 
 /** The innermost name that says it decides. */
-function partOf({ names }: SvgLine): 'front' | 'back' | undefined {
+function partOf({ names }: Named): 'front' | 'back' | undefined {
   for (const name of names) {
     const words = wordsOf(name);
     if (words.includes('front')) return 'front';
@@ -91,7 +92,7 @@ function partOf({ names }: SvgLine): 'front' | 'back' | undefined {
   return undefined;
 }
 
-function lineOf({ names }: SvgLine): BlockLine | undefined {
+function lineOf({ names }: Named): BlockLine | undefined {
   for (const name of names) {
     const words = wordsOf(name);
     if (words.some((word) => PASSED_OVER.has(word))) return undefined;

@@ -33,8 +33,10 @@ const LONGEST_SHOWN = 60;
  * @param units the display units
  */
 export function printProblem(problem: Problem, units: Units): string {
-  const shown = problem.value === undefined ? 'missing' : shortened(problem.value);
-  return `${cut(problem.field)}: ${shown}: ${printPhrase(problem.phrase, units)}`;
+  const { field, value, phrase } = problem;
+  // What is said of a whole file needs no value; a field without one is missing.
+  const shown = value === undefined ? (field === 'file' ? '' : 'missing: ') : `${shortened(value)}: `;
+  return `${cut(field)}: ${shown}${printPhrase(phrase, units)}`;
 }
 
 function shortened(value: unknown): string {

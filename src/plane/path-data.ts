@@ -1,5 +1,5 @@
+import SvgPath from 'svgpath';
 import { straight } from './curve';
-import { engine } from './engine';
 import type { Curve, Point } from './types';
 
 /** An affine map: x′ = ax + cy + e, y′ = bx + dy + f (as SVG 2 numbers its matrix). */
@@ -24,18 +24,49 @@ const PATH_DATA = /^\s*[Mm][\s\d.,+\-eEMmZzLlHhVvCcSsQqTtAa]*$/;
  */
 export function pathDataRuns(data: string, place: Affine): readonly (readonly Curve[])[] | undefined {
   if (!PATH_DATA.test(data)) return undefined;
-  const whole = new engine.CompoundPath({ pathData: data, insert: false });
-  const runs = (whole.children as paper.Path[]).map((path) => path.curves.map((curve) => curveOf(curve, place)));
-  whole.remove();
-  const drawn = runs.filter((run) => run.length > 0);
-  const all = drawn.flat(2);
-  return all.every(({ x, y }) => Number.isFinite(x) && Number.isFinite(y)) ? drawn : undefined;
+  const whole = new SvgPath(data);
+  if ('err' in whole && whole.err) return undefined;
+  const { a, b, c, d, e, f } = place;
+  const at = (x: number, y: number): Point => ({ x: a * x + c * y + e, y: b * x + d * y + f });
+  const runs: Curve[][] = [];
+  let run: Curve[] = [];
+  let first: Point = at(0, 0);
+  const add = (curve: Curve) => {
+    // A pen that is set down and not moved draws nothing.
+    if (curve.some((p) => !samePoint(p, curve[0]))) run.push(curve);
+  };
+  whole
+    .abs()
+    .unshort()
+    .unarc()
+    .iterate((segment, _i, x, y) => {
+      const [command, ...figures] = segment as [string, ...number[]];
+      const here = at(x, y);
+      const point = (i: number) => at(figures[i] ?? Number.NaN, figures[i + 1] ?? Number.NaN);
+      if (command === 'M') {
+        runs.push(run);
+        run = [];
+        first = point(0);
+      } else if (command === 'Z') add(straight(here, first));
+      else if (command === 'H') add(straight(here, at(figures[0] ?? Number.NaN, y)));
+      else if (command === 'V') add(straight(here, at(x, figures[0] ?? Number.NaN)));
+      else if (command === 'L') add(straight(here, point(0)));
+      else if (command === 'Q') add(cubicOf(here, point(0), point(2)));
+      else add(plainly([here, point(0), point(2), point(4)]));
+    });
+  runs.push(run);
+  const drawn = runs.filter(({ length }) => length > 0);
+  return drawn.flat(2).every(({ x, y }) => Number.isFinite(x) && Number.isFinite(y)) ? drawn : undefined;
 }
 
-function curveOf(drawn: paper.Curve, { a, b, c, d, e, f }: Affine): Curve {
-  const { point1, handle1, handle2, point2 } = drawn;
-  const at = (x: number, y: number): Point => ({ x: a * x + c * y + e, y: b * x + d * y + f });
-  const [start, end] = [at(point1.x, point1.y), at(point2.x, point2.y)];
-  if (!drawn.hasHandles()) return straight(start, end);
-  return [start, at(point1.x + handle1.x, point1.y + handle1.y), at(point2.x + handle2.x, point2.y + handle2.y), end];
+const samePoint = (p: Point, q: Point): boolean => p.x === q.x && p.y === q.y;
+
+/** A curve without handles is a straight line. */
+const plainly = (curve: Curve): Curve =>
+  samePoint(curve[0], curve[1]) && samePoint(curve[2], curve[3]) ? straight(curve[0], curve[3]) : curve;
+
+/** The same curve of a degree more (degree elevation). */
+function cubicOf(start: Point, handle: Point, end: Point): Curve {
+  const toward = (p: Point): Point => ({ x: p.x + ((handle.x - p.x) * 2) / 3, y: p.y + ((handle.y - p.y) * 2) / 3 });
+  return [start, toward(start), toward(end), end];
 }

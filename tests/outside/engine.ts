@@ -4,10 +4,7 @@ import { restore } from './engine-start';
 
 restore();
 
-/**
- * The 2D vector engine, without a canvas. It is large, so it is only loaded for what others drew: see `lazy-path-data`.
- * No object of it leaves this room.
- */
+/** A 2D vector engine that is not ours, without a canvas, to compare with. */
 const engine = new paper.PaperScope();
 // One scope for all: items belong to the active scope, whoever made them.
 engine.setup(new paper.Size(1, 1));
