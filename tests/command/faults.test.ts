@@ -111,10 +111,3 @@ describe.each(Object.entries(ORDERS))('%s, on a disk that fails', (what, words) 
     },
   );
 });
-
-test('a class whose disk is full is told once, and no row is blamed for it', async () => {
-  let written = 0;
-  const { disk } = brokenDisk((_, call) => call === 'writeSync' && ++written > 1, 'ENOSPC');
-  const { code, complained } = await run(ORDERS['a class'] ?? [], disk);
-  expect([code, complained]).toEqual([2, [expect.stringMatching(/a\.class\.zip .*the disk is full/)]]);
-});

@@ -4,8 +4,10 @@ import { join } from 'node:path';
 import { unzipSync } from 'fflate';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { runDraft } from '../../src/command';
+import type { Disk } from '../../src/command/disk';
 import { saveProject } from '../../src/project';
 import { projectWith } from '../files/drafts';
+import { brokenDisk } from './broken-disk';
 
 let folder = '';
 let path = '';
@@ -22,7 +24,9 @@ const file = (name: string, text: string) => {
 };
 const out = () => join(folder, 'out');
 
-async function run(...words: readonly string[]) {
+const run = (...words: readonly string[]) => runOn(undefined, ...words);
+
+async function runOn(disk: Disk | undefined, ...words: readonly string[]) {
   const said: string[] = [];
   const complained: string[] = [];
   const code = await runDraft(words, {
@@ -30,6 +34,7 @@ async function run(...words: readonly string[]) {
     say: (line) => said.push(line),
     complain: (line) => complained.push(line),
     now: () => new Date('2026-11-24T12:00:00Z'),
+    ...(disk && { disk }),
   });
   return { code, said, complained };
 }
@@ -64,6 +69,16 @@ describe('--class', () => {
     const { code, said, complained } = await run(path, '--class', table, '--out', out());
     expect([code, said, readdirSync(folder).sort()]).toEqual([2, [], ['bodies.csv', 'evening.legwork.json']]);
     expect(complained.at(-1)).toContain('no row can be drafted; nothing was written');
+  });
+
+  test('whose disk is full is told once, and no row is blamed for it', async () => {
+    const table = file('bodies.csv', `${HEADS}\n${ADA}\n${ADA.replace('Ada', 'Eve')}\n`);
+    let written = 0;
+    const { disk } = brokenDisk((_, call) => call === 'writeSync' && ++written === 2, 'ENOSPC');
+    const { code, said, complained } = await runOn(disk, path, '--class', table, '--out', out(), '--files', 'handout');
+    expect([code, said]).toEqual([2, []]);
+    expect(complained).toEqual([expect.stringMatching(/^--out: .*evening\.class\.zip can't .*the disk is full/)]);
+    expect(readdirSync(folder).sort()).toEqual(['bodies.csv', 'evening.legwork.json']);
   });
 
   test.each([
