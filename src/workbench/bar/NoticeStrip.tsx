@@ -11,18 +11,19 @@ export function NoticeStrip() {
         <p className="notice" data-tone={notice.tone}>
           {notice.text}
           <span className="notice-actions">
-            {notice.remedy && (
+            {notice.remedies?.map(({ name, act }) => (
               <button
+                key={name}
                 type="button"
                 className="plain-link"
                 onClick={() => {
                   tell(undefined);
-                  notice.remedy?.act();
+                  act();
                 }}
               >
-                {notice.remedy.name}
+                {name}
               </button>
-            )}
+            ))}
             <button
               type="button"
               className="plain-link"

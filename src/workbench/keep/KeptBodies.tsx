@@ -1,35 +1,25 @@
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import { formatLength } from '../../length';
 import { useBench } from '../store/bench';
 import { newId } from '../store/new-id';
-import { useKept } from './kept';
-import type { KeptBody } from './shelf';
-import { keeper, shelf } from './start';
+import { KeptRow, RawRow } from './KeptRow';
+import type { KeptBody } from './read-body';
+import type { ShelvedBody } from './shelf';
+import { shelf } from './start';
+import { changeShelf, useShelved } from './use-shelved';
 
 /** Bodies kept apart from the projects, to draft for the same person again. */
 export function KeptBodies({ onDone }: { readonly onDone: () => void }) {
-  const changes = useKept((kept) => kept.changes);
   const units = useBench((state) => state.project.units);
   const body = useBench((state) => state.project.body);
-  const [bodies, setBodies] = useState<readonly KeptBody[]>([]);
+  const bodies = useShelved(shelf.bodies) ?? [];
   const [label, setLabel] = useState(body.label);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: each change of the shelf is a reason to read it again
-  useEffect(() => {
-    let gone = false;
-    shelf.bodies().then(
-      (list) => !gone && setBodies([...list].sort((a, b) => b.savedAt - a.savedAt)),
-      () => !gone && setBodies([]),
-    );
-    return () => {
-      gone = true;
-    };
-  }, [changes]);
   const keep = async () => {
     const { label: _old, ...figures } = useBench.getState().draft.project.body;
     const id = newId();
-    await shelf.putBody({ id, label: label.trim() || 'A body', figures, savedAt: Date.now() });
-    keeper.tellChange('');
+    await changeShelf(() => shelf.putBody({ id, label: label.trim() || 'A body', figures, savedAt: Date.now() }));
   };
+  const remove = (id: string) => void changeShelf(() => shelf.removeBody(id));
   const put = ({ label: name, figures }: KeptBody) => {
     useBench.getState().choose('body', { label: name, ...figures });
     useBench.getState().tell({ tone: 'told', text: `This project is now drafted for “${name}”.` });
@@ -69,27 +59,32 @@ export function KeptBodies({ onDone }: { readonly onDone: () => void }) {
         <p className="field-help">A body that is kept apart can be put into any project. None is kept yet.</p>
       )}
       <ul className="kept-list">
-        {bodies.map((one) => (
-          <li key={one.id} className="kept-row">
-            <span className="kept-name">
-              {one.label}
-              <span className="field-help">{hip(one.figures)}</span>
-            </span>
-            <span className="kept-actions">
-              <button type="button" className="plain-link" onClick={() => put(one)}>
-                put into this project<span className="unseen"> {one.label}</span>
+        {sorted(bodies).map((one) =>
+          one.readable ? (
+            <KeptRow key={one.body.id} name={one.body.label} about={hip(one.body.figures)}>
+              <button type="button" className="plain-link" onClick={() => put(one.body)}>
+                put into this project<span className="unseen"> {one.body.label}</span>
               </button>
-              <button
-                type="button"
-                className="plain-link"
-                onClick={() => void shelf.removeBody(one.id).then(() => keeper.tellChange(''))}
-              >
-                remove<span className="unseen"> {one.label}</span>
+              <button type="button" className="plain-link" onClick={() => remove(one.body.id)}>
+                remove<span className="unseen"> {one.body.label}</span>
               </button>
-            </span>
-          </li>
-        ))}
+            </KeptRow>
+          ) : (
+            <RawRow
+              key={one.id}
+              name="A body that can’t be read here"
+              about="It is left as it is."
+              raw={one.raw}
+              onRemove={() => remove(one.id)}
+            />
+          ),
+        )}
       </ul>
     </>
   );
 }
+
+/** The newest first, and what can't be read last. */
+const sorted = (bodies: readonly ShelvedBody[]): readonly ShelvedBody[] =>
+  bodies.toSorted((a, b) => timeOf(b) - timeOf(a));
+const timeOf = (one: ShelvedBody): number => (one.readable ? one.body.savedAt : Number.NEGATIVE_INFINITY);

@@ -1,35 +1,28 @@
-import { useEffect, useState } from 'react';
-import { openProject } from '../../project';
+import { useState } from 'react';
 import { useBench } from '../store/bench';
-import { download } from './download';
+import { KeptRow, RawRow } from './KeptRow';
 import { ago, useKept } from './kept';
-import type { Shelved } from './shelf';
+import { SetAside } from './SetAside';
 import { keeper, shelf } from './start';
+import { TROUBLE_WORDS } from './trouble';
+import { changeShelf, useShelved } from './use-shelved';
 
 /** The projects on this computer, the newest first. */
 export function KeptProjects({ onDone }: { readonly onDone: () => void }) {
-  const changes = useKept((kept) => kept.changes);
   const here = useBench((state) => state.id);
-  const [projects, setProjects] = useState<readonly Shelved[]>();
+  const state = useKept((kept) => kept.state);
+  const projects = useShelved(shelf.list);
   const [again, setAgain] = useState<{ name: string; putBack: () => Promise<void> }>();
-  // biome-ignore lint/correctness/useExhaustiveDependencies: each change of the shelf is a reason to read it again
-  useEffect(() => {
-    let gone = false;
-    shelf.list().then(
-      (list) => !gone && setProjects(list),
-      () => !gone && setProjects([]),
-    );
-    return () => {
-      gone = true;
-    };
-  }, [changes]);
   const remove = async (id: string, name: string) => {
-    const putBack = await shelf.remove(id);
-    setAgain({ name, putBack });
-    keeper.tellChange(id);
+    const putBack = await changeShelf(() => shelf.remove(id), id);
+    if (putBack) setAgain({ name, putBack });
   };
   const open = async (id: string) => {
-    if (await keeper.open(id)) onDone();
+    try {
+      if (await keeper.open(id)) onDone();
+    } catch (fault) {
+      keeper.tellTrouble(fault);
+    }
   };
   if (!projects) return null;
   const others = projects.filter(({ id }) => id !== here);
@@ -42,7 +35,7 @@ export function KeptProjects({ onDone }: { readonly onDone: () => void }) {
             type="button"
             className="plain-link"
             onClick={() => {
-              void again.putBack().then(() => keeper.tellChange(''));
+              void changeShelf(again.putBack);
               setAgain(undefined);
             }}
           >
@@ -50,59 +43,32 @@ export function KeptProjects({ onDone }: { readonly onDone: () => void }) {
           </button>
         </p>
       )}
-      {others.length === 0 && <p className="field-help">No other project is kept here yet.</p>}
+      {others.length === 0 && (
+        <p className="field-help">{state === 'off' ? TROUBLE_WORDS.off : 'No other project is kept here yet.'}</p>
+      )}
       <ul className="kept-list">
         {others.map((one) =>
           one.readable ? (
-            <Row key={one.id} name={nameOf(one.copy.text)} about={`kept ${ago(Date.now() - one.copy.savedAt)}`}>
+            <KeptRow key={one.id} name={one.name} about={`kept ${ago(Date.now() - one.savedAt)}`}>
               <button type="button" className="plain-link" onClick={() => void open(one.id)}>
-                open<span className="unseen"> {nameOf(one.copy.text)}</span>
+                open<span className="unseen"> {one.name}</span>
               </button>
-              <button type="button" className="plain-link" onClick={() => void remove(one.id, nameOf(one.copy.text))}>
-                remove<span className="unseen"> {nameOf(one.copy.text)}</span>
+              <button type="button" className="plain-link" onClick={() => void remove(one.id, one.name)}>
+                remove<span className="unseen"> {one.name}</span>
               </button>
-            </Row>
+            </KeptRow>
           ) : (
-            <Row
+            <RawRow
               key={one.id}
               name="A project that can’t be read here"
               about="Perhaps a newer Legwork kept it. It is left as it is."
-            >
-              <button type="button" className="plain-link" onClick={() => takeRaw(one.raw)}>
-                save what is there
-              </button>
-              <button type="button" className="plain-link" onClick={() => void remove(one.id, 'A project')}>
-                remove
-              </button>
-            </Row>
+              raw={one.raw}
+              onRemove={() => void remove(one.id, 'A project')}
+            />
           ),
         )}
       </ul>
+      <SetAside />
     </section>
   );
-}
-
-function Row(props: { readonly name: string; readonly about: string; readonly children: React.ReactNode }) {
-  return (
-    <li className="kept-row">
-      <span className="kept-name">
-        {props.name}
-        <span className="field-help">{props.about}</span>
-      </span>
-      <span className="kept-actions">{props.children}</span>
-    </li>
-  );
-}
-
-function nameOf(text: string): string {
-  const result = openProject(text);
-  if (result.ok) return result.value.name;
-  const { name } = JSON.parse(text) as { name?: unknown };
-  return typeof name === 'string' ? name : 'A project';
-}
-
-/** What can't be read may still be of use to somebody who can. */
-function takeRaw(raw: unknown): void {
-  const { text } = (raw ?? {}) as { text?: unknown };
-  download(typeof text === 'string' ? text : JSON.stringify(raw), 'application/json', 'unread.legwork.json');
 }

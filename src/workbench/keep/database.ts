@@ -1,5 +1,5 @@
 /** A browser that keeps nothing: it has no storage, refuses it, or doesn't answer. */
-class NoStorage extends Error {
+export class NoStorage extends Error {
   override readonly name = 'NoStorage';
 }
 

@@ -53,7 +53,14 @@ export type FilesAnswer =
   | { readonly file: MadeFile }
   | { readonly looked: LookedThrough }
   | { readonly problems: readonly Problem[] }
-  | { readonly fault: string };
+  | { readonly fault: WorkerFault };
+
+/** What can be told of a fault of the program. */
+export interface WorkerFault {
+  readonly name: string;
+  readonly message: string;
+  readonly stack: string | undefined;
+}
 
 const answer = (message: FilesAnswer) => postMessage(message);
 const onlooker = { onProgress: (progress: Progress) => answer({ progress }) };
@@ -63,9 +70,14 @@ addEventListener('message', ({ data }: MessageEvent<FilesOrder>) => {
   void done
     .then(answer)
     .catch((error: unknown) =>
-      answer(error instanceof Refusal ? { problems: error.problems } : { fault: String(error) }),
+      answer(error instanceof Refusal ? { problems: error.problems } : { fault: faultOf(error) }),
     );
 });
+
+function faultOf(error: unknown): WorkerFault {
+  if (!(error instanceof Error)) return { name: 'thrown', message: String(error), stack: undefined };
+  return { name: error.name, message: error.message, stack: error.stack };
+}
 
 type Options = Pick<FilesOrder, 'font' | 'date'>;
 

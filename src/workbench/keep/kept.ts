@@ -1,4 +1,5 @@
-import { create } from 'zustand';
+import { createStore, useStore } from 'zustand';
+import type { Trouble } from './trouble';
 
 /** How it stands with keeping the project on this computer. */
 export interface Kept {
@@ -9,8 +10,8 @@ export interface Kept {
     | 'kept'
     /** Another tab holds this project; nothing here is written over it. */
     | 'elsewhere'
-    | 'full'
-    | 'off';
+    /** Nothing is kept, and why; what was kept before stays. */
+    | Trouble;
   /** When it was last kept, milliseconds since 1970. */
   readonly at: number | undefined;
   /** Whether everything that is needed without a network is on this computer. */
@@ -19,14 +20,23 @@ export interface Kept {
   readonly changes: number;
 }
 
-export const useKept = create<Kept>()(() => ({ state: 'example', at: undefined, offline: false, changes: 0 }));
+/** How it stands at the start. */
+const createKept = () => createStore<Kept>()(() => ({ state: 'example', at: undefined, offline: false, changes: 0 }));
+
+const kept = createKept();
+
+/** How it stands with keeping on this page. */
+export const useKept = Object.assign(
+  <Shown>(selector: (state: Kept) => Shown): Shown => useStore(kept, selector),
+  kept,
+);
 
 /** The state of keeping in a few words, for the bar. */
 export function keptWords({ state, at }: Pick<Kept, 'state' | 'at'>, now: number): string {
   if (state === 'example') return 'an example: change it and it is kept';
   if (state === 'elsewhere') return 'open in another tab';
   if (state === 'full') return 'not kept: no room on this computer';
-  if (state === 'off') return 'not kept: save it as a file';
+  if (state === 'off' || state === 'fault') return 'not kept: save it as a file';
   if (at === undefined) return 'about to be kept';
   return `kept on this computer, ${ago(now - at)}`;
 }
@@ -39,5 +49,7 @@ export function ago(milliseconds: number): string {
   if (seconds < 3600) return `${Math.floor(seconds / 60)} min ago`;
   if (seconds < 86_400) return `${Math.floor(seconds / 3600)} h ago`;
   const days = Math.floor(seconds / 86_400);
+  // Longer than there have been such pages: whoever kept it didn't say when.
+  if (days > 15_000) return 'at some time';
   return days === 1 ? 'yesterday' : `${days} days ago`;
 }

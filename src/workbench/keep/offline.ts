@@ -31,6 +31,6 @@ function offerWaiting({ waiting }: ServiceWorkerRegistration): void {
   useBench.getState().tell({
     tone: 'told',
     text: 'A newer Legwork is here.',
-    remedy: { name: 'use it now', act: () => void use() },
+    remedies: [{ name: 'use it now', act: () => void use() }],
   });
 }

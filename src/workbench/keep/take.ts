@@ -2,7 +2,16 @@ import type { Progress } from '../../files';
 import { printProblem } from '../../length';
 import { useBench } from '../store/bench';
 import { download } from './download';
-import type { ClassOrder, FilesAnswer, FilesOrder, LookedThrough, MadeFile, ProjectsOrder } from './files-worker';
+import { NOT_FETCHED, tellFault } from './faults';
+import type {
+  ClassOrder,
+  FilesAnswer,
+  FilesOrder,
+  LookedThrough,
+  MadeFile,
+  ProjectsOrder,
+  WorkerFault,
+} from './files-worker';
 
 /** Files that are being made; they can be stopped at any moment. */
 export interface Taking {
@@ -48,23 +57,39 @@ export function takeFiles(order: ProjectsOrder | ClassOrder, hearer: Hearer): Ta
     else if ('problems' in data) {
       const { units } = useBench.getState().project;
       refused(data.problems.map((problem) => printProblem(problem, units)));
-    } else refused([NOT_WRITTEN]);
+    } else failed(faultFrom(data.fault));
     end();
   };
-  worker.onerror = () => {
-    refused([NOT_WRITTEN]);
+  const failed = (fault: unknown) => {
+    // A sheet that lies over the strip says it, too.
+    hearer.onRefused?.([tellFault('making a file', fault)]);
+  };
+  worker.onerror = (event) => {
+    // Only a fault of the program has words and a place; a worker that does not come has none.
+    if (event instanceof ErrorEvent && event.message) failed(event.error ?? new Error(event.message));
+    else refused([NOT_FETCHED]);
     end();
   };
-  printFont()
-    .then((font) => worker.postMessage({ ...order, font, date: new Date() } satisfies FilesOrder))
-    .catch(() => {
-      refused([NOT_WRITTEN]);
+  printFont().then(
+    (font) => {
+      try {
+        worker.postMessage({ ...order, font, date: new Date() } satisfies FilesOrder);
+      } catch (fault) {
+        failed(fault);
+        end();
+      }
+    },
+    () => {
+      refused([NOT_FETCHED]);
       end();
-    });
+    },
+  );
   return { over, stop: end };
 }
 
-const NOT_WRITTEN = 'The file could not be written. Nothing here was changed; please try again.';
+/** A fault of the worker's, which can't be handed over as it is. */
+const faultFrom = ({ name, message, stack }: WorkerFault): Error =>
+  Object.assign(new Error(message), { name, stack: stack ?? '' });
 
 const refuse = (text: string) => useBench.getState().tell({ tone: 'refused', text });
 

@@ -15,59 +15,62 @@ function start(): Pick<BenchState, 'project' | 'draft'> {
   return { project: exampleProject, draft: result.value };
 }
 
-/** The whole workbench: an immutable project, what was typed, and everything that is derived from them. */
-const bench = createStore<Bench>()((set, get) => ({
-  ...start(),
-  id: newId(),
-  before: undefined,
-  problems: [],
-  entries: {},
-  history: noHistory,
-  running: undefined,
-  station: 'edges',
-  field: undefined,
-  step: undefined,
-  workingShown: false,
-  folded: true,
-  notice: undefined,
+/** A whole workbench: an immutable project, what was typed, and everything that is derived from them. */
+const createBench = () =>
+  createStore<Bench>()((set, get) => ({
+    ...start(),
+    id: newId(),
+    before: undefined,
+    problems: [],
+    entries: {},
+    history: noHistory,
+    running: undefined,
+    station: 'edges',
+    field: undefined,
+    step: undefined,
+    workingShown: false,
+    folded: true,
+    notice: undefined,
 
-  type: (field, text) => set((state) => typed(state, field, text)),
-  stepField(field, count, from) {
-    const { units } = get().project;
-    const base = valueAt(get().project, field.path) ?? from;
-    if (typeof base !== 'number') return;
-    const next = stepped(base, field.quantity.step(units), count);
-    const { lowest, highest } = FIELD_LIMITS[field.path] ?? { lowest: 0, highest: Number.POSITIVE_INFINITY };
-    const kept = Math.min(highest, Math.max(lowest, next));
-    get().type(field, field.quantity.print(kept, units));
-  },
-  enter: (path) => set({ field: path }),
-  leave: (path) =>
-    set((state) => ({
-      running: state.running === path ? undefined : state.running,
-      entries: state.entries[path]?.problem ? state.entries : without(state.entries, path),
-    })),
-  choose: (path, value) => set((state) => ({ ...chosen(state, path, value), running: undefined })),
-  slide: (path, value) => set((state) => chosen(state, path, value)),
-  remedy: (check) => set((state) => remedied(state, check)),
-  // Only how numbers are printed: nothing to undo, and the draft's numbers stay the same.
-  showUnits: (units) => set((state) => redrawn({ ...state.project, units })),
-  undo() {
-    const back = stepBack(get().history, placeOf(get()));
-    if (back) set((state) => travelled(state, back));
-  },
-  redo() {
-    const forward = stepForward(get().history, placeOf(get()));
-    if (forward) set((state) => travelled(state, forward));
-  },
-  goTo: (station) => set({ station, step: undefined, running: undefined, field: undefined }),
-  light: (step) => set({ step }),
-  showWorking: (workingShown) => set({ workingShown, step: undefined }),
-  fold: (folded) => set({ folded }),
-  open: (text, fileName) => set((state) => opened(state, text, fileName)),
-  startFresh: () => set(startedFresh),
-  tell: (notice) => set({ notice }),
-}));
+    type: (field, text) => set((state) => typed(state, field, text)),
+    stepField(field, count, from) {
+      const { units } = get().project;
+      const base = valueAt(get().project, field.path) ?? from;
+      if (typeof base !== 'number') return;
+      const next = stepped(base, field.quantity.step(units), count);
+      const { lowest, highest } = FIELD_LIMITS[field.path] ?? { lowest: 0, highest: Number.POSITIVE_INFINITY };
+      const kept = Math.min(highest, Math.max(lowest, next));
+      get().type(field, field.quantity.print(kept, units));
+    },
+    enter: (path) => set({ field: path }),
+    leave: (path) =>
+      set((state) => ({
+        running: state.running === path ? undefined : state.running,
+        entries: state.entries[path]?.problem ? state.entries : without(state.entries, path),
+      })),
+    choose: (path, value) => set((state) => ({ ...chosen(state, path, value), running: undefined })),
+    slide: (path, value) => set((state) => chosen(state, path, value)),
+    remedy: (check) => set((state) => remedied(state, check)),
+    // Only how numbers are printed: nothing to undo, and the draft's numbers stay the same.
+    showUnits: (units) => set((state) => redrawn({ ...state.project, units })),
+    undo() {
+      const back = stepBack(get().history, placeOf(get()));
+      if (back) set((state) => travelled(state, back));
+    },
+    redo() {
+      const forward = stepForward(get().history, placeOf(get()));
+      if (forward) set((state) => travelled(state, forward));
+    },
+    goTo: (station) => set({ station, step: undefined, running: undefined, field: undefined }),
+    light: (step) => set({ step }),
+    showWorking: (workingShown) => set({ workingShown, step: undefined }),
+    fold: (folded) => set({ folded }),
+    open: (text, fileName) => set((state) => opened(state, text, fileName)),
+    startFresh: () => set(startedFresh),
+    tell: (notice) => set({ notice }),
+  }));
+
+const bench = createBench();
 
 /** Which workbench a part of the screen shows: the one that is worked on, or where it says so one that follows it. */
 export const BenchShown = createContext<StoreApi<Bench>>(bench);

@@ -32,11 +32,12 @@ export type Change = Partial<BenchState>;
 
 /** Drafts a changed project once, here and not while the screen is drawn; the last good draft stays where it can't be drawn. */
 export function redrawn(project: Project): Change {
-  const result = draftSafely(project);
+  const result = drawnSafely(project);
   return result.ok ? { project, draft: result.value, problems: [] } : { project, problems: result.problems };
 }
 
-function draftSafely(project: Project): Result<Draft> {
+/** The draft of a project, or why there is none: a fault of the program while drafting is said like a number that can't be. */
+export function drawnSafely(project: Project): Result<Draft> {
   try {
     return draft(project);
   } catch (fault) {

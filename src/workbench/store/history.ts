@@ -61,3 +61,16 @@ export function stepForward({ past, future }: History, now: Place): Step | undef
 }
 
 const stepTo = (place: Place, history: History): Step => ({ ...placeOf(place), history });
+
+/**
+ * The history of a copy that goes on as a project of its own: its steps are the copy's, by the copy's name, and leave the
+ * first one as it is.
+ */
+export function historyOfCopy({ past, future }: History, from: Place, to: Place): History {
+  const { name } = from.project;
+  const own = ({ label, project, id }: Moment): Moment => {
+    const named = project.name === name ? { ...project, name: to.project.name } : project;
+    return momentOf(label, id === from.id ? placeOf({ project: named, id: to.id }) : placeOf({ project, id }));
+  };
+  return { past: past.map(own), future: future.map(own) };
+}

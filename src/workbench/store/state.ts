@@ -23,8 +23,13 @@ export interface Entry {
 export interface Notice {
   readonly tone: 'told' | 'refused';
   readonly text: string;
-  /** What can be done about it by one press. */
-  readonly remedy?: { readonly name: string; readonly act: () => void };
+  /** What can be done about it, each by one press. */
+  readonly remedies?: readonly Remedy[];
+}
+
+export interface Remedy {
+  readonly name: string;
+  readonly act: () => void;
 }
 
 /** What the workbench knows. */
