@@ -20,7 +20,7 @@ const TEMPERATURES: Readonly<Record<string, Temperature>> = {
 };
 
 /** Wherever a body comes from that isn't walked: the example's own, or one like people's. */
-const BODIES = ['example', 'plausible', 'plausible', 'plausible', 'measured', 'wild'] as const;
+const BODIES = ['example', 'plausible', 'plausible', 'plausible', 'measured', 'wild', 'wild'] as const;
 
 const TRACED = 0.08;
 /** Of the traced blocks, those that are no block at all. */
