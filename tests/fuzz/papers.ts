@@ -45,7 +45,8 @@ async function bytesOf(draft: Draft, kind: SingleFile): Promise<Buffer> {
   }
 }
 
-function coverFinds({ sheets, printed }: Draft): readonly Find[] {
+/** Places of cut lines that no sheet shows. */
+export function coverFinds({ sheets, printed }: Draft): readonly Find[] {
   return printed.flatMap((piece, i) => {
     const place = sheets.places[i];
     if (!place) return [find('piece on no sheet', piece.name)];
