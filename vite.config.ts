@@ -53,8 +53,20 @@ export default defineConfig({
           name: 'rooms',
           environment: 'node',
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/browser/**'],
-          testTimeout: 30_000,
+          exclude: ['tests/browser/**', 'tests/workbench/**'],
+          testTimeout: 120_000,
+          // The rooms are pure: loaded once for all files, they give each what they would give it alone.
+          isolate: false,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          // The store and the shelf remember.
+          name: 'bench',
+          environment: 'node',
+          include: ['tests/workbench/**/*.test.ts'],
+          testTimeout: 120_000,
         },
       },
       {
@@ -63,7 +75,8 @@ export default defineConfig({
           name: 'workbench',
           environment: 'jsdom',
           include: ['tests/workbench/**/*.test.tsx'],
-          testTimeout: 30_000,
+          setupFiles: ['tests/workbench/patience.ts'],
+          testTimeout: 120_000,
         },
       },
       {
@@ -73,8 +86,9 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: ['./.house/serve-built-app.ts'],
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          isolate: false,
         },
       },
     ],

@@ -19,3 +19,22 @@ export function run(program, arguments_, environment = {}) {
     child.on('close', (code) => resolve(code ?? 1));
   });
 }
+
+/**
+ * The same for programs that run side by side: what it says is kept until it has ended, so that nobody speaks over
+ * another.
+ *
+ * @param {string} program
+ * @param {readonly string[]} arguments_
+ * @returns {Promise<{ code: number, said: string }>}
+ */
+export function runKept(program, arguments_) {
+  return new Promise((resolve) => {
+    const colour = process.stdout.isTTY ? { FORCE_COLOR: '1' } : {};
+    const child = spawn(program, arguments_, { cwd: root, stdio: 'pipe', env: { ...process.env, ...colour } });
+    let said = '';
+    for (const stream of [child.stdout, child.stderr]) stream.setEncoding('utf8').on('data', (text) => (said += text));
+    child.on('error', (error) => resolve({ code: 1, said: `${program} could not be started: ${error.message}\n` }));
+    child.on('close', (code) => resolve({ code: code ?? 1, said }));
+  });
+}

@@ -5,6 +5,7 @@
  * @property {string} name to run it alone: `npm test -- NAME`
  * @property {string} heading
  * @property {readonly string[]} program script file and arguments
+ * @property {boolean} [together] run at the same time as its neighbours that are, too: each alone leaves a core idle
  */
 
 const vitest = ['node_modules/vitest/vitest.mjs', 'run'];
@@ -19,16 +20,22 @@ export const steps = [
     name: 'format',
     heading: 'Format and lint',
     program: ['node_modules/@biomejs/biome/bin/biome', 'ci', '--error-on-warnings'],
+    together: true,
   },
-  { name: 'types', heading: 'Types', program: ['node_modules/typescript/bin/tsc'] },
-  { name: 'layers', heading: 'Layers', program: ['.house/layers.mjs'] },
-  { name: 'dead', heading: 'Dead code', program: ['node_modules/knip/bin/knip.js'] },
+  { name: 'types', heading: 'Types', program: ['node_modules/typescript/bin/tsc'], together: true },
+  { name: 'layers', heading: 'Layers', program: ['.house/layers.mjs'], together: true },
+  { name: 'dead', heading: 'Dead code', program: ['node_modules/knip/bin/knip.js'], together: true },
   {
     name: 'unit',
     heading: 'Unit and outside tests',
     // All of the processor: these tests compute, nobody waits at the screen.
-    program: [...vitest, '--project', 'rooms', '--project', 'workbench', '--maxWorkers', '100%'],
+    program: [...vitest, '--project', 'rooms', '--project', 'bench', '--project', 'workbench', '--maxWorkers', '100%'],
   },
   { name: 'build', heading: 'Build', program: ['node_modules/vite/bin/vite.js', 'build', '--logLevel', 'warn'] },
-  { name: 'browser', heading: 'Browser tests', program: [...vitest, '--project', 'browser'] },
+  {
+    name: 'browser',
+    heading: 'Browser tests',
+    // Two at a time: a test waits for its page, and a page for its test.
+    program: [...vitest, '--project', 'browser', '--maxWorkers', '2'],
+  },
 ];
