@@ -27,6 +27,9 @@ export function chance(name: string, runs: number): Parameters<unknown> & { read
   return { seed, numRuns, interruptAfterTimeLimit: 0.8 * PATIENCE };
 }
 
+/** How many of a property's cases must have come to something: fewer where a shorter run is asked for. */
+export const enough = (count: number): number => count * Math.min(1, times);
+
 const STEPS = 10_000;
 
 /** A number between two others, in ten thousand even steps: fast-check's own doubles are mostly next to nothing. */
