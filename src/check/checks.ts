@@ -23,6 +23,7 @@ import { checkThighEase } from './check-thigh-ease';
 import { checkTracedGrains } from './check-traced-grains';
 import { checkTracedHips } from './check-traced-hips';
 import { checkTracedInseams } from './check-traced-inseams';
+import { checkTracedParts } from './check-traced-parts';
 import { checkTurnings } from './check-turnings';
 import { checkWaistSmooth } from './check-waist-smooth';
 
@@ -49,6 +50,7 @@ export const checks: readonly ((subject: Subject) => Check | undefined)[] = [
   checkTurnings,
   checkChannels,
   checkAllowances,
+  checkTracedParts,
   checkTracedGrains,
   checkTracedHips,
   checkTracedInseams,

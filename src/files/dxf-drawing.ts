@@ -1,4 +1,4 @@
-import type { Mm } from '../length';
+import { type Mm, plainLetters } from '../length';
 import { flattenCurves, type Point, point, TOLERANCE } from '../plane';
 import type { Draft } from '../project';
 import { type PieceDrawing, placedDrawings, type Stroke, uprightPlaces } from '../sheets';
@@ -108,6 +108,6 @@ function withoutRepeat(points: readonly Point[]): readonly Point[] {
 }
 
 /** The format ends a text with its line, and takes two per cent signs for the start of a sign of its own. */
-const oneLine = (text: string): string => text.replace(/\p{Cc}/gu, ' ').replace(/%(?=%)/g, '% ');
+const oneLine = (text: string): string => plainLetters(text).replace(/%(?=%)/g, '% ');
 
 const rounded = (value: Mm): Mm => Math.round(value / STEP) * STEP;

@@ -1,4 +1,4 @@
-import { plain, printPhrase, type Units } from '../length';
+import { plain, plainLetters, printPhrase, type Units } from '../length';
 import type { Point } from '../plane';
 import type { PictureItem, StepPicture } from '../sewing';
 import { FACE_LOOKS, HATCH_WIDTH, PICTURE_LOOKS } from './guide-looks';
@@ -53,5 +53,5 @@ const at = ({ x, y }: Point): string => `${n(x)} ${n(y)}`;
 /** Signs that markup takes for its own. */
 export function escapedText(text: string): string {
   const signs: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
-  return text.replace(/[\p{Cc}]/gu, ' ').replace(/[&<>"]/g, (sign) => signs[sign] ?? sign);
+  return plainLetters(text).replace(/[&<>"]/g, (sign) => signs[sign] ?? sign);
 }

@@ -1,4 +1,4 @@
-import { type Phrase, printPhrase } from '../length';
+import { type Phrase, plainWords, printPhrase } from '../length';
 import type { WorkingStep } from '../plane';
 import { clothOf, type Draft, shoppingOf } from '../project';
 import { CAUTIONS_NOTE, cautionSource } from '../sewing';
@@ -26,6 +26,7 @@ const WIDTH = 88;
  */
 export function writeHandout(draft: Draft): string {
   const { project, checks, cautions } = draft;
+  const title = plainWords(project.name);
   const working = [...draft.working, ...clothOf(draft).working];
   const stations = [...new Set(working.map((step) => step.station))];
   const table = (rows: readonly { readonly name: string; readonly value: string }[]) => {
@@ -33,10 +34,10 @@ export function writeHandout(draft: Draft): string {
     return rows.map((row) => `  ${row.name.padEnd(wide)}  ${row.value}`);
   };
   const lines = [
-    project.name,
-    '='.repeat(project.name.length),
+    title,
+    '='.repeat(title.length),
     '',
-    `Measurements: ${project.body.label}`,
+    `Measurements: ${plainWords(project.body.label)}`,
     ...table(bodyRows(project)),
     '',
     ...stations.flatMap((station) => [

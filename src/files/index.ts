@@ -12,6 +12,7 @@ export { zipFiles } from './lazy-zip';
 export { INK, LINE_STYLES, type LineStyle } from './line-styles';
 export { type FileJob, makeFiles } from './make-files';
 export type { PdfOptions } from './pdf-options';
+export type { BroughtBlocks } from './read-blocks';
 export { makeReport, type Report, type ReportPiece, writeReport } from './report';
 export { carriedOut, type Onlooker, type Progress, Stopped } from './steps';
 export { writeSvg } from './svg';

@@ -1,5 +1,5 @@
 import { jsPDF } from 'jspdf';
-import type { Mm } from '../length';
+import { type Mm, plainLetters, plainWords } from '../length';
 import { type Curve, curveIsStraight, type Point } from '../plane';
 import type { Box } from '../sheets';
 import type { LineStyle } from './line-styles';
@@ -78,7 +78,8 @@ export function startPdf(width: Mm, height: Mm, font: Uint8Array, facts: Documen
   doc.addFileToVFS('print.ttf', binaryText(font));
   doc.addFont('print.ttf', FONT, 'normal');
   doc.setFont(FONT, 'normal');
-  doc.setDocumentProperties({ title: facts.title, subject: facts.subject, author: 'Legwork', creator: 'Legwork' });
+  const [title, subject] = [plainWords(facts.title), plainWords(facts.subject)];
+  doc.setDocumentProperties({ title, subject, author: 'Legwork', creator: 'Legwork' });
   setDate(doc, facts.date);
   // The writer draws a random identity otherwise, and the same drawing would never give the same bytes.
   doc.setFileId('0'.repeat(32));
@@ -86,7 +87,8 @@ export function startPdf(width: Mm, height: Mm, font: Uint8Array, facts: Documen
   doc.setLineJoin('round');
 
   const known = glyphTest(doc);
-  const printable = (text: string) => [...text.replace(/\s/g, ' ')].map((c) => (known(c) ? c : MISSING)).join('');
+  const printable = (text: string) =>
+    [...plainLetters(text).replace(/\s/g, ' ')].map((c) => (known(c) ? c : MISSING)).join('');
   // Words are measured again and again while their place is sought.
   const widths = new Map<string, Mm>();
   const widthOf = (text: string, pt: number) => {

@@ -1,5 +1,5 @@
 import type { PieceText } from '../edges';
-import { type Mm, plain } from '../length';
+import { type Mm, plain, plainLetters } from '../length';
 import { type Curve, curveBounds, curveIsStraight, type Point, point, pointsBounds } from '../plane';
 import type { Box, DrawnPath } from '../sheets';
 import { INK, type LineStyle, type StyleOf } from './line-styles';
@@ -111,5 +111,5 @@ const at = ({ x, y }: Point): string => `${figure(x)} ${figure(y)}`;
 /** XML's own signs, and blanks for the control characters that it forbids. */
 function escaped(text: string): string {
   const signs: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
-  return text.replace(/[\p{Cc}\ufffe\uffff]/gu, ' ').replace(/[&<>"]/g, (sign) => signs[sign] ?? sign);
+  return plainLetters(text).replace(/[&<>"]/g, (sign) => signs[sign] ?? sign);
 }

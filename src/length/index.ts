@@ -12,5 +12,5 @@ export {
   type Units,
 } from './length';
 export { amount, degrees, mm, number, type Phrase, type PhrasePart, printPhrase, say, share } from './phrase';
-export { plainWords, spelledOut } from './plain-words';
+export { plainLetters, plainWords, spelledOut } from './plain-words';
 export { type Problem, printProblem, Refusal, type Result } from './problem';

@@ -12,7 +12,14 @@ const NOT_PLAIN =
  *
  * @param text as it was typed or read
  */
-export const plainWords = (text: string): string => text.replace(NOT_PLAIN, ' ').replace(/ {2,}/g, ' ').trim();
+export const plainWords = (text: string): string => plainLetters(text).replace(/ {2,}/g, ' ').trim();
+
+/**
+ * The same letter by letter, for a part of a line: what would not be words becomes a space, and every space stays.
+ *
+ * @param text as it was typed or read
+ */
+export const plainLetters = (text: string): string => text.replace(NOT_PLAIN, ' ');
 
 /**
  * The same for what has to stay exact, such as a path: what would not be words is spelt out, and nothing is left out.

@@ -34,8 +34,9 @@ const LONGEST_SHOWN = 60;
  */
 export function printProblem(problem: Problem, units: Units): string {
   const { field, value, phrase } = problem;
-  // What is said of a whole file needs no value; a field without one is missing.
-  const shown = value === undefined ? (field === 'file' ? '' : 'missing: ') : `${shortened(value)}: `;
+  // What is said of a whole file or table needs no value; a field without one is missing.
+  const shown =
+    value === undefined ? (field === 'file' || field === 'table' ? '' : 'missing: ') : `${shortened(value)}: `;
   return `${cut(field)}: ${shown}${printPhrase(phrase, units)}`;
 }
 

@@ -101,6 +101,19 @@ const VERDICTS: readonly Spoilt[] = [
       },
     }),
   ],
+  [
+    'traced-parts',
+    'wrong',
+    'a back whose crotch reaches less far than the front’s',
+    () => ({
+      ...traced,
+      blocks: {
+        ...traced.blocks,
+        extensionFront: traced.blocks.extensionBack,
+        extensionBack: traced.blocks.extensionFront,
+      },
+    }),
+  ],
   ['traced-hips', 'mind', 'hip levels 6 mm apart', () => joinedWith(() => ({ hipDifference: -6 }))],
   [
     'traced-inseams',

@@ -13,8 +13,33 @@ test.each([
   ['--strict', 'strict'],
   ['line\nbreak', 'line-break'],
   ['x'.repeat(300), 'x'.repeat(80)],
+  ['CON', 'pattern-CON'],
+  ['nul.pdf', 'pattern-nul.pdf'],
+  ['Lpt1', 'pattern-Lpt1'],
+  ['com¹.x', 'pattern-com¹.x'],
+  ['Connie', 'Connie'],
+  ['name. . .', 'name'],
+  ['...legwork', 'legwork'],
+  ['a\u202etxt.exe', 'a-txt.exe'],
+  ['half \ud83d of one', 'half-of-one'],
+  ['\u0000\u001b[2J', '2J'],
+  ['हिंदी', 'हिंदी'],
 ])('%j becomes %j', (name, safe) => {
   expect(safeFileName(name)).toBe(safe);
+});
+
+test.each(['睡', '👖x', 'é', '𝒳'])('80 letters of %s fit on any disk with the longest of our endings', (letter) => {
+  const name = safeFileName(letter.repeat(80));
+  expect(name).not.toMatch(/\ufffd|[\ud800-\udbff]$/);
+  expect(Buffer.byteLength(`${name}-5000.nested-12-of-12.large.printer-test.legwork.json.part`)).toBeLessThanOrEqual(
+    255,
+  );
+});
+
+test('names that some system takes for the same are made unlike: accents beside their letters, wide letters, sharp s', () => {
+  const made = unlikeNames(['Zoé', 'Zoe\u0301', 'ZOÉ', 'Ｚｏé', 'Groß', 'GROSS', 'ﬁt', 'fit']);
+  const folded = made.map((name) => name.normalize('NFKC').toUpperCase());
+  expect(new Set(folded).size).toBe(8);
 });
 
 test('names are made unlike each other, whatever their capitals, and also where a number stands there already', () => {

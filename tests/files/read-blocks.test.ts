@@ -92,6 +92,13 @@ describe('blocks in a drawing', () => {
     expectSameBlocks(await brought(text), 0.01);
   });
 
+  test('with front and back switched are told, those that are right are not', async () => {
+    const other = (_: string, part: string) => `id="${part === 'front' ? 'back' : 'front'}`;
+    const switched = await brought(SVG.replace(/id="(front|back)/g, other));
+    const verdict = (d: Draft) => d.checks.find(({ id }) => id === 'traced-parts')?.verdict;
+    expect([verdict(await brought(SVG)), verdict(switched)]).toEqual(['good', 'wrong']);
+  });
+
   test('draw the same leg as the blocks they were written from', async () => {
     const leg = (d: Draft) => d.measures.hipGirthFinished;
     expect(Math.abs(leg(await brought(SVG)) - leg(own))).toBeLessThan(0.5);

@@ -1,12 +1,15 @@
 import { type MeasurementKey, measurements } from '../../body';
 import { LENGTH_NAMES, type LengthName } from '../../leg';
-import { MM_PER, type Mm, mm, type Phrase, parseLength, say, type Units } from '../../length';
+import { MM_PER, type Mm, mm, type ParsedLength, type Phrase, parseLength, say, type Units } from '../../length';
 import type { Project } from '../../project';
 import type { ColumnUnit } from './columns';
 
 type Cell<Value> = { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly phrase: Phrase };
 
 const bad = (phrase: Phrase): Cell<never> => ({ ok: false, phrase });
+
+const LONGEST_LENGTH = 60;
+const NO_LENGTH: ParsedLength = { ok: false, reason: 'not-a-length' };
 
 /** How far beyond a limit a value is more likely in another unit than misread: every two units differ by more. */
 const FAR = 2;
@@ -17,9 +20,11 @@ const UNIT_NAMES = { mm: 'millimetres', cm: 'centimetres', in: 'inches' } as con
  * of the project.
  */
 export function lengthCell(text: string, unit: ColumnUnit | undefined, units: Units): Cell<Mm> {
-  const bare = parseLength(unit === undefined ? text : `${text} ${unit}`, units);
+  // No length is longer; of what is, nothing needs to be read.
+  const long = text.length > LONGEST_LENGTH;
+  const bare = long ? NO_LENGTH : parseLength(unit === undefined ? text : `${text} ${unit}`, units);
   // A unit in the cell stands above the head's: with both the text is no length, with its own alone it is.
-  const read = bare.ok ? bare : parseLength(text, units);
+  const read = bare.ok || long ? bare : parseLength(text, units);
   if (read.ok) return { ok: true, value: read.mm };
   const sample = units === 'inch' ? '40 1/8 in' : '102.5 cm';
   return bad(say`is no length; write a number such as ${sample}.`);
@@ -55,7 +60,7 @@ export function measurementCell(
 }
 
 function yearsCell(text: string, lowest: number, highest: number): Cell<number> {
-  const match = /^(\d+(?:[.,]\d+)?)\s*(?:y|yr|yrs|years?)?\.?$/i.exec(text);
+  const match = /^(\d+(?:[.,]\d+)?)\s*(?:y|yr|yrs|years?)?\.?$/i.exec(text.slice(0, LONGEST_LENGTH));
   const value = Number(match?.[1]?.replace(',', '.'));
   if (!match || !(value >= lowest && value <= highest))
     return bad(say`must be a number of years between ${String(lowest)} and ${String(highest)}.`);
@@ -89,4 +94,4 @@ export function legLengthCell(
 }
 
 /** A cell as a spreadsheet shows it: the mark that keeps a text from being a formula is taken off again. */
-export const cellText = (cell: string): string => cell.replace(/^'(?=[=+\-@])/, '');
+export const cellText = (cell: string): string => cell.replace(/^'(?=[=+\-@＝＋－＠])/, '');

@@ -51,6 +51,9 @@ const UNITS: Readonly<Record<string, ColumnUnit>> = {
   '″': 'in',
 };
 
+/** No name of a column is longer. */
+const LONGEST_HEAD = 80;
+
 /** Letters and figures only: `hip_girth`, `Hip girth` and `hipGirth` are the same. */
 const plainWord = (text: string): string => text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '');
 
@@ -71,6 +74,7 @@ const KINDS: ReadonlyMap<string, ColumnKind> = new Map<string, ColumnKind>([
  */
 export function columnOf(head: string): Column | undefined {
   const text = head.trim();
+  if (text.length > LONGEST_HEAD) return undefined;
   const whole = KINDS.get(plainWord(text));
   if (whole) return { kind: whole, unit: undefined };
   const parts = /^(.*?)[\s,;:_([/-]+(mm|cm|m|inches|inch|in|"|″)\s*[)\]]?\.?$/i.exec(text);

@@ -1,5 +1,5 @@
 import { type BodyInput, bodyProblems } from '../../body';
-import { number, type Problem, type Result, say } from '../../length';
+import { number, type Problem, plainWords, type Result, say } from '../../length';
 import type { Project } from '../../project';
 import { cellText, legLengthCell, lengthCell, measurementCell, yesNoCell } from './cells';
 import { type ColumnKind, isMeasurement, nameOf } from './columns';
@@ -99,11 +99,8 @@ function designOf(project: Project): { readonly design: Project; readonly leftOu
 
 function classRow({ row, cells }: TableRow, heads: readonly TableHead[], design: Project): ClassRow {
   const named = heads.flatMap(({ column }, i) => (column?.kind === 'name' ? [cellText(cells[i] ?? '')] : []));
-  const name =
-    named
-      .filter((word) => word !== '')
-      .join(' ')
-      .slice(0, LONGEST_NAME) || `Row ${row}`;
+  const words = plainWords(named.filter((word) => word !== '').join(' '));
+  const name = [...words.slice(0, 2 * LONGEST_NAME)].slice(0, LONGEST_NAME).join('') || `Row ${row}`;
   const problems: Problem[] = [];
   const told = (head: string, value: unknown, phrase: Problem['phrase']) =>
     problems.push({ field: head === '' ? `row ${row}` : `row ${row}, ${head}`, value, phrase });

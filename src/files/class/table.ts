@@ -1,5 +1,5 @@
 import Papa from 'papaparse';
-import { number, type Problem, type Result, say } from '../../length';
+import { number, type Phrase, type Problem, plainWords, type Result, say } from '../../length';
 import { type Column, columnOf, isMeasurement } from './columns';
 
 /** One record of the file; its number is the one a spreadsheet shows beside it. */
@@ -24,6 +24,14 @@ export interface Table {
 const DELIMITERS = [',', ';', '\t', '|'] as const;
 /** Titles may stand above the heads, no more than this many rows of them. */
 const ROWS_ABOVE = 20;
+/** No table of bodies is larger, bytes. */
+const LARGEST_TABLE = 5_000_000;
+/** More lines than rows that can be made, for titles and notes between them. */
+const MOST_LINES = 20_000;
+/** What is shown of a head. */
+const LONGEST_SHOWN = 80;
+/** In one line of the file; a table of bodies has a few dozen columns. */
+const MOST_CELLS = 500;
 /** Fewer columns of measurements are no table of bodies, but a word by chance. */
 const LEAST_COLUMNS = 2;
 
@@ -34,7 +42,14 @@ const LEAST_COLUMNS = 2;
  * @param bytes of the file
  */
 export function readTable(bytes: Uint8Array): Result<Table> {
+  if (bytes.length > LARGEST_TABLE)
+    return refused(
+      undefined,
+      say`has ${number(bytes.length / 1e6, 1)} MB; a table of bodies has at most ${number(LARGEST_TABLE / 1e6, 0)} MB.`,
+    );
   const text = tableText(bytes);
+  const tooMany = crowd(text);
+  if (tooMany) return refused(text.slice(0, 40), tooMany);
   const named = /^sep=(.)\r?\n/i.exec(text);
   const body = named ? text.slice(named[0].length) : text;
   const delimiters = named?.[1] ? [named[1]] : DELIMITERS;
@@ -58,12 +73,36 @@ export function readTable(bytes: Uint8Array): Result<Table> {
     const phrase = say`a quotation mark is opened in row ${number(row, 0)} and never closed, so all that follows is one cell.`;
     return { ok: false, problems: [{ field: `row ${row}`, value: '"', phrase }] };
   }
-  const heads = (data[best.at] ?? []).map((head) => ({ text: head.trim(), column: columnOf(head) }));
+  const heads = (data[best.at] ?? []).map((head) => ({
+    text: plainWords(head).slice(0, LONGEST_SHOWN),
+    column: columnOf(head),
+  }));
   const rows = data
     .map((cells, i) => ({ row: i + 1, cells: cells.map((cell) => cell.trim()) }))
     .slice(best.at + 1)
     .filter(({ cells }) => cells.some((cell) => cell !== ''));
   return { ok: true, value: { heads, rows } };
+}
+
+const refused = (value: unknown, phrase: Phrase): Result<never> => ({
+  ok: false,
+  problems: [{ field: 'table', value, phrase }],
+});
+
+/** What makes a text too long or too wide for a table of bodies, before anything of it is taken apart. */
+function crowd(text: string): Phrase | undefined {
+  let [lines, cells] = [1, 1];
+  for (let i = 0; i < text.length; i += 1) {
+    const sign = text[i] as string;
+    if (sign === '\n' || sign === '\r') {
+      lines += 1;
+      cells = 1;
+    } else if ((DELIMITERS as readonly string[]).includes(sign)) cells += 1;
+    if (cells > MOST_CELLS)
+      return say`has a row of more than ${number(MOST_CELLS, 0)} cells; a table of bodies has a column for each measurement.`;
+    if (lines > 2 * MOST_LINES) return say`has more than ${number(MOST_LINES, 0)} lines: divide it.`;
+  }
+  return undefined;
 }
 
 /** The row in which most columns are known, and how many. */

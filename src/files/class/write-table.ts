@@ -1,19 +1,30 @@
 import Papa from 'papaparse';
 import { type BodyInput, type Measurement, measurements } from '../../body';
 import { LENGTH_NAMES } from '../../leg';
-import { fieldText, plain, type Units } from '../../length';
+import { fieldText, plain, plainWords, type Units } from '../../length';
 import { exampleProject, type Project } from '../../project';
 import { OTHER_HEADS } from './columns';
 
 /** Spreadsheets know by it that the letters are UTF-8; readers of RFC 4180 pass it over. */
 const MARK = '\uFEFF';
 
+/** What a spreadsheet takes for a formula begins so, also in the wide letters of East Asia. */
+const FORMULA = /^[=+\-@＝＋－＠]/;
+
 /**
- * Rows as a CSV file (RFC 4180: commas, quotation marks, CR LF). A cell that a spreadsheet would take for a formula gets
- * an apostrophe before it, by which it stays what it is: words.
+ * Rows as a CSV file (RFC 4180: commas, quotation marks, CR LF). Every cell is one line of plain words; one that a
+ * spreadsheet would take for a formula gets an apostrophe before it, by which it stays what it is.
  */
 export const csvFile = (rows: readonly (readonly string[])[]): string =>
-  `${MARK}${Papa.unparse(rows as string[][], { newline: '\r\n', escapeFormulae: true })}\r\n`;
+  `${MARK}${Papa.unparse(
+    rows.map((cells) => cells.map(harmlessCell)),
+    { newline: '\r\n' },
+  )}\r\n`;
+
+function harmlessCell(text: string): string {
+  const words = plainWords(text);
+  return FORMULA.test(words) ? `'${words}` : words;
+}
 
 /** The head of a measurement's column: its printed name, and the unit of its figures. */
 export const measurementHead = ({ name, unit }: Measurement, units: Units): string =>

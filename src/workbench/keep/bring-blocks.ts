@@ -1,6 +1,7 @@
-import { readBlocks } from '../../files';
+import { printPhrase } from '../../length';
 import { useBench } from '../store/bench';
 import { refusal } from '../store/refusal';
+import { readDrawing } from './read-drawing';
 import { withText } from './with-text';
 
 /**
@@ -10,12 +11,16 @@ import { withText } from './with-text';
 export async function bringBlocks(file: File): Promise<void> {
   const { choose, tell } = useBench.getState();
   await withText(file, async (text) => {
-    const read = await readBlocks(text);
+    const read = await readDrawing(text);
     if (!read.ok) {
       tell({ tone: 'refused', text: refusal(read.problems, file.name) });
       return;
     }
     choose('block', { source: 'traced', ...read.value });
-    tell({ tone: 'told', text: `The blocks of “${file.name}” are on the table. Undo brings the others back.` });
+    const { draft, problems, project } = useBench.getState();
+    const parts = problems.length > 0 ? undefined : draft.checks.find(({ id }) => id === 'traced-parts');
+    const doubt =
+      parts?.verdict === 'wrong' ? ` ${printPhrase([...parts.reason, ' ', ...parts.remedy], project.units)}` : '';
+    tell({ tone: 'told', text: `The blocks of “${file.name}” are on the table. Undo brings the others back.${doubt}` });
   });
 }

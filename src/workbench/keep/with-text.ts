@@ -13,9 +13,18 @@ export async function withText(file: File, work: (text: string) => void | Promis
     refuse(printPhrase(tooLarge(file.size), 'cm'));
     return;
   }
+  let text: string;
   try {
-    await work(await file.text());
+    text = await file.text();
   } catch {
     refuse('can’t be read.');
+    return;
+  }
+  try {
+    await work(text);
+  } catch (error) {
+    // No fault of the file.
+    console.error(error);
+    refuse('could not be opened: a fault of Legwork, please report it.');
   }
 }

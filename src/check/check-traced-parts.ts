@@ -1,0 +1,26 @@
+import { mm, say } from '../length';
+import type { Check, Subject } from './check';
+
+/** Two blocks whose crotches are as wide, one as the other, say nothing of which is which (practice). */
+const TOLERANCE = 5;
+
+/** The block that was brought as the back is one: its crotch reaches farther than the front's, round the seat (practice). */
+export function checkTracedParts({ traced, blocks: { extensionFront, extensionBack } }: Subject): Check | undefined {
+  if (!traced) return undefined;
+  const good = extensionBack > extensionFront - TOLERANCE;
+  return {
+    id: 'traced-parts',
+    name: 'Front and back are what they are called',
+    verdict: good ? 'good' : 'wrong',
+    measured: extensionBack - extensionFront,
+    wanted: 0,
+    tolerance: TOLERANCE,
+    unit: 'mm',
+    reason: good
+      ? say`Beyond the centre, the crotch reaches ${mm(extensionFront)} in front and ${mm(extensionBack)} behind.`
+      : say`Beyond the centre, the crotch reaches ${mm(extensionFront)} in front and only ${mm(extensionBack)} behind; of trousers it reaches farther behind.`,
+    remedy: good
+      ? []
+      : say`Were front and back switched? Call the lines of the front back-… and those of the back front-….`,
+  };
+}

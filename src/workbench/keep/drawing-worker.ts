@@ -1,0 +1,13 @@
+import { type BroughtBlocks, readBlocks } from '../../files';
+import type { Result } from '../../length';
+
+/** What the worker answers: the blocks or what is wrong with the drawing; a fault is none of the drawing's. */
+export type DrawingAnswer = { readonly read: Result<BroughtBlocks> } | { readonly fault: string };
+
+const answer = (message: DrawingAnswer) => postMessage(message);
+
+addEventListener('message', ({ data }: MessageEvent<string>) => {
+  void readBlocks(data)
+    .then((read) => answer({ read }))
+    .catch((error: unknown) => answer({ fault: String(error) }));
+});
