@@ -69,23 +69,24 @@ export function prepareBody(input: BodyInput): Body {
 export function bodyProblems(input: BodyInput): readonly Problem[] {
   const problems = measurements.flatMap((m) => valueProblem(m, input[m.key]));
   if (problems.length > 0) return problems;
+  const found: Problem[] = [];
   const { bodyRise, hipDepth, waistToKnee, insideLeg, crotchLength, frontCrotchLength } = input;
   if (hipDepth !== undefined && bodyRise !== undefined && hipDepth > bodyRise + HIP_BELOW_SEAT) {
     const phrase = say`the fullest hip can't lie more than ${mm(HIP_BELOW_SEAT)} below the seat; the body rise is ${mm(bodyRise)}.`;
-    return [{ field: 'body.hipDepth', value: hipDepth, phrase }];
+    found.push({ field: 'body.hipDepth', value: hipDepth, phrase });
   }
   if (waistToKnee !== undefined && bodyRise !== undefined && insideLeg !== undefined) {
     const [lowest, highest] = KNEE_AT.map((share) => bodyRise + share * insideLeg) as [number, number];
     if (waistToKnee < lowest || waistToKnee > highest) {
       const phrase = say`with this rise and inside leg the knee lies between ${mm(lowest)} and ${mm(highest)} below the waist.`;
-      return [{ field: 'body.waistToKnee', value: waistToKnee, phrase }];
+      found.push({ field: 'body.waistToKnee', value: waistToKnee, phrase });
     }
   }
   if (crotchLength !== undefined && frontCrotchLength !== undefined && frontCrotchLength >= crotchLength) {
     const phrase = say`the front part must be less than the whole crotch length of ${mm(crotchLength)}.`;
-    return [{ field: 'body.frontCrotchLength', value: frontCrotchLength, phrase }];
+    found.push({ field: 'body.frontCrotchLength', value: frontCrotchLength, phrase });
   }
-  return [];
+  return found;
 }
 
 function valueProblem(m: Measurement, value: number | undefined): readonly Problem[] {

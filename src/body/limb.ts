@@ -12,12 +12,20 @@ export type LimbGirths = Pick<
 const ANKLE = 0.12;
 const CALF = 0.4;
 
-/** Height above the floor and girth, from the ankle up. */
-const placesOf = (body: LimbGirths): readonly (readonly [Mm, Mm])[] => [
-  [ANKLE * body.insideLeg, body.ankleGirth],
-  [CALF * body.insideLeg, body.calfGirth],
-  [(1 - KNEE_BELOW_CROTCH) * body.insideLeg, body.kneeGirth],
-  [body.insideLeg, body.thighGirth],
+/** A place of the leg at which its girth is known. */
+export interface LimbPlace {
+  readonly key: 'footEntryGirth' | 'ankleGirth' | 'calfGirth' | 'kneeGirth' | 'thighGirth';
+  /** Above the floor. */
+  readonly height: Mm;
+  readonly girth: Mm;
+}
+
+/** The places of a leg from the ankle up. */
+export const limbPlaces = (body: LimbGirths): readonly LimbPlace[] => [
+  { key: 'ankleGirth', height: ANKLE * body.insideLeg, girth: body.ankleGirth },
+  { key: 'calfGirth', height: CALF * body.insideLeg, girth: body.calfGirth },
+  { key: 'kneeGirth', height: (1 - KNEE_BELOW_CROTCH) * body.insideLeg, girth: body.kneeGirth },
+  { key: 'thighGirth', height: body.insideLeg, girth: body.thighGirth },
 ];
 
 /**
@@ -27,19 +35,21 @@ const placesOf = (body: LimbGirths): readonly (readonly [Mm, Mm])[] => [
  * @param height above the floor
  */
 export function limbGirth(body: LimbGirths, height: Mm): Mm {
-  const places = placesOf(body);
-  const above = places.findIndex(([at]) => at >= height);
+  const places = limbPlaces(body);
+  const above = places.findIndex((place) => place.height >= height);
   if (above === 0) return body.ankleGirth;
   const [from, to] = [places[above - 1], places[above]];
   if (!from || !to) return body.thighGirth;
-  return from[1] + ((height - from[0]) / (to[0] - from[0])) * (to[1] - from[1]);
+  return from.girth + ((height - from.height) / (to.height - from.height)) * (to.girth - from.girth);
 }
 
 /**
- * The fullest that a hem passes on its way up to a height: the foot, and a calf or a knee below it (practice).
+ * What a hem passes on its way up to a height: the foot, and ankle, calf or knee below it (practice).
  *
  * @param body measured or estimated girths
  * @param height above the floor
  */
-export const fullestBelow = (body: LimbGirths, height: Mm): Mm =>
-  Math.max(body.footEntryGirth, ...placesOf(body).flatMap(([at, girth]) => (at <= height ? [girth] : [])));
+export const passedBelow = (body: LimbGirths, height: Mm): readonly LimbPlace[] => [
+  { key: 'footEntryGirth', height: 0, girth: body.footEntryGirth },
+  ...limbPlaces(body).filter((place) => place.height <= height),
+];

@@ -1,3 +1,5 @@
+import { type LimbPlace, passedBelow } from '../body';
+import { hemHeight } from '../edges';
 import { mm, say } from '../length';
 import { distance, pathEnd, pathStart } from '../plane';
 import { type Check, type Subject, usableStretch } from './check';
@@ -8,21 +10,33 @@ import { notMeasured } from './not-measured';
 /** How much wider than the foot a hem should be (practice). */
 const ROOM = 20;
 
-/** The foot, heel and instep, passes the hem. */
+/** What a hem passes on its way up, by the words of a sentence. */
+const WORDS: Readonly<Record<LimbPlace['key'], string>> = {
+  footEntryGirth: 'the foot at heel and instep',
+  ankleGirth: 'the ankle',
+  calfGirth: 'the calf',
+  kneeGirth: 'the knee',
+  thighGirth: 'the thigh',
+};
+
+/** What is pulled through a hem passes it: heel and instep, and a calf or a knee that it goes over to get to its place. */
 export function checkHemEntry({ body, cloth, leg, finished }: Subject): Check {
   const fold = drawnCurves(finished.sewn, 'hem fold') ?? leg.hem;
   const hem = distance(pathStart(fold), pathEnd(fold));
   const about = { id: 'hem-entry', name: 'Foot passes the hem', measured: hem, tolerance: 0, unit: 'mm' } as const;
-  const foot = knownMeasure(body, 'footEntryGirth');
-  if (foot === undefined) return notMeasured(about, say`The hem is ${mm(hem)} round`, 'the foot at heel and instep');
-  const stretched = hem * (1 + usableStretch(cloth));
-  const needed = (foot + ROOM) / (1 + usableStretch(cloth));
-  const verdict = stretched >= foot + ROOM ? 'good' : stretched >= foot ? 'mind' : 'wrong';
+  const passed = passedBelow(body, hemHeight(leg, finished.hemPlan, body));
+  const [first, ...others] = passed.filter(({ key }) => knownMeasure(body, key) !== undefined);
+  if (first?.key !== 'footEntryGirth')
+    return notMeasured(about, say`The hem is ${mm(hem)} round`, WORDS.footEntryGirth);
+  const fullest = others.reduce((a, b) => (b.girth > a.girth ? b : a), first);
+  const give = 1 + usableStretch(cloth);
+  const verdict = hem * give >= fullest.girth + ROOM ? 'good' : hem * give >= fullest.girth ? 'mind' : 'wrong';
+  const needed = (fullest.girth + ROOM) / give;
   return {
     ...about,
     verdict,
     wanted: needed,
-    reason: say`The hem is ${mm(hem)} round, the foot at heel and instep ${mm(foot)}${estimatedWord(body, 'footEntryGirth')}.`,
+    reason: say`The hem is ${mm(hem)} round, ${WORDS[fullest.key]} ${mm(fullest.girth)}${estimatedWord(body, fullest.key)}.`,
     remedy: verdict === 'good' ? [] : say`Make the hem at least ${mm(needed)} round, or the leg shorter.`,
     ...withFix(verdict === 'good' ? undefined : fixHemTo(needed)),
   };

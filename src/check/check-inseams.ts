@@ -4,10 +4,10 @@ import type { Check, Subject } from './check';
 
 const TOLERANCE = 1;
 
-/** The two inseams are sewn to each other: equally long within 1 mm. */
+/** The two inseams are sewn to each other: as they are cut, equally long within 1 mm. */
 export function checkInseams({ finished }: Subject): Check {
-  const front = edgeLength(outlineEdge(finished.sewn.stitchLine, 'inseamFront'));
-  const back = edgeLength(outlineEdge(finished.sewn.stitchLine, 'inseamBack'));
+  const front = edgeLength(outlineEdge(finished.piece.stitchLine, 'inseamFront'));
+  const back = edgeLength(outlineEdge(finished.piece.stitchLine, 'inseamBack'));
   const good = Math.abs(front - back) <= TOLERANCE;
   return {
     id: 'inseams-equal',

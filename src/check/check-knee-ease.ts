@@ -2,7 +2,7 @@ import { mm, say } from '../length';
 import { distance, pathEnd, pathLength, pathStart } from '../plane';
 import type { Check, Subject } from './check';
 import { fixHemTo, fixSpreadTo, withFix } from './fixes';
-import { drawnCurves, estimatedWord, knownMeasure } from './measuring';
+import { drawnCurves, estimatedWord, knownMeasure, LEAST_ROOM } from './measuring';
 import { notMeasured } from './not-measured';
 
 /** A knee must bend in it (practice; NMSU C-209, quoted: at least 1 in, fitted). */
@@ -20,7 +20,7 @@ export function checkKneeEase({ body, leg, choices: { shape }, finished }: Subje
   if (knee === undefined)
     return notMeasured({ ...about, measured: width }, say`The leg is ${mm(width)} round at the knee`, 'the knee');
   const ease = width - knee;
-  const verdict = ease >= LEAST ? 'good' : ease >= 0 ? 'mind' : 'wrong';
+  const verdict = ease >= LEAST ? 'good' : ease >= LEAST_ROOM ? 'mind' : 'wrong';
   const missing = LEAST - ease;
   const narrowed = typeof shape === 'object' || shape === 'pyjama';
   const spread = leg.spread + missing;

@@ -2,7 +2,7 @@ import { mm, say } from '../length';
 import { pathEnd, pathStart } from '../plane';
 import type { Check, Subject } from './check';
 import { fixSpreadTo, withFix } from './fixes';
-import { estimatedWord, knownMeasure, seamCurves } from './measuring';
+import { estimatedWord, knownMeasure, LEAST_ROOM, seamCurves } from './measuring';
 import { notMeasured } from './not-measured';
 
 /** A loose leg clears the thigh by this (practice; *Measurements for Fitting Pants*, NMSU C-209, quoted: 1–2 in fitted). */
@@ -17,7 +17,7 @@ export function checkThighEase({ body, leg, finished }: Subject): Check {
   if (thigh === undefined)
     return notMeasured({ ...about, measured: width }, say`The leg is ${mm(width)} round at the crotch`, 'the thigh');
   const ease = width - thigh;
-  const verdict = ease >= LEAST ? 'good' : ease >= 0 ? 'mind' : 'wrong';
+  const verdict = ease >= LEAST ? 'good' : ease >= LEAST_ROOM ? 'mind' : 'wrong';
   const spread = leg.spread + LEAST - ease;
   return {
     ...about,

@@ -15,6 +15,7 @@ import { checkHipEase } from './check-hip-ease';
 import { checkInseams } from './check-inseams';
 import { checkKneeEase } from './check-knee-ease';
 import { checkLeans } from './check-leans';
+import { checkLimbEase } from './check-limb-ease';
 import { checkNotches } from './check-notches';
 import { checkPullOn } from './check-pull-on';
 import { checkRiseEase } from './check-rise-ease';
@@ -37,6 +38,7 @@ export const checks: readonly ((subject: Subject) => Check | undefined)[] = [
   checkHemEntry,
   checkThighEase,
   checkKneeEase,
+  checkLimbEase,
   checkHipEase,
   checkRiseEase,
   checkCrotchLength,

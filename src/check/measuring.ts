@@ -2,7 +2,17 @@ import { SMALL_HIP } from '../block';
 import type { Body, EstimatedKey, MeasurementKey } from '../body';
 import type { Piece } from '../edges';
 import type { Mm } from '../length';
-import { type Curve, cross, distance, dot, outlineEdge, type Point, subtract } from '../plane';
+import {
+  type Curve,
+  cross,
+  curveMeetsLine,
+  curvePoint,
+  distance,
+  dot,
+  outlineEdge,
+  type Point,
+  subtract,
+} from '../plane';
 
 /** The curves of an edge, line or fold of a piece, as printed; undefined where the piece has none of that name. */
 export function drawnCurves(piece: Piece, name: string): readonly Curve[] | undefined {
@@ -11,6 +21,22 @@ export function drawnCurves(piece: Piece, name: string): readonly Curve[] | unde
 
 /** The curves of an edge of the stitching line. Throws where there is none. */
 export const seamCurves = (piece: Piece, name: string): readonly Curve[] => outlineEdge(piece.stitchLine, name).curves;
+
+/** With less room than this a leg is in the way of every step: it can't be worn (practice). */
+export const LEAST_ROOM: Mm = 20;
+
+/** How wide a leg is at a level between its inseams; undefined where it doesn't reach down to it, or begins below it. */
+export function widthAt(piece: Piece, level: Mm): Mm | undefined {
+  const at = (edge: string): Mm | undefined => {
+    for (const curve of seamCurves(piece, edge)) {
+      const t = curveMeetsLine(curve, { x: 0, y: level }, { x: 1, y: 0 })[0];
+      if (t !== undefined) return curvePoint(curve, t).x;
+    }
+    return undefined;
+  };
+  const [front, back] = [at('inseamFront'), at('inseamBack')];
+  return front === undefined || back === undefined ? undefined : front - back;
+}
 
 /** How far two directions are from square to each other, degrees 0…90. */
 export function offSquare(a: Point, b: Point): number {

@@ -1,8 +1,7 @@
-import type { Leg } from '../leg';
 import type { Mm } from '../length';
 import { type Outline, type Point, pathReverse, pathThrough } from '../plane';
 import { lineAt } from './casing';
-import { centresOfLeg, type FinishedLeg } from './finish';
+import { centresOfLeg, type FinishedEdges } from './finish';
 import { letterFitting, TALLEST } from './lettering';
 import { type Allowances, cutLineOf } from './outline';
 import type { Piece } from './piece';
@@ -13,11 +12,10 @@ type FacingEdge = 'waist' | 'centreFront' | 'lower' | 'centreBack' | 'inseamFron
  * The facing of a faced casing: the leg's own shape from its upper edge down to the stitching and the catch below it. It
  * lies flat at any lean, because it is cut as the leg is.
  *
- * @param leg the leg
- * @param finished the finished leg
+ * @param cut the leg with its edges, as it is cut
  * @param allowances by seam; the lower edge is finished by itself and bears none
  */
-export function waistFacing(leg: Leg, { casing, heights }: FinishedLeg, allowances: Allowances): Piece {
+export function waistFacing({ leg, casing, heights }: FinishedEdges, allowances: Allowances): Piece {
   const [topBack, topFront] = casing.fold;
   const [lowBack, lowFront] = lineAt(centresOfLeg(leg), -heights.catch);
   const stitchLine: Outline<FacingEdge> = [
@@ -34,11 +32,10 @@ export function waistFacing(leg: Leg, { casing, heights }: FinishedLeg, allowanc
 /**
  * The facing of a faced hem: the leg's own shape above the hem, as deep as it is turned.
  *
- * @param leg the leg
- * @param finished the finished leg
+ * @param cut the leg with its edges, as it is cut
  * @param allowances by seam; the upper edge is finished by itself and bears none
  */
-export function hemFacing(leg: Leg, { hem, hemPlan }: FinishedLeg, allowances: Allowances): Piece {
+export function hemFacing({ leg, hem, hemPlan }: FinishedEdges, allowances: Allowances): Piece {
   const [front, back] = hem.raw;
   const { above } = hem;
   const [upperFront, upperBack] = [above.front[0]?.[0] ?? front, above.back[0]?.[0] ?? back];

@@ -1,33 +1,13 @@
-import type { Centres, Leg, LegHalf } from '../leg';
-import type { Mm } from '../length';
-import { curveMap, type Edge, type Outline, type Point, pathThrough, subtract, unit } from '../plane';
+import { type Centres, type Growth, type Leg, type LegHalf, legGrown } from '../leg';
+import { type Edge, pathThrough, subtract, unit } from '../plane';
 import { type CasingChoices, type CasingHeights, type CasingLines, casingLines } from './casing';
+import { heightsGrown, planGrown, pocketGrown } from './growth';
 import { type HemChoices, type HemPlan, type HemTurning, hemPlan, hemTurning } from './hem';
 import { linesOf } from './lines';
 import { grainlineOf, type LegWords, notchesOf, textsOf } from './marks';
-import { type Allowances, cutLineOf, type LegEdge, legAllowance, legOutline } from './outline';
-import type { Piece } from './piece';
+import { type Allowances, cutLineOf, legAllowance, legOutline } from './outline';
+import type { Piece, PieceText } from './piece';
 import { type PocketChoices, pocketPlace } from './pocket';
-
-/** How much longer and wider cloth is cut that will shrink in its first wash; 1 and 1 where it was washed before. */
-export interface Growth {
-  readonly lengthwise: number;
-  readonly crosswise: number;
-}
-
-/**
- * What is cut of cloth that shrinks: 1 ÷ (1 − shrinkage) of what is worn (practice).
- *
- * @param cloth shrinkage as fractions, and whether it was washed first
- */
-export function growthFor(cloth: {
-  readonly washFirst: boolean;
-  readonly shrinkLength: number;
-  readonly shrinkWidth: number;
-}): Growth {
-  if (cloth.washFirst) return { lengthwise: 1, crosswise: 1 };
-  return { lengthwise: 1 / (1 - cloth.shrinkLength), crosswise: 1 / (1 - cloth.shrinkWidth) };
-}
 
 /** What is chosen about the edges. */
 export interface EdgeChoices {
@@ -39,20 +19,31 @@ export interface EdgeChoices {
   readonly words: LegWords;
 }
 
-/** A finished leg, with the parts of its edges that checks, measures and other pieces look at. */
-export interface FinishedLeg {
-  /** As it is cut and printed. */
+/** One leg with its edges finished, and the parts of them that checks, measures and other pieces look at. */
+export interface FinishedEdges {
+  readonly leg: Leg;
   readonly piece: Piece;
-  /** As it is worn: the same piece, but for the growth of cloth that is not washed first. */
-  readonly sewn: Piece;
   readonly heights: CasingHeights;
   readonly casing: CasingLines;
   readonly hemPlan: HemPlan;
   readonly hem: HemTurning;
 }
 
+/** A finished leg: as it is worn, and as it is cut. */
+export interface FinishedLeg extends Omit<FinishedEdges, 'leg'> {
+  /** As it is cut and printed. */
+  readonly piece: Piece;
+  /** As it is worn: the same piece, but for the growth of cloth that is not washed first. */
+  readonly sewn: Piece;
+  /** All that the cut piece was made of, for the pieces that are sewn to it. */
+  readonly cut: FinishedEdges;
+}
+
 /**
  * Turns the net leg into a pattern piece: casing and hem turnings, seam allowances, marks and words.
+ *
+ * For cloth that is not washed first the leg grows, and is finished again as it has grown: so its turnings lie flat, its
+ * seams meet and its allowances are whole when it is sewn.
  *
  * @param leg the leg
  * @param heights of the waist's finish
@@ -60,28 +51,46 @@ export interface FinishedLeg {
  * @throws Refusal where the hem is deeper than the leg is long
  */
 export function finishLeg(leg: Leg, heights: CasingHeights, choices: EdgeChoices): FinishedLeg {
-  const { waist, allowances } = choices;
+  const { growth } = choices;
+  const worn = edgesFinished(leg, heights, hemPlan(choices.hem), choices);
+  const grows = growth.lengthwise !== 1 || growth.crosswise !== 1;
+  const cut = grows ? cutLarger(worn, choices) : worn;
+  const { leg: _net, piece: sewn, ...edges } = worn;
+  return { ...edges, sewn, piece: cut.piece, cut };
+}
+
+function cutLarger(worn: FinishedEdges, choices: EdgeChoices): FinishedEdges {
+  const { growth, pocket } = choices;
+  const grown = edgesFinished(
+    legGrown(worn.leg, growth),
+    heightsGrown(worn.heights, growth),
+    planGrown(worn.hemPlan, growth),
+    { ...choices, pocket: pocket && pocketGrown(pocket, growth) },
+  );
+  return { ...grown, piece: { ...grown.piece, texts: [...grown.piece.texts, growthNote(grown.piece, growth)] } };
+}
+
+function edgesFinished(leg: Leg, heights: CasingHeights, plan: HemPlan, choices: EdgeChoices): FinishedEdges {
+  const { waist, allowances, pocket } = choices;
   const casing = casingLines(centresOfLeg(leg), heights);
-  const plan = hemPlan(choices.hem);
   const hem = hemTurning(leg.front.inseam, leg.back.inseam, plan);
   const stitchLine = legOutline(leg, casing, heights.kind, hem);
-  const allowance = legAllowance(allowances, heights.kind, plan.kind);
-  const sewn: Piece = {
+  const piece: Piece = {
     name: 'leg',
     cut: 2,
     mirrored: true,
     stitchLine,
-    cutLine: cutLineOf(stitchLine, allowance),
+    cutLine: cutLineOf(stitchLine, legAllowance(allowances, heights.kind, plan.kind)),
     lines: [
       ...linesOf({ leg, waist, heights, casing, plan, hem, outline: stitchLine }),
-      ...(choices.pocket ? [pocketPlace(leg, choices.pocket)] : []),
+      ...(pocket ? [pocketPlace(leg, pocket)] : []),
     ],
     folds: foldsOf(leg, heights, casing, plan, hem),
     notches: notchesOf(leg, allowances),
     grainline: grainlineOf(leg),
     texts: textsOf(leg, choices.words),
   };
-  return { piece: pieceGrown(sewn, choices.growth, allowance), sewn, heights, casing, hemPlan: plan, hem };
+  return { leg, piece, heights, casing, hemPlan: plan, hem };
 }
 
 function foldsOf(
@@ -112,41 +121,15 @@ export function centresOfLeg(leg: Leg): Centres {
   return { front: centre(leg.front), back: centre(leg.back) };
 }
 
-/**
- * A piece for cloth that is not washed first: the sewn lines grow, the allowances don't.
- *
- * @param sewn the piece as it is worn
- * @param growth longer and wider
- * @param allowance of each edge
- */
-function pieceGrown(sewn: Piece, growth: Growth, allowance: (edge: LegEdge) => Mm): Piece {
-  if (growth.lengthwise === 1 && growth.crosswise === 1) return sewn;
-  const grow = (p: Point): Point => ({ x: p.x * growth.crosswise, y: p.y * growth.lengthwise });
-  const grown = <E extends Edge>(edge: E): E => ({
-    ...edge,
-    curves: edge.curves.map((curve) => curveMap(curve, grow)),
-  });
-  const stitchLine = sewn.stitchLine.map(grown) as Outline<LegEdge>;
-  const note = {
-    text: `cut ${percent(growth.lengthwise)} longer and ${percent(growth.crosswise)} wider: not washed first`,
-    role: 'note' as const,
-    turn: 0,
-  };
-  const lowest = sewn.texts
-    .filter((text) => text.turn === 0 && text.at.x > 0)
-    .reduce((a, b) => (b.at.y > a.at.y ? b : a));
+/** Below the words of the front: how much larger than it is worn. */
+function growthNote({ texts }: Piece, { lengthwise, crosswise }: Growth): PieceText {
+  const lowest = texts.filter((text) => text.turn === 0 && text.at.x > 0).reduce((a, b) => (b.at.y > a.at.y ? b : a));
   return {
-    ...sewn,
-    stitchLine,
-    cutLine: cutLineOf(stitchLine, allowance),
-    lines: sewn.lines.map(grown),
-    folds: sewn.folds.map(grown),
-    notches: sewn.notches.map((notch) => ({ ...notch, at: grow(notch.at) })),
-    grainline: [grow(sewn.grainline[0]), grow(sewn.grainline[1])],
-    texts: [
-      ...sewn.texts.map((text) => ({ ...text, at: grow(text.at) })),
-      { ...note, at: grow({ x: lowest.at.x, y: lowest.at.y + 0.75 * lowest.size }), size: 0.38 * lowest.size },
-    ],
+    text: `cut ${percent(lengthwise)} longer and ${percent(crosswise)} wider: not washed first`,
+    role: 'note',
+    turn: 0,
+    at: { x: lowest.at.x, y: lowest.at.y + 0.75 * lowest.size },
+    size: 0.38 * lowest.size,
   };
 }
 

@@ -1,4 +1,4 @@
-import { type Mm, mm, Refusal, say } from '../length';
+import { type Mm, mm, type Problem, Refusal, say } from '../length';
 import {
   type Curve,
   curveMap,
@@ -56,6 +56,8 @@ export interface HemPlan {
   readonly added: Mm;
   /** What is drawn through the turning, and how wide it is. */
   readonly channel: { readonly holds: 'elastic' | 'cord'; readonly width: Mm } | undefined;
+  /** The choice that makes the turning as deep as it is. */
+  readonly chosen: { readonly key: 'depth' | 'elasticWidth' | 'cordWidth' | 'bandHeight'; readonly value: Mm };
 }
 
 /** Elastic is drawn through a channel of its width and 1.6 mm, half a turn of cloth (practice). */
@@ -70,16 +72,34 @@ export function hemPlan(hem: HemChoices): HemPlan {
   const casing = { kind: 'folded', ...turned, beyond: turnUnder > 0 ? turnUnder : OVERLOCKED_BEYOND } as const;
   switch (finish) {
     case 'elasticCasing':
-      return { ...casing, depth: elasticWidth + ELASTIC_ROOM, channel: { holds: 'elastic', width: elasticWidth } };
+      return {
+        ...casing,
+        depth: elasticWidth + ELASTIC_ROOM,
+        channel: { holds: 'elastic', width: elasticWidth },
+        chosen: { key: 'elasticWidth', value: elasticWidth },
+      };
     case 'drawstringCasing':
-      return { ...casing, depth: cordWidth + CORD_ROOM, channel: { holds: 'cord', width: cordWidth } };
+      return {
+        ...casing,
+        depth: cordWidth + CORD_ROOM,
+        channel: { holds: 'cord', width: cordWidth },
+        chosen: { key: 'cordWidth', value: cordWidth },
+      };
     case 'contrastBand':
     case 'ribCuff':
-      return { kind: 'seamed', depth: 0, beyond: 0, turnedUnder: false, added: bandHeight, channel: undefined };
+      return {
+        kind: 'seamed',
+        depth: 0,
+        beyond: 0,
+        turnedUnder: false,
+        added: bandHeight,
+        channel: undefined,
+        chosen: { key: 'bandHeight', value: bandHeight },
+      };
     case 'facedHem':
-      return { kind: 'faced', ...turned, depth, channel: undefined };
+      return { kind: 'faced', ...turned, depth, channel: undefined, chosen: { key: 'depth', value: depth } };
     case 'turned':
-      return { kind: 'folded', ...turned, depth, channel: undefined };
+      return { kind: 'folded', ...turned, depth, channel: undefined, chosen: { key: 'depth', value: depth } };
   }
 }
 
@@ -112,7 +132,11 @@ export function hemTurning(frontInseam: readonly Curve[], backInseam: readonly C
   const way = unit(subtract(back, front));
   const up = { x: -leftOf(way).x, y: -leftOf(way).y };
   const mirror = (p: Point) => mirrored(p, front, back);
-  const above = (inseam: readonly Curve[], height: Mm) => stretchAbove(inseam, moved(front, up, height), way, whole);
+  const above = (inseam: readonly Curve[], height: Mm): readonly Curve[] => {
+    const stretch = stretchAbove(inseam, moved(front, up, height), way);
+    if (!stretch) throw new Refusal([tooDeep(plan)]);
+    return stretch;
+  };
   const stretches = { front: above(frontInseam, whole), back: above(backInseam, whole) };
   const turning = (stretch: readonly Curve[]) => pathReverse(stretch).map((curve) => curveMap(curve, mirror));
   const lineAt = (height: Mm): readonly [Point, Point] =>
@@ -135,15 +159,19 @@ function bareHem(front: Point, back: Point): HemTurning {
   return { front: [], back: [], raw: line, turnUnder: line, stitching: line, above: { front: [], back: [] } };
 }
 
-/** The last stretch of an inseam, from where it crosses a line parallel to the hem. */
-function stretchAbove(inseam: readonly Curve[], on: Point, way: Point, height: Mm): readonly Curve[] {
+/** The last stretch of an inseam, from where it crosses a line parallel to the hem; undefined where it begins below that. */
+function stretchAbove(inseam: readonly Curve[], on: Point, way: Point): readonly Curve[] | undefined {
   for (let i = inseam.length - 1; i >= 0; i -= 1) {
     const curve = inseam[i] as Curve;
     const t = curveMeetsLine(curve, on, way).at(-1);
     if (t !== undefined && t < 1) return [curvePart(curve, t, 1), ...inseam.slice(i + 1)];
   }
-  const phrase = say`a hem turning of ${mm(height)} is longer than this leg's inseam; a longer leg or a narrower hem would do.`;
-  throw new Refusal([{ field: 'hem.depth', value: height, phrase }]);
+  return undefined;
+}
+
+function tooDeep({ depth, beyond, chosen }: HemPlan): Problem {
+  const phrase = say`its turning of ${mm(depth + beyond)} is longer than this leg's inseam; a longer leg or a narrower hem would do.`;
+  return { field: `hem.${chosen.key}`, value: chosen.value, phrase };
 }
 
 /** Hem elastic and rib cuffs hold the leg without pressing: this much wider (practice). */

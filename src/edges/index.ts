@@ -11,7 +11,7 @@ export {
   type WaistFinish,
   waistOpening,
 } from './casing';
-export { type EdgeChoices, type FinishedLeg, finishLeg, type Growth, growthFor } from './finish';
+export { type EdgeChoices, type FinishedEdges, type FinishedLeg, finishLeg } from './finish';
 export {
   HEM_FINISHES,
   type HemChoices,
@@ -21,7 +21,7 @@ export {
   hemPlan,
   hemTurning,
 } from './hem';
-export { type BodyGirths, type Notions, notionsOf } from './notions';
+export { type BodyGirths, hemHeight, type Notions, notionsOf } from './notions';
 export type { Allowances, LegEdge } from './outline';
 export {
   type CutEdge,

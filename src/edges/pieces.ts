@@ -1,10 +1,11 @@
-import { fullestBelow, limbGirth } from '../body';
+import { limbGirth, passedBelow } from '../body';
 import type { Leg } from '../leg';
 import { distance } from '../plane';
 import { waistOpening } from './casing';
 import { cordPieces } from './cords';
 import { hemFacing, waistFacing } from './facings';
 import type { EdgeChoices, FinishedLeg } from './finish';
+import { pocketGrown } from './growth';
 import { ribCuffGirth } from './hem';
 import { type BodyGirths, bandRound, hemHeight, notionsOf } from './notions';
 import type { Piece } from './piece';
@@ -24,19 +25,19 @@ const QUARTERS = [0.25, 0.5, 0.75] as const;
  * @param body girths for bands and cuffs
  */
 export function otherPieces(leg: Leg, finished: FinishedLeg, choices: EdgeChoices, body: BodyGirths): readonly Piece[] {
-  const { waist, hem, allowances, pocket } = choices;
-  const { heights } = finished;
-  const hemGirth = distance(...finished.hem.raw);
-  const opening = waistOpening(finished.casing);
+  const { waist, hem, allowances, pocket, growth } = choices;
+  // What is sewn to the leg is as long as the leg's edge is when it is sewn.
+  const { cut } = finished;
+  const { heights } = cut;
   const pieces: Piece[] = [];
-  if (waist.finish === 'facedCasing') pieces.push(waistFacing(leg, finished, allowances));
+  if (waist.finish === 'facedCasing') pieces.push(waistFacing(cut, allowances));
   if (heights.kind === 'seamed') {
     const knit = waist.finish === 'knitBand';
     pieces.push(
       rectanglePiece({
         name: knit ? 'waist band' : 'casing',
         cut: 1,
-        length: knit ? bandRound(choices, body, opening) : opening,
+        length: knit ? bandRound(choices, body, waistOpening(finished.casing)) : waistOpening(cut.casing),
         height: heights.height,
         folded: true,
         allowances: { long: allowances.waist, ends: allowances.crotch },
@@ -46,7 +47,7 @@ export function otherPieces(leg: Leg, finished: FinishedLeg, choices: EdgeChoice
       }),
     );
   }
-  if (hem.finish === 'facedHem') pieces.push(hemFacing(leg, finished, allowances));
+  if (hem.finish === 'facedHem') pieces.push(hemFacing(cut, allowances));
   if (finished.hemPlan.kind === 'seamed') {
     const rib = hem.finish === 'ribCuff';
     const height = hemHeight(leg, finished.hemPlan, body);
@@ -54,8 +55,14 @@ export function otherPieces(leg: Leg, finished: FinishedLeg, choices: EdgeChoice
       rectanglePiece({
         name: rib ? 'cuff' : 'hem band',
         cut: 2,
-        length: rib ? ribCuffGirth(limbGirth(body, height), fullestBelow(body, height), hem.ribStretch) : hemGirth,
-        height: 2 * hem.bandHeight,
+        length: rib
+          ? ribCuffGirth(
+              limbGirth(body, height),
+              Math.max(...passedBelow(body, height).map(({ girth }) => girth)),
+              hem.ribStretch,
+            )
+          : distance(...cut.hem.raw),
+        height: 2 * hem.bandHeight * (rib ? 1 : growth.crosswise),
         folded: true,
         allowances: { long: allowances.hem, ends: allowances.inseam },
         marks: QUARTERS,
@@ -64,6 +71,6 @@ export function otherPieces(leg: Leg, finished: FinishedLeg, choices: EdgeChoice
       }),
     );
   }
-  if (pocket) pieces.push(patchPocket(pocket, allowances.inseam));
+  if (pocket) pieces.push(patchPocket(pocketGrown(pocket, growth), allowances.inseam));
   return [...pieces, ...cordPieces(choices, notionsOf(leg, finished, choices, body))];
 }

@@ -1,7 +1,7 @@
 import { type Mm, mm, type Phrase, say } from '../length';
 import { distance, pathEnd, pathLength, pathStart } from '../plane';
 import { type JoinedBlocks, spreadLeg } from './join';
-import { type LegChoices, legCrotchLength, legFrom } from './leg';
+import { type LegChoices, legCrotchLength, legDrawn } from './leg';
 import type { Leg } from './types';
 
 /** The operations that make a leg of two joined blocks, in the order of work. */
@@ -47,12 +47,12 @@ export function legStages(joined: JoinedBlocks, choices: LegChoices): Readonly<R
     inseam: typeof choices.shape === 'string' ? choices.ankleInseam : choices.inseam,
   };
   return {
-    join: legFrom(together, bare),
-    spread: legFrom(joined, spread),
-    rise: legFrom(joined, rise),
-    straighten: legFrom(joined, straighten),
-    shape: legFrom(joined, shape),
-    length: legFrom(joined, choices),
+    join: legDrawn(together, bare),
+    spread: legDrawn(joined, spread),
+    rise: legDrawn(joined, rise),
+    straighten: legDrawn(joined, straighten),
+    shape: legDrawn(joined, shape),
+    length: legDrawn(joined, choices),
   };
 }
 

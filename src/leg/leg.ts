@@ -9,7 +9,6 @@ import {
   pathEndWay,
   pathLength,
   pathReaimed,
-  pathReverse,
   pathStart,
   pathStartWay,
   solveBetween,
@@ -58,6 +57,16 @@ const HEM_REACHED = 1e-4;
  */
 export function legFrom(joined: JoinedBlocks, choices: LegChoices): Leg {
   refuseSunkenWaist(joined, choices.straighten, choices.raiseWaist);
+  return legDrawn(joined, choices);
+}
+
+/**
+ * The same, whatever becomes of the waist: a leg on its way to the one that was accepted, which is looked at and never
+ * cut.
+ *
+ * @throws Refusal where a hem girth can't be reached at the chosen length
+ */
+export function legDrawn(joined: JoinedBlocks, choices: LegChoices): Leg {
   const inseams = kneesLetOut(shapedInseams(joined, choices), joined, choices.kneesOut);
   const cut = { front: inseamCut(inseams.front, choices.inseam), back: inseamCut(inseams.back, choices.inseam) };
   const centres = centresOf(joined, choices.straighten, choices.raiseWaist);
@@ -187,18 +196,4 @@ function kneesLetOut(inseams: Inseams, joined: JoinedBlocks, out: Mm): Inseams {
 
 function hemWidth(inseams: Inseams, inseam: Mm): Mm {
   return distance(pathEnd(inseamCut(inseams.front, inseam)), pathEnd(inseamCut(inseams.back, inseam)));
-}
-
-/** The leg's own outline without casing and hem, clockwise, for drawing. */
-export function legCurves(leg: Leg): readonly Curve[] {
-  return [
-    ...leg.waistEdge,
-    straight(leg.front.waistPoint, leg.front.curveEnd),
-    ...leg.front.crotch,
-    ...leg.front.inseam,
-    ...leg.hem,
-    ...pathReverse(leg.back.inseam),
-    ...pathReverse(leg.back.crotch),
-    straight(leg.back.curveEnd, leg.back.waistPoint),
-  ];
 }

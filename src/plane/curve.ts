@@ -106,24 +106,31 @@ function lengthOver(curve: Curve, from: number, to: number): number {
   return sum * half;
 }
 
-function lengthWithin(curve: Curve, from: number, to: number, whole: number, depth: number): number {
+function lengthWithin(curve: Curve, from: number, to: number, whole: number, exact: Mm, depth: number): number {
   const middle = (from + to) / 2;
   const left = lengthOver(curve, from, middle);
   const right = lengthOver(curve, middle, to);
-  if (depth === 0 || Math.abs(left + right - whole) < TOLERANCE.arcLength) return left + right;
-  return lengthWithin(curve, from, middle, left, depth - 1) + lengthWithin(curve, middle, to, right, depth - 1);
+  if (depth === 0 || Math.abs(left + right - whole) < exact) return left + right;
+  return (
+    lengthWithin(curve, from, middle, left, exact, depth - 1) + lengthWithin(curve, middle, to, right, exact, depth - 1)
+  );
 }
+
+/** Rounding keeps two sums of one length from agreeing more closely than this share of it. */
+const ROUNDING = 1e-12;
 
 /**
  * The arc length of a curve, or of its part up to t, in millimetres.
  *
  * Gauss–Legendre quadrature, halved until two estimates agree within {@link TOLERANCE.arcLength} (at most 12 halvings,
- * reached only at a cusp).
+ * reached only at a cusp). NaN for a curve that is not finite, at once: halving would go to the bottom everywhere.
  */
 export function curveLength(curve: Curve, to = 1): Mm {
   if (to <= 0) return 0;
   if (curveIsStraight(curve) && to === 1) return distance(curve[0], curve[3]);
-  return lengthWithin(curve, 0, to, lengthOver(curve, 0, to), 12);
+  const whole = lengthOver(curve, 0, to);
+  if (!Number.isFinite(whole)) return Number.NaN;
+  return lengthWithin(curve, 0, to, whole, Math.max(TOLERANCE.arcLength, ROUNDING * whole), 12);
 }
 
 /** The parameter at which the arc length from the start is `length`; 0 or 1 beyond the ends. Newton's method, bisected. */

@@ -5,6 +5,8 @@ import type { Curve, Point } from './types';
 
 /** A leg of a corner is never taken shorter than this share of the chord: below it the corner says nothing any more. */
 const SHORTEST_LEG = 0.1;
+/** Nor longer than this many chords: two directions that differ little meet far away, and a handle as long as that loops (tolerance). */
+const LONGEST_LEG = 1.25;
 /** A handle that goes past the corner would make the curve bend back. */
 const LONGEST_SHARE = 0.97;
 
@@ -19,10 +21,11 @@ interface Legs {
 
 function legsOf(start: Point, wayStart: Point, end: Point, wayEnd: Point): Legs {
   const corner = linesMeet(start, wayStart, end, wayEnd) ?? start;
-  const least = SHORTEST_LEG * distance(start, end);
+  const chord = distance(start, end);
+  const within = (leg: number): number => Math.min(LONGEST_LEG * chord, Math.max(SHORTEST_LEG * chord, leg));
   return {
-    leaving: Math.max(least, dot(subtract(corner, start), wayStart)),
-    arriving: Math.max(least, dot(subtract(end, corner), wayEnd)),
+    leaving: within(dot(subtract(corner, start), wayStart)),
+    arriving: within(dot(subtract(end, corner), wayEnd)),
   };
 }
 

@@ -1,12 +1,13 @@
 import { NO_CORRECTIONS } from '../block';
 import { runChecks } from '../check';
-import { finishLeg, growthFor, notionsOf, otherPieces, type Piece } from '../edges';
+import type { Piece } from '../edges';
 import { type Mm, Refusal, type Result } from '../length';
 import { paperWays, tilePieces } from '../sheets';
 import { cautionsOf } from './cautions';
+import { type CutOut, cutOut, withAllowances } from './cut-out';
 import type { Draft } from './draft-types';
-import { legFitted } from './fitted-leg';
 import { measuresOf } from './measures';
+import { allRefusals } from './refusals';
 import { checkedProject } from './schema';
 import type { Project } from './types';
 import { workingOf } from './working';
@@ -29,24 +30,18 @@ export function draft(input: Project, watch: StageWatch = () => {}): Result<Draf
   try {
     return { ok: true, value: drafted(project, watch) };
   } catch (error) {
-    if (error instanceof Refusal) return { ok: false, problems: error.problems };
+    if (error instanceof Refusal) return { ok: false, problems: allRefusals(project, error.problems) };
     throw error;
   }
 }
 
 function drafted(project: Project, watch: StageWatch): Draft {
-  const { body, heights, needed, drafted, joined, choices: legChoices, leg, opening } = legFitted(project);
-  watch('leg');
-
-  const choices = {
-    ...project,
-    growth: growthFor(project.cloth),
-    words: { title: project.name, label: project.body.label },
-  };
-  const finished = finishLeg(leg, heights, choices);
+  // A paper that can't be is refused now; the sheets are laid when somebody asks for them, which a drag never does.
+  paperWays(project.paper);
+  const cut = cutOut(project, () => watch('leg'));
+  const { fitted, choices, finished, notions } = cut;
+  const { body, heights, needed, drafted, joined, choices: legChoices, leg, opening } = fitted;
   watch('edges');
-
-  const notions = notionsOf(leg, finished, choices, body);
   const measures = measuresOf({ blocks: drafted.blocks, leg, finished, notions, heights, opening, needed });
   const checks = once(() =>
     runChecks({
@@ -66,14 +61,8 @@ function drafted(project: Project, watch: StageWatch): Draft {
     }),
   );
 
-  const pieces = [finished.piece, ...otherPieces(leg, finished, choices, body)];
-  const printed = printedPieces(project, pieces, (allowances) => {
-    const wider = { ...choices, allowances };
-    const again = finishLeg(leg, heights, wider);
-    return [again.piece, ...otherPieces(leg, again, wider, body)];
-  });
-  // A paper that can't be is refused now; the sheets are laid when somebody asks for them, which a drag never does.
-  paperWays(project.paper);
+  const pieces = [finished.piece, ...cut.pieces];
+  const printed = printedPieces(project, pieces, cut);
   const sheets = once(() => tilePieces(printed, project.paper));
 
   const working = once(() =>
@@ -115,15 +104,11 @@ function once<Answer>(find: () => Answer): () => Answer {
 }
 
 /** A sample below true size may keep its allowances full: then they are drawn wider, and come out true on the paper. */
-function printedPieces(
-  { paper, allowances }: Project,
-  pieces: readonly Piece[],
-  finished: (allowances: Project['allowances']) => readonly Piece[],
-): readonly Piece[] {
+function printedPieces({ paper, allowances }: Project, pieces: readonly Piece[], cut: CutOut): readonly Piece[] {
   if (paper.scale === 1 || paper.allowances === 'scaled') return pieces;
   const { inseam, crotch, waist, hem } = allowances;
   const wide = (width: Mm) => width / paper.scale;
-  return finished({ inseam: wide(inseam), crotch: wide(crotch), waist: wide(waist), hem: wide(hem) });
+  return withAllowances(cut, { inseam: wide(inseam), crotch: wide(crotch), waist: wide(waist), hem: wide(hem) });
 }
 
 /**

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fullestBelow, limbGirth } from '../../src/body';
+import { limbGirth, passedBelow } from '../../src/body';
 
 const LEG = {
   insideLeg: 800,
@@ -25,8 +25,15 @@ describe('the girth of a leg', () => {
   });
 
   it('a hem passes the foot, and a calf only where it ends above it', () => {
-    expect(fullestBelow(LEG, 100)).toBe(330);
-    expect(fullestBelow(LEG, 330)).toBe(370);
-    expect(fullestBelow(LEG, 500)).toBe(380);
+    const fullest = (height: number) => Math.max(...passedBelow(LEG, height).map(({ girth }) => girth));
+    expect(fullest(100)).toBe(330);
+    expect(fullest(330)).toBe(370);
+    expect(fullest(500)).toBe(380);
+    expect(passedBelow(LEG, 500).map(({ key }) => key)).toEqual([
+      'footEntryGirth',
+      'ankleGirth',
+      'calfGirth',
+      'kneeGirth',
+    ]);
   });
 });

@@ -1,9 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import { type Body, type EstimatedKey, fullestGirth } from '../../src/body';
 import { type Check, checks, pullOnNeeded, runChecks, type Subject } from '../../src/check';
+import { widthAt } from '../../src/check/measuring';
 import { type Leg, spreadLeg } from '../../src/leg';
 import { type Curve, turned } from '../../src/plane';
-import { changedBy, example, moved, subjectOf, tracedExample, verdicts, withCurves, withPiece } from './subject';
+import {
+  changedBy,
+  drafted,
+  example,
+  moved,
+  subjectOf,
+  tracedExample,
+  verdicts,
+  withCurves,
+  withPiece,
+} from './subject';
 
 const whole = subjectOf(example);
 const traced = subjectOf(tracedExample);
@@ -68,6 +79,8 @@ const VERDICTS: readonly Spoilt[] = [
   ['knee-ease', 'mind', '59 mm at the knee', () => withBody({ kneeGirth: knee() - 59 })],
   ['knee-ease', 'wrong', 'a knee wider than the leg', () => withBody({ kneeGirth: knee() + 1 })],
   ['knee-ease', 'mind', 'a knee that nobody measured', () => inferred('kneeGirth')],
+  ['limb-ease', 'wrong', '19 mm of room at the calf', () => withBody({ calfGirth: calfWidth() - 19 })],
+  ['limb-ease', 'wrong', '19 mm of room at the ankle', () => withBody({ ankleGirth: hem() - 19 }), ['hem-entry']],
   ['hem-entry', 'mind', 'a foot that nobody measured', () => inferred('footEntryGirth')],
   ['rise-ease', 'mind', '5 mm of ease in the rise', () => grownRise(riseEase() - 5)],
   ['rise-ease', 'mind', '61 mm of ease in the rise', () => grownRise(riseEase() - 61)],
@@ -151,6 +164,7 @@ const value = (id: string): number => checkOf(whole, id)?.measured ?? Number.NaN
 const hem = () => value('hem-entry');
 const thigh = () => value('thigh-ease') + whole.body.thighGirth;
 const knee = () => value('knee-ease') + whole.body.kneeGirth;
+const calfWidth = () => widthAt(whole.finished.sewn, whole.body.bodyRise + 0.6 * whole.body.insideLeg) ?? Number.NaN;
 const riseEase = () => value('rise-ease');
 const crotch = () => value('crotch-length');
 const wantedCrotch = (by: number): Subject => ({ ...whole, blocks: { ...whole.blocks, crotchWanted: crotch() + by } });
@@ -190,6 +204,12 @@ describe('a check has nothing to say', () => {
   it('of the knee, where the leg ends above it', () => {
     const short = withPiece(whole, (piece) => ({ ...piece, lines: piece.lines.filter((l) => l.name !== 'knee') }));
     expect(checkOf(short, 'knee-ease')).toBeUndefined();
+  });
+
+  it('of a limb of which nothing is known', () => {
+    const keys: readonly EstimatedKey[] = ['calfGirth', 'ankleGirth'];
+    const estimates = keys.map((key) => ({ key, value: 0, spread: 0, source: 'a test', basis: 'inference' as const }));
+    expect(checkOf(withBody({ estimates }), 'limb-ease')).toBeUndefined();
   });
 
   it('of tracings, where the blocks were drafted', () => {
@@ -237,6 +257,17 @@ describe('the cloth', () => {
     const cloth = { ...whole.cloth, width, shrinkWidth: 0.02 };
     expect(verdicts({ ...whole, cloth })['leg-fits-cloth']).toBe('wrong');
     expect(verdicts({ ...whole, cloth: { ...cloth, washFirst: false } })['leg-fits-cloth']).toBe('good');
+  });
+});
+
+describe('a hem on its way up', () => {
+  it('passes the calf and the knee that it ends above, not only the foot', () => {
+    const inseam = 0.3 * whole.body.insideLeg;
+    const short = subjectOf(drafted({ ...example.project, leg: { ...example.project.leg, length: { inseam } } }));
+    const round = checkOf(short, 'hem-entry')?.measured ?? 0;
+    const kneed = { ...short, body: { ...short.body, kneeGirth: round + 10 } };
+    expect(checkOf(kneed, 'hem-entry')?.verdict).toBe('wrong');
+    expect(checkOf(withBody({ kneeGirth: round + 10 }), 'hem-entry')?.verdict).toBe('good');
   });
 });
 

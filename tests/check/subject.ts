@@ -6,7 +6,7 @@ import { type Curve, curveMap, type Edge, type Point, subtract, unit } from '../
 import { type Draft, draft, exampleProject, type Project } from '../../src/project';
 
 /** The draft of a project that can be drafted. */
-function draftOf(project: Project): Draft {
+export function drafted(project: Project): Draft {
   const result = draft(project);
   if (!result.ok) throw new Error(`refused: ${result.problems.map((p) => p.field).join(', ')}`);
   return result.value;
@@ -62,8 +62,8 @@ function tracedAgain({ blocks, project }: Draft): Project {
   return { ...project, block: { source: 'traced', front: traced(blocks.front), back: traced(blocks.back) } };
 }
 
-export const example: Draft = draftOf(exampleProject);
-export const tracedExample: Draft = draftOf(tracedAgain(example));
+export const example: Draft = drafted(exampleProject);
+export const tracedExample: Draft = drafted(tracedAgain(example));
 
 /** Verdicts by check. */
 export const verdicts = (subject: Subject): Record<string, Check['verdict']> =>

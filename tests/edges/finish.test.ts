@@ -68,7 +68,15 @@ describe('a fold-over casing', () => {
   });
 });
 
-const PLAN: HemPlan = { kind: 'folded', depth: 30, beyond: 10, turnedUnder: true, added: 0, channel: undefined };
+const PLAN: HemPlan = {
+  kind: 'folded',
+  depth: 30,
+  beyond: 10,
+  turnedUnder: true,
+  added: 0,
+  channel: undefined,
+  chosen: { key: 'depth', value: 30 },
+};
 
 describe('a hem turning', () => {
   const front = pathThrough(point(200, 0), point(180, 600));

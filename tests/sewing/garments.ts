@@ -1,12 +1,5 @@
-import {
-  casingHeights,
-  finishLeg,
-  growthFor,
-  HEM_FINISHES,
-  notionsOf,
-  otherPieces,
-  WAIST_FINISHES,
-} from '../../src/edges';
+import { casingHeights, finishLeg, HEM_FINISHES, notionsOf, otherPieces, WAIST_FINISHES } from '../../src/edges';
+import { growthFor } from '../../src/leg';
 import { printProblem } from '../../src/length';
 import { draft, exampleProject, garmentOf, type Project } from '../../src/project';
 import type { Garment } from '../../src/sewing';

@@ -1,0 +1,65 @@
+import { limbGirth, limbPlaces } from '../body';
+import { hemHeight } from '../edges';
+import { type Mm, mm, say } from '../length';
+import { distance, pathEnd, pathStart } from '../plane';
+import { type Check, type Subject, usableStretch } from './check';
+import { fixHemTo, withFix } from './fixes';
+import { drawnCurves, knownMeasure, LEAST_ROOM, widthAt } from './measuring';
+
+/** Of what a hem is widened, the share that surely arrives at the calf. */
+const AT_CALF = 0.6;
+
+/** One level of the leg against the limb that it lies on. */
+interface Level {
+  readonly name: 'ankle' | 'calf' | 'hem';
+  readonly leg: Mm;
+  readonly limb: Mm;
+}
+
+/** The knee and the thigh have checks of their own. */
+const NAMES = { ankleGirth: 'ankle', calfGirth: 'calf' } as const;
+
+/**
+ * The leg is nowhere narrower than the calf and the ankle that it covers, nor its hem than the limb on which it lies.
+ * Left out where nothing is known about the limb.
+ */
+export function checkLimbEase(subject: Subject): Check | undefined {
+  const { body, cloth, leg } = subject;
+  const give = 1 + usableStretch(cloth);
+  const levels = [...coveredLevels(subject), ...hemLevel(subject)];
+  const room = ({ leg: width, limb }: Level): Mm => width * give - limb;
+  const [first, ...others] = levels;
+  if (!first) return undefined;
+  const worst = others.reduce((a, b) => (room(b) < room(a) ? b : a), first);
+  const verdict = room(worst) >= LEAST_ROOM ? 'good' : 'wrong';
+  const missing = (worst.limb + LEAST_ROOM) / give - worst.leg;
+  const hem = distance(pathStart(leg.hem), pathEnd(leg.hem)) + missing / (worst.name === 'calf' ? AT_CALF : 1);
+  const estimated = body.estimates.some(({ key }) => key === 'calfGirth' || key === 'ankleGirth');
+  return {
+    id: 'limb-ease',
+    name: 'Room at calf and hem',
+    verdict,
+    measured: room(worst),
+    wanted: LEAST_ROOM,
+    tolerance: 0,
+    unit: 'mm',
+    reason: say`At the ${worst.name} the leg is ${mm(worst.leg)} round, and what it lies on ${mm(worst.limb)}${estimated ? ' (estimated)' : ''}.`,
+    remedy: verdict === 'good' ? [] : say`Make the hem at least ${mm(hem)} round.`,
+    ...withFix(verdict === 'good' ? undefined : fixHemTo(hem)),
+  };
+}
+
+function coveredLevels({ body, finished }: Subject): readonly Level[] {
+  return limbPlaces(body).flatMap(({ key, height, girth }): readonly Level[] => {
+    if ((key !== 'ankleGirth' && key !== 'calfGirth') || knownMeasure(body, key) === undefined) return [];
+    const width = widthAt(finished.sewn, body.bodyRise + body.insideLeg - height);
+    return width === undefined ? [] : [{ name: NAMES[key], leg: width, limb: girth }];
+  });
+}
+
+function hemLevel({ body, leg, finished }: Subject): readonly Level[] {
+  if (limbPlaces(body).some(({ key }) => knownMeasure(body, key) === undefined)) return [];
+  const fold = drawnCurves(finished.sewn, 'hem fold') ?? leg.hem;
+  const limb = limbGirth(body, hemHeight(leg, finished.hemPlan, body));
+  return [{ name: 'hem', leg: distance(pathStart(fold), pathEnd(fold)), limb }];
+}
