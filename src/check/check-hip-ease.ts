@@ -1,7 +1,7 @@
 import { fullestGirth } from '../body';
 import { type Mm, mm, say } from '../length';
 import { pathLength } from '../plane';
-import type { Check, ClothFigures, Subject } from './check';
+import { type Check, type ClothFigures, type Subject, usableStretch } from './check';
 import { fixSpreadDownTo, fixSpreadTo, withFix } from './fixes';
 import { drawnCurves } from './measuring';
 
@@ -26,11 +26,13 @@ export function checkHipEase({ body, cloth, leg, finished }: Subject): Check {
   const fullest = fullestGirth(body);
   const ease = girth - fullest;
   const { least, most } = wantedEase(cloth, fullest);
+  // What is narrower than the hip, however the cloth gives, can't be got into.
+  const tooSmall = girth * (1 + usableStretch(cloth)) < body.hipGirth - ROUNDING;
   const [tight, wide] = [ease < least - ROUNDING, ease > most + ROUNDING];
   return {
     id: 'hip-ease',
     name: 'Ease at the hip',
-    verdict: tight || wide ? 'mind' : 'good',
+    verdict: tooSmall ? 'wrong' : tight || wide ? 'mind' : 'good',
     measured: ease,
     wanted: Math.min(most, Math.max(least, ease)),
     tolerance: 0,

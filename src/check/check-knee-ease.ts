@@ -2,7 +2,7 @@ import { mm, say } from '../length';
 import { distance, pathEnd, pathLength, pathStart } from '../plane';
 import type { Check, Subject } from './check';
 import { fixHemTo, fixSpreadTo, withFix } from './fixes';
-import { drawnCurves, estimatedWord, knownMeasure, LEAST_ROOM } from './measuring';
+import { drawnCurves, estimatedWord, knownMeasure, LEAST_ROOM, leastWidthAt } from './measuring';
 import { notMeasured } from './not-measured';
 
 /** A knee must bend in it (practice; NMSU C-209, quoted: at least 1 in, fitted). */
@@ -19,7 +19,8 @@ export function checkKneeEase({ body, leg, choices: { shape }, finished }: Subje
   const knee = knownMeasure(body, 'kneeGirth');
   if (knee === undefined)
     return notMeasured({ ...about, measured: width }, say`The leg is ${mm(width)} round at the knee`, 'the knee');
-  const ease = width - knee;
+  const bent = (leastWidthAt({ body, leg, finished }, body.waistToKnee) ?? width) - knee;
+  const ease = bent < LEAST_ROOM ? bent : width - knee;
   const verdict = ease >= LEAST ? 'good' : ease >= LEAST_ROOM ? 'mind' : 'wrong';
   const missing = LEAST - ease;
   const narrowed = typeof shape === 'object' || shape === 'pyjama';
@@ -30,7 +31,7 @@ export function checkKneeEase({ body, leg, choices: { shape }, finished }: Subje
     verdict,
     measured: ease,
     wanted: LEAST,
-    reason: say`The leg is ${mm(width)} round at the knee, the knee ${mm(knee)}${estimatedWord(body, 'kneeGirth')}.`,
+    reason: say`The leg is ${mm(knee + ease)} round at the knee, the knee ${mm(knee)}${estimatedWord(body, 'kneeGirth')}.`,
     remedy: verdict === 'good' ? [] : narrowed ? say`Make the hem ${mm(hem)} round.` : say`Spread by ${mm(spread)}.`,
     ...withFix(verdict === 'good' ? undefined : narrowed ? fixHemTo(hem) : fixSpreadTo(spread)),
   };

@@ -4,7 +4,7 @@ import { type Mm, mm, say } from '../length';
 import { distance, pathEnd, pathStart } from '../plane';
 import { type Check, type Subject, usableStretch } from './check';
 import { fixHemTo, withFix } from './fixes';
-import { drawnCurves, knownMeasure, LEAST_ROOM, widthAt } from './measuring';
+import { drawnCurves, knownMeasure, LEAST_ROOM, leastWidthAt } from './measuring';
 
 /** Of what a hem is widened, the share that surely arrives at the calf. */
 const AT_CALF = 0.6;
@@ -49,10 +49,11 @@ export function checkLimbEase(subject: Subject): Check | undefined {
   };
 }
 
-function coveredLevels({ body, finished }: Subject): readonly Level[] {
+function coveredLevels(subject: Subject): readonly Level[] {
+  const { body } = subject;
   return limbPlaces(body).flatMap(({ key, height, girth }): readonly Level[] => {
     if ((key !== 'ankleGirth' && key !== 'calfGirth') || knownMeasure(body, key) === undefined) return [];
-    const width = widthAt(finished.sewn, body.bodyRise + body.insideLeg - height);
+    const width = leastWidthAt(subject, body.bodyRise + body.insideLeg - height);
     return width === undefined ? [] : [{ name: NAMES[key], leg: width, limb: girth }];
   });
 }

@@ -13,6 +13,7 @@ import {
   type Point,
   subtract,
 } from '../plane';
+import type { Subject } from './check';
 
 /** The curves of an edge, line or fold of a piece, as printed; undefined where the piece has none of that name. */
 export function drawnCurves(piece: Piece, name: string): readonly Curve[] | undefined {
@@ -36,6 +37,22 @@ export function widthAt(piece: Piece, level: Mm): Mm | undefined {
   };
   const [front, back] = [at('inseamFront'), at('inseamBack')];
   return front === undefined || back === undefined ? undefined : front - back;
+}
+
+/**
+ * How wide a leg is at least where a level of the body may come to lie: as it hangs from the waist, and pulled up until the
+ * crotch touches.
+ *
+ * @param level of the body, from the waist down
+ */
+export function leastWidthAt(
+  { body, leg, finished }: Pick<Subject, 'body' | 'leg' | 'finished'>,
+  level: Mm,
+): Mm | undefined {
+  const hanging = widthAt(finished.sewn, level);
+  const pulledUp = widthAt(finished.sewn, level + leg.crotchLevel - body.bodyRise);
+  if (hanging === undefined || pulledUp === undefined) return hanging ?? pulledUp;
+  return Math.min(hanging, pulledUp);
 }
 
 /** How far two directions are from square to each other, degrees 0…90. */

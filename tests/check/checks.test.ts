@@ -245,6 +245,16 @@ describe('the ease at the hip', () => {
     expect(verdicts(spread(by, cloth))['hip-ease']).toBe(verdict);
   });
 
+  it('is wrong where the finished hip is smaller than the body’s, however the cloth gives', () => {
+    const girth = whole.body.hipGirth + value('hip-ease');
+    const at = (hipGirth: number, cloth: Partial<Subject['cloth']>) =>
+      verdicts({ ...withBody({ hipGirth }), cloth: { ...whole.cloth, ...cloth } })['hip-ease'];
+    expect(at(girth - 1, {})).toBe('mind');
+    expect(at(girth + 1, {})).toBe('wrong');
+    expect(at(girth + 1, { kind: 'knit', stretch: 0.3 })).toBe('good');
+    expect(at(1.21 * girth + 1, { kind: 'knit', stretch: 0.3 })).toBe('wrong');
+  });
+
   it('is counted over the fullest girth, which may be the waist', () => {
     expect(checkOf(withBody({ waistGirth: 1040 }), 'hip-ease')?.measured).toBeCloseTo(60.4, 1);
   });
