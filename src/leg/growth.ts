@@ -24,9 +24,6 @@ export interface Growth {
   readonly crosswise: number;
 }
 
-/** Of cloth that was washed first. */
-export const NO_GROWTH: Growth = { lengthwise: 1, crosswise: 1 };
-
 /**
  * What is cut of cloth that shrinks: 1 ÷ (1 − shrinkage) of what is worn (practice).
  *
@@ -37,7 +34,7 @@ export function growthFor(cloth: {
   readonly shrinkLength: number;
   readonly shrinkWidth: number;
 }): Growth {
-  if (cloth.washFirst) return NO_GROWTH;
+  if (cloth.washFirst) return { lengthwise: 1, crosswise: 1 };
   return { lengthwise: 1 / (1 - cloth.shrinkLength), crosswise: 1 / (1 - cloth.shrinkWidth) };
 }
 

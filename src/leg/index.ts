@@ -1,7 +1,7 @@
 export { type Centre, type Centres, centresOf, leastStraightening, type Straightening } from './centres';
 export { legCurves } from './curves';
 export { type LegFlaw, legFlaw } from './flaw';
-export { type Growth, growthFor, legGrown, NO_GROWTH } from './growth';
+export { type Growth, growthFor, legGrown } from './growth';
 export { type JoinedBlocks, joinBlocks, spreadLeg } from './join';
 export { centreLean, type LeanRange, leanRange, straighteningFor } from './lean';
 export { type LegChoices, legCrotchLength, legFrom } from './leg';
