@@ -25,9 +25,11 @@ export function checkHipEase({ body, cloth, leg, finished }: Subject): Check {
   const girth = 2 * (line ? pathLength(line) : leg.front.hipPoint.x - leg.back.hipPoint.x);
   const fullest = fullestGirth(body);
   const ease = girth - fullest;
-  const { least, most } = wantedEase(cloth, fullest);
   // What is narrower than the hip, however the cloth gives, can't be got into.
-  const tooSmall = girth * (1 + usableStretch(cloth)) < body.hipGirth - ROUNDING;
+  const needed = body.hipGirth / (1 + usableStretch(cloth));
+  const tooSmall = girth < needed - ROUNDING;
+  const wanted = wantedEase(cloth, fullest);
+  const [least, most] = [Math.max(wanted.least, needed - fullest), wanted.most];
   const [tight, wide] = [ease < least - ROUNDING, ease > most + ROUNDING];
   return {
     id: 'hip-ease',

@@ -4,6 +4,7 @@ import { type BodyInput, bodyProblems, measurements } from '../body';
 import { HEM_FINISHES, WAIST_FINISHES } from '../edges';
 import { LENGTH_NAMES, type LengthName } from '../leg';
 import { type Mm, mm, number, type Phrase, type Problem, say } from '../length';
+import { WIDEST_MARGIN } from '../sheets';
 import type { Project } from './types';
 
 // The library's messages are strings; what is wanted travels through them as a small code and becomes a phrase again.
@@ -169,7 +170,7 @@ const schemaWith = (allowance: Mm) =>
     paper: optionalPart({
       sheet: v.optional(v.string('text'), 'A4'),
       orientation: v.optional(oneOf('auto', 'portrait', 'landscape'), 'auto'),
-      margin: length(0, 60, 10),
+      margin: length(0, WIDEST_MARGIN, 10),
       overlap: length(0, 40, 10),
       ownWidth: length(150, 5080, 900),
       ownHeight: length(150, 5080, 1500),

@@ -8,6 +8,6 @@ export { placedDrawings, uprightPlaces } from './places';
 export { correctionFor, correctionRemarks, type PrinterTest, printerTest } from './printer';
 export { REFERENCE, type ReferenceSheet, referenceSheet } from './reference';
 export type { Search } from './search';
-export { paperWays } from './settings';
+export { paperWays, WIDEST_MARGIN } from './settings';
 export { tilePieces } from './tile';
 export type * from './types';

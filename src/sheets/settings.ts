@@ -19,7 +19,7 @@ export interface PaperWay {
 /** What a sheet must add, at least, on the paper: below that the marks of two joins would lie on each other. */
 const LEAST_PITCH: Mm = 100;
 /** Printers reach closer than this; more only wastes paper. */
-const WIDEST_MARGIN: Mm = 40;
+export const WIDEST_MARGIN: Mm = 40;
 /** A class sample below a tenth is no use to anyone. */
 const LEAST_SCALE = 0.1;
 /** A printer that is off by more than a twentieth is not off, it is fitting to the page. */
