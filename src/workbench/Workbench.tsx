@@ -1,8 +1,12 @@
-import { type DragEvent, lazy, Suspense, useEffect } from 'react';
+import { type DragEvent, Suspense, useEffect } from 'react';
 import { Aloud } from './aloud/Aloud';
 import { redoAloud, undoAloud } from './aloud/say-aloud';
 import { Bar } from './bar/Bar';
 import { NoticeStrip } from './bar/NoticeStrip';
+import { Projects } from './bar/Projects';
+import { Guarded } from './faults/Guarded';
+import { late } from './faults/late';
+import { OutsideFault } from './faults/OutsideFault';
 import { Finished } from './finished/Finished';
 import { VerdictNews } from './finished/VerdictNews';
 import { HINT_COUNT } from './hints/hint-count';
@@ -18,9 +22,17 @@ import { beside } from './table/beside';
 import { Table } from './table/Table';
 import { useJoining } from './table/use-joining';
 
-const Hints = lazy(() => import('./hints/Hints'));
-const ShowMode = lazy(() => import('./show/ShowMode'));
-const Working = lazy(() => import('./working/Working'));
+const Hints = late(() => import('./hints/Hints'), { what: 'The hints', place: 'bit' });
+const ShowMode = late(() => import('./show/ShowMode'), {
+  what: 'Show mode',
+  place: 'working',
+  leave: () => useManner.getState().show(false),
+});
+const Working = late(() => import('./working/Working'), {
+  what: 'The working',
+  place: 'working',
+  leave: () => useBench.getState().showWorking(false),
+});
 
 /** One screen, one drawing, the stations in the order of the work. */
 export function Workbench() {
@@ -41,17 +53,39 @@ export function Workbench() {
       onDragOver={(event) => event.preventDefault()}
       onDrop={onDrop}
     >
-      {!showing && <Bar />}
-      {!showing && <NoticeStrip />}
-      <BenchShown value={beside}>{!showing && <Path />}</BenchShown>
-      <Table />
+      {!showing && (
+        <Guarded what="The bar" place="bar">
+          <Bar />
+        </Guarded>
+      )}
+      <section className="strips" aria-label="News">
+        {!showing && <NoticeStrip />}
+        <OutsideFault />
+        <Projects />
+      </section>
+      {!showing && (
+        <BenchShown value={beside}>
+          <Guarded what="The stations" place="path">
+            <Path />
+          </Guarded>
+        </BenchShown>
+      )}
+      <Guarded what="The drawing" place="table">
+        <Table />
+      </Guarded>
       <BenchShown value={beside}>
         <Suspense>
           {showing ? <ShowMode /> : workingShown && <Working />}
           {hinted && !showing && <Hints />}
         </Suspense>
-        {!showing && <Finished />}
-        <VerdictNews />
+        {!showing && (
+          <Guarded what="What is finished" place="finished">
+            <Finished />
+          </Guarded>
+        )}
+        <Guarded what="Word of changed verdicts" place="bit">
+          <VerdictNews />
+        </Guarded>
       </BenchShown>
       <Aloud />
       <Repairs />

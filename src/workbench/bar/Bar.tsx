@@ -1,8 +1,5 @@
-import { useRef } from 'react';
 import type { Units } from '../../length';
-import { FileInput } from '../fields/FileInput';
 import { Switch } from '../fields/Switch';
-import { openFromFile } from '../keep/open';
 import { saveToFile } from '../keep/save';
 import { MannerButtons } from '../look/MannerButtons';
 import { startMeasuring } from '../stations/start-measuring';
@@ -21,7 +18,6 @@ const UNITS = [
 export function Bar() {
   const units = useBench((state) => state.project.units);
   const { showUnits } = useBench.getState();
-  const file = useRef<HTMLInputElement>(null);
   return (
     <header className="bar">
       <h1 className="bar-product">Legwork</h1>
@@ -36,17 +32,11 @@ export function Bar() {
         <button type="button" className="bar-button bar-main" onClick={startMeasuring}>
           <span className="bar-what">Start with </span>my measurements
         </button>
-        <ProjectsButton onOpenFile={() => file.current?.click()} />
+        <ProjectsButton />
         <button type="button" className="bar-button" onClick={saveToFile}>
           Save
         </button>
       </span>
-      <FileInput
-        opener={file}
-        label="Project file"
-        accept=".json,application/json,.svg,image/svg+xml"
-        onFiles={([chosen]) => chosen && void openFromFile(chosen)}
-      />
     </header>
   );
 }

@@ -1,29 +1,20 @@
-import { lazy, Suspense, useState } from 'react';
-
-const load = () => import('../keep/ProjectsDialog');
-const ProjectsDialog = lazy(load);
+import { ProjectsDialog } from './Projects';
+import { useProjectsOpen } from './projects-open';
 
 /** Opens the list of what is kept; the list and what it is made of are loaded when they are first wanted. */
-export function ProjectsButton({ onOpenFile }: { readonly onOpenFile: () => void }) {
-  const [open, setOpen] = useState(false);
+export function ProjectsButton() {
+  const open = useProjectsOpen((state) => state.open);
   return (
-    <>
-      <button
-        type="button"
-        className="bar-button"
-        aria-haspopup="dialog"
-        aria-expanded={open}
-        onPointerEnter={() => void load()}
-        onFocus={() => void load()}
-        onClick={() => setOpen(true)}
-      >
-        Projects
-      </button>
-      {open && (
-        <Suspense>
-          <ProjectsDialog onClose={() => setOpen(false)} onOpenFile={onOpenFile} />
-        </Suspense>
-      )}
-    </>
+    <button
+      type="button"
+      className="bar-button"
+      aria-haspopup="dialog"
+      aria-expanded={open}
+      onPointerEnter={ProjectsDialog.ahead}
+      onFocus={ProjectsDialog.ahead}
+      onClick={() => useProjectsOpen.setState({ open: true })}
+    >
+      Projects
+    </button>
   );
 }

@@ -1,7 +1,12 @@
-import { lazy, Suspense } from 'react';
+import { Suspense } from 'react';
+import { late } from '../faults/late';
 import { useOffered } from './repairs';
 
-const RepairsDialog = lazy(() => import('./RepairsDialog'));
+const RepairsDialog = late(() => import('./RepairsDialog'), {
+  what: 'The list of repairs',
+  place: 'sheet',
+  leave: () => useOffered.setState({ offered: undefined }),
+});
 
 /** The list of repairs, while a broken file waits for an answer. */
 export function Repairs() {

@@ -1,8 +1,12 @@
-import { lazy, memo, Suspense, useState } from 'react';
+import { memo, Suspense, useState } from 'react';
+import { late } from '../faults/late';
 import { ClassProgress } from './ClassProgress';
 
-const load = () => import('./ClassDialog');
-const ClassDialog = lazy(load);
+const ClassDialog = late(() => import('./ClassDialog'), {
+  what: 'The sheet for a class',
+  place: 'sheet',
+  leave: ({ onClose }) => onClose(),
+});
 
 /**
  * The way to a class's set; it may be under way while its sheet is closed. It takes no part in the progress, which is told
@@ -17,8 +21,8 @@ export const TakeClass = memo(function TakeClass() {
         className="button"
         aria-haspopup="dialog"
         aria-expanded={open}
-        onPointerEnter={() => void load()}
-        onFocus={() => void load()}
+        onPointerEnter={ClassDialog.ahead}
+        onFocus={ClassDialog.ahead}
         onClick={() => setOpen(true)}
       >
         <span className="take-name">A class from a table</span>

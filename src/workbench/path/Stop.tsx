@@ -1,4 +1,6 @@
-import { type ComponentType, lazy, type RefObject, Suspense, useEffect, useRef } from 'react';
+import { type ComponentType, type RefObject, Suspense, useEffect, useRef } from 'react';
+import { Guarded } from '../faults/Guarded';
+import { late } from '../faults/late';
 import { useManner } from '../look/manner';
 import { NARROW, STOPS_ONLY } from '../look/widths';
 import { BlocksStation } from '../stations/BlocksStation';
@@ -24,13 +26,12 @@ const INSIDE: Readonly<Record<Station, ComponentType>> = {
   cloth: ClothStation,
   paper: PaperStation,
   // A third of what there is to load, and wanted last.
-  sew: lazy(() => import('../stations/SewStation')),
+  sew: late(() => import('../stations/SewStation'), { what: 'The sewing', place: 'inside' }),
 };
 
 /** One station on the thread. */
 export function Stop({ station }: { readonly station: Station }) {
   const open = useBench((state) => state.station === station);
-  const result = useResult(station);
   const wants = useBench((state) => lookWanted(state, station));
   const goTo = useBench((state) => state.goTo);
   // Where the path is only its stops, the open one folds its inputs away and back.
@@ -58,12 +59,18 @@ export function Stop({ station }: { readonly station: Station }) {
       {open ? (
         <div className="stop-inside" id={inside}>
           <Suspense>
-            <Inside />
+            <Guarded what={`The station ${STATION_NAMES[station]}`} place="inside">
+              <Inside />
+            </Guarded>
             {!atFirst.current && <IntoSight item={item} />}
           </Suspense>
         </div>
       ) : (
-        <p className="stop-result">{result}</p>
+        <p className="stop-result">
+          <Guarded what={`What the station ${STATION_NAMES[station]} came to`} place="bit">
+            <Result station={station} />
+          </Guarded>
+        </p>
       )}
     </li>
   );
@@ -83,7 +90,7 @@ function IntoSight({ item }: { readonly item: RefObject<HTMLElement | null> }) {
 }
 
 /** What the station came to. While something on the drawing is held it waits: some results are dear to find. */
-function useResult(station: Station): string {
+function Result({ station }: { readonly station: Station }): string {
   const held = useTable((state) => state.held !== undefined);
   const last = useRef('');
   const result = useBench((state) => (held ? last.current : RESULTS[station](state.draft, state.project.units)));

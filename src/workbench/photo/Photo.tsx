@@ -1,7 +1,12 @@
-import { lazy, Suspense } from 'react';
+import { Suspense } from 'react';
+import { late } from '../faults/late';
 import { usePhotoOpen } from './opened';
 
-const PhotoScreen = lazy(() => import('./PhotoScreen'));
+const PhotoScreen = late(() => import('./PhotoScreen'), {
+  what: 'The screen for a photograph',
+  place: 'sheet',
+  leave: () => usePhotoOpen.setState({ open: false, file: undefined }),
+});
 
 /** The screen on which blocks are traced from a photograph, while it is open. */
 export function Photo() {

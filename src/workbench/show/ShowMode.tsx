@@ -1,6 +1,7 @@
-import { lazy, Suspense, useEffect } from 'react';
+import { Suspense, useEffect } from 'react';
 import { printPhrase } from '../../length';
 import { focusOn } from '../aloud/focus-on';
+import { late, withLate } from '../faults/late';
 import { useManner } from '../look/manner';
 import { useBench } from '../store/bench';
 import { STATION_NAMES, STATIONS } from '../store/stations';
@@ -9,7 +10,7 @@ import { useTable } from '../table/table-state';
 import { usePlaying } from '../working/RunButtons';
 import { useRun } from '../working/run';
 
-const ShowSewing = lazy(() => import('./ShowSewing'));
+const ShowSewing = late(() => import('./ShowSewing'), { what: 'The step of the sewing', place: 'bit' });
 
 /** For a class: the drawing, one sentence in large type, and keys. */
 export default function ShowMode() {
@@ -81,7 +82,11 @@ function leave(): void {
 /** On or back: through the steps of the sewing where it is shown, and through the working everywhere else. */
 function move(by: 1 | -1): void {
   if (useBench.getState().station === 'sew')
-    void import('../stations/sew/sewing-run').then((run) => run.moveSewing(by));
+    withLate(
+      'The sewing',
+      () => import('../stations/sew/sewing-run'),
+      (run) => run.moveSewing(by),
+    );
   else useRun.getState().move(by);
 }
 

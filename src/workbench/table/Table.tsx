@@ -1,4 +1,6 @@
-import { type CSSProperties, lazy, memo, Suspense, useRef } from 'react';
+import { type CSSProperties, memo, Suspense, useRef } from 'react';
+import { Guarded } from '../faults/Guarded';
+import { late } from '../faults/late';
 import { useManner } from '../look/manner';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
@@ -42,11 +44,15 @@ const LOW = 280;
 const FAR = 0.45;
 const VERY_FAR = 0.22;
 
-const JoinPlayer = lazy(() => import('./join/JoinPlayer'));
+const JoinPlayer = late(() => import('./join/JoinPlayer'), {
+  what: 'The player of the join',
+  place: 'inside',
+  leave: () => useTable.getState().showJoin(undefined),
+});
 
 /** The join as an event: loaded when somebody asks to see it. */
 const JOIN: StationDrawing = {
-  Drawing: lazy(() => import('./join/JoinDrawing')),
+  Drawing: late(() => import('./join/JoinDrawing'), { what: 'The drawing of the join', place: 'bit' }),
   says: () => 'The two blocks on their way to a leg',
   box: (draft) => boxRound([STATION_DRAWINGS.blocks.box(draft), STATION_DRAWINGS.leg.box(draft)]),
 };
@@ -117,12 +123,22 @@ export function Table() {
                 <Still Drawing={Drawing} draft={draft} />
               </Suspense>
             </g>
-            {!joining && <ChalkLines />}
-            <LitLines />
+            {!joining && (
+              <Guarded what="The chalk lines" place="bit">
+                <ChalkLines />
+              </Guarded>
+            )}
+            <Guarded what="The lines of a step" place="bit">
+              <LitLines />
+            </Guarded>
           </g>
           <Rulers view={view} size={size} units={units} />
         </svg>
-        {!joining && !running && <Handles view={view} />}
+        {!joining && !running && (
+          <Guarded what="The yellow buttons" place="bit">
+            <Handles view={view} />
+          </Guarded>
+        )}
       </section>
       <div className="table-notes">
         <TapeNote />

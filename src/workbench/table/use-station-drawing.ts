@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { withLate } from '../faults/late';
 import { useSewingShown } from '../stations/sew/sewing-shown';
 import type { Station } from '../store/stations';
 import { STATION_DRAWINGS, type StationDrawing } from './station-drawings';
@@ -17,10 +18,14 @@ export function useStationDrawing(station: Station): readonly [name: string, dra
   useEffect(() => {
     if (!wanted) return;
     let gone = false;
-    void import('./drawings/sewing').then(({ SEWING }) => {
-      sewing = SEWING;
-      if (!gone) setLoaded(SEWING);
-    });
+    withLate(
+      'The pictures of the sewing',
+      () => import('./drawings/sewing'),
+      ({ SEWING }) => {
+        sewing = SEWING;
+        if (!gone) setLoaded(SEWING);
+      },
+    );
     return () => {
       gone = true;
     };

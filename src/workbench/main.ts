@@ -1,5 +1,3 @@
-import { StrictMode } from 'react';
-import { createRoot } from 'react-dom/client';
 import '@fontsource/source-sans-3/latin-400.css';
 import '@fontsource/source-sans-3/latin-600.css';
 import '@fontsource/source-serif-4/latin-400.css';
@@ -20,20 +18,13 @@ import './look/working.css';
 import './look/show.css';
 import './look/hints.css';
 import './look/sheet.css';
+import './look/faults.css';
 // Where the parts stand is said last, so that it holds over what a part says of itself.
 import './look/bench.css';
-import { bringBack } from './keep/start';
-import { practise } from './practice';
-import { Workbench } from './Workbench';
+import { showStartFault } from './faults/start-page';
 
 const root = document.getElementById('root');
 if (!root) throw new Error('the page has no place for the workbench');
 
-await bringBack();
-createRoot(root).render(
-  <StrictMode>
-    <Workbench />
-  </StrictMode>,
-);
-practise();
-if (import.meta.env.PROD) void import('./keep/offline').then(({ goOffline }) => goOffline());
+// All of the workbench comes in one import, so that whatever is wrong with it, there is somebody left to say so.
+await import('./begin').then(({ begin }) => begin(root)).catch((thrown) => showStartFault(root, thrown));

@@ -1,0 +1,34 @@
+import { Suspense, useRef } from 'react';
+import { late } from '../faults/late';
+import { FileInput } from '../fields/FileInput';
+import { openFromFile } from '../keep/open';
+import { useProjectsOpen } from './projects-open';
+
+const close = () => useProjectsOpen.setState({ open: false });
+
+export const ProjectsDialog = late(() => import('../keep/ProjectsDialog'), {
+  what: 'The list of projects',
+  place: 'sheet',
+  leave: close,
+});
+
+/** The list of projects while it is open, and the way to one in a file: whatever became of the bar. */
+export function Projects() {
+  const open = useProjectsOpen((state) => state.open);
+  const file = useRef<HTMLInputElement>(null);
+  return (
+    <>
+      <FileInput
+        opener={file}
+        label="Project file"
+        accept=".json,application/json,.svg,image/svg+xml"
+        onFiles={([chosen]) => chosen && void openFromFile(chosen)}
+      />
+      {open && (
+        <Suspense>
+          <ProjectsDialog onClose={close} onOpenFile={() => file.current?.click()} />
+        </Suspense>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,30 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { FaultPage } from './faults/FaultPage';
+import { Guarded } from './faults/Guarded';
+import { beforeLeaving } from './faults/leaving';
+import { hearFaults, noteFault } from './faults/outside';
+import { showStartFault } from './faults/start-page';
+import { bringBack, keeper } from './keep/start';
+import { practise } from './practice';
+import { Workbench } from './Workbench';
+
+/** Brings back what was kept, and shows the workbench; it is shown whatever becomes of what was kept. */
+export async function begin(place: HTMLElement): Promise<void> {
+  hearFaults();
+  beforeLeaving(keeper.flush);
+  await bringBack().catch((thrown) => noteFault('What was kept', thrown));
+  createRoot(place, {
+    // A fault even of what tells of faults: then the plainest page of all.
+    onUncaughtError: (thrown) => showStartFault(place, thrown),
+  }).render(
+    <StrictMode>
+      <Guarded what="The page" place="page" instead={(told) => <FaultPage {...told} />}>
+        <Workbench />
+      </Guarded>
+    </StrictMode>,
+  );
+  practise();
+  // Where it does not come, the page works with a network, as before.
+  if (import.meta.env.PROD) void import('./keep/offline').then(({ goOffline }) => goOffline()).catch(() => undefined);
+}

@@ -1,0 +1,37 @@
+import { exampleProject } from '../../project';
+import { Projects } from '../bar/Projects';
+import { useMannerOnPage } from '../look/use-manner-on-page';
+import { useBench } from '../store/bench';
+import { broughtIn } from '../store/changes';
+import { FaultCard } from './FaultCard';
+import type { FaultTold } from './fault';
+
+/** In place of a page that can't be drawn at all: what happened, every way out, and the example as the last of them. */
+export function FaultPage({ fault, onAgain }: FaultTold) {
+  useMannerOnPage();
+  return (
+    <main className="fault-page">
+      <h1 className="bar-product">Legwork</h1>
+      <FaultCard fault={fault} onAgain={onAgain} />
+      <p>
+        If nothing else helps, begin with the finished example: the project that is open now stays in the list of
+        projects.
+      </p>
+      <div className="fault-ways">
+        <button type="button" className="button" onClick={openExample}>
+          Open the example
+        </button>
+      </div>
+      <Projects />
+    </main>
+  );
+}
+
+const openExample = () =>
+  useBench.setState((state) => ({
+    ...broughtIn(state, exampleProject, 'opening the example', 'The example is open.'),
+    station: 'edges',
+    step: undefined,
+    field: undefined,
+    workingShown: false,
+  }));

@@ -1,0 +1,46 @@
+import { undoAloud } from '../aloud/say-aloud';
+import { useProjectsOpen } from '../bar/projects-open';
+import { useBench } from '../store/bench';
+import { reloadPage } from './leaving';
+import { saveAnyhow } from './save-anyhow';
+
+/** What can be done about a fault: one step back, the project as a file, another one, the page anew. */
+export function WaysOut({ onLeave }: { readonly onLeave?: (() => void) | undefined }) {
+  const last = lastChange();
+  return (
+    <div className="fault-ways">
+      {last !== undefined && (
+        <button type="button" className="button" onClick={undoAloud}>
+          Undo {last.charAt(0).toLowerCase() + last.slice(1)}
+        </button>
+      )}
+      <button type="button" className="button" onClick={saveAnyhow}>
+        Save the project as a file
+      </button>
+      <button
+        type="button"
+        className="button"
+        onClick={() => {
+          onLeave?.();
+          useProjectsOpen.setState({ open: true });
+        }}
+      >
+        Another project
+      </button>
+      <button type="button" className="button" onClick={() => void reloadPage()}>
+        Reload the page
+      </button>
+      {onLeave && (
+        <button type="button" className="button" onClick={onLeave}>
+          Close
+        </button>
+      )}
+    </div>
+  );
+}
+
+/** The name of what can be undone. The history may be what is broken. */
+function lastChange(): string | undefined {
+  const last: unknown = useBench.getState().history?.past?.at(-1)?.label;
+  return typeof last === 'string' ? last : undefined;
+}
