@@ -17,6 +17,7 @@ afterAll(() => browser.close());
 afterEach(() => app.close());
 
 const hem = (page: Page) => page.getByRole('textbox', { name: 'Hem depth', exact: true });
+const name = (page: Page) => page.getByLabel('Name of the project');
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name, exact: true });
 const told = (page: Page, words: string | RegExp) => page.getByRole('alert').filter({ hasText: words });
 
@@ -30,8 +31,8 @@ const WORKBENCH = /\/assets\/begin-[^/]*\.js$/;
 const PARTS = [
   { what: 'What is finished', words: 'measures', anew: (page: Page) => hem(page).fill('4.1') },
   { what: 'The drawing', words: 'table-window', anew: (page: Page) => hem(page).fill('4.2') },
-  { what: 'The bar', words: 'bar-button bar-undo', anew: (page: Page) => button(page, 'Leg').click() },
-  { what: 'The stations', words: 'stop-name', anew: (page: Page) => button(page, 'Edges').click() },
+  { what: 'The bar', words: 'bar-button bar-undo', anew: (page: Page) => name(page).fill('Mine') },
+  { what: 'The stations', words: 'stop-name', anew: (page: Page) => button(page, 'Leg').click() },
   { what: 'The page', words: 'bench', anew: (page: Page) => button(page, 'Working').click() },
 ] as const;
 
@@ -59,14 +60,14 @@ async function openWith(prepare: (page: Page) => Promise<unknown>): Promise<Page
 }
 
 /** What is in the file that a button saves. */
-async function saved(page: Page, name: string | RegExp): Promise<string> {
+async function saved(page: Page, press: string | RegExp): Promise<string> {
   const download = page.waitForEvent('download');
-  await button(page, name).first().click();
+  await button(page, press).first().click();
   return readFile(await (await download).path(), 'utf8');
 }
 
-async function hemSaved(page: Page, name: string | RegExp): Promise<number | undefined> {
-  const opened = openProject(await saved(page, name));
+async function hemSaved(page: Page, press: string | RegExp): Promise<number | undefined> {
+  const opened = openProject(await saved(page, press));
   return opened.ok ? opened.value.hem.depth : undefined;
 }
 

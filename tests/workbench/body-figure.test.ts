@@ -7,8 +7,8 @@ import {
   sideLines,
   wholeLines,
 } from '../../src/workbench/table/drawings/figure-lines';
-import { figurePlaces, figureShape } from '../../src/workbench/table/drawings/figure-shape';
-import { figureBox, figureViews, tapeMarks, viewScale } from '../../src/workbench/table/drawings/tape-paths';
+import { figureBox, figurePlaces, figureShape } from '../../src/workbench/table/drawings/figure-shape';
+import { figureViews, tapeMarks, viewScale } from '../../src/workbench/table/drawings/tape-paths';
 
 const bodies: readonly BodyInput[] = [
   { label: 'example', waistGirth: 742, hipGirth: 1020, hipDepth: 208, bodyRise: 272, insideLeg: 758 },

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { FaultTold } from './fault';
-import { keepEverything, reloadPage } from './leaving';
+import { reloadPage } from './leaving';
 import { type Why, waitingNewer, whyNotLoaded } from './newer';
 import { saveAnyhow } from './save-anyhow';
 
@@ -18,10 +18,7 @@ export function LateWords({ fault, onAgain, onLeave }: FaultTold) {
       window.removeEventListener('online', back);
     };
   }, [onAgain]);
-  const use = async () => {
-    await keepEverything();
-    await (waitingNewer() ?? reloadPage)();
-  };
+  const use = () => void (waitingNewer() ?? reloadPage)();
   return (
     <>
       <p role="alert">
@@ -39,7 +36,7 @@ export function LateWords({ fault, onAgain, onLeave }: FaultTold) {
       </p>
       <div className="fault-ways">
         {why === 'newer' ? (
-          <button type="button" className="button button-main" onClick={() => void use()}>
+          <button type="button" className="button button-main" onClick={use}>
             Use it now
           </button>
         ) : (

@@ -5,19 +5,18 @@ import type { Units } from '../../length';
 import { outlineCurves } from '../../plane';
 import type { Draft } from '../../project';
 import { type Box, placedDrawings, uprightPlaces } from '../../sheets';
+import { late } from '../faults/late';
 import type { Station } from '../store/stations';
 import { apart } from './apart';
 import { boxRound, curvesBox } from './bounds';
 import { BlocksDrawing } from './drawings/BlocksDrawing';
-import { BodyFigure } from './drawings/BodyFigure';
 import { CheckDrawing } from './drawings/CheckDrawing';
 import type { DrawingProps } from './drawings/drawing-props';
 import { EdgesDrawing } from './drawings/EdgesDrawing';
-import { figureShape } from './drawings/figure-shape';
+import { figureBox, figureShape } from './drawings/figure-shape';
 import { LayDrawing, layBox } from './drawings/LayDrawing';
 import { LegDrawing } from './drawings/LegDrawing';
 import { SheetsDrawing } from './drawings/SheetsDrawing';
-import { figureBox } from './drawings/tape-paths';
 
 /** What the table shows at a station, and the box that holds it. */
 export interface StationDrawing {
@@ -41,7 +40,8 @@ function pieceBox({ pieces }: Draft): Box {
 /** The drawings of the stations but of those that are loaded late. */
 export const STATION_DRAWINGS: Readonly<Record<Exclude<Station, 'sew'>, StationDrawing>> = {
   body: {
-    Drawing: BodyFigure,
+    // Many lines, and not of the drawing that is seen first.
+    Drawing: late(() => import('./drawings/BodyFigure'), { what: 'The figure', place: 'bit' }),
     says: () => 'A figure from the front, the side and the back with the path of the tape',
     box: ({ body }) => figureBox(figureShape(body)),
   },

@@ -112,3 +112,9 @@ export function figurePlaces(f: FigureShape): Readonly<Record<FigureView, Place>
     whole: { x: (side + back) / 2, y: 0 },
   };
 }
+
+/** The box that holds every view. */
+export function figureBox(f: FigureShape) {
+  const right = figurePlaces(f).back.x + widest(f);
+  return { left: -widest(f) - 30 * f.unit, right, top: -f.ribs, bottom: f.floor + 60 * f.unit };
+}

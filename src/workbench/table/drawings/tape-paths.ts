@@ -1,6 +1,6 @@
 import type { MeasurementKey } from '../../../body';
 import { bellyLine, smallOfBackLine } from './figure-lines';
-import { type FigureShape, type FigureView, figurePlaces, widest } from './figure-shape';
+import { type FigureShape, type FigureView, widest } from './figure-shape';
 
 /** The tape on one view of the figure, in that view's own coordinates. */
 export interface TapeMark {
@@ -93,12 +93,6 @@ export function figureViews(key: MeasurementKey | undefined): readonly FigureVie
 /** A body seen from head to foot is drawn smaller, so that it stands in the height of the others. */
 export const viewScale = (view: FigureView, f: FigureShape): number =>
   view === 'whole' ? (f.floor + f.ribs) / f.height : 1;
-
-/** The box that holds every view. */
-export function figureBox(f: FigureShape) {
-  const right = figurePlaces(f).back.x + widest(f);
-  return { left: -widest(f) - 30 * f.unit, right, top: -f.ribs, bottom: f.floor + 60 * f.unit };
-}
 
 /** Beyond everything that the side view has to the front. */
 const rightOf = (f: FigureShape): number => Math.max(f.fore.waist, f.fore.hip, f.fore.thigh) + 30 * f.unit;
