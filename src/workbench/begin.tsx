@@ -3,7 +3,7 @@ import { createRoot } from 'react-dom/client';
 import { FaultPage } from './faults/FaultPage';
 import { Guarded } from './faults/Guarded';
 import { beforeLeaving } from './faults/leaving';
-import { hearFaults, noteFault } from './faults/outside';
+import { noteFault } from './faults/outside';
 import { showStartFault } from './faults/start-page';
 import { bringBack, keeper } from './keep/start';
 import { practise } from './practice';
@@ -11,7 +11,6 @@ import { Workbench } from './Workbench';
 
 /** Brings back what was kept, and shows the workbench; it is shown whatever becomes of what was kept. */
 export async function begin(place: HTMLElement): Promise<void> {
-  hearFaults();
   beforeLeaving(keeper.flush);
   await bringBack().catch((thrown) => noteFault('What was kept', thrown));
   createRoot(place, {

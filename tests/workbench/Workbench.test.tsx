@@ -63,13 +63,17 @@ describe('the workbench', () => {
     const field = () => screen.getByLabelText('Drawing of the blocks');
     const drawing = writeBlocksSvg(useBench.getState().draft);
     await userEvent.upload(field(), new File([drawing], 'mine.blocks.svg', { type: 'image/svg+xml' }));
-    await screen.findByText(/The blocks of “mine.blocks.svg” are on the table/);
+    await screen.findByText(/The blocks of “mine.blocks.svg” are on the table/, {}, { timeout: 20_000 });
     expect(useBench.getState().project.block.source).toBe('traced');
     expect(useBench.getState().problems).toEqual([]);
     expect(screen.getByText('These blocks were brought along. They are used as they are.')).toBeVisible();
     const without = drawing.replace(/<path id="back-hem"[^>]*\/>/, '');
     await userEvent.upload(field(), new File([without], 'half.svg', { type: 'image/svg+xml' }));
-    await screen.findByText(/“half.svg” can’t be opened. Back-hem: must be drawn, as a line of that name./i);
+    await screen.findByText(
+      /“half.svg” can’t be opened. Back-hem: must be drawn, as a line of that name./i,
+      {},
+      { timeout: 20_000 },
+    );
     act(() => useBench.getState().undo());
     expect(screen.getByLabelText('Ease at the hip')).toBeVisible();
   });

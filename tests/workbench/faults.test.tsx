@@ -10,7 +10,7 @@ import { Guarded } from '../../src/workbench/faults/Guarded';
 import { late, withLate } from '../../src/workbench/faults/late';
 import { beforeLeaving, keepEverything } from '../../src/workbench/faults/leaving';
 import { OutsideFault } from '../../src/workbench/faults/OutsideFault';
-import { forgetFaults, hearFaults, useOutside } from '../../src/workbench/faults/outside';
+import { forgetFaults } from '../../src/workbench/faults/outside';
 import { useBench } from '../../src/workbench/store/bench';
 import { redrawn } from '../../src/workbench/store/changes';
 import { Workbench } from '../../src/workbench/Workbench';
@@ -223,42 +223,5 @@ describe('a late part', () => {
     await userEvent.click(await screen.findByRole('button', { name: 'Try again' }));
     await waitFor(() => expect(work).toHaveBeenCalledWith(3));
     expect(screen.queryByRole('alert')).toBeNull();
-  });
-});
-
-describe('a fault outside of any panel', () => {
-  const happen = (error: Error, filename = '') =>
-    act(() => void window.dispatchEvent(new ErrorEvent('error', { error, message: error.message, filename })));
-
-  it('is told once, however often it comes', async () => {
-    const stop = hearFaults();
-    render(<OutsideFault />);
-    const error = new Error('in a timer');
-    happen(error);
-    expect(screen.getByRole('alert')).toHaveTextContent(
-      /^What was asked for last can’t be done, by a fault in Legwork/,
-    );
-    await userEvent.click(screen.getByRole('button', { name: 'Close' }));
-    happen(error);
-    expect(screen.queryByRole('alert')).toBeNull();
-    stop();
-  });
-
-  it('of a promise is told, too', () => {
-    const stop = hearFaults();
-    const event = Object.assign(new Event('unhandledrejection'), { reason: new Error('in a promise') });
-    window.dispatchEvent(event);
-    expect(useOutside.getState().told?.fault.thrown).toBe(event.reason);
-    stop();
-  });
-
-  it('is not told where it is none, or not ours, or one of too many', () => {
-    const stop = hearFaults();
-    happen(new Error('ResizeObserver loop completed with undelivered notifications.'));
-    happen(new Error('of a browser’s addition'), 'chrome-extension://addition/page.js');
-    expect(useOutside.getState().told).toBeUndefined();
-    for (let i = 0; i < 20; i += 1) happen(new Error(`number ${i}`));
-    expect(String(useOutside.getState().told?.fault.thrown)).toBe('Error: number 7');
-    stop();
   });
 });

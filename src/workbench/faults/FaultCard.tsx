@@ -21,10 +21,8 @@ export function FaultCard({ fault, onAgain, onLeave, lastBelow = false }: FaultC
   return (
     <div className="fault">
       <p role="alert">
-        <strong>
-          {fault.what} can’t be {fault.done ? 'done' : 'drawn'}, by a fault in Legwork.
-        </strong>{' '}
-        Your project is not to blame, and nothing of it is lost.{lastBelow && ' Below is the last that could be drawn.'}
+        <strong>{fault.what} can’t be drawn, by a fault in Legwork.</strong> Your project is not to blame, and nothing
+        of it is lost.{lastBelow && ' Below is the last that could be drawn.'}
       </p>
       <WaysOut onLeave={onLeave} />
       <DetailsOf fault={fault} />

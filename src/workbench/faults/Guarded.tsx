@@ -52,7 +52,7 @@ export class Guarded extends Component<GuardedProps, GuardedState> {
     const { what, place } = this.props;
     const parts = componentStack ?? '';
     this.setState(({ fault }) => (fault ? { fault: { ...fault, what, parts } } : null));
-    if (place === 'bit') noteFault(what, thrown, { again: this.props.again && this.tryAgain });
+    if (place === 'bit') noteFault(what, thrown, this.props.again && this.tryAgain);
   }
 
   override componentDidMount(): void {

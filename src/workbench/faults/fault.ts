@@ -3,8 +3,6 @@ export interface Fault {
   /** What could not be drawn or done, as a sentence begins with it: “The checks”. */
   readonly what: string;
   readonly thrown: unknown;
-  /** Where it was no drawing that failed, but something that was asked for. */
-  readonly done?: true;
   readonly at: Date;
   /** The parts of the screen that were being drawn, the innermost first. */
   readonly parts?: string;

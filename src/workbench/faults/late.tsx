@@ -52,7 +52,7 @@ export function late<Props extends object>(
  * @param what what it is, as a sentence begins with it
  */
 export function withLate<Loaded>(what: string, load: () => Promise<Loaded>, work: (loaded: Loaded) => void): void {
-  void arriving(load).then(work, (thrown) => noteFault(what, thrown, { again: () => withLate(what, load, work) }));
+  void arriving(load).then(work, (thrown) => noteFault(what, thrown, () => withLate(what, load, work)));
 }
 
 const arriving = <Loaded,>(load: () => Promise<Loaded>): Promise<Loaded> =>

@@ -9,7 +9,14 @@ import type { Surroundings } from './surroundings';
 /** Notes that are gone with the tab, and notes that stay on this computer. */
 const ofTab = notesIn(() => sessionStorage);
 const onComputer = notesIn(() => localStorage);
-const pageLocks = (): LockManager | undefined => (navigator as { locks?: LockManager }).locks;
+/** In an embedded page even asking for them may be refused. */
+function pageLocks(): LockManager | undefined {
+  try {
+    return (navigator as { locks?: LockManager }).locks;
+  } catch {
+    return undefined;
+  }
+}
 
 /** What the keeper of this page works with. */
 export const surroundingsOfPage = (shelf: Shelf): Surroundings => ({
