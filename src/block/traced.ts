@@ -127,12 +127,18 @@ function traceProblems(field: string, traced: TracedBlock): readonly Problem[] {
     const gap = distance(end, start);
     return gap <= LOOSE_ENDS
       ? []
-      : [problem(`edges.${name}`, start, say`must start where ${before} ends; they are ${mm(gap)} apart.`)];
+      : [
+          problem(
+            `edges.${name}`,
+            traced.edges[name],
+            say`must start where ${before} ends; they are ${mm(gap)} apart.`,
+          ),
+        ];
   });
   if (loose.length > 0) return loose;
   const [waist, hem] = [pathStart(traced.edges.waist.map(curveOf)), pathStart(traced.edges.hem.map(curveOf))];
   const short = BLOCK_EDGES.filter((name) => pathLength(traced.edges[name].map(curveOf)) < LOOSE_ENDS).map((name) =>
-    problem(`edges.${name}`, 0, say`is too short to be an edge.`),
+    problem(`edges.${name}`, traced.edges[name], say`is too short to be an edge.`),
   );
   const level = (where: 'hipLevel' | 'kneeLevel', value: number | undefined) =>
     value === undefined || (value > waist.y && value < hem.y)

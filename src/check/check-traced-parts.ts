@@ -7,13 +7,14 @@ const TOLERANCE = 5;
 /** The block that was brought as the back is one: its crotch reaches farther than the front's, round the seat (practice). */
 export function checkTracedParts({ traced, blocks: { extensionFront, extensionBack } }: Subject): Check | undefined {
   if (!traced) return undefined;
-  const good = extensionBack > extensionFront - TOLERANCE;
+  const farther = extensionBack - extensionFront;
+  const good = farther > -TOLERANCE;
   return {
     id: 'traced-parts',
     name: 'Front and back are what they are called',
     verdict: good ? 'good' : 'wrong',
-    measured: extensionBack - extensionFront,
-    wanted: 0,
+    measured: farther,
+    wanted: Math.max(0, farther),
     tolerance: TOLERANCE,
     unit: 'mm',
     reason: good
