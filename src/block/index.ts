@@ -23,6 +23,7 @@ export {
   BLOCK_EDGES,
   blocksFromTrace,
   type CurvePoints,
+  FARTHEST,
   MOST_EDGE_CURVES,
   type Pair,
   type TracedBlock,

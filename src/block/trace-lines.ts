@@ -1,6 +1,6 @@
 import { type Mm, mm, number, type Problem, Refusal, say } from '../length';
-import { type Curve, distance, type Point, pathEnd, pathReverse, pathStart } from '../plane';
-import { BLOCK_EDGES, type CurvePoints, MOST_EDGE_CURVES, type Pair, type TracedBlock } from './traced';
+import { type Curve, distance, type Edge, type Point, pathEnd, pathReverse, pathStart } from '../plane';
+import { BLOCK_EDGES, type CurvePoints, FARTHEST, MOST_EDGE_CURVES, type Pair, type TracedBlock } from './traced';
 import type { BlockEdge } from './types';
 
 /** What a line of a drawn block is: one of its edges, or a line to find its way by. */
@@ -55,6 +55,13 @@ export function traceFromLines(part: 'front' | 'back', lines: DrawnLines): Trace
   const round = allRound(edges);
   // From the waist at the side, wherever on its page the block was drawn.
   const origin = pathStart(round[0] ?? []);
+  const lost = lostProblems(part, origin, [
+    ...BLOCK_EDGES.map((name, i) => ({ name, curves: round[i] ?? [] })),
+    { name: 'grainline', curves: grain },
+    { name: 'hip', curves: hip },
+    { name: 'knee', curves: knee ?? [] },
+  ]);
+  if (lost.length > 0) throw new Refusal(lost);
   const place = ({ x, y }: Point): Pair => [rounded(x - origin.x), rounded(y - origin.y)];
   const curvePoints = ([a, b, c, d]: Curve): CurvePoints => [place(a), place(b), place(c), place(d)];
   const level = (line: readonly Curve[]): Mm => rounded((pathStart(line).y + pathEnd(line).y) / 2 - origin.y);
@@ -68,6 +75,17 @@ export function traceFromLines(part: 'front' | 'back', lines: DrawnLines): Trace
     ...(knee && { kneeLevel: level(knee) }),
   };
 }
+
+/** Lines that reach farther than any block does: no file takes them. */
+const lostProblems = (part: string, origin: Point, lines: readonly Edge[]): readonly Problem[] =>
+  lines.flatMap(({ name, curves }) => {
+    const reach = Math.max(
+      0,
+      ...curves.flat().map(({ x, y }) => Math.max(Math.abs(x - origin.x), Math.abs(y - origin.y))),
+    );
+    const phrase = say`reaches ${mm(reach)} away from where the waist begins at the side; no block is larger than ${mm(FARTHEST)}.`;
+    return reach > FARTHEST ? [{ field: `${part}-${name}`, value: reach, phrase }] : [];
+  });
 
 /** Finer than this, millimetres, no drawing is; the file stays short (tolerance). */
 const FINEST = 1e-4;

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { BLOCK_EDGES, MOST_EDGE_CURVES } from '../block';
+import { BLOCK_EDGES, FARTHEST, MOST_EDGE_CURVES } from '../block';
 import { type BodyInput, bodyProblems, measurements } from '../body';
 import { HEM_FINISHES, WAIST_FINISHES } from '../edges';
 import { LENGTH_NAMES, type LengthName } from '../leg';
@@ -44,7 +44,7 @@ const draftedBlocks = part({
   balance: length(-30, 40, 10),
 });
 
-const coordinate = between('mm', -5000, 5000);
+const coordinate = between('mm', -FARTHEST, FARTHEST);
 const pair = v.strictTuple([coordinate, coordinate], 'pair');
 const curvePoints = v.strictTuple([pair, pair, pair, pair], 'curve');
 
