@@ -53,7 +53,8 @@ export function startKeeper(around: Surroundings): Keeper {
   /** What is not kept yet: the newest state of each project. */
   const unkept = new Map<string, BenchState>();
   let held: Held | undefined;
-  let waiting: AbortController | undefined;
+  /** The project that is shown here and held by another tab. */
+  let waiting: { readonly id: string; readonly end: AbortController } | undefined;
   let giveUp: (() => void) | undefined;
   let since = 0;
   let again = SOON;
@@ -68,11 +69,12 @@ export function startKeeper(around: Surroundings): Keeper {
   };
 
   const isShown = (id: string) => bench.getState().id === id;
+  const isElsewhere = () => waiting !== undefined && isShown(waiting.id);
   const inTrouble = () => ['full', 'off', 'fault'].includes(kept.getState().state);
 
   const news = around.openNews(({ id }) => {
     kept.setState(({ changes }) => ({ changes: changes + 1 }));
-    if (kept.getState().state === 'elsewhere') void followSoon(id);
+    if (isElsewhere()) void followSoon(id);
   });
 
   const tellChange = (id: string) => {
@@ -106,7 +108,7 @@ export function startKeeper(around: Surroundings): Keeper {
     next(() => follow(id, () => isShown(id) && !unkept.has(id))).catch(tellTrouble);
 
   function letGo(): void {
-    waiting?.abort();
+    waiting?.end.abort();
     waiting = undefined;
     held?.release();
     held = undefined;
@@ -123,7 +125,7 @@ export function startKeeper(around: Surroundings): Keeper {
   }
 
   function waitFor(id: string): void {
-    const wait = new AbortController();
+    const wait = { id, end: new AbortController() };
     waiting = wait;
     kept.setState({ state: 'elsewhere' });
     const { name } = bench.getState().project;
@@ -132,7 +134,7 @@ export function startKeeper(around: Surroundings): Keeper {
       text: `“${name}” is open in another tab, and is kept from there. What you change here goes into a copy of its own.`,
       remedies: [{ name: 'take a copy now', act: copy }],
     });
-    void holdLater(locks, id, wait.signal).then(async (later) => {
+    void holdLater(locks, id, wait.end.signal).then(async (later) => {
       if (!later) return;
       if (waiting !== wait || !isShown(id)) {
         later.release();
@@ -150,7 +152,7 @@ export function startKeeper(around: Surroundings): Keeper {
   function copy(): void {
     const state = bench.getState();
     // What another tab holds is changed by that tab alone.
-    if (kept.getState().state === 'elsewhere') unkept.delete(state.id);
+    if (isElsewhere()) unkept.delete(state.id);
     const own = copied(state);
     bench.setState(own);
     tell({ tone: 'told', text: `What is on the table is now a project of its own: “${own.project.name}”.` });
@@ -273,7 +275,7 @@ export function startKeeper(around: Surroundings): Keeper {
   function allIsWell(): void {
     again = SOON;
     if (!inTrouble()) return;
-    kept.setState({ state: bases.has(bench.getState().id) ? 'kept' : 'example' });
+    kept.setState({ state: isElsewhere() ? 'elsewhere' : bases.has(bench.getState().id) ? 'kept' : 'example' });
     tell({ tone: 'told', text: 'Your work is kept on this computer again.' });
   }
 
@@ -298,8 +300,10 @@ export function startKeeper(around: Surroundings): Keeper {
 
   const stopWatching = around.onLeave(() => {
     // The page may be gone before the shelf has answered.
-    if (kept.getState().state === 'elsewhere' && unkept.has(bench.getState().id)) copy();
+    if (isElsewhere() && unkept.has(bench.getState().id)) copy();
     for (const state of unkept.values()) note(state);
+    const { id } = bench.getState();
+    if (unkept.has(id) || bases.has(id)) ofTab.set(LAST, id);
     void flush();
   });
 

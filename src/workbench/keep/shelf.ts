@@ -39,7 +39,7 @@ export type ShelvedBody =
 
 /** Everything that is kept on this computer, in one database of the browser. Each fails where the browser keeps nothing. */
 export interface Shelf {
-  /** Writes a copy, unless the newest one there that can be read is not `base`; without a history the one there stays. */
+  /** Writes a copy, unless one that can be read there is newer than `base`; without a history the one there stays. */
   readonly put: (copy: Copy, history: History | undefined, base: number) => Promise<Put>;
   /** Undefined where there is none that can be read. What can't be read of it is set aside at once. */
   readonly take: (id: string) => Promise<Taken | undefined>;
@@ -76,7 +76,10 @@ export function openShelf(within: Within = openDatabase('legwork')): Shelf {
       if (!taken) return undefined;
       const { broken, ...whole } = taken;
       if (broken.length === 0) return { ...whole, setAside: [] };
-      const told = await within('readwrite', (store) => Promise.all(broken.map((one) => setAside(store, id, ...one))));
+      const told = await within('readwrite', (store) =>
+        Promise.all(broken.map((one) => setAside(store, id, ...one))),
+        // Where there is no room it stays where it is, and can be read from there no less.
+      ).catch(() => []);
       return { ...whole, setAside: broken.flatMap(([what], i) => (told[i] ? [what] : [])) };
     },
     list: () => within('readonly', async (store) => shelvedFrom(await entriesOf(store, 'project'))),
@@ -134,7 +137,8 @@ async function takeCopy(store: IDBObjectStore, id: string) {
 async function putCopy(store: IDBObjectStore, copy: Copy, history: History | undefined, base: number): Promise<Put> {
   const { slots } = await partsOf(store, copy.id);
   const newest = newestOf(slots, copy.id);
-  if (newest && newest.revision !== base) return { ok: false, newer: newest };
+  // An older one is what damage to the newest has left.
+  if (newest && newest.revision > base) return { ok: false, newer: newest };
   const at = newest !== undefined && slots[0] === newest.copy ? 1 : 0;
   const old = slots[at];
   if (old !== undefined && !readCopy(old, copy.id)?.whole) await setAside(store, copy.id, 'a copy of a project', old);

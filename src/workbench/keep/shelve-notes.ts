@@ -10,18 +10,32 @@ import type { Surroundings } from './surroundings';
 /** A page that is being closed lets its projects go in less than this; one that doesn't is open still, ms. */
 const CLOSING = 500;
 
+/** A note that can be read. */
+type Readable = Noted & { readonly read: ReadCopy };
+
 /**
  * Brings what was noted by pages that were closed to the shelf, unless the shelf has it. A note goes only when the shelf
  * holds what it says; one that can't be read is set aside, and one of a project that went on otherwise is kept apart.
+ *
+ * @returns the notes that could not be brought there, and why
  */
-export async function shelveNotes(around: Surroundings): Promise<void> {
+export async function shelveNotes(around: Surroundings): Promise<{ left: readonly Readable[]; trouble?: unknown }> {
+  const left: Readable[] = [];
+  let trouble: unknown;
   for (const noted of notedLast(around.onComputer)) {
-    if (noted.read) await shelveNote(around, noted, noted.read);
-    else {
-      await around.shelf.setAside('note', 'what was noted when a page was closed', noted.text);
-      around.onComputer.remove(noted.key);
+    const { key, text, read } = noted;
+    try {
+      if (read) await shelveNote(around, noted, read);
+      else {
+        await around.shelf.setAside('note', 'what was noted when a page was closed', text);
+        around.onComputer.remove(key);
+      }
+    } catch (fault) {
+      trouble ??= fault;
+      if (read) left.push({ ...noted, read });
     }
   }
+  return { left, trouble };
 }
 
 async function shelveNote({ locks, shelf, onComputer, after }: Surroundings, { key, history }: Noted, read: ReadCopy) {
@@ -33,12 +47,7 @@ async function shelveNote({ locks, shelf, onComputer, after }: Surroundings, { k
   if (!held) return;
   try {
     const put = await shelf.put(read.copy, history, read.revision - 1);
-    if (!put.ok && put.newer.copy.text !== read.copy.text) {
-      const { newer } = put;
-      if (newer.revision < read.revision)
-        await shelf.put({ ...read.copy, revision: newer.revision + 1 }, history, newer.revision);
-      else await shelf.put(...apart(read, history));
-    }
+    if (!put.ok && put.newer.copy.text !== read.copy.text) await shelf.put(...apart(read, history));
     onComputer.remove(key);
   } finally {
     held.release();

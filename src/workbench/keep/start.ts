@@ -2,15 +2,13 @@ import { printPhrase } from '../../length';
 import { openProject } from '../../project';
 import { useBench } from '../store/bench';
 import { broughtIn } from '../store/changes';
-import { noHistory } from '../store/history';
 import { refusal } from '../store/refusal';
 import { tellFault, watchFaults } from './faults';
-import { type Keeper, LAST, startKeeper } from './keeper';
-import { notedLast } from './last-note';
+import { type Keeper, startKeeper } from './keeper';
 import { projectFromHash } from './link';
+import { openLast } from './open-last';
 import { surroundingsOfPage } from './page-surroundings';
 import { openShelf, type Shelf } from './shelf';
-import { shelveNotes } from './shelve-notes';
 
 export const shelf: Shelf = openShelf();
 const around = surroundingsOfPage(shelf);
@@ -32,40 +30,13 @@ export async function bringBack(): Promise<void> {
       go();
     }, PATIENCE);
   });
-  await Promise.race([openLast(() => !late), patience]);
+  await Promise.race([openLast(around, keeper, () => !late), patience]);
   if (late && location.hash === '') useBench.getState().tell({ tone: 'refused', text: LATE });
   await openLink();
   window.addEventListener('hashchange', () => void openLink());
 }
 
 const LATE = 'This browser is slow to give back what it keeps: your projects are listed under Projects when it does.';
-
-/**
- * Opens what was on the bench last.
- *
- * @param wanted whether it still may take the place of what is on the bench
- */
-async function openLast(wanted: () => boolean): Promise<void> {
-  try {
-    await shelveNotes(around);
-    const id = around.ofTab.get(LAST) ?? (await shelf.last());
-    if (id !== undefined && !(await keeper.open(id, wanted)) && wanted()) await tellUnread(id);
-  } catch (fault) {
-    // Without a storage there may be a note of the work still.
-    const [noted] = notedLast(around.onComputer);
-    if (noted?.read && wanted()) keeper.bring(noted.read, noted.history ?? noHistory);
-    keeper.tellTrouble(fault);
-  }
-}
-
-/** Says that the last project can't be read, if it is there at all. */
-async function tellUnread(id: string): Promise<void> {
-  if (!(await shelf.list()).some((one) => one.id === id)) return;
-  useBench.getState().tell({
-    tone: 'refused',
-    text: 'The project that was open last can’t be read here. It is left as it is, and listed under Projects with all others.',
-  });
-}
 
 /** Opens the project that a link holds, as a project of its own, and takes it out of the address. */
 async function openLink(): Promise<void> {

@@ -16,7 +16,7 @@ function start(): Pick<BenchState, 'project' | 'draft'> {
 }
 
 /** A whole workbench: an immutable project, what was typed, and everything that is derived from them. */
-const createBench = () =>
+export const createBench = () =>
   createStore<Bench>()((set, get) => ({
     ...start(),
     id: newId(),
