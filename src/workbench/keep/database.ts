@@ -87,20 +87,29 @@ export function openDatabase(
       return found;
     } catch (fault) {
       // Whatever of it was asked for already must not be written, where the rest can't be.
-      if (abort(transaction)) await over.catch(() => undefined);
-      // Every request of a transaction that ended before says only that; the transaction itself says why.
-      const said = fault instanceof DOMException && fault.name === 'AbortError';
-      throw said && transaction.error ? transaction.error : fault;
+      const ours = abort(transaction);
+      // A browser that doesn't answer may not say that it has given up, either.
+      if (ours && fault instanceof NoStorage) throw fault;
+      const gaveUp = await over.then(
+        () => false,
+        () => true,
+      );
+      if (ours || !gaveUp || !isEcho(fault)) throw fault;
+      throw transaction.error ?? new NoStorage('the browser gave it up', { cause: fault });
     }
   };
 }
 
 /** What a request came to. */
-export const found = <T>(request: IDBRequest<T>): Promise<T> =>
-  new Promise((resolve, reject) => {
+export function found<T>(request: IDBRequest<T>): Promise<T> {
+  const answer = new Promise<T>((resolve, reject) => {
     request.onsuccess = () => resolve(request.result);
     request.onerror = () => reject(request.error);
   });
+  // Where its transaction is given up nobody may be waiting for it any more: the transaction says so itself.
+  answer.catch(() => undefined);
+  return answer;
+}
 
 async function opened(name: string, storage: () => IDBFactory | undefined, version?: number): Promise<IDBDatabase> {
   let db: IDBDatabase;
@@ -126,6 +135,12 @@ const ended = (transaction: IDBTransaction): Promise<void> =>
     transaction.oncomplete = () => resolve();
     transaction.onabort = () => reject(transaction.error ?? new NoStorage('the browser gave it up'));
   });
+
+/** Requests of a transaction that was given up say no more than that; the transaction itself may say why. */
+const isEcho = (fault: unknown): boolean =>
+  fault instanceof NoStorage ||
+  (fault instanceof DOMException &&
+    ['AbortError', 'InvalidStateError', 'TransactionInactiveError'].includes(fault.name));
 
 /** Whether there was something to give up. */
 function abort(transaction: IDBTransaction): boolean {

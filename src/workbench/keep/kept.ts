@@ -21,7 +21,8 @@ export interface Kept {
 }
 
 /** How it stands at the start. */
-export const createKept = () => createStore<Kept>()(() => ({ state: 'example', at: undefined, offline: false, changes: 0 }));
+export const createKept = () =>
+  createStore<Kept>()(() => ({ state: 'example', at: undefined, offline: false, changes: 0 }));
 
 const kept = createKept();
 

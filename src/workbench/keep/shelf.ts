@@ -76,8 +76,9 @@ export function openShelf(within: Within = openDatabase('legwork')): Shelf {
       if (!taken) return undefined;
       const { broken, ...whole } = taken;
       if (broken.length === 0) return { ...whole, setAside: [] };
-      const told = await within('readwrite', (store) =>
-        Promise.all(broken.map((one) => setAside(store, id, ...one))),
+      const told = await within(
+        'readwrite',
+        (store) => Promise.all(broken.map((one) => setAside(store, id, ...one))),
         // Where there is no room it stays where it is, and can be read from there no less.
       ).catch(() => []);
       return { ...whole, setAside: broken.flatMap(([what], i) => (told[i] ? [what] : [])) };

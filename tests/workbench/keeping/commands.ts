@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { exampleProject, openProject, type Project, saveProject } from '../../../src/project';
+import { exampleProject, type Project, saveProject } from '../../../src/project';
 import { LAST } from '../../../src/workbench/keep/keeper';
 import { length } from '../../../src/workbench/store/quantity';
 import * as m from './model';
@@ -254,10 +254,7 @@ const OFTEN: readonly (keyof typeof DONE)[] = ['type', 'choose', 'slide', 'undo'
 
 export const commands = fc.array(
   fc.tuple(
-    fc.oneof(
-      fc.constantFrom(...OFTEN),
-      fc.constantFrom(...(Object.keys(DONE) as (keyof typeof DONE)[])),
-    ),
+    fc.oneof(fc.constantFrom(...OFTEN), fc.constantFrom(...(Object.keys(DONE) as (keyof typeof DONE)[]))),
     fc.nat(1),
     fc.nat(99),
   ),
@@ -291,7 +288,9 @@ export async function newPair(world: World): Promise<Pair> {
         })),
         ...world.notes.keys().map((key) => JSON.parse(world.notes.get(key) ?? '').copy as { id: string; text: string }),
       ];
-      const found = places.find(({ id, text }) => !known.has(id) && text.startsWith('{') && m.canon(JSON.parse(text)) === wanted);
+      const found = places.find(
+        ({ id, text }) => !known.has(id) && text.startsWith('{') && m.canon(JSON.parse(text)) === wanted,
+      );
       if (!found) throw new Error(`nowhere is a project of its own with the name ${String(project.name)}`);
       return found.id;
     },
@@ -300,5 +299,3 @@ export async function newPair(world: World): Promise<Pair> {
   model.tabs.push(m.newTab(started, (tabs[0] as Tab).bench.getInitialState().id));
   return { world, model, tabs, damaged: [], removed: undefined };
 }
-
-export const isWhole = () => m.canon(openProject(saveProject(exampleProject))) === m.canon({ ok: true, value: exampleProject });

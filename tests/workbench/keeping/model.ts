@@ -73,13 +73,26 @@ export function at(tree: Tree, path: string): unknown {
   return path.split('.').reduce<unknown>((here, key) => (here as Tree | undefined)?.[key], tree);
 }
 
-/** The same data, whatever the order of its fields. */
-export const canon = (value: unknown): string =>
-  JSON.stringify(value, (_, one) =>
+const known = new WeakMap<object, string>();
+
+/** The same data, whatever the order of its fields; projects don't change, and are written once. */
+export function canon(value: object): string {
+  const before = known.get(value);
+  if (before !== undefined) return before;
+  const text = JSON.stringify(value, (_, one) =>
     typeof one === 'object' && one !== null && !Array.isArray(one)
       ? Object.fromEntries(Object.entries(one).toSorted(([a], [b]) => (a < b ? -1 : 1)))
       : one,
   );
+  known.set(value, text);
+  return text;
+}
+
+const spotText = ({ id, project }: Spot): string => id + canon(project);
+
+/** All of a state in one text. */
+export const snapText = ({ id, project, past, future, entries }: Snap): string =>
+  [id, canon(project), ...past.map(spotText), '', ...future.map(spotText), canon(entries)].join('\n');
 
 const unitless = (project: Tree): string => canon({ ...project, units: '' });
 
@@ -111,13 +124,11 @@ export function travel(tab: ModelTab, way: 'back' | 'forth'): void {
 }
 
 /** A project of its own, whose steps are its own. */
-export function copied(snap: Snap, id: string): Snap {
+function copied(snap: Snap, id: string): Snap {
   const { name } = snap.project as { name: string };
   const own = `${name.slice(0, NAME_KEPT)}, copy`;
   const spot = (one: Spot): Spot =>
-    one.id !== snap.id
-      ? one
-      : { id, project: one.project.name === name ? { ...one.project, name: own } : one.project };
+    one.id !== snap.id ? one : { id, project: one.project.name === name ? { ...one.project, name: own } : one.project };
   const project = { ...snap.project, name: own };
   return { ...snap, id, project, past: snap.past.map(spot), future: snap.future.map(spot) };
 }
@@ -125,7 +136,7 @@ export function copied(snap: Snap, id: string): Snap {
 const other = (model: Model, tab: ModelTab): ModelTab | undefined => model.tabs.find((one) => one !== tab);
 
 /** What can be had of a project on the shelf. */
-export function taken(model: Model, id: string): Snap | undefined {
+function taken(model: Model, id: string): Snap | undefined {
   const row = model.rows.get(id);
   const slot = newestSlot(row);
   return row && slot && { ...slot.snap, past: row.way.past, future: row.way.future };
@@ -157,7 +168,7 @@ export function letGo(model: Model, tab: ModelTab): void {
   follow(model, next, held);
 }
 
-export function takeHold(model: Model, tab: ModelTab, id: string): boolean {
+function takeHold(model: Model, tab: ModelTab, id: string): boolean {
   if (tab.held === id) return true;
   letGo(model, tab);
   if (other(model, tab)?.held === id) {
@@ -169,7 +180,7 @@ export function takeHold(model: Model, tab: ModelTab, id: string): boolean {
 }
 
 /** Writes a project to the shelf; false where somebody else has written something newer. */
-export function write(model: Model, snap: Snap, base: number): boolean | 'failed' {
+function write(model: Model, snap: Snap, base: number): boolean | 'failed' {
   if (model.disk === 'none') return 'failed';
   const row = model.rows.get(snap.id) ?? { slots: [undefined, undefined], way: { past: [], future: [] } };
   const newest = newestSlot(row);
@@ -187,11 +198,13 @@ const keptOf = (snap: Snap): Snap => ({
   entries: Object.fromEntries(Object.entries(snap.entries).filter(([, { bad }]) => bad)),
 });
 
-export const knownIds = (model: Model): ReadonlySet<string> =>
+const knownIds = (model: Model): ReadonlySet<string> =>
   new Set([
     ...model.rows.keys(),
     ...model.notes.keys(),
-    ...model.tabs.flatMap(({ snap, unkept }) => [snap, ...unkept.values(), ...snap.past, ...snap.future].map(({ id }) => id)),
+    ...model.tabs.flatMap(({ snap, unkept }) =>
+      [snap, ...unkept.values(), ...snap.past, ...snap.future].map(({ id }) => id),
+    ),
   ]);
 
 const ownCopy = async (model: Model, snap: Snap): Promise<Snap> =>

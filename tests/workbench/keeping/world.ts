@@ -29,6 +29,8 @@ export interface World {
   readonly tabs: Set<Tab>;
   /** How much is asked of the storage just now. */
   asked: number;
+  /** How often it was asked at all. */
+  times: number;
   /** Called at every touch of the store, for tests that break it there. */
   step: Step | undefined;
 }
@@ -58,6 +60,7 @@ export const newWorld = (): World => ({
   locks: new Locks(),
   tabs: new Set(),
   asked: 0,
+  times: 0,
   step: undefined,
 });
 
@@ -86,9 +89,14 @@ function withinOf(world: World, isAlive: () => boolean): Within {
   return async (mode, work) => {
     if (!isAlive()) return forever;
     world.asked += 1;
+    world.times += 1;
     try {
       if (world.disk === 'none') throw new NoStorage('there is none');
-      return await within(mode, (store) => work(touched(world, store)));
+      return await within(mode, async (store) => {
+        const done = await work(touched(world, store));
+        world.step?.('commit', store);
+        return done;
+      });
     } catch (fault) {
       if (fault instanceof Killed) return forever;
       throw fault;
@@ -208,7 +216,13 @@ const heard = new WeakMap<Tab, (news: { id: string }) => void>();
 
 /** Everything that stands in the storage, by key, whatever its state. */
 export async function everything(world: World): Promise<Map<string, unknown>> {
-  const within = (reading.get(world) ?? reading.set(world, openDatabase('legwork', () => world.factory)).get(world)) as Within;
+  const within = (reading.get(world) ??
+    reading
+      .set(
+        world,
+        openDatabase('legwork', () => world.factory),
+      )
+      .get(world)) as Within;
   return within('readonly', async (store) => {
     const [keys, values] = await Promise.all([found(store.getAllKeys()), found<unknown[]>(store.getAll())]);
     return new Map(keys.map((key, i) => [String(key), values[i]]));
