@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
+import { insideOnly } from './.house/inside-only.ts';
 import { pagePolicy } from './.house/page-policy.ts';
 import { preloadWorkbench } from './.house/preload-workbench.ts';
 
@@ -40,7 +41,7 @@ export default defineConfig({
   base: './',
   // A worker that loads a writer late has to be a module, as the page is.
   worker: { format: 'es' },
-  plugins: [react(), pagePolicy(), preloadWorkbench('/workbench/begin.tsx'), offline()],
+  plugins: [react(), pagePolicy(), insideOnly(), preloadWorkbench('/workbench/begin.tsx'), offline()],
   resolve: {
     // The PDF writer would load these only to print HTML pages and SVG pictures, which Legwork never asks of it.
     alias: [{ find: /^(html2canvas|canvg|dompurify)$/, replacement: nothing }],
