@@ -168,7 +168,7 @@ const schemaWith = (allowance: Mm) =>
     ),
     projector: optionalPart({ line: length(0.3, 6, 1.5), ground: v.optional(oneOf('dark', 'light'), 'dark') }),
     paper: optionalPart({
-      sheet: v.optional(v.string('text'), 'A4'),
+      sheet: v.optional(v.pipe(v.string('text'), v.maxLength(200, 'text')), 'A4'),
       orientation: v.optional(oneOf('auto', 'portrait', 'landscape'), 'auto'),
       margin: length(0, WIDEST_MARGIN, 10),
       overlap: length(0, 40, 10),
