@@ -41,7 +41,8 @@ if (wanted.length > 0) {
     reporters: ['notes'],
     tempDirName: '.cache/mutate',
     ignorePatterns: ['/public', '/dist', '/out', '/docs/plates', '/tests/browser'],
-    timeoutMS: 5000,
+    timeoutMS: 20_000,
+    dryRunTimeoutMinutes: 60,
     allowConsoleColors: false,
   }).runMutationTest();
 }

@@ -5,7 +5,16 @@ import { rooms } from '../rooms.cjs';
 import { openedBy } from './harness.mjs';
 
 /** Where the tests stand that concern the rooms whose mutants are tried. */
-const TESTS = ['plane', 'edges', 'project', 'leg', 'check', 'properties'];
+const TESTS = ['plane', 'edges', 'project', 'block', 'leg', 'check', 'properties'];
+/** And those against other libraries and published figures that are quick. */
+const OUTSIDE = [
+  'allowances-hollows',
+  'crossings-reference',
+  'drafting-curves',
+  'drafting-figures',
+  'drafting-reference-geometry',
+  'finish-combinations',
+].map((name) => `tests/outside/${name}.test.ts`);
 /** It reads the open surveys beside the checkout, which the copy that is run doesn't have beside it. */
 const LEFT_OUT = 'tests/properties/every-body.test.ts';
 /** What these do at all is done in a test, or in a browser. */
@@ -13,25 +22,34 @@ const NOT_LOADED = ['files', 'workbench', 'command'];
 
 /** The test files to run. */
 export const testFiles = () =>
-  TESTS.flatMap((room) =>
-    readdirSync(join('tests', room))
-      .filter((name) => name.endsWith('.test.ts'))
-      .map((name) => `tests/${room}/${name}`),
-  ).filter((file) => file !== LEFT_OUT);
+  [
+    ...TESTS.flatMap((room) =>
+      readdirSync(join('tests', room))
+        .filter((name) => name.endsWith('.test.ts'))
+        .map((name) => `tests/${room}/${name}`),
+    ),
+    ...OUTSIDE,
+  ].filter((file) => file !== LEFT_OUT);
 
-/** Loads the rooms themselves, before any test does. */
-export async function loadRooms() {
-  for (const room of rooms.filter((one) => !NOT_LOADED.includes(one))) await import(here(`src/${room}/index.ts`));
+/**
+ * Loads the rooms themselves, before any test does.
+ *
+ * @param {number} world another number loads them anew
+ */
+export async function loadRooms(world) {
+  const wanted = rooms.filter((one) => !NOT_LOADED.includes(one));
+  for (const room of wanted) await import(`${here(`src/${room}/index.ts`)}?world=${world}`);
 }
 
 /**
  * What a test file holds, its own preparations made.
  *
  * @param {string} file
+ * @param {number} world whose rooms it gets
  * @param {number} nth another number opens the file and its helpers anew
  */
-export async function openTests(file, nth) {
-  const { tests, before } = await openedBy(() => import(`${here(file)}?opened=${nth}`));
+export async function openTests(file, world, nth) {
+  const { tests, before } = await openedBy(() => import(`${here(file)}?world=${world}&opened=${nth}`));
   for (const prepare of before) await prepare();
   return tests;
 }

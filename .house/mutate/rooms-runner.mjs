@@ -24,7 +24,7 @@ const TIMES = 'mutate-times.json';
  * Runs the tests in this very process, the quickest first, until one fails.
  *
  * What a test file works out while it is opened counts as one more test of it: where that meets a mutant, the file is
- * opened anew with the mutant in it. Only what a room works out while it is loaded needs a process of its own.
+ * opened anew with the mutant in it. And where it meets one while the rooms are loaded, they are loaded anew, a world of their own.
  */
 export class RoomsRunner {
   static inject = tokens();
@@ -35,12 +35,13 @@ export class RoomsRunner {
   /** @type {any[]} how the opening of each file went; none as long as nothing was opened */
   openings = [];
   openedSoFar = 0;
+  world = 1;
   /** @type {Record<string, number>} milliseconds by test */
   times = {};
   places = new Set(readDrawn().map(({ place }) => place));
 
   capabilities() {
-    return { reloadEnvironment: false };
+    return { reloadEnvironment: true };
   }
 
   async init() {
@@ -70,12 +71,16 @@ export class RoomsRunner {
    * @param {import('@stryker-mutator/api/test-runner').MutantRunOptions} options
    * @returns {Promise<import('@stryker-mutator/api/test-runner').MutantRunResult>}
    */
-  async mutantRun({ activeMutant, testFilter, mutantActivation, hitLimit }) {
+  async mutantRun({ activeMutant, testFilter, mutantActivation, reloadEnvironment, hitLimit }) {
     const { fileName, location, replacement, id } = activeMutant;
     const file = relative(root, fileName).split(sep).join('/');
     // The tool makes every mutant within a drawn one, too.
     if (!this.places.has(placeOf(file, location, replacement)))
       return { status: MutantRunStatus.Survived, nrOfTests: 0 };
+    if (reloadEnvironment) {
+      this.world += 1;
+      this.openings = [];
+    }
     if (mutantActivation === 'runtime') await this.openAll();
     Object.assign(this.space, { hitCount: 0, hitLimit, activeMutant: id });
     await this.openAll();
@@ -88,7 +93,7 @@ export class RoomsRunner {
   /** Opens every test file, unless that is done. */
   async openAll() {
     if (this.openings.length > 0) return;
-    const rooms = await this.result('rooms', loadRooms);
+    const rooms = await this.result('rooms', () => loadRooms(this.world));
     for (const file of testFiles()) this.openings.push(await this.open(file));
     if (rooms.status === TestStatus.Failed)
       this.openings[0] = { ...this.openings[0], ...rooms, id: this.openings[0].id };
@@ -101,7 +106,7 @@ export class RoomsRunner {
   async open(file, into = this.tests) {
     return this.result(openingOf(file), async () => {
       this.openedSoFar += 1;
-      into.set(file, await openTests(file, this.openedSoFar));
+      into.set(file, await openTests(file, this.world, this.openedSoFar));
     });
   }
 
