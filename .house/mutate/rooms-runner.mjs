@@ -49,7 +49,7 @@ export class RoomsRunner {
     registerTypeScript();
     register('./resolve.mjs', import.meta.url);
     // Chance draws few cases here: there are as many runs as mutants.
-    process.env.LEGWORK_RUNS = '0.1';
+    process.env.LEGWORK_RUNS = '0.05';
     // A failure is enough: to make it smaller would draft again and again.
     fc.configureGlobal({ endOnFailure: true });
     console.log = () => {};
