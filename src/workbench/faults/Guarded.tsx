@@ -71,6 +71,11 @@ export class Guarded extends Component<GuardedProps, GuardedState> {
     this.unsubscribe();
   }
 
+  private readonly forgetGood = () => {
+    this.good = undefined;
+    this.forceUpdate();
+  };
+
   private readonly tryAgain = () => {
     this.props.again?.();
     this.setState({ fault: undefined });
@@ -108,7 +113,11 @@ export class Guarded extends Component<GuardedProps, GuardedState> {
     return (
       <div className="guarded" data-at={place}>
         <FaultCard {...told} lastBelow={good !== undefined} />
-        {good && <LastGood bench={good}>{children}</LastGood>}
+        {good && (
+          <LastGood bench={good} onFailed={this.forgetGood}>
+            {children}
+          </LastGood>
+        )}
       </div>
     );
   }

@@ -12,6 +12,8 @@ export function Drawn({ onDrawn }: { readonly onDrawn: (bench: Bench) => void })
 
 interface LastGoodProps {
   readonly bench: Bench;
+  /** Told where not even that can be drawn any more. */
+  readonly onFailed: () => void;
   readonly children: ReactNode;
 }
 
@@ -23,12 +25,16 @@ export class LastGood extends Component<LastGoodProps, { readonly failed: boolea
     return { failed: true };
   }
 
+  override componentDidCatch(): void {
+    this.props.onFailed();
+  }
+
   override render(): ReactNode {
     return this.state.failed ? null : <Still {...this.props} />;
   }
 }
 
-function Still({ bench, children }: LastGoodProps) {
+function Still({ bench, children }: Pick<LastGoodProps, 'bench' | 'children'>) {
   const [still] = useState(() => createStore<Bench>()(() => bench));
   return (
     <div className="last-good">
