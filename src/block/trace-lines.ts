@@ -83,7 +83,7 @@ const lostProblems = (part: string, origin: Point, lines: readonly Edge[]): read
       0,
       ...curves.flat().map(({ x, y }) => Math.max(Math.abs(x - origin.x), Math.abs(y - origin.y))),
     );
-    const phrase = say`reaches ${mm(reach)} away from where the waist begins at the side; no block is larger than ${mm(FARTHEST)}.`;
+    const phrase = say`reaches farther than ${mm(FARTHEST)} from where the waist begins at the side; no block is as large.`;
     return reach > FARTHEST ? [{ field: `${part}-${name}`, value: reach, phrase }] : [];
   });
 

@@ -81,7 +81,7 @@ function elementsOf(text: string, wanted: (names: readonly string[]) => boolean)
       refuseDrawing(undefined, say`has an element of more than ${number(MOST_ATTRIBUTES, 0)} attributes.`);
   });
   parser.on('error', (error) => {
-    throw notSvg(text, error.message.replace(/\.$/, ''));
+    throw notSvg(text, error.message.replace(/^(\d+):\d+: /, 'line $1: ').replace(/\.$/, ''));
   });
   parser.on('opentag', (tag: SaxesTagNS) => {
     elements += 1;

@@ -104,7 +104,7 @@ const wholeOf = (project: Project, field: string): Problem => ({
   phrase:
     field === 'block'
       ? say`the blocks that were brought can't be used without that; blocks drafted from the measurements take their place.`
-      : say`can't be used without that.`,
+      : say`is left out as a whole because of that; the usual choice takes its place.`,
 });
 
 /** What must give way to a problem: the field itself or, where nothing stands there, the nearest group round it. Never the whole body. */

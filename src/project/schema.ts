@@ -204,7 +204,10 @@ function problemOf(issue: v.BaseIssue<unknown>): Problem {
   const inner = (issue.issues ?? []).find((i) => (i.path?.length ?? 0) > 0);
   const path = [...(issue.path ?? []), ...(inner?.path ?? [])].map((item) => String(item.key));
   const field = path.join('.') || 'project';
-  return { field, value: (inner ?? issue).input, phrase: phraseOf((inner ?? issue).message) };
+  const { input, message, expected } = inner ?? issue;
+  // The name of a field is expected where the whole field is missing; the message is that of the group round it.
+  const absent = input === undefined && expected?.startsWith('"');
+  return { field, value: input, phrase: absent ? say`must not be left out.` : phraseOf(message) };
 }
 
 function phraseOf(code: string): Phrase {

@@ -115,6 +115,13 @@ describe('blocks that were brought', () => {
   });
 });
 
+it('says what is left out that must be there', () => {
+  expect(sentences('{"format":"legwork-project","version":1}')).toEqual(['body: must not be left out.']);
+  expect(sentences(traced(({ back }) => delete (back as { hipLevel?: number }).hipLevel))).toEqual([
+    'block.back.hipLevel: must not be left out.',
+  ]);
+});
+
 describe('names and numbers that no project can hold', () => {
   it.each(['__proto__', 'prototype', 'constructor'])('do not vanish without being told: %s', (name) => {
     const text = withText('"cloth": {', `"cloth": { "${name}": { "width": 5 },`);

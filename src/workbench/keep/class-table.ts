@@ -1,6 +1,7 @@
 import { create } from 'zustand';
 import { emptyTable, type Progress, safeFileName } from '../../files';
-import type { Project } from '../../project';
+import { plain } from '../../length';
+import { LARGEST_FILE, type Project } from '../../project';
 import { isStaleBeyondBody } from '../store/asked';
 import { useBench } from '../store/bench';
 import type { BenchState } from '../store/state';
@@ -38,6 +39,13 @@ export const designIsReady = (state: BenchState): boolean => !isStaleBeyondBody(
 /** Takes a table and looks through it. */
 export async function chooseTable(file: File): Promise<void> {
   useClass.getState().looking?.stop();
+  if (file.size > LARGEST_FILE) {
+    // Told by its size, before it is read.
+    const [size, most] = [file.size, LARGEST_FILE].map((bytes) => plain(bytes / 1e6, 1));
+    const told = `“${file.name}” has ${size} MB; a table of bodies has at most ${most} MB.`;
+    useClass.setState({ ...NOTHING, problems: [told] });
+    return;
+  }
   const bytes = new Uint8Array(await file.arrayBuffer());
   useClass.setState({ ...NOTHING, table: { name: file.name, bytes } });
   lookThroughTable();
