@@ -61,7 +61,7 @@ await Promise.all(judges.map((judge) => judge.close()));
 console.log(tallyText(tally));
 
 /** Writes down what was found in one draw: a line for each kind, and projects as files. */
-async function note(mine: number, { finds, refused, millis, project }: Outcome): Promise<void> {
+async function note(mine: number, { finds, refused, followed, millis, project }: Outcome): Promise<void> {
   const kinds = [...new Set(finds.map(({ kind }) => kind))];
   for (const { kind, seen } of finds.filter((one, i) => finds.findIndex(({ kind }) => kind === one.kind) === i)) {
     const before = tally.finds[kind] ?? 0;
@@ -75,6 +75,7 @@ async function note(mine: number, { finds, refused, millis, project }: Outcome):
     ...tally,
     finds: raised(tally.finds, kinds),
     refused: raised(tally.refused, refused === undefined ? [] : [refused]),
+    followed: raised(tally.followed, followed === undefined ? [] : [followed]),
     slowest: millis > tally.slowest[0] ? [millis, mine] : tally.slowest,
   };
 }

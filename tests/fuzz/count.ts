@@ -5,6 +5,8 @@ export interface Tally {
   readonly draws: number;
   readonly finds: Readonly<Record<string, number>>;
   readonly refused: Readonly<Record<string, number>>;
+  /** Of the refused: what came of doing as the refusal says. */
+  readonly followed: Readonly<Record<string, number>>;
   /** The most processor time of one draft, milliseconds, and its seed. */
   readonly slowest: readonly [millis: number, seed: number];
   readonly seconds: number;
@@ -15,6 +17,7 @@ export const emptyTally = (from: number): Tally => ({
   draws: 0,
   finds: {},
   refused: {},
+  followed: {},
   slowest: [0, from],
   seconds: 0,
 });
@@ -27,7 +30,7 @@ export function raised(
 }
 
 /** A run in a few lines: how many draws, how fast, what was found and what was refused, most first. */
-export function tallyText({ draws, next, finds, refused, slowest, seconds }: Tally): string {
+export function tallyText({ draws, next, finds, refused, followed, slowest, seconds }: Tally): string {
   const sorted = (counts: Readonly<Record<string, number>>) => Object.entries(counts).sort(([, a], [, b]) => b - a);
   const refusals = Object.values(refused).reduce((a, b) => a + b, 0);
   const share = (count: number) => `${((100 * count) / Math.max(1, draws)).toFixed(2)} %`;
@@ -36,7 +39,9 @@ export function tallyText({ draws, next, finds, refused, slowest, seconds }: Tal
     'finds:',
     ...(Object.keys(finds).length === 0 ? ['  none'] : []),
     ...sorted(finds).map(([kind, count]) => `  ${String(count).padStart(6)}  ${share(count).padStart(8)}  ${kind}`),
-    `refused: ${refusals} (${share(refusals)})`,
+    `refused: ${refusals} (${share(refusals)}); doing as it says: ${sorted(followed)
+      .map(([what, count]) => `${what} ${count}`)
+      .join(', ')}`,
     ...sorted(refused).map(([why, count]) => `  ${String(count).padStart(6)}  ${share(count).padStart(8)}  ${why}`),
   ].join('\n');
 }

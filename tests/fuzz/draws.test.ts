@@ -24,7 +24,7 @@ test(
     let tally: Tally = emptyTally(from);
     for (let seed = from; seed < from + count; seed += 1) {
       const papers = seed % PAPERS === 0 ? seed / PAPERS : undefined;
-      const { finds, refused, millis } = await judge.ask({ seed, papers });
+      const { finds, refused, followed, millis } = await judge.ask({ seed, papers });
       const bad = finds.filter(({ kind }) => kind !== SLOW);
       complaints.push(...bad.map(({ kind, seen }) => `seed ${seed}: ${kind}: ${seen}`));
       tally = {
@@ -33,6 +33,7 @@ test(
         draws: tally.draws + 1,
         finds: raised(tally.finds, [...new Set(bad.map(({ kind }) => kind))]),
         refused: raised(tally.refused, refused === undefined ? [] : [refused]),
+        followed: raised(tally.followed, followed === undefined ? [] : [followed]),
         slowest: millis > tally.slowest[0] ? [millis, seed] : tally.slowest,
       };
     }

@@ -1,6 +1,7 @@
 import type { Problem } from '../../src/length';
 import { draft, type Project } from '../../src/project';
 import { checkedProject } from '../../src/project/schema';
+import { adviceOf, type Followed } from './advice';
 import { type Find, find } from './find';
 import { outlineFinds } from './outlines';
 import { paperFinds } from './papers';
@@ -14,6 +15,8 @@ export interface Judged {
   readonly finds: readonly Find[];
   /** The first problem of a refusal: its field and its sentence without the values; undefined where it was drafted. */
   readonly refused: string | undefined;
+  /** Of a refusal: what came of doing as it says. */
+  readonly followed?: Followed;
   /** Processor time of the draft with its checks and its working. */
   readonly millis: number;
 }
@@ -40,7 +43,11 @@ export async function judged(raw: RawDraw, papers: number | undefined): Promise<
     const result = draft(raw as unknown as Project);
     if (!result.ok) {
       const { project } = checkedProject(raw);
-      return { finds: refusalFinds(result.problems, project), refused: reasonOf(result.problems), millis: spent() };
+      millis = spent();
+      stage = 'advice';
+      const { finds: useless, followed } = adviceOf(project, result.problems);
+      finds.push(...refusalFinds(result.problems, project), ...useless);
+      return { finds, refused: reasonOf(result.problems), followed, millis };
     }
     const drafted = result.value;
     for (const part of ['checks', 'working'] as const) {

@@ -1,0 +1,68 @@
+import type { Phrase, Problem } from '../../src/length';
+import { draft, type Project, valueAt, withValue } from '../../src/project';
+import { type Find, find } from './find';
+
+/** What came of doing as a refusal says: drafted, refused again for something else, or it says no value that would do. */
+export type Followed = 'drafted' | 'refused again' | 'no value told';
+
+/** What a refusal is worth. */
+export interface Advice {
+  readonly finds: readonly Find[];
+  readonly followed: Followed;
+}
+
+/** Limits are told as they are and tried a hair within. */
+const WITHIN = 1e-6;
+
+/**
+ * Does as the refusal of a project says, all at once: whatever value it tells must do for its field.
+ *
+ * @param project that was refused
+ * @param problems why
+ */
+export function adviceOf(project: Project, problems: readonly Problem[]): Advice {
+  const told = problems.map((problem) => ({ problem, value: advised(problem, valueAt(project, problem.field)) }));
+  const known = told.filter(({ value }) => value !== undefined);
+  if (known.length === 0) return { finds: [], followed: 'no value told' };
+  const changed = known.reduce((kept, { problem, value }) => withValue(kept, problem.field, value?.is), project);
+  const result = draft(changed);
+  if (result.ok) return { finds: [], followed: 'drafted' };
+  const still = result.problems.filter(({ field }) => known.some(({ problem }) => problem.field === field));
+  return {
+    finds: still.map(({ field }) =>
+      find(`what is told doesn't do: ${field}`, `${JSON.stringify(valueAt(changed, field))} is refused as well`),
+    ),
+    followed: known.length < told.length ? 'no value told' : 'refused again',
+  };
+}
+
+/** What a sentence says to put in the place of a value; undefined where it tells none. */
+function advised({ phrase }: Problem, held: unknown): { readonly is: unknown } | undefined {
+  const words = phrase.map((part) => (typeof part === 'string' ? part : '#')).join('');
+  const numbers = phrase.flatMap(numberIn);
+  const first = (pattern: RegExp): number | undefined => {
+    const before = words.slice(0, words.search(pattern));
+    return numbers[[...before].filter((sign) => sign === '#').length];
+  };
+  if (/# would do\.$/.test(words)) return { is: numbers.at(-1) };
+  const word = /“([^”]+)” would do/.exec(words)?.[1];
+  if (word !== undefined) return { is: word };
+  if (/leave it (out|empty)/.test(words)) return { is: undefined };
+  if (/lowered by # at most/.test(words)) return { is: -(numbers.at(-1) ?? 0) * (1 - WITHIN) };
+  if (/can’t be lowered/.test(words)) return { is: 0 };
+  const range = /(between|can be|lies between) # (and|to) #/;
+  if (range.test(words) && typeof held === 'number') {
+    const at = first(range) ?? Number.NaN;
+    const low = numbers.indexOf(at);
+    const [least, most] = [at, numbers[low + 1] ?? Number.NaN];
+    return { is: Math.min(most - WITHIN * (most - least), Math.max(least + WITHIN * (most - least), held)) };
+  }
+  return undefined;
+}
+
+const numberIn = (part: Phrase[number]): readonly number[] =>
+  typeof part === 'string'
+    ? []
+    : ['mm', 'amount', 'degrees', 'share', 'number'].flatMap((key) =>
+        key in part ? [(part as unknown as Record<string, number>)[key] as number] : [],
+      );
