@@ -11,8 +11,10 @@ export interface Advice {
   readonly followed: Followed;
 }
 
-/** Limits are told as they are and tried a hair within. */
-const WITHIN = 1e-6;
+/** A limit is tried this far within: it is printed to half a millimetre, and nobody goes to the very end. */
+const WITHIN = 1;
+/** … but never farther than this share of the range. */
+const MOST_WITHIN = 0.02;
 
 /**
  * Does as the refusal of a project says, all at once: whatever value it tells must do for its field.
@@ -48,14 +50,15 @@ function advised({ phrase }: Problem, held: unknown): { readonly is: unknown } |
   const word = /“([^”]+)” would do/.exec(words)?.[1];
   if (word !== undefined) return { is: word };
   if (/leave it (out|empty)/.test(words)) return { is: undefined };
-  if (/lowered by # at most/.test(words)) return { is: -(numbers.at(-1) ?? 0) * (1 - WITHIN) };
+  if (/lowered by # at most/.test(words)) return { is: Math.min(0, WITHIN - (numbers.at(-1) ?? 0)) };
   if (/can’t be lowered/.test(words)) return { is: 0 };
   const range = /(between|can be|lies between) # (and|to) #/;
   if (range.test(words) && typeof held === 'number') {
     const at = first(range) ?? Number.NaN;
     const low = numbers.indexOf(at);
     const [least, most] = [at, numbers[low + 1] ?? Number.NaN];
-    return { is: Math.min(most - WITHIN * (most - least), Math.max(least + WITHIN * (most - least), held)) };
+    const within = Math.min(WITHIN, MOST_WITHIN * (most - least));
+    return { is: Math.min(most - within, Math.max(least + within, held)) };
   }
   return undefined;
 }
