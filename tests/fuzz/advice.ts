@@ -1,6 +1,6 @@
 import type { Phrase, Problem } from '../../src/length';
 import { draft, type Project, valueAt, withValue } from '../../src/project';
-import { type Find, find } from './find';
+import { type Find, find, USELESS } from './find';
 
 /** What came of doing as a refusal says: drafted, refused again for something else, or it says no value that would do. */
 export type Followed = 'drafted' | 'refused again' | 'no value told';
@@ -32,7 +32,7 @@ export function adviceOf(project: Project, problems: readonly Problem[]): Advice
   const still = result.problems.filter(({ field }) => known.some(({ problem }) => problem.field === field));
   return {
     finds: still.map(({ field }) =>
-      find(`what is told doesn't do: ${field}`, `${JSON.stringify(valueAt(changed, field))} is refused as well`),
+      find(`${USELESS}: ${field}`, `${JSON.stringify(valueAt(changed, field))} is refused as well`),
     ),
     followed: known.length < told.length ? 'no value told' : 'refused again',
   };

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { afterAll, describe, expect, test } from 'vitest';
+import { onDemand } from './find';
 import { openJudge } from './judging';
 import type { RawDraw } from './projects';
 
@@ -23,7 +24,8 @@ describe('what once went wrong doesn’t any more', () => {
     async (name) => {
       const project = JSON.parse(readFileSync(new URL(name, FOLDER), 'utf8')) as RawDraw;
       const { finds } = await judge.ask({ project, papers: undefined });
-      expect(finds.map(({ kind, seen }) => `${kind}: ${seen}`)).toEqual([]);
+      const told = finds.filter((one) => !onDemand(one)).map(({ kind, seen }) => `${kind}: ${seen}`);
+      expect(told).toEqual([]);
     },
     WATCHDOG,
   );

@@ -1,9 +1,8 @@
 import { afterAll, expect, test } from 'vitest';
 import { emptyTally, raised, type Tally, tallyText } from './count';
+import { onDemand } from './find';
 import { openJudge } from './judging';
 
-/** Nothing that is measured here may depend on how busy the machine is; a draft that takes too long is for `npm run draws` to tell. */
-const SLOW = 'slow';
 /** Sheets and files are looked at in every hundredth draw. */
 const PAPERS = 100;
 /** Longer than two thousand draws take on a machine that does much else; one that never ends is ended long before. */
@@ -25,7 +24,7 @@ test(
     for (let seed = from; seed < from + count; seed += 1) {
       const papers = seed % PAPERS === 0 ? seed / PAPERS : undefined;
       const { finds, refused, followed, millis } = await judge.ask({ seed, papers });
-      const bad = finds.filter(({ kind }) => kind !== SLOW);
+      const bad = finds.filter((one) => !onDemand(one));
       complaints.push(...bad.map(({ kind, seen }) => `seed ${seed}: ${kind}: ${seen}`));
       tally = {
         ...tally,

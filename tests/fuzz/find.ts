@@ -24,3 +24,12 @@ export function notFinite(value: unknown, path: string, deep = 0): readonly stri
   if (typeof value !== 'object' || value === null || deep > 12) return [];
   return Object.entries(value).flatMap(([key, inner]) => notFinite(inner, `${path}.${key}`, deep + 1));
 }
+
+/**
+ * Finds that `npm run draws` tells and the test leaves alone: how long a draft takes depends on the machine, and a limit that
+ * is told may still move with what else was chosen.
+ */
+export const onDemand = ({ kind }: Find): boolean => kind === 'slow' || kind.startsWith(USELESS);
+
+/** How the kind of a find begins where a refusal says what would do, and it doesn't. */
+export const USELESS = "what is told doesn't do";

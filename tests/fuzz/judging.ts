@@ -21,6 +21,8 @@ export interface Judge {
 
 /** Far beyond anything that ends: a draw takes tens of milliseconds, on a machine with other work some more. */
 const PATIENCE = 20_000;
+/** The same where sheets are laid and files written, too. */
+const PATIENCE_WITH_PAPERS = 90_000;
 
 /**
  * A judge who sits in a thread of its own: what never ends is ended there and recorded, and the next one asked for is
@@ -33,7 +35,8 @@ export function openJudge(): Judge {
     worker = undefined;
     await (await ending)?.terminate();
   };
-  const ask = async (task: Task, patience = PATIENCE): Promise<Outcome> => {
+  const ask = async (task: Task, asked?: number): Promise<Outcome> => {
+    const patience = asked ?? (task.papers === undefined ? PATIENCE : PATIENCE_WITH_PAPERS);
     worker ??= startedWorker();
     const outcome = await answer(await worker, task, patience);
     if (outcome.finds.some(({ kind }) => kind === ENDLESS || kind === DIED)) await close();
