@@ -1,5 +1,6 @@
 import { shelf } from '../keep/start';
-import { isWork, usePhoto } from './photo-store';
+import { isWork } from './is-work';
+import { usePhoto } from './photo-store';
 import { NO_WORK } from './work';
 
 let started = false;
@@ -9,7 +10,12 @@ export async function keepMarks(): Promise<void> {
   if (started) return;
   started = true;
   const kept = await shelf.marks().catch(() => undefined);
-  if (isWork(kept) && usePhoto.getState().work === NO_WORK) usePhoto.setState({ work: kept });
+  if (isWork(kept)) {
+    if (usePhoto.getState().work === NO_WORK) usePhoto.setState({ work: kept });
+  } else if (kept !== undefined) {
+    // The next mark takes its place.
+    await shelf.setAside('marks', 'what was marked on photographs', kept).catch(() => undefined);
+  }
   usePhoto.subscribe(({ work }, before) => {
     // A browser that keeps nothing has said so already.
     if (work !== before.work) void shelf.putMarks(work).catch(() => undefined);

@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import { BLOCK_EDGES, type BlockEdge, LANDMARKS, type Landmark } from '../../block';
+import { type BlockEdge, LANDMARKS, type Landmark } from '../../block';
 import type { Point } from '../../plane';
 import { type Picture, pictureFrom } from './picture';
 import {
@@ -9,7 +9,6 @@ import {
   newShot,
   type Part,
   type PhotoWork,
-  sidesOf,
   withMark,
   withoutMark,
   withPoint,
@@ -185,20 +184,4 @@ export function setBackShot(shot: 0 | 1): void {
 export function startAgain(): void {
   changeWork(NO_WORK);
   set({ pictures: [], shot: 0, step: 'choose', selected: undefined, told: undefined });
-}
-
-/** Whether what was kept can be gone on with. */
-export function isWork(value: unknown): value is PhotoWork {
-  const work = value as PhotoWork | undefined;
-  const isPart = (part: Part) =>
-    typeof work?.[part]?.shot === 'number' &&
-    typeof work[part].marks?.landmarks === 'object' &&
-    Object.keys(work[part].marks.points ?? {}).every((edge) => BLOCK_EDGES.includes(edge as BlockEdge));
-  return (
-    Array.isArray(work?.shots) &&
-    work.shots.every((shot) => shot.corners?.length === 4 && Number.isFinite(sidesOf(shot).across)) &&
-    isPart('front') &&
-    isPart('back') &&
-    typeof work.allowances === 'object'
-  );
 }

@@ -26,14 +26,14 @@ const only = async (world: World, start: string) =>
 /** Everything that is written, from a storage that is as it was before to what it should be after. */
 const WRITES: readonly {
   readonly name: string;
-  readonly before: (world: World) => Promise<Tab>;
+  readonly prepared: (world: World) => Promise<Tab>;
   readonly write: (tab: Tab, world: World) => Promise<unknown>;
   /** Whether the keeper comes back to it by itself. */
   readonly again: boolean;
 }[] = [
   {
     name: 'the first save',
-    before: (world) => openTab(world),
+    prepared: (world) => openTab(world),
     write: (tab) => {
       type(tab, '5');
       return tab.wait();
@@ -42,7 +42,7 @@ const WRITES: readonly {
   },
   {
     name: 'a later save',
-    before: (world) => keptTab(world),
+    prepared: (world) => keptTab(world),
     write: (tab) => {
       type(tab, '5');
       return tab.wait();
@@ -51,7 +51,7 @@ const WRITES: readonly {
   },
   {
     name: 'a save beside a damaged copy',
-    async before(world) {
+    async prepared(world) {
       const tab = await keptTab(world);
       await putRaw(world, await only(world, 'project/'), 'torn');
       return tab;
@@ -64,13 +64,13 @@ const WRITES: readonly {
   },
   {
     name: 'a project taken off',
-    before: (world) => keptTab(world),
+    prepared: (world) => keptTab(world),
     write: (tab) => tab.shelf.remove(tab.bench.getState().id),
     again: false,
   },
   {
     name: 'a project put back',
-    async before(world) {
+    async prepared(world) {
       const tab = await keptTab(world);
       putBack.set(tab, await tab.shelf.remove(tab.bench.getState().id));
       return tab;
@@ -78,11 +78,16 @@ const WRITES: readonly {
     write: (tab) => putBack.get(tab)?.() ?? Promise.reject(new Error('nothing to put back')),
     again: false,
   },
-  { name: 'a body', before: (world) => keptTab(world), write: (tab) => tab.shelf.putBody(body), again: false },
-  { name: 'marks', before: (world) => keptTab(world), write: (tab) => tab.shelf.putMarks({ shots: [] }), again: false },
+  { name: 'a body', prepared: (world) => keptTab(world), write: (tab) => tab.shelf.putBody(body), again: false },
+  {
+    name: 'marks',
+    prepared: (world) => keptTab(world),
+    write: (tab) => tab.shelf.putMarks({ shots: [] }),
+    again: false,
+  },
   {
     name: 'something set aside',
-    before: (world) => keptTab(world),
+    prepared: (world) => keptTab(world),
     write: (tab) => tab.shelf.setAside('one', 'a copy', 'torn'),
     again: false,
   },
@@ -108,10 +113,10 @@ async function written(world: World): Promise<string> {
     .replace(/[0-9a-f]{20}/g, (id) => `project ${nameOf(id)}`);
 }
 
-describe.each(WRITES)('$name', ({ before, write, again }) => {
+describe.each(WRITES)('$name', ({ prepared, write, again }) => {
   it('is written as a whole or not at all, wherever it is broken off, and that is said', async () => {
     const clean = newWorld();
-    const tab = await before(clean);
+    const tab = await prepared(clean);
     let steps = 0;
     clean.step = () => {
       steps += 1;
@@ -126,7 +131,7 @@ describe.each(WRITES)('$name', ({ before, write, again }) => {
       for (const [how, fault] of Object.entries(FAULTS)) {
         const where = `${how} at step ${broken}`;
         const world = newWorld();
-        const one = await before(world);
+        const one = await prepared(world);
         const was = await written(world);
         let step = 0;
         world.step = (_, store) => {
