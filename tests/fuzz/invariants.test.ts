@@ -1,9 +1,10 @@
 import { afterAll, describe, expect, test } from 'vitest';
 import type { Piece } from '../../src/edges';
-import { say } from '../../src/length';
+import { mm, say } from '../../src/length';
 import type { Curve } from '../../src/plane';
-import { type Draft, exampleProject, type Project } from '../../src/project';
+import { type Draft, draft, exampleProject, type Project, withValue } from '../../src/project';
 import { type Changes, draftWith } from '../files/drafts';
+import { adviceOf } from './advice';
 import type { Find } from './find';
 import { judged } from './judge';
 import { openJudge } from './judging';
@@ -168,6 +169,16 @@ describe('what is told', () => {
     expect(found('leg.spread', 12.7, say``)).toContain('sentence empty');
     expect(found('leg.spread', 12.7, say`must be ${'[object Object]'}.`)).toContain('sentence broken');
     expect(kinds(refusalFinds([], exampleProject))).toEqual(['refused without a word']);
+  });
+
+  test('a value that a refusal tells and that is refused as well', () => {
+    const wide = withValue(withValue(exampleProject, 'body.crotchLength', undefined), 'leg.shape.hemGirth', 2400);
+    const result = draft(wide);
+    const problems = result.ok ? [] : result.problems;
+    expect(problems.map(({ field }) => field)).toEqual(['leg.shape.hemGirth']);
+    expect(adviceOf(wide, problems)).toEqual({ finds: [], followed: 'drafted' });
+    const worse = problems.map((problem) => ({ ...problem, phrase: say`${mm(2399)} would do.` }));
+    expect(kinds(adviceOf(wide, worse).finds)).toEqual(["what is told doesn't do: leg.shape.hemGirth"]);
   });
 
   test('a sheet that is missing', () => {
