@@ -28,6 +28,8 @@ const MOST_ROWS = 5000;
 /** Rows that begin so are notes for people: the empty table explains itself with them. */
 const NOTE = '#';
 const LONGEST_NAME = 80;
+/** Of the heads that nothing was made of, so many are named in a sentence. */
+const MOST_SHOWN = 8;
 
 /**
  * Reads a table of bodies: one a row, each to be drafted with the project's own choices.
@@ -79,10 +81,12 @@ function headProblems({ heads }: Table): readonly Problem[] {
     };
   });
   const strange = heads.filter(({ text, column }) => !column && text !== '').map(({ text }) => `“${text}”`);
+  const more = strange.length - MOST_SHOWN;
+  const shown = strange.slice(0, MOST_SHOWN).join(', ') + (more > 0 ? ` and ${more} more` : '');
   const missing = bodyProblems({ label: '' }).flatMap(({ field, phrase }): readonly Problem[] => {
     const kind = field.replace('body.', '') as ColumnKind;
     if (known.includes(kind)) return [];
-    const hint = strange.length > 0 ? say` No column of that name was found; not known are ${strange.join(', ')}.` : [];
+    const hint = strange.length > 0 ? say` No column of that name was found; not known are ${shown}.` : [];
     return [{ field: `column ${nameOf(kind)}`, value: undefined, phrase: [...phrase, ...hint] }];
   });
   return [...twice, ...missing];

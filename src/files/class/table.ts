@@ -74,7 +74,7 @@ export function readTable(bytes: Uint8Array): Result<Table> {
     return { ok: false, problems: [{ field: `row ${row}`, value: '"', phrase }] };
   }
   const heads = (data[best.at] ?? []).map((head) => ({
-    text: plainWords(head).slice(0, LONGEST_SHOWN),
+    text: plainWords(head.slice(0, LONGEST_SHOWN)),
     column: columnOf(head),
   }));
   const rows = data

@@ -53,6 +53,8 @@ describe('what others wrote into a cell', () => {
   test('is cut between two characters, never within one', () => {
     const { rows } = readTableOf(`${NEEDED}\n${'👖'.repeat(100)},74.2,102,27.2,75.8`);
     expect(rows[0]?.name).toBe('👖'.repeat(80));
+    const { unused } = readTableOf(`${NEEDED},x${'👖'.repeat(100)}\n${GOOD},1`);
+    expect(unused.join('').isWellFormed()).toBe(true);
   });
 
   const FORMULAS = [
