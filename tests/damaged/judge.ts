@@ -100,7 +100,7 @@ function refusal(problems: readonly Problem[]): Verdict {
         .filter(
           (line) =>
             !/[.:!?…)\w]$/.test(line) ||
-            /\bNaN\b(?!")|undefined(?! entity)|\[object/.test(line.replace(/"[^"]*"?|“[^”]*”?/g, '')),
+            /\bNaN\b(?!")|undefined(?! entity)|\[object/.test(line.replace(/"(?:[^"\\]|\\.)*"?|“[^”]*”?/g, '')),
         )
         .map((line) => `no sentence: ${line}`),
     ],
