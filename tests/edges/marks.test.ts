@@ -219,7 +219,10 @@ describe('the levels and lines of a leg', () => {
     expect([pathStart(side).x, pathEnd(side).x]).toEqual([0, 0]);
     expect(pathFoot(edge('waist'), pathStart(side)).distance).toBeLessThan(1e-6);
     expect(pathFoot(edge('hem'), pathEnd(side)).distance).toBeLessThan(1e-6);
-    const quarters = leg.lines.filter(({ kind }) => kind === 'quarter');
+    const quartersOf = (of: Draft) => pieceOf(of, 'leg').lines.filter(({ kind }) => kind === 'quarter');
+    for (const finish of ['separateCasing', 'facedCasing'] as const)
+      expect(quartersOf(drafted({ waist: { ...exampleProject.waist, finish } })), finish).toHaveLength(1);
+    const quarters = quartersOf(d);
     expect(quarters).toHaveLength(2);
     for (const { curves } of quarters) {
       expect(pathLength(curves)).toBeCloseTo(12, 9);

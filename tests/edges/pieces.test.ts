@@ -148,3 +148,36 @@ describe('cloth that is not washed first', () => {
     expect(crosswise.piece.texts.at(-1)?.text).toBe('cut 0.0 % longer and 3.1 % wider: not washed first');
   });
 });
+
+describe('a facing', () => {
+  const of = drafted({
+    waist: { ...exampleProject.waist, finish: 'facedCasing' },
+    hem: { ...exampleProject.hem, finish: 'facedHem' },
+    allowances: { inseam: 12, crotch: 18, waist: 14, hem: 16 },
+  });
+  it.each([
+    ['waist facing', ['waist 14', 'centreFront 18', 'lower 0', 'centreBack 18']],
+    ['hem facing', ['upper 0', 'inseamFront 12', 'hem 16', 'inseamBack 12']],
+  ] as const)('has the allowances of the seams that it shares with the leg: %s', (name, wide) => {
+    const piece = pieceOf(of, name);
+    expect(piece.cutLine.map((edge) => `${edge.name} ${edge.allowance}`)).toEqual(wide);
+    // Its seams are marked on the leg alone.
+    expect([piece.lines, piece.folds, piece.notches]).toEqual([[], [], []]);
+    expect([piece.cut, piece.mirrored]).toEqual([2, true]);
+    const [text, ...more] = piece.texts;
+    expect(more).toEqual([]);
+    expect([text?.text, text?.role, text?.turn]).toEqual([`${name} · cut 2, mirrored`, 'name', 0]);
+    const half = 0.41 * (text?.size ?? 0) * (text?.text.length ?? 0);
+    for (const [x, y] of [
+      [-half, 0],
+      [half, 0],
+      [0, -(text?.size ?? 0)],
+    ] as const)
+      expect(pointsHold(ring(piece), point((text?.at.x ?? 0) + x, (text?.at.y ?? 0) + y))).toBe(true);
+    for (const end of piece.grainline) {
+      expect(pointsHold(ring(piece), end)).toBe(true);
+      expect(end.x).toBeGreaterThan((text?.at.x ?? 0) + half);
+    }
+    expect(piece.grainline[0].y).toBeLessThan(piece.grainline[1].y);
+  });
+});
