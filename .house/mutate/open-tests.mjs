@@ -15,8 +15,11 @@ const OUTSIDE = [
   'drafting-reference-geometry',
   'finish-combinations',
 ].map((name) => `tests/outside/${name}.test.ts`);
-/** It reads the open surveys beside the checkout, which the copy that is run doesn't have beside it. */
-const LEFT_OUT = 'tests/properties/every-body.test.ts';
+/**
+ * One reads the open surveys beside the checkout, which the copy that is run doesn't have beside it; the other goes through
+ * texts of millions of signs, which takes minutes where each step of it is counted.
+ */
+const LEFT_OUT = ['tests/properties/every-body.test.ts', 'tests/project/slow-texts.test.ts'];
 /** What these do at all is done in a test, or in a browser. */
 const NOT_LOADED = ['files', 'workbench', 'command'];
 
@@ -29,7 +32,7 @@ export const testFiles = () =>
         .map((name) => `tests/${room}/${name}`),
     ),
     ...OUTSIDE,
-  ].filter((file) => file !== LEFT_OUT);
+  ].filter((file) => !LEFT_OUT.includes(file));
 
 /**
  * Loads the rooms themselves, before any test does.

@@ -34,7 +34,7 @@ export const BLOCK_EDGES: readonly BlockEdge[] = ['waist', 'centre', 'crotch', '
 /** Blocks with as many curves an edge are drafted within a second; one every few millimetres is finer than any pencil (practice). */
 export const MOST_EDGE_CURVES = 250;
 
-/** No point of a block lies farther from where its waist begins, to any side, millimetres (practice: no block is a tenth as large). */
+/** No point of a block lies farther from where its waist begins, to any side, millimetres (practice: no block is half as large). */
 export const FARTHEST: Mm = 5000;
 
 /** Ends of neighbouring edges may lie this far apart on a tracing; they are drawn together (tolerance). */
