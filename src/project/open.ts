@@ -33,8 +33,9 @@ export function openProject(text: string): Result<Project> {
  * @returns the parsed file at the newest version, with what can't stand in any file taken out and told; or why it is
  *   none of ours
  */
-export function readProject(text: string, outline: JsonOutline = jsonOutline(unmarked(text))): Result<PlainData> {
+export function readProject(text: string, seen?: JsonOutline): Result<PlainData> {
   if (text.length > LARGEST_FILE) return refused(fileProblem(undefined, tooLarge(text.length)));
+  const outline = seen ?? jsonOutline(unmarked(text));
   if (outline.beyond === 'depth')
     return refused(
       fileProblem(undefined, say`is no project file: it is nested more than ${number(DEEPEST, 0)} levels deep.`),

@@ -4,12 +4,12 @@ import { Refusal } from '../../src/length';
 import {
   distance,
   edgeLength,
+  flattenCurves,
   outlineArea,
   outlineCurves,
   outlineEdge,
-  pathAt,
   pathEnd,
-  pathLength,
+  pathFoot,
   pathStart,
   pathThrough,
   point,
@@ -143,13 +143,14 @@ describe('the finished leg', () => {
       leg.notches
         .filter((n) => n.edge === edge)
         .map((n) => {
-          const curves = d.leg[part].inseam;
+          const points = flattenCurves(d.leg[part].inseam, 1e-4);
           let nearest = { off: Infinity, arc: 0 };
-          for (let arc = 0; arc <= pathLength(curves); arc += 0.25) {
-            const { at } = pathAt(curves, arc);
-            const off = distance(at, n.at);
-            if (off < nearest.off) nearest = { off, arc };
-          }
+          let arc = 0;
+          points.slice(1).forEach((p, i) => {
+            const off = pathFoot([points[i] as typeof p, p], n.at).distance;
+            if (off < nearest.off) nearest = { off, arc: arc + distance(points[i] as typeof p, n.at) };
+            arc += distance(points[i] as typeof p, p);
+          });
           return nearest.arc;
         });
     const [front, back] = [arcs('inseamFront', 'front'), arcs('inseamBack', 'back')];
