@@ -96,6 +96,9 @@ describe('the words on a leg', () => {
 
   it.each([
     ['a leg', d],
+    ['one with a high waist', drafted({ leg: { ...exampleProject.leg, raiseWaist: 80 } })],
+    ['one with a low waist', drafted({ leg: { ...exampleProject.leg, raiseWaist: -60 } })],
+    ['one with its hips high up', drafted({ body: { ...exampleProject.body, hipDepth: 110 } })],
     ['a short leg', short],
     [
       'one for a child',

@@ -88,6 +88,7 @@ describe('a pocket', () => {
   it('has its facing above the fold, allowances round it, and its words on its face', () => {
     const box = pointsBounds(ring(pocket));
     expect(box).toEqual({ left: 0, top: -30, right: 150, bottom: 165 });
+    expect(pocket.folds.map(({ name }) => name)).toEqual(['pocket fold']);
     expect(pathStart(pocket.folds[0]?.curves ?? [])).toEqual(point(0, 0));
     expect(pathEnd(pocket.folds[0]?.curves ?? [])).toEqual(point(150, 0));
     expect(pocket.cutLine.map(({ name, allowance }) => `${name} ${allowance}`)).toEqual([

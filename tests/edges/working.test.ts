@@ -154,6 +154,8 @@ describe('what is told of turnings, seams and marks', () => {
       [...turnings, 'hem fold', 'inseamBackTurning', 'inseamFrontTurning', 'waist fold'].toSorted(),
     );
     expect(lit(drafted({}, { finish: 'facedHem' }), 'mirror')).toEqual([...turnings, 'waist fold']);
+    // None of these is reckoned.
+    for (const id of ['catch', 'mirror', 'allowances', 'marks']) expect(told(drafted(), id)[1], id).toBe('');
     expect(told(drafted(), 'mirror')[0]).toMatch(/mirrors the leg on this side of it: turned over, it lies flat/);
     expect(ids(drafted({ finish: 'separateCasing' }, { finish: 'facedHem' }))).not.toContain('mirror');
   });
