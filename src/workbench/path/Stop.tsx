@@ -5,11 +5,8 @@ import { useManner } from '../look/manner';
 import { NARROW, STOPS_ONLY } from '../look/widths';
 import { BlocksStation } from '../stations/BlocksStation';
 import { BodyStation } from '../stations/BodyStation';
-import { CheckStation } from '../stations/CheckStation';
-import { ClothStation } from '../stations/ClothStation';
 import { EdgesStation } from '../stations/EdgesStation';
 import { LegStation } from '../stations/LegStation';
-import { PaperStation } from '../stations/PaperStation';
 import { RESULTS } from '../stations/results';
 import { onlyWaiting, stationAsks } from '../store/asked';
 import { useBench } from '../store/bench';
@@ -22,10 +19,10 @@ const INSIDE: Readonly<Record<Station, ComponentType>> = {
   blocks: BlocksStation,
   leg: LegStation,
   edges: EdgesStation,
-  check: CheckStation,
-  cloth: ClothStation,
-  paper: PaperStation,
-  // A third of what there is to load, and wanted last.
+  // What is wanted last is loaded then.
+  check: late(() => import('../stations/CheckStation'), { what: 'What was checked', place: 'inside' }),
+  cloth: late(() => import('../stations/ClothStation'), { what: 'The cloth', place: 'inside' }),
+  paper: late(() => import('../stations/PaperStation'), { what: 'The paper', place: 'inside' }),
   sew: late(() => import('../stations/SewStation'), { what: 'The sewing', place: 'inside' }),
 };
 

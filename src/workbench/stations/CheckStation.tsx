@@ -6,7 +6,7 @@ import { useBench } from '../store/bench';
 import { AfterWearing } from './AfterWearing';
 
 /** Every check of the finished draft with its reason, and what to change where it is not good. */
-export function CheckStation() {
+export default function CheckStation() {
   const checks = useBench((state) => state.draft.checks);
   return (
     <>

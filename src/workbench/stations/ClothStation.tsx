@@ -22,7 +22,7 @@ const WAYS = [
 ];
 
 /** The cloth, how it lies, how much of it to buy, and everything else to buy. */
-export function ClothStation() {
+export default function ClothStation() {
   return (
     <>
       <ClothResult />

@@ -30,7 +30,7 @@ const ALLOWANCES = [
 ];
 
 /** How the pattern comes to paper, and the files to take away. */
-export function PaperStation() {
+export default function PaperStation() {
   useFewestSheets();
   return (
     <>

@@ -14,9 +14,8 @@ import { CheckDrawing } from './drawings/CheckDrawing';
 import type { DrawingProps } from './drawings/drawing-props';
 import { EdgesDrawing } from './drawings/EdgesDrawing';
 import { figureBox, figureShape } from './drawings/figure-shape';
-import { LayDrawing, layBox } from './drawings/LayDrawing';
 import { LegDrawing } from './drawings/LegDrawing';
-import { SheetsDrawing } from './drawings/SheetsDrawing';
+import { layBox } from './drawings/lay-box';
 
 /** What the table shows at a station, and the box that holds it. */
 export interface StationDrawing {
@@ -66,12 +65,12 @@ export const STATION_DRAWINGS: Readonly<Record<Exclude<Station, 'sew'>, StationD
   edges: { Drawing: EdgesDrawing, says: () => 'The finished leg with casing, hem and seam allowances', box: pieceBox },
   check: { Drawing: CheckDrawing, says: () => 'The finished leg as it was checked', box: pieceBox },
   cloth: {
-    Drawing: LayDrawing,
+    Drawing: late(() => import('./drawings/LayDrawing'), { what: 'The lay', place: 'bit' }),
     says: () => 'The cloth as it lies, with its selvedges, and every piece where it is cut',
     box: layBox,
   },
   paper: {
-    Drawing: SheetsDrawing,
+    Drawing: late(() => import('./drawings/SheetsDrawing'), { what: 'The drawing of the sheets', place: 'bit' }),
     says: () => 'The sheets of paper over the finished leg',
     box({ printed, sheets }) {
       const drawn = placedDrawings(printed, sheets.places).flatMap(({ paths }) => paths.flatMap((path) => path.curves));

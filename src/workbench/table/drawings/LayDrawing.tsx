@@ -1,31 +1,23 @@
 import { useId } from 'react';
-import { LAYER_WORDS, type Lay, type LayAnswer, type Placement, placedPoint } from '../../../cloth';
+import { LAYER_WORDS, type Lay, type Placement, placedPoint } from '../../../cloth';
 import { cutCurves, type Piece } from '../../../edges';
 import { formatLength, type Mm } from '../../../length';
 import { between, outlineCurves, pathThrough, point, pointsBounds } from '../../../plane';
-import { clothOf, type Draft } from '../../../project';
-import type { Box } from '../../../sheets';
+import { clothOf } from '../../../project';
 import { useBench } from '../../store/bench';
 import { curvesBox } from '../bounds';
 import { pathText } from '../path-text';
 import { Word } from '../Word';
 import type { DrawingProps } from './drawing-props';
 import { HalfTints } from './HalfTints';
-import { groundBox, LayGround } from './LayGround';
+import { LayGround } from './LayGround';
+import { type NoFit, widestOf } from './lay-box';
 import { Grainline } from './Marks';
 
 /** The cloth as it lies on the table, to scale, with every piece where it is cut. */
-export function LayDrawing({ draft }: DrawingProps) {
+export default function LayDrawing({ draft }: DrawingProps) {
   const { answer } = clothOf(draft);
   return answer.fits ? <LaidPieces draft={draft} lay={answer.lay} /> : <TooWide draft={draft} answer={answer} />;
-}
-
-/** Everything that {@link LayDrawing} shows. */
-export function layBox(draft: Draft): Box {
-  const { answer } = clothOf(draft);
-  if (answer.fits) return groundBox(answer.lay.table);
-  const { width, height } = widestOf(draft, answer);
-  return { left: 0, top: 0, right: Math.max(width, answer.room) + 40, bottom: height + 40 };
 }
 
 function LaidPieces({ draft, lay }: DrawingProps & { readonly lay: Lay }) {
@@ -119,14 +111,6 @@ function LaidName({ piece, placement }: { readonly piece: Piece; readonly placem
 const NARROW: Mm = 200;
 const SHALLOW: Mm = 120;
 const WIDE: Mm = 300;
-
-type NoFit = Extract<LayAnswer, { fits: false }>;
-
-function widestOf({ pieces }: Draft, { widest }: NoFit) {
-  const piece = pieces.find(({ name }) => name === widest.piece) ?? (pieces[0] as Piece);
-  const box = curvesBox(cutCurves(piece));
-  return { piece, box, width: box.right - box.left, height: box.bottom - box.top };
-}
 
 /** The widest piece on a strip of the cloth that can be cut, sticking out of it. */
 function TooWide({ draft, answer }: DrawingProps & { readonly answer: NoFit }) {

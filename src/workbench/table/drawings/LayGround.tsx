@@ -2,10 +2,10 @@ import { SELVEDGE } from '../../../check';
 import type { Layout } from '../../../cloth';
 import { formatLength, type Mm } from '../../../length';
 import { pathThrough, point } from '../../../plane';
-import type { Box } from '../../../sheets';
 import { useBench } from '../../store/bench';
 import { Word } from '../Word';
 import { Line } from './Line';
+import { NAP_SHARE } from './lay-box';
 import { FoldTriangles, Grainline } from './Marks';
 
 export interface LayGroundProps {
@@ -90,20 +90,8 @@ function Nap({ width, length }: { readonly width: Mm; readonly length: Mm }) {
   );
 }
 
-/** From the cloth to its dimension lines, and to the nap beside them, as shares of the cloth's longer side. */
+/** From the cloth to its dimension lines, as a share of the cloth's longer side. */
 const GAP_SHARE = 0.05;
-const NAP_SHARE = 0.12;
-
-/** The cloth with everything that is said beside it. */
-export function groundBox({ width, length }: { readonly width: Mm; readonly length: Mm }): Box {
-  const longer = Math.max(width, length);
-  return {
-    left: -0.04 * longer,
-    top: -0.06 * longer,
-    right: width + (NAP_SHARE + 0.03) * longer,
-    bottom: length + 0.08 * longer,
-  };
-}
 
 /** How wide the cloth lies. */
 function Across({ width, length, says }: { readonly width: Mm; readonly length: Mm; readonly says: string }) {
