@@ -26,10 +26,11 @@ export function checkHemEntry({ body, cloth, leg, finished }: Subject): Check {
   const about = { id: 'hem-entry', name: 'Foot passes the hem', measured: hem, tolerance: 0, unit: 'mm' } as const;
   const passed = passedBelow(body, hemHeight(leg, finished.hemPlan, body));
   const [first, ...others] = passed.filter(({ key }) => knownMeasure(body, key) !== undefined);
-  if (first?.key !== 'footEntryGirth')
-    return notMeasured(about, say`The hem is ${mm(hem)} round`, WORDS.footEntryGirth);
-  const fullest = others.reduce((a, b) => (b.girth > a.girth ? b : a), first);
   const give = 1 + usableStretch(cloth);
+  const fullest = first && others.reduce((a, b) => (b.girth > a.girth ? b : a), first);
+  // A calf that doesn't pass says enough; one that does says nothing of a foot that nobody knows.
+  if (!fullest || (first.key !== 'footEntryGirth' && hem * give >= fullest.girth))
+    return notMeasured(about, say`The hem is ${mm(hem)} round`, WORDS.footEntryGirth);
   const verdict = hem * give >= fullest.girth + ROOM ? 'good' : hem * give >= fullest.girth ? 'mind' : 'wrong';
   const needed = (fullest.girth + ROOM) / give;
   return {

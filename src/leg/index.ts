@@ -4,7 +4,7 @@ export { type LegFlaw, legFlaw } from './flaw';
 export { type Growth, growthFor, legGrown } from './growth';
 export { type JoinedBlocks, joinBlocks, spreadLeg } from './join';
 export { centreLean, type LeanRange, leanRange, straighteningFor } from './lean';
-export { type LegChoices, legCrotchLength, legFrom } from './leg';
+export { type LegChoices, legCrotchLength, legDrawn, legFrom, refuseLeg } from './leg';
 export { finishedInseam, LENGTH_NAMES, type LengthName } from './lengths';
 export {
   type BlocksOnTheWay,

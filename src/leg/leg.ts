@@ -56,15 +56,19 @@ const HEM_REACHED = 1e-4;
  * @throws Refusal where a hem girth can't be reached at the chosen length, or the waist is lowered into the hip line
  */
 export function legFrom(joined: JoinedBlocks, choices: LegChoices): Leg {
-  refuseSunkenWaist(joined, choices.straighten, choices.raiseWaist);
+  refuseLeg(joined, choices);
   return legDrawn(joined, choices);
 }
 
+/** @throws Refusal where a hem girth can't be reached at the chosen length, or the waist is lowered into the hip line */
+export function refuseLeg(joined: JoinedBlocks, choices: LegChoices): void {
+  refuseSunkenWaist(joined, choices.straighten, choices.raiseWaist);
+  refuseHem(joined, choices);
+}
+
 /**
- * The same, whatever becomes of the waist: a leg on its way to the one that was accepted, which is looked at and never
- * cut.
- *
- * @throws Refusal where a hem girth can't be reached at the chosen length
+ * The same, whatever becomes of the waist, and with the hem as near to the chosen one as can be: a leg on its way to the
+ * one that is accepted or refused, which is looked at and never cut.
  */
 export function legDrawn(joined: JoinedBlocks, choices: LegChoices): Leg {
   const inseams = kneesLetOut(shapedInseams(joined, choices), joined, choices.kneesOut);
@@ -169,20 +173,30 @@ function halfOf(block: Block, centre: Centre, inseam: readonly Curve[]): LegHalf
 
 function shapedInseams(joined: JoinedBlocks, choices: LegChoices): Inseams {
   const { shape, ankleInseam: length, lowerCrotch } = choices;
-  const thigh = thighLineOf(joined);
   if (typeof shape === 'string') {
-    const hemWidth = pyjamaHem(thigh, choices.footEntryGirth);
+    const hemWidth = pyjamaHem(thighLineOf(joined), choices.footEntryGirth);
     return inseamsOf(joined, { shape, hemWidth, hemChosen: false, length, lowerCrotch });
   }
-  const at = (hemWidth: Mm) => inseamsOf(joined, { shape: 'pyjama', hemWidth, hemChosen: true, length, lowerCrotch });
-  const finished = (hem: Mm) => hemWidth(at(hem), choices.inseam);
-  const [narrowest, widest] = [HEM_SEARCH[0] * thigh, HEM_SEARCH[1] * thigh];
-  const [least, most] = [finished(narrowest), finished(widest)];
-  if (shape.hemGirth < least || shape.hemGirth > most) {
-    const phrase = say`at this length the hem of this leg can be ${mm(least)} to ${mm(most)} round.`;
-    throw new Refusal([{ field: 'leg.shape.hemGirth', value: shape.hemGirth, phrase }]);
-  }
+  const { finished, at, narrowest, widest } = hemsOf(joined, choices);
   return at(solveBetween((hem) => finished(hem) - shape.hemGirth, narrowest, widest, HEM_REACHED));
+}
+
+/** The inseams by the hem that is drawn at the ankle, and what hem they come to at the chosen length. */
+function hemsOf(joined: JoinedBlocks, { ankleInseam: length, lowerCrotch, inseam }: LegChoices) {
+  const thigh = thighLineOf(joined);
+  const at = (hem: Mm) => inseamsOf(joined, { shape: 'pyjama', hemWidth: hem, hemChosen: true, length, lowerCrotch });
+  const finished = (hem: Mm): Mm => hemWidth(at(hem), inseam);
+  return { at, finished, narrowest: HEM_SEARCH[0] * thigh, widest: HEM_SEARCH[1] * thigh };
+}
+
+function refuseHem(joined: JoinedBlocks, choices: LegChoices): void {
+  const { shape } = choices;
+  if (typeof shape === 'string') return;
+  const { finished, narrowest, widest } = hemsOf(joined, choices);
+  const [least, most] = [finished(narrowest), finished(widest)];
+  if (!(shape.hemGirth < least || shape.hemGirth > most)) return;
+  const phrase = say`at this length the hem of this leg can be ${mm(least)} to ${mm(most)} round.`;
+  throw new Refusal([{ field: 'leg.shape.hemGirth', value: shape.hemGirth, phrase }]);
 }
 
 function kneesLetOut(inseams: Inseams, joined: JoinedBlocks, out: Mm): Inseams {

@@ -22,7 +22,8 @@ export function refuseSunkenWaist(joined: JoinedBlocks, straighten: number, rais
   if (raiseWaist >= 0) return;
   const roomAt = (raise: Mm): Mm => roomOf(centresOf(joined, straighten, raise));
   const wanted = Math.min(ABOVE_HIP, roomAt(0));
-  if (roomAt(raiseWaist) >= wanted) return;
+  // Where there is no number the whole leg is none, and that is told instead.
+  if (!(roomAt(raiseWaist) < wanted)) return;
   const lowest = Math.min(
     0,
     solveBetween((raise) => roomAt(raise) - wanted, raiseWaist, 0, TOLERANCE.solved),

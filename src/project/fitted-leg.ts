@@ -11,7 +11,8 @@ import {
   type LegChoices,
   leastStraightening,
   legCrotchLength,
-  legFrom,
+  legDrawn,
+  refuseLeg,
   spreadLeg,
 } from '../leg';
 import { type Mm, mm, Refusal, say } from '../length';
@@ -50,6 +51,13 @@ export function legFitted(project: Project): FittedLeg {
     heights: casingHeights(project.waist),
     needed: pullOnNeeded(body, project.cloth),
   };
+  const found = legReached(asked);
+  // What can be said of waist and hem is said of the leg that came out, not of one on the way to it.
+  refuseLeg(found.joined, found.choices);
+  return found;
+}
+
+function legReached(asked: Asked): FittedLeg {
   let aim = 0;
   let found = legAimed(asked, aim);
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
@@ -90,7 +98,7 @@ function legAimed({ project, body, heights, needed }: Asked, aim: Mm): FittedLeg
     footEntryGirth: body.footEntryGirth,
     kneesOut: project.fit?.knockKnees ?? 0,
   };
-  const leg = legFrom(joined, choices);
+  const leg = legDrawn(joined, choices);
   return { body, heights, drafted, joined, choices, leg, opening: openingAt(chosen), needed };
 }
 

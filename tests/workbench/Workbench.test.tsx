@@ -1,12 +1,18 @@
 import '@testing-library/jest-dom/vitest';
 import { act, cleanup, render, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { writeBlocksSvg } from '../../src/files/blocks-svg';
 import { printPhrase } from '../../src/length';
 import { exampleProject, saveProject } from '../../src/project';
 import { useBench } from '../../src/workbench/store/bench';
 import { Workbench } from '../../src/workbench/Workbench';
+
+// This document has no workers: the drawing is read on the spot, by the same reader.
+vi.mock('../../src/workbench/keep/read-drawing', async () => {
+  const { readBlocks } = await import('../../src/files');
+  return { readDrawing: readBlocks };
+});
 
 const fresh = useBench.getInitialState();
 const drawn = () => document.querySelector('.drawing')?.innerHTML ?? '';

@@ -65,7 +65,9 @@ function stitchedLines(
     ...(heights.kind === 'seamed' ? [] : [top + heights.fold]),
     ...(hemPlan.kind === 'seamed' ? [] : [bottom - hemPlan.depth]),
   ];
-  return levels.map((y) => widthAt([half], y).map((x) => ({ x, y })));
+  // Where the waist runs steeply up to the back, its stitching may lie above all that is seen of the front.
+  const [highest, lowest] = [Math.min(...half.map((p) => p.y)), Math.max(...half.map((p) => p.y))];
+  return levels.filter((y) => y > highest && y < lowest).map((y) => widthAt([half], y).map((x): Point => ({ x, y })));
 }
 
 /** The leg drawn in to its cuff. */
