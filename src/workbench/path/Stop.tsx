@@ -3,7 +3,6 @@ import { Guarded } from '../faults/Guarded';
 import { late } from '../faults/late';
 import { useManner } from '../look/manner';
 import { NARROW, STOPS_ONLY } from '../look/widths';
-import { BlocksStation } from '../stations/BlocksStation';
 import { BodyStation } from '../stations/BodyStation';
 import { EdgesStation } from '../stations/EdgesStation';
 import { LegStation } from '../stations/LegStation';
@@ -14,12 +13,12 @@ import type { Bench } from '../store/state';
 import { STATION_NAMES, type Station } from '../store/stations';
 import { useTable } from '../table/table-state';
 
+/** The stations; what isn't wanted at once is loaded when it is. */
 const INSIDE: Readonly<Record<Station, ComponentType>> = {
   body: BodyStation,
-  blocks: BlocksStation,
+  blocks: late(() => import('../stations/BlocksStation'), { what: 'The blocks', place: 'inside' }),
   leg: LegStation,
   edges: EdgesStation,
-  // What is wanted last is loaded then.
   check: late(() => import('../stations/CheckStation'), { what: 'What was checked', place: 'inside' }),
   cloth: late(() => import('../stations/ClothStation'), { what: 'The cloth', place: 'inside' }),
   paper: late(() => import('../stations/PaperStation'), { what: 'The paper', place: 'inside' }),

@@ -12,7 +12,7 @@ import { useBench } from '../store/bench';
 import { length } from '../store/quantity';
 
 /** The fitted block: drafted from the body, or brought along. */
-export function BlocksStation() {
+export default function BlocksStation() {
   const source = useBench((state) => state.project.block.source);
   return source === 'drafted' ? <DraftedBlocks /> : <BroughtBlocks />;
 }
