@@ -3,6 +3,7 @@ import react from '@vitejs/plugin-react';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 import { insideOnly } from './.house/inside-only.ts';
+import { licences } from './.house/licences.ts';
 import { pagePolicy } from './.house/page-policy.ts';
 import { preloadWorkbench } from './.house/preload-workbench.ts';
 
@@ -29,7 +30,7 @@ const offline = () =>
       ],
     },
     workbox: {
-      globPatterns: ['**/*.{html,js,css,woff2,ttf,svg}'],
+      globPatterns: ['**/*.{html,js,css,woff2,ttf,svg}', 'licences.txt'],
       // The page that is open at the first visit works without a network, too.
       clientsClaim: true,
       cleanupOutdatedCaches: true,
@@ -41,7 +42,7 @@ export default defineConfig({
   base: './',
   // A worker that loads a writer late has to be a module, as the page is.
   worker: { format: 'es' },
-  plugins: [react(), pagePolicy(), insideOnly(), preloadWorkbench('/workbench/begin.tsx'), offline()],
+  plugins: [react(), pagePolicy(), insideOnly(), licences(), preloadWorkbench('/workbench/begin.tsx'), offline()],
   resolve: {
     // The PDF writer would load these only to print HTML pages and SVG pictures, which Legwork never asks of it.
     alias: [{ find: /^(html2canvas|canvg|dompurify)$/, replacement: nothing }],

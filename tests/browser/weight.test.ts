@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { LICENCES_FILE } from '../../.house/licences';
 import { root } from '../../.house/paths.mjs';
 import { launchChromium, openApp } from './open-app';
 
@@ -35,4 +36,10 @@ test(`the first load asks for less than ${MOST_KB} kB of script, and for neither
   expect(sum).toBeGreaterThan(60);
   expect(files.filter((file) => /pdf|Dialog|Sheet/.test(file))).toEqual([]);
   await app.close();
+});
+
+test('the licences of what is in it stand beside it', () => {
+  const text = readFileSync(join(root, 'dist', LICENCES_FILE), 'utf8');
+  for (const name of ['react', 'jspdf', 'valibot', '@fontsource/source-serif-4'])
+    expect(text).toMatch(new RegExp(`^${name} [0-9.]+$`, 'm'));
 });

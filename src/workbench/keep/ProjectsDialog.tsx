@@ -56,6 +56,11 @@ export default function ProjectsDialog({ onClose, onOpenFile }: ProjectsDialogPr
           <KeptBodies onDone={onClose} />
         </Tabs.Content>
       </Tabs.Root>
+      <p className="field-help">
+        <a href={`${import.meta.env.BASE_URL}licences.txt`} target="_blank" rel="noreferrer">
+          Licences of what Legwork is made of
+        </a>
+      </p>
     </Sheet>
   );
 }
