@@ -46,7 +46,14 @@ async function picture(page: Page): Promise<Buffer> {
 }
 
 const DRAWINGS: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
-  ['body', (page) => goTo(page, 'Body')],
+  [
+    'body',
+    async (page) => {
+      await goTo(page, 'Body');
+      // It is loaded when somebody goes there.
+      await page.locator('.figure-view').first().waitFor();
+    },
+  ],
   ['blocks', (page) => goTo(page, 'Blocks')],
   ['leg', (page) => goTo(page, 'Leg')],
   [
