@@ -136,7 +136,7 @@ async function takeCopy(store: IDBObjectStore, id: string) {
  * stands in the other place and can't be read is set aside, never written over.
  */
 async function putCopy(store: IDBObjectStore, copy: Copy, history: History | undefined, base: number): Promise<Put> {
-  const { slots } = await partsOf(store, copy.id);
+  const { slots, history: before } = await partsOf(store, copy.id);
   const newest = newestOf(slots, copy.id);
   // An older one is what damage to the newest has left.
   if (newest && newest.revision > base) return { ok: false, newer: newest };
@@ -144,10 +144,26 @@ async function putCopy(store: IDBObjectStore, copy: Copy, history: History | und
   const old = slots[at];
   if (old !== undefined && !readCopy(old, copy.id)?.whole) await setAside(store, copy.id, 'a copy of a project', old);
   store.put(copy, slotKey(copy.id, SLOTS[at]));
-  if (history) store.put(history, historyKey(copy.id));
+  if (history) {
+    if (!isOwn(before, newest?.revision) && !readHistory(before).whole)
+      await setAside(store, copy.id, 'some of what could be undone in a project', before);
+    store.put({ ...history, revision: copy.revision } satisfies ShelvedHistory, historyKey(copy.id));
+  }
   store.put(copy.id, 'last');
   return { ok: true };
 }
+
+/** A history with the revision of the copy that it was put away with. */
+interface ShelvedHistory extends History {
+  readonly revision: number;
+}
+
+/**
+ * Whether a history is the one that was put away with the newest copy: then it can be read, and need not be, which would
+ * take longer than a keystroke at each save.
+ */
+const isOwn = (found: unknown, newest: number | undefined): boolean =>
+  newest !== undefined && (found as Partial<ShelvedHistory> | null | undefined)?.revision === newest;
 
 /** The same thing is set aside once, however often it is met; whether this was the first time. */
 async function setAside(store: IDBObjectStore, owner: string, what: string, raw: unknown): Promise<boolean> {

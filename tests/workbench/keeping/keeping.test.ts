@@ -60,6 +60,18 @@ async function walk(sequence: readonly Command[]): Promise<void> {
   }
 }
 
+/** Sequences that went wrong once: tried first. */
+const FOUND: readonly Command[][] = [
+  // A way back that was damaged while it was in use was written over by the next save.
+  [
+    ['type', 0, 0],
+    ['reload', 0, 0],
+    ['damage', 0, 11],
+    ['type', 0, 0],
+    ['wait', 0, 0],
+  ],
+];
+
 it(
   'keeps what the model keeps, whatever is done in whatever order',
   async () => {
@@ -70,7 +82,7 @@ it(
       walked += 1;
     });
     // A sequence takes some milliseconds, however long it is looked for a smaller one that fails, too.
-    await fc.assert(property, { ...how, interruptAfterTimeLimit: 2 * PATIENCE });
+    await fc.assert(property, { ...how, examples: FOUND.map((one) => [one]), interruptAfterTimeLimit: 2 * PATIENCE });
     expect(walked).toBe(how.numRuns);
   },
   3 * PATIENCE,
