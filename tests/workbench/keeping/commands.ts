@@ -93,7 +93,9 @@ const DONE = {
     real.bench.getState().leave(path);
     if (tab.running === path) tab.running = undefined;
     const entry = tab.snap.entries[path];
-    if (entry && !entry.bad) tab.snap = { ...tab.snap, entries: without(tab.snap.entries, path) };
+    // What can't be read stays where it is, and so nothing changes.
+    if (entry?.bad) return;
+    if (entry) tab.snap = { ...tab.snap, entries: without(tab.snap.entries, path) };
     // To take away what was typed is a change to be kept, even where nothing was.
     m.mark(tab);
   },

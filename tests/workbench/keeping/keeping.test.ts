@@ -70,6 +70,12 @@ const FOUND: readonly Command[][] = [
     ['type', 0, 0],
     ['wait', 0, 0],
   ],
+  [
+    ['type', 0, 3],
+    ['wait', 0, 0],
+    ['leaveField', 0, 0],
+    ['openKept', 0, 0],
+  ],
 ];
 
 it(
