@@ -38,7 +38,8 @@ export function cutOut(project: Project, legDone: () => void = () => {}): CutOut
     words: { title: project.name, label: project.body.label },
   };
   const finished = finishLeg(fitted.leg, fitted.heights, choices);
-  for (const piece of [finished.sewn, finished.piece]) refuseCrossingTurning(project, finished, piece);
+  // Where nothing grows the two are one, and a drag asks in every frame.
+  for (const piece of new Set([finished.sewn, finished.piece])) refuseCrossingTurning(project, finished, piece);
   return {
     fitted,
     choices,
