@@ -6,6 +6,8 @@ import type { Project } from '../../src/project';
 export interface ChildBody {
   readonly id: string;
   readonly body: Project['body'];
+  /** Whether the height of the gluteal furrow was taken, so that the crotch's is less of a guess. */
+  readonly furrowTaken?: boolean;
 }
 
 const FILE = fileURLToPath(new URL('../../../shared/data/anthrokids1977_pants.csv', import.meta.url));
@@ -59,6 +61,7 @@ function measuredChildren(file: string): readonly ChildBody[] {
     return [
       {
         id: `${cells[0]} (${age ?? '?'} y)`,
+        furrowTaken: at('gluteal_furrow_height') !== undefined,
         body: {
           label: cells[0] ?? '',
           height: stature,

@@ -8,6 +8,10 @@ export interface SurveyBody {
   readonly id: string;
   readonly sex: 'f' | 'm';
   readonly body: Project['body'];
+  /** The front part of the crotch length; kept apart, so that a body is drafted by it only where that is asked for. */
+  readonly frontCrotchLength?: number;
+  /** How deep the body is at the seat, front to back. */
+  readonly seatDepth?: number;
 }
 
 const FILE = fileURLToPath(new URL('../../../shared/data/ansur2_pants.csv', import.meta.url));
@@ -48,6 +52,8 @@ function measuredBodies(file: string): readonly SurveyBody[] {
         footEntryGirth: at('heel_ankle_girth'),
         height: at('stature'),
       },
+      frontCrotchLength: at('crotch_length_total') - at('crotch_length_posterior'),
+      seatDepth: at('buttock_depth'),
     };
   });
 }
