@@ -2,20 +2,16 @@ import { type Mm, mm, type Phrase, say } from '../length';
 import type { FieldChange, Fix } from './check';
 import { roundedDown, roundedUp } from './measuring';
 
-/** What the project file takes; a remedy never proposes more. */
-const MOST_SPREAD: Mm = 250;
-const MOST_LOWERED: Mm = 100;
-const MOST_SITTING_PULL: Mm = 40;
-const RAISE = { least: -120, most: 150 } as const;
+// What no project takes is left out by the room that knows the fields' limits.
+
 /** Remedies are whole half-millimetres: finer nobody cuts. */
 const STEP: Mm = 0.5;
 
 const fix = (label: Phrase, ...changes: readonly FieldChange[]): Fix => ({ label, changes });
 
-/** Spreads by at least so much, and straightens as much as is needed where that helps; undefined where no project may. */
-export function fixSpreadTo(least: Mm, straighten = false): Fix | undefined {
+/** Spreads by at least so much, and straightens as much as is needed where that helps. */
+export function fixSpreadTo(least: Mm, straighten = false): Fix {
   const value = roundedUp(least, STEP);
-  if (value > MOST_SPREAD) return undefined;
   const spread: FieldChange = { path: 'leg.spread', value };
   if (!straighten) return fix(say`Spread by ${mm(value)}`, spread);
   return fix(say`Spread by ${mm(value)} and straighten`, spread, { path: 'leg.straighten', value: 'auto' });
@@ -41,10 +37,9 @@ export function fixHemTo(least: Mm): Fix {
   return fix(say`Make the hem ${mm(hemGirth)} round`, { path: 'leg.shape', value: { hemGirth } });
 }
 
-/** Lowers the crotch by at least so much; undefined where no project may. */
-export function fixLowerCrotchTo(least: Mm): Fix | undefined {
+/** Lowers the crotch by at least so much. */
+export function fixLowerCrotchTo(least: Mm): Fix {
   const value = roundedUp(least, STEP);
-  if (value > MOST_LOWERED) return undefined;
   return fix(say`Lower the crotch by ${mm(value)}`, { path: 'leg.lowerCrotch', value });
 }
 
@@ -55,8 +50,7 @@ export function fixLowerCrotchDownTo(most: Mm): Fix {
   return fix(label, { path: 'leg.lowerCrotch', value });
 }
 
-export function fixRaiseWaistTo(value: Mm): Fix | undefined {
-  if (value < RAISE.least || value > RAISE.most) return undefined;
+export function fixRaiseWaistTo(value: Mm): Fix {
   const label = value < 0 ? say`Lower the waist by ${mm(-value)}` : say`Raise the waist by ${mm(value)}`;
   return fix(label, { path: 'leg.raiseWaist', value });
 }
@@ -73,10 +67,9 @@ export function fixElasticLength(least: Mm): Fix {
   return fix(say`Cut the elastic ${mm(value)} long`, { path: 'waist.elasticLength', value });
 }
 
-/** Raises the centre back waist; undefined where no project may. */
-export function fixSittingPullTo(least: Mm): Fix | undefined {
+/** Raises the centre back waist by at least so much. */
+export function fixSittingPullTo(least: Mm): Fix {
   const value = roundedUp(least, STEP);
-  if (value > MOST_SITTING_PULL) return undefined;
   return fix(say`Raise centre back by ${mm(value)}`, { path: 'fit.sittingPull', value });
 }
 

@@ -8,6 +8,7 @@ import { type CutOut, cutOut, withAllowances } from './cut-out';
 import type { Draft } from './draft-types';
 import { measuresOf } from './measures';
 import { allRefusals } from './refusals';
+import { withinLimits } from './remedy';
 import { checkedProject } from './schema';
 import type { Project } from './types';
 import { workingOf } from './working';
@@ -58,7 +59,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
       hem: project.hem,
       opening,
       elasticLength: notions.elasticLength ?? notions.bandLength,
-    }),
+    }).map(withinLimits),
   );
 
   const pieces = [finished.piece, ...cut.pieces];

@@ -3,6 +3,7 @@ export { clothOf, clothWidthsOf } from './cloth';
 export { draft, type StageWatch, withFewestSheets } from './draft';
 export type * from './draft-types';
 export { exampleProject } from './example';
+export { FIELD_LIMITS, type FieldPath, fieldName, type Limits, type ProjectPath } from './fields';
 export { LARGEST_FILE, openProject, saveProject, tooLarge } from './open';
 export { applyRemedy } from './remedy';
 export { type Repair, type Salvaged, salvageProject } from './salvage';

@@ -1,5 +1,6 @@
-import type { Check } from '../check';
+import type { Check, FieldChange } from '../check';
 import { withValue } from './at-path';
+import { FIELD_LIMITS } from './fields';
 import type { Project } from './types';
 
 /**
@@ -10,3 +11,16 @@ import type { Project } from './types';
  */
 export const applyRemedy = (project: Project, { fix }: Pick<Check, 'fix'>): Project =>
   (fix?.changes ?? []).reduce((changed, { path, value }) => withValue(changed, path, value), project);
+
+/** The check without its remedy where that asks for more than a project takes. */
+export const withinLimits = ({ fix, ...check }: Check): Check =>
+  fix?.changes.every(({ path, value }) => figuresOf(path, value).every(isTaken)) ? { ...check, fix } : check;
+
+/** The numbers that a change writes, each at its own path: also the one in `{ hemGirth }`. */
+const figuresOf = (path: string, value: FieldChange['value']): readonly (readonly [string, unknown])[] =>
+  typeof value === 'object' ? Object.entries(value).map(([key, own]) => [`${path}.${key}`, own]) : [[path, value]];
+
+function isTaken([path, value]: readonly [string, unknown]): boolean {
+  const limits = FIELD_LIMITS[path];
+  return typeof value !== 'number' || !limits || (value >= limits.lowest && value <= limits.highest);
+}

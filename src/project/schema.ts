@@ -1,22 +1,28 @@
 import * as v from 'valibot';
 import { BLOCK_EDGES, FARTHEST, MOST_EDGE_CURVES } from '../block';
 import { type BodyInput, bodyProblems, measurements } from '../body';
-import { HEM_FINISHES, WAIST_FINISHES } from '../edges';
-import { LENGTH_NAMES, type LengthName } from '../leg';
-import { type Mm, mm, number, type Phrase, type Problem, say } from '../length';
-import { WIDEST_MARGIN } from '../sheets';
+import { number, type Phrase, type Problem, say, type Units } from '../length';
+import {
+  FIELD_LIMITS,
+  FIELDS,
+  FIELDS_BY_PATH,
+  type Field,
+  figureWanted,
+  GROUPS,
+  type GroupName,
+  type Limits,
+  LONGEST_TEXT,
+  MAY_BE_NONE,
+  ROOT_FIELDS,
+  usualValue,
+  wantedOf,
+} from './fields';
+import { VERSION } from './migrate';
 import type { Project } from './types';
 
 // The library's messages are strings; what is wanted travels through them as a small code and becomes a phrase again.
-const between = (unit: 'mm' | 'number', low: number, high: number) => {
-  const code = `between|${unit}|${low}|${high}`;
-  return v.pipe(v.number(code), v.finite(code), v.minValue(low, code), v.maxValue(high, code));
-};
-const length = (low: Mm, high: Mm, fallback: Mm) => v.optional(between('mm', low, high), fallback);
-const figure = (low: number, high: number, fallback: number) => v.optional(between('number', low, high), fallback);
-const oneOf = <const Values extends readonly string[]>(...values: Values) =>
-  v.picklist(values, `oneOf|${values.join('|')}`);
-const yesOrNo = (fallback: boolean) => v.optional(v.boolean('yesOrNo'), fallback);
+const between = ({ lowest, highest }: Limits, code: string) =>
+  v.pipe(v.number(code), v.finite(code), v.minValue(lowest, code), v.maxValue(highest, code));
 const part = <const Entries extends v.ObjectEntries>(entries: Entries) => noList(v.looseObject(entries, 'part'));
 /** To the library a list is an object too; here it would be taken for a group in which everything is left out. */
 const noList = <const Group extends v.GenericSchema>(group: Group): Group => ({
@@ -24,27 +30,44 @@ const noList = <const Group extends v.GenericSchema>(group: Group): Group => ({
   '~run': (dataset, config) => (Array.isArray(dataset.value) ? nowhere : group)['~run'](dataset, config),
 });
 const nowhere = v.never('part');
-const optionalPart = <const Entries extends v.ObjectEntries>(entries: Entries) =>
-  v.optional(part(entries), {} as never);
+const shortText = (code: string) => v.pipe(v.string(code), v.maxLength(LONGEST_TEXT, code));
 
-/** Names of lengths and shapes; a number goes in an object of its own, e.g. `{ "inseam": 640 }`. */
-const LENGTHS = Object.keys(LENGTH_NAMES) as readonly LengthName[];
-const SHAPES = ['pyjama', 'block', 'straight'] as const;
+/** What a field of the catalogue takes; a refusal names it by its path. */
+function valueSchema(path: string, field: Field): v.GenericSchema {
+  const code = `field|${path}`;
+  switch (field.kind) {
+    case 'number':
+      return between(field, code);
+    case 'auto':
+      return v.union([v.literal('auto'), between(field, code)], code);
+    case 'oneOf':
+    case 'count':
+      return v.picklist(field.options, code);
+    case 'nameOrLength': {
+      const { key } = field.own;
+      return v.union([v.picklist(field.options, code), part({ [key]: between(field.own, `${code}.${key}`) })], code);
+    }
+    case 'yesOrNo':
+      return v.boolean(code);
+    case 'text':
+      return shortText(code);
+  }
+}
+
+/** Every field of a group, each optional. */
+function entriesOf(group: string, fields: Readonly<Record<string, Field>>, units: Units): v.ObjectEntries {
+  const entry = ([key, field]: readonly [string, Field]) => {
+    const path = group === '' ? key : `${group}.${key}`;
+    return [key, v.optional(valueSchema(path, field), usualValue(field, units))] as const;
+  };
+  return Object.fromEntries(Object.entries(fields).map(entry));
+}
 
 const bodyEntries = Object.fromEntries(
   measurements.map((m) => [m.key, v.optional(v.pipe(v.number(`limits|${m.key}`), v.finite(`limits|${m.key}`)))]),
 );
 
-const draftedBlocks = part({
-  source: v.optional(oneOf('drafted', 'traced'), 'drafted'),
-  hipEase: length(-200, 400, 50.8),
-  waistEase: length(0, 200, 25),
-  riseEase: v.optional(v.union([v.literal('auto'), between('mm', 0, 100)], 'auto|mm|0|100'), 'auto'),
-  crotchEase: v.optional(v.union([v.literal('auto'), between('mm', -30, 150)], 'auto|mm|-30|150'), 'auto'),
-  balance: length(-30, 40, 10),
-});
-
-const coordinate = between('mm', -FARTHEST, FARTHEST);
+const coordinate = between({ lowest: -FARTHEST, highest: FARTHEST }, 'coordinate');
 const pair = v.strictTuple([coordinate, coordinate], 'pair');
 const curvePoints = v.strictTuple([pair, pair, pair, pair], 'curve');
 
@@ -62,127 +85,35 @@ const tracedBlock = part({
 });
 const tracedBlocks = part({ source: v.literal('traced'), front: tracedBlock, back: tracedBlock });
 
-const schemaWith = (allowance: Mm) =>
-  v.looseObject({
+function schemaFor(units: Units) {
+  const draftedBlocks = part(entriesOf('block', FIELDS.block, units));
+  const group = (name: GroupName): v.GenericSchema => {
+    // A block is one of two kinds; which schema holds is decided by its source, so that problems name the right fields.
+    if (name === 'block')
+      return v.optional(
+        v.lazy((block) => (isTraced(block) ? tracedBlocks : draftedBlocks)),
+        {},
+      );
+    const fields = part(entriesOf(name, FIELDS[name], units));
+    return MAY_BE_NONE.includes(name) ? v.optional(v.nullable(fields), null) : v.optional(fields, {});
+  };
+  return v.looseObject({
     format: v.literal('legwork-project'),
-    version: v.literal(1),
-    name: v.optional(v.pipe(v.string('text'), v.maxLength(200, 'text')), 'Lounge pants'),
-    units: v.optional(oneOf('cm', 'inch'), 'cm'),
+    version: v.literal(VERSION),
+    ...entriesOf('', ROOT_FIELDS, units),
     body: part({
-      label: v.optional(v.pipe(v.string('text'), v.maxLength(200, 'text')), 'Body'),
+      label: v.optional(shortText('text'), 'Body'),
       nappy: v.optional(v.boolean('yesOrNo')),
       ...bodyEntries,
     }),
-    use: optionalPart({ forSleeping: yesOrNo(false) }),
-    // A block is one of two kinds; which schema holds is decided by its source, so that problems name the right fields.
-    block: v.optional(
-      v.lazy((block) => ((block as { source?: unknown } | null)?.source === 'traced' ? tracedBlocks : draftedBlocks)),
-      {},
-    ),
-    cloth: optionalPart({
-      kind: v.optional(oneOf('woven', 'knit'), 'woven'),
-      stretch: figure(0, 2, 0),
-      washFirst: yesOrNo(true),
-      width: length(300, 3200, 1500),
-      oneWay: yesOrNo(false),
-      shrinkLength: figure(0, 0.3, 0.03),
-      shrinkWidth: figure(0, 0.3, 0.02),
-      repeat: length(0, 1500, 0),
-      repeatAcross: length(0, 1500, 0),
-      grainTolerance: figure(0, 5, 0),
-      layout: v.optional(oneOf('best', 'single', 'foldedLengthwise', 'foldedCrosswise'), 'best'),
-    }),
-    leg: optionalPart({
-      spread: length(0, 250, 25.4),
-      straighten: v.optional(v.union([v.literal('auto'), between('number', 0, 1)], 'auto|number|0|1'), 'auto'),
-      raiseWaist: length(-120, 150, 0),
-      lowerCrotch: length(0, 100, 0),
-      length: v.optional(
-        v.union(
-          [oneOf(...LENGTHS), part({ inseam: between('mm', 30, 1300) })],
-          `orNumber|inseam|30|1300|${LENGTHS.join('|')}`,
-        ),
-        'ankle',
-      ),
-      shape: v.optional(
-        v.union(
-          [oneOf(...SHAPES), part({ hemGirth: between('mm', 120, 2400) })],
-          `orNumber|hemGirth|120|2400|${SHAPES.join('|')}`,
-        ),
-        'pyjama',
-      ),
-    }),
-    waist: optionalPart({
-      finish: v.optional(oneOf(...WAIST_FINISHES), 'elasticCasing'),
-      elasticWidth: length(3, 80, 25.4),
-      rows: v.optional(v.picklist([1, 2, 3, 4], 'between|number|1|4'), 1),
-      turnOfCloth: length(0, 12, 3.2),
-      elastic: v.optional(oneOf('threaded', 'sewnOn'), 'threaded'),
-      rawEdge: v.optional(oneOf('overlocked', 'turnedUnder'), 'overlocked'),
-      elasticLength: v.optional(v.union([v.literal('auto'), between('mm', 100, 3000)], 'auto|mm|100|3000'), 'auto'),
-      cordWidth: length(2, 40, 10),
-      cord: v.optional(oneOf('bought', 'ofCloth'), 'bought'),
-      bandHeight: length(10, 150, 60),
-      bandStretch: figure(0, 2, 1),
-    }),
-    hem: optionalPart({
-      finish: v.optional(oneOf(...HEM_FINISHES), 'turned'),
-      depth: length(5, 120, 30),
-      turnUnder: length(0, 30, 10),
-      elasticWidth: length(3, 50, 12.7),
-      cordWidth: length(2, 20, 6),
-      cord: v.optional(oneOf('bought', 'ofCloth'), 'bought'),
-      bandHeight: length(10, 200, 60),
-      ribStretch: figure(0, 2, 0.5),
-    }),
-    allowances: optionalPart({
-      inseam: length(0, 40, allowance),
-      crotch: length(0, 40, allowance),
-      waist: length(0, 40, allowance),
-      hem: length(0, 40, allowance),
-    }),
-    pocket: v.optional(
-      v.nullable(
-        part({
-          width: length(40, 300, 150),
-          height: length(40, 350, 165),
-          facing: length(10, 80, 30),
-          part: v.optional(oneOf('front', 'back'), 'back'),
-          count: v.optional(v.picklist([1, 2], 'between|number|1|2'), 1),
-        }),
-      ),
-      null,
-    ),
-    sewing: optionalPart({ machine: v.optional(oneOf('plain', 'serger'), 'plain') }),
-    fit: v.optional(
-      v.nullable(
-        part({
-          flatSeat: length(0, 40, 0),
-          fullThigh: length(0, 40, 0),
-          swayBack: length(0, 40, 0),
-          sittingPull: length(0, 40, 0),
-          knockKnees: length(-25, 25, 0),
-        }),
-      ),
-      null,
-    ),
-    projector: optionalPart({ line: length(0.3, 6, 1.5), ground: v.optional(oneOf('dark', 'light'), 'dark') }),
-    paper: optionalPart({
-      sheet: v.optional(v.pipe(v.string('text'), v.maxLength(200, 'text')), 'A4'),
-      orientation: v.optional(oneOf('auto', 'portrait', 'landscape'), 'auto'),
-      margin: length(0, WIDEST_MARGIN, 10),
-      overlap: length(0, 40, 10),
-      ownWidth: length(150, 5080, 900),
-      ownHeight: length(150, 5080, 1500),
-      scale: figure(0.1, 1, 1),
-      allowances: v.optional(oneOf('scaled', 'full'), 'scaled'),
-      correctX: figure(0.95, 1.05, 1),
-      correctY: figure(0.95, 1.05, 1),
-    }),
+    ...Object.fromEntries(GROUPS.map((name) => [name, group(name)])),
   });
+}
 
-/** The schema by units. Default seam allowances: 15 mm in centimetre projects, ⅝ in in inch projects (practice). */
-export const SCHEMAS = { cm: schemaWith(15), inch: schemaWith(15.875) } as const;
+const isTraced = (block: unknown): boolean => (block as { source?: unknown } | null)?.source === 'traced';
+
+/** The schema by units, whose default seam allowances differ. */
+export const SCHEMAS = { cm: schemaFor('cm'), inch: schemaFor('inch') } as const;
 
 /**
  * Fills in a project's defaults and finds everything in it that can't be drafted.
@@ -211,34 +142,27 @@ function problemOf(issue: v.BaseIssue<unknown>): Problem {
 }
 
 function phraseOf(code: string): Phrase {
-  const [kind = '', ...rest] = code.split('|');
-  const value = (unit: string | undefined, text: string | undefined) =>
-    unit === 'mm' ? mm(Number(text)) : number(Number(text), 3);
-  if (kind === 'between')
-    return say`must be a number${unitWord(rest[0])} between ${value(rest[0], rest[1])} and ${value(rest[0], rest[2])}.`;
-  if (kind === 'auto')
-    return say`must be “auto” or a number${unitWord(rest[0])} between ${value(rest[0], rest[1])} and ${value(rest[0], rest[2])}.`;
-  if (kind === 'oneOf') return say`must be ${rest.length > 1 ? 'one of ' : ''}${rest.join(', ')}.`;
-  if (kind === 'orNumber') {
-    const [name = '', low, high, ...names] = rest;
-    return say`must be one of ${names.join(', ')}, or { "${name}": a number of millimetres between ${value('mm', low)} and ${value('mm', high)} }.`;
-  }
+  const [kind = '', which = ''] = code.split('|');
+  if (kind === 'field') return say`must be ${wantedAt(which)}.`;
+  if (kind === 'coordinate') return say`must be ${figureWanted({ unit: 'mm', lowest: -FARTHEST, highest: FARTHEST })}.`;
   if (kind === 'limits') {
-    const m = measurements.find((one) => one.key === rest[0]);
-    if (m)
-      return say`must be a number${unitWord(m.unit)} between ${value(m.unit, String(m.lowest))} and ${value(m.unit, String(m.highest))}.`;
+    const m = measurements.find((one) => one.key === which);
+    if (m) return say`must be ${figureWanted(m)}.`;
   }
   if (kind === 'yesOrNo') return say`must be true or false.`;
-  if (kind === 'text') return say`must be a text of at most 200 characters.`;
+  if (kind === 'text') return say`must be ${wantedOf(ROOT_FIELDS.name)}.`;
   if (kind === 'part') return say`must be an object in braces.`;
   if (kind === 'pair') return say`must be a point: [x, y] in millimetres.`;
   if (kind === 'twoPoints') return say`must be two points: [[x, y], [x, y]] in millimetres.`;
   if (kind === 'curve') return say`must be four points: start, two handles, end.`;
   if (kind === 'mostCurves')
-    return say`has more curves than the ${number(Number(rest[0]), 0)} that an edge may have; draw it with fewer points.`;
+    return say`has more curves than the ${number(Number(which), 0)} that an edge may have; draw it with fewer points.`;
   if (kind === 'curves') return say`must be a list of curves.`;
   return say`has no place here.`;
 }
 
-const unitWord = (unit: string | undefined): string =>
-  unit === 'mm' ? ' of millimetres' : unit === 'years' ? ' of years' : '';
+/** What is wanted of a field of the catalogue, or of the length within one. */
+function wantedAt(path: string): Phrase {
+  const field = FIELDS_BY_PATH.get(path);
+  return field ? wantedOf(field) : figureWanted({ unit: 'mm', lowest: 0, highest: 0, ...FIELD_LIMITS[path] });
+}

@@ -21,9 +21,9 @@ const LEAST_PITCH: Mm = 100;
 /** Printers reach closer than this; more only wastes paper. */
 export const WIDEST_MARGIN: Mm = 40;
 /** A class sample below a tenth is no use to anyone. */
-const LEAST_SCALE = 0.1;
+export const LEAST_SCALE = 0.1;
 /** A printer that is off by more than a twentieth is not off, it is fitting to the page. */
-const WIDEST_CORRECTION = 0.05;
+export const WIDEST_CORRECTION = 0.05;
 
 /**
  * The ways in which the paper may be laid: one, or upright and across where the project leaves it open.

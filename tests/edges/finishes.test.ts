@@ -37,7 +37,7 @@ const plain = drafted();
 
 describe('waist finishes', () => {
   // Practice: 2nw + (n − 1)·3 + t; every channel ≥ w + 1.5.
-  it.each([1, 2, 3, 4])('%i rows of elastic get a channel each, wide enough, parted by stitching', (rows) => {
+  it.each([1, 2, 3, 4] as const)('%i rows of elastic get a channel each, wide enough, parted by stitching', (rows) => {
     const d = drafted({ rows, elasticWidth: 10 });
     expect(d.measures.casingHeight).toBeCloseTo(2 * rows * 10 + (rows - 1) * 3 + 3.2, 9);
     expect(linesOf(d, 'channel stitching')).toHaveLength(rows - 1);

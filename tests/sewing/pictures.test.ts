@@ -66,7 +66,7 @@ function* garments(): Generator<readonly [string, Garment]> {
             cloth: { kind: j % 2 === 0 ? 'woven' : 'knit', stretch: j % 2 === 0 ? 0 : 0.4, washFirst: i % 2 === 0 },
             waist: {
               finish: waist,
-              rows: 1 + (j % 2),
+              rows: j % 2 === 0 ? 1 : 2,
               elastic: j % 3 === 0 ? 'sewnOn' : 'threaded',
               rawEdge: i % 2 ? 'turnedUnder' : 'overlocked',
             },

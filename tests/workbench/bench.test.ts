@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { exampleProject, saveProject } from '../../src/project';
 import { firstProblem, isStale, isWaiting, onlyWaiting, problemAt, stationAsks } from '../../src/workbench/store/asked';
 import { useBench } from '../../src/workbench/store/bench';
-import { FIELD_LIMITS } from '../../src/workbench/store/limits';
+import { TYPED_LIMITS } from '../../src/workbench/store/limits';
 import { length } from '../../src/workbench/store/quantity';
 import type { Field } from '../../src/workbench/store/state';
 
@@ -87,7 +87,7 @@ describe('stepping a field', () => {
   });
 
   it('stops at the limit', () => {
-    const { lowest } = FIELD_LIMITS[hip.path] ?? { lowest: 0 };
+    const { lowest } = TYPED_LIMITS[hip.path] ?? { lowest: 0 };
     bench().type(hip, length.print(lowest + 3, 'cm'));
     bench().stepField(hip, -10, undefined);
     expect(bench().project.body.hipGirth).toBeCloseTo(lowest, 9);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { draft, exampleProject, type Project, withValue } from '../../src/project';
-import { FIELD_LIMITS } from '../../src/workbench/store/limits';
+import { TYPED_LIMITS } from '../../src/workbench/store/limits';
 
 /** Whether the draft complains of this field itself; what it says of others does not matter here. */
 function complains(path: string, value: number): boolean {
@@ -8,7 +8,7 @@ function complains(path: string, value: number): boolean {
   return !result.ok && result.problems.some((problem) => problem.field === path);
 }
 
-describe.each(Object.entries(FIELD_LIMITS))('the limits said beside %s', (path, { lowest, highest }) => {
+describe.each(Object.entries(TYPED_LIMITS))('the limits said beside %s', (path, { lowest, highest }) => {
   it('are refused one step beyond', () => {
     const step = Math.max(1e-3, (highest - lowest) * 1e-3);
     expect(complains(path, lowest - step)).toBe(true);
@@ -20,7 +20,7 @@ describe.each(Object.entries(FIELD_LIMITS))('the limits said beside %s', (path, 
 it.each(['allowances.inseam', 'allowances.crotch', 'paper.margin', 'waist.turnOfCloth', 'leg.spread'])(
   'allow %s to reach both of its limits',
   (path) => {
-    const { lowest, highest } = FIELD_LIMITS[path] ?? { lowest: Number.NaN, highest: Number.NaN };
+    const { lowest, highest } = TYPED_LIMITS[path] ?? { lowest: Number.NaN, highest: Number.NaN };
     expect(complains(path, lowest)).toBe(false);
     expect(complains(path, highest)).toBe(false);
   },

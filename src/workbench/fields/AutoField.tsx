@@ -1,6 +1,5 @@
-import { valueAt } from '../../project';
+import { fieldName, valueAt } from '../../project';
 import { useBench } from '../store/bench';
-import { fieldName } from '../store/names';
 import { nearestStep } from '../store/quantity';
 import { QuantityField, type QuantityFieldProps } from './QuantityField';
 import { SwitchField } from './SwitchField';

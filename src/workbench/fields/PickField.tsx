@@ -1,7 +1,7 @@
 import type { Phrase } from '../../length';
+import { fieldName } from '../../project';
 import { problemAt } from '../store/asked';
 import { useBench } from '../store/bench';
-import { fieldName } from '../store/names';
 import { describedBy, FieldRow, fieldId } from './FieldRow';
 
 export interface Choice {

@@ -1,10 +1,9 @@
 import type { KeyboardEvent } from 'react';
 import { type Phrase, say, type Units } from '../../length';
-import { valueAt } from '../../project';
+import { fieldName, valueAt } from '../../project';
 import { isWaiting, problemAt } from '../store/asked';
 import { useBench } from '../store/bench';
-import { FIELD_LIMITS } from '../store/limits';
-import { fieldName } from '../store/names';
+import { TYPED_LIMITS } from '../store/limits';
 import { nearestStep } from '../store/quantity';
 import type { Field } from '../store/state';
 import { describedBy, FieldRow, fieldId } from './FieldRow';
@@ -84,7 +83,7 @@ export function QuantityField({ help: does, heard, instead, mind, ...field }: Qu
 }
 
 function withLimits(does: Phrase | undefined, { path, quantity }: Field, units: Units): Phrase | undefined {
-  const limits = FIELD_LIMITS[path];
+  const limits = TYPED_LIMITS[path];
   if (!limits) return does;
   const range = `${quantity.range(limits.lowest, limits.highest, units)}.`;
   return does ? say`${does} ${range}` : [range];

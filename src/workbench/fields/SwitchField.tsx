@@ -1,7 +1,7 @@
 import { type Phrase, printPhrase } from '../../length';
+import { fieldName } from '../../project';
 import { problemAt } from '../store/asked';
 import { useBench } from '../store/bench';
-import { fieldName } from '../store/names';
 import { sentence } from '../store/refusal';
 import { How } from '../working/How';
 import { describedBy, fieldId } from './FieldRow';

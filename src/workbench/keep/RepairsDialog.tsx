@@ -1,8 +1,7 @@
 import { printPhrase } from '../../length';
-import type { Repair } from '../../project';
+import { fieldName, type Repair } from '../../project';
 import { useBench } from '../store/bench';
 import { broughtIn } from '../store/changes';
-import { fieldName } from '../store/names';
 import { sentence } from '../store/refusal';
 import { type Offered, useOffered } from './repairs';
 import { Sheet } from './Sheet';

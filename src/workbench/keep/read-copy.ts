@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { openProject, type Project, salvageProject, valueAt, withValue } from '../../project';
-import { FIELD_LIMITS } from '../store/limits';
+import { TYPED_LIMITS } from '../store/limits';
 import type { Entry } from '../store/state';
 import { STATIONS, type Station } from '../store/stations';
 import { type Copy, checkOf } from './copy';
@@ -74,7 +74,7 @@ export function shownProject(text: string): Project | undefined {
   if (!salvaged.ok || salvaged.value.cutShort) return undefined;
   const stood = JSON.parse(text) as Project;
   const fields = salvaged.value.repairs.map(({ problem }) => problem.field);
-  const typed = (field: string) => field in FIELD_LIMITS && Number.isFinite(valueAt(stood, field));
+  const typed = (field: string) => field in TYPED_LIMITS && Number.isFinite(valueAt(stood, field));
   if (!fields.every(typed)) return undefined;
   return fields.reduce((project, field) => withValue(project, field, valueAt(stood, field)), salvaged.value.project);
 }
@@ -99,7 +99,7 @@ function readEntries(found: unknown): { readonly read: Readonly<Record<string, E
   const all = Object.entries(found);
   const read = all.flatMap(([path, one]): [string, Entry][] => {
     const checked = v.safeParse(entry, one);
-    return Object.hasOwn(FIELD_LIMITS, path) && checked.success ? [[path, checked.output as Entry]] : [];
+    return Object.hasOwn(TYPED_LIMITS, path) && checked.success ? [[path, checked.output as Entry]] : [];
   });
   return { read: Object.fromEntries(read), whole: read.length === all.length };
 }

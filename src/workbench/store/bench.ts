@@ -3,7 +3,7 @@ import { createStore, type StoreApi, useStore } from 'zustand';
 import { draft, exampleProject, valueAt } from '../../project';
 import { chosen, opened, redrawn, remedied, startedFresh, travelled, typed, without } from './changes';
 import { noHistory, placeOf, stepBack, stepForward } from './history';
-import { FIELD_LIMITS } from './limits';
+import { TYPED_LIMITS } from './limits';
 import { newId } from './new-id';
 import { stepped } from './quantity';
 import type { Bench, BenchState } from './state';
@@ -38,7 +38,7 @@ export const createBench = () =>
       const base = valueAt(get().project, field.path) ?? from;
       if (typeof base !== 'number') return;
       const next = stepped(base, field.quantity.step(units), count);
-      const { lowest, highest } = FIELD_LIMITS[field.path] ?? { lowest: 0, highest: Number.POSITIVE_INFINITY };
+      const { lowest, highest } = TYPED_LIMITS[field.path] ?? { lowest: 0, highest: Number.POSITIVE_INFINITY };
       const kept = Math.min(highest, Math.max(lowest, next));
       get().type(field, field.quantity.print(kept, units));
     },

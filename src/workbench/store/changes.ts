@@ -5,13 +5,13 @@ import {
   type Draft,
   draft,
   exampleProject,
+  fieldName,
   openProject,
   type Project,
   valueAt,
   withValue,
 } from '../../project';
 import { placeOf, remember, type Step } from './history';
-import { fieldName } from './names';
 import { newId } from './new-id';
 import { refusal } from './refusal';
 import type { BenchState, Entry, Field } from './state';

@@ -1,9 +1,9 @@
 import { printPhrase } from '../../length';
+import { fieldName } from '../../project';
 import { focusOn } from '../aloud/focus-on';
 import { fieldId } from '../fields/FieldRow';
 import { firstProblem, isStale, onlyWaiting } from '../store/asked';
 import { useBench } from '../store/bench';
-import { fieldName } from '../store/names';
 import { sentence } from '../store/refusal';
 import { stationOf } from '../store/stations';
 

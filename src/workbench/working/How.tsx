@@ -1,5 +1,5 @@
+import { fieldName } from '../../project';
 import { useBench } from '../store/bench';
-import { fieldName } from '../store/names';
 import { fieldStep } from './how';
 import { useRun } from './run';
 

@@ -1,7 +1,6 @@
 import type { Mm, Units } from '../../../length';
 import type { Point } from '../../../plane';
-import type { Draft } from '../../../project';
-import type { Limits } from '../../store/limits';
+import type { Draft, Limits } from '../../../project';
 
 /** What can be taken hold of on the drawing: one number, and where it lies. */
 export interface Handle {

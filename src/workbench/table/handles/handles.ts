@@ -2,9 +2,9 @@ import { hemPlan } from '../../../edges';
 import { centreLean, leanRange, straighteningFor } from '../../../leg';
 import { MM_PER_INCH, type Mm, type Units } from '../../../length';
 import { add, between, type Point, pathAt, pathEnd, pathLength, pathStart } from '../../../plane';
-import type { Draft } from '../../../project';
+import type { Draft, Limits } from '../../../project';
 import { uprightPlaces } from '../../../sheets';
-import { FIELD_LIMITS, type Limits } from '../../store/limits';
+import { TYPED_LIMITS } from '../../store/limits';
 import type { Station } from '../../store/stations';
 import type { Handle } from './handle';
 import { handleLength } from './handle-words';
@@ -13,7 +13,7 @@ import { handleLength } from './handle-words';
 const SMALL: Readonly<Record<Units, Mm>> = { cm: 1, inch: MM_PER_INCH / 8 };
 const LONG: Readonly<Record<Units, Mm>> = { cm: 5, inch: MM_PER_INCH / 8 };
 
-const limitsOf = (path: string) => (): Limits => FIELD_LIMITS[path] ?? { lowest: 0, highest: 0 };
+const limitsOf = (path: string) => (): Limits => TYPED_LIMITS[path] ?? { lowest: 0, highest: 0 };
 
 const spread: Handle = {
   key: 'spread',

@@ -1,0 +1,20 @@
+import { measurements } from '../../body';
+import { GROUP_NAMES } from './fields';
+import { FIELDS_BY_PATH } from './paths';
+
+/** What every field that has a name is called, by its path. */
+const NAMES: ReadonlyMap<string, string> = new Map([
+  ...Object.entries(GROUP_NAMES),
+  ...measurements.map(({ key, name }) => [`body.${key}`, name] as const),
+  ...[...FIELDS_BY_PATH].flatMap(([path, field]): (readonly [string, string])[] => [
+    [path, field.name],
+    ...(field.kind === 'nameOrLength' ? [[`${path}.${field.own.key}`, field.own.name] as const] : []),
+  ]),
+]);
+
+/** What the field at a path of the project is called; the path itself where nothing there has a name. */
+export function fieldName(path: string): string {
+  const [, part, line] = /^block\.(front|back)\.(?:edges\.)?(\w+)$/.exec(path) ?? [];
+  if (part && line) return `${part}-${line}`;
+  return NAMES.get(path) ?? path;
+}

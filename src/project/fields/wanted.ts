@@ -1,0 +1,33 @@
+import { mm, number, type Phrase, say } from '../../length';
+import type { Field, Limits } from './kinds';
+
+/** What a field takes, as it goes on after “must be”: in the refusal of a value and in the table of all fields. */
+export function wantedOf(field: Field): Phrase {
+  switch (field.kind) {
+    case 'number':
+      return figureWanted(field);
+    case 'auto':
+      return say`“auto” or ${figureWanted(field)}`;
+    case 'oneOf':
+      return say`one of ${field.options.join(', ')}`;
+    case 'count':
+      return figureWanted({ unit: 'number', lowest: Math.min(...field.options), highest: Math.max(...field.options) });
+    case 'nameOrLength':
+      return say`one of ${field.options.join(', ')}, or { "${field.own.key}": ${figureWanted({ unit: 'mm', ...field.own })} }`;
+    case 'yesOrNo':
+      return say`true or false`;
+    case 'text':
+      return say`a text of at most ${number(LONGEST_TEXT, 0)} characters`;
+  }
+}
+
+/** Letters of a name that somebody gives. */
+export const LONGEST_TEXT = 200;
+
+/** A number between two limits, in mm, years or without a unit. */
+export function figureWanted({ unit, lowest, highest }: Limits & { readonly unit: string }): Phrase {
+  const value = (figure: number) => (unit === 'mm' ? mm(figure) : number(figure, 3));
+  return say`a number${UNIT_WORDS[unit] ?? ''} between ${value(lowest)} and ${value(highest)}`;
+}
+
+const UNIT_WORDS: Readonly<Record<string, string>> = { mm: ' of millimetres', years: ' of years' };
