@@ -49,8 +49,8 @@ export interface Estimate {
   /** Where the rule comes from. */
   readonly source: string;
   /**
-   * `survey`: this measurement was taken of people like this one. `inference`: it was not; the value serves to draw a
-   * line by, and a check that needs the measurement has to say that it was not measured.
+   * `survey`: this measurement was taken of people like this one. `inference`: it was not; the value comes from other
+   * people's proportions, and a check that needs the measurement judges by the spread as well.
    */
   readonly basis: 'survey' | 'inference';
 }

@@ -25,7 +25,7 @@ function estimateTold({ key, value, spread, source, basis }: Estimate): WorkingS
   const sentence =
     basis === 'survey'
       ? say`${name} was not measured; two bodies in three like this one lie within ${mm(spread)} of ${mm(value)}.`
-      : say`${name} was not measured, and no survey of children measured it: ${mm(value)} only serves to draw by. Measure it.`;
+      : say`${name} was not measured, and no survey of children measured it; by adults’ proportions two in three lie within ${mm(spread)} of ${mm(value)}.`;
   return { id: `body.estimate.${key}`, station: 'body', sentence, formula: say`Source: ${source}.`, lines: [] };
 }
 

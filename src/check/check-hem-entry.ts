@@ -1,11 +1,10 @@
 import { type LimbPlace, passedBelow } from '../body';
 import { hemHeight } from '../edges';
-import { mm, say } from '../length';
+import { type Mm, mm, say } from '../length';
 import { distance, pathEnd, pathStart } from '../plane';
 import { type Check, type Subject, usableStretch } from './check';
 import { fixHemTo, withFix } from './fixes';
-import { drawnCurves, estimatedWord, knownMeasure } from './measuring';
-import { notMeasured } from './not-measured';
+import { doubtOf, drawnCurves, estimatedWord, orMeasure } from './measuring';
 
 /** How much wider than the foot a hem should be (practice). */
 const ROOM = 20;
@@ -19,26 +18,41 @@ const WORDS: Readonly<Record<LimbPlace['key'], string>> = {
   thighGirth: 'the thigh',
 };
 
-/** What is pulled through a hem passes it: heel and instep, and a calf or a knee that it goes over to get to its place. */
+/** What must pass the hem: how much it wants, and what it needs at the very least. */
+interface Passing extends LimbPlace {
+  readonly wants: Mm;
+  readonly needs: Mm;
+}
+
+/**
+ * What is pulled through a hem passes it: heel and instep, and a calf or a knee that it goes over to get to its place. Of
+ * a foot that was only inferred a fuller one must pass as well, and only what the slimmest can't pass is wrong.
+ */
 export function checkHemEntry({ body, cloth, leg, finished }: Subject): Check {
   const fold = drawnCurves(finished.sewn, 'hem fold') ?? leg.hem;
   const hem = distance(pathStart(fold), pathEnd(fold));
-  const about = { id: 'hem-entry', name: 'Foot passes the hem', measured: hem, tolerance: 0, unit: 'mm' } as const;
-  const passed = passedBelow(body, hemHeight(leg, finished.hemPlan, body));
-  const [first, ...others] = passed.filter(({ key }) => knownMeasure(body, key) !== undefined);
   const give = 1 + usableStretch(cloth);
-  const fullest = first && others.reduce((a, b) => (b.girth > a.girth ? b : a), first);
-  // A calf that doesn't pass says enough; one that does says nothing of a foot that nobody knows.
-  if (!fullest || (first.key !== 'footEntryGirth' && hem * give >= fullest.girth))
-    return notMeasured(about, say`The hem is ${mm(hem)} round`, WORDS.footEntryGirth);
-  const verdict = hem * give >= fullest.girth + ROOM ? 'good' : hem * give >= fullest.girth ? 'mind' : 'wrong';
-  const needed = (fullest.girth + ROOM) / give;
+  const passed = passedBelow(body, hemHeight(leg, finished.hemPlan, body)).map((place): Passing => {
+    const doubt = doubtOf(body, place.key);
+    return { ...place, wants: place.girth + Math.max(ROOM, doubt), needs: place.girth - doubt };
+  });
+  const most = (of: (place: Passing) => Mm) => passed.reduce((a, b) => (of(b) > of(a) ? b : a));
+  const [wanting, needing] = [most((place) => place.wants), most((place) => place.needs)];
+  const fits = hem * give >= needing.needs;
+  const verdict = hem * give >= wanting.wants ? 'good' : fits ? 'mind' : 'wrong';
+  const told = fits ? wanting : needing;
+  const wanted = wanting.wants / give;
+  const measure = orMeasure(doubtOf(body, told.key), WORDS[told.key]);
   return {
-    ...about,
+    id: 'hem-entry',
+    name: 'Foot passes the hem',
     verdict,
-    wanted: needed,
-    reason: say`The hem is ${mm(hem)} round, ${WORDS[fullest.key]} ${mm(fullest.girth)}${estimatedWord(body, fullest.key)}.`,
-    remedy: verdict === 'good' ? [] : say`Make the hem at least ${mm(needed)} round, or the leg shorter.`,
-    ...withFix(verdict === 'good' ? undefined : fixHemTo(needed)),
+    measured: hem,
+    wanted,
+    tolerance: 0,
+    unit: 'mm',
+    reason: say`The hem is ${mm(hem)} round, ${WORDS[told.key]} ${mm(told.girth)}${estimatedWord(body, told.key)}.`,
+    remedy: verdict === 'good' ? [] : say`Make the hem at least ${mm(wanted)} round, or the leg shorter${measure}.`,
+    ...withFix(verdict === 'good' ? undefined : fixHemTo(wanted)),
   };
 }

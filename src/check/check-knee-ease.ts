@@ -2,8 +2,16 @@ import { mm, say } from '../length';
 import { distance, pathEnd, pathLength, pathStart } from '../plane';
 import type { Check, Subject } from './check';
 import { fixHemTo, fixSpreadTo, withFix } from './fixes';
-import { drawnCurves, estimatedWord, knownMeasure, LEAST_ROOM, leastWidthAt } from './measuring';
-import { notMeasured } from './not-measured';
+import {
+  doubtOf,
+  drawnCurves,
+  estimatedWord,
+  LEAST_ROOM,
+  leastWidthAt,
+  orMeasure,
+  roomVerdict,
+  roomWanted,
+} from './measuring';
 
 /** A knee must bend in it (practice; NMSU C-209, quoted: at least 1 in, fitted). */
 const LEAST = 60;
@@ -15,24 +23,31 @@ export function checkKneeEase({ body, leg, choices: { shape }, finished }: Subje
   const line = drawnCurves(finished.sewn, 'knee');
   if (!line) return undefined;
   const width = pathLength(line);
-  const about = { id: 'knee-ease', name: 'Ease at the knee', tolerance: 0, unit: 'mm' } as const;
-  const knee = knownMeasure(body, 'kneeGirth');
-  if (knee === undefined)
-    return notMeasured({ ...about, measured: width }, say`The leg is ${mm(width)} round at the knee`, 'the knee');
+  const knee = body.kneeGirth;
+  const doubt = doubtOf(body, 'kneeGirth');
   const bent = (leastWidthAt({ body, leg, finished }, body.waistToKnee) ?? width) - knee;
   const ease = bent < LEAST_ROOM ? bent : width - knee;
-  const verdict = ease >= LEAST ? 'good' : ease >= LEAST_ROOM ? 'mind' : 'wrong';
-  const missing = LEAST - ease;
+  const verdict = roomVerdict(ease, LEAST, doubt);
+  const wanted = roomWanted(LEAST, doubt);
+  const missing = wanted - ease;
   const narrowed = typeof shape === 'object' || shape === 'pyjama';
   const spread = leg.spread + missing;
   const hem = distance(pathStart(leg.hem), pathEnd(leg.hem)) + missing / AT_KNEE;
   return {
-    ...about,
+    id: 'knee-ease',
+    name: 'Ease at the knee',
     verdict,
     measured: ease,
-    wanted: LEAST,
+    wanted,
+    tolerance: 0,
+    unit: 'mm',
     reason: say`The leg is ${mm(knee + ease)} round at the knee, the knee ${mm(knee)}${estimatedWord(body, 'kneeGirth')}.`,
-    remedy: verdict === 'good' ? [] : narrowed ? say`Make the hem ${mm(hem)} round.` : say`Spread by ${mm(spread)}.`,
+    remedy:
+      verdict === 'good'
+        ? []
+        : narrowed
+          ? say`Make the hem ${mm(hem)} round${orMeasure(doubt, 'the knee')}.`
+          : say`Spread by ${mm(spread)}${orMeasure(doubt, 'the knee')}.`,
     ...withFix(verdict === 'good' ? undefined : narrowed ? fixHemTo(hem) : fixSpreadTo(spread)),
   };
 }

@@ -4,7 +4,7 @@ import { type Mm, mm, say } from '../length';
 import { distance, pathEnd, pathStart } from '../plane';
 import { type Check, type Subject, usableStretch } from './check';
 import { fixHemTo, withFix } from './fixes';
-import { drawnCurves, knownMeasure, LEAST_ROOM, leastWidthAt } from './measuring';
+import { doubtOf, drawnCurves, LEAST_ROOM, leastWidthAt } from './measuring';
 
 /** Of what a hem is widened, the share that surely arrives at the calf. */
 const AT_CALF = 0.6;
@@ -20,8 +20,8 @@ interface Level {
 const NAMES = { ankleGirth: 'ankle', calfGirth: 'calf' } as const;
 
 /**
- * The leg is nowhere narrower than the calf and the ankle that it covers, nor its hem than the limb on which it lies.
- * Left out where nothing is known about the limb.
+ * The leg is nowhere narrower than the calf and the ankle that it covers, nor its hem than the limb on which it lies. A
+ * girth that was only inferred counts as slim as it may be: what no body can wear is wrong.
  */
 export function checkLimbEase(subject: Subject): Check | undefined {
   const { body, cloth, leg } = subject;
@@ -52,15 +52,15 @@ export function checkLimbEase(subject: Subject): Check | undefined {
 function coveredLevels(subject: Subject): readonly Level[] {
   const { body } = subject;
   return limbPlaces(body).flatMap(({ key, height, girth }): readonly Level[] => {
-    if ((key !== 'ankleGirth' && key !== 'calfGirth') || knownMeasure(body, key) === undefined) return [];
+    if (key !== 'ankleGirth' && key !== 'calfGirth') return [];
     const width = leastWidthAt(subject, body.bodyRise + body.insideLeg - height);
-    return width === undefined ? [] : [{ name: NAMES[key], leg: width, limb: girth }];
+    return width === undefined ? [] : [{ name: NAMES[key], leg: width, limb: girth - doubtOf(body, key) }];
   });
 }
 
 function hemLevel({ body, leg, finished }: Subject): readonly Level[] {
-  if (limbPlaces(body).some(({ key }) => knownMeasure(body, key) === undefined)) return [];
   const fold = drawnCurves(finished.sewn, 'hem fold') ?? leg.hem;
-  const limb = limbGirth(body, hemHeight(leg, finished.hemPlan, body));
+  const slim = { ...body, kneeGirth: body.kneeGirth - doubtOf(body, 'kneeGirth') };
+  const limb = limbGirth(slim, hemHeight(leg, finished.hemPlan, body));
   return [{ name: 'hem', leg: distance(pathStart(fold), pathEnd(fold)), limb }];
 }

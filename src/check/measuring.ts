@@ -13,7 +13,7 @@ import {
   type Point,
   subtract,
 } from '../plane';
-import type { Subject } from './check';
+import type { Subject, Verdict } from './check';
 
 /** The curves of an edge, line or fold of a piece, as printed; undefined where the piece has none of that name. */
 export function drawnCurves(piece: Piece, name: string): readonly Curve[] | undefined {
@@ -92,12 +92,36 @@ export function alongPath(points: readonly Point[], p: Point): AlongPath {
   return best;
 }
 
+/** Of a girth that was only inferred, 19 bodies in 20 lie within so many of its spreads. */
+const SURE = 2;
+
 /**
- * What the body measures at a place, or undefined where that is known too badly to judge by: neither taken, nor
- * estimated from a survey of people like this one.
+ * How far a girth may be off on either side: nothing where it was measured, or estimated from people like this one; else
+ * so far that 19 bodies in 20 lie within it.
  */
-export const knownMeasure = (body: Body, key: EstimatedKey): Mm | undefined =>
-  body.estimates.some((one) => one.key === key && one.basis === 'inference') ? undefined : body[key];
+export function doubtOf({ estimates }: Body, key: EstimatedKey): Mm {
+  const inferred = estimates.find((one) => one.key === key && one.basis === 'inference');
+  return inferred ? SURE * inferred.spread : 0;
+}
+
+/**
+ * What room is worth: good where all that is wanted is there, wrong where the leg can't be worn. Where the girth was only
+ * inferred, an ordinary body with a fuller limb must still be able to wear it, and only what none can wear is wrong.
+ *
+ * @param room of the leg beyond the girth
+ * @param wanted how much of it is wanted
+ * @param doubt how far the girth may be off
+ */
+export function roomVerdict(room: Mm, wanted: Mm, doubt: Mm): Verdict {
+  if (room + doubt < LEAST_ROOM) return 'wrong';
+  return room >= roomWanted(wanted, doubt) ? 'good' : 'mind';
+}
+
+/** How much room is enough, where the girth may be off by so much. */
+export const roomWanted = (wanted: Mm, doubt: Mm): Mm => Math.max(wanted, doubt > 0 ? LEAST_ROOM + doubt : 0);
+
+/** “, or measure the knee” behind a remedy that rests on what nobody measured. */
+export const orMeasure = (doubt: Mm, what: string): string => (doubt > 0 ? `, or measure ${what}` : '');
 
 /** What fixed figures are scaled by on a small body, as the draft scales its own; 1 on all others. */
 export const smallBody = ({ hipGirth }: Body): number => Math.min(1, hipGirth / SMALL_HIP);

@@ -125,22 +125,34 @@ describe('a child', () => {
     }
   });
 
-  it('has knee, foot entry and knee level only inferred, and the working says that nobody measured them', () => {
+  it('has knee, foot entry and knee level only inferred, and the working says that nobody measured them and how far they may be off', () => {
     const body = prepareBody(CHILD);
     const inferred = body.estimates.filter((one) => one.basis === 'inference').map((one) => one.key);
     expect(inferred.sort()).toEqual(['footEntryGirth', 'kneeGirth', 'waistToKnee']);
     for (const key of inferred) {
       const step = bodyWorking(body).find(({ id }) => id === `body.estimate.${key}`);
-      expect(printPhrase(step?.sentence ?? [], 'cm')).toMatch(/was not measured, and no survey of children/);
+      expect(printPhrase(step?.sentence ?? [], 'cm')).toMatch(
+        /was not measured, and no survey of children measured it; by adults’ proportions two in three lie within/,
+      );
       expect(printPhrase(step?.formula ?? [], 'cm')).toMatch(/inferred/);
     }
   });
 
   it('lends its own calf and ankle to what is inferred from them', () => {
     expect(estimateMissing('kneeGirth', { ...CHILD, calfGirth: 251 }).value).toBeCloseTo(251, 6);
-    expect(estimateMissing('footEntryGirth', { ...CHILD, ankleGirth: 160 }).value).toBeCloseTo(1.481 * 160, 6);
+    expect(estimateMissing('footEntryGirth', { ...CHILD, ankleGirth: 160 }).value).toBeCloseTo(
+      0.557 * 160 + 0.121 * 1180,
+      6,
+    );
     const wider = estimateMissing('kneeGirth', CHILD).spread;
     expect(estimateMissing('kneeGirth', { ...CHILD, calfGirth: 251 }).spread).toBeLessThan(wider);
+  });
+
+  it('has what is inferred with a spread of a twelfth at least, for adults’ proportions miss children', () => {
+    for (const key of ['kneeGirth', 'footEntryGirth'] as const) {
+      const { value, spread } = estimateMissing(key, { ...CHILD, calfGirth: 251, ankleGirth: 160 });
+      expect(spread, key).toBeCloseTo(0.08 * value, 6);
+    }
   });
 
   it('without a height is estimated as if it had the height of its waist', () => {

@@ -21,9 +21,9 @@ const traced = subjectOf(tracedExample);
 const spoiltLeg = (spoil: (leg: Leg) => Leg) => subjectOf(example, spoil);
 const withBody = (body: Partial<Record<keyof Body, unknown>>): Subject =>
   ({ ...whole, body: { ...whole.body, ...body } }) as Subject;
-/** The example's body, one of its measurements only inferred from other people's. */
-const inferred = (key: EstimatedKey): Subject =>
-  withBody({ estimates: [{ key, value: 0, spread: 0, source: 'a test', basis: 'inference' }] });
+/** The example's body, one of its girths only inferred from other people's, give or take so much. */
+const inferred = (key: EstimatedKey, girth: number, spread: number): Subject =>
+  withBody({ [key]: girth, estimates: [{ key, value: girth, spread, source: 'a test', basis: 'inference' }] });
 const checkOf = (subject: Subject, id: string): Check | undefined => runChecks(subject).find((c) => c.id === id);
 
 describe('the checks', () => {
@@ -75,13 +75,32 @@ const VERDICTS: readonly Spoilt[] = [
   ['hem-entry', 'wrong', 'a foot 10 mm wider than the hem', () => withBody({ footEntryGirth: hem() + 10 })],
   ['thigh-ease', 'mind', '59 mm at the thigh', () => withBody({ thighGirth: thigh() - 59 })],
   ['thigh-ease', 'wrong', 'a thigh wider than the leg', () => withBody({ thighGirth: thigh() + 1 })],
-  ['thigh-ease', 'mind', 'a thigh that nobody measured', () => inferred('thighGirth')],
+  ['thigh-ease', 'mind', '221 mm at the thigh', () => withBody({ thighGirth: thigh() - 221 })],
+  ['thigh-ease', 'mind', 'a thigh that may be 41 mm fuller', () => inferred('thighGirth', thigh() - 60, 20.5)],
+  [
+    'thigh-ease',
+    'wrong',
+    'a thigh that is too full even if it is 40 mm slimmer',
+    () => inferred('thighGirth', thigh() + 21, 20),
+  ],
   ['knee-ease', 'mind', '59 mm at the knee', () => withBody({ kneeGirth: knee() - 59 })],
   ['knee-ease', 'wrong', 'a knee wider than the leg', () => withBody({ kneeGirth: knee() + 1 })],
-  ['knee-ease', 'mind', 'a knee that nobody measured', () => inferred('kneeGirth')],
+  ['knee-ease', 'mind', 'a knee that may be 41 mm fuller', () => inferred('kneeGirth', knee() - 60, 20.5)],
+  [
+    'knee-ease',
+    'wrong',
+    'a knee that is too full even if it is 40 mm slimmer',
+    () => inferred('kneeGirth', knee() + 21, 20),
+  ],
   ['limb-ease', 'wrong', '19 mm of room at the calf', () => withBody({ calfGirth: calfWidth() - 19 })],
   ['limb-ease', 'wrong', '19 mm of room at the ankle', () => withBody({ ankleGirth: hem() - 19 }), ['hem-entry']],
-  ['hem-entry', 'mind', 'a foot that nobody measured', () => inferred('footEntryGirth')],
+  ['hem-entry', 'mind', 'a foot that may be 41 mm rounder', () => inferred('footEntryGirth', hem() - 40, 20.5)],
+  [
+    'hem-entry',
+    'wrong',
+    'a foot that is too round even if it is 40 mm less',
+    () => inferred('footEntryGirth', hem() + 41, 20),
+  ],
   ['rise-ease', 'mind', '5 mm of ease in the rise', () => grownRise(riseEase() - 5)],
   ['rise-ease', 'mind', '61 mm of ease in the rise', () => grownRise(riseEase() - 61)],
   ['rise-ease', 'wrong', 'a crotch above the body', () => grownRise(riseEase() + 1)],
@@ -206,14 +225,26 @@ describe('a check has nothing to say', () => {
     expect(checkOf(short, 'knee-ease')).toBeUndefined();
   });
 
-  it('of a limb of which nothing is known', () => {
-    const keys: readonly EstimatedKey[] = ['calfGirth', 'ankleGirth'];
-    const estimates = keys.map((key) => ({ key, value: 0, spread: 0, source: 'a test', basis: 'inference' as const }));
-    expect(checkOf(withBody({ estimates }), 'limb-ease')).toBeUndefined();
-  });
-
   it('of tracings, where the blocks were drafted', () => {
     expect(runChecks(whole).filter((check) => check.id.startsWith('traced'))).toEqual([]);
+  });
+});
+
+describe('a girth that was only inferred', () => {
+  it.each<[string, () => Subject]>([
+    ['thigh-ease', () => inferred('thighGirth', thigh() - 60, 20)],
+    ['knee-ease', () => inferred('kneeGirth', knee() - 60, 20)],
+    ['hem-entry', () => inferred('footEntryGirth', hem() - 40, 20)],
+  ])('is good for %s where a fuller one could still wear it', (id, subject) => {
+    expect(checkOf(subject(), id)?.verdict).toBe('good');
+  });
+
+  it('counts as slim as it may be where the hem lies on it', () => {
+    const short = subjectOf(drafted({ ...example.project, leg: { ...example.project.leg, length: 'midThigh' } }));
+    const known = checkOf({ ...short, body: { ...short.body, kneeGirth: 800 } }, 'limb-ease');
+    const estimates = [{ key: 'kneeGirth', value: 800, spread: 200, source: 'a test', basis: 'inference' }] as const;
+    const doubtful = checkOf({ ...short, body: { ...short.body, kneeGirth: 800, estimates } }, 'limb-ease');
+    expect([known?.verdict, doubtful?.verdict]).toEqual(['wrong', 'good']);
   });
 });
 

@@ -104,8 +104,9 @@ function MeasurementField({ measurement }: { readonly measurement: Measurement }
 function useHelp({ key, definition }: Measurement): Phrase {
   const { body, project } = useBench((state) => state.draft);
   if (project.body[key] !== undefined) return say`${definition}`;
-  if (body.estimates.some((one) => one.key === key && one.basis === 'inference'))
-    return say`${definition} Nobody measured it on children: the estimate only serves to draw by.`;
+  const inferred = body.estimates.find((one) => one.key === key && one.basis === 'inference');
+  if (inferred)
+    return say`${definition} Nobody measured it on children: by adults’ proportions two in three lie within ${mm(inferred.spread)} of the estimate.`;
   const expected = key === 'crotchLength' ? crotchLengthExpected(body) : undefined;
   if (!expected || body.child) return say`${definition}`;
   return say`${definition} With the waist at the navel two bodies in three like this one lie within ${mm(expected.spread)} of ${mm(expected.value)}; nothing is drawn from that.`;
