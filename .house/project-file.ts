@@ -1,0 +1,31 @@
+import { type Measurement, measurements } from '../src/body';
+import { printPhrase } from '../src/length';
+import { FIELDS_BY_PATH, type Field, figureWanted, usualValue, wantedOf } from '../src/project/fields';
+import { fieldSentence } from '../src/project/fields/sentences';
+
+/** What `docs/project-file.md` says, with its two tables written anew from the catalogues of fields and of measurements. */
+export const projectFileText = (text: string): string =>
+  withTable(withTable(text, 'choices', [...FIELDS_BY_PATH].map(choiceRow)), 'body', measurements.map(measurementRow));
+
+/** The text with the table between two comments of a name in place of the one that stood there. */
+function withTable(text: string, name: string, rows: readonly string[]): string {
+  const [start, end] = [`<!-- table: ${name} -->`, `<!-- end of table: ${name} -->`];
+  const [from, to] = [text.indexOf(start), text.indexOf(end)];
+  if (from < 0 || to < from) throw new Error(`There is no place for the table “${name}”.`);
+  const head = ['| field | on the screen | what it is | takes | left out |', '| --- | --- | --- | --- | --- |'];
+  return [text.slice(0, from + start.length), ...head, ...rows, text.slice(to)].join('\n');
+}
+
+const row = (path: string, ...cells: readonly string[]): string => `| \`${path}\` | ${cells.join(' | ')} |`;
+
+const choiceRow = ([path, field]: readonly [string, Field]): string =>
+  row(path, field.name, fieldSentence(path), printPhrase(wantedOf(field), 'cm'), String(usualValue(field, 'cm')));
+
+const measurementRow = (one: Measurement): string =>
+  row(
+    `body.${one.key}`,
+    one.name,
+    one.definition,
+    printPhrase(figureWanted(one), 'cm'),
+    one.required ? 'must be measured' : one.unit === 'years' ? 'is unknown' : 'is estimated',
+  );
