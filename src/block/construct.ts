@@ -25,9 +25,11 @@ interface PartFigures {
   readonly outwards: 1 | -1;
   readonly width: number;
   readonly extension: number;
+  /** How far the centre leans inwards between the waist and where it is `width` from the side; negative outwards. */
   readonly lean: number;
-  /** The waist level at the centre. */
+  /** The waist level at the centre, and the level at which it is `width` from the side. */
   readonly centreTop: number;
+  readonly widthLevel: number;
   /** How far above the crotch line the curve begins. */
   readonly curveRise: number;
   readonly crotchDrop: number;
@@ -37,33 +39,20 @@ interface PartFigures {
   readonly darts: readonly number[];
 }
 
-/** The front curve begins this share of its extension above the crotch line, but never above the hip (practice). */
-const FRONT_CURVE_RISE = 1.2;
 /** Darts end this far above the hip line, as a share of the way down to it (practice). */
 const DART_LENGTH = { front: 0.5, back: 0.75 } as const;
 
 export const frontBlock = (p: Proportions): Block => blockOf(p, frontFigures(p));
-
-/** What of a block decides how its crotch comes out: for searching, where the rest of it isn't wanted. */
-export interface CrotchSeam {
-  /** The centre line from the waist, and the crotch curve to the crotch point. */
-  readonly crotch: readonly Curve[];
-  readonly inseam: readonly Curve[];
-}
-
-export const frontCrotch = (p: Proportions): CrotchSeam => centreOf(p, frontFigures(p));
-
-/** @param drop how far the back crotch point lies below the front's */
-export const backCrotch = (p: Proportions, drop: number): CrotchSeam => centreOf(p, backFigures(p, drop));
 
 const frontFigures = (p: Proportions): PartFigures => ({
   part: 'front',
   outwards: 1,
   width: p.frontWidth,
   extension: p.extensionFront,
-  lean: p.leanFront,
+  lean: -p.leanOut,
   centreTop: p.frontDrop,
-  curveRise: Math.min(FRONT_CURVE_RISE * p.extensionFront, p.crotchLevel - p.hipLevel),
+  widthLevel: p.crotchLevel - p.curveRiseFront,
+  curveRise: p.curveRiseFront,
   crotchDrop: 0,
   crease: p.creaseFront,
   knee: p.kneeFront,
@@ -84,7 +73,8 @@ const backFigures = (p: Proportions, drop: number): PartFigures => ({
   extension: p.extensionBack,
   lean: p.leanBack,
   centreTop: -p.backRaise,
-  curveRise: p.crotchLevel - p.hipLevel,
+  widthLevel: Math.min(p.hipLevel, p.crotchLevel - p.curveRiseBack),
+  curveRise: p.curveRiseBack,
   crotchDrop: drop,
   crease: p.creaseBack,
   knee: p.kneeBack,
@@ -109,18 +99,21 @@ function partInseam(p: Proportions, f: PartFigures): readonly Curve[] {
   );
 }
 
-interface Centre extends CrotchSeam {
+interface Centre {
   /** The centre line's direction, downwards. */
   readonly centreWay: Point;
+  /** The centre line from the waist, and the crotch curve to the crotch point. */
+  readonly crotch: readonly Curve[];
+  readonly inseam: readonly Curve[];
 }
 
 /** The part of a block round its crotch point: centre line, crotch curve, inseam. */
 function centreOf(p: Proportions, f: PartFigures): Centre {
   const at = pointsOf(f);
   const waistCentre = at(f.width - f.lean, f.centreTop);
-  const hipCentre = at(f.width, p.hipLevel);
-  const centreWay = unit({ x: hipCentre.x - waistCentre.x, y: hipCentre.y - waistCentre.y });
-  const curveEnd = moved(hipCentre, centreWay, (p.crotchLevel - f.curveRise - p.hipLevel) / centreWay.y);
+  const fullCentre = at(f.width, f.widthLevel);
+  const centreWay = unit({ x: fullCentre.x - waistCentre.x, y: fullCentre.y - waistCentre.y });
+  const curveEnd = moved(fullCentre, centreWay, (p.crotchLevel - f.curveRise - f.widthLevel) / centreWay.y);
   const inseam = partInseam(p, f);
   const inseamWay = curveTangent(inseam[0] as Curve, 0);
   const curve = crotchCurve(curveEnd, centreWay, pathStart(inseam), inseamWay, f.outwards);

@@ -29,7 +29,7 @@ export interface Corrections {
   readonly fullThigh: Mm;
   /** A pool of cloth above the seat: centre back waist lower. */
   readonly swayBack: Mm;
-  /** Pulls down when sitting: back rise longer. */
+  /** Pulls down when sitting: back rise longer, and where the waist edge may not tilt further, the back extension. */
   readonly sittingPull: Mm;
   /** Drags at the inner knee: inseams outwards at the knee. */
   readonly knockKnees: Mm;
@@ -37,51 +37,56 @@ export interface Corrections {
 
 export const NO_CORRECTIONS: Corrections = { flatSeat: 0, fullThigh: 0, swayBack: 0, sittingPull: 0, knockKnees: 0 };
 
-/** Corrected blocks, and by how much the corrections changed the crotch length: a fitted length must not take them back. */
-export interface CorrectedBlocks {
-  readonly blocks: Blocks;
-  readonly crotchChange: Mm;
-}
-
 /** The back crotch point is looked for so far up and down: bounds of a search (tolerance). */
 const MOST_DROP: Mm = 60;
+
+/** Where the corrections move the crotch points and the centre back waist. */
+export interface CorrectedBy {
+  readonly frontOut: Mm;
+  readonly backOut: Mm;
+  readonly backUp: Mm;
+}
+
+/**
+ * What the corrections move. What the back is raised for sitting beyond the room that the waist edge's tilt leaves goes
+ * to the back extension: the seam grows as much, and the casing's fold stays square to the seams (practice).
+ *
+ * @param corrections in mm
+ * @param room how much higher centre back may rise, of uncorrected blocks
+ */
+export function correctedBy({ flatSeat, fullThigh, swayBack, sittingPull }: Corrections, room: Mm): CorrectedBy {
+  const up = Math.min(sittingPull, room + flatSeat + swayBack);
+  return {
+    frontOut: fullThigh,
+    backOut: fullThigh - flatSeat + sittingPull - up,
+    backUp: up - flatSeat - swayBack,
+  };
+}
 
 /**
  * Corrects a pair of blocks, wherever it came from: crotch points moved out or in, the centre back waist up or down.
  * (The knees belong to the leg's own inseams and are corrected there.) All five are practice.
  *
  * @param blocks the pair
- * @param corrections in mm
+ * @param corrected how far each point moves
  */
-export function blocksCorrected(
-  blocks: Blocks,
-  { flatSeat, fullThigh, swayBack, sittingPull }: Corrections,
-): CorrectedBlocks {
-  const backOut = fullThigh - flatSeat;
-  const backUp = sittingPull - flatSeat - swayBack;
-  if (backOut === 0 && fullThigh === 0 && backUp === 0) return { blocks, crotchChange: 0 };
-  const front = crotchPointMoved(blocks.front, { x: fullThigh, y: 0 });
+export function blocksCorrected(blocks: Blocks, { frontOut, backOut, backUp }: CorrectedBy): Blocks {
+  if (backOut === 0 && frontOut === 0 && backUp === 0) return blocks;
+  const front = crotchPointMoved(blocks.front, { x: frontOut, y: 0 });
   const raised = centreRaised(blocks.back, backUp);
   const inseam = (block: Block) => edgeLength(outlineEdge(block.edges, 'inseam'));
   const backAt = (drop: Mm) => crotchPointMoved(raised, { x: -backOut, y: drop });
   const drop = solveBetween((d) => inseam(backAt(d)) - inseam(front), -MOST_DROP, MOST_DROP, TOLERANCE.solved);
-  const back = backAt(drop);
   return {
-    blocks: {
-      ...blocks,
-      front,
-      back,
-      backCrotchDrop: blocks.backCrotchDrop + drop,
-      backRaise: blocks.backRaise + backUp,
-      extensionFront: blocks.extensionFront + fullThigh,
-      extensionBack: blocks.extensionBack + backOut,
-    },
-    crotchChange: crotchOf(front) + crotchOf(back) - crotchOf(blocks.front) - crotchOf(blocks.back),
+    ...blocks,
+    front,
+    back: backAt(drop),
+    backCrotchDrop: blocks.backCrotchDrop + drop,
+    backRaise: blocks.backRaise + backUp,
+    extensionFront: blocks.extensionFront + frontOut,
+    extensionBack: blocks.extensionBack + backOut,
   };
 }
-
-const crotchOf = (block: Block): Mm =>
-  edgeLength(outlineEdge(block.edges, 'centre')) + edgeLength(outlineEdge(block.edges, 'crotch'));
 
 function withEdges(block: Block, changed: Partial<Record<BlockEdge, Outline[number]['curves']>>): Block {
   return {

@@ -16,37 +16,68 @@ export const RISE_EASE = { least: 13, more: 12, fromHip: 875, overHip: 105, loun
 export const NAPPY_ROOM: Mm = 25;
 
 /**
- * Extensions as shares of the net widths: the front's between hip/16 and hip/12 (*The Practical Designer*, 1911, lesson
- * 82, and 1918, lesson 411), the back's about twice that (a widely taught rule, from memory; tried on the survey).
+ * Forks as shares of the net widths at the hip. The front's between hip/16 and hip/12 (*The Practical Designer*, 1911,
+ * lesson 82, and 1918, lesson 411), the back's hip/8 (a textbook rule, from memory; hip/16 + hip/18 on lesson slides).
+ * `least` and `most` are how far a measured crotch length may move them, `shifted` how long the front may become where
+ * the inseam point is moved forwards: practice, tried on the 6,068 adults of ANSUR II (together 16 to 22 % of the hip).
  */
-export const EXTENSION = { front: 0.28, back: 0.54 } as const;
-/** Where the abdomen's excess over the hip goes, as shares of it in each half: mostly to the front (practice). */
-export const ABDOMEN = { front: 0.35, back: 0.15 } as const;
+export const FORK = {
+  front: { usual: 0.26, least: 0.22, most: 0.32, shifted: 0.34 },
+  back: { usual: 0.45, least: 0.37, most: 0.5 },
+} as const;
+/** The inseam point moves by at most so many mm, and by this share of the front's fork (practice). */
+export const SHIFT = { most: 15, ofFront: 0.5 } as const;
 
+/** How much the second stage of the crotch fit lowers or raises the crotch line, mm (practice, tried on the survey). */
+export const FIT_DEPTH = { down: 25, up: 10 } as const;
+
+/** A belly that neither centre front's lean nor the usual spread gives room is shared out so, mostly to the front (practice). */
+export const ABDOMEN = { front: 0.7, back: 0.3 } as const;
+/** The spread that most lounge pants are cut with: 1 in a leg, 2 in round the hip (practice). */
+export const USUAL_SPREAD: Mm = 25.4;
+
+/** The hip line stays so far above the crotch line and below the waist, however short the rise (practice, tried on the survey). */
+export const HIP_LINE = { aboveCrotch: 45, belowWaist: 15 } as const;
 /**
- * What λ = ±1 changes: crotch depth, back raise and front drop in mm, extensions as shares (practice). Most of a missing
- * length is found in depth and front extension, little in the raise: so the waist edge stays level at the side, and
- * 98.7 % of the survey's bodies reach their measured crotch length (with 18, 15, 6, 0.45, 0.35, as first tried: 93.6 %).
+ * The crotch curve begins above the crotch line, at the hip line where that lies between these shares of the fork
+ * (practice, tried on the survey: the tightest bend is 18 mm on the smallest child, 43 mm behind on the median adult).
  */
-export const FIT = { depth: 29, raise: 6, drop: 3, front: 0.8, back: 0.52 } as const;
-
-/** The back curve needs this share of its extension below the hip line, or it turns too sharply to be sewn smoothly (practice, tried on the survey). */
-export const ROOM_FOR_BACK_CURVE = 0.7;
-/** However short the rise, the hip line stays this far below the waist: the centre lines turn about it (practice). */
-export const HIGHEST_HIP: Mm = 15;
+export const CURVE_RISE = { front: { least: 0.9, most: 1.2 }, back: { least: 0.66, most: 1.15 } } as const;
 
 /** Without so much above the waist level at the side the back pulls down when sitting, however small the body (practice). */
 export const LEAST_BACK_RAISE: Mm = 15;
-/** Centre back rises by 30 mm as a rule, at most by 45 (practice; a lesson's hip/24 is 42 at a hip of 1 m). */
-export const BACK_RAISE = { usual: 30, most: 45 } as const;
-/** Centre front drops by 8 mm as a rule; over a full abdomen it rises by a quarter of the excess, at most 16 (practice). */
-export const FRONT_DROP = { usual: 8, least: 2, most: 14, ofAbdomen: 0.25, mostForAbdomen: 16 } as const;
-
-/** A centre leans by a share of what a quarter of the waist must lose, up to so many mm and degrees (practice). */
-export const LEAN = {
-  front: { share: 0.16, most: 10, steepest: 4 },
-  back: { share: 0.48, most: 30, steepest: 8 },
+/**
+ * Centre back rises by hip/28 (hip/24 on lesson slides, with some millimetres kept free for “pulls down when sitting”),
+ * more where the waist is narrow for the hip and less where it is wide: 0.04 of what hip − waist differs from 200 mm
+ * (tried on the survey). With a measured crotch length it goes from `lowest` to `highest`.
+ */
+export const BACK_RAISE = {
+  ofHip: 1 / 28,
+  ofCurve: 0.04,
+  usualCurve: 200,
+  less: 5,
+  more: 8,
+  most: 45,
+  lowest: 18,
+  highest: 65,
 } as const;
+/** Centre front drops by 8 mm as a rule (½ in: *The Practical Designer*, 1918); a full abdomen takes a fifth of its excess off that (practice). */
+export const FRONT_DROP = { usual: 8, ofAbdomen: 0.2, mostForAbdomen: 14 } as const;
+/**
+ * Tilt, centre back over centre front: a straight fold meets an upright centre front within 6° only where the tilt is
+ * less than tan 5.7° of the way across (geometry), and never more than `most`. With a measured crotch length it sinks
+ * no lower than `least`, `curvy` more on a body with a narrow waist (tried on the survey).
+ */
+export const TILT = { most: 65, steepest: 5.7, least: 28, curvy: 9 } as const;
+/** From this share of the hip on, hip − waist is as curvy as counts (tried on the survey). */
+export const CURVY = 0.2;
+
+/**
+ * Centre back leans by a share of what a quarter of the waist must lose, up to so many mm and degrees (practice). Centre
+ * front stands upright, since each degree of its lean would cost the straight waist edge one degree of tilt (geometry);
+ * over a belly it leans outwards, so many degrees at most (corpulent fronts run out above the hip: practice).
+ */
+export const LEAN = { share: 0.48, most: 30, steepest: 8, outwards: 8 } as const;
 /** Each side takes a fifth of what the leans leave, at most 25 mm (practice). */
 export const SIDE_SHAPING = { share: 0.2, most: 25 } as const;
 /** A dart takes in 5 to 25 mm: a narrower one is no dart, and what it would take stays in the waist; two have room in front, three behind (practice). */

@@ -1,10 +1,10 @@
-export { blocksCorrected, type CorrectedBlocks, type Corrections, NO_CORRECTIONS } from './corrections';
+export { blocksCorrected, type CorrectedBy, type Corrections, correctedBy, NO_CORRECTIONS } from './corrections';
 export { correctionsWorking } from './corrections-working';
 export { crotchCorner } from './crotch';
 export { crotchLengthOf, type DraftedBlocks, draftBlocks } from './draft';
-export { ANKLE_HEIGHT, LEAST_BACK_RAISE, SMALL_HIP } from './figures';
+export { ANKLE_HEIGHT, FORK, LEAST_BACK_RAISE, SHIFT, SMALL_HIP, USUAL_SPREAD } from './figures';
 export { STEEPEST_INSEAM } from './leg-lines';
-export type { BlockOptions, Proportions } from './proportions';
+export { type BlockOptions, type CrotchFit, netWidths, type Proportions, UNFITTED } from './proportions';
 export { type BlockLine, type DrawnLines, traceFromLines } from './trace-lines';
 export {
   type AllowancesOnPaper,

@@ -5,22 +5,24 @@ import {
   ANKLE_HEIGHT,
   BACK_RAISE,
   CREASE_TO_SIDE,
-  DARTS,
-  EXTENSION,
-  FIT,
+  CURVE_RISE,
+  CURVY,
+  FIT_DEPTH,
+  FORK,
   FRONT_DROP,
   HEM_NARROWER,
-  HIGHEST_HIP,
+  HIP_LINE,
   KNEE_EASE,
   LEAN,
   LEAST_BACK_RAISE,
   LEG_BALANCE,
   NAPPY_ROOM,
   RISE_EASE,
-  ROOM_FOR_BACK_CURVE,
-  SIDE_SHAPING,
   SMALL_HIP,
+  TILT,
+  USUAL_SPREAD,
 } from './figures';
+import { type WaistShaping, waistShaping } from './waist-shaping';
 
 /** What may be chosen about a drafted block; `auto` takes the value that goes with the body. */
 export interface BlockOptions {
@@ -32,34 +34,53 @@ export interface BlockOptions {
   readonly balance: Mm;
 }
 
+/** How a measured crotch length is met; both 0 where none was measured. */
+export interface CrotchFit {
+  /**
+   * λ, −3…3, one path of three stages: up to 1 the back raise and the tilt, from 1 to 2 the depth, from 2 to 3 the
+   * forks; negative where the blocks were too long.
+   */
+  readonly fit: number;
+  /** How far the inseam point is moved forwards: longer front fork, shorter back. */
+  readonly shift: Mm;
+}
+
+export const UNFITTED: CrotchFit = { fit: 0, shift: 0 };
+
 /** Every width and level of one pair of blocks, millimetres. Levels count downwards from the waist at the side. */
-export interface Proportions {
+export interface Proportions extends WaistShaping {
   /** Scales the fixed figures on small bodies. */
   readonly k: number;
-  /** The abdomen's excess over the hip. */
+  /** What waist or high hip have over the hip. */
   readonly abdomen: Mm;
+  /** What of it the widths at the hip hold, in one leg: what neither centre front's lean nor the usual spread gives. */
+  readonly abdomenWidened: Mm;
+  /** A quarter of hip and ease, less the balance in front and more behind: the forks are shares of these. */
+  readonly frontNet: Mm;
+  readonly backNet: Mm;
   readonly frontWidth: Mm;
   readonly backWidth: Mm;
+  /** The crotch line below the body's rise: what is chosen or usual, a nappy's room, and what the fit adds. */
   readonly riseEase: Mm;
+  /** What of that the crotch fit added; negative where it took some off. */
+  readonly fitDepth: Mm;
   readonly crotchEase: Mm;
   readonly crotchLevel: Mm;
   readonly hipLevel: Mm;
-  /** How much higher than measured the hip line is drawn, so that the back curve has room below it. */
+  /** How much higher than measured the hip line is drawn, on a body whose hip lies next to the crotch. */
   readonly hipRaised: Mm;
   readonly extensionFront: Mm;
   readonly extensionBack: Mm;
-  /** How far the waist drops at centre front (negative: it rises, over a full abdomen). */
+  /** How far above the crotch line the curves begin. */
+  readonly curveRiseFront: Mm;
+  readonly curveRiseBack: Mm;
+  /** How far the waist drops at centre front (negative: it rises). */
   readonly frontDrop: Mm;
   readonly backRaise: Mm;
-  /** Taken off the waist by each centre line's lean. */
-  readonly leanFront: Mm;
-  readonly leanBack: Mm;
-  /** Taken off the waist at the side, front and back alike. */
-  readonly side: Mm;
-  readonly dartsFront: readonly Mm[];
-  readonly dartsBack: readonly Mm[];
-  /** Waist shaping without a place, over the whole waist. */
-  readonly shapingLeft: Mm;
+  /** How far centre back rises without a fit. */
+  readonly usualRaise: Mm;
+  /** How far centre front leans outwards at the waist, over a belly. */
+  readonly leanOut: Mm;
   readonly kneeLevel: Mm;
   readonly hemLevel: Mm;
   /** Where the crease lies, from the side. */
@@ -72,68 +93,51 @@ export interface Proportions {
 }
 
 const clamp = (value: number, low: number, high: number): number => Math.min(high, Math.max(low, value));
+const between = (from: number, to: number, share: number): number => from + (to - from) * share;
 const tan = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);
+const degreesOf = (radians: number): number => (radians * 180) / Math.PI;
+
+/** What of the fit's path lies in its stage, −1…1: the first ends at ±1, the third at ±3. */
+const stage = (fit: number, number: 1 | 2 | 3): number => Math.sign(fit) * clamp(Math.abs(fit) - (number - 1), 0, 1);
 
 /**
  * Divides a body into the widths and levels of its two blocks.
  *
- * Formulas: practice, tried on the 6,068 bodies of ANSUR II; each figure's source stands beside it in `figures.ts`.
+ * Formulas: practice, tried on the 6,068 adults of ANSUR II (NATICK/TR-15/007, 2014) and on children; each figure's
+ * source stands beside it in `figures.ts`. What the fit moves never moves the widths at the hip.
  *
  * @param body the body
  * @param options eases and balance
- * @param fit λ, −1…1: how far crotch depth, raise and extensions are moved to reach a measured crotch length
- * @param shift moves the inseam point forwards (positive: longer front extension, shorter back), millimetres
+ * @param crotchFit how a measured crotch length is met
  */
-export function proportionsOf(body: Body, options: BlockOptions, fit: number, shift: Mm): Proportions {
-  const { waistGirth: waist, hipGirth: hip, highHipGirth } = body;
+export function proportionsOf(body: Body, options: BlockOptions, crotchFit: CrotchFit): Proportions {
+  const { hipGirth: hip } = body;
   const k = Math.min(1, hip / SMALL_HIP);
-  const abdomen = Math.max(0, waist - hip, (highHipGirth ?? hip) - hip);
-  const seatEase = RISE_EASE.least + RISE_EASE.more * clamp((hip - RISE_EASE.fromHip) / RISE_EASE.overHip, 0, 1);
-  const frontNet = (hip + options.hipEase) / 4 - options.balance * k;
-  const backNet = (hip + options.hipEase) / 4 + options.balance * k;
-  const riseEase =
-    (options.riseEase === 'auto' ? (seatEase + RISE_EASE.loungePant) * k : options.riseEase) +
-    (body.nappy ? NAPPY_ROOM : 0);
-  const crotchEase = options.crotchEase === 'auto' ? 2 * seatEase * k : options.crotchEase;
-  const crotchLevel = body.bodyRise + riseEase + FIT.depth * fit * k;
-  const extensionFront = EXTENSION.front * frontNet * (1 + FIT.front * fit) + shift;
-  const extensionBack = EXTENSION.back * backNet * (1 + FIT.back * fit) - shift;
-  const hipLevel = Math.max(
-    Math.min(body.hipDepth, crotchLevel - ROOM_FOR_BACK_CURVE * extensionBack),
-    HIGHEST_HIP * k,
-  );
-  const frontDrop =
-    clamp(FRONT_DROP.usual - FIT.drop * fit, FRONT_DROP.least, FRONT_DROP.most) * k -
-    Math.min(FRONT_DROP.mostForAbdomen, FRONT_DROP.ofAbdomen * abdomen);
-  const backRaise = clamp((BACK_RAISE.usual + FIT.raise * fit) * k, LEAST_BACK_RAISE, BACK_RAISE.most);
-  const shaping = waistShaping(
-    Math.max(0, (hip + abdomen + options.hipEase - waist - options.waistEase) / 4),
-    tan(LEAN.front.steepest) * Math.max(0, hipLevel - frontDrop),
-    tan(LEAN.back.steepest) * (hipLevel + backRaise),
-  );
+  const [frontNet, backNet] = netWidths(hip, options, k);
+  const levels = levelsOf(body, options, crotchFit.fit, k);
+  const forks = forksOf(frontNet, backNet, crotchFit);
+  const curves = curveRises(levels, forks, k);
+  const waist = waistOf(body, options, crotchFit.fit, { k, frontNet, backNet });
+  const frontWidth = frontNet + ABDOMEN.front * waist.abdomenWidened;
+  const backWidth = backNet + ABDOMEN.back * waist.abdomenWidened;
   const knee = body.kneeGirth + KNEE_EASE * k;
   const hem = knee - HEM_NARROWER * k;
-  const frontWidth = frontNet + ABDOMEN.front * abdomen;
-  const backWidth = backNet + ABDOMEN.back * abdomen;
   return {
     k,
-    abdomen,
+    frontNet,
+    backNet,
     frontWidth,
     backWidth,
-    riseEase,
-    crotchEase,
-    crotchLevel,
-    hipLevel,
-    hipRaised: body.hipDepth - hipLevel,
-    extensionFront,
-    extensionBack,
-    frontDrop,
-    backRaise,
-    ...shaping,
+    ...levels,
+    hipRaised: body.hipDepth - levels.hipLevel,
+    ...forks,
+    ...curves,
+    ...waist,
+    leanOut: tan(waist.outwards) * Math.max(0, levels.crotchLevel - curves.curveRiseFront - waist.frontDrop),
     kneeLevel: body.waistToKnee,
     hemLevel: body.bodyRise + (1 - ANKLE_HEIGHT) * body.insideLeg,
-    creaseFront: (frontWidth + extensionFront) / 2,
-    creaseBack: (backWidth + extensionBack) / 2 - CREASE_TO_SIDE * k,
+    creaseFront: (frontWidth + forks.extensionFront) / 2,
+    creaseBack: (backWidth + forks.extensionBack) / 2 - CREASE_TO_SIDE * k,
     kneeFront: knee / 2 - LEG_BALANCE * k,
     kneeBack: knee / 2 + LEG_BALANCE * k,
     hemFront: hem / 2 - LEG_BALANCE * k,
@@ -141,43 +145,131 @@ export function proportionsOf(body: Body, options: BlockOptions, fit: number, sh
   };
 }
 
-/**
- * Shares out what the waist is smaller than the hip line: leans of the centres, the side, then darts (practice).
- *
- * @param quarter what a quarter of the waist must lose
- * @param steepestFront what the front may lean at most
- * @param steepestBack what the back may lean at most
- */
-function waistShaping(
-  quarter: Mm,
-  steepestFront: Mm,
-  steepestBack: Mm,
-): Pick<Proportions, 'leanFront' | 'leanBack' | 'side' | 'dartsFront' | 'dartsBack' | 'shapingLeft'> {
-  const leanBack = Math.min(LEAN.back.most, LEAN.back.share * quarter, steepestBack);
-  const leanFront = Math.min(LEAN.front.most, LEAN.front.share * quarter, steepestFront);
-  const rest = Math.max(0, 2 * quarter - leanBack - leanFront);
-  const side = Math.min(SIDE_SHAPING.share * rest, SIDE_SHAPING.most);
-  const darts = rest - 2 * side;
-  const room = DARTS.front + DARTS.back;
-  const front = worthSewing(Math.min((darts * DARTS.front) / room, DARTS.front * DARTS.widest));
-  const back = worthSewing(Math.min((darts * DARTS.back) / room, DARTS.back * DARTS.widest));
+/** The widths at the hip that the forks are shares of, front and back. */
+export function netWidths(hip: Mm, options: Pick<BlockOptions, 'hipEase' | 'balance'>, k: number): readonly [Mm, Mm] {
+  const quarter = (hip + options.hipEase) / 4;
+  return [quarter - options.balance * k, quarter + options.balance * k];
+}
+
+/** How much a hip is one that wants the larger seat ease, 0…1. */
+const largeHip = (hip: Mm): number => clamp((hip - RISE_EASE.fromHip) / RISE_EASE.overHip, 0, 1);
+
+type Levels = Pick<Proportions, 'riseEase' | 'fitDepth' | 'crotchEase' | 'crotchLevel' | 'hipLevel'>;
+
+function levelsOf(body: Body, options: BlockOptions, fit: number, k: number): Levels {
+  const seatEase = RISE_EASE.least + RISE_EASE.more * largeHip(body.hipGirth);
+  const depth = stage(fit, 2);
+  const fitDepth = depth * (depth > 0 ? FIT_DEPTH.down : FIT_DEPTH.up) * k;
+  const chosen = options.riseEase === 'auto' ? (seatEase + RISE_EASE.loungePant) * k : options.riseEase;
+  const riseEase = chosen + (body.nappy ? NAPPY_ROOM : 0) + fitDepth;
+  const crotchLevel = body.bodyRise + riseEase;
   return {
-    leanFront,
-    leanBack,
-    side,
-    dartsFront: dartWidths(front),
-    dartsBack: dartWidths(back),
-    shapingLeft: 2 * (darts - front - back),
+    riseEase,
+    fitDepth,
+    crotchEase: options.crotchEase === 'auto' ? seatEase * k : options.crotchEase,
+    crotchLevel,
+    hipLevel: Math.max(HIP_LINE.belowWaist * k, Math.min(body.hipDepth, crotchLevel - HIP_LINE.aboveCrotch * k)),
   };
 }
 
-const worthSewing = (width: Mm): Mm => (width < DARTS.narrowest ? 0 : width);
+type Forks = Pick<Proportions, 'extensionFront' | 'extensionBack'>;
 
-/** Rounding must not open another dart (tolerance). */
-const ROUNDING = 1e-9;
+/** The fit's third stage and the shift; each fork stays within its bounds, and a shift keeps their sum. */
+function forksOf(frontNet: Mm, backNet: Mm, { fit, shift }: CrotchFit): Forks {
+  const forks = stage(fit, 3);
+  const reached = ({ usual, least, most }: { readonly usual: number; readonly least: number; readonly most: number }) =>
+    between(usual, forks > 0 ? most : least, Math.abs(forks));
+  const [front, back] = [frontNet * reached(FORK.front), backNet * reached(FORK.back)];
+  const shortest = Math.max(FORK.front.least * frontNet, front + back - FORK.back.most * backNet);
+  const longest = Math.min(FORK.front.shifted * frontNet, front + back - FORK.back.least * backNet);
+  const extensionFront = clamp(front + shift, shortest, longest);
+  return { extensionFront, extensionBack: front + back - extensionFront };
+}
 
-/** As few equal darts as the width needs. */
-function dartWidths(width: Mm): readonly Mm[] {
-  const count = Math.ceil(width / DARTS.widest - ROUNDING);
-  return Array.from({ length: count }, () => width / count);
+function curveRises(
+  { crotchLevel, hipLevel }: Pick<Levels, 'crotchLevel' | 'hipLevel'>,
+  { extensionFront, extensionBack }: Forks,
+  k: number,
+): Pick<Proportions, 'curveRiseFront' | 'curveRiseBack'> {
+  const rise = ({ least, most }: { readonly least: number; readonly most: number }, fork: Mm): Mm =>
+    Math.min(clamp(crotchLevel - hipLevel, least * fork, most * fork), crotchLevel - HIP_LINE.aboveCrotch * k);
+  return {
+    curveRiseFront: rise(CURVE_RISE.front, extensionFront),
+    curveRiseBack: rise(CURVE_RISE.back, extensionBack),
+  };
+}
+
+interface Waist
+  extends WaistShaping,
+    Pick<Proportions, 'abdomen' | 'abdomenWidened' | 'frontDrop' | 'backRaise' | 'usualRaise'> {
+  /** Degrees that centre front leans outwards. */
+  readonly outwards: number;
+}
+
+/**
+ * Waist, raise and leans. Widths and leans are found on the blocks before the fit, the back's lean on the shortest line
+ * that a fit can leave it: so no fit moves them, and none leans further than it may.
+ */
+function waistOf(
+  body: Body,
+  options: BlockOptions,
+  fit: number,
+  { k, frontNet, backNet }: Pick<Proportions, 'k' | 'frontNet' | 'backNet'>,
+): Waist {
+  const { waistGirth: waist, hipGirth: hip, highHipGirth } = body;
+  const fullest = Math.max(waist, hip, highHipGirth ?? hip);
+  const abdomen = fullest - hip;
+  const levels = levelsOf(body, options, 0, k);
+  const forks = forksOf(frontNet, backNet, { fit: 0, shift: 0 });
+  const curves = curveRises(levels, forks, k);
+  const highest = levelsOf(body, options, -2, k);
+  const highestBack = curveRises(highest, { ...forks, extensionBack: FORK.back.most * backNet }, k);
+  const backBegins = Math.min(highest.hipLevel, highest.crotchLevel - highestBack.curveRiseBack);
+  const shaping = waistShaping(
+    Math.max(0, (hip + options.hipEase - waist - options.waistEase) / 4),
+    tan(LEAN.steepest) * (backBegins + BACK_RAISE.lowest * k),
+  );
+  const across = frontNet + backNet - shaping.leanBack;
+  const raised = raiseOf(hip, waist, abdomen, k, across);
+  const missing = Math.max(0, (fullest + options.waistEase - hip - options.hipEase) / 2);
+  const height = levels.crotchLevel - curves.curveRiseFront - raised.frontDrop;
+  const mayLean = Math.min(LEAN.outwards, TILT.steepest + degreesOf(Math.atan(raised.leastTilt / across)));
+  const outwards = Math.min(degreesOf(Math.atan2(missing, Math.max(height, 1))), mayLean);
+  return {
+    abdomen,
+    abdomenWidened: Math.max(0, missing - tan(outwards) * height - USUAL_SPREAD),
+    outwards,
+    ...shaping,
+    ...raised.at(fit),
+  };
+}
+
+/**
+ * How far centre back rises and centre front drops: first without a fit, then along its first stage. A longer crotch goes
+ * behind on a curvy body, as far as a straight waist edge may tilt, and all round on one without a waist.
+ */
+function raiseOf(hip: Mm, waist: Mm, abdomen: Mm, k: number, across: Mm) {
+  const most = Math.min(TILT.most * k, tan(TILT.steepest) * across);
+  const drop = FRONT_DROP.usual * k - Math.min(FRONT_DROP.mostForAbdomen * k, FRONT_DROP.ofAbdomen * abdomen);
+  const curve = clamp(
+    BACK_RAISE.ofCurve * (hip - waist - BACK_RAISE.usualCurve * k),
+    -BACK_RAISE.less * k,
+    BACK_RAISE.more * k,
+  );
+  const usual = clamp(hip * BACK_RAISE.ofHip + curve, LEAST_BACK_RAISE * k, BACK_RAISE.most);
+  const raise = Math.min(usual, most - drop);
+  const curvy = clamp((hip - waist) / (CURVY * hip), 0, 1);
+  const tilt = raise + drop;
+  const leastTilt = Math.min(tilt, (TILT.least + TILT.curvy * curvy) * k);
+  return {
+    leastTilt,
+    at: (fit: number): Pick<Proportions, 'frontDrop' | 'backRaise' | 'usualRaise'> => {
+      const raising = stage(fit, 1);
+      const end = (raising > 0 ? BACK_RAISE.highest : BACK_RAISE.lowest) * k;
+      const backRaise = between(raise, end, Math.abs(raising));
+      const now = clamp(backRaise + drop, leastTilt, tilt + curvy * (most - tilt));
+      return { backRaise, usualRaise: raise, frontDrop: now - backRaise };
+    },
+    frontDrop: drop,
+  };
 }

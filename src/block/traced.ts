@@ -62,6 +62,7 @@ export function blocksFromTrace(front: TracedBlock, back: TracedBlock, bodyRise:
     back: backBlock,
     crotchFit: 0,
     crotchRest: 0,
+    frontCrotchRest: 0,
     crotchWanted: undefined,
     backCrotchDrop: crotchPointOf(backBlock).y - backShift - crotchPointOf(frontBlock).y,
     backRaise: backShift - pathEnd(outlineEdge(backBlock.edges, 'waist').curves).y,

@@ -32,10 +32,11 @@ export interface Block {
 export interface Blocks {
   readonly front: Block;
   readonly back: Block;
-  /** −1…1: how far the extensions were moved to reach the measured crotch length; 0 where none was measured. */
+  /** λ, −3…3: how far along its three stages a measured crotch length was met; 0 where none was measured. */
   readonly crotchFit: number;
-  /** Crotch length drafted less wanted; 0 where none was measured. */
+  /** What of the crotch length was missed, drafted less wanted, and of its front part; 0 where they were not measured. */
   readonly crotchRest: Mm;
+  readonly frontCrotchRest: Mm;
   readonly crotchWanted: Mm | undefined;
   /** How far the back crotch point lies below the front's, so that the inseams are equal. */
   readonly backCrotchDrop: Mm;

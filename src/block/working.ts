@@ -2,7 +2,7 @@ import type { Body } from '../body';
 import { mm, number, type Phrase, say } from '../length';
 import { type Edge, outlineEdge, pathEnd, pathLength, pathThrough, type WorkingStep } from '../plane';
 import type { DraftedBlocks } from './draft';
-import { ABDOMEN, EXTENSION, KNEE_EASE } from './figures';
+import { ABDOMEN, FORK, KNEE_EASE } from './figures';
 import type { BlockOptions, Proportions } from './proportions';
 import type { Block, BlockEdge, Blocks } from './types';
 
@@ -39,21 +39,21 @@ export function blockWorking(
     step(
       'crotch-line',
       say`The crotch line lies ${mm(p.crotchLevel)} below the waist: the body rise and room to sit.`,
-      say`body rise ${mm(body.bodyRise)} + ease ${mm(p.riseEase)}${fitPart(p.crotchLevel - body.bodyRise - p.riseEase)}`,
+      say`body rise ${mm(body.bodyRise)} + ease ${mm(p.riseEase - p.fitDepth)}${fitPart(p.fitDepth)}`,
       level('crotch line', p.crotchLevel),
     ),
     step(
       'hip-line',
-      p.hipRaised > 0.05
-        ? say`The hip line is drawn ${mm(p.hipLevel)} below the waist, ${mm(p.hipRaised)} higher than measured: the back curve needs the room, and below the line the leg only gets wider.`
+      Math.abs(p.hipRaised) > TOLD
+        ? say`The hip line is drawn ${mm(p.hipLevel)} below the waist, ${mm(Math.abs(p.hipRaised))} ${p.hipRaised > 0 ? 'higher' : 'lower'} than measured: so far it keeps from the crotch line and from the waist.`
         : say`The hip line lies ${mm(p.hipLevel)} below the waist, where the seat is fullest.`,
       [],
       level('hip', p.hipLevel),
     ),
     step(
       'widths',
-      say`At the hip the front is ${mm(p.frontWidth)} wide and the back ${mm(p.backWidth)}; together, twice, that is the fullest girth and ${mm(options.hipEase)} of ease.`,
-      say`a quarter of hip + ease, ${mm(quarter)}, less ${mm(options.balance * p.k)} in front and as much more behind${abdomenPart(p.abdomen)}`,
+      say`At the hip the front is ${mm(p.frontWidth)} wide and the back ${mm(p.backWidth)}; together, twice, that is the hip and ${mm(2 * (p.frontWidth + p.backWidth) - body.hipGirth)} of room.`,
+      say`a quarter of hip + ease, ${mm(quarter)}, less ${mm(options.balance * p.k)} in front and as much more behind${abdomenPart(p)}`,
       [
         { name: 'front width', curves: pathThrough({ x: 0, y: p.hipLevel }, { x: p.frontWidth, y: p.hipLevel }) },
         { name: 'back width', curves: pathThrough({ x: 0, y: p.hipLevel }, { x: -p.backWidth, y: p.hipLevel }) },
@@ -62,7 +62,7 @@ export function blockWorking(
     step(
       'extensions',
       say`Between the legs the front is extended by ${mm(p.extensionFront)}, the back by ${mm(p.extensionBack)}.`,
-      say`${number(EXTENSION.front)} of the front’s ${mm(p.frontWidth - ABDOMEN.front * p.abdomen)} and ${number(EXTENSION.back)} of the back’s ${mm(p.backWidth - ABDOMEN.back * p.abdomen)}${Math.abs(blocks.crotchFit) < 0.005 ? [] : say`, moved by ${number(blocks.crotchFit)} of the way that the crotch fit allows`}`,
+      say`${number(FORK.front.usual)} of ${mm(p.frontNet)} and ${number(FORK.back.usual)} of ${mm(p.backNet)}, the widths without a belly${forkFitPart(p)}`,
       [
         {
           name: 'front extension',
@@ -82,13 +82,13 @@ export function blockWorking(
     ),
     step(
       'waist',
-      say`At centre back the waist rises ${mm(p.backRaise)}, so that it stays up when sitting; at centre front it ${p.frontDrop >= 0 ? 'drops' : 'rises'} ${mm(Math.abs(p.frontDrop))}.`,
+      say`At centre back the waist rises ${mm(p.backRaise)}, so that it stays up when sitting; at centre front it ${p.frontDrop >= 0 ? 'drops' : 'rises'} ${mm(Math.abs(p.frontDrop))}. Centre back stands ${mm(p.backRaise + p.frontDrop)} above centre front.`,
       [],
       both('waist'),
     ),
     step(
       'shaping',
-      say`What the waist is smaller than the hip is shared out: centre back leans ${mm(p.leanBack)}, centre front ${mm(p.leanFront)}, each side takes ${mm(p.side)}, darts the rest.`,
+      say`What the waist is smaller than the hip is shared out: centre back leans ${mm(p.leanBack)}, each side takes ${mm(p.side)}, darts the rest. ${frontWords(p.leanOut)}`,
       p.shapingLeft > 0.05 ? say`${mm(p.shapingLeft)} found no place and stay in the waist.` : [],
       [...both('centre'), ...both('side'), ...darts(front), ...darts(back)],
     ),
@@ -98,7 +98,7 @@ export function blockWorking(
       [],
       both('crotch'),
     ),
-    ...fitStep(blocks, both('crotch'), step),
+    ...fitStep(blocks, p, both('crotch'), step),
     step(
       'knee',
       say`The knee line lies ${mm(p.kneeLevel)} below the waist; the block is ${mm(p.kneeFront + p.kneeBack + letOut)} round there, ${mm(p.hemFront + p.hemBack + letOut)} at the ankle.${letOutPart(letOut)}`,
@@ -143,23 +143,54 @@ const darts = (block: Block): readonly Edge[] =>
 const fitPart = (fit: number): Phrase =>
   Math.abs(fit) < 0.05 ? [] : say` ${fit > 0 ? '+' : '−'} crotch fit ${mm(Math.abs(fit))}`;
 
-const abdomenPart = (abdomen: number): Phrase =>
-  abdomen > 0
-    ? say`; the abdomen’s ${mm(abdomen)} over the hip go mostly to the front (${number(ABDOMEN.front)} and ${number(ABDOMEN.back)} of them)`
-    : [];
+const frontWords = (leanOut: number): Phrase =>
+  leanOut < TOLD
+    ? say`Centre front stands upright.`
+    : say`Centre front leans outwards by ${mm(leanOut)}, over the belly.`;
+
+const abdomenPart = ({ abdomen, abdomenWidened: widened }: Proportions): Phrase =>
+  widened < TOLD
+    ? []
+    : say`; of the belly’s ${mm(abdomen)} over the hip, ${mm(widened)} a leg find no room in centre front’s lean and the usual spread: ${number(ABDOMEN.front)} of them go to the front, ${number(ABDOMEN.back)} to the back`;
+
+/** What a measured crotch length made of the forks; nothing where it left them as they were. */
+function forkFitPart(p: Proportions): Phrase {
+  const by = [p.extensionFront - FORK.front.usual * p.frontNet, p.extensionBack - FORK.back.usual * p.backNet];
+  const [front = 0, back = 0] = by;
+  if (Math.abs(front) < TOLD && Math.abs(back) < TOLD) return [];
+  return say`; the crotch fit moved them by ${mm(front)} and ${mm(back)}`;
+}
+
+/** The three stages of the fit, as far as they were gone. */
+function stagesGone(fit: number, p: Proportions): Phrase {
+  const way = fit > 0 ? 'longer' : 'shorter';
+  const stages = [
+    say`the waist ${fit > 0 ? 'up' : 'down'} (centre back by ${mm(p.backRaise - p.usualRaise)})`,
+    say`the crotch line by ${mm(p.fitDepth)}`,
+    say`${way} forks`,
+  ];
+  return stages.slice(0, Math.ceil(Math.abs(fit))).flatMap((one, i) => say`${i === 0 ? '' : ', then '}${one}`);
+}
 
 function fitStep(
-  { crotchWanted: wanted, crotchRest: rest, crotchFit: fit }: Blocks,
+  { crotchWanted: wanted, crotchRest: rest, frontCrotchRest: frontRest, crotchFit: fit }: Blocks,
+  p: Proportions,
   lines: readonly Edge[],
   step: (id: string, sentence: Phrase, formula: Phrase, lines: readonly Edge[]) => WorkingStep,
 ): readonly WorkingStep[] {
   if (wanted === undefined) return [];
-  const sentence =
-    Math.abs(rest) < 5
-      ? say`Depth, extensions and raise were moved until the crotch length came to ${mm(wanted + rest)}; the finished leg then measures ${mm(wanted)}, the measured length and its ease.`
-      : say`The wanted crotch length of ${mm(wanted)} is missed by ${mm(rest)}, although depth, extensions and raise were moved as far as they go: measure rise and crotch length again.`;
-  return [step('crotch-fit', sentence, say`moved by ${number(fit)} of the way that is allowed`, lines)];
+  const reached =
+    Math.abs(rest) < MISSED
+      ? say`The crotch was fitted until the finished leg measures ${mm(wanted + rest)}, the measured length and its ease.`
+      : say`The wanted crotch length of ${mm(wanted)} is missed by ${mm(rest)}, although raise, depth and forks were moved as far as a cutter would: measure rise and crotch length again.`;
+  const front =
+    Math.abs(frontRest) < MISSED ? [] : say` Its front part comes out ${mm(frontRest)} off what was measured.`;
+  const formula = Math.abs(fit) < 0.005 ? say`nothing had to be moved` : say`moved: ${stagesGone(fit, p)}`;
+  return [step('crotch-fit', [...reached, ...front], formula, lines)];
 }
+
+/** A crotch length that is missed by less is reached: a tape reads no finer (tolerance). */
+const MISSED = 5;
 
 /**
  * What is said about blocks that were brought along.

@@ -19,7 +19,6 @@ import { checkLimbEase } from './check-limb-ease';
 import { checkNotches } from './check-notches';
 import { checkPullOn } from './check-pull-on';
 import { checkRiseEase } from './check-rise-ease';
-import { checkTakenOff } from './check-taken-off';
 import { checkThighEase } from './check-thigh-ease';
 import { checkTracedGrains } from './check-traced-grains';
 import { checkTracedHips } from './check-traced-hips';
@@ -60,7 +59,6 @@ export const checks: readonly ((subject: Subject) => Check | undefined)[] = [
   checkBackRaise,
   checkCrotchEnds,
   checkFullness,
-  checkTakenOff,
 ];
 
 /** Runs every check on a finished draft. */

@@ -129,7 +129,7 @@ export function casingLines(centres: Centres, heights: CasingHeights): CasingLin
 export function lineAt({ front, back }: Centres, height: Mm): readonly [Point, Point] {
   const way = unit(subtract(front.waistPoint, back.waistPoint));
   const onto = (centre: Centre) =>
-    linesMeet(moved(back.waistPoint, leftOf(way), height), way, centre.hipPoint, centre.way) ?? centre.waistPoint;
+    linesMeet(moved(back.waistPoint, leftOf(way), height), way, centre.curveEnd, centre.way) ?? centre.waistPoint;
   return [onto(back), onto(front)];
 }
 

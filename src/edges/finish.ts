@@ -111,9 +111,8 @@ function foldsOf(
 
 /** The leg's centre lines in the form in which the straightening found them. */
 export function centresOfLeg(leg: Leg): Centres {
-  const centre = ({ waistPoint, hipPoint, curveEnd, lean }: LegHalf) => ({
+  const centre = ({ waistPoint, curveEnd, lean }: LegHalf) => ({
     waistPoint,
-    hipPoint,
     curveEnd,
     lean,
     way: unit(subtract(curveEnd, waistPoint)),

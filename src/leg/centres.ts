@@ -1,7 +1,6 @@
 import { type Block, LEAST_BACK_RAISE } from '../block';
 import type { Mm } from '../length';
 import {
-  between,
   distance,
   linesMeet,
   moved,
@@ -18,7 +17,7 @@ import type { JoinedBlocks } from './join';
 /** A centre line above the crotch curve, after straightening. */
 export interface Centre {
   readonly waistPoint: Point;
-  readonly hipPoint: Point;
+  /** The crotch curve's upper end: the point about which the centre line is straightened. */
   readonly curveEnd: Point;
   /** Downwards, length 1. */
   readonly way: Point;
@@ -33,7 +32,7 @@ export interface Centres {
 
 /** The centre lines with the waist edge between them, and what was done to it to make its casing lie flat. */
 export interface SquaredCentres extends Centres {
-  /** By how much the waist edge was turned about its middle, degrees; positive where centre back sank. */
+  /** By how much the waist edge was turned about centre front, degrees; positive where centre back sank. */
   readonly turned: number;
   /** By how much it was lifted after that, so that centre back kept its raise. */
   readonly lifted: Mm;
@@ -43,12 +42,13 @@ export interface SquaredCentres extends Centres {
 const LEAST_SQUARE = 5.99;
 
 /**
- * The two centre lines, turned about their hip points by their lean × t, and the waist edge between them.
+ * The two centre lines, turned about their lower ends by their inward lean × t, and the waist edge between them: what
+ * leans outwards, over a belly, stays. So nothing below the crotch curves' upper ends moves.
  *
  * The waist edge is one straight line: a fold-over casing only lies flat on a straight fold (a fold that bends by Δθ
  * makes the raw edge short by 2·h·Δθ), and where a bent one would still pass, it lies within a few millimetres of the
- * straight one. It runs from the back's waist point to the front's and is turned about its middle where it would
- * otherwise be more than 6° off square to a centre line. Where that would leave centre back less than its least raise
+ * straight one. It runs from the back's waist point to the front's and is turned about centre front, so that only the
+ * back gives, where it would otherwise be more than 6° off square to a centre line. Where that would leave centre back less than its least raise
  * (on small children), the whole edge is lifted (practice).
  *
  * @param joined the joined and spread blocks
@@ -62,8 +62,7 @@ export function centresOf(joined: JoinedBlocks, straighten: number, raiseWaist: 
   const [low, high] = [back.lean - LEAST_SQUARE, LEAST_SQUARE - front.lean];
   if (slope >= low && slope <= high) return { front, back, turned: 0, lifted: 0 };
   const wanted = low > high ? (low + high) / 2 : Math.min(high, Math.max(low, slope));
-  const middle = between(back.waistPoint, front.waistPoint, 0.5);
-  const turnedOnly = cutByEdge({ front, back }, middle, wanted);
+  const turnedOnly = cutByEdge({ front, back }, front.waistPoint, wanted);
   const raised = raiseWaist * back.way.y;
   const lowest = Math.max(back.waistPoint.y, -LEAST_BACK_RAISE - raised);
   const lifted = Math.max(0, turnedOnly.back.waistPoint.y - lowest);
@@ -77,7 +76,7 @@ function cutByEdge({ front, back }: Centres, through: Point, slope: number): Cen
   const way = { x: Math.cos(radiansOf(slope)), y: Math.sin(radiansOf(slope)) };
   const onto = (centre: Centre): Centre => ({
     ...centre,
-    waistPoint: linesMeet(through, way, centre.hipPoint, centre.way) ?? centre.waistPoint,
+    waistPoint: linesMeet(through, way, centre.curveEnd, centre.way) ?? centre.waistPoint,
   });
   return { front: onto(front), back: onto(back) };
 }
@@ -88,24 +87,16 @@ const radiansOf = (degrees: number): number => (degrees * Math.PI) / 180;
 function centreTurned(block: Block, straighten: number, raiseWaist: Mm, outwards: 1 | -1): Centre {
   const curves = outlineEdge(block.edges, 'centre').curves;
   const [waist, curveEnd] = [pathStart(curves), pathEnd(curves)];
-  const hipPoint = hipPointOn(waist, curveEnd, block.hipLevel);
   const wayBefore = unit(subtract(curveEnd, waist));
   const lean = Math.atan2(outwards * wayBefore.x, wayBefore.y);
-  const turn = outwards * lean * straighten;
-  const way = turned(wayBefore, { x: 0, y: 0 }, turn);
+  const inwards = Math.max(0, lean) * straighten;
+  const way = turned(wayBefore, { x: 0, y: 0 }, outwards * inwards);
   return {
-    waistPoint: moved(hipPoint, way, -(distance(waist, hipPoint) + raiseWaist)),
-    hipPoint,
-    curveEnd: moved(hipPoint, way, distance(hipPoint, curveEnd)),
+    waistPoint: moved(curveEnd, way, -(distance(waist, curveEnd) + raiseWaist)),
+    curveEnd,
     way,
-    lean: degreesOf(lean * (1 - straighten)),
+    lean: degreesOf(lean - inwards),
   };
-}
-
-/** The centre line at the hip level; its lower end where the level lies below it. */
-function hipPointOn(waist: Point, curveEnd: Point, hipLevel: Mm): Point {
-  const t = Math.min(1, (hipLevel - waist.y) / (curveEnd.y - waist.y));
-  return between(waist, curveEnd, t);
 }
 
 /** What the pull-on check asks of a straightening. */

@@ -1,5 +1,6 @@
 export { type Centre, type Centres, centresOf, leastStraightening, type Straightening } from './centres';
 export { legCurves } from './curves';
+export { fittedBlocks, referenceLeg, tiltRoom } from './fit';
 export { type LegFlaw, legFlaw } from './flaw';
 export { type Growth, growthFor, legGrown } from './growth';
 export { type JoinedBlocks, joinBlocks, spreadLeg } from './join';

@@ -3,11 +3,11 @@ import { solveBetween } from '../plane';
 import { type Centre, centresOf } from './centres';
 import type { JoinedBlocks } from './join';
 
-/** How far a centre leans inwards between its hip point and the waist edge, as a ruler on the drawing reads it. */
+/** How far a centre leans inwards between the crotch curve and the waist edge, as a ruler on the drawing reads it. */
 export const centreLean = (
   part: 'front' | 'back',
-  { hipPoint, waistPoint }: Pick<Centre, 'hipPoint' | 'waistPoint'>,
-) => (part === 'front' ? hipPoint.x - waistPoint.x : waistPoint.x - hipPoint.x);
+  { curveEnd, waistPoint }: Pick<Centre, 'curveEnd' | 'waistPoint'>,
+) => (part === 'front' ? curveEnd.x - waistPoint.x : waistPoint.x - curveEnd.x);
 
 /** What centre back can lean: as the block does, and as far as straightening brings it. */
 export interface LeanRange {

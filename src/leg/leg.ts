@@ -22,7 +22,16 @@ import { inseamCut } from './crop';
 import { blockCurves, type JoinedBlocks } from './join';
 import { inseamAtKnee } from './knees';
 import { refuseSunkenWaist } from './lowest-waist';
-import { type Inseams, inseamsOf, pyjamaHem, type Shape, thighLineOf } from './shape';
+import {
+  type HemBody,
+  type Inseams,
+  inseamsOf,
+  pointAtLevel,
+  pyjamaHem,
+  type Shape,
+  thighLineOf,
+  usualThighLine,
+} from './shape';
 import type { Leg, LegHalf } from './types';
 
 /** What is chosen about the leg, in numbers. */
@@ -33,11 +42,11 @@ export interface LegChoices {
   readonly straightenAutomatic: boolean;
   readonly raiseWaist: Mm;
   readonly lowerCrotch: Mm;
-  /** Finished inseam, and the inseam at the ankle, at which the shape is drawn. */
+  /** Finished inseam, and the inseam at the ankle before the crotch is lowered, at which the shape is drawn. */
   readonly inseam: Mm;
   readonly ankleInseam: Mm;
   readonly shape: Shape | { readonly hemGirth: Mm };
-  readonly footEntryGirth: Mm;
+  readonly hemBody: HemBody;
   /** How far both inseams are let out at the knee. */
   readonly kneesOut: Mm;
 }
@@ -74,9 +83,10 @@ export function legDrawn(joined: JoinedBlocks, choices: LegChoices): Leg {
   const inseams = kneesLetOut(shapedInseams(joined, choices), joined, choices.kneesOut);
   const cut = { front: inseamCut(inseams.front, choices.inseam), back: inseamCut(inseams.back, choices.inseam) };
   const centres = centresOf(joined, choices.straighten, choices.raiseWaist);
-  const leaned = asItLeaned(joined, choices, cut);
   const front = halfOf(joined.front, centres.front, cut.front);
-  const back = halfAtLength(halfOf(joined.back, centres.back, cut.back), leaned + MOST_CHANGE - halfLength(front));
+  const asReaimed = halfOf(joined.back, centres.back, cut.back);
+  const leaned = choices.straighten === 0 ? legCrotchLength(front, asReaimed) : asItLeaned(joined, choices, cut);
+  const back = halfAtLength(asReaimed, leaned + MOST_CHANGE - halfLength(front));
   const kneeLevel = joined.front.kneeLevel;
   return {
     front,
@@ -96,7 +106,6 @@ export function legDrawn(joined: JoinedBlocks, choices: LegChoices): Leg {
     gapAtHem: joined.gapAtHem,
     backCrotchDrop: inseams.backCrotchDrop,
     crotchChange: legCrotchLength(front, back) - leaned,
-    takenOffEachSide: inseams.takenOffEachSide,
     joined: { front: blockCurves(joined.front), back: blockCurves(joined.back) },
   };
 }
@@ -106,7 +115,8 @@ export function legCrotchLength(front: LegHalf, back: LegHalf): Mm {
   return halfLength(front) + halfLength(back);
 }
 
-const halfLength = (half: LegHalf): Mm => distance(half.waistPoint, half.curveEnd) + pathLength(half.crotch);
+/** From the waist edge along the centre and the crotch curve to the crotch point. */
+export const halfLength = (half: LegHalf): Mm => distance(half.waistPoint, half.curveEnd) + pathLength(half.crotch);
 
 /** Straightening may change the crotch length by this, mm (practice). */
 const MOST_CHANGE = 2;
@@ -159,32 +169,34 @@ function halfOf(block: Block, centre: Centre, inseam: readonly Curve[]): LegHalf
   const swing = turnBetween(pathStartWay(outlineEdge(block.edges, 'inseam').curves), pathStartWay(inseam));
   const arrival = turned(pathEndWay(drawn), { x: 0, y: 0 }, swing);
   const crotchPoint = pathStart(inseam);
+  const { waistPoint, curveEnd } = centre;
+  const crotch = pathReaimed(drawn, { at: curveEnd, way: centre.way }, { at: crotchPoint, way: arrival });
   return {
     part: block.part,
-    waistPoint: centre.waistPoint,
-    hipPoint: centre.hipPoint,
-    curveEnd: centre.curveEnd,
+    waistPoint,
+    hipPoint: pointAtLevel([straight(waistPoint, curveEnd), ...crotch], block.hipLevel),
+    curveEnd,
     crotchPoint,
-    crotch: pathReaimed(drawn, { at: centre.curveEnd, way: centre.way }, { at: crotchPoint, way: arrival }),
+    crotch,
     inseam,
     lean: centre.lean,
   };
 }
 
 function shapedInseams(joined: JoinedBlocks, choices: LegChoices): Inseams {
-  const { shape, ankleInseam: length, lowerCrotch } = choices;
+  const { shape, spread, hemBody, ankleInseam, lowerCrotch } = choices;
   if (typeof shape === 'string') {
-    const hemWidth = pyjamaHem(thighLineOf(joined), choices.footEntryGirth);
-    return inseamsOf(joined, { shape, hemWidth, hemChosen: false, length, lowerCrotch });
+    const hemWidth = pyjamaHem(hemBody, usualThighLine(joined, spread), ankleInseam);
+    return inseamsOf(joined, { shape, hemWidth, ankleInseam, lowerCrotch });
   }
   const { finished, at, narrowest, widest } = hemsOf(joined, choices);
   return at(solveBetween((hem) => finished(hem) - shape.hemGirth, narrowest, widest, HEM_REACHED));
 }
 
 /** The inseams by the hem that is drawn at the ankle, and what hem they come to at the chosen length. */
-function hemsOf(joined: JoinedBlocks, { ankleInseam: length, lowerCrotch, inseam }: LegChoices) {
+function hemsOf(joined: JoinedBlocks, { ankleInseam, lowerCrotch, inseam }: LegChoices) {
   const thigh = thighLineOf(joined);
-  const at = (hem: Mm) => inseamsOf(joined, { shape: 'pyjama', hemWidth: hem, hemChosen: true, length, lowerCrotch });
+  const at = (hem: Mm) => inseamsOf(joined, { shape: 'pyjama', hemWidth: hem, ankleInseam, lowerCrotch });
   const finished = (hem: Mm): Mm => hemWidth(at(hem), inseam);
   return { at, finished, narrowest: HEM_SEARCH[0] * thigh, widest: HEM_SEARCH[1] * thigh };
 }

@@ -6,6 +6,7 @@ import type { Mm } from '../length';
  * people call it, wherever it is said.
  */
 export const LENGTH_NAMES = {
+  full: 'full',
   ankle: 'ankle',
   midCalf: 'mid-calf',
   belowKnee: 'below the knee',
@@ -18,7 +19,7 @@ export const LENGTH_NAMES = {
 export type LengthName = keyof typeof LENGTH_NAMES;
 
 /** Finished inseam as a share of the inside leg, for the cropped lengths (practice). */
-const CROPPED: Readonly<Record<Exclude<LengthName, 'ankle'>, number>> = {
+const CROPPED: Readonly<Record<Exclude<LengthName, 'full' | 'ankle'>, number>> = {
   midCalf: 0.72,
   belowKnee: 0.55,
   knee: 0.43,
@@ -26,18 +27,33 @@ const CROPPED: Readonly<Record<Exclude<LengthName, 'ankle'>, number>> = {
   short: 0.14,
 };
 
+/** A full length hangs so far off the floor: barefoot or in slippers it isn't trodden on (20 to 30 mm: practice). */
+const OFF_THE_FLOOR: Mm = 25;
+
 /**
  * The finished inseam of a length.
  *
- * The ankle length hangs from the lowered crotch: inside leg − rise ease − 0.08 × inside leg. Cropped lengths are
- * shares of the inside leg (practice).
+ * Full and ankle length hang from the crotch as it lies: inside leg − rise ease, less 25 mm or 0.08 × inside leg. Cropped
+ * lengths are shares of the inside leg (practice). Each ends where its name says, so a lowered crotch takes as much off;
+ * an inseam in figures is kept.
  *
  * @param length a name, or the inseam as a number
  * @param insideLeg crotch to floor
  * @param riseEase how far the crotch hangs below the body
+ * @param lowerCrotch how much further it was lowered on purpose
  */
-export function finishedInseam(length: LengthName | { readonly inseam: Mm }, insideLeg: Mm, riseEase: Mm): Mm {
+export function finishedInseam(
+  length: LengthName | { readonly inseam: Mm },
+  insideLeg: Mm,
+  riseEase: Mm,
+  lowerCrotch: Mm = 0,
+): Mm {
   if (typeof length === 'object') return length.inseam;
+  return namedInseam(length, insideLeg, riseEase) - lowerCrotch;
+}
+
+function namedInseam(length: LengthName, insideLeg: Mm, riseEase: Mm): Mm {
+  if (length === 'full') return insideLeg - riseEase - OFF_THE_FLOOR;
   if (length === 'ankle') return insideLeg - riseEase - ANKLE_HEIGHT * insideLeg;
   return CROPPED[length] * insideLeg;
 }

@@ -20,7 +20,7 @@ const ABOVE_HIP: Mm = 10;
  */
 export function refuseSunkenWaist(joined: JoinedBlocks, straighten: number, raiseWaist: Mm): void {
   if (raiseWaist >= 0) return;
-  const roomAt = (raise: Mm): Mm => roomOf(centresOf(joined, straighten, raise));
+  const roomAt = (raise: Mm): Mm => roomOf(centresOf(joined, straighten, raise), joined.front.hipLevel);
   const wanted = Math.min(ABOVE_HIP, roomAt(0));
   // Where there is no number the whole leg is none, and that is told instead.
   if (!(roomAt(raiseWaist) < wanted)) return;
@@ -29,14 +29,16 @@ export function refuseSunkenWaist(joined: JoinedBlocks, straighten: number, rais
     solveBetween((raise) => roomAt(raise) - wanted, raiseWaist, 0, TOLERANCE.solved),
   );
   const { front, back } = centresOf(joined, straighten, raiseWaist);
-  const part = centreRoom(front) < centreRoom(back) ? 'front' : 'back';
+  const hip = joined.front.hipLevel;
+  const part = centreRoom(front, hip) < centreRoom(back, hip) ? 'front' : 'back';
   const most = lowest > -1 ? say`it can’t be lowered` : say`it can be lowered by ${mm(-lowest)} at most`;
   const phrase = say`lowered by ${mm(-raiseWaist)} the waist edge would come nearer than ${mm(wanted)} to the hip line at centre ${part}, or to the crotch curve below it; on these blocks ${most}.`;
   throw new Refusal([{ field: 'leg.raiseWaist', value: raiseWaist, phrase }]);
 }
 
-const roomOf = ({ front, back }: Centres): Mm => Math.min(centreRoom(front), centreRoom(back));
+const roomOf = ({ front, back }: Centres, hipLevel: Mm): Mm =>
+  Math.min(centreRoom(front, hipLevel), centreRoom(back, hipLevel));
 
 /** From the waist edge down the centre line to the hip line, or to the crotch curve where that begins above it. */
-const centreRoom = ({ waistPoint, hipPoint, curveEnd, way }: Centre): Mm =>
-  Math.min(dot(subtract(hipPoint, waistPoint), way), dot(subtract(curveEnd, waistPoint), way));
+const centreRoom = ({ waistPoint, curveEnd, way }: Centre, hipLevel: Mm): Mm =>
+  Math.min((hipLevel - waistPoint.y) / way.y, dot(subtract(curveEnd, waistPoint), way));

@@ -6,9 +6,9 @@ export interface LegHalf {
   readonly part: 'front' | 'back';
   /** Where the centre line meets the waist edge. */
   readonly waistPoint: Point;
-  /** On the centre line at the hip level: the point about which it was straightened. */
+  /** At the hip level, on the centre line or, where that ends above it, on the crotch curve. */
   readonly hipPoint: Point;
-  /** The crotch curve's upper end, where the centre line becomes curve. */
+  /** The crotch curve's upper end, where the centre line becomes curve: the point about which it was straightened. */
   readonly curveEnd: Point;
   readonly crotchPoint: Point;
   /** From the curve's upper end to the crotch point. */
@@ -44,8 +44,6 @@ export interface Leg {
   readonly backCrotchDrop: Mm;
   /** Change of the crotch length by straightening. */
   readonly crotchChange: Mm;
-  /** Taken off each side at the ankle against the block's inseams. */
-  readonly takenOffEachSide: Mm;
   /** Both blocks as they lie joined and spread, for the drawing underneath. */
   readonly joined: { readonly front: readonly Curve[]; readonly back: readonly Curve[] };
 }

@@ -95,7 +95,7 @@ export function legWorking({
     ),
     step(
       'shape',
-      say`${shapeWords} ${leg.takenOffEachSide >= 0 ? 'Taken off' : 'Added to'} each inseam at the ankle: ${mm(Math.abs(leg.takenOffEachSide))}. The back crotch point lies ${mm(leg.backCrotchDrop)} below the front’s, so that both inseams are equal.`,
+      say`${shapeWords} The back crotch point lies ${mm(leg.backCrotchDrop)} below the front’s, so that both inseams are equal.`,
       from('straighten', 'shape'),
       inseams,
     ),
@@ -111,7 +111,7 @@ export function legWorking({
 /** How the waist edge was brought square to the seams; nothing where it was so from the start. */
 function squaringWords({ waistTurned, waistLifted }: Leg): Phrase {
   if (Math.abs(waistTurned) < 0.05) return [];
-  const turned = say` It was turned by ${degrees(Math.abs(waistTurned))} about its middle, so that it stands within 6° of square to both centre lines`;
+  const turned = say` It was turned by ${degrees(Math.abs(waistTurned))} about centre front, so that it stands within 6° of square to both centre lines`;
   if (waistLifted < 0.05) return say`${turned}.`;
   return say`${turned}, and lifted by ${mm(waistLifted)}, so that centre back stays ${mm(LEAST_BACK_RAISE)} above the level of the side.`;
 }
@@ -137,5 +137,5 @@ const dartWords = ({ front, back }: JoinedBlocks): string => {
 };
 
 const leanMm = (centres: Centres, part: 'front' | 'back'): Mm =>
-  Math.abs(centres[part].waistPoint.x - centres[part].hipPoint.x);
-const leanOf = (leg: Leg, part: 'front' | 'back'): Mm => Math.abs(leg[part].waistPoint.x - leg[part].hipPoint.x);
+  Math.abs(centres[part].waistPoint.x - centres[part].curveEnd.x);
+const leanOf = (leg: Leg, part: 'front' | 'back'): Mm => Math.abs(leg[part].waistPoint.x - leg[part].curveEnd.x);

@@ -15,7 +15,7 @@ export interface Hollow {
   readonly endHandle: number;
 }
 
-/** A lounge pant's inseam: the start slants 1.3 × the chord where the end is upright; the bend sits high (from the recipe). */
+/** A thigh's line to an upright knee: the start slants 1.3 × the chord; the bend sits high (from the recipe). */
 const LEG_HOLLOW: Hollow = { excess: 0.3, startHandle: 0.33, endHandle: 0.2 };
 
 /** The direction that goes down with a slant. */
@@ -60,17 +60,23 @@ const LEAST_EXCESS = 0.26;
  * @param to lower end
  * @param end slant at the lower end (0 = upright)
  * @param steepest the slant at which it may start
+ * @param hollow how it bends where nothing hinders it
  */
-export function hollowLineWithin(from: Point, to: Point, end: Slant, steepest: Slant): Curve {
+export function hollowLineWithin(
+  from: Point,
+  to: Point,
+  end: Slant,
+  steepest: Slant,
+  hollow: Hollow = LEG_HOLLOW,
+): Curve {
   const chord = chordSlant(from, to);
   const bend = Math.abs(chord - end);
-  const allowed = bend < 1e-9 ? LEG_HOLLOW.excess : (steepest - Math.abs(chord)) / bend;
-  const excess = Math.min(LEG_HOLLOW.excess, Math.max(LEAST_EXCESS, allowed));
-  return hollowLine(from, to, end, { ...LEG_HOLLOW, excess, endHandle: endHandleFor(excess) });
+  const allowed = bend < 1e-9 ? hollow.excess : (steepest - Math.abs(chord)) / bend;
+  const excess = Math.min(hollow.excess, Math.max(LEAST_EXCESS, allowed));
+  // The longest lower handle, up to the usual one, with which a line of this excess bends one way only.
+  const endHandle = Math.min(hollow.endHandle, excess / (1 + excess));
+  return hollowLine(from, to, end, { ...hollow, excess, endHandle });
 }
-
-/** The longest lower handle, up to the usual one, with which a line of this excess bends one way only. */
-const endHandleFor = (excess: number): number => Math.min(LEG_HOLLOW.endHandle, excess / (1 + excess));
 
 /**
  * How far to the side the lower end of a hollow line must move, towards its upper end, so that the line starts no
