@@ -26,7 +26,7 @@ export const FORK = {
   back: { usual: 0.45, least: 0.37, most: 0.5 },
 } as const;
 /** The inseam point moves by at most so many mm, and by this share of the front's fork (practice). */
-export const SHIFT = { most: 15, ofFront: 0.5 } as const;
+export const SHIFT = { most: 22, ofFront: 0.5 } as const;
 
 /** How much the second stage of the crotch fit lowers or raises the crotch line, mm (practice, tried on the survey). */
 export const FIT_DEPTH = { down: 25, up: 10 } as const;
@@ -66,9 +66,10 @@ export const FRONT_DROP = { usual: 8, ofAbdomen: 0.2, mostForAbdomen: 14 } as co
 /**
  * Tilt, centre back over centre front: a straight fold meets an upright centre front within 6° only where the tilt is
  * less than tan 5.7° of the way across (geometry), and never more than `most`. With a measured crotch length it sinks
- * no lower than `least`, `curvy` more on a body with a narrow waist (tried on the survey).
+ * no lower than `least`, `curvy` more on a body with a narrow waist (tried on the survey); where the front part was
+ * measured and found longer than drafted, the waist is tipped no lower than `tipped`.
  */
-export const TILT = { most: 65, steepest: 5.7, least: 28, curvy: 9 } as const;
+export const TILT = { most: 65, steepest: 5.7, least: 28, curvy: 9, tipped: 34.5 } as const;
 /** From this share of the hip on, hip − waist is as curvy as counts (tried on the survey). */
 export const CURVY = 0.2;
 

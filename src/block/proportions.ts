@@ -43,9 +43,11 @@ export interface CrotchFit {
   readonly fit: number;
   /** How far the inseam point is moved forwards: longer front fork, shorter back. */
   readonly shift: Mm;
+  /** How far the waist is tipped to give the front more: centre front up, centre back down. */
+  readonly tip: Mm;
 }
 
-export const UNFITTED: CrotchFit = { fit: 0, shift: 0 };
+export const UNFITTED: CrotchFit = { fit: 0, shift: 0, tip: 0 };
 
 /** Every width and level of one pair of blocks, millimetres. Levels count downwards from the waist at the side. */
 export interface Proportions extends WaistShaping {
@@ -117,7 +119,7 @@ export function proportionsOf(body: Body, options: BlockOptions, crotchFit: Crot
   const levels = levelsOf(body, options, crotchFit.fit, k);
   const forks = forksOf(frontNet, backNet, crotchFit);
   const curves = curveRises(levels, forks, k);
-  const waist = waistOf(body, options, crotchFit.fit, { k, frontNet, backNet });
+  const waist = waistOf(body, options, crotchFit, { k, frontNet, backNet });
   const frontWidth = frontNet + ABDOMEN.front * waist.abdomenWidened;
   const backWidth = backNet + ABDOMEN.back * waist.abdomenWidened;
   const knee = body.kneeGirth + KNEE_EASE * k;
@@ -175,7 +177,7 @@ function levelsOf(body: Body, options: BlockOptions, fit: number, k: number): Le
 type Forks = Pick<Proportions, 'extensionFront' | 'extensionBack'>;
 
 /** The fit's third stage and the shift; each fork stays within its bounds, and a shift keeps their sum. */
-function forksOf(frontNet: Mm, backNet: Mm, { fit, shift }: CrotchFit): Forks {
+function forksOf(frontNet: Mm, backNet: Mm, { fit, shift }: Omit<CrotchFit, 'tip'>): Forks {
   const forks = stage(fit, 3);
   const reached = ({ usual, least, most }: { readonly usual: number; readonly least: number; readonly most: number }) =>
     between(usual, forks > 0 ? most : least, Math.abs(forks));
@@ -213,14 +215,14 @@ interface Waist
 function waistOf(
   body: Body,
   options: BlockOptions,
-  fit: number,
+  { fit, tip }: CrotchFit,
   { k, frontNet, backNet }: Pick<Proportions, 'k' | 'frontNet' | 'backNet'>,
 ): Waist {
   const { waistGirth: waist, hipGirth: hip, highHipGirth } = body;
   const fullest = Math.max(waist, hip, highHipGirth ?? hip);
   const abdomen = fullest - hip;
   const levels = levelsOf(body, options, 0, k);
-  const forks = forksOf(frontNet, backNet, { fit: 0, shift: 0 });
+  const forks = forksOf(frontNet, backNet, UNFITTED);
   const curves = curveRises(levels, forks, k);
   const highest = levelsOf(body, options, -2, k);
   const highestBack = curveRises(highest, { ...forks, extensionBack: FORK.back.most * backNet }, k);
@@ -240,7 +242,7 @@ function waistOf(
     abdomenWidened: Math.max(0, missing - tan(outwards) * height - USUAL_SPREAD),
     outwards,
     ...shaping,
-    ...raised.at(fit),
+    ...raised.at(fit, tip),
   };
 }
 
@@ -263,12 +265,13 @@ function raiseOf(hip: Mm, waist: Mm, abdomen: Mm, k: number, across: Mm) {
   const leastTilt = Math.min(tilt, (TILT.least + TILT.curvy * curvy) * k);
   return {
     leastTilt,
-    at: (fit: number): Pick<Proportions, 'frontDrop' | 'backRaise' | 'usualRaise'> => {
+    at: (fit: number, tip: Mm): Pick<Proportions, 'frontDrop' | 'backRaise' | 'usualRaise'> => {
       const raising = stage(fit, 1);
       const end = (raising > 0 ? BACK_RAISE.highest : BACK_RAISE.lowest) * k;
-      const backRaise = between(raise, end, Math.abs(raising));
-      const now = clamp(backRaise + drop, leastTilt, tilt + curvy * (most - tilt));
-      return { backRaise, usualRaise: raise, frontDrop: now - backRaise };
+      const fitted = between(raise, end, Math.abs(raising));
+      const now = clamp(fitted + drop, leastTilt, tilt + curvy * (most - tilt));
+      const frontUp = clamp(tip, Math.min(0, now - most) / 2, Math.max(0, now - TILT.tipped * k) / 2);
+      return { backRaise: fitted - frontUp, usualRaise: raise, frontDrop: now - fitted - frontUp };
     },
     frontDrop: drop,
   };

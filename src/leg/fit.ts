@@ -57,20 +57,17 @@ export function fittedBlocks(body: Body, options: BlockOptions): DraftedBlocks {
   const plain = draftBlocks(body, options);
   const wanted = plain.blocks.crotchWanted ?? 0;
   const legAt = (crotchFit: CrotchFit): Leg => referenceLeg(draftBlocks(body, options, crotchFit).blocks, body);
-  const fitAt = (shift: Mm): number =>
-    solveBetween(
-      (fit) => {
-        const { front, back } = legAt({ fit, shift });
-        return legCrotchLength(front, back) - wanted;
-      },
-      -FARTHEST_FIT,
-      FARTHEST_FIT,
-      FIT_REACHED,
-    );
-  const first = { ...UNFITTED, fit: fitAt(0) };
+  const fitted = (others: Omit<CrotchFit, 'fit'>): CrotchFit => {
+    const missing = (fit: number): Mm => {
+      const { front, back } = legAt({ ...others, fit });
+      return legCrotchLength(front, back) - wanted;
+    };
+    return { ...others, fit: solveBetween(missing, -FARTHEST_FIT, FARTHEST_FIT, FIT_REACHED) };
+  };
+  const first = fitted(UNFITTED);
   const frontWanted =
     body.frontCrotchLength === undefined ? undefined : body.frontCrotchLength + plain.proportions.crotchEase / 2;
-  const found = frontWanted === undefined ? first : shifted(frontWanted - halfLength(legAt(first).front));
+  const found = frontWanted === undefined ? first : dividedAt(frontWanted);
   const { blocks, proportions } = draftBlocks(body, options, found);
   const { front, back } = referenceLeg(blocks, body);
   return {
@@ -82,10 +79,14 @@ export function fittedBlocks(body: Body, options: BlockOptions): DraftedBlocks {
     },
   };
 
-  function shifted(missing: Mm): CrotchFit {
+  /** First the inseam point is moved, then the waist tipped: both give the front what they take from the back. */
+  function dividedAt(front: Mm): CrotchFit {
+    const missing = front - halfLength(legAt(first).front);
     const most = Math.min(SHIFT.most, SHIFT.ofFront * plain.proportions.extensionFront);
     const shift = Math.min(most, Math.max(-most, missing));
-    return { shift, fit: fitAt(shift) };
+    const second = fitted({ shift, tip: 0 });
+    const tip = front - halfLength(legAt(second).front);
+    return Math.abs(tip) <= FIT_REACHED ? second : fitted({ shift, tip });
   }
 }
 

@@ -37,7 +37,7 @@ export function subjectOf(d: Draft, spoil: (leg: Leg) => Leg = (leg) => leg): Su
       straightenAutomatic: p.leg.straighten === 'auto',
       inseam: finishedInseam(p.leg.length, body.insideLeg, blocks.riseEase),
       ankleInseam: finishedInseam('ankle', body.insideLeg, blocks.riseEase),
-      footEntryGirth: body.footEntryGirth,
+      hemBody: body,
       kneesOut: 0,
     },
     finished,

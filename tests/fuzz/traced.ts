@@ -26,7 +26,7 @@ export function tracedBlocks(chance: Chance): { readonly front: TracedBlock; rea
   const options = block.source === 'drafted' ? block : undefined;
   if (!options) throw new Error('The example drafts its blocks.');
   const body = prepareBody({ label: '', ...plausibleBody(chance, 0) });
-  const blocks = draftBlocks(body, options, 0).blocks;
+  const blocks = draftBlocks(body, options).blocks;
   const slip = chance.oneOf(SLIPS);
   return { front: tracing(blocks.front, slip, chance), back: tracing(blocks.back, slip, chance) };
 }
