@@ -26,6 +26,7 @@ import {
   type HemBody,
   type Inseams,
   inseamsOf,
+  type PyjamaHem,
   pointAtLevel,
   pyjamaHem,
   type Shape,
@@ -184,14 +185,18 @@ function halfOf(block: Block, centre: Centre, inseam: readonly Curve[]): LegHalf
 }
 
 function shapedInseams(joined: JoinedBlocks, choices: LegChoices): Inseams {
-  const { shape, spread, hemBody, ankleInseam, lowerCrotch } = choices;
+  const { shape, ankleInseam, lowerCrotch } = choices;
   if (typeof shape === 'string') {
-    const hemWidth = pyjamaHem(hemBody, usualThighLine(joined, spread), ankleInseam);
+    const hemWidth = pyjamaHemOf(joined, choices).width;
     return inseamsOf(joined, { shape, hemWidth, ankleInseam, lowerCrotch });
   }
   const { finished, at, narrowest, widest } = hemsOf(joined, choices);
   return at(solveBetween((hem) => finished(hem) - shape.hemGirth, narrowest, widest, HEM_REACHED));
 }
+
+/** The hem that these blocks narrow to in pyjama shape. */
+export const pyjamaHemOf = (joined: JoinedBlocks, { hemBody, spread, ankleInseam }: LegChoices): PyjamaHem =>
+  pyjamaHem(hemBody, usualThighLine(joined, spread), ankleInseam);
 
 /** The inseams by the hem that is drawn at the ankle, and what hem they come to at the chosen length. */
 function hemsOf(joined: JoinedBlocks, { ankleInseam, lowerCrotch, inseam }: LegChoices) {

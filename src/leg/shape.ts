@@ -1,5 +1,5 @@
 import { SMALL_HIP, STEEPEST_INSEAM, USUAL_SPREAD } from '../block';
-import type { Mm } from '../length';
+import { type Mm, mm, number, type Phrase, say } from '../length';
 import {
   type Curve,
   chordSlant,
@@ -48,6 +48,13 @@ export interface HemBody {
   readonly hipGirth: Mm;
 }
 
+/** What decides a pyjama leg's hem. */
+export interface PyjamaHem {
+  readonly width: Mm;
+  /** `limb`: foot and knee; `foot`: that it must pass; `thigh`: that the inseams may not slant more. */
+  readonly by: 'limb' | 'foot' | 'thigh';
+}
+
 /**
  * The hem that a pyjama leg narrows to.
  *
@@ -55,9 +62,22 @@ export interface HemBody {
  * @param thighLine from crotch point to crotch point, at the usual spread: a wider spread is wanted in the thigh
  * @param ankleInseam before the crotch is lowered
  */
-export function pyjamaHem({ footEntryGirth: foot, kneeGirth, hipGirth }: HemBody, thighLine: Mm, ankleInseam: Mm): Mm {
-  const overLimb = HEM.ofFoot * foot + HEM.ofKnee * kneeGirth + HEM.more * Math.min(1, hipGirth / SMALL_HIP);
-  return Math.max(overLimb, foot + HEM.footRoom, thighLine - MOST_NARROWING * ankleInseam);
+export function pyjamaHem(body: HemBody, thighLine: Mm, ankleInseam: Mm): PyjamaHem {
+  const limb = HEM.ofFoot * body.footEntryGirth + HEM.ofKnee * body.kneeGirth + hemRoom(body);
+  const [foot, thigh] = [body.footEntryGirth + HEM.footRoom, thighLine - MOST_NARROWING * ankleInseam];
+  const width = Math.max(limb, foot, thigh);
+  return { width, by: width === limb ? 'limb' : width === foot ? 'foot' : 'thigh' };
+}
+
+const hemRoom = ({ hipGirth }: HemBody): Mm => HEM.more * Math.min(1, hipGirth / SMALL_HIP);
+
+/** Why a pyjama leg's hem is as wide as it is. */
+export function pyjamaHemTold(body: HemBody, { width, by }: PyjamaHem): Phrase {
+  const { footEntryGirth: foot, kneeGirth: knee } = body;
+  if (by === 'limb')
+    return say`to ${mm(width)}: ${number(HEM.ofFoot)} of the foot’s ${mm(foot)}, half the knee’s ${mm(knee)} and ${mm(hemRoom(body))}`;
+  if (by === 'foot') return say`to ${mm(width)}, so that the foot’s ${mm(foot)} pass with ${mm(HEM.footRoom)} to spare`;
+  return say`to ${mm(width)}, and no further: on a shorter way to the ankle the inseams would start too steeply`;
 }
 
 /**

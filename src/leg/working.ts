@@ -4,7 +4,8 @@ import { type Edge, pathLength, pathThrough, type WorkingStep } from '../plane';
 import type { Centres } from './centres';
 import { changesTold, type LegOperation, legStages } from './changes';
 import type { JoinedBlocks } from './join';
-import type { LegChoices } from './leg';
+import { type LegChoices, pyjamaHemOf } from './leg';
+import { pyjamaHemTold } from './shape';
 import type { Leg } from './types';
 
 /** What the leg's sentences need beside the leg. */
@@ -18,7 +19,6 @@ export interface LegStory {
   readonly needed: Mm;
   readonly hem: Mm;
   readonly lengthWords: string;
-  readonly shapeWords: string;
 }
 
 /** How the blocks became a leg, step by step, in the order of work. */
@@ -31,7 +31,6 @@ export function legWorking({
   needed,
   hem,
   lengthWords,
-  shapeWords,
 }: LegStory): readonly WorkingStep[] {
   const step = (id: string, sentence: Phrase, formula: Phrase, lines: readonly Edge[]): WorkingStep => ({
     id: `leg.${id}`,
@@ -95,7 +94,7 @@ export function legWorking({
     ),
     step(
       'shape',
-      say`${shapeWords} The back crotch point lies ${mm(leg.backCrotchDrop)} below the front’s, so that both inseams are equal.`,
+      say`${shapeTold(joined, choices)} The back crotch point lies ${mm(leg.backCrotchDrop)} below the front’s, so that both inseams are equal.`,
       from('straighten', 'shape'),
       inseams,
     ),
@@ -106,6 +105,16 @@ export function legWorking({
       [{ name: 'hem', curves: leg.hem }, ...inseams],
     ),
   ];
+}
+
+/** How the leg runs from the crotch to the ankle. */
+function shapeTold(joined: JoinedBlocks, choices: LegChoices): Phrase {
+  const { shape, hemBody } = choices;
+  if (shape === 'block') return say`The leg keeps the inseams of the blocks.`;
+  if (shape === 'straight') return say`The leg falls straight from the knee.`;
+  if (shape === 'pyjama')
+    return say`The pyjama leg narrows in one hollow line each side ${pyjamaHemTold(hemBody, pyjamaHemOf(joined, choices))}.`;
+  return say`The leg runs evenly to the hem that was chosen.`;
 }
 
 /** How the waist edge was brought square to the seams; nothing where it was so from the start. */

@@ -19,15 +19,9 @@ interface Story {
   readonly measures: Measures;
 }
 
-const SHAPE_WORDS: Readonly<Record<string, string>> = {
-  pyjama: 'The pyjama leg narrows evenly, in one hollow line, to 0.70 of its width at the crotch.',
-  block: 'The leg keeps the inseams of the blocks.',
-  straight: 'The leg falls straight from the knee.',
-};
-
 /** The working of the whole draft, in the order of work: the one explanation that screen, handout and help all show. */
 export function workingOf(s: Story): readonly WorkingStep[] {
-  const { length, shape, raiseWaist } = s.project.leg;
+  const { length, raiseWaist } = s.project.leg;
   return [
     ...bodyWorking(s.body),
     ...blocksTold(s),
@@ -40,10 +34,6 @@ export function workingOf(s: Story): readonly WorkingStep[] {
       needed: s.measures.pullOnNeeded,
       hem: s.measures.hemGirthFinished,
       lengthWords: typeof length === 'string' ? LENGTH_NAMES[length] : 'as chosen',
-      shapeWords:
-        typeof shape === 'string'
-          ? (SHAPE_WORDS[shape] ?? shape)
-          : 'The leg narrows evenly, in one hollow line, to the hem that was chosen.',
     }),
     ...edgesWorking(s.finished, s.choices, s.notions, s.body.waistGirth),
     ...correctionsWorking(s.drafted.uncorrected, s.drafted.blocks, s.project.fit ?? NO_CORRECTIONS),
