@@ -135,7 +135,6 @@ export function proportionsOf(body: Body, options: BlockOptions, crotchFit: Crot
     ...forks,
     ...curves,
     ...waist,
-    leanOut: tan(waist.outwards) * Math.max(0, levels.crotchLevel - curves.curveRiseFront - waist.frontDrop),
     kneeLevel: body.waistToKnee,
     hemLevel: body.bodyRise + (1 - ANKLE_HEIGHT) * body.insideLeg,
     creaseFront: (frontWidth + forks.extensionFront) / 2,
@@ -201,12 +200,8 @@ function curveRises(
   };
 }
 
-interface Waist
-  extends WaistShaping,
-    Pick<Proportions, 'abdomen' | 'abdomenWidened' | 'frontDrop' | 'backRaise' | 'usualRaise'> {
-  /** Degrees that centre front leans outwards. */
-  readonly outwards: number;
-}
+type Waist = WaistShaping &
+  Pick<Proportions, 'abdomen' | 'abdomenWidened' | 'leanOut' | 'frontDrop' | 'backRaise' | 'usualRaise'>;
 
 /**
  * Waist, raise and leans. Widths and leans are found on the blocks before the fit, the back's lean on the shortest line
@@ -221,9 +216,7 @@ function waistOf(
   const { waistGirth: waist, hipGirth: hip, highHipGirth } = body;
   const fullest = Math.max(waist, hip, highHipGirth ?? hip);
   const abdomen = fullest - hip;
-  const levels = levelsOf(body, options, 0, k);
   const forks = forksOf(frontNet, backNet, UNFITTED);
-  const curves = curveRises(levels, forks, k);
   const highest = levelsOf(body, options, -2, k);
   const highestBack = curveRises(highest, { ...forks, extensionBack: FORK.back.most * backNet }, k);
   const backBegins = Math.min(highest.hipLevel, highest.crotchLevel - highestBack.curveRiseBack);
@@ -233,16 +226,20 @@ function waistOf(
   );
   const across = frontNet + backNet - shaping.leanBack;
   const raised = raiseOf(hip, waist, abdomen, k, across);
+  const now = raised.at(fit, tip);
   const missing = Math.max(0, (fullest + options.waistEase - hip - options.hipEase) / 2);
-  const height = levels.crotchLevel - curves.curveRiseFront - raised.frontDrop;
-  const mayLean = Math.min(LEAN.outwards, TILT.steepest + degreesOf(Math.atan(raised.leastTilt / across)));
-  const outwards = Math.min(degreesOf(Math.atan2(missing, Math.max(height, 1))), mayLean);
+  const mayLean = tan(Math.min(LEAN.outwards, TILT.steepest + degreesOf(Math.atan(raised.leastTilt / across))));
+  const mostOut = (at: number, drop: Mm): Mm => {
+    const levels = levelsOf(body, options, at, k);
+    return mayLean * Math.max(0, levels.crotchLevel - curveRises(levels, forks, k).curveRiseFront - drop);
+  };
+  const leanOut = Math.min(missing, mostOut(0, raised.frontDrop));
   return {
     abdomen,
-    abdomenWidened: Math.max(0, missing - tan(outwards) * height - USUAL_SPREAD),
-    outwards,
+    abdomenWidened: Math.max(0, missing - leanOut - USUAL_SPREAD),
+    leanOut: Math.min(leanOut, mostOut(fit, now.frontDrop)),
     ...shaping,
-    ...raised.at(fit, tip),
+    ...now,
   };
 }
 

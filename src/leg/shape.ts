@@ -161,14 +161,16 @@ const frontShareOf = (narrowing: number): number =>
   FRONT_SHARE.usual + FRONT_SHARE.more * Math.min(1, Math.max(0, (narrowing - FRONT_SHARE.from) / FRONT_SHARE.over));
 
 /**
- * The straight leg falls upright from the block's own knee, which is let out where the inseam would leave the crotch
- * steeper than a block's may ({@link STEEPEST_INSEAM}; practice).
+ * The straight leg falls upright from the block's own knee, which is let out where the block's crotch, wherever it is
+ * lowered to, would be left steeper than a block's may ({@link STEEPEST_INSEAM}; practice).
  */
 function straightLines(joined: JoinedBlocks): InseamLine {
   return (top, part, hemLevel) => {
-    const steepest = steepestOf(inseamOf(joined, part), STEEPEST_INSEAM);
-    const slim = pointAtLevel(inseamOf(joined, part), joined[part].kneeLevel);
-    const knee = point(slim.x + (part === 'front' ? 1 : -1) * slantExcess(top, slim, 0, steepest), slim.y);
+    const own = inseamOf(joined, part);
+    const steepest = steepestOf(own, STEEPEST_INSEAM);
+    const slim = pointAtLevel(own, joined[part].kneeLevel);
+    const letOut = slantExcess(pathStart(own), slim, 0, steepest);
+    const knee = point(slim.x + (part === 'front' ? 1 : -1) * letOut, slim.y);
     return [hollowLineWithin(top, knee, 0, steepest), straight(knee, point(knee.x, hemLevel))];
   };
 }
