@@ -1,4 +1,4 @@
-import type { CutEdge, Piece } from '../edges';
+import { type CutEdge, legPieces, type Piece } from '../edges';
 import { type Mm, mm, say } from '../length';
 import {
   type Curve,
@@ -41,8 +41,11 @@ interface Off {
  * its distance from the stitching line, beyond an end from that line carried on straight; and straight across from every
  * stitch there is the whole allowance, but where the next edge, carried on straight, cuts the corner off.
  */
-export function checkAllowances({ finished: { piece } }: Subject): Check {
-  const all = [...piece.cutLine.map((cut) => widthOff(piece, cut)), ...shortfalls(piece)];
+export function checkAllowances({ finished }: Subject): Check {
+  const all = legPieces(finished).flatMap((piece) => [
+    ...piece.cutLine.map((cut) => widthOff(piece, cut)),
+    ...shortfalls(piece),
+  ]);
   const worst = all.reduce((a, b) => (b.off > a.off ? b : a), { off: 0, edge: '' });
   const good = worst.off <= TOLERANCE;
   return {

@@ -1,4 +1,4 @@
-import { cutCurves, type Piece } from '../edges';
+import { cutCurves, legPieces, type Piece } from '../edges';
 import { type Mm, mm, say } from '../length';
 import { type Curve, curveBounds } from '../plane';
 import type { Check, Subject } from './check';
@@ -12,7 +12,7 @@ export const SELVEDGE: Mm = 10;
  * counted as it comes out of the wash; else the leg itself is drawn larger.
  */
 export function checkClothWidth({ cloth, leg, choices: { shape }, finished }: Subject): Check {
-  const width = widthOf(cutCurves(finished.piece));
+  const width = Math.max(...legPieces(finished).map((piece) => widthOf(cutCurves(piece))));
   const room = (cloth.washFirst ? cloth.width * (1 - cloth.shrinkWidth) : cloth.width) - 2 * SELVEDGE;
   const over = width - room;
   const good = over <= 0;

@@ -1,11 +1,11 @@
-import { cutCurves } from '../edges';
+import { cutCurves, legPieces } from '../edges';
 import { number, say } from '../length';
 import { outlineCrossings } from '../plane';
 import type { Check, Subject } from './check';
 
 /** The cut line never crosses itself. */
 export function checkCutLine({ finished }: Subject): Check {
-  const crossings = outlineCrossings(cutCurves(finished.piece)).length;
+  const crossings = legPieces(finished).reduce((sum, piece) => sum + outlineCrossings(cutCurves(piece)).length, 0);
   return {
     id: 'cut-line-simple',
     name: 'Cut line is simple',

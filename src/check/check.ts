@@ -57,6 +57,9 @@ export interface ClothOnTable extends ClothFigures {
   /** Fraction of the width lost in the first wash. */
   readonly shrinkWidth: number;
   readonly washFirst: boolean;
+  /** Of a check along the grain, and of stripes across; 0 where there is none. */
+  readonly repeat: Mm;
+  readonly repeatAcross: Mm;
 }
 
 /** Everything that the checks look at. */

@@ -17,6 +17,7 @@ import { checkKneeEase } from './check-knee-ease';
 import { checkLeans } from './check-leans';
 import { checkLimbEase } from './check-limb-ease';
 import { checkNotches } from './check-notches';
+import { checkPiecedTip } from './check-pieced-tip';
 import { checkPullOn } from './check-pull-on';
 import { checkRiseEase } from './check-rise-ease';
 import { checkThighEase } from './check-thigh-ease';
@@ -51,6 +52,7 @@ export const checks: readonly ((subject: Subject) => Check | undefined)[] = [
   checkTurnings,
   checkChannels,
   checkAllowances,
+  checkPiecedTip,
   checkTracedParts,
   checkTracedGrains,
   checkTracedHips,

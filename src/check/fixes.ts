@@ -75,5 +75,7 @@ export function fixSittingPullTo(least: Mm): Fix {
 
 export const fixPyjamaShape = (): Fix => fix(say`Choose the pyjama shape`, { path: 'leg.shape', value: 'pyjama' });
 
+export const fixWholeFork = (): Fix => fix(say`Leave the back fork whole`, { path: 'cloth.piecedTip', value: 0 });
+
 /** A check's `fix` field, where there is one: left out, not undefined. */
 export const withFix = (found: Fix | undefined): { readonly fix?: Fix } => (found ? { fix: found } : {});

@@ -1,6 +1,8 @@
 import { type Centres, type Growth, type Leg, type LegHalf, legGrown } from '../leg';
+import type { Mm } from '../length';
 import { type Edge, pathThrough, subtract, unit } from '../plane';
 import { type CasingChoices, type CasingHeights, type CasingLines, casingLines } from './casing';
+import { legPieced, type PiecedLeg } from './fork-tip';
 import { heightsGrown, planGrown, pocketGrown } from './growth';
 import { type HemChoices, type HemPlan, type HemTurning, hemPlan, hemTurning } from './hem';
 import { linesOf } from './lines';
@@ -16,13 +18,18 @@ export interface EdgeChoices {
   readonly hem: HemChoices;
   readonly allowances: Allowances;
   readonly pocket: PocketChoices | null;
+  /** How far inside the back crotch point the fork's tip is cut off; 0 where the leg stays whole. */
+  readonly piecedTip?: Mm;
   readonly words: LegWords;
 }
 
 /** One leg with its edges finished, and the parts of them that checks, measures and other pieces look at. */
 export interface FinishedEdges {
   readonly leg: Leg;
+  /** The whole leg; where its fork's tip is pieced, as if it had been sewn on already. */
   readonly piece: Piece;
+  /** The leg in two pieces, where its fork's tip is cut off. */
+  readonly pieced: PiecedLeg | undefined;
   readonly heights: CasingHeights;
   readonly casing: CasingLines;
   readonly hemPlan: HemPlan;
@@ -52,11 +59,21 @@ export interface FinishedLeg extends Omit<FinishedEdges, 'leg'> {
  */
 export function finishLeg(leg: Leg, heights: CasingHeights, choices: EdgeChoices): FinishedLeg {
   const { growth } = choices;
-  const worn = edgesFinished(leg, heights, hemPlan(choices.hem), choices);
+  const worn = withTip(edgesFinished(leg, heights, hemPlan(choices.hem), choices), choices, 1);
   const grows = growth.lengthwise !== 1 || growth.crosswise !== 1;
-  const cut = grows ? cutLarger(worn, choices) : worn;
+  const cut = grows ? withTip(cutLarger(worn, choices), choices, growth.crosswise) : worn;
   const { leg: _net, piece: sewn, ...edges } = worn;
   return { ...edges, sewn, piece: cut.piece, cut };
+}
+
+/** The pieces of which one leg is cut: itself, and its fork's tip where that is pieced. */
+export const legPieces = ({ cut: { piece, pieced } }: FinishedLeg): readonly Piece[] =>
+  pieced ? [pieced.leg, pieced.tip] : [piece];
+
+/** The same with the fork's tip cut off, where that was chosen. */
+function withTip(edges: FinishedEdges, { piecedTip = 0, allowances }: EdgeChoices, crosswise: number): FinishedEdges {
+  if (piecedTip === 0) return edges;
+  return { ...edges, pieced: legPieced(edges.piece, piecedTip, crosswise, allowances) };
 }
 
 function cutLarger(worn: FinishedEdges, choices: EdgeChoices): FinishedEdges {
@@ -90,7 +107,7 @@ function edgesFinished(leg: Leg, heights: CasingHeights, plan: HemPlan, choices:
     grainline: grainlineOf(leg),
     texts: textsOf(leg, choices.words),
   };
-  return { leg, piece, heights, casing, hemPlan: plan, hem };
+  return { leg, piece, pieced: undefined, heights, casing, hemPlan: plan, hem };
 }
 
 function foldsOf(

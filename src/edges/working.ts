@@ -2,6 +2,7 @@ import { mm, number, type Phrase, say } from '../length';
 import type { Edge, WorkingStep } from '../plane';
 import { BAND_SHARE, BETWEEN_ROWS, CORD_ROOM, ELASTIC_LAP, ELASTIC_SHARE, TIE } from './casing';
 import type { EdgeChoices, FinishedLeg } from './finish';
+import { PIECING } from './fork-tip';
 import { LIMB_ROOM } from './hem';
 import { CORD_FROM_CENTRE } from './lines';
 import type { Notions } from './notions';
@@ -15,6 +16,7 @@ export function edgesWorking(
   waistGirth: number,
 ): readonly WorkingStep[] {
   const { piece, heights, hemPlan } = finished;
+  const { pieced } = finished.cut;
   const step = (id: string, [sentence, formula]: Told, lines: readonly Edge[]): WorkingStep => ({
     id: `edges.${id}`,
     station: 'edges',
@@ -73,6 +75,15 @@ export function edgesWorking(
       ],
       piece.cutLine,
     ),
+    pieced !== undefined &&
+      step(
+        'fork-tip',
+        [
+          say`The tip of the back fork is cut off along the grain, ${mm(choices.piecedTip ?? 0)} inside the crotch point, and sewn on again before anything else: the legs lie closer on the cloth by that much. Both sides of the seam bear ${mm(allowances.inseam)}; at its ends the tip’s allowance mirrors inseam and crotch edge, so that raw edges meet.`,
+          [],
+        ],
+        pieced.leg.stitchLine.filter(({ name }) => name === PIECING),
+      ),
     step(
       'marks',
       [

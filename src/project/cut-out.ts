@@ -2,6 +2,7 @@ import {
   type EdgeChoices,
   type FinishedLeg,
   finishLeg,
+  legPieces,
   type Notions,
   notionsOf,
   otherPieces,
@@ -13,7 +14,7 @@ import { outlineCrossings, outlineCurves, pathStart } from '../plane';
 import { type FittedLeg, legFitted } from './fitted-leg';
 import type { Project } from './types';
 
-/** A fitted leg, finished, with all pieces that are cut beside it. */
+/** A fitted leg, finished, with all pieces that are cut: the leg first. */
 export interface CutOut {
   readonly fitted: FittedLeg;
   readonly choices: EdgeChoices;
@@ -35,6 +36,7 @@ export function cutOut(project: Project, legDone: () => void = () => {}): CutOut
   const choices: EdgeChoices = {
     ...project,
     growth: growthFor(project.cloth),
+    piecedTip: project.cloth.piecedTip ?? 0,
     words: { title: project.name, label: project.body.label },
   };
   const finished = finishLeg(fitted.leg, fitted.heights, choices);
@@ -45,7 +47,7 @@ export function cutOut(project: Project, legDone: () => void = () => {}): CutOut
     choices,
     finished,
     notions: notionsOf(fitted.leg, finished, choices, fitted.body),
-    pieces: otherPieces(fitted.leg, finished, choices, fitted.body),
+    pieces: [...legPieces(finished), ...otherPieces(fitted.leg, finished, choices, fitted.body)],
   };
 }
 
@@ -83,7 +85,7 @@ export function withAllowances(
 ): readonly Piece[] {
   const wider = { ...choices, allowances };
   const again = finishLeg(fitted.leg, fitted.heights, wider);
-  return [again.piece, ...otherPieces(fitted.leg, again, wider, fitted.body)];
+  return [...legPieces(again), ...otherPieces(fitted.leg, again, wider, fitted.body)];
 }
 
 /** Why a project's pieces can't be cut; undefined where they can. */

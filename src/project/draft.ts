@@ -62,7 +62,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
     }).map(withinLimits),
   );
 
-  const pieces = [finished.piece, ...cut.pieces];
+  const { pieces } = cut;
   const printed = printedPieces(project, pieces, cut);
   const sheets = once(() => tilePieces(printed, project.paper));
 

@@ -1,4 +1,4 @@
-import { cutCurves, type Piece } from '../edges';
+import { cutCurves, FORK_TIP, type Piece } from '../edges';
 import { type Mm, mm, number, type Phrase, say, share } from '../length';
 import { pathLength } from '../plane';
 import type { Garment } from './garment';
@@ -77,9 +77,13 @@ function cutStep(g: Garment): SewingStep {
 const cutWords = ({ name, cut, mirrored }: Piece): string =>
   mirrored ? `${name}, ${cut / 2} and ${cut / 2} mirrored` : `${name}, ${cut}`;
 
-function markStep({ pieces, cloth }: Garment): SewingStep {
+function markStep(g: Garment): SewingStep {
+  const { pieces, cloth } = g;
   const [leg] = pieces;
-  const notches = leg?.notches.reduce((sum, notch) => sum + notch.count, 0) ?? 0;
+  const tip = pieces.find(({ name }) => name === FORK_TIP);
+  const notchesOf = (piece: Piece | undefined): number =>
+    piece?.notches.reduce((sum, notch) => sum + notch.count, 0) ?? 0;
+  const notches = notchesOf(leg) + notchesOf(tip);
   const opening = leg?.lines.some((line) => line.kind === 'opening') ?? false;
   const place = leg?.lines.some((line) => line.kind === 'place') ?? false;
   return makeStep({
@@ -87,7 +91,7 @@ function markStep({ pieces, cloth }: Garment): SewingStep {
     part: 'prepare',
     title: 'Mark the pieces',
     tasks: [
-      say`Clip the ${number(notches, 0)} notches of each leg, no deeper than ${mm(3)}: one on the front centre seam, two on the back one, single ones on the inseams.`,
+      say`Clip the ${number(notches, 0)} notches of each leg${tip ? ' and its tip' : ''}, no deeper than ${mm(3)}: one on the front centre seam, two on the back one, single ones on the inseams${tip && g.allowances.inseam > 0 ? ' and where the tip is sewn on' : ''}.`,
       say`Mark on the wrong side, with chalk or a pen that goes out again: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of the waist. The quarter lies halfway between the centre seams, whatever the side does.`,
       ...(opening ? [say`Mark the opening for the cord on the right side, with a pen that goes out again.`] : []),
       ...(place ? [say`Mark the pocket’s corners with a stitch of thread each, so that both sides show them.`] : []),

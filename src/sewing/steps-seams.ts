@@ -1,3 +1,4 @@
+import { FORK_TIP } from '../edges';
 import { mm, type Phrase, say } from '../length';
 import { edgesOf, sewingFacts } from './facts';
 import type { Garment } from './garment';
@@ -11,7 +12,7 @@ export const seamSteps = (g: Garment): readonly SewingStep[] => [inseamStep(g), 
 
 /** Both layers in one go by the serger, or sewn and then overlocked as one. */
 export function seamFinish(g: Garment, piece: string, edges: readonly string[]): EdgeWork<FinishedHow> {
-  return { piece, edges, how: sergesSeams(g) ? 'serged' : 'together' };
+  return { piece, edges, how: finishedHow(g) };
 }
 
 /** How a seam is sewn and finished, in one or two sentences. */
@@ -48,6 +49,18 @@ export const seamSettings = (g: Garment) => (sergesSeams(g) ? seamStitch(g) : [.
 /** Minutes a metre of such a seam. */
 export const seamPace = (g: Garment): number => (sergesSeams(g) ? PER_METRE.serged : PER_METRE.seam);
 
+/** Edges of the leg that are sewn, and what of them lies on the fork's tip, which is part of the leg by then. */
+function legWork<How extends string>(
+  { finished: { pieced } }: Garment,
+  how: How,
+  edges: readonly string[],
+  onTip: string,
+): readonly EdgeWork<How>[] {
+  return [{ piece: 'leg', edges, how }, ...(pieced ? [{ piece: FORK_TIP, edges: [onTip], how }] : [])];
+}
+
+const finishedHow = (g: Garment): FinishedHow => (sergesSeams(g) ? 'serged' : 'together');
+
 function inseamStep(g: Garment): SewingStep {
   const { finished, allowances } = g;
   const { inseam, hemFlat } = sewingFacts(g);
@@ -70,8 +83,8 @@ function inseamStep(g: Garment): SewingStep {
     why: say`Pressed to different sides they don’t pile up where the four meet in the crotch.`,
     settings: seamSettings(g),
     check: say`The two inseams are equally long${notches > 0 ? ` and meet at ${notches === 1 ? 'the notch' : 'both notches'}` : ''}; nothing was stretched or eased to make it so.`,
-    sews: [{ piece: 'leg', edges, how: 'seamed' }],
-    finishes: [seamFinish(g, 'leg', edges)],
+    sews: legWork(g, 'seamed', edges, 'inseamBack'),
+    finishes: legWork(g, finishedHow(g), edges, 'inseamBack'),
     time: timeOf(4, 2 * inseam, seamPace(g)),
     scene: { view: 'inseams' },
   });
@@ -98,8 +111,8 @@ function crotchStep(g: Garment): SewingStep {
     why: say`In one seam the curve runs smoothly under the body; sewn in two halves it would corner at the inseams.`,
     settings: seamSettings(g),
     check: say`The inseams meet at the crotch; one notch meets one notch in front, two meet two behind.`,
-    sews: [{ piece: 'leg', edges, how: 'seamed' }],
-    finishes: [seamFinish(g, 'leg', edges)],
+    sews: legWork(g, 'seamed', edges, 'crotchBack'),
+    finishes: legWork(g, finishedHow(g), edges, 'crotchBack'),
     mind: say`Count the pins that you take out.`,
     time: timeOf(8, crotchSeam, seamPace(g)),
     scene: { view: 'legInLeg' },

@@ -6,6 +6,7 @@ import { flatSteps } from './steps-flat';
 import { flatHemSteps, hemSteps } from './steps-hem';
 import { preparingSteps } from './steps-prepare';
 import { seamSteps } from './steps-seams';
+import { tipSteps } from './steps-tip';
 import { waistSteps } from './steps-waist';
 import { FIRST_PAIR, timeOf } from './time';
 
@@ -19,6 +20,7 @@ import { FIRST_PAIR, timeOf } from './time';
  */
 export const sewingSteps = (garment: Garment): readonly SewingStep[] => [
   ...preparingSteps(garment),
+  ...tipSteps(garment),
   ...flatSteps(garment),
   ...flatHemSteps(garment),
   ...seamSteps(garment),

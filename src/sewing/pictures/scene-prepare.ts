@@ -48,7 +48,8 @@ export function clothPicture(g: Garment): StepPicture {
 /** Every piece as often as it is cut, right side up, legs mirrored. */
 export function piecesPicture({ finished, pieces }: Garment): StepPicture {
   const [, ...others] = pieces;
-  const legs = copies(finished.sewn);
+  const leg = finished.pieced?.leg ?? finished.sewn;
+  const legs = copies(leg);
   const gap = 70;
   const placed: { piece: Piece; points: readonly Point[]; move: Move }[] = [];
   const put = (piece: Piece, mirroredOne: boolean, x: Mm, y: Mm): { right: Mm; bottom: Mm } => {
@@ -65,7 +66,7 @@ export function piecesPicture({ finished, pieces }: Garment): StepPicture {
   let x = 0;
   let legBottom = 0;
   for (const mirroredOne of legs) {
-    const end = put(finished.sewn, mirroredOne, x, 0);
+    const end = put(leg, mirroredOne, x, 0);
     x = end.right + gap;
     legBottom = Math.max(legBottom, end.bottom);
   }
@@ -119,8 +120,8 @@ const copies = ({ cut, mirrored }: Piece): readonly boolean[] =>
 
 /** The leg with everything that is marked on it, lit. */
 export function marksPicture(g: Garment): StepPicture {
-  const { sewn } = g.finished;
-  const points = cutLeg(g);
+  const sewn = g.finished.pieced?.leg ?? g.finished.sewn;
+  const points = polygon(cutCurves(sewn));
   const box = boundsOf(points);
   const d = drawing(Math.max((box.bottom - box.top) / 0.89, (box.right - box.left) / 0.52));
   const u = d.unit;

@@ -2,6 +2,7 @@
 export type Scene =
   | { readonly view: 'cloth' | 'pieces' | 'marks' | 'sample' | 'folds' | 'inseams' | 'legInLeg' | 'finished' }
   | { readonly view: 'rawEdges' }
+  | { readonly view: 'forkTip' }
   | { readonly view: 'pocket'; readonly stage: 'facing' | 'sides' | 'placed' }
   | { readonly view: 'openings'; readonly at: 'waist' | 'hem' }
   | { readonly view: 'strip'; readonly piece: string; readonly stage: 'ends' | 'folded' }

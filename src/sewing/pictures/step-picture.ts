@@ -3,6 +3,7 @@ import type { StepPicture } from './picture';
 import type { Scene } from './scene';
 import { facingPicture } from './scene-facing';
 import { finishedPicture } from './scene-finished';
+import { forkTipPicture } from './scene-fork-tip';
 import { hemPicture } from './scene-hem';
 import { openingsPicture } from './scene-openings';
 import { pocketPicture } from './scene-pocket';
@@ -29,6 +30,8 @@ export function stepPicture(garment: Garment, scene: Scene): StepPicture {
       return marksPicture(garment);
     case 'sample':
       return samplePicture(garment);
+    case 'forkTip':
+      return forkTipPicture(garment);
     case 'pocket':
       return pocketPicture(garment, scene.stage);
     case 'openings':

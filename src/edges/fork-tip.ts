@@ -1,0 +1,179 @@
+import { type Mm, mm, number, type Problem, Refusal, say } from '../length';
+import {
+  type Curve,
+  curveMeetsLine,
+  curvePart,
+  curvePoint,
+  curveSplit,
+  distance,
+  type Edge,
+  type Outline,
+  type Point,
+  pathEnd,
+  pathLength,
+  pathReverse,
+  pathStart,
+  pathThrough,
+} from '../plane';
+import { forkTipCutLine } from './fork-tip-cut-line';
+import { grainlineInTip, textsOfTip } from './fork-tip-marks';
+import { type Allowances, cutLineOf } from './outline';
+import type { Notch, Piece, PieceLine } from './piece';
+
+/** A leg whose back fork is cut off along the grain: what is left of it, and the tip that is sewn on again. */
+export interface PiecedLeg {
+  readonly leg: Piece;
+  readonly tip: Piece;
+}
+
+/** The name of the tip among the pieces. */
+export const FORK_TIP = 'fork tip';
+/** The name of the seam by which it is sewn on again, on both pieces. */
+export const PIECING = 'piecing';
+
+/** A narrower tip is hardly wider than its own allowances, and saves no cloth worth a seam (practice). */
+const NARROWEST: Mm = 15;
+/** So much of the inseam and of the crotch curve stays with the leg: as far as notches stay apart. */
+const STAYS: Mm = 25;
+/** In what steps a tip that would do is looked for. */
+const STEP: Mm = 5;
+/** The notch of the new seam lies here, from the crotch down: off its middle, so that no tip is sewn on end for end. */
+const NOTCH_AT = 0.4;
+
+/**
+ * Cuts the back fork's tip off along the grain; it is sewn on again before anything else. Both pieces together are the leg,
+ * to the last curve: their outlines are its own, parted.
+ *
+ * Source: practice.
+ *
+ * @param piece the whole leg, its grain along y
+ * @param chosen how far inside the back crotch point the cut runs, as the leg is worn
+ * @param crosswise by what the piece grew
+ * @param allowances of the seams; the new one bears the inseam's
+ * @throws Refusal of the field `cloth.piecedTip` where such a line doesn't run from the crotch curve to the inseam
+ */
+export function legPieced(piece: Piece, chosen: Mm, crosswise: number, allowances: Allowances): PiecedLeg {
+  const inside = chosen * crosswise;
+  const parted = chosen < NARROWEST ? undefined : partedAt(piece, inside);
+  if (!parted) throw new Refusal([tipRefused(piece, chosen, crosswise)]);
+  const { inseam, crotch } = parted;
+  const [lower, upper] = [pathEnd(inseam.before), pathStart(crotch.after)];
+  const seam: Edge = { name: PIECING, curves: pathThrough(lower, upper) };
+  const isTips = (p: Point): boolean => p.x < lower.x;
+  const legLine = piece.stitchLine.flatMap((edge): Outline => {
+    if (edge.name === 'inseamBack') return [{ ...edge, curves: inseam.before }, seam];
+    return [edge.name === 'crotchBack' ? { ...edge, curves: crotch.after } : edge];
+  });
+  const tipLine: Outline = [
+    { name: 'inseamBack', curves: inseam.after },
+    { name: 'crotchBack', curves: crotch.before },
+    { name: PIECING, curves: pathReverse(seam.curves) },
+  ];
+  const drawn = new Map(piece.cutLine.map((edge) => [edge.name, edge.allowance]));
+  const notch = (way: 1 | -1): readonly Notch[] =>
+    allowances.inseam > 0
+      ? [
+          {
+            edge: PIECING,
+            at: { x: lower.x, y: upper.y + NOTCH_AT * (lower.y - upper.y) },
+            outward: { x: way, y: 0 },
+            length: allowances.inseam,
+            count: 1,
+          },
+        ]
+      : [];
+  const [left, right] = [linesBeside(piece, lower.x, isTips), linesBeside(piece, lower.x, (p) => !isTips(p))];
+  return {
+    leg: {
+      ...piece,
+      stitchLine: legLine,
+      cutLine: cutLineOf(legLine, (name) => drawn.get(name) ?? allowances.inseam),
+      lines: right,
+      notches: [...piece.notches.filter(({ at }) => !isTips(at)), ...notch(-1)],
+    },
+    tip: {
+      name: FORK_TIP,
+      cut: piece.cut,
+      mirrored: piece.mirrored,
+      stitchLine: tipLine,
+      cutLine: forkTipCutLine({ inseam: inseam.after, crotch: crotch.before }, allowances),
+      lines: left,
+      folds: [],
+      notches: [...piece.notches.filter(({ at }) => isTips(at)), ...notch(1)],
+      grainline: grainlineInTip(upper, lower, inside),
+      texts: textsOfTip(FORK_TIP, upper, lower, inside),
+    },
+  };
+}
+
+/** A path on both sides of where it was parted. */
+interface Parted {
+  readonly before: readonly Curve[];
+  readonly after: readonly Curve[];
+}
+
+/** The back inseam and the back crotch curve, parted by the line along the grain; undefined where it isn't one cut through both. */
+function partedAt({ stitchLine }: Piece, inside: Mm): { readonly inseam: Parted; readonly crotch: Parted } | undefined {
+  const path = (name: string) => stitchLine.find((edge) => edge.name === name)?.curves ?? [];
+  const [inseamBack, crotchBack] = [path('inseamBack'), path('crotchBack')];
+  if (inseamBack.length === 0 || crotchBack.length === 0) return undefined;
+  const x = pathEnd(inseamBack).x + inside;
+  const others = stitchLine.filter(({ name }) => name !== 'inseamBack' && name !== 'crotchBack');
+  if (others.some(({ curves }) => meetings(curves, x).length > 0)) return undefined;
+  const [inseam, crotch] = [parted(inseamBack, x), parted(crotchBack, x)];
+  if (!inseam || !crotch || pathLength(inseam.before) < STAYS || pathLength(crotch.after) < STAYS) return undefined;
+  return { inseam, crotch };
+}
+
+/** @returns undefined where the upright through x isn't met exactly once */
+function parted(path: readonly Curve[], x: Mm): Parted | undefined {
+  const [meeting, second] = meetings(path, x);
+  if (!meeting || second) return undefined;
+  const [before, after] = curveSplit(path[meeting.index] as Curve, meeting.t);
+  const isDrawn = ([a, , , d]: Curve): boolean => distance(a, d) > SAME;
+  return {
+    before: [...path.slice(0, meeting.index), before].filter(isDrawn),
+    after: [after, ...path.slice(meeting.index + 1)].filter(isDrawn),
+  };
+}
+
+/** Where two curves join, both meet the line at what is one place. */
+const SAME: Mm = 1e-6;
+
+function meetings(path: readonly Curve[], x: Mm): readonly { readonly index: number; readonly t: number }[] {
+  const all = path.flatMap((curve, index) =>
+    curveMeetsLine(curve, { x, y: 0 }, { x: 0, y: 1 }).map((t) => ({ index, t, at: curvePoint(curve, t) })),
+  );
+  return all.filter(({ at }, i) => i === 0 || distance(at, (all[i - 1] as { at: Point }).at) > SAME);
+}
+
+function tipRefused(piece: Piece, chosen: Mm, crosswise: number): Problem {
+  const below = Math.ceil(chosen / STEP) - 1;
+  const narrower = Array.from({ length: Math.max(0, below) }, (_, i) => STEP * (below - i));
+  const most = narrower.find((one) => one >= NARROWEST && partedAt(piece, one * crosswise));
+  const advice =
+    chosen < NARROWEST
+      ? say`it must be ${number(0)} for none, or at least ${mm(NARROWEST)}.`
+      : most === undefined
+        ? say`this leg has no room for one: set it to ${number(0)}.`
+        : say`here at most ${mm(most)} would do.`;
+  const phrase = say`the tip is cut off by a line along the grain that must run from the back crotch curve to the inseam, above the hem; ${advice}`;
+  return { field: 'cloth.piecedTip', value: chosen, phrase };
+}
+
+/** The lines of a piece, or what of them lies on one side of an upright. */
+function linesBeside({ lines }: Piece, x: Mm, keeps: (p: Point) => boolean): readonly PieceLine[] {
+  return lines.flatMap((line) => {
+    const runs = line.curves.flatMap((curve) => {
+      const times = [0, ...curveMeetsLine(curve, { x, y: 0 }, { x: 0, y: 1 }), 1];
+      return times.slice(1).flatMap((to, i) => {
+        const part = partBetween(curve, times[i] as number, to);
+        return distance(part[0], part[3]) > SAME && keeps(curvePoint(part, 0.5)) ? [part] : [];
+      });
+    });
+    return runs.length === 0 ? [] : [{ ...line, curves: runs }];
+  });
+}
+
+const partBetween = (curve: Curve, from: number, to: number): Curve =>
+  from === 0 && to === 1 ? curve : curvePart(curve, from, to);

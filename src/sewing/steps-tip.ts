@@ -1,0 +1,39 @@
+import { FORK_TIP, PIECING } from '../edges';
+import { say } from '../length';
+import { lengthOf } from './facts';
+import type { Garment } from './garment';
+import { makeStep } from './make-step';
+import type { SewingStep } from './step';
+import { seamFinish, seamPace, seamSettings, seamTold } from './steps-seams';
+import { timeOf } from './time';
+
+/** The fork's tip sewn on again, where it was cut off: the first seam, after which each leg is whole. */
+export function tipSteps(g: Garment): readonly SewingStep[] {
+  const { pieced } = g.finished;
+  if (!pieced) return [];
+  const bare = g.allowances.inseam === 0;
+  return [
+    makeStep({
+      id: 'fork-tip',
+      part: 'flat',
+      title: 'Sew the fork’s tip on',
+      tasks: [
+        say`Lay the tip on the back of its leg, right sides together, its long straight edge on that of the leg${bare ? '' : ': the notches meet, and so do both ends of the raw edges'}. The wider end is the crotch’s.`,
+        say`Pin it at both ends${bare ? '' : ' and at the notch'}.`,
+        ...seamTold(g, g.allowances.inseam),
+        say`Open it out and press both allowances towards the tip.`,
+      ],
+      why: say`Sewn on first, it lies flat; its allowances, pressed that way, are held by the inseam and the crotch seam later. From here on the leg is one piece.`,
+      settings: seamSettings(g),
+      check: say`Inseam and crotch edge run on across the seam without a step, and the two legs are mirror images.`,
+      sews: [
+        { piece: 'leg', edges: [PIECING], how: 'seamed' },
+        { piece: FORK_TIP, edges: [PIECING], how: 'seamed' },
+      ],
+      finishes: [seamFinish(g, 'leg', [PIECING]), seamFinish(g, FORK_TIP, [PIECING])],
+      mind: say`Press on the wrong side, and keep your fingers off the point that you hold down.`,
+      time: timeOf(4, 2 * lengthOf(pieced.tip, [PIECING]), seamPace(g)),
+      scene: { view: 'forkTip' },
+    }),
+  ];
+}
