@@ -12,8 +12,6 @@ import { layWorking } from './working';
 export interface ClothChoices extends LayCloth {
   readonly kind: 'woven' | 'knit';
   readonly layout: Layout | 'best';
-  /** How far inside the back crotch point the fork's tip is cut off and sewn on again; 0 where the leg stays whole. */
-  readonly piecedTip?: Mm;
 }
 
 /** A cloth that is bought beside the legs' own: for bands and cuffs. */

@@ -19,7 +19,7 @@ export interface EdgeChoices {
   readonly allowances: Allowances;
   readonly pocket: PocketChoices | null;
   /** How far inside the back crotch point the fork's tip is cut off; 0 where the leg stays whole. */
-  readonly piecedTip?: Mm;
+  readonly piecedTip: Mm;
   readonly words: LegWords;
 }
 
@@ -71,7 +71,7 @@ export const legPieces = ({ cut: { piece, pieced } }: FinishedLeg): readonly Pie
   pieced ? [pieced.leg, pieced.tip] : [piece];
 
 /** The same with the fork's tip cut off, where that was chosen. */
-function withTip(edges: FinishedEdges, { piecedTip = 0, allowances }: EdgeChoices, crosswise: number): FinishedEdges {
+function withTip(edges: FinishedEdges, { piecedTip, allowances }: EdgeChoices, crosswise: number): FinishedEdges {
   if (piecedTip === 0) return edges;
   return { ...edges, pieced: legPieced(edges.piece, piecedTip, crosswise, allowances) };
 }

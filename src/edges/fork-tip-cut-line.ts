@@ -17,7 +17,7 @@ import {
   pathThrough,
   straight,
 } from '../plane';
-import type { Allowances } from './outline';
+import { type Allowances, drawnAllowance } from './outline';
 import type { CutEdge } from './piece';
 
 /** The two edges of a fork's tip besides its seam: the inseam from the seam up, the crotch curve on to the seam. */
@@ -42,15 +42,16 @@ const SPARE: Mm = 20;
  * @param allowances the seam bears the inseam's
  */
 export function forkTipCutLine({ inseam, crotch }: TipEdges, allowances: Allowances): readonly CutEdge[] {
-  const seam: Seam = { x: pathStart(inseam).x, away: allowances.inseam };
-  const low = endOf(pathReverse(inseam), allowances.inseam, seam, -1);
-  const high = endOf(crotch, allowances.crotch, seam, 1);
+  const [inseamAway, crotchAway] = [drawnAllowance(allowances.inseam), drawnAllowance(allowances.crotch)];
+  const seam: Seam = { x: pathStart(inseam).x, away: inseamAway };
+  const low = endOf(pathReverse(inseam), inseamAway, seam, -1);
+  const high = endOf(crotch, crotchAway, seam, 1);
   const carriedOn: Outline<'inseamBack' | 'crotchBack' | 'beyond'> = [
     { name: 'inseamBack', curves: [straight(low.carriedTo, low.corner), ...inseam] },
     { name: 'crotchBack', curves: [...crotch, straight(high.corner, high.carriedTo)] },
     { name: 'beyond', curves: [straight(high.carriedTo, low.carriedTo)] },
   ];
-  const distances = { inseamBack: allowances.inseam, crotchBack: allowances.crotch, beyond: 0 };
+  const distances = { inseamBack: inseamAway, crotchBack: crotchAway, beyond: 0 };
   const [inseamCut, crotchCut] = parallelOutline(carriedOn, (name) => distances[name]);
   return [
     {

@@ -70,11 +70,16 @@ export function legOutline(
 /** What a cut line promises to be true to: an allowance below it can't be drawn, and is none. */
 const LEAST_DRAWN: Mm = 0.05;
 
+/** An allowance as wide as it is drawn. */
+export const drawnAllowance = (allowance: Mm): Mm => (allowance < LEAST_DRAWN ? 0 : allowance);
+
 /** A cut line: the parallel of a stitching line, each edge at its own allowance. */
 export function cutLineOf<Name extends string>(
   stitchLine: Outline<Name>,
   allowance: (edge: Name) => Mm,
 ): readonly CutEdge[] {
-  const drawn = (name: Name): Mm => (allowance(name) < LEAST_DRAWN ? 0 : allowance(name));
-  return parallelOutline(stitchLine, drawn).map((edge) => ({ ...edge, allowance: allowance(edge.name) }));
+  return parallelOutline(stitchLine, (name) => drawnAllowance(allowance(name))).map((edge) => ({
+    ...edge,
+    allowance: allowance(edge.name),
+  }));
 }

@@ -79,7 +79,7 @@ export function edgesWorking(
       step(
         'fork-tip',
         [
-          say`The tip of the back fork is cut off along the grain, ${mm(choices.piecedTip ?? 0)} inside the crotch point, and sewn on again before anything else: the legs lie closer on the cloth by that much. Both sides of the seam bear ${mm(allowances.inseam)}; at its ends the tip’s allowance mirrors inseam and crotch edge, so that raw edges meet.`,
+          say`The tip of the back fork is cut off along the grain, ${mm(choices.piecedTip)} inside the crotch point, and sewn on again before anything else: the legs lie closer on the cloth by that much. Both sides of the seam bear ${mm(allowances.inseam)}; at its ends the tip’s allowance mirrors inseam and crotch edge, so that raw edges meet.`,
           [],
         ],
         pieced.leg.stitchLine.filter(({ name }) => name === PIECING),

@@ -36,7 +36,7 @@ export function cutOut(project: Project, legDone: () => void = () => {}): CutOut
   const choices: EdgeChoices = {
     ...project,
     growth: growthFor(project.cloth),
-    piecedTip: project.cloth.piecedTip ?? 0,
+    piecedTip: project.cloth.piecedTip,
     words: { title: project.name, label: project.body.label },
   };
   const finished = finishLeg(fitted.leg, fitted.heights, choices);

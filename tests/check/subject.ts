@@ -20,6 +20,7 @@ export function subjectOf(d: Draft, spoil: (leg: Leg) => Leg = (leg) => leg): Su
   const finished = finishLeg(leg, casing, {
     ...p,
     growth: { lengthwise: 1, crosswise: 1 },
+    piecedTip: p.cloth.piecedTip,
     words: { title: 't', label: 'l' },
   });
   const centre = (h: LegHalf) => ({ ...h, way: unit(subtract(h.curveEnd, h.waistPoint)) });

@@ -18,7 +18,7 @@ const PLACES = 0.05;
 
 /** Stitching and cut lines: closed, simple, one within the other, and as far apart as the allowances say, or told. */
 export function outlineFinds(draft: Draft): readonly Find[] {
-  return draft.pieces.flatMap((piece, i) => pieceFinds(draft, piece, i === 0));
+  return draft.pieces.flatMap((piece, i) => pieceFinds(draft, piece, i === 0 || piece.name === 'fork tip'));
 }
 
 function pieceFinds(draft: Draft, piece: Piece, isLeg: boolean): readonly Find[] {
@@ -28,7 +28,7 @@ function pieceFinds(draft: Draft, piece: Piece, isLeg: boolean): readonly Find[]
   const [loop, cutLoop] = [largestLoop(stitching), largestLoop(cut)];
   const says = (pattern: RegExp) =>
     isLeg && draft.checks.some(({ id, verdict }) => verdict === 'wrong' && pattern.test(id));
-  // The checks look at the leg; of the other pieces nothing may be wrong at all.
+  // The checks look at the leg and the tip cut off from it; of the other pieces nothing may be wrong at all.
   const finds: Find[] = [];
   if (loop > LOOP && !says(/simple|stitch/))
     finds.push(find('stitching crosses', `${piece.name}: a loop of ${told(loop)}`));

@@ -12,8 +12,10 @@ const GROWN_FLAT = 3;
 /** Everything that is sewn to something else is as long as that; notches meet; turnings lie on the leg. */
 export function seamFinds(draft: Draft): readonly Find[] {
   const { finished, pieces } = draft;
-  const leg = pieces[0] as Piece;
+  // Where a tip was cut off the fork, seams and notches are looked at where it is sewn on again.
+  const leg = pieces[1]?.name === 'fork tip' ? finished.cut.piece : (pieces[0] as Piece);
   return [
+    ...tipFinds(draft, leg),
     ...inseams(draft, 'inseams apart', finished.sewn),
     ...(leg === finished.sewn ? [] : inseams(draft, 'inseams apart as cut', leg)),
     ...notches(draft, leg),
@@ -51,6 +53,17 @@ function notches(draft: Draft, leg: Piece): readonly Find[] {
     ...[...fronts, ...backs].map(({ away }) => away),
   );
   return worst > EQUAL ? [find('notches apart', `by ${told(worst)}`)] : [];
+}
+
+/** A fork's tip and the rest of its leg are the leg, edge by edge. */
+function tipFinds({ pieces: [rest, tip] }: Draft, leg: Piece): readonly Find[] {
+  if (!rest || tip?.name !== 'fork tip') return [];
+  const off = ['inseamBack', 'crotchBack'].map(
+    (name) => lengthOf(rest, name) + lengthOf(tip, name) - lengthOf(leg, name),
+  );
+  const seam = lengthOf(rest, 'piecing') - lengthOf(tip, 'piecing');
+  const worst = Math.max(...[...off, seam].map(Math.abs));
+  return worst > EQUAL ? [find('fork tip unlike the leg', `by ${told(worst)}`)] : [];
 }
 
 /** Notches of the other pieces lie on their edges. */

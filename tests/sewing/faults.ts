@@ -38,6 +38,8 @@ export function faultsOf(garment: Garment, steps: readonly SewingStep[]): readon
       .filter(({ edge, i }) => i > (works('sews').find((one) => one.edge === edge)?.i ?? i))
       .map(({ edge }) => `${edge} is finished after it was sewn`),
     ...ids.filter((id, i) => ids.indexOf(id) !== i).map((id) => `two steps are called ${id}`),
+    ...before('fork-tip', 'inseams'),
+    ...before('fork-tip', 'hem.flat'),
     ...before('pocket.placed', 'inseams'),
     ...before('waist.openings', 'waist.fold'),
     ...before('waist.openings', 'inseams'),

@@ -1,4 +1,12 @@
-import { casingHeights, finishLeg, HEM_FINISHES, notionsOf, otherPieces, WAIST_FINISHES } from '../../src/edges';
+import {
+  casingHeights,
+  finishLeg,
+  HEM_FINISHES,
+  legPieces,
+  notionsOf,
+  otherPieces,
+  WAIST_FINISHES,
+} from '../../src/edges';
 import { growthFor } from '../../src/leg';
 import { printProblem } from '../../src/length';
 import { draft, exampleProject, garmentOf, type Project } from '../../src/project';
@@ -61,6 +69,7 @@ export function* everyGarment(
     const choices = {
       ...projectWithParts({ ...body, ...parts }),
       growth: growthFor(base.cloth),
+      piecedTip: parts.cloth?.piecedTip ?? 0,
       words: { title: '', label: '' },
     };
     const finished = finishLeg(drafted.leg, casingHeights(choices.waist), choices);
@@ -70,7 +79,7 @@ export function* everyGarment(
       hem: choices.hem,
       pocket: choices.pocket,
       finished,
-      pieces: [finished.piece, ...otherPieces(drafted.leg, finished, choices, drafted.body)],
+      pieces: [...legPieces(finished), ...otherPieces(drafted.leg, finished, choices, drafted.body)],
       notions: notionsOf(drafted.leg, finished, choices, drafted.body),
     };
     for (const kind of ['woven', 'knit'] as const)
@@ -89,11 +98,12 @@ function* everyFinish(hems: readonly (typeof HEM_FINISHES)[number][]): Generator
               for (const pocket of [null, POCKET])
                 yield [
                   [finish, rawEdge, elastic, rows, hem, turnUnder, pocket ? 'pocket' : ''].join(' '),
-                  // Whether a cord is sewn of the cloth has nothing to do with a pocket, so both vary together.
+                  // Whether a cord is sewn of the cloth has nothing to do with a pocket, nor has the fork's tip, so they vary together.
                   {
                     waist: { finish, rawEdge, elastic, rows, cord: pocket ? 'ofCloth' : 'bought' },
                     hem: { finish: hem, turnUnder, cord: pocket ? 'ofCloth' : 'bought' },
                     pocket,
+                    cloth: { piecedTip: pocket ? 30 : 0 },
                   },
                 ];
 }

@@ -91,8 +91,26 @@ describe('the pictures of the steps', () => {
     expect([...new Set(faults)].slice(0, 20)).toEqual([]);
   });
 
+  it('show the fork’s tip on its leg, of adults and children, with and without an allowance', () => {
+    const faults: string[] = [];
+    for (const [body, parts] of Object.entries({ grown: {}, child: { body: CHILD } }))
+      for (const piecedTip of [20, 50])
+        for (const inseam of [0, 15, 40]) {
+          const garment = garmentWith({
+            ...parts,
+            cloth: { piecedTip, washFirst: inseam === 15 },
+            allowances: { inseam, crotch: 15 },
+          });
+          for (const { id, scene } of sewingSteps(garment))
+            if (['cut', 'mark', 'fork-tip'].includes(id))
+              for (const fault of faultsOf(stepPicture(garment, scene)))
+                faults.push(`${body} ${piecedTip} ${inseam}: ${id}: ${fault}`);
+        }
+    expect(faults).toEqual([]);
+  });
+
   it('light the seam that the step sews', () => {
-    const garment = garmentWith({ pocket: POCKET });
+    const garment = garmentWith({ pocket: POCKET, cloth: { piecedTip: 50 } });
     for (const step of sewingSteps(garment)) {
       if (step.sews.length === 0) continue;
       const lit = stepPicture(garment, step.scene).panels.some((panel) =>

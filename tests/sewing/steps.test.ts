@@ -54,6 +54,24 @@ describe('the order of work', () => {
     expect(faultsOf(garment, [...steps, { ...crotch, id: 'again' }]).join()).toContain('leg.crotchFront sewn 2 times');
     expect(faultsOf(garment, [...steps].reverse()).join()).toContain('inseams comes after crotch');
   });
+
+  it('sews a fork’s tip on before the seams that run over it', () => {
+    const garment = garmentWith({ cloth: { piecedTip: 50 } });
+    const steps = sewingSteps(garment);
+    const ids = steps.map(({ id }) => id);
+    expect(garment.pieces.map(({ name }) => name)).toEqual(['leg', 'fork tip']);
+    expect(faultsOf(garment, steps)).toEqual([]);
+    expect(
+      faultsOf(
+        garment,
+        steps.filter(({ id }) => id !== 'fork-tip'),
+      ).join(),
+    ).toContain('fork tip.piecing sewn 0 times');
+    expect(ids.indexOf('fork-tip')).toBe(ids.indexOf('try') + 1);
+    expect(ids.indexOf('fork-tip')).toBeLessThan(ids.indexOf('folds'));
+    const later = [...steps.filter(({ id }) => id !== 'fork-tip'), ...steps.filter(({ id }) => id === 'fork-tip')];
+    expect(faultsOf(garment, later).join()).toContain('fork-tip comes after inseams');
+  });
 });
 
 /** What a step does not say, or says badly. */

@@ -43,6 +43,8 @@ export const FIELDS = {
     repeatAcross: length('Repeat across', 0, 1500, 0),
     grainTolerance: figure('Off the grain', 0, 5, 0),
     layout: oneOf('The cloth lies', ['best', 'single', 'foldedLengthwise', 'foldedCrosswise'], 'best'),
+    /** How far inside the back crotch point the fork's tip is cut off and sewn on again; 0 where the leg stays whole. */
+    piecedTip: length('Pieced fork tip', 0, 90, 0),
   },
   leg: {
     spread: length('Spread', 0, 250, 25.4),

@@ -2,7 +2,7 @@ import { cutCurves, PIECING } from '../../edges';
 import { type Mm, say } from '../../length';
 import { between, type Point } from '../../plane';
 import type { Garment } from '../garment';
-import { drawing, onePanel } from './draw';
+import { captioned, drawing } from './draw';
 import { runOf } from './leg-views';
 import type { StepPicture } from './picture';
 import { boundsOf, flipped, polygon, polyline } from './polygon';
@@ -26,13 +26,8 @@ export function forkTipPicture(g: Garment): StepPicture {
   const notch = pieced.tip.notches.find(({ edge }) => edge === PIECING)?.at;
   const way = { x: 0, y: 1 };
   const middle = between(upper, lower, 0.6);
-  return onePanel(
-    {
-      left: window.left - 22 * u,
-      right: window.right + 2 * u,
-      top: window.top - 2 * u,
-      bottom: window.bottom + 8 * u,
-    },
+  return captioned(
+    { left: window.left - 22 * u, right: window.right + 2 * u, top: window.top - 2 * u, bottom: window.bottom + 4 * u },
     [
       ...d.cloth('right', polygon(cutCurves(pieced.leg))),
       ...d.cloth('wrong', tip),
@@ -41,16 +36,21 @@ export function forkTipPicture(g: Garment): StepPicture {
       ...[between(upper, lower, 0.04), ...(notch ? [notch] : []), between(upper, lower, 0.96)].flatMap((p) =>
         d.pin(p, way),
       ),
-      ...d.arrow(between(middle, over({ x: box.left, y: middle.y }), 0.35), {
-        x: lower.x - 0.5 * (lower.x - box.left),
-        y: middle.y,
-      }),
+      ...d.arrow(
+        { x: lower.x + 0.3 * (lower.x - box.left), y: middle.y },
+        { x: (lower.x + box.left) / 2, y: middle.y },
+      ),
       ...d.note({ x: box.left - 4 * u, y: upper.y + 0.2 * tall }, 'sew', between(upper, lower, 0.2)),
       ...(notch ? d.note({ x: box.left - 4 * u, y: notch.y + 3 * u }, 'notch on notch', notch) : []),
-      d.word({ x: window.right - 0.42 * BESIDE * tall, y: middle.y }, 'back', 'middle'),
-      d.word({ x: window.right - 0.42 * BESIDE * tall, y: middle.y + 4 * u }, 'right side up', 'middle'),
-      d.word({ x: window.left, y: window.bottom + 5 * u }, 'dotted: the tip opened out'),
+      d.word({ x: (box.right + window.right) / 2, y: middle.y }, 'back', 'middle'),
+      ...d.note(
+        { x: box.right + 4 * u, y: upper.y + 0.28 * tall },
+        'tip, wrong side up',
+        over({ x: lower.x - 0.6 * (lower.x - box.left), y: upper.y + 0.3 * tall }),
+      ),
     ],
+    'leg, right side up; dotted: the tip opened out',
     say`The back of a leg, right side up; the fork’s tip lies on it, wrong side up, its straight edge on the leg’s; the seam is lit, and dotted lines show the tip opened out.`,
+    d,
   );
 }
