@@ -100,8 +100,8 @@ export function legPieced(piece: Piece, chosen: Mm, crosswise: number, allowance
       lines: left,
       folds: [],
       notches: [...piece.notches.filter(({ at }) => isTips(at)), ...notch(1)],
-      grainline: grainlineInTip(upper, lower, inside),
-      texts: textsOfTip(FORK_TIP, upper, lower, inside),
+      grainline: grainlineInTip(tipLine, lower.x, inside),
+      texts: textsOfTip(FORK_TIP, tipLine, lower.x, inside),
     },
   };
 }

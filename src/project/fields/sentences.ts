@@ -34,6 +34,8 @@ export const SENTENCES: { readonly [Group in keyof typeof FIELDS]: SentencesOf<(
     repeatAcross: 'Of stripes or a check, from selvedge to selvedge; 0 where nothing is matched.',
     grainTolerance: 'Degrees by which a piece may lie off the grain.',
     layout: 'How the cloth lies on the table when the pieces are cut.',
+    piecedTip:
+      'How far inside the back crotch point the fork’s tip is cut off along the grain and sewn on again, so that the legs lie closer; 0 leaves the leg whole, less than 15 is refused.',
   },
   leg: {
     spread: 'Opens the join between the blocks: the leg grows by it from the hip down, and the pair twice as much.',
