@@ -11,9 +11,11 @@ const fresh = useBench.getInitialState();
 const bench = () => useBench.getState();
 const box = (name: string) => screen.getByRole('textbox', { name });
 
-beforeEach(() => {
+beforeEach(async () => {
   useBench.setState({ ...fresh, station: 'body' }, true);
   render(<Workbench />);
+  // The station comes late, the first time.
+  await screen.findByRole('textbox', { name: 'Waist' }, { timeout: 20_000 });
 });
 afterEach(cleanup);
 

@@ -1,4 +1,4 @@
-import { act, cleanup, render, screen } from '@testing-library/react';
+import { act, cleanup, render, screen, waitFor } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { USAGE } from '../../src/command/arguments';
 import { FILE_KINDS } from '../../src/files';
@@ -56,6 +56,8 @@ describe('every label stands in docs/labels.md with where it comes from', () => 
     const labels = new Set<string>();
     for (const station of STATIONS) {
       goTo(station);
+      // Most stations come late.
+      await waitFor(() => expect(document.querySelector('.stop-inside > *')).not.toBeNull(), { timeout: 20_000 });
       if (station === 'sew') await screen.findByRole('region', { name: 'Step of the sewing' }, { timeout: 20_000 });
       for (const label of seenLabels()) labels.add(label);
     }
@@ -104,7 +106,9 @@ describe('every label stands in docs/labels.md with where it comes from', () => 
     const { under: _whose, ...words } = firstWords(draft, new Date(0), '');
     const titles = [...words.inSquare, ...words.sections].map(({ title }) => title.replace(/^(Body): .*/, '$1'));
     const rows = words.sections.filter(({ title }) => title === 'Finished measures').flatMap((part) => part.rows ?? []);
-    const onPieces = placedDrawings(draft.printed, uprightPlaces(draft.printed)).flatMap(({ texts }) =>
+    act(() => useBench.getState().choose('cloth.piecedTip', 50));
+    const { printed } = useBench.getState().draft;
+    const onPieces = placedDrawings(printed, uprightPlaces(printed)).flatMap(({ texts }) =>
       texts.map(({ text }) => text),
     );
     const own = [draft.project.name, draft.project.body.label];
@@ -145,7 +149,8 @@ describe('every label stands in docs/labels.md with where it comes from', () => 
           ['hem.finish', hem],
           ['sewing.machine', machine],
           ['pocket.kind', 'patch'],
-        ].reduce((all, [path, value]) => withValue(all, path ?? '', value), project),
+          ['cloth.piecedTip', machine === 'plain' ? 50 : 0],
+        ].reduce((all, [path, value]) => withValue(all, String(path), value), project),
       );
       if (!drafted.ok) throw new Error(`${waist} with ${hem} can not be drafted`);
       for (const label of guideLabels(writeGuideHtml(drafted.value))) labels.add(label);

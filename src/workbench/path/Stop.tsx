@@ -3,9 +3,7 @@ import { Guarded } from '../faults/Guarded';
 import { late } from '../faults/late';
 import { useManner } from '../look/manner';
 import { NARROW, STOPS_ONLY } from '../look/widths';
-import { BodyStation } from '../stations/BodyStation';
 import { EdgesStation } from '../stations/EdgesStation';
-import { LegStation } from '../stations/LegStation';
 import { RESULTS } from '../stations/results';
 import { onlyWaiting, stationAsks } from '../store/asked';
 import { useBench } from '../store/bench';
@@ -15,9 +13,9 @@ import { useTable } from '../table/table-state';
 
 /** The stations; what isn't wanted at once is loaded when it is. */
 const INSIDE: Readonly<Record<Station, ComponentType>> = {
-  body: BodyStation,
+  body: late(() => import('../stations/BodyStation'), { what: 'The measurements', place: 'inside' }),
   blocks: late(() => import('../stations/BlocksStation'), { what: 'The blocks', place: 'inside' }),
-  leg: LegStation,
+  leg: late(() => import('../stations/LegStation'), { what: 'The leg', place: 'inside' }),
   edges: EdgesStation,
   check: late(() => import('../stations/CheckStation'), { what: 'What was checked', place: 'inside' }),
   cloth: late(() => import('../stations/ClothStation'), { what: 'The cloth', place: 'inside' }),

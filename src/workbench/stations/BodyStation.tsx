@@ -31,7 +31,7 @@ const OTHERS: readonly { readonly name: string; readonly keys: readonly Measurem
 ];
 
 /** The tape: four measurements that the draft needs, those that make it fit better, and the cloth that goes round. */
-export function BodyStation() {
+export default function BodyStation() {
   return (
     <>
       <BodyStart />

@@ -56,6 +56,11 @@ function Laying() {
         help={say`Folded, right sides together, both legs come out of one cut.`}
         onPick={(key) => choose('cloth.layout', key)}
       />
+      <QuantityField
+        path="cloth.piecedTip"
+        quantity={length}
+        help={say`The back fork’s tip, cut off so far inside the crotch point and sewn on again: ${mm(50)} is usual, ${mm(0)} leaves the leg whole.`}
+      />
       <SwitchField
         path="cloth.oneWay"
         choices={WAYS}

@@ -7,7 +7,7 @@ import { length, nearestStep } from '../store/quantity';
 import { StraightenField } from './StraightenField';
 
 /** Joining, spreading, straightening, shape and length: what makes a leg of two blocks. */
-export function LegStation() {
+export default function LegStation() {
   const spread = useBench((state) => state.draft.measures.spread);
   return (
     <>
