@@ -1,18 +1,18 @@
-import { mm, say } from '../length';
+import { type Mm, mm, type Phrase, say } from '../length';
 import { distance, pathEnd, pathLength, pathStart } from '../plane';
 import type { Check, Subject } from './check';
-import { fixRaiseWaistTo, withFix } from './fixes';
 import { drawnCurves, seamCurves } from './measuring';
 
 const TOLERANCE = 15;
-/** A waist is raised or lowered by no more than this to make up: beyond it the measurements contradict each other. */
-const MOST_RAISED = 50;
+/** The fit reaches the measured length to a hundredth, or it is at its end and something is left. */
+const REST = 0.5;
 
 /**
- * From waist edge to waist edge through the crotch the leg is as long as was wanted: measured on the body, and ease. Left
- * out where it was not measured. Shorter than the body itself is wrong.
+ * From waist edge to waist edge through the crotch the leg is as long as was wanted: measured on the body, and ease, and
+ * what was raised, lowered or corrected on purpose. Left out where it was not measured. Shorter than the body itself is
+ * wrong; so much as the fit could not reach is told.
  */
-export function checkCrotchLength({ body, blocks, choices, finished, leg }: Subject): Check | undefined {
+export function checkCrotchLength({ body, blocks, proportions, choices, finished, leg }: Subject): Check | undefined {
   const wanted = blocks.crotchWanted;
   if (wanted === undefined || body.crotchLength === undefined) return undefined;
   const { sewn } = finished;
@@ -24,22 +24,25 @@ export function checkCrotchLength({ body, blocks, choices, finished, leg }: Subj
     pathLength(back) +
     distance(pathEnd(back), pathStart(waist));
   const miss = length - wanted;
-  const good = Math.abs(miss) <= TOLERANCE;
-  // A waist that was lowered into the crotch curve has no centre line left to lengthen.
-  const sunk = [leg.front, leg.back].some((half) => half.waistPoint.y >= half.curveEnd.y);
-  const raise = choices.raiseWaist - miss / 2;
+  const spent = Math.abs(blocks.crotchRest) > REST;
+  const good = Math.abs(miss) <= TOLERANCE && !spent;
+  const onPurpose = choices.raiseWaist !== 0 || choices.lowerCrotch !== 0;
   return {
     id: 'crotch-length',
     name: 'Crotch length',
-    verdict: good ? 'good' : length < body.crotchLength ? 'wrong' : 'mind',
+    verdict: good ? 'good' : miss < -(proportions?.crotchEase ?? 0) ? 'wrong' : 'mind',
     measured: length,
     wanted,
     tolerance: TOLERANCE,
     unit: 'mm',
-    reason: say`Through the crotch it measures ${mm(length)}; ${mm(wanted)} is wanted, the body's ${mm(body.crotchLength)} and ease.`,
-    remedy: good
-      ? []
-      : say`Measure crotch length and body rise again, from the same tape. If both are right, ${miss < 0 ? 'raise' : 'lower'} the waist by ${mm(Math.abs(miss) / 2)}.`,
-    ...withFix(good || sunk || Math.abs(miss) / 2 > MOST_RAISED ? undefined : fixRaiseWaistTo(raise)),
+    reason: say`Through the crotch it measures ${mm(length)}; ${mm(wanted)} is wanted, the body’s ${mm(body.crotchLength)} and ease${onPurpose ? ' and what was raised or lowered' : ''}${restTold(blocks.crotchRest, spent)}${frontTold(blocks.frontCrotchRest)}.`,
+    remedy: good ? [] : say`Measure rise and crotch length again, from the same tape at the waist.`,
   };
 }
+
+const restTold = (rest: Mm, spent: boolean): Phrase =>
+  spent ? say`; as far as a cutter goes, the blocks are ${mm(Math.abs(rest))} too ${rest < 0 ? 'short' : 'long'}` : [];
+
+/** The front part is met where a straight grain can; how far it is missed is told, and judged by the whole. */
+const frontTold = (rest: Mm): Phrase =>
+  Math.abs(rest) > TOLERANCE ? say`; its front part is ${mm(Math.abs(rest))} ${rest < 0 ? 'short' : 'long'}` : [];

@@ -1,4 +1,3 @@
-import { fullestGirth } from '../body';
 import { type Mm, mm, say } from '../length';
 import { pathLength } from '../plane';
 import { type Check, type ClothFigures, type Subject, usableStretch } from './check';
@@ -16,20 +15,16 @@ function wantedEase(cloth: ClothFigures, hip: Mm): { readonly least: Mm; readonl
   return cloth.kind === 'woven' ? WOVEN : { least: KNIT.leastShare * hip, most: KNIT.most };
 }
 
-/**
- * The finished hip has room, and not too much. Counted over the fullest girth: a full abdomen needs its cloth at the hip
- * line too.
- */
+/** The finished hip has room, and not too much. Counted over the hip: whether a full abdomen passes is another check's. */
 export function checkHipEase({ body, cloth, leg, finished }: Subject): Check {
   const line = drawnCurves(finished.sewn, 'hip');
   const girth = 2 * (line ? pathLength(line) : leg.front.hipPoint.x - leg.back.hipPoint.x);
-  const fullest = fullestGirth(body);
-  const ease = girth - fullest;
+  const ease = girth - body.hipGirth;
   // What is narrower than the hip, however the cloth gives, can't be got into.
   const needed = body.hipGirth / (1 + usableStretch(cloth));
   const tooSmall = girth < needed - ROUNDING;
-  const wanted = wantedEase(cloth, fullest);
-  const [least, most] = [Math.max(wanted.least, needed - fullest), wanted.most];
+  const wanted = wantedEase(cloth, body.hipGirth);
+  const [least, most] = [Math.max(wanted.least, needed - body.hipGirth), wanted.most];
   const [tight, wide] = [ease < least - ROUNDING, ease > most + ROUNDING];
   return {
     id: 'hip-ease',
@@ -39,7 +34,7 @@ export function checkHipEase({ body, cloth, leg, finished }: Subject): Check {
     wanted: Math.min(most, Math.max(least, ease)),
     tolerance: 0,
     unit: 'mm',
-    reason: say`The hip measures ${mm(girth)}, ${mm(Math.abs(ease))} ${ease < 0 ? 'less' : 'more'} than the fullest part; a ${cloth.kind} wants ${mm(least)} to ${mm(most)} more.`,
+    reason: say`The hip measures ${mm(girth)}, ${mm(Math.abs(ease))} ${ease < 0 ? 'less' : 'more'} than the body’s; a ${cloth.kind} wants ${mm(least)} to ${mm(most)} more.`,
     remedy: tight
       ? say`Spread by ${mm(leg.spread + (least - ease) / 2)}.`
       : wide

@@ -1,35 +1,62 @@
-import { degrees, say } from '../length';
+import { degrees, type Phrase, say } from '../length';
 import { type Curve, pathEnd, pathStart, subtract } from '../plane';
 import type { Check, Subject } from './check';
 import { fixStraightenTo, withFix } from './fixes';
 import { seamCurves } from './measuring';
 
-/** Steepest leans that a cutter draws (practice). */
-const STEEPEST = { front: 4, back: 8 } as const;
+/**
+ * Steepest leans inwards that a cutter draws, degrees (practice). Centre front stands upright, for each degree that it
+ * leans takes one off the waist's tilt (geometry); a block that was brought along may have been drawn otherwise.
+ */
+const INWARDS = { back: 8, front: 0.5, tracedFront: 4 } as const;
+/** Over a belly centre front runs out above the hip, so far at most (practice). */
+const OUTWARDS = 8;
 /** The block is drawn up to these angles exactly. */
 const ROUNDING = 0.05;
 
-/** The centre lines lean no more than a cutter would draw them: 8° behind, 4° in front. */
-export function checkLeans({ finished: { sewn }, leg }: Subject): Check {
-  const front = leanOf(seamCurves(sewn, 'centreFront'));
-  const back = leanOf(seamCurves(sewn, 'centreBack'));
-  const atFront = front - STEEPEST.front > back - STEEPEST.back;
-  const [lean, most] = atFront ? [front, STEEPEST.front] : [back, STEEPEST.back];
-  const good = lean <= most + ROUNDING;
-  const asDrawn = lean / Math.max(1e-9, 1 - leg.straighten);
+/** One centre line, and how far its lean is beyond what a cutter draws. */
+interface Lean {
+  readonly lean: number;
+  readonly most: number;
+  readonly beyond: number;
+}
+
+/** The centre lines lean no more than a cutter would draw them, inwards and outwards. */
+export function checkLeans({ finished: { sewn }, leg, traced }: Subject): Check {
+  const front = leanJudged(leanOf(seamCurves(sewn, 'centreFront')), traced ? INWARDS.tracedFront : INWARDS.front);
+  const back = leanJudged(leanOf(seamCurves(sewn, 'centreBack')), INWARDS.back);
+  const worst = front.beyond > back.beyond ? front : back;
+  const good = worst.beyond <= ROUNDING;
+  const inwards = worst.lean >= 0;
+  const asDrawn = worst.lean / Math.max(1e-9, 1 - leg.straighten);
   return {
     id: 'leans',
     name: 'Centres lean gently',
     verdict: good ? 'good' : 'mind',
-    measured: lean,
-    wanted: most,
+    measured: Math.abs(worst.lean),
+    wanted: inwards ? worst.most : OUTWARDS,
     tolerance: ROUNDING,
     unit: 'degrees',
-    reason: say`Centre back leans ${degrees(back)}, centre front ${degrees(front)}; ${degrees(STEEPEST.back)} and ${degrees(STEEPEST.front)} are the most.`,
-    remedy: good ? [] : say`Straighten the centre lines.`,
-    ...withFix(good ? undefined : fixStraightenTo(1 - (most - ROUNDING) / asDrawn)),
+    reason: say`Centre back ${leaning(back)}, centre front ${leaning(front)}; inwards ${degrees(back.most)} and ${degrees(front.most)} are the most, outwards ${degrees(OUTWARDS)}.`,
+    remedy: good
+      ? []
+      : inwards
+        ? say`Straighten the centre lines.`
+        : say`Measure waist and hip again, or trace the blocks anew: no centre line runs out so far.`,
+    ...withFix(good || !inwards ? undefined : fixStraightenTo(1 - (worst.most - ROUNDING) / asDrawn)),
   };
 }
+
+const leanJudged = (lean: number, most: number): Lean => ({
+  lean,
+  most,
+  beyond: Math.max(lean - most, -lean - OUTWARDS),
+});
+
+const leaning = ({ lean }: Lean): Phrase =>
+  Math.abs(lean) < ROUNDING
+    ? say`stands upright`
+    : say`leans ${degrees(Math.abs(lean))} ${lean < 0 ? 'outwards' : 'inwards'}`;
 
 /** How far a centre line leans inwards above, degrees; negative where it leans outwards. */
 function leanOf(curves: readonly Curve[]): number {

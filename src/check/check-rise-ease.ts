@@ -1,3 +1,4 @@
+import { NAPPY_ROOM } from '../block';
 import { type Mm, mm, say } from '../length';
 import { pathEnd } from '../plane';
 import type { Check, Fix, Subject } from './check';
@@ -8,14 +9,20 @@ import { seamCurves, smallBody } from './measuring';
 const LEAST: Mm = 10;
 const MOST: Mm = 60;
 const ROUNDING = 0.01;
-/** Where the crotch length is fitted, up to half of a change of depth is taken back. */
-const STAYS = 0.5;
+/** From here on the fit of a measured crotch length gives the depth itself, and takes back what is chosen. */
+const FIT_OF_DEPTH = 1;
 
-/** How far the crotch hangs below the body: the crotch point's depth below the waist level, less the body rise. */
+/**
+ * How far the crotch hangs below the body: the printed crotch point's depth below the waist level, less the body rise.
+ * What is drafted, fitted and lowered is all in it, what is raised at the waist is not.
+ */
+export const riseEaseOf = ({ body, finished }: Pick<Subject, 'body' | 'finished'>): Mm =>
+  pathEnd(seamCurves(finished.sewn, 'crotchFront')).y - body.bodyRise;
+
+/** The crotch hangs below the body by enough to sit, and no more. */
 export function checkRiseEase(subject: Subject): Check {
-  const { body, finished } = subject;
-  const depth = pathEnd(seamCurves(finished.sewn, 'crotchFront')).y;
-  const ease = depth - body.bodyRise;
+  const { body } = subject;
+  const ease = riseEaseOf(subject);
   const least = LEAST * smallBody(body);
   const [shallow, deep] = [ease < least - ROUNDING, ease > MOST + ROUNDING];
   return {
@@ -36,15 +43,12 @@ export function checkRiseEase(subject: Subject): Check {
   };
 }
 
-const neededFor = ({ blocks }: Subject, by: Mm): Mm => (blocks.crotchWanted === undefined ? by : by / STAYS);
+const deeper = ({ choices }: Subject, by: Mm): Fix | undefined => fixLowerCrotchTo(choices.lowerCrotch + by);
 
-const deeper = (subject: Subject, by: Mm): Fix | undefined =>
-  fixLowerCrotchTo(subject.choices.lowerCrotch + neededFor(subject, by));
-
-/** First what was lowered is taken back, then what the blocks give themselves. */
-function shallower(subject: Subject, by: Mm): Fix | undefined {
-  const { blocks, choices, traced } = subject;
-  const less = neededFor(subject, by);
-  if (choices.lowerCrotch > 0) return fixLowerCrotchDownTo(choices.lowerCrotch - less);
-  return traced || blocks.riseEase < less ? undefined : fixRiseEaseTo(blocks.riseEase - less);
+/** First what was lowered is taken back, then what was chosen or is usual for the blocks. */
+function shallower({ body, choices, blocks, proportions }: Subject, by: Mm): Fix | undefined {
+  if (choices.lowerCrotch > 0) return fixLowerCrotchDownTo(choices.lowerCrotch - by);
+  if (!proportions || Math.abs(blocks.crotchFit) > FIT_OF_DEPTH) return undefined;
+  const chosen = proportions.riseEase - proportions.fitDepth - (body.nappy ? NAPPY_ROOM : 0);
+  return chosen < by ? undefined : fixRiseEaseTo(chosen - by);
 }

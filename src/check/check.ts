@@ -1,4 +1,4 @@
-import type { Blocks, Corrections } from '../block';
+import type { Blocks, Corrections, Proportions } from '../block';
 import type { Body } from '../body';
 import { type CasingChoices, type FinishedLeg, type HemChoices, USABLE_STRETCH } from '../edges';
 import type { JoinedBlocks, Leg, LegChoices } from '../leg';
@@ -67,6 +67,10 @@ export interface Subject {
   readonly body: Body;
   readonly cloth: ClothOnTable;
   readonly blocks: Blocks;
+  /** The blocks as they were before anything was corrected after wearing. */
+  readonly uncorrected: Blocks;
+  /** What drafted blocks were drawn by; undefined where they were brought along. */
+  readonly proportions: Proportions | undefined;
   /** Whether the blocks were brought along, and not drafted here. */
   readonly traced: boolean;
   /** What was corrected after wearing. */

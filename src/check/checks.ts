@@ -1,6 +1,6 @@
 import type { Check, Subject } from './check';
 import { checkAllowances } from './check-allowances';
-import { checkBackRaise } from './check-back-raise';
+import { checkCentresSmooth } from './check-centres-smooth';
 import { checkChannels } from './check-channels';
 import { checkClothWidth } from './check-cloth-width';
 import { checkCrotch } from './check-crotch';
@@ -8,10 +8,13 @@ import { checkCrotchEnds } from './check-crotch-ends';
 import { checkCrotchLength } from './check-crotch-length';
 import { checkCutLine } from './check-cut-line';
 import { checkElastic } from './check-elastic';
+import { checkFork } from './check-fork';
 import { checkFullness } from './check-fullness';
 import { checkHemEntry } from './check-hem-entry';
 import { checkHemSmooth } from './check-hem-smooth';
 import { checkHipEase } from './check-hip-ease';
+import { checkHipLine } from './check-hip-line';
+import { checkInseamSlants } from './check-inseam-slants';
 import { checkInseams } from './check-inseams';
 import { checkKneeEase } from './check-knee-ease';
 import { checkLeans } from './check-leans';
@@ -20,7 +23,9 @@ import { checkNotches } from './check-notches';
 import { checkPiecedTip } from './check-pieced-tip';
 import { checkPullOn } from './check-pull-on';
 import { checkRiseEase } from './check-rise-ease';
+import { checkStitchingLine } from './check-stitching-line';
 import { checkThighEase } from './check-thigh-ease';
+import { checkTilt } from './check-tilt';
 import { checkTracedGrains } from './check-traced-grains';
 import { checkTracedHips } from './check-traced-hips';
 import { checkTracedInseams } from './check-traced-inseams';
@@ -40,13 +45,16 @@ export const checks: readonly ((subject: Subject) => Check | undefined)[] = [
   checkKneeEase,
   checkLimbEase,
   checkHipEase,
+  checkHipLine,
   checkRiseEase,
   checkCrotchLength,
   checkClothWidth,
   checkCutLine,
+  checkStitchingLine,
   checkInseams,
   checkNotches,
   checkCrotch,
+  checkCentresSmooth,
   checkWaistSmooth,
   checkHemSmooth,
   checkTurnings,
@@ -58,7 +66,9 @@ export const checks: readonly ((subject: Subject) => Check | undefined)[] = [
   checkTracedHips,
   checkTracedInseams,
   checkLeans,
-  checkBackRaise,
+  checkTilt,
+  checkFork,
+  checkInseamSlants,
   checkCrotchEnds,
   checkFullness,
 ];

@@ -50,11 +50,6 @@ export function fixLowerCrotchDownTo(most: Mm): Fix {
   return fix(label, { path: 'leg.lowerCrotch', value });
 }
 
-export function fixRaiseWaistTo(value: Mm): Fix {
-  const label = value < 0 ? say`Lower the waist by ${mm(-value)}` : say`Raise the waist by ${mm(value)}`;
-  return fix(label, { path: 'leg.raiseWaist', value });
-}
-
 export const fixRiseEaseTo = (value: Mm): Fix =>
   fix(say`Make the ease in the rise ${mm(value)}`, { path: 'block.riseEase', value });
 

@@ -2,4 +2,5 @@ export type { Check, ClothFigures, FieldChange, Fix, Subject, Verdict } from './
 export { SELVEDGE } from './check-cloth-width';
 export { curvesOneWay } from './check-crotch';
 export { pullOnNeeded } from './check-pull-on';
+export { riseEaseOf } from './check-rise-ease';
 export { checks, runChecks } from './checks';

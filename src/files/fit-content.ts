@@ -1,4 +1,3 @@
-import { fullestGirth } from '../body';
 import type { Verdict } from '../check';
 import { formatLength, type Mm, printPhrase } from '../length';
 import { type Draft, shoppingOf } from '../project';
@@ -47,7 +46,6 @@ export function fitContent(draft: Draft): FitContent {
   const estimated = new Set<string>(body.estimates.map(({ key }) => key));
   const given = (key: 'thighGirth' | 'footEntryGirth') => `${l(body[key])}${estimated.has(key) ? ESTIMATED : ''}`;
   const room = (finished: Mm, own: Mm) => `${finished >= own ? '+' : ''}${l(finished - own)}`;
-  const fullest = fullestGirth(body);
   const elastic = draft.notions.elasticLength ?? draft.notions.bandLength;
   const lines: readonly FitLine[] = [
     {
@@ -61,10 +59,10 @@ export function fitContent(draft: Draft): FitContent {
       : [{ name: 'drawn in to', body: '', finished: l(elastic), room: room(elastic, body.waistGirth) }]),
     { name: 'needed to pull on', body: '', finished: l(measures.pullOnNeeded), room: '' },
     {
-      name: fullest > body.hipGirth ? 'Fullest part' : 'Hip',
-      body: l(fullest),
+      name: 'Hip',
+      body: l(body.hipGirth),
       finished: l(measures.hipGirthFinished),
-      room: room(measures.hipGirthFinished, fullest),
+      room: room(measures.hipGirthFinished, body.hipGirth),
     },
     {
       name: 'Thigh',
@@ -85,10 +83,10 @@ export function fitContent(draft: Draft): FitContent {
       room: body.crotchLength === undefined ? '' : room(measures.crotchLengthFinished, body.crotchLength),
     },
     {
-      name: 'Crotch depth',
+      name: 'Rise, from the body’s waist',
       body: l(body.bodyRise),
-      finished: l(measures.crotchDepthFinished),
-      room: room(measures.crotchDepthFinished, body.bodyRise),
+      finished: l(body.bodyRise + measures.riseEase),
+      room: room(body.bodyRise + measures.riseEase, body.bodyRise),
     },
     { name: 'Inseam', body: l(body.insideLeg), finished: l(measures.inseamFront), room: '' },
   ];

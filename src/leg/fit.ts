@@ -20,6 +20,8 @@ import type { Leg } from './types';
 const FARTHEST_FIT = 3;
 /** The fit is solved to this, mm (tolerance): a fiftieth of what the finished leg is held to. */
 const FIT_REACHED = 0.001;
+/** A crotch line lowered on to the knee has no inseam below it: for the search that is too long by more than any leg, mm. */
+const NO_LEG: Mm = 1e6;
 
 /**
  * The leg on which a crotch is fitted: these blocks at the usual spread, in pyjama shape at ankle length, with nothing
@@ -60,7 +62,8 @@ export function fittedBlocks(body: Body, options: BlockOptions): DraftedBlocks {
   const fitted = (others: Omit<CrotchFit, 'fit'>): CrotchFit => {
     const missing = (fit: number): Mm => {
       const { front, back } = legAt({ ...others, fit });
-      return legCrotchLength(front, back) - wanted;
+      const length = legCrotchLength(front, back);
+      return Number.isFinite(length) ? length - wanted : NO_LEG;
     };
     return { ...others, fit: solveBetween(missing, -FARTHEST_FIT, FARTHEST_FIT, FIT_REACHED) };
   };

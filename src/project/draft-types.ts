@@ -18,7 +18,10 @@ export interface Measures {
   readonly inseamFront: Mm;
   readonly inseamBack: Mm;
   readonly crotchLengthFinished: Mm;
+  /** From the waist edge at the side down to the crotch. */
   readonly crotchDepthFinished: Mm;
+  /** How far the crotch hangs below the body, whatever was raised or lowered at the waist. */
+  readonly riseEase: Mm;
   readonly thighGirthFinished: Mm;
   readonly gapAtWaist: Mm;
   readonly gapAtKnee: Mm;

@@ -43,12 +43,12 @@ function drafted(project: Project, watch: StageWatch): Draft {
   const { fitted, choices, finished, notions } = cut;
   const { body, heights, needed, drafted, joined, choices: legChoices, leg, opening } = fitted;
   watch('edges');
-  const measures = measuresOf({ blocks: drafted.blocks, leg, finished, notions, heights, opening, needed });
+  const measures = measuresOf({ body, blocks: drafted.blocks, leg, finished, notions, heights, opening, needed });
   const checks = once(() =>
     runChecks({
       body,
       cloth: project.cloth,
-      blocks: drafted.blocks,
+      ...drafted,
       traced: project.block.source === 'traced',
       corrections: project.fit ?? NO_CORRECTIONS,
       joined,

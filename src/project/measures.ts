@@ -1,4 +1,6 @@
 import type { Blocks } from '../block';
+import type { Body } from '../body';
+import { riseEaseOf } from '../check';
 import type { CasingHeights, FinishedLeg, Notions } from '../edges';
 import { type Leg, legCrotchLength } from '../leg';
 import type { Mm } from '../length';
@@ -7,6 +9,7 @@ import type { Measures } from './draft-types';
 
 /** What the finished measures are taken from. */
 interface Finished {
+  readonly body: Body;
   readonly notions: Notions;
   readonly blocks: Blocks;
   readonly leg: Leg;
@@ -17,7 +20,7 @@ interface Finished {
 }
 
 /** The finished measures, all taken from the printed lines. */
-export function measuresOf({ blocks, leg, finished, notions, heights, opening, needed }: Finished): Measures {
+export function measuresOf({ body, blocks, leg, finished, notions, heights, opening, needed }: Finished): Measures {
   const outline = finished.sewn.stitchLine;
   const hip = finished.sewn.lines.find((line) => line.name === 'hip');
   const crotchLength = legCrotchLength(leg.front, leg.back);
@@ -33,6 +36,7 @@ export function measuresOf({ blocks, leg, finished, notions, heights, opening, n
     inseamBack: edgeLength(outlineEdge(outline, 'inseamBack')),
     crotchLengthFinished: crotchLength,
     crotchDepthFinished: leg.crotchLevel - sideLevel,
+    riseEase: riseEaseOf({ body, finished }),
     thighGirthFinished: leg.front.crotchPoint.x - leg.back.crotchPoint.x,
     gapAtWaist: leg.gapAtWaist,
     gapAtKnee: leg.gapAtKnee,

@@ -105,8 +105,8 @@ const BREAKS: readonly Break[] = [
           }),
         ),
       })),
-    // The spur doesn't lie on the raw edge either.
-    changes: ['allowances-uniform', 'cut-line-simple'],
+    // The spur doesn't lie on the raw edge either, and where it crosses, the stitches are outside.
+    changes: ['allowances-uniform', 'cut-line-simple', 'stitching-line'],
   },
   {
     name: 'a turned grain',

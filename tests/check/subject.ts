@@ -4,6 +4,7 @@ import { casingHeights, casingLines, finishLeg, waistOpening } from '../../src/e
 import { finishedInseam, joinBlocks, type Leg, type LegHalf, spreadLeg } from '../../src/leg';
 import { type Curve, curveMap, type Edge, type Point, subtract, unit } from '../../src/plane';
 import { type Draft, draft, exampleProject, type Project } from '../../src/project';
+import { legFitted } from '../../src/project/fitted-leg';
 
 /** The draft of a project that can be drafted. */
 export function drafted(project: Project): Draft {
@@ -15,6 +16,7 @@ export function drafted(project: Project): Draft {
 /** What the checks look at in a draft, built again from its parts, with a leg that may be spoilt on purpose. */
 export function subjectOf(d: Draft, spoil: (leg: Leg) => Leg = (leg) => leg): Subject {
   const { project: p, body, blocks } = d;
+  const { uncorrected, proportions } = legFitted(p).drafted;
   const leg = spoil(d.leg);
   const casing = casingHeights(p.waist);
   const finished = finishLeg(leg, casing, {
@@ -28,6 +30,8 @@ export function subjectOf(d: Draft, spoil: (leg: Leg) => Leg = (leg) => leg): Su
     body,
     cloth: p.cloth,
     blocks,
+    uncorrected,
+    proportions,
     traced: p.block.source === 'traced',
     corrections: p.fit ?? NO_CORRECTIONS,
     joined: spreadLeg(joinBlocks(blocks), p.leg.spread),
@@ -36,7 +40,7 @@ export function subjectOf(d: Draft, spoil: (leg: Leg) => Leg = (leg) => leg): Su
       ...p.leg,
       straighten: leg.straighten,
       straightenAutomatic: p.leg.straighten === 'auto',
-      inseam: finishedInseam(p.leg.length, body.insideLeg, blocks.riseEase),
+      inseam: finishedInseam(p.leg.length, body.insideLeg, blocks.riseEase, p.leg.lowerCrotch),
       ankleInseam: finishedInseam('ankle', body.insideLeg, blocks.riseEase),
       hemBody: body,
       kneesOut: 0,

@@ -94,18 +94,19 @@ describe('a remedy that is applied', () => {
 
   it.each<[string, Partial<Project>, string]>([
     ['pull-on', { leg: { ...exampleProject.leg, straighten: 0 } }, 'leg.straighten'],
-    ['pull-on', { leg: { ...exampleProject.leg, spread: 0 }, block: smallEase(-40) }, 'leg.spread'],
+    ['pull-on', { leg: { ...exampleProject.leg, spread: 0 }, block: smallEase(-90) }, 'leg.spread'],
     ['hip-ease', { leg: { ...exampleProject.leg, spread: 10 } }, 'leg.spread'],
     ['hip-ease', { leg: { ...exampleProject.leg, spread: 100 } }, 'leg.spread'],
     ['hem-entry', { leg: { ...exampleProject.leg, shape: { hemGirth: 300 } } }, 'leg.shape'],
     ['fullness', { leg: { ...exampleProject.leg, spread: 120 } }, 'leg.spread'],
-    ['taken-off', { leg: { ...exampleProject.leg, shape: { hemGirth: 420 } } }, 'leg.shape'],
+    ['inseams-slant', { leg: { ...exampleProject.leg, shape: { hemGirth: 350 } } }, 'leg.shape'],
+    ['thigh-ease', { leg: { ...exampleProject.leg, spread: 125 } }, 'leg.spread'],
     ['elastic-reaches', { waist: { ...exampleProject.waist, elasticLength: 500 } }, 'waist.elasticLength'],
     ['channels', { waist: { ...exampleProject.waist, turnOfCloth: 1 } }, 'waist.turnOfCloth'],
-    ['leg-fits-cloth', { cloth: { ...exampleProject.cloth, width: 845 } }, 'leg.spread'],
+    ['leg-fits-cloth', { cloth: { ...exampleProject.cloth, width: 815 } }, 'leg.spread'],
     ['rise-ease', { leg: { ...exampleProject.leg, lowerCrotch: 60 } }, 'leg.lowerCrotch'],
-    ['back-raise', { fit: { ...NO_CORRECTIONS, swayBack: 25 } }, 'fit.sittingPull'],
-    ['crotch-ends', { leg: { ...exampleProject.leg, shape: { hemGirth: 380 } } }, 'leg.shape'],
+    ['tilt', { fit: { ...NO_CORRECTIONS, swayBack: 25 } }, 'fit.sittingPull'],
+    ['crotch-ends', { leg: { ...exampleProject.leg, shape: { hemGirth: 340 } } }, 'leg.shape'],
   ])('brings %s from not good to good', (id, change, path) => {
     const project = { ...exampleProject, ...change };
     const before = named(project, id);

