@@ -1,17 +1,24 @@
-import { mm, type Phrase, say } from '../length';
+import { type Mm, mm, type Phrase, say } from '../length';
 import { type Edge, outlineEdge, type WorkingStep } from '../plane';
-import type { Corrections } from './corrections';
+import type { CorrectedBy, Corrections } from './corrections';
 import type { BlockEdge, Blocks } from './types';
 
-/** What is seen on the body, and what is moved for it. */
-const SEEN: Readonly<Record<keyof Corrections, (amount: number) => Phrase>> = {
-  flatSeat: (amount) =>
+/** What is seen on the body, and what was moved for it. */
+const SEEN: Readonly<Record<keyof Corrections, (by: CorrectedBy, amount: Mm) => Phrase>> = {
+  flatSeat: (_, amount) =>
     say`Folds under the seat show a flat seat: the back extension and the back rise are ${mm(amount)} shorter.`,
-  fullThigh: (amount) => say`Lines towards the crotch show full thighs: both extensions are ${mm(amount)} longer.`,
-  swayBack: (amount) =>
+  fullSeat: ({ backUp, backOut }) =>
+    say`Drags from the seat show a full seat: centre back is ${mm(backUp)} higher, the back extension ${mm(backOut)} longer.`,
+  fullThigh: (_, amount) => say`Lines towards the crotch show full thighs: both extensions are ${mm(amount)} longer.`,
+  swayBack: (_, amount) =>
     say`Cloth that pools above the seat shows a hollow back: the centre back waist is ${mm(amount)} lower.`,
-  sittingPull: (amount) => say`It pulls down when sitting: the back rise is ${mm(amount)} longer.`,
-  knockKnees: (amount) =>
+  prominentAbdomen: (_, amount) =>
+    say`A waist that dips in front shows a prominent abdomen: the centre front waist is ${mm(amount)} higher.`,
+  sittingPull: ({ backUp, backOut }) =>
+    say`It pulls down when sitting: centre back is ${mm(backUp)} higher${backOut === 0 ? '' : say`, and since the waist edge may tilt no further, the back extension ${mm(backOut)} longer`}. Centre front stays.`,
+  seated: ({ frontUp, backUp, backOut, longer }) =>
+    say`It is worn sitting: centre front is ${mm(-frontUp)} lower, centre back ${mm(backUp)} higher${backOut === 0 ? '' : say`, the back extension ${mm(backOut)} longer, since the waist edge may tilt no further`}, and the leg ${mm(longer)} longer.`,
+  knockKnees: (_, amount) =>
     say`Drags at the knee: both inseams are let ${amount > 0 ? 'out' : 'in'} there by ${mm(Math.abs(amount))}.`,
 };
 
@@ -21,8 +28,14 @@ const SEEN: Readonly<Record<keyof Corrections, (amount: number) => Phrase>> = {
  * @param before the blocks as drafted or traced
  * @param after the corrected blocks
  * @param corrections what was seen, in mm
+ * @param moves what each of them moved
  */
-export function correctionsWorking(before: Blocks, after: Blocks, corrections: Corrections): readonly WorkingStep[] {
+export function correctionsWorking(
+  before: Blocks,
+  after: Blocks,
+  corrections: Corrections,
+  moves: Readonly<Record<keyof Corrections, CorrectedBy>>,
+): readonly WorkingStep[] {
   const lines = (blocks: Blocks, when: string): readonly Edge[] =>
     (['front', 'back'] as const).flatMap((part) =>
       (['waist', 'centre', 'crotch', 'inseam'] as const satisfies readonly BlockEdge[]).map((name) => ({
@@ -35,7 +48,7 @@ export function correctionsWorking(before: Blocks, after: Blocks, corrections: C
     .map((seen) => ({
       id: `check.worn.${seen}`,
       station: 'check',
-      sentence: SEEN[seen](corrections[seen]),
+      sentence: SEEN[seen](moves[seen], corrections[seen]),
       formula: [],
       lines: [...lines(before, 'before'), ...lines(after, 'corrected')],
     }));

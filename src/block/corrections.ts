@@ -25,58 +25,115 @@ import type { Block, BlockEdge, Blocks } from './types';
 export interface Corrections {
   /** Folds under the seat: back extension and back rise shorter. */
   readonly flatSeat: Mm;
+  /** Drags from the seat to the crotch: back extension and back rise longer. */
+  readonly fullSeat: Mm;
   /** Lines towards the crotch: both extensions longer. */
   readonly fullThigh: Mm;
   /** A pool of cloth above the seat: centre back waist lower. */
   readonly swayBack: Mm;
-  /** Pulls down when sitting: back rise longer, and where the waist edge may not tilt further, the back extension. */
+  /** The waist dips over the belly: centre front waist higher. */
+  readonly prominentAbdomen: Mm;
+  /** Pulls down when sitting: back rise longer. */
   readonly sittingPull: Mm;
+  /** Worn sitting, all day or in a wheelchair: centre front lower, centre back higher, each by half, the leg longer by half. */
+  readonly seated: Mm;
   /** Drags at the inner knee: inseams outwards at the knee. */
   readonly knockKnees: Mm;
 }
 
-export const NO_CORRECTIONS: Corrections = { flatSeat: 0, fullThigh: 0, swayBack: 0, sittingPull: 0, knockKnees: 0 };
+export const NO_CORRECTIONS: Corrections = {
+  flatSeat: 0,
+  fullSeat: 0,
+  fullThigh: 0,
+  swayBack: 0,
+  prominentAbdomen: 0,
+  sittingPull: 0,
+  seated: 0,
+  knockKnees: 0,
+};
+
+/** What one correction, or all together, move: the waist at the centres, the crotch points, the knees and the named lengths. */
+export interface CorrectedBy {
+  readonly frontUp: Mm;
+  readonly frontOut: Mm;
+  readonly backUp: Mm;
+  readonly backOut: Mm;
+  readonly kneesOut: Mm;
+  readonly longer: Mm;
+}
+
+const NOTHING: CorrectedBy = { frontUp: 0, frontOut: 0, backUp: 0, backOut: 0, kneesOut: 0, longer: 0 };
+
+/**
+ * What each correction moves. The waist edge may tilt only so far, or the casing's fold would stand askew to the seams:
+ * centre back rises, and centre front sinks, as far as there is room, and what is missing behind goes to the back
+ * extension, so that the seam grows as much (practice).
+ *
+ * @param seen in mm
+ * @param room how much more the waist edge of the uncorrected blocks may tilt, centre back over centre front
+ */
+export function correctionMoves(seen: Corrections, room: Mm): Readonly<Record<keyof Corrections, CorrectedBy>> {
+  let left = room + seen.flatSeat + seen.swayBack + seen.prominentAbdomen;
+  const tilted = (wanted: Mm): Mm => {
+    const by = Math.min(wanted, Math.max(0, left));
+    left -= by;
+    return by;
+  };
+  // A belly that is sat on presses in front: there the room is used first.
+  const frontDown = tilted(seen.seated / 2);
+  const [seatedUp, fullUp, sittingUp] = [seen.seated / 2, seen.fullSeat, seen.sittingPull].map(tilted) as [Mm, Mm, Mm];
+  return {
+    flatSeat: { ...NOTHING, backUp: -seen.flatSeat, backOut: -seen.flatSeat },
+    fullSeat: { ...NOTHING, backUp: fullUp, backOut: 2 * seen.fullSeat - fullUp },
+    fullThigh: { ...NOTHING, frontOut: seen.fullThigh, backOut: seen.fullThigh },
+    swayBack: { ...NOTHING, backUp: -seen.swayBack },
+    prominentAbdomen: { ...NOTHING, frontUp: seen.prominentAbdomen },
+    sittingPull: { ...NOTHING, backUp: sittingUp, backOut: seen.sittingPull - sittingUp },
+    seated: {
+      ...NOTHING,
+      frontUp: 0 - frontDown,
+      backUp: seatedUp,
+      backOut: seen.seated / 2 - seatedUp,
+      longer: seen.seated / 2,
+    },
+    knockKnees: { ...NOTHING, kneesOut: seen.knockKnees },
+  };
+}
+
+/** All that was seen, together. */
+export const correctedBy = (moves: Readonly<Record<keyof Corrections, CorrectedBy>>): CorrectedBy =>
+  Object.values(moves).reduce((sum, one) => ({
+    frontUp: sum.frontUp + one.frontUp,
+    frontOut: sum.frontOut + one.frontOut,
+    backUp: sum.backUp + one.backUp,
+    backOut: sum.backOut + one.backOut,
+    kneesOut: sum.kneesOut + one.kneesOut,
+    longer: sum.longer + one.longer,
+  }));
 
 /** The back crotch point is looked for so far up and down: bounds of a search (tolerance). */
 const MOST_DROP: Mm = 60;
 
-/** Where the corrections move the crotch points and the centre back waist. */
-export interface CorrectedBy {
-  readonly frontOut: Mm;
-  readonly backOut: Mm;
-  readonly backUp: Mm;
-}
-
 /**
- * What the corrections move. What the back is raised for sitting beyond the room that the waist edge's tilt leaves goes
- * to the back extension: the seam grows as much, and the casing's fold stays square to the seams (practice).
- *
- * @param corrections in mm
- * @param room how much higher centre back may rise, of uncorrected blocks
- */
-export function correctedBy({ flatSeat, fullThigh, swayBack, sittingPull }: Corrections, room: Mm): CorrectedBy {
-  const up = Math.min(sittingPull, room + flatSeat + swayBack);
-  return {
-    frontOut: fullThigh,
-    backOut: fullThigh - flatSeat + sittingPull - up,
-    backUp: up - flatSeat - swayBack,
-  };
-}
-
-/**
- * Corrects a pair of blocks, wherever it came from: crotch points moved out or in, the centre back waist up or down.
- * (The knees belong to the leg's own inseams and are corrected there.) All five are practice.
+ * Corrects a pair of blocks, wherever it came from: crotch points moved out or in, the waist at the centres up or down.
+ * (Knees and lengths belong to the leg's own inseams and are corrected there.)
  *
  * @param blocks the pair
- * @param corrected how far each point moves
+ * @param by how far each point moves
  */
-export function blocksCorrected(blocks: Blocks, { frontOut, backOut, backUp }: CorrectedBy): Blocks {
-  if (backOut === 0 && frontOut === 0 && backUp === 0) return blocks;
-  const front = crotchPointMoved(blocks.front, { x: frontOut, y: 0 });
+export function blocksCorrected(
+  blocks: Blocks,
+  { frontUp, frontOut, backUp, backOut }: Pick<CorrectedBy, 'frontUp' | 'frontOut' | 'backUp' | 'backOut'>,
+): Blocks {
+  if (backOut === 0 && frontOut === 0 && backUp === 0 && frontUp === 0) return blocks;
+  const front = crotchPointMoved(centreRaised(blocks.front, frontUp), { x: frontOut, y: 0 });
   const raised = centreRaised(blocks.back, backUp);
   const inseam = (block: Block) => edgeLength(outlineEdge(block.edges, 'inseam'));
   const backAt = (drop: Mm) => crotchPointMoved(raised, { x: -backOut, y: drop });
-  const drop = solveBetween((d) => inseam(backAt(d)) - inseam(front), -MOST_DROP, MOST_DROP, TOLERANCE.solved);
+  const drop =
+    backOut === 0 && frontOut === 0
+      ? 0
+      : solveBetween((d) => inseam(backAt(d)) - inseam(front), -MOST_DROP, MOST_DROP, TOLERANCE.solved);
   return {
     ...blocks,
     front,

@@ -1,4 +1,11 @@
-export { blocksCorrected, type CorrectedBy, type Corrections, correctedBy, NO_CORRECTIONS } from './corrections';
+export {
+  blocksCorrected,
+  type CorrectedBy,
+  type Corrections,
+  correctedBy,
+  correctionMoves,
+  NO_CORRECTIONS,
+} from './corrections';
 export { correctionsWorking } from './corrections-working';
 export { crotchCorner } from './crotch';
 export { crotchLengthOf, type DraftedBlocks, draftBlocks } from './draft';

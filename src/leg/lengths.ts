@@ -40,16 +40,16 @@ const OFF_THE_FLOOR: Mm = 25;
  * @param length a name, or the inseam as a number
  * @param insideLeg crotch to floor
  * @param riseEase how far the crotch hangs below the body
- * @param lowerCrotch how much further it was lowered on purpose
+ * @param shorter how much further the crotch was lowered on purpose; negative where the leg is made longer
  */
 export function finishedInseam(
   length: LengthName | { readonly inseam: Mm },
   insideLeg: Mm,
   riseEase: Mm,
-  lowerCrotch: Mm = 0,
+  shorter: Mm = 0,
 ): Mm {
   if (typeof length === 'object') return length.inseam;
-  return namedInseam(length, insideLeg, riseEase) - lowerCrotch;
+  return namedInseam(length, insideLeg, riseEase) - shorter;
 }
 
 function namedInseam(length: LengthName, insideLeg: Mm, riseEase: Mm): Mm {

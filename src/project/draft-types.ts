@@ -1,4 +1,4 @@
-import type { Blocks, Proportions } from '../block';
+import type { Blocks, CorrectedBy, Corrections, Proportions } from '../block';
 import type { Body } from '../body';
 import type { Check } from '../check';
 import type { FinishedLeg, Notions, Piece } from '../edges';
@@ -43,6 +43,8 @@ export interface ProjectBlocks {
   readonly proportions: Proportions | undefined;
   /** As they were before anything was corrected after wearing. */
   readonly uncorrected: Blocks;
+  /** What each correction moved; undefined where nothing was corrected. */
+  readonly corrections: Readonly<Record<keyof Corrections, CorrectedBy>> | undefined;
 }
 
 /** Everything that one project becomes. */

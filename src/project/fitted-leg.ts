@@ -1,4 +1,4 @@
-import { type Blocks, blocksCorrected, blocksFromTrace, correctedBy } from '../block';
+import { type Blocks, blocksCorrected, blocksFromTrace, correctedBy, correctionMoves } from '../block';
 import { type Body, prepareBody } from '../body';
 import { pullOnNeeded } from '../check';
 import { type CasingHeights, casingHeights, casingLines, hemPlan, waistOpening } from '../edges';
@@ -49,6 +49,7 @@ export function legFitted(project: Project): FittedLeg {
   const { spread, straighten, raiseWaist, lowerCrotch, length, shape } = project.leg;
   const drafted = blocksOf(project, body);
   const { blocks } = drafted;
+  const { kneesOut, longer } = drafted.corrections ? correctedBy(drafted.corrections) : UNCORRECTED;
   const joined = spreadLeg(joinBlocks(blocks), spread);
   const openingAt = (t: number): Mm => waistOpening(casingLines(centresOf(joined, t, raiseWaist), heights));
   const automatic = straighten === 'auto';
@@ -59,11 +60,11 @@ export function legFitted(project: Project): FittedLeg {
     straightenAutomatic: automatic,
     raiseWaist,
     lowerCrotch,
-    inseam: legInseam(finishedInseam(length, body.insideLeg, blocks.riseEase, lowerCrotch), project.hem),
+    inseam: legInseam(finishedInseam(length, body.insideLeg, blocks.riseEase, lowerCrotch - longer), project.hem),
     ankleInseam: finishedInseam('ankle', body.insideLeg, blocks.riseEase),
     shape,
     hemBody: body,
-    kneesOut: project.fit?.knockKnees ?? 0,
+    kneesOut,
   };
   refuseLeg(joined, choices);
   const leg = legDrawn(joined, choices);
@@ -78,6 +79,8 @@ export function legFitted(project: Project): FittedLeg {
     needed,
   };
 }
+
+const UNCORRECTED = { kneesOut: 0, longer: 0 };
 
 /** What is raised or lowered on purpose moves the wanted crotch length as much. */
 function wantedBy({ crotchWanted: wanted }: Blocks, joined: JoinedBlocks, choices: LegChoices, leg: Leg) {
@@ -102,15 +105,16 @@ const SHORTEST_LEG = 25;
 /** The project's blocks, corrected after wearing. A correction changes the crotch length on purpose, so it moves what is wanted. */
 function blocksOf(project: Project, body: Body): ProjectBlocks {
   const { blocks: uncorrected, proportions } = uncorrectedBlocks(project, body);
-  if (!project.fit) return { blocks: uncorrected, proportions, uncorrected };
+  if (!project.fit) return { blocks: uncorrected, proportions, uncorrected, corrections: undefined };
   const before = referenceLeg(uncorrected, body);
-  const blocks = blocksCorrected(uncorrected, correctedBy(project.fit, tiltRoom(before)));
+  const corrections = correctionMoves(project.fit, tiltRoom(before));
+  const blocks = blocksCorrected(uncorrected, correctedBy(corrections));
   const wanted = blocks.crotchWanted;
   const crotchWanted = wanted && wanted + crotchOf(referenceLeg(blocks, body)) - crotchOf(before);
-  return { blocks: { ...blocks, crotchWanted }, proportions, uncorrected };
+  return { blocks: { ...blocks, crotchWanted }, proportions, uncorrected, corrections };
 }
 
-function uncorrectedBlocks({ block }: Project, body: Body): Omit<ProjectBlocks, 'uncorrected'> {
+function uncorrectedBlocks({ block }: Project, body: Body): Omit<ProjectBlocks, 'uncorrected' | 'corrections'> {
   if (block.source === 'traced')
     return { blocks: blocksFromTrace(block.front, block.back, body.bodyRise), proportions: undefined };
   return fittedBlocks(body, block);

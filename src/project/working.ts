@@ -1,4 +1,4 @@
-import { blockWorking, correctionsWorking, NO_CORRECTIONS, tracedWorking } from '../block';
+import { blockWorking, correctionsWorking, tracedWorking } from '../block';
 import { type Body, bodyWorking } from '../body';
 import { type EdgeChoices, edgesWorking, type FinishedLeg, type Notions } from '../edges';
 import { centresOf, type JoinedBlocks, LENGTH_NAMES, type Leg, type LegChoices, legWorking } from '../leg';
@@ -36,8 +36,12 @@ export function workingOf(s: Story): readonly WorkingStep[] {
       lengthWords: typeof length === 'string' ? LENGTH_NAMES[length] : 'as chosen',
     }),
     ...edgesWorking(s.finished, s.choices, s.notions, s.body.waistGirth),
-    ...correctionsWorking(s.drafted.uncorrected, s.drafted.blocks, s.project.fit ?? NO_CORRECTIONS),
+    ...correctionsTold(s),
   ];
+}
+
+function correctionsTold({ drafted: { uncorrected, blocks, corrections }, project: { fit } }: Story) {
+  return fit && corrections ? correctionsWorking(uncorrected, blocks, fit, corrections) : [];
 }
 
 function blocksTold({ drafted: { blocks, proportions }, body, project: { block } }: Story): readonly WorkingStep[] {

@@ -4,7 +4,7 @@ import { prepareBody } from '../../src/body';
 import { centresOf, joinBlocks } from '../../src/leg';
 import type { SquaredCentres } from '../../src/leg/centres';
 import { printPhrase } from '../../src/length';
-import { moved, outlineEdge, pathEnd, pathStart, straight, turnBetween } from '../../src/plane';
+import { outlineEdge, pathStart, turnBetween } from '../../src/plane';
 import { type Draft, draft } from '../../src/project';
 import { projectFor } from '../outside/survey';
 
@@ -68,16 +68,8 @@ describe('a waist edge that tilts too far', () => {
   const { blocks } = draftBlocks(prepareBody({ label: 'two years', ...child }), exampleBlocks);
   /** The blocks with centre front lower and centre back higher than a drafting would have them. */
   const tilted = (frontDown: number, backUp: number) => {
-    const corrected = blocksCorrected(blocks, { frontOut: 0, backOut: 0, backUp });
-    const front = corrected.front.edges.map((edge) =>
-      edge.name === 'centre'
-        ? {
-            ...edge,
-            curves: [straight(moved(pathStart(edge.curves), { x: 0, y: 1 }, frontDown), pathEnd(edge.curves))],
-          }
-        : edge,
-    );
-    return joinBlocks({ front: { ...corrected.front, edges: front }, back: corrected.back });
+    const corrected = blocksCorrected(blocks, { frontUp: -frontDown, frontOut: 0, backOut: 0, backUp });
+    return joinBlocks(corrected);
   };
   const off = ({ front, back }: SquaredCentres, half: 'front' | 'back') => {
     const edge = { x: front.waistPoint.x - back.waistPoint.x, y: front.waistPoint.y - back.waistPoint.y };

@@ -28,9 +28,12 @@ describe('after wearing', () => {
 
   it.each([
     ['flatSeat', 10],
+    ['fullSeat', 10],
     ['fullThigh', 10],
     ['swayBack', 10],
+    ['prominentAbdomen', 15],
     ['sittingPull', 15],
+    ['seated', 40],
     ['knockKnees', 8],
   ] as const)('%s keeps inseams equal and outlines simple, and says what it did with both lines', (seen, amount) => {
     for (const shape of ['pyjama', 'block', 'straight'] as const) {
@@ -44,27 +47,92 @@ describe('after wearing', () => {
     }
   });
 
+  // At the usual spread, at which it is found how far the waist edge may tilt.
+  const leg = { ...exampleProject.leg, spread: 25.4 };
+
+  /** How far each point moved: waist points up, crotch points out, against the leg without the correction. */
+  function movedBy(seen: Partial<Corrections>, change: Partial<Project> = {}) {
+    const [before, after] = [drafted({ leg, ...change }).leg, worn(seen, { leg, ...change }).leg];
+    const up = (part: 'front' | 'back') => before[part].waistPoint.y - after[part].waistPoint.y;
+    return {
+      frontUp: up('front'),
+      backUp: up('back'),
+      frontOut: after.front.crotchPoint.x - before.front.crotchPoint.x,
+      backOut: before.back.crotchPoint.x - after.back.crotchPoint.x,
+      crotchLine: after.crotchLevel - before.crotchLevel,
+      hem: pathLength(after.hem) - pathLength(before.hem),
+      inseam: pathLength(after.front.inseam) - pathLength(before.front.inseam),
+      frontCrotch: pathLength(after.front.crotch) - pathLength(before.front.crotch),
+    };
+  }
+  const STILL = { frontUp: 0, backUp: 0, frontOut: 0, backOut: 0, crotchLine: 0, hem: 0, inseam: 0, frontCrotch: 0 };
+
+  /** Within half a millimetre, at a measured crotch length and without one: a correction is never fitted away. */
+  function expectMoved(seen: Partial<Corrections>, wanted: Partial<typeof STILL>): void {
+    const { crotchLength: _, ...unmeasured } = exampleProject.body;
+    for (const body of [exampleProject.body, unmeasured]) {
+      const found = movedBy(seen, { body });
+      for (const [what, by] of Object.entries({ ...STILL, ...wanted }))
+        expect(Math.abs(found[what as keyof typeof STILL] - by), what).toBeLessThan(0.5);
+    }
+  }
+
   it('a flat seat takes its amount off the back extension and off the back rise', () => {
-    const d = worn({ flatSeat: 10 });
-    // The leg's crotch length is aimed at anew, which moves the extension by a fraction of a millimetre.
-    expect(d.blocks.extensionBack - plain.blocks.extensionBack).toBeCloseTo(-10, 0);
-    expect(d.blocks.backRaise - plain.blocks.backRaise).toBeCloseTo(-10, 0);
-    expect(d.measures.thighGirthFinished - plain.measures.thighGirthFinished).toBeCloseTo(-10, 0);
-    expect(d.measures.crotchLengthFinished - plain.measures.crotchLengthFinished).toBeLessThan(-12);
+    expectMoved({ flatSeat: 10 }, { backUp: -10, backOut: -10 });
+  });
+
+  it('a full seat gives its amount to both, centre front and front extension stay', () => {
+    const { backUp, backOut, ...rest } = movedBy({ fullSeat: 10 });
+    expect(backUp + backOut).toBeCloseTo(20, 0);
+    expect(backUp).toBeGreaterThan(1.5);
+    for (const by of Object.values(rest)) expect(Math.abs(by)).toBeLessThan(0.5);
   });
 
   it('full thighs get both extensions, and the crotch length follows although it was measured', () => {
+    const { hem, frontCrotch, ...rest } = movedBy({ fullThigh: 10 });
+    expect(Math.abs(hem)).toBeLessThan(0.5);
+    expect(frontCrotch).toBeGreaterThan(5);
+    expect(rest).toEqual({
+      ...Object.fromEntries(Object.keys(rest).map((what) => [what, expect.closeTo(0, 1)])),
+      frontOut: expect.closeTo(10, 1),
+      backOut: expect.closeTo(10, 1),
+    });
     const d = worn({ fullThigh: 10 });
-    expect(Math.abs(d.measures.thighGirthFinished - plain.measures.thighGirthFinished - 20)).toBeLessThan(1);
     expect(d.measures.crotchLengthFinished).toBeGreaterThan(plain.measures.crotchLengthFinished + 8);
+    expect(Math.abs(d.measures.crotchFit)).toBeLessThan(2);
   });
 
-  it('a hollow back and a pull when sitting move the centre back waist only', () => {
-    const [hollow, pull] = [worn({ swayBack: 10 }), worn({ sittingPull: 15 })];
-    expect(hollow.blocks.backRaise).toBeCloseTo(plain.blocks.backRaise - 10, 1);
-    expect(pull.blocks.backRaise).toBeCloseTo(plain.blocks.backRaise + 15, 1);
-    for (const d of [hollow, pull])
-      expect(Math.abs(d.measures.thighGirthFinished - plain.measures.thighGirthFinished)).toBeLessThan(0.5);
+  it('a hollow back moves the centre back waist only, a prominent abdomen the centre front waist only', () => {
+    expectMoved({ swayBack: 10 }, { backUp: -10 });
+    expectMoved({ prominentAbdomen: 15 }, { frontUp: 15 });
+  });
+
+  it('a pull when sitting raises centre back as far as the waist edge may tilt, and gives the rest to the back extension', () => {
+    for (const amount of [2, 15, 40]) {
+      const { backUp, backOut, ...rest } = movedBy({ sittingPull: amount });
+      expect(backUp + backOut).toBeCloseTo(amount, 0);
+      expect(backUp).toBeGreaterThan(1.5);
+      // A back extension 4 cm longer turns the front inseam's start by a hair.
+      for (const by of Object.values(rest)) expect(Math.abs(by)).toBeLessThan(amount > 20 ? 0.7 : 0.5);
+      expect(worn({ sittingPull: amount }, { leg }).leg.waistTurned).toBe(0);
+    }
+  });
+
+  it('what is worn sitting is lower in front, higher behind, and longer; the crotch line and the front extension stay', () => {
+    const { frontUp, backUp, backOut, inseam, ...rest } = movedBy({ seated: 40 });
+    expect(frontUp).toBeLessThan(-2);
+    expect(backUp + backOut).toBeCloseTo(20, 0);
+    expect(inseam).toBeCloseTo(20, 3);
+    // Carried on below the ankle, the hem narrows by a few millimetres.
+    for (const [what, by] of Object.entries(rest)) expect(Math.abs(by), what).toBeLessThan(what === 'hem' ? 5 : 0.5);
+    expect(worn({ seated: 40 }, { leg }).leg.waistTurned).toBe(0);
+    expect(movedBy({ seated: 40 }, { leg: { ...leg, length: { inseam: 640 } } }).inseam).toBeCloseTo(0, 3);
+  });
+
+  it('what lowers the waist edge’s tilt leaves more of it for sitting', () => {
+    const alone = movedBy({ sittingPull: 40 }).backUp;
+    const both = movedBy({ sittingPull: 40, prominentAbdomen: 15 });
+    expect(both.backUp - alone).toBeCloseTo(15, 0);
   });
 
   it('knees that touch move both inseams outwards at the knee, not at crotch and hem', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { NO_CORRECTIONS } from '../../src/block';
 import { printPhrase } from '../../src/length';
 import { distance, edgeLength, outlineEdge, pathEnd, pathLength, pathStart } from '../../src/plane';
 import { type Draft, draft, exampleProject, type Project, withFewestSheets } from '../../src/project';
@@ -75,7 +76,7 @@ describe('the working', () => {
 
   it('tells of corrections only where some were made', () => {
     const corrections = (d: Draft) => d.working.filter(({ id }) => id.startsWith('check.worn.')).length;
-    const fit = { flatSeat: 10, fullThigh: 0, swayBack: 0, sittingPull: 0, knockKnees: 0 };
+    const fit = { ...NO_CORRECTIONS, flatSeat: 10 };
     expect([corrections(plain), corrections(drafted({ fit }))]).toEqual([0, 1]);
   });
 });

@@ -98,9 +98,12 @@ export const FIELDS = {
   sewing: { machine: oneOf('Machine', ['plain', 'serger'], 'plain') },
   fit: {
     flatSeat: length('Flat seat', 0, 40, 0),
+    fullSeat: length('Full seat', 0, 40, 0),
     fullThigh: length('Full thighs', 0, 40, 0),
     swayBack: length('Hollow back', 0, 40, 0),
+    prominentAbdomen: length('Prominent abdomen', 0, 40, 0),
     sittingPull: length('Pull when sitting', 0, 40, 0),
+    seated: length('Worn sitting', 0, 60, 0),
     knockKnees: length('Knees that touch', -25, 25, 0),
   },
   /** How the pattern is thrown on the cloth: the cut line's width, and light lines on a dark ground or dark on light. */

@@ -84,9 +84,13 @@ export const SENTENCES: { readonly [Group in keyof typeof FIELDS]: SentencesOf<(
   sewing: { machine: 'For which machine the steps are written.' },
   fit: {
     flatSeat: 'For folds below the seat: shortens the back rise and the back’s fork.',
+    fullSeat: 'For drags from the seat to the crotch: lengthens the back rise and the back’s fork.',
     fullThigh: 'For drag lines that point at the crotch: lengthens both forks.',
     swayBack: 'For a pool of cloth above the seat: lowers centre back at the waist.',
+    prominentAbdomen: 'For a waist that dips over the belly: raises centre front.',
     sittingPull: 'For a waist that is pulled down behind when sitting: raises centre back.',
+    seated:
+      'For trousers that are worn sitting: lowers centre front and raises centre back by half of it, and lengthens the leg by as much.',
     knockKnees: 'For drags at the inner knee: moves the inseams outwards at the knee; inwards where it is negative.',
   },
   projector: {

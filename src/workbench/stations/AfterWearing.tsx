@@ -1,3 +1,4 @@
+import { NO_CORRECTIONS } from '../../block';
 import { say } from '../../length';
 import { focusOn } from '../aloud/focus-on';
 import { fieldId } from '../fields/FieldRow';
@@ -14,13 +15,23 @@ const SEEN = [
     key: 'flatSeat',
     help: say`Folds under the seat: 1 cm or ⅜ in is usual; it comes off the back extension and the back rise.`,
   },
+  {
+    key: 'fullSeat',
+    help: say`Drags from the seat to the crotch: the back extension and the back rise get longer; 1 cm or ⅜ in is usual.`,
+  },
   { key: 'fullThigh', help: say`Lines towards the crotch: both extensions get longer; 1 cm or ⅜ in is usual.` },
   { key: 'swayBack', help: say`A pool above the seat: the centre back waist comes down; 1 cm or ⅜ in is usual.` },
+  {
+    key: 'prominentAbdomen',
+    help: say`The waist dips over the belly: the centre front waist goes up; 1.5 cm or ⅝ in is usual.`,
+  },
   { key: 'sittingPull', help: say`Pulls down when sitting: the back rise gets longer; 1.5 cm or ⅝ in is usual.` },
+  {
+    key: 'seated',
+    help: say`Worn sitting, all day or in a wheelchair: centre front goes down and centre back up, and the leg gets longer; 4 cm or 1½ in is usual.`,
+  },
   { key: 'knockKnees', help: say`Drags at the inner knee: both inseams are let out there; 8 mm or ⅜ in is usual.` },
 ] as const;
-
-const NOTHING = { flatSeat: 0, fullThigh: 0, swayBack: 0, sittingPull: 0, knockKnees: 0 };
 
 /** The corrections after wearing: opened by hand, each adjustable, each undoable. */
 export function AfterWearing() {
@@ -32,7 +43,7 @@ export function AfterWearing() {
         type="button"
         className="button wearing"
         onClick={() => {
-          choose('fit', NOTHING);
+          choose('fit', NO_CORRECTIONS);
           focusOn(`#${fieldId('fit.flatSeat')}`);
         }}
       >

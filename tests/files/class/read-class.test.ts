@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { NO_CORRECTIONS } from '../../../src/block';
 import { measurements } from '../../../src/body';
 import { csvFile, emptyTable, measurementHead, measurementText } from '../../../src/files/class/write-table';
 import type { Project } from '../../../src/project';
@@ -155,7 +156,7 @@ describe('a table of bodies', () => {
   });
 
   test('leaves out what was typed for one body', () => {
-    const fit = { flatSeat: 10, fullThigh: 0, swayBack: 0, sittingPull: 0, knockKnees: 0 };
+    const fit = { ...NO_CORRECTIONS, flatSeat: 10 };
     const { rows, leftOut } = readTableOf(`${NEEDED}\n${GOOD}`, {
       ...projectWith({ waist: { elasticLength: 700 } }),
       fit,
