@@ -6,12 +6,12 @@ type SentencesOf<Group> = { readonly [Key in keyof Group]: string };
  * What each field moves, in a sentence, for the documentation and for other programs. It stands beside the catalogue and
  * not in it, so that the page needn't load it; a field without a sentence doesn't compile.
  */
-export const ROOT_SENTENCES: SentencesOf<typeof ROOT_FIELDS> = {
+const ROOT_SENTENCES: SentencesOf<typeof ROOT_FIELDS> = {
   name: 'Names the files, and stands on the pattern and its pages.',
   units: 'How lengths are shown and typed; the file itself holds millimetres.',
 };
 
-export const SENTENCES: { readonly [Group in keyof typeof FIELDS]: SentencesOf<(typeof FIELDS)[Group]> } = {
+const SENTENCES: { readonly [Group in keyof typeof FIELDS]: SentencesOf<(typeof FIELDS)[Group]> } = {
   use: { forSleeping: 'Brings the cautions about nightwear and fire.' },
   block: {
     source: 'Whether the two blocks are drafted from the measurements or were brought along.',
