@@ -32,7 +32,7 @@ function path(curves: readonly Curve[], className: string, shift = 0): string {
 function cell(plate: PlateBody, index: number): string {
   const project = {
     format: 'legwork-project',
-    version: 1,
+    version: 2,
     name: plate.name,
     body: { label: plate.name, ...plate.body },
     ...plate.rest,

@@ -1,5 +1,5 @@
 import type { Progress } from '../files';
-import { printProblem, Refusal, spelledOut, type Units } from '../length';
+import { type Phrase, printPhrase, printProblem, Refusal, spelledOut, type Units } from '../length';
 import type { Disk } from './disk';
 import { NotWritten } from './places';
 
@@ -50,6 +50,11 @@ export function refuseError(around: Surroundings, error: unknown, units: Units):
     around,
     problems.map((problem) => printProblem(problem, units)),
   );
+}
+
+/** Says what a person should know about a file that was opened, a line for each. */
+export function tellNotes(around: Surroundings, path: string, notes: readonly Phrase[]): void {
+  for (const note of notes) around.complain(`${path}: ${printPhrase(note, 'cm')}`);
 }
 
 /** The places of a fault in our own files, the innermost first; more of them help nobody. */

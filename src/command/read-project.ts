@@ -1,10 +1,13 @@
 import { constants } from 'node:fs';
 import { type FileHandle, open } from 'node:fs/promises';
 import { number, type Problem, type Result, say } from '../length';
-import { LARGEST_FILE, openProject, type Project, tooLarge } from '../project';
+import { LARGEST_FILE, type Opened, openProject, tooLarge } from '../project';
 import { systemReason } from './reasons';
 
-const refused = (path: string, phrase: Problem['phrase']): Result<never> => ({
+/** A file that can't be had. */
+type Refused = Extract<Result<never>, { readonly ok: false }>;
+
+const refused = (path: string, phrase: Problem['phrase']): Refused => ({
   ok: false,
   problems: [{ field: 'file', value: path, phrase }],
 });
@@ -14,7 +17,7 @@ const refused = (path: string, phrase: Problem['phrase']): Result<never> => ({
  *
  * @param path where it is
  */
-export async function readProjectFile(path: string): Promise<Result<Project>> {
+export async function readProjectFile(path: string): Promise<Opened> {
   return openedProject(path, await readBytes(path));
 }
 
@@ -23,7 +26,7 @@ export async function readProjectFile(path: string): Promise<Result<Project>> {
  *
  * @param stream standard input
  */
-export async function readProjectStream(stream: AsyncIterable<Uint8Array | string>): Promise<Result<Project>> {
+export async function readProjectStream(stream: AsyncIterable<Uint8Array | string>): Promise<Opened> {
   return openedProject('-', await gathered('-', stream));
 }
 
@@ -87,7 +90,7 @@ async function gathered(path: string, stream: AsyncIterable<Uint8Array | string>
 }
 
 /** A project of what was read; letters that aren't UTF-8 would silently become others. */
-function openedProject(path: string, read: Result<Uint8Array>): Result<Project> {
+function openedProject(path: string, read: Result<Uint8Array>): Opened {
   if (!read.ok) return read;
   try {
     return openProject(new TextDecoder('utf-8', { fatal: true }).decode(read.value));
@@ -98,7 +101,7 @@ function openedProject(path: string, read: Result<Uint8Array>): Result<Project> 
 }
 
 /** Why a file could not be read; a fault of the program is thrown on. */
-function unread(path: string, error: unknown): Result<never> {
+function unread(path: string, error: unknown): Refused {
   if ((error as NodeJS.ErrnoException).code === 'ENOENT') return refused(path, say`there is no such file.`);
   const reason = systemReason(error);
   if (reason === undefined) throw error;

@@ -12,7 +12,7 @@ import {
 import { printProblem } from '../length';
 import type { DraftOrder } from './arguments';
 import { baseName } from './names';
-import { DONE, refuse, refuseError, type Surroundings, WRONG } from './outcome';
+import { DONE, refuse, refuseError, type Surroundings, tellNotes, WRONG } from './outcome';
 import { readBytes, readProjectFile, readProjectStream } from './read-project';
 import { placeOf, startWriting, writeFiles } from './write-files';
 
@@ -29,6 +29,7 @@ export async function runClass(order: DraftOrder, around: Surroundings): Promise
       around,
       opened.problems.map((problem) => printProblem(problem, 'cm')),
     );
+  tellNotes(around, path ?? '-', opened.notes);
   const project = opened.value;
   const { units } = project;
   const name = path === '-' ? safeFileName(project.name) : baseName(path);

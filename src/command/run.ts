@@ -4,7 +4,7 @@ import { printProblem, type Result } from '../length';
 import { draft, type Project, withFewestSheets } from '../project';
 import { type DraftOrder, parseArguments, USAGE } from './arguments';
 import { baseName, sameName } from './names';
-import { DONE, plainSpoken, refuse, refuseError, type Surroundings, WRONG } from './outcome';
+import { DONE, plainSpoken, refuse, refuseError, type Surroundings, tellNotes, WRONG } from './outcome';
 import { readProjectFile, readProjectStream, readText } from './read-project';
 import { runClass } from './run-class';
 import { placeOf, writeFiles } from './write-files';
@@ -57,6 +57,7 @@ async function draftedJobs({ projects, blocks }: DraftOrder, around: Surrounding
     around.progress?.({ share: 0, doing: `drafting ${i + 1} of ${projects.length}` });
     const which = projects.length > 1 ? `${path}: ` : '';
     const opened = path === '-' ? await readProjectStream(around.input) : await readProjectFile(path);
+    if (opened.ok) tellNotes(around, path, opened.notes);
     const result = opened.ok ? draft({ ...opened.value, ...brought?.value }) : opened;
     if (!result.ok) {
       lines.push(...result.problems.map((problem) => which + printProblem(problem, unitsOf(opened))));

@@ -65,6 +65,9 @@ const ELASTIC_ROOM = 1.6;
 /** An overlocked edge lies this far beyond a casing's stitching, which runs a whole channel from the fold (practice). */
 const OVERLOCKED_BEYOND = 6;
 
+/** A woven edge frays and is turned under; a knit's doesn't, and turned twice it makes a ridge (practice). */
+export const usualTurnUnder = (cloth: 'woven' | 'knit'): Mm => (cloth === 'knit' ? 0 : 10);
+
 /** @param hem what was chosen */
 export function hemPlan(hem: HemChoices): HemPlan {
   const { finish, depth, turnUnder, elasticWidth, cordWidth, bandHeight } = hem;

@@ -21,6 +21,7 @@ export {
   type HemTurning,
   hemPlan,
   hemTurning,
+  usualTurnUnder,
 } from './hem';
 export { type BodyGirths, hemHeight, type Notions, notionsOf } from './notions';
 export type { Allowances, LegEdge } from './outline';

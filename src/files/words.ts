@@ -2,7 +2,7 @@ import { measurements } from '../body';
 import type { Check } from '../check';
 import { centreLean, LENGTH_NAMES } from '../leg';
 import { formatLength, type Mm, type Phrase, plain, printPhrase, type Units } from '../length';
-import type { Draft, Measures, Project } from '../project';
+import { type Draft, hemOf, type Measures, type Project } from '../project';
 import { CAUTIONS_NOTE, type Caution } from '../sewing';
 import { controlLengths } from '../sheets';
 
@@ -87,7 +87,9 @@ function waistWords({ waist, units }: Project): string {
 }
 
 /** How the hem is finished, in words. */
-function hemWords({ hem, units }: Project): string {
+function hemWords(project: Project): string {
+  const { units } = project;
+  const hem = hemOf(project);
   const l = (value: Mm) => formatLength(value, units);
   const under = hem.turnUnder > 0 ? `${l(hem.turnUnder)} turned under` : 'edge overlocked';
   switch (hem.finish) {

@@ -12,6 +12,7 @@ import { growthFor, legFlaw } from '../leg';
 import { type Mm, type Problem, Refusal, say } from '../length';
 import { outlineCrossings, outlineCurves, pathStart } from '../plane';
 import { type FittedLeg, legFitted } from './fitted-leg';
+import { hemOf } from './hem-of';
 import type { Project } from './types';
 
 /** A fitted leg, finished, with all pieces that are cut: the leg first. */
@@ -35,6 +36,7 @@ export function cutOut(project: Project, legDone: () => void = () => {}): CutOut
   legDone();
   const choices: EdgeChoices = {
     ...project,
+    hem: hemOf(project),
     growth: growthFor(project.cloth),
     piecedTip: project.cloth.piecedTip,
     words: { title: project.name, label: project.body.label },

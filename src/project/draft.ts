@@ -56,7 +56,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
       choices: legChoices,
       finished,
       waist: project.waist,
-      hem: project.hem,
+      hem: choices.hem,
       opening,
       elasticLength: notions.elasticLength ?? notions.bandLength,
     }).map(withinLimits),

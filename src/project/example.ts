@@ -1,3 +1,4 @@
+import { VERSION } from './migrate';
 import { checkedProject } from './schema';
 import type { Project } from './types';
 
@@ -7,7 +8,7 @@ import type { Project } from './types';
  */
 export const exampleProject: Project = checkedProject({
   format: 'legwork-project',
-  version: 1,
+  version: VERSION,
   name: 'Flannel bottoms, first pair',
   units: 'cm',
   body: {

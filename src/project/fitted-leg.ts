@@ -1,7 +1,7 @@
 import { type Blocks, blocksCorrected, blocksFromTrace, correctedBy, correctionMoves } from '../block';
 import { type Body, prepareBody } from '../body';
 import { pullOnNeeded } from '../check';
-import { type CasingHeights, casingHeights, casingLines, hemPlan, waistOpening } from '../edges';
+import { type CasingHeights, casingHeights, casingLines, type HemChoices, hemPlan, waistOpening } from '../edges';
 import {
   centresOf,
   finishedInseam,
@@ -20,6 +20,7 @@ import {
 } from '../leg';
 import { type Mm, mm, Refusal, say } from '../length';
 import type { ProjectBlocks } from './draft-types';
+import { hemOf } from './hem-of';
 import type { Project } from './types';
 
 /** A leg, net, with all that it was made from. */
@@ -60,7 +61,7 @@ export function legFitted(project: Project): FittedLeg {
     straightenAutomatic: automatic,
     raiseWaist,
     lowerCrotch,
-    inseam: legInseam(finishedInseam(length, body.insideLeg, blocks.riseEase, lowerCrotch - longer), project.hem),
+    inseam: legInseam(finishedInseam(length, body.insideLeg, blocks.riseEase, lowerCrotch - longer), hemOf(project)),
     ankleInseam: finishedInseam('ankle', body.insideLeg, blocks.riseEase),
     shape,
     hemBody: body,
@@ -93,7 +94,7 @@ function wantedBy({ crotchWanted: wanted }: Blocks, joined: JoinedBlocks, choice
 const crotchOf = ({ front, back }: Leg): Mm => legCrotchLength(front, back);
 
 /** The leg's own inseam: bands and cuffs count in the finished length. */
-function legInseam(finished: Mm, hem: Project['hem']): Mm {
+function legInseam(finished: Mm, hem: HemChoices): Mm {
   const inseam = finished - hemPlan(hem).added;
   if (inseam >= SHORTEST_LEG) return inseam;
   const phrase = say`leaves ${mm(inseam)} of inseam to the leg; at least ${mm(SHORTEST_LEG)} must stay, so a lower band or a longer leg would do.`;

@@ -1,16 +1,41 @@
+import { type Phrase, say } from '../length';
+
 /** A parsed project file, whatever version wrote it. */
 export type RawProject = Readonly<Record<string, unknown>>;
 
-/** Takes a file from the version before to the version it is named by; it changes what changed its meaning, no more. */
-export type Migration = (raw: RawProject) => RawProject;
+/** Takes a file from the version before to the version it is named by. */
+export interface Migration {
+  /** Changes what changed its meaning, no more. */
+  readonly bring: (raw: RawProject) => RawProject;
+  /** What a person should know about it, once. */
+  readonly note?: Phrase;
+}
+
+/** A file as the newest version would have written it, and what to say about that. */
+export interface Migrated {
+  readonly raw: RawProject;
+  readonly notes: readonly Phrase[];
+}
 
 /** The newest project version that this program reads and writes. */
-export const VERSION = 1;
+export const VERSION = 2 as const;
 
 /**
  * One migration for each version after the first, by the version it leads to. New fields need none: they have defaults.
  */
-const MIGRATIONS: Readonly<Record<number, Migration>> = {};
+const MIGRATIONS: Readonly<Record<number, Migration>> = {
+  2: {
+    bring: (raw) => withUsual(withUsual(raw, 'leg', 'length', 'ankle'), 'hem', 'turnUnder', 10),
+    note: say`It was drawn by an earlier cut: every choice in it is kept, but the outline has changed.`,
+  },
+};
+
+/** Writes out what a field was where it was left out; a group that is no group is left for the schema to refuse. */
+function withUsual(raw: RawProject, group: string, key: string, usual: unknown): RawProject {
+  const fields = raw[group] === undefined ? {} : raw[group];
+  if (typeof fields !== 'object' || fields === null || Array.isArray(fields)) return raw;
+  return Object.hasOwn(fields, key) ? raw : { ...raw, [group]: { ...fields, [key]: usual } };
+}
 
 /**
  * Brings an older project file up to the newest version, step by step.
@@ -19,19 +44,19 @@ const MIGRATIONS: Readonly<Record<number, Migration>> = {};
  * @param version the version that wrote it
  * @param steps the migrations, by the version they lead to
  * @param newest where to stop
- * @returns the file as the newest version would have written it; undefined where a step is not known
+ * @returns undefined where a step is not known
  */
 export function migrated(
   raw: RawProject,
   version: number,
   steps: Readonly<Record<number, Migration>> = MIGRATIONS,
   newest: number = VERSION,
-): RawProject | undefined {
-  let now = raw;
+): Migrated | undefined {
+  let now: Migrated = { raw, notes: [] };
   for (let to = version + 1; to <= newest; to += 1) {
     const step = steps[to];
     if (!step) return undefined;
-    now = { ...step(now), version: to };
+    now = { raw: { ...step.bring(now.raw), version: to }, notes: [...now.notes, ...(step.note ? [step.note] : [])] };
   }
   return now;
 }

@@ -1,4 +1,4 @@
-import { number, type Problem, type Result, say } from '../length';
+import { number, type Phrase, type Problem, type Result, say } from '../length';
 import { DEEPEST, type JsonOutline, jsonOutline, MOST_VALUES } from './json-text';
 import { migrated, type RawProject, VERSION } from './migrate';
 import { type PlainData, plainData } from './plain-data';
@@ -12,18 +12,28 @@ const GROWS = 8;
 /** More problems than these are told by their number only. */
 const MOST_TOLD = 100;
 
+/** A project that was opened, and what a person should know about it; or every problem in its file. */
+export type Opened =
+  | { readonly ok: true; readonly value: Project; readonly notes: readonly Phrase[] }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
 /**
  * Opens a project file.
  *
  * @param text the file's text
  * @returns the project with its defaults filled in and unknown fields kept, or every problem in it
  */
-export function openProject(text: string): Result<Project> {
+export function openProject(text: string): Opened {
   const read = readProject(text);
   if (!read.ok) return read;
   const { project, problems } = checkedProject(read.value.raw);
   const all = [...read.value.problems, ...problems];
-  return all.length > 0 ? { ok: false, problems: fewer(all) } : { ok: true, value: project };
+  return all.length > 0 ? { ok: false, problems: fewer(all) } : { ok: true, value: project, notes: read.value.notes };
+}
+
+/** A parsed project file at the newest version, whose fields are not looked at yet. */
+interface ReadProject extends PlainData {
+  readonly notes: readonly Phrase[];
 }
 
 /**
@@ -33,7 +43,7 @@ export function openProject(text: string): Result<Project> {
  * @returns the parsed file at the newest version, with what can't stand in any file taken out and told; or why it is
  *   none of ours
  */
-export function readProject(text: string, seen?: JsonOutline): Result<PlainData> {
+export function readProject(text: string, seen?: JsonOutline): Result<ReadProject> {
   if (text.length > LARGEST_FILE) return refused(fileProblem(undefined, tooLarge(text.length)));
   const outline = seen ?? jsonOutline(unmarked(text));
   if (outline.beyond === 'depth')
@@ -66,11 +76,12 @@ export function readProject(text: string, seen?: JsonOutline): Result<PlainData>
   }
   const upToDate = Number.isInteger(version) ? migrated(raw as RawProject, version as number) : undefined;
   if (!upToDate) return refused({ field: 'version', value: version, phrase: say`must be ${number(VERSION, 0)}.` });
-  const plain = plainData(upToDate);
+  const plain = plainData(upToDate.raw);
   // Some numbers are longer written out: what could not be opened again is not opened now.
   const written = text.length * GROWS > LARGEST_FILE ? JSON.stringify(plain.raw).length : 0;
   if (written > LARGEST_FILE) return refused(fileProblem(undefined, tooLarge(written)));
-  return { ok: true, value: { raw: plain.raw, problems: [...outline.twice.map(twiceProblem), ...plain.problems] } };
+  const problems = [...outline.twice.map(twiceProblem), ...plain.problems];
+  return { ok: true, value: { raw: plain.raw, problems, notes: upToDate.notes } };
 }
 
 /** Some editors put a byte order mark in front, which JSON doesn't know. */

@@ -1,4 +1,4 @@
-import { type Problem, type Result, say } from '../length';
+import { type Phrase, type Problem, type Result, say } from '../length';
 import { valueAt, withValue } from './at-path';
 import { jsonOutline } from './json-text';
 import { LARGEST_FILE, openProject, readProject, unmarked } from './open';
@@ -22,6 +22,8 @@ export interface Salvaged {
   readonly missing: readonly string[];
   /** Whether the file's text ended in the middle. */
   readonly cutShort: boolean;
+  /** What else a person should know about it. */
+  readonly notes: readonly Phrase[];
 }
 
 /** Each round takes out all that is found; more are only needed where one fault hid another, as a body's contradictions do. */
@@ -58,7 +60,8 @@ export function salvageProject(text: string): Result<Salvaged> {
     const checked = checkedProject(project);
     if (checked.problems.length === 0) {
       const repairs = repairsOf(broken, checked.project, missing);
-      return { ok: true, value: { project: checked.project, repairs, missing, cutShort: !whole.ok } };
+      const { notes } = read.value;
+      return { ok: true, value: { project: checked.project, repairs, missing, cutShort: !whole.ok, notes } };
     }
     const ways = givingWay(project, checked.problems);
     if (!ways) break;

@@ -1,16 +1,17 @@
 import type { Garment } from '../sewing';
 import type { Draft } from './draft-types';
+import { hemOf } from './hem-of';
 
 /** What the order of work depends on, of a finished draft. */
 export function garmentOf({ project, leg, finished, pieces, notions, cautions }: Draft): Garment {
-  const { waist, hem, allowances, pocket, cloth, sewing } = project;
+  const { waist, allowances, pocket, cloth, sewing } = project;
   return {
     leg,
     finished,
     pieces,
     notions,
     waist,
-    hem,
+    hem: hemOf(project),
     allowances,
     pocket,
     cloth,

@@ -1,6 +1,7 @@
 import { type ShoppingItem, shoppingList } from '../cloth';
 import { clothOf } from './cloth';
 import type { Draft } from './draft-types';
+import { hemOf } from './hem-of';
 
 /** Everything to buy for a draft. */
 export function shoppingOf(draft: Draft): readonly ShoppingItem[] {
@@ -10,7 +11,7 @@ export function shoppingOf(draft: Draft): readonly ShoppingItem[] {
     plan: clothOf(draft),
     cloth: project.cloth,
     waist: project.waist,
-    hem: project.hem,
+    hem: hemOf(project),
     notions,
     // Two inseams, the crotch seam, the waist stitched above and below, two hems.
     seams: 2 * inseamFront + crotchLengthFinished + 2 * waistOpening + 2 * hemGirthFinished,

@@ -2,11 +2,12 @@ import type { TracedBlock } from '../block';
 import type { BodyInput } from '../body';
 import type { Units } from '../length';
 import type { Choices } from './fields';
+import type { VERSION } from './migrate';
 
 /** The project: what the person typed, every default filled in. Millimetres, degrees, fractions. */
 export interface Project extends Omit<Choices, 'block' | 'pocket' | 'fit'> {
   readonly format: 'legwork-project';
-  readonly version: 1;
+  readonly version: typeof VERSION;
   readonly name: string;
   readonly units: Units;
   readonly body: BodyInput;

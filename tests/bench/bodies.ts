@@ -33,7 +33,7 @@ export function benchProjects(count: number): readonly Project[] {
     };
     return checkedProject({
       format: 'legwork-project',
-      version: 1,
+      version: 2,
       name: 'bench',
       body,
       leg: { spread: between(0, 40) },

@@ -3,7 +3,7 @@ import { type Check, runChecks, type Subject } from '../../src/check';
 import { casingHeights, casingLines, finishLeg, waistOpening } from '../../src/edges';
 import { finishedInseam, joinBlocks, type Leg, type LegHalf, spreadLeg } from '../../src/leg';
 import { type Curve, curveMap, type Edge, type Point, subtract, unit } from '../../src/plane';
-import { type Draft, draft, exampleProject, type Project } from '../../src/project';
+import { type Draft, draft, exampleProject, hemOf, type Project } from '../../src/project';
 import { legFitted } from '../../src/project/fitted-leg';
 
 /** The draft of a project that can be drafted. */
@@ -21,6 +21,7 @@ export function subjectOf(d: Draft, spoil: (leg: Leg) => Leg = (leg) => leg): Su
   const casing = casingHeights(p.waist);
   const finished = finishLeg(leg, casing, {
     ...p,
+    hem: hemOf(p),
     growth: { lengthwise: 1, crosswise: 1 },
     piecedTip: p.cloth.piecedTip,
     words: { title: 't', label: 'l' },
@@ -47,7 +48,7 @@ export function subjectOf(d: Draft, spoil: (leg: Leg) => Leg = (leg) => leg): Su
     },
     finished,
     waist: p.waist,
-    hem: p.hem,
+    hem: hemOf(p),
     opening: waistOpening(casingLines({ front: centre(leg.front), back: centre(leg.back) }, casing)),
     elasticLength: d.notions.elasticLength ?? d.notions.bandLength,
   };

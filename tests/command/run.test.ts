@@ -36,6 +36,13 @@ const out = () => join(folder, 'out');
 const written = () => readdirSync(folder).filter((name) => name === 'out');
 
 describe('a project that can be drafted', () => {
+  test('of an earlier cut is written, and said to be drawn otherwise now', async () => {
+    const old = project('old.json', saveProject(exampleProject).replace('"version": 2', '"version": 1'));
+    const { code, said, complained } = await run([old, '--out', out(), '--files', 'handout']);
+    expect([code, said.length]).toEqual([0, 1]);
+    expect(complained).toEqual([expect.stringMatching(/old\.json: It was drawn by an earlier cut/)]);
+  });
+
   test('writes every file under the project file’s own name and prints the paths', async () => {
     const { code, said, complained } = await run([project('First pair.legwork.json'), '--out', out()]);
     expect([code, complained]).toEqual([0, []]);
@@ -203,8 +210,8 @@ describe('what is refused: exit code 2, one line each, nothing written', () => {
     },
     {
       name: 'a newer version',
-      words: () => [project('a.json', '{"format":"legwork-project","version":2}'), '--out', out()],
-      lines: [/^version: 2: .*newer/],
+      words: () => [project('a.json', '{"format":"legwork-project","version":3}'), '--out', out()],
+      lines: [/^version: 3: .*newer/],
     },
     {
       name: '50 MB, by its size',

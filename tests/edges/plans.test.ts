@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type HemPlan, hemPlan, hemTurning } from '../../src/edges/hem';
+import { type HemChoices, type HemPlan, hemPlan, hemTurning } from '../../src/edges/hem';
 import {
   type Curve,
   curveMap,
@@ -12,10 +12,10 @@ import {
   pointsBounds,
   turned,
 } from '../../src/plane';
-import { exampleProject, type Project } from '../../src/project';
+import { exampleProject, hemOf, type Project } from '../../src/project';
 import { drafted, lineOf, near, pieceOf, ring } from './drafted';
 
-const withHem = (hem: Partial<Project['hem']>) => ({ ...exampleProject.hem, ...hem });
+const withHem = (hem: Partial<HemChoices>) => ({ ...hemOf(exampleProject), ...hem });
 const withWaist = (waist: Partial<Project['waist']>) => ({ ...exampleProject.waist, ...waist });
 
 describe('what a hem finish does to the leg', () => {
@@ -136,8 +136,7 @@ describe('lines and folds of each finish', () => {
 describe('what holds the leg', () => {
   it('is as long for a cuff as for an elastic that ends at the same height', () => {
     for (const length of ['ankle', 'midCalf', 'knee'] as const) {
-      const at = (hem: Partial<Project['hem']>) =>
-        drafted({ leg: { ...exampleProject.leg, length }, hem: withHem(hem) });
+      const at = (hem: Partial<HemChoices>) => drafted({ leg: { ...exampleProject.leg, length }, hem: withHem(hem) });
       const cuff = pieceOf(at({ finish: 'ribCuff', ribStretch: 2 }), 'cuff');
       const elastic = at({ finish: 'elasticCasing' }).notions.hemElasticLength ?? 0;
       const { left, right, top, bottom } = pointsBounds(ring(cuff));

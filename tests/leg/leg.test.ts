@@ -154,7 +154,7 @@ describe('straightening', () => {
 
 describe('length and shape', () => {
   // Shares of the inside leg: practice. Ankle: inside leg − rise ease − 0.08 × inside leg.
-  it.each(['ankle', 'midCalf', 'belowKnee', 'knee', 'midThigh', 'short', { inseam: 640 }] as const)(
+  it.each(['full', 'ankle', 'midCalf', 'belowKnee', 'knee', 'midThigh', 'short', { inseam: 640 }] as const)(
     'cuts both inseams of %j equally long and leaves the crotch alone',
     (length) => {
       const inseam = finishedInseam(length, body.insideLeg, blocks.riseEase);
@@ -169,7 +169,7 @@ describe('length and shape', () => {
   );
 
   it('meets the hem within 6° of square, at every length', () => {
-    for (const name of ['ankle', 'midCalf', 'belowKnee', 'knee', 'midThigh', 'short'] as const) {
+    for (const name of ['full', 'ankle', 'midCalf', 'belowKnee', 'knee', 'midThigh', 'short'] as const) {
       const leg = legOf({ inseam: finishedInseam(name, body.insideLeg, blocks.riseEase) });
       const hem = { x: pathEnd(leg.hem).x - pathStart(leg.hem).x, y: pathEnd(leg.hem).y - pathStart(leg.hem).y };
       for (const half of [leg.front, leg.back]) {

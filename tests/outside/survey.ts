@@ -99,7 +99,7 @@ const percentileBodies: readonly SurveyBody[] = (['f', 'm'] as const).flatMap((s
 
 /** A project for a body, with everything else left at its default unless said otherwise. */
 export function projectFor(body: object, rest: object = {}): Project {
-  return checkedProject({ format: 'legwork-project', version: 1, name: 'A body', body, ...rest }).project;
+  return checkedProject({ format: 'legwork-project', version: 2, name: 'A body', body, ...rest }).project;
 }
 
 /** One large sheet: for tests that look at the leg and not at the paper, which is laid quickly then. */

@@ -8,6 +8,7 @@ import {
   draft,
   exampleProject,
   garmentOf,
+  hemOf,
   openProject,
   type Project,
   salvageProject,
@@ -94,7 +95,7 @@ describe('what is asked of a draft later', () => {
       pieces: d.pieces,
       notions: d.notions,
       waist: change.waist,
-      hem: change.hem,
+      hem: hemOf(change),
       machine: 'serger',
       childsNightwear: true,
     });
@@ -140,7 +141,7 @@ describe('what is saved of a file', () => {
     const result = salvageProject(
       JSON.stringify({ ...exampleProject, leg: { ...exampleProject.leg, length: { inseam: 'long' } } }),
     );
-    expect(result.ok && result.value.project.leg.length).toBe('ankle');
+    expect(result.ok && result.value.project.leg.length).toBe('full');
     const told = result.ok ? result.value.repairs.map(({ problem }) => printPhrase(problem.phrase, 'cm')) : [];
     expect(told[0]).toMatch(/^must be a number of millimetres between/);
     const pocket = salvageProject(JSON.stringify({ ...exampleProject, pocket: { width: 'wide' } }));

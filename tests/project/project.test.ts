@@ -4,7 +4,7 @@ import { printPhrase, printProblem } from '../../src/length';
 import { type Draft, draft, exampleProject, openProject, type Project, saveProject } from '../../src/project';
 
 const BODY = { label: 'Body 1', waistGirth: 760, hipGirth: 980, bodyRise: 270, insideLeg: 760 };
-const file = (more: object = {}) => JSON.stringify({ format: 'legwork-project', version: 1, body: BODY, ...more });
+const file = (more: object = {}) => JSON.stringify({ format: 'legwork-project', version: 2, body: BODY, ...more });
 const opened = (text: string): Project => {
   const result = openProject(text);
   if (!result.ok) throw new Error(result.problems.map((p) => printProblem(p, 'cm')).join('\n'));
@@ -23,7 +23,7 @@ const drafted = (project: Project): Draft => {
 describe('opening a project', () => {
   it('needs format, version and four measurements; everything else has a default', () => {
     const project = opened(file());
-    expect(project.leg).toMatchObject({ spread: 25.4, straighten: 'auto', length: 'ankle', shape: 'pyjama' });
+    expect(project.leg).toMatchObject({ spread: 25.4, straighten: 'auto', length: 'full', shape: 'pyjama' });
     expect(project.allowances).toMatchObject({ inseam: 15, crotch: 15 });
     expect(opened(file({ units: 'inch' })).allowances.inseam).toBe(15.875);
   });
@@ -63,10 +63,10 @@ describe('opening a project', () => {
     ],
     [
       'a newer version',
-      '{"format":"legwork-project","version":2}',
-      'version: 2: was written by a newer Legwork; this one reads up to version 1.',
+      '{"format":"legwork-project","version":3}',
+      'version: 3: was written by a newer Legwork; this one reads up to version 2.',
     ],
-    ['no version', '{"format":"legwork-project"}', 'version: missing: must be 1.'],
+    ['no version', '{"format":"legwork-project"}', 'version: missing: must be 2.'],
     [
       'broken JSON',
       '{"format": "legwork-pro',
@@ -86,7 +86,7 @@ describe('opening a project', () => {
     [
       'an unknown length',
       file({ leg: { length: 'floor' } }),
-      'leg.length: "floor": must be one of ankle, midCalf, belowKnee, knee, midThigh, short, or { "inseam": a number of millimetres between 3 cm and 130 cm }.',
+      'leg.length: "floor": must be one of full, ankle, midCalf, belowKnee, knee, midThigh, short, or { "inseam": a number of millimetres between 3 cm and 130 cm }.',
     ],
     [
       'an inseam beyond reason',

@@ -116,7 +116,7 @@ describe('blocks that were brought', () => {
 });
 
 it('says what is left out that must be there', () => {
-  expect(sentences('{"format":"legwork-project","version":1}')).toEqual(['body: must not be left out.']);
+  expect(sentences('{"format":"legwork-project","version":2}')).toEqual(['body: must not be left out.']);
   expect(sentences(traced(({ back }) => delete (back as { hipLevel?: number }).hipLevel))).toEqual([
     'block.back.hipLevel: must not be left out.',
   ]);
@@ -199,5 +199,5 @@ describe('texts without end', () => {
 });
 
 it('reads a text with a byte order mark', () => {
-  expect(openProject(`\ufeff${WHOLE}`)).toEqual({ ok: true, value: exampleProject });
+  expect(openProject(`\ufeff${WHOLE}`)).toEqual({ ok: true, value: exampleProject, notes: [] });
 });

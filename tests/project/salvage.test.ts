@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { say } from '../../src/length';
 import { draft, exampleProject, openProject, salvageProject, saveProject } from '../../src/project';
 import { migrated } from '../../src/project/migrate';
 
@@ -79,7 +80,7 @@ describe('a project file that can not be opened as it stands', () => {
     ['no JSON', 'hello'],
     ['only a beginning', '{"format":"legwork-project","version":1,"na'],
     ['another format', '{"format":"recipe","version":1,"body":{}}'],
-    ['a newer version', '{"format":"legwork-project","version":2,"body":{}}'],
+    ['a newer version', '{"format":"legwork-project","version":3,"body":{}}'],
     ['mismatched brackets', '{"format":"legwork-project","version":1,"body":{]}'],
     ['an empty file', ''],
   ])('is refused with its reason where it is past help: %s', (_what, broken) => {
@@ -103,13 +104,17 @@ describe('a project file that can not be opened as it stands', () => {
 
 describe('an older project file', () => {
   const steps = {
-    2: (raw: object) => ({ ...raw, cloth: 'cotton' }),
-    3: (raw: object) => ({ ...raw, seen: [...('seen' in raw ? (raw.seen as number[]) : []), 3] }),
+    2: { bring: (raw: object) => ({ ...raw, cloth: 'cotton' }), note: say`It wears cotton now.` },
+    3: { bring: (raw: object) => ({ ...raw, seen: [...('seen' in raw ? (raw.seen as number[]) : []), 3] }) },
   };
 
   it('is brought up to date step by step, each step seeing what the one before made', () => {
-    expect(migrated({ version: 1, seen: [1] }, 1, steps, 3)).toEqual({ version: 3, seen: [1, 3], cloth: 'cotton' });
-    expect(migrated({ version: 3, seen: [] }, 3, steps, 3)).toEqual({ version: 3, seen: [] });
+    expect(migrated({ version: 1, seen: [1] }, 1, steps, 3)).toEqual({
+      raw: { version: 3, seen: [1, 3], cloth: 'cotton' },
+      notes: [['It wears cotton now.']],
+    });
+    expect(migrated({ version: 2, seen: [] }, 2, steps, 3)?.notes).toEqual([]);
+    expect(migrated({ version: 3, seen: [] }, 3, steps, 3)).toEqual({ raw: { version: 3, seen: [] }, notes: [] });
   });
 
   it('is refused where a step is missing', () => {

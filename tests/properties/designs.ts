@@ -7,7 +7,7 @@ import { between } from './seed';
 /** Everything about a project that is chosen and not measured. */
 type Design = Omit<Partial<Project>, 'body' | 'leg'> & { readonly leg: Project['leg'] };
 
-const NAMES = ['ankle', 'midCalf', 'belowKnee', 'knee', 'midThigh', 'short'] as const;
+const NAMES = ['full', 'ankle', 'midCalf', 'belowKnee', 'knee', 'midThigh', 'short'] as const;
 
 const leg: fc.Arbitrary<Project['leg']> = fc.record({
   spread: fc.oneof(fc.constant(0), between(0, 60)),

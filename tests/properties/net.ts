@@ -5,7 +5,7 @@ import { hemPlan, hemTurning } from '../../src/edges/hem';
 import { legOutline } from '../../src/edges/outline';
 import { type Problem, printPhrase, Refusal } from '../../src/length';
 import type { Outline } from '../../src/plane';
-import type { Project } from '../../src/project';
+import { hemOf, type Project } from '../../src/project';
 import { type FittedLeg, legFitted } from '../../src/project/fitted-leg';
 import { checkedProject } from '../../src/project/schema';
 
@@ -44,7 +44,7 @@ function netOrRefusal(input: Project): NetLeg | undefined {
     if (problems.length > 0) throw new Refusal(problems);
     const fitted = legFitted(project);
     const casing = casingLines(centresOfLeg(fitted.leg), fitted.heights);
-    const hem = hemTurning(fitted.leg.front.inseam, fitted.leg.back.inseam, hemPlan(project.hem));
+    const hem = hemTurning(fitted.leg.front.inseam, fitted.leg.back.inseam, hemPlan(hemOf(project)));
     return { ...fitted, outline: legOutline(fitted.leg, casing, fitted.heights.kind, hem) };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;

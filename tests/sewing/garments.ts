@@ -9,7 +9,7 @@ import {
 } from '../../src/edges';
 import { growthFor } from '../../src/leg';
 import { printProblem } from '../../src/length';
-import { draft, exampleProject, garmentOf, type Project } from '../../src/project';
+import { draft, exampleProject, garmentOf, hemOf, type Project } from '../../src/project';
 import type { Garment } from '../../src/sewing';
 
 /** What a test changes about the example, part by part; a body takes the place of the whole body. */
@@ -66,8 +66,10 @@ export function* everyGarment(
   const drafted = result.value;
   const base = garmentOf(drafted);
   for (const [name, parts] of everyFinish(hems)) {
+    const project = projectWithParts({ ...body, ...parts });
     const choices = {
-      ...projectWithParts({ ...body, ...parts }),
+      ...project,
+      hem: hemOf(project),
       growth: growthFor(base.cloth),
       piecedTip: parts.cloth?.piecedTip ?? 0,
       words: { title: '', label: '' },

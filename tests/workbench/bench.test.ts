@@ -146,7 +146,7 @@ describe('opening a file', () => {
 
   it.each([
     ['no JSON', 'not a project'],
-    ['another format', '{"format":"recipe","version":1}'],
+    ['another format', '{"format":"recipe","version":2}'],
     ['a newer version', '{"format":"legwork-project","version":999}'],
     ['an empty file', ''],
   ])('that is broken (%s) gives a sentence and loses nothing', (_what, text) => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Point, pathEnd, pathLength, pathStart, pathThrough } from '../../src/plane';
-import { draft, exampleProject } from '../../src/project';
+import { draft, exampleProject, hemOf } from '../../src/project';
 import { foldedTurnings } from '../../src/workbench/table/folded';
 
 const result = draft(exampleProject);
@@ -41,7 +41,7 @@ describe('turnings folded over', () => {
   });
 
   it('end at the hem depth where the raw edge is tucked under, and at the raw edge where it is not', () => {
-    const { depth, turnUnder } = exampleProject.hem;
+    const { depth, turnUnder } = hemOf(exampleProject);
     const [, tucked] = foldedTurnings(leg);
     expect(depthFrom('hem fold', tucked?.area ?? [])).toBeCloseTo(depth, 3);
     const [, whole] = foldedTurnings({ ...leg, folds: leg.folds.filter((fold) => fold.name !== 'turn-under fold') });

@@ -51,7 +51,7 @@ export const FIELDS = {
     straighten: autoFigure('Straighten the centres', 0, 1),
     raiseWaist: length('Raise the waist', -120, 150, 0),
     lowerCrotch: length('Lower the crotch', 0, 100, 0),
-    length: nameOrLength('Length', LENGTHS, 'ankle', { key: 'inseam', name: 'Inseam', lowest: 30, highest: 1300 }),
+    length: nameOrLength('Length', LENGTHS, 'full', { key: 'inseam', name: 'Inseam', lowest: 30, highest: 1300 }),
     shape: nameOrLength('Shape', ['pyjama', 'block', 'straight'], 'pyjama', {
       key: 'hemGirth',
       name: 'Hem girth',
@@ -75,7 +75,7 @@ export const FIELDS = {
   hem: {
     finish: oneOf('Hem finish', HEM_FINISHES, 'turned'),
     depth: length('Hem depth', 5, 120, 30),
-    turnUnder: length('Turned under', 0, 30, 10),
+    turnUnder: autoLength('Turned under', 0, 30),
     elasticWidth: length('Hem elastic width', 3, 50, 12.7),
     cordWidth: length('Hem cord width', 2, 20, 6),
     cord: oneOf('The hem’s cord is', CORDS, 'bought'),

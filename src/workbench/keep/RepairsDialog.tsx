@@ -1,7 +1,7 @@
 import { printPhrase } from '../../length';
 import { fieldName, type Repair } from '../../project';
 import { useBench } from '../store/bench';
-import { broughtIn } from '../store/changes';
+import { broughtIn, withNotes } from '../store/changes';
 import { sentence } from '../store/refusal';
 import { type Offered, useOffered } from './repairs';
 import { Sheet } from './Sheet';
@@ -13,7 +13,9 @@ export default function RepairsDialog({ offered }: { readonly offered: Offered }
   const close = () => useOffered.setState({ offered: undefined });
   const open = () => {
     const told = `“${fileName}” is open, with ${salvaged.repairs.length} repaired; the file itself is as it was.`;
-    useBench.setState((state) => broughtIn(state, salvaged.project, 'opening a file', told, salvaged.missing));
+    useBench.setState((state) =>
+      broughtIn(state, salvaged.project, 'opening a file', withNotes(told, salvaged.notes), salvaged.missing),
+    );
     close();
   };
   return (

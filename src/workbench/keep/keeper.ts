@@ -1,3 +1,4 @@
+import { withNotes } from '../store/changes';
 import { noHistory } from '../store/history';
 import type { BenchState } from '../store/state';
 import { copied } from './copied';
@@ -88,19 +89,23 @@ export function startKeeper(around: Surroundings): Keeper {
     bringing = false;
   }
 
-  /** Shows what is kept of a project, if that is still wanted when it has been read. */
-  async function follow(id: string, wanted: () => boolean): Promise<boolean> {
+  /** Shows what is kept of a project, if that is still wanted when it has been read; undefined where it isn't shown. */
+  async function follow(id: string, wanted: () => boolean): Promise<ReadCopy | undefined> {
     const taken = await shelf.take(id);
-    if (!taken || !wanted()) return false;
+    if (!taken || !wanted()) return undefined;
     const { read, history, setAside } = taken;
     bring(restored(read, history, bench.getState().draft));
     bases.set(id, read.revision);
     kept.setState({ at: read.savedAt });
     if (setAside.length > 0) {
       const text = `${setAside.join(', and ')} can’t be read. It is set aside as it is, and listed under Projects.`;
-      tell({ tone: 'refused', text: text.charAt(0).toUpperCase() + text.slice(1) });
-    }
-    return true;
+      tell({ tone: 'refused', text: withNotes(text.charAt(0).toUpperCase() + text.slice(1), read.notes) });
+    } else tellNotes(read);
+    return read;
+  }
+
+  function tellNotes({ project, notes }: ReadCopy): void {
+    if (notes.length > 0) tell({ tone: 'told', text: withNotes(`“${project.name}” is open.`, notes) });
   }
 
   /** Shows what another tab kept, where nothing was changed here: a change here goes into a copy instead. */
@@ -313,10 +318,14 @@ export function startKeeper(around: Surroundings): Keeper {
       await flush();
       return next(async () => {
         const mine = unkept.get(id);
+        const read = mine ? undefined : await follow(id, wanted);
         if (mine) bring(placed(mine));
-        else if (!(await follow(id, wanted))) return false;
+        else if (!read) return false;
         ofTab.set(LAST, id);
-        if ((await takeHold(id)) && !inTrouble()) kept.setState({ state: 'kept' });
+        if (!(await takeHold(id))) return true;
+        if (!inTrouble()) kept.setState({ state: 'kept' });
+        // Kept as it is now, it is not told of again.
+        if (read && read.notes.length > 0) changed(bench.getState());
         return true;
       });
     },
@@ -324,6 +333,7 @@ export function startKeeper(around: Surroundings): Keeper {
       bring(restored(noted, history, bench.getState().draft));
       bases.set(noted.id, noted.revision - 1);
       unkept.set(noted.id, bench.getState());
+      tellNotes(noted);
     },
     copy,
     tellChange,

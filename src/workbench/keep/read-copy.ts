@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import type { Phrase } from '../../length';
 import { openProject, type Project, salvageProject, valueAt, withValue } from '../../project';
 import { TYPED_LIMITS } from '../store/limits';
 import type { Entry } from '../store/state';
@@ -19,6 +20,8 @@ export interface ReadCopy {
   readonly good: Project | undefined;
   readonly entries: Readonly<Record<string, Entry>>;
   readonly station: Station;
+  /** What a person should know about it. */
+  readonly notes: readonly Phrase[];
   /** Whether all of it could be read. */
   readonly whole: boolean;
 }
@@ -36,7 +39,8 @@ export function readCopy(found: unknown, id: string): ReadCopy | undefined {
   const { text, good } = copy;
   if (copy.id !== id || typeof text !== 'string' || !(good === undefined || typeof good === 'string')) return undefined;
   if (copy.check !== checkOf(text, good)) return undefined;
-  const asItWas = shownProject(text);
+  const shown = shownProject(text);
+  const asItWas = shown?.value;
   const drawn = good === undefined ? undefined : openProject(good);
   const project = asItWas ?? (drawn?.ok ? drawn.value : undefined);
   if (!project) return undefined;
@@ -52,6 +56,7 @@ export function readCopy(found: unknown, id: string): ReadCopy | undefined {
     good: asItWas && drawn?.ok ? drawn.value : undefined,
     entries: entries.read,
     station: (STATIONS as readonly string[]).includes(copy.station) ? (copy.station as Station) : 'edges',
+    notes: (asItWas ? shown?.notes : drawn?.ok ? drawn.notes : undefined) ?? [],
     whole: asItWas !== undefined && drawn?.ok !== false && entries.whole && revision > 0,
   };
 }
@@ -63,20 +68,26 @@ export const newestOf = (found: readonly unknown[], id: string): ReadCopy | unde
     .sort((a, b) => b.revision - a.revision)
     .at(0);
 
+interface Shown {
+  readonly value: Project;
+  readonly notes: readonly Phrase[];
+}
+
 /**
  * A project that was on the bench: one that could be opened as a file, or one of whose numbers are out of their limits, as
  * somebody typed them. Anything else is none: the page would not know what to show of it.
  */
-export function shownProject(text: string): Project | undefined {
+export function shownProject(text: string): Shown | undefined {
   const opened = openProject(text);
-  if (opened.ok) return opened.value;
+  if (opened.ok) return opened;
   const salvaged = salvageProject(text);
   if (!salvaged.ok || salvaged.value.cutShort) return undefined;
   const stood = JSON.parse(text) as Project;
   const fields = salvaged.value.repairs.map(({ problem }) => problem.field);
   const typed = (field: string) => field in TYPED_LIMITS && Number.isFinite(valueAt(stood, field));
   if (!fields.every(typed)) return undefined;
-  return fields.reduce((project, field) => withValue(project, field, valueAt(stood, field)), salvaged.value.project);
+  const { project, notes } = salvaged.value;
+  return { value: fields.reduce((now, field) => withValue(now, field, valueAt(stood, field)), project), notes };
 }
 
 const figure = v.pipe(v.number(), v.finite());

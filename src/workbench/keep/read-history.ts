@@ -51,7 +51,7 @@ function sharing(): (text: string) => Project | undefined {
   };
   return (text) => {
     if (!projects.has(text)) {
-      const read = shownProject(text);
+      const read = shownProject(text)?.value;
       const thin = read && Object.fromEntries(Object.entries(read).map(([key, part]) => [key, shared(key, part)]));
       projects.set(text, thin as unknown as Project | undefined);
     }

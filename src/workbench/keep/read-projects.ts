@@ -2,6 +2,7 @@ import { safeFileName } from '../../files';
 import { printProblem } from '../../length';
 import { LARGEST_FILE, openProject, type Project } from '../../project';
 import { useBench } from '../store/bench';
+import { withNotes } from '../store/changes';
 
 /**
  * Reads project files that were chosen to be drawn together with the one on the table.
@@ -12,9 +13,11 @@ export async function readProjects(
   files: readonly File[],
 ): Promise<readonly { readonly name: string; readonly project: Project }[] | undefined> {
   const read: { readonly name: string; readonly project: Project }[] = [];
+  const notes: string[] = [];
   for (const file of files) {
     const opened = file.size > LARGEST_FILE ? undefined : openProject(await file.text());
     if (opened?.ok) {
+      if (opened.notes.length > 0) notes.push(withNotes(`“${file.name}” is drawn, too.`, opened.notes));
       read.push({ name: safeFileName(file.name.replace(/(\.legwork)?\.json$/i, '')), project: opened.value });
       continue;
     }
@@ -22,5 +25,6 @@ export async function readProjects(
     useBench.getState().tell({ tone: 'refused', text: `“${file.name}” is no project that can be drawn: ${why}` });
     return undefined;
   }
+  if (notes.length > 0) useBench.getState().tell({ tone: 'told', text: notes.join(' ') });
   return read;
 }

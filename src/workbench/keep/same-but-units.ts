@@ -7,5 +7,5 @@ export const sameButUnits = (one: Project, other: Project): boolean => plainText
 /** The text by which projects are compared: read once more, its fields stand in the schema's order. */
 function plainText(project: Project): string {
   const text = saveProject({ ...project, units: 'cm' });
-  return saveProject(shownProject(text) ?? project);
+  return saveProject(shownProject(text)?.value ?? project);
 }

@@ -1,7 +1,7 @@
 import { printPhrase } from '../../length';
 import { openProject } from '../../project';
 import { useBench } from '../store/bench';
-import { broughtIn } from '../store/changes';
+import { broughtIn, withNotes } from '../store/changes';
 import { refusal } from '../store/refusal';
 import { tellFault, watchFaults } from './faults';
 import { type Keeper, startKeeper } from './keeper';
@@ -63,5 +63,5 @@ function openLinked(text: string): void {
     return;
   }
   const told = `“${result.value.name}” came with the link, and is now a project of yours.`;
-  useBench.setState((state) => broughtIn(state, result.value, 'opening a link', told));
+  useBench.setState((state) => broughtIn(state, result.value, 'opening a link', withNotes(told, result.notes)));
 }

@@ -1,5 +1,5 @@
 import type { Check } from '../../check';
-import { MM_PER_INCH, type Problem, printPhrase, type Result, say } from '../../length';
+import { MM_PER_INCH, type Phrase, type Problem, printPhrase, type Result, say } from '../../length';
 import {
   applyRemedy,
   type Draft,
@@ -122,8 +122,12 @@ export function travelled(state: BenchState, to: Step): Change {
 export function opened(state: BenchState, text: string, fileName: string): Change {
   const result = openProject(text);
   if (!result.ok) return { notice: { tone: 'refused', text: refusal(result.problems, fileName) } };
-  return broughtIn(state, result.value, 'opening a file', `“${fileName}” is open.`);
+  return broughtIn(state, result.value, 'opening a file', withNotes(`“${fileName}” is open.`, result.notes));
 }
+
+/** What is told of a project that came in, and what else to know about it. */
+export const withNotes = (told: string, notes: readonly Phrase[]): string =>
+  [told, ...notes.map((note) => printPhrase(note, 'cm'))].join(' ');
 
 /**
  * The state after a whole project came in from outside: a project of its own, so that the one before stays kept as it is.

@@ -1,4 +1,6 @@
 import { mm, say } from '../../../length';
+import { hemOf } from '../../../project';
+import { AutoField } from '../../fields/AutoField';
 import { PickField } from '../../fields/PickField';
 import { QuantityField } from '../../fields/QuantityField';
 import { useBench } from '../../store/bench';
@@ -17,6 +19,7 @@ const FINISHES = [
 /** How the hem is finished, and what that finish asks. */
 export function HemFields() {
   const { finish } = useBench((state) => state.project.hem);
+  const turnUnder = useBench((state) => hemOf(state.draft.project).turnUnder);
   const { hemGirthFinished } = useBench((state) => state.draft.measures);
   const { hemElasticLength, hemCordLength } = useBench((state) => state.draft.notions);
   const choose = useBench((state) => state.choose);
@@ -33,10 +36,15 @@ export function HemFields() {
       />
       {deep && <QuantityField path="hem.depth" quantity={length} help={say`How deep it lies inside the leg.`} />}
       {!band && (
-        <QuantityField
+        <AutoField
           path="hem.turnUnder"
           quantity={length}
-          help={say`Its raw edge, tucked in; nothing where it is overlocked.`}
+          automatic={turnUnder}
+          help={
+            turnUnder > 0
+              ? say`Its raw edge, ${mm(turnUnder)} tucked in.`
+              : say`Nothing is tucked in: its edge is overlocked.`
+          }
         />
       )}
       {finish === 'elasticCasing' && (

@@ -2,7 +2,7 @@ import { hemPlan } from '../../../edges';
 import { centreLean, leanRange, straighteningFor } from '../../../leg';
 import { MM_PER_INCH, type Mm, type Units } from '../../../length';
 import { add, between, type Point, pathAt, pathEnd, pathLength, pathStart } from '../../../plane';
-import type { Draft, Limits } from '../../../project';
+import { type Draft, hemOf, type Limits } from '../../../project';
 import { uprightPlaces } from '../../../sheets';
 import { TYPED_LIMITS } from '../../store/limits';
 import type { Station } from '../../store/stations';
@@ -72,7 +72,7 @@ const waistHeight: Handle = {
 };
 
 /** A band or cuff counts in the length that is chosen, not in the leg's own inseam. */
-const bandLength = ({ project }: Draft): Mm => hemPlan(project.hem).added;
+const bandLength = ({ project }: Draft): Mm => hemPlan(hemOf(project)).added;
 
 const hemLevel: Handle = {
   key: 'length',
