@@ -4,8 +4,14 @@
  * @param places selectors, the likeliest first
  */
 export function focusOn(...places: readonly string[]): void {
-  requestAnimationFrame(() => {
-    const place = places.map((one) => document.querySelector<HTMLElement>(one)).find((one) => one !== null);
-    place?.focus({ preventScroll: true });
-  });
+  requestAnimationFrame(() => tryFocus(places, MOST_FRAMES));
+}
+
+/** A station that is loaded late is there after a few frames. */
+const MOST_FRAMES = 60;
+
+function tryFocus(places: readonly string[], frames: number): void {
+  const place = places.map((one) => document.querySelector<HTMLElement>(one)).find((one) => one !== null);
+  if (place) place.focus({ preventScroll: true });
+  else if (frames > 0) requestAnimationFrame(() => tryFocus(places, frames - 1));
 }
