@@ -10,7 +10,7 @@ export type Verdict = 'good' | 'mind' | 'wrong';
 /** One field of the project set to another value: a path such as `leg.spread`, and what to write there. */
 export interface FieldChange {
   readonly path: string;
-  readonly value: number | string | { readonly hemGirth: Mm };
+  readonly value: number | string | boolean | { readonly hemGirth: Mm };
 }
 
 /** A remedy that can be applied in one go. */

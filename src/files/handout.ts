@@ -1,6 +1,6 @@
 import { type Phrase, plainWords, printPhrase } from '../length';
 import type { WorkingStep } from '../plane';
-import { clothOf, type Draft, shoppingOf } from '../project';
+import { clothOf, clothSavingsOf, type Draft, shoppingOf } from '../project';
 import { CAUTIONS_NOTE, cautionSource } from '../sewing';
 import { bodyRows, finishedRows } from './words';
 
@@ -59,6 +59,7 @@ export function writeHandout(draft: Draft): string {
       return broken(`${said(name)}: ${own}${own === other ? '' : ` (${other})`}. ${said(note)}`.trim(), '  ');
     }),
     '',
+    ...savingLines(draft),
     'Checks',
     '------',
     ...checks.flatMap((check) =>
@@ -76,6 +77,15 @@ export function writeHandout(draft: Draft): string {
     ...broken(printPhrase(CAUTIONS_NOTE, project.units), '  '),
   ];
   return `${lines.join('\n')}\n`;
+}
+
+/** What would save cloth; nothing where nothing does. */
+function savingLines(draft: Draft): readonly string[] {
+  const { units } = draft.project;
+  const savings = clothSavingsOf(draft);
+  if (savings.length === 0) return [];
+  const lines = savings.flatMap(({ fix, says }) => broken(printPhrase([...fix.label, '. ', ...says], units), '  '));
+  return ['Where cloth is saved', '--------------------', ...lines, ''];
 }
 
 function stepLines(step: WorkingStep, number: number, units: Draft['project']['units']): readonly string[] {

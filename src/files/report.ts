@@ -1,9 +1,9 @@
-import type { Check } from '../check';
+import type { Check, FieldChange } from '../check';
 import type { LayAnswer, Layout, Placement } from '../cloth';
 import type { Piece } from '../edges';
 import { amountUp, printPhrase, type Units } from '../length';
 import { type Curve, flattenCurves, type Point, TOLERANCE } from '../plane';
-import { clothOf, clothWidthsOf, type Draft, type Measures } from '../project';
+import { clothOf, clothSavingsOf, clothWidthsOf, type Draft, type Measures } from '../project';
 import {
   type ReportCaution,
   type ReportItem,
@@ -50,6 +50,20 @@ export interface ReportWidth {
   readonly toBuy: number | null;
 }
 
+/** A change of the project by which less cloth is bought. */
+export interface ReportSaving {
+  readonly id: string;
+  /** What would be bought then, as in a width's `toBuy`. */
+  readonly toBuy: number;
+  /** To the millimetre; null where nothing fits now. */
+  readonly saved: number | null;
+  /** Whether both legs lie on one length then. */
+  readonly oneLength: boolean;
+  readonly says: string;
+  /** The fields to change, and what to write there. */
+  readonly changes: readonly FieldChange[];
+}
+
 /** The lay on the project's own cloth. */
 export interface ReportLay extends ReportWidth {
   /** What would fit, where this width doesn't. */
@@ -59,6 +73,8 @@ export interface ReportLay extends ReportWidth {
   readonly placements: readonly (Omit<Placement, 'at'> & { readonly at: Pair })[];
   /** The widths in which cloth is sold, and this one, side by side. */
   readonly widths: readonly ReportWidth[];
+  /** What would save cloth, the most first. */
+  readonly savings: readonly ReportSaving[];
   /** Cloths that are bought beside it, for bands and cuffs. */
   readonly others: readonly (ReportWidth & { readonly kind: string; readonly pieces: readonly string[] })[];
   readonly shopping: readonly ReportItem[];
@@ -123,6 +139,14 @@ function reportLay(draft: Draft): ReportLay {
     table: answer.fits ? { width: rounded(answer.lay.table.width), length: rounded(answer.lay.table.length) } : null,
     placements: answer.fits ? answer.lay.placements.map((one) => ({ ...one, at: pair(one.at) })) : [],
     widths: clothWidthsOf(draft).map((one) => reportWidth(one.answer, units)),
+    savings: clothSavingsOf(draft).map(({ id, fix, toBuy, saved, oneLength, says }) => ({
+      id,
+      toBuy: rounded(amountUp(toBuy, units)),
+      saved: saved === undefined ? null : rounded(saved),
+      oneLength,
+      says: printPhrase([...fix.label, '. ', ...says], units),
+      changes: fix.changes,
+    })),
     others: others.map(({ kind, pieces, answer: other }) => ({ kind, pieces, ...reportWidth(other, units) })),
     shopping: reportShopping(draft),
   };

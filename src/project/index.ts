@@ -8,6 +8,7 @@ export { hemOf } from './hem-of';
 export { LARGEST_FILE, type Opened, openProject, saveProject, tooLarge } from './open';
 export { applyRemedy } from './remedy';
 export { type Repair, type Salvaged, salvageProject } from './salvage';
+export { type ClothSaving, clothSavingsOf, inOrder, savingQuestions, WORTH_SAVING } from './savings';
 export { garmentOf } from './sewing';
 export { shoppingOf } from './shopping';
 export type * from './types';

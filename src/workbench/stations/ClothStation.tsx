@@ -6,6 +6,7 @@ import { SwitchField } from '../fields/SwitchField';
 import { useBench } from '../store/bench';
 import { angle, length, percentage } from '../store/quantity';
 import { ClothResult } from './cloth/ClothResult';
+import { ClothSavings } from './cloth/ClothSavings';
 import { ClothWidths } from './cloth/ClothWidths';
 import { ShoppingList } from './cloth/ShoppingList';
 
@@ -28,6 +29,9 @@ export default function ClothStation() {
       <ClothResult />
       <Group name="The lay">
         <Laying />
+      </Group>
+      <Group name="Where cloth is saved">
+        <ClothSavings />
       </Group>
       <Group name="Other widths">
         <ClothWidths />

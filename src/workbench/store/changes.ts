@@ -85,8 +85,8 @@ export function chosen(state: BenchState, path: string, value: unknown): Change 
   };
 }
 
-/** The state after a check's remedy was applied; what was typed into its fields gives way. */
-export function remedied(state: BenchState, check: Check): Change {
+/** The state after a remedy was applied; what was typed into its fields gives way. */
+export function remedied(state: BenchState, check: Pick<Check, 'id' | 'fix'>): Change {
   if (!check.fix) return {};
   const paths = check.fix.changes.map((change) => change.path);
   const stale = Object.keys(state.entries).filter((key) =>

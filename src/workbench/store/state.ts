@@ -70,8 +70,8 @@ export interface BenchActions {
   readonly choose: (path: string, value: unknown) => void;
   /** Like `choose`, but all that comes until the control is left is one change. */
   readonly slide: (path: string, value: unknown) => void;
-  /** Applies the remedy of a check: one change to undo. */
-  readonly remedy: (check: Check) => void;
+  /** Applies the remedy of a check, or another change that was proposed: one change to undo. */
+  readonly remedy: (proposed: Pick<Check, 'id' | 'fix'>) => void;
   readonly showUnits: (units: Units) => void;
   readonly undo: () => void;
   readonly redo: () => void;

@@ -3,6 +3,9 @@ import { formatAmount, formatLength, plain, printPhrase } from '../../../length'
 import { clothOf } from '../../../project';
 import { useBench } from '../../store/bench';
 
+/** By this it is found again. */
+export const CLOTH_RESULT = 'cloth-result';
+
 /** How much to buy, or why none of this width and what would do. */
 export function ClothResult() {
   const draft = useBench((state) => state.draft);
@@ -11,7 +14,7 @@ export function ClothResult() {
   const l = (value: number) => formatLength(value, units);
   if (!answer.fits) {
     return (
-      <div className="cloth-result" data-fits="no" aria-live="polite">
+      <div id={CLOTH_RESULT} tabIndex={-1} className="cloth-result" data-fits="no" aria-live="polite">
         <p>
           <strong>Does not fit this width.</strong> The {answer.widest.piece} is {l(answer.widest.width)} wide;{' '}
           {LAYOUT_WORDS[answer.layout]} {l(answer.room)} can be cut. What would fit:
@@ -27,7 +30,7 @@ export function ClothResult() {
   const { lay } = answer;
   const other = units === 'cm' ? 'inch' : 'cm';
   return (
-    <div className="cloth-result" aria-live="polite">
+    <div id={CLOTH_RESULT} tabIndex={-1} className="cloth-result" aria-live="polite">
       <p>
         <strong>
           Buy {formatAmount(lay.toBuy, units)} ({formatAmount(lay.toBuy, other)})
