@@ -1,4 +1,4 @@
-import type { Leg } from '../leg';
+import { type Leg, legFrom } from '../leg';
 import { degrees, type Mm, mm, say } from '../length';
 import { type Curve, distance, pathEnd, pathStart } from '../plane';
 import type { Check, Subject } from './check';
@@ -12,17 +12,27 @@ const APART = 6;
 const STEEPER_ABOVE = 3.2;
 const ROUNDING = 0.05;
 
+/** How both inseams slant, and the worse of what a cutter minds about it. */
+interface Slants {
+  readonly front: number;
+  readonly back: number;
+  /** Whether it is the difference between them. */
+  readonly twisted: boolean;
+  readonly measured: number;
+  readonly wanted: number;
+}
+
 /** Both inseams slant alike, and not too much, from the crotch point to the hem. */
-export function checkInseamSlants({ finished: { sewn }, leg, choices }: Subject): Check {
-  const front = slantOf(seamCurves(sewn, 'inseamFront'));
-  const back = slantOf(seamCurves(sewn, 'inseamBack'));
+export function checkInseamSlants(subject: Subject): Check {
+  const { finished, leg, choices } = subject;
+  const { sewn } = finished;
   const cropped = Math.max(0, 1 - choices.inseam / choices.ankleInseam);
   const steepest = STEEPEST + STEEPER_ABOVE * cropped;
-  const [steeper, apart] = [Math.max(Math.abs(front), Math.abs(back)), Math.abs(front - back)];
-  const twisted = apart - APART > steeper - steepest;
-  const [measured, wanted] = twisted ? [apart, APART] : [steeper, steepest];
-  const good = measured <= wanted + ROUNDING;
-  const hem = distance(pathStart(leg.hem), pathEnd(leg.hem)) + 2 * hemChange(leg, front, back, steepest);
+  const slants = slantsOf(seamCurves(sewn, 'inseamFront'), seamCurves(sewn, 'inseamBack'), steepest);
+  const { front, back, twisted, measured, wanted } = slants;
+  const good = beyond(slants) <= ROUNDING;
+  const hem = distance(pathStart(leg.hem), pathEnd(leg.hem)) + 2 * hemChange(leg, slants, steepest);
+  const pyjama = !good && twisted && pyjamaBeyond(subject, steepest) < beyond(slants);
   return {
     id: 'inseams-slant',
     name: 'Inseams slant alike',
@@ -34,15 +44,34 @@ export function checkInseamSlants({ finished: { sewn }, leg, choices }: Subject)
     reason: say`From crotch to hem the front inseam slants ${degrees(front)}, the back ${degrees(back)}; ${degrees(steepest)} is the most, and ${degrees(APART)} between them.`,
     remedy: good
       ? []
-      : twisted
+      : pyjama
         ? say`Choose the pyjama shape, which shares out what is narrowed.`
-        : say`Make the hem ${mm(hem)} round.`,
-    ...withFix(good ? undefined : twisted ? fixPyjamaShape() : fixHemTo(hem)),
+        : twisted
+          ? say`Narrow the leg less: the wider its hem, the more alike its inseams slant.`
+          : say`Make the hem ${mm(hem)} round.`,
+    ...withFix(good ? undefined : pyjama ? fixPyjamaShape() : twisted ? undefined : fixHemTo(hem)),
   };
 }
 
+function slantsOf(frontInseam: readonly Curve[], backInseam: readonly Curve[], steepest: number): Slants {
+  const [front, back] = [slantOf(frontInseam), slantOf(backInseam)];
+  const [steeper, apart] = [Math.max(Math.abs(front), Math.abs(back)), Math.abs(front - back)];
+  const twisted = apart - APART > steeper - steepest;
+  const [measured, wanted] = twisted ? [apart, APART] : [steeper, steepest];
+  return { front, back, twisted, measured, wanted };
+}
+
+const beyond = ({ measured, wanted }: Slants): number => measured - wanted;
+
+/** What a pyjama leg of the same blocks would have too much. */
+function pyjamaBeyond({ joined, choices }: Subject, steepest: number): number {
+  if (choices.shape === 'pyjama') return Number.POSITIVE_INFINITY;
+  const { front, back } = legFrom(joined, { ...choices, shape: 'pyjama' });
+  return beyond(slantsOf(front.inseam, back.inseam, steepest));
+}
+
 /** What each side of the hem must be let out, or taken in, so that the steeper inseam slants no more than it may. */
-function hemChange({ front: { inseam, crotchPoint } }: Leg, front: number, back: number, steepest: number): Mm {
+function hemChange({ front: { inseam, crotchPoint } }: Leg, { front, back }: Slants, steepest: number): Mm {
   const steeper = Math.abs(front) > Math.abs(back) ? front : back;
   const tangent = (angle: number) => Math.tan((angle * Math.PI) / 180);
   return (tangent(steeper) - Math.sign(steeper) * tangent(steepest)) * (pathEnd(inseam).y - crotchPoint.y);

@@ -1,5 +1,5 @@
-import { cutCurves } from '../edges';
-import { mm, number, say } from '../length';
+import { cutCurves, legPieces, type Piece } from '../edges';
+import { type Mm, mm, number, say } from '../length';
 import { flattenCurves, outlineCrossings, outlineCurves, pathFoot, pointsHold } from '../plane';
 import type { Check, Subject } from './check';
 
@@ -9,16 +9,10 @@ const TOLERANCE = 0.05;
 const FINE = TOLERANCE / 5;
 
 /** The stitching line never crosses itself, and lies within the cut line. */
-export function checkStitchingLine({ finished: { piece } }: Subject): Check {
-  const stitched = outlineCurves(piece.stitchLine);
-  const crossings = outlineCrossings(stitched).length;
-  const cut = flattenCurves(cutCurves(piece), FINE);
-  const beyond = Math.max(
-    0,
-    ...flattenCurves(stitched, FINE)
-      .filter((p) => !pointsHold(cut, p))
-      .map((p) => pathFoot(cut, p).distance),
-  );
+export function checkStitchingLine({ finished }: Subject): Check {
+  const pieces = legPieces(finished);
+  const crossings = pieces.reduce((sum, { stitchLine }) => sum + outlineCrossings(outlineCurves(stitchLine)).length, 0);
+  const beyond = Math.max(...pieces.map(beyondCut));
   const within = beyond <= TOLERANCE;
   const good = crossings === 0 && within;
   return {
@@ -40,4 +34,11 @@ export function checkStitchingLine({ finished: { piece } }: Subject): Check {
         ? say`Take back the last change of the leg’s shape, length or hem: its edges run into each other.`
         : say`Use wider seam allowances, or a plainer hem or waist.`,
   };
+}
+
+/** How far the stitching line of a piece leaves its cut line. */
+function beyondCut(piece: Piece): Mm {
+  const cut = flattenCurves(cutCurves(piece), FINE);
+  const outside = flattenCurves(outlineCurves(piece.stitchLine), FINE).filter((p) => !pointsHold(cut, p));
+  return Math.max(0, ...outside.map((p) => pathFoot(cut, p).distance));
 }

@@ -15,15 +15,16 @@ const WANTED = { usual: 34.5, least: 25, ofAbdomen: 0.2 } as const;
 
 /**
  * Centre back stands higher than centre front, and above the waist level at the side. Counted in are what was lowered
- * behind on purpose, for a flat seat or a hollow back, what a full abdomen asks for in front, and what a short measured
- * crotch length takes.
+ * behind or raised in front on purpose, for a flat seat, a hollow back or a belly, what a full abdomen asks for in front,
+ * and what a short measured crotch length takes.
  */
 export function checkTilt(subject: Subject): Check {
   const { body, corrections } = subject;
   const k = smallBody(body);
   const { tilt, raise } = waistLevels(subject);
   const { asked, by } = tiltAsked(subject);
-  const wanted = k * asked - corrections.swayBack - corrections.flatSeat;
+  const { swayBack, flatSeat, prominentAbdomen } = corrections;
+  const wanted = k * asked - swayBack - flatSeat - prominentAbdomen;
   const least = LEAST_BACK_RAISE * k;
   const missing = Math.max(wanted - tilt, least - raise);
   const good = missing <= TOLERANCE.samePoint;

@@ -2,10 +2,21 @@ import { describe, expect, it } from 'vitest';
 import { checks, type Subject } from '../../src/check';
 import type { Leg } from '../../src/leg';
 import { type Curve, turned } from '../../src/plane';
-import { changedBy, example, moved, subjectOf, tracedExample, verdicts, withCurves, withPiece } from './subject';
+import {
+  changedBy,
+  example,
+  moved,
+  piecedExample,
+  subjectOf,
+  tracedExample,
+  verdicts,
+  withCurves,
+  withPiece,
+} from './subject';
 
 const whole = subjectOf(example);
 const traced = subjectOf(tracedExample);
+const pieced = subjectOf(piecedExample);
 const spoiltLeg = (spoil: (leg: Leg) => Leg) => subjectOf(example, spoil);
 
 interface Break {
@@ -144,9 +155,11 @@ const BREAKS: readonly Break[] = [
 
 describe('of the whole example', () => {
   it('every check says good, and each of its kind has one verdict', () => {
-    for (const subject of [whole, traced])
+    for (const subject of [whole, traced, pieced])
       expect(Object.entries(verdicts(subject)).filter(([, verdict]) => verdict !== 'good')).toEqual([]);
-    expect(new Set([...Object.keys(verdicts(whole)), ...Object.keys(verdicts(traced))]).size).toBe(checks.length);
+    expect(new Set([whole, traced, pieced].flatMap((subject) => Object.keys(verdicts(subject)))).size).toBe(
+      checks.length,
+    );
   });
 });
 

@@ -5,7 +5,7 @@ import { widthAt } from '../../src/check/measuring';
 import { spreadLeg } from '../../src/leg';
 import { type Curve, turned } from '../../src/plane';
 import { drafted, example, moved, subjectOf, verdicts, withCurves, withPiece } from './subject';
-import { checkOf, type Spoilt, traced, tried, value, whole, withBody } from './verdicts';
+import { checkOf, pieced, type Spoilt, traced, tried, value, whole, withBody } from './verdicts';
 
 /** The example's body, one of its girths only inferred from other people's, give or take so much. */
 const inferred = (key: EstimatedKey, girth: number, spread: number): Subject =>
@@ -13,7 +13,7 @@ const inferred = (key: EstimatedKey, girth: number, spread: number): Subject =>
 
 describe('the checks', () => {
   it('all say good of the example, with a sentence each, nothing to change and no remedy to apply', () => {
-    const all = [...runChecks(whole), ...runChecks(traced)];
+    const all = [whole, traced, pieced].flatMap(runChecks);
     for (const check of all) {
       expect(check.verdict, check.id).toBe('good');
       expect(check.reason.length).toBeGreaterThan(0);
@@ -63,7 +63,7 @@ const VERDICTS: readonly Spoilt[] = [
     () => inferred('kneeGirth', knee() + 21, 20),
   ],
   ['limb-ease', 'wrong', '19 mm of room at the calf', () => withBody({ calfGirth: calfWidth() - 19 })],
-  ['limb-ease', 'wrong', '19 mm of room at the ankle', () => withBody({ ankleGirth: hem() - 19 }), ['hem-entry']],
+  ['limb-ease', 'wrong', '19 mm of room at the ankle', () => withBody({ ankleGirth: hem() - 19 })],
   ['hem-entry', 'mind', 'a foot that may be 41 mm rounder', () => inferred('footEntryGirth', hem() - 40, 20.5)],
   [
     'hem-entry',

@@ -167,11 +167,12 @@ describe('the tilt of the back', () => {
     expect(said('tilt', tilted(tilt() - 34))).not.toMatch(/abdomen/);
   });
 
-  it('counts in what was lowered behind on purpose', () => {
+  it('counts in what was lowered behind or raised in front on purpose', () => {
     const flat = tilted(tilt() - 26);
     expect(verdict('tilt', flat)).toBe('mind');
     expect(verdict('tilt', corrected({ flatSeat: 9 }, flat))).toBe('good');
     expect(verdict('tilt', corrected({ swayBack: 9 }, flat))).toBe('good');
+    expect(verdict('tilt', corrected({ prominentAbdomen: 9 }, flat))).toBe('good');
   });
 
   it('may be what a short measured crotch length leaves, 28 mm', () => {

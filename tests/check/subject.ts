@@ -71,6 +71,12 @@ function tracedAgain({ blocks, project }: Draft): Project {
 export const example: Draft = drafted(exampleProject);
 export const tracedExample: Draft = drafted(tracedAgain(example));
 
+/** The example with the tip of its back fork sewn on again. */
+export const piecedExample: Draft = drafted({
+  ...example.project,
+  cloth: { ...example.project.cloth, piecedTip: 50 },
+});
+
 /** Verdicts by check. */
 export const verdicts = (subject: Subject): Record<string, Check['verdict']> =>
   Object.fromEntries(runChecks(subject).map((c) => [c.id, c.verdict]));
@@ -92,10 +98,12 @@ export const withCurves = <E extends Edge>(
   to: (curves: readonly Curve[]) => readonly Curve[],
 ): readonly E[] => edges.map((edge) => (edge.name === name ? { ...edge, curves: to(edge.curves) } : edge));
 
-/** The subject with its piece spoilt, as it is printed and as it is sewn. */
+/** The subject with its piece spoilt, as it is cut, as it is printed and as it is sewn. */
 export function withPiece(
   s: Subject,
   spoil: (piece: Subject['finished']['piece']) => Subject['finished']['piece'],
 ): Subject {
-  return { ...s, finished: { ...s.finished, piece: spoil(s.finished.piece), sewn: spoil(s.finished.sewn) } };
+  const { piece, sewn, cut } = s.finished;
+  const spoilt = { piece: spoil(piece), sewn: spoil(sewn), cut: { ...cut, piece: spoil(cut.piece) } };
+  return { ...s, finished: { ...s.finished, ...spoilt } };
 }

@@ -1,10 +1,11 @@
 import { expect, it } from 'vitest';
 import { type Check, runChecks, type Subject } from '../../src/check';
-import { changedBy, example, subjectOf, tracedExample } from './subject';
+import { changedBy, example, piecedExample, subjectOf, tracedExample } from './subject';
 
-/** The example as the checks see it, and its blocks brought along again as tracings. */
+/** The example as the checks see it, its blocks brought along again as tracings, and its fork's tip sewn on again. */
 export const whole: Subject = subjectOf(example);
 export const traced: Subject = subjectOf(tracedExample);
+export const pieced: Subject = subjectOf(piecedExample);
 
 export const checkOf = (subject: Subject, id: string): Check | undefined => runChecks(subject).find((c) => c.id === id);
 

@@ -99,7 +99,7 @@ describe('a remedy that is applied', () => {
     ['hip-ease', { leg: { ...exampleProject.leg, spread: 100 } }, 'leg.spread'],
     ['hem-entry', { leg: { ...exampleProject.leg, shape: { hemGirth: 300 } } }, 'leg.shape'],
     ['fullness', { leg: { ...exampleProject.leg, spread: 120 } }, 'leg.spread'],
-    ['inseams-slant', { leg: { ...exampleProject.leg, shape: { hemGirth: 350 } } }, 'leg.shape'],
+    ['inseams-slant', { leg: { ...exampleProject.leg, length: 'ankle', shape: { hemGirth: 350 } } }, 'leg.shape'],
     ['thigh-ease', { leg: { ...exampleProject.leg, spread: 125 } }, 'leg.spread'],
     ['elastic-reaches', { waist: { ...exampleProject.waist, elasticLength: 500 } }, 'waist.elasticLength'],
     ['channels', { waist: { ...exampleProject.waist, turnOfCloth: 1 } }, 'waist.turnOfCloth'],
