@@ -16,9 +16,9 @@ function wantedEase(cloth: ClothFigures, hip: Mm): { readonly least: Mm; readonl
 }
 
 /** The finished hip has room, and not too much. Counted over the hip: whether a full abdomen passes is another check's. */
-export function checkHipEase({ body, cloth, leg, finished }: Subject): Check {
+export function checkHipEase({ body, cloth, leg, finished, hip }: Subject): Check {
   const line = drawnCurves(finished.sewn, 'hip');
-  const girth = 2 * (line ? pathLength(line) : leg.front.hipPoint.x - leg.back.hipPoint.x);
+  const girth = hip ?? 2 * (line ? pathLength(line) : leg.front.hipPoint.x - leg.back.hipPoint.x);
   const ease = girth - body.hipGirth;
   // What is narrower than the hip, however the cloth gives, can't be got into.
   const needed = body.hipGirth / (1 + usableStretch(cloth));

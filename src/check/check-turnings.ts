@@ -1,5 +1,7 @@
 import { type Mm, mm, say, share } from '../length';
 import {
+  type Curve,
+  curveIsStraight,
   curveMeetsLine,
   curvePoint,
   distance,
@@ -9,13 +11,17 @@ import {
   outlineEdge,
   TOLERANCE as PLANE,
   type Point,
+  pathAt,
   pathEnd,
+  pathLength,
   pathStart,
   subtract,
+  turnBetween,
   unit,
 } from '../plane';
-import type { Check, Subject } from './check';
-import { fixStraightenTo, withFix } from './fixes';
+import type { Check, Fix, Subject } from './check';
+import { fixFacedCasing, fixStraightenTo, withFix } from './fixes';
+import { drawnCurves } from './measuring';
 
 const MOST = 3;
 const MOST_SHARE = 0.01;
@@ -29,7 +35,7 @@ interface Turning {
 
 /**
  * Turnings lie flat: laid over in its fold, the turned part is as long as the stitching line under it, within 1 % and
- * 3 mm. Folds are straight, so what holds for the whole holds for any part of it.
+ * 3 mm; on a straight fold what holds for the whole holds for any part of it, on a bent one any hand's breadth does.
  */
 export function checkTurnings(subject: Subject): Check {
   const turnings = [...casingTurning(subject), ...hemTurning(subject)];
@@ -48,9 +54,18 @@ export function checkTurnings(subject: Subject): Check {
     tolerance: MOST,
     unit: 'mm',
     reason: say`Laid over, the ${worst.name} differs by ${mm(off(worst))} (${share(part)}) from the line it is stitched to.`,
-    remedy: good ? [] : say`Straighten the seams at the ${worst.name}, or use a narrower turning.`,
-    ...withFix(good || worst.name !== 'casing' || subject.leg.straighten >= 1 ? undefined : fixStraightenTo(1)),
+    remedy: good
+      ? []
+      : worst.name === BENT
+        ? say`Finish the waist with a facing of its own shape, which lies flat on any line.`
+        : say`Straighten the seams at the ${worst.name}, or use a narrower turning.`,
+    ...withFix(good ? undefined : fixFor(worst, subject)),
   };
+}
+
+function fixFor({ name }: Turning, { leg }: Subject): Fix | undefined {
+  if (name === BENT) return fixFacedCasing();
+  return name !== 'casing' || leg.straighten >= 1 ? undefined : fixStraightenTo(1);
 }
 
 /** Bands, facings and cuffs are cut to the leg's own shape: there is nothing that could fail to lie flat. */
@@ -73,8 +88,31 @@ function casingTurning(subject: Subject): readonly Turning[] {
     ['centreBackTurning', 'centreFrontTurning'],
     ['centreBack', 'centreFront'],
   ] as const;
-  return [turningAt('casing', sewn.folds, 'waist fold', heights.fold, subject, turned, under)];
+  const whole = turningAt('casing', sewn.folds, 'waist fold', heights.fold, subject, turned, under);
+  return [whole, ...foldBend(drawnCurves(sewn, 'waist fold') ?? [], heights.fold)];
 }
+
+/** Of a fold that bends, any stretch as long as this is looked at by itself. */
+const STRETCH: Mm = 100;
+
+/**
+ * The stretch of a bent fold on which the turning lies worst: where the fold turns by an angle over a stretch, the turned
+ * part is longer or shorter than the line below it by twice its depth times that angle. Nothing where the fold is straight.
+ */
+function foldBend(fold: readonly Curve[], depth: Mm): readonly Turning[] {
+  if (fold.every(curveIsStraight)) return [];
+  const length = pathLength(fold);
+  const steps = Math.max(1, Math.ceil(length / PLACES_APART));
+  const ways = Array.from({ length: steps + 1 }, (_, i) => pathAt(fold, (i / steps) * length).way);
+  const apart = Math.min(steps, Math.floor((STRETCH * steps) / length));
+  const turns = ways.slice(apart).map((way, i) => Math.abs(turnBetween(ways[i] as Point, way)));
+  const under = (apart * length) / steps;
+  return [{ name: BENT, turned: under + 2 * depth * Math.max(...turns), under }];
+}
+
+/** Places of a fold at which its direction is looked at (tolerance). */
+const PLACES_APART: Mm = 5;
+const BENT = 'casing over the higher hip';
 
 function hemTurning(subject: Subject): readonly Turning[] {
   const { hemPlan } = subject.finished;

@@ -82,6 +82,8 @@ export interface Subject {
   readonly waist: CasingChoices;
   readonly hem: HemChoices;
   readonly opening: Mm;
+  /** The finished hip of both legs, where they differ; twice this leg's, if left out. */
+  readonly hip?: Mm;
   /** The elastic or the knit band at the waist, as it is cut; undefined where there is neither. */
   readonly elasticLength: Mm | undefined;
 }

@@ -68,6 +68,9 @@ export function fixSittingPullTo(least: Mm): Fix {
   return fix(say`Raise centre back by ${mm(value)}`, { path: 'fit.sittingPull', value });
 }
 
+/** A waist that is faced with a piece of its own shape. */
+export const fixFacedCasing = (): Fix => fix(say`Face the waist`, { path: 'waist.finish', value: 'facedCasing' });
+
 export const fixPyjamaShape = (): Fix => fix(say`Choose the pyjama shape`, { path: 'leg.shape', value: 'pyjama' });
 
 export const fixWholeFork = (): Fix => fix(say`Leave the back fork whole`, { path: 'cloth.piecedTip', value: 0 });

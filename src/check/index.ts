@@ -4,3 +4,4 @@ export { curvesOneWay } from './check-crotch';
 export { pullOnNeeded } from './check-pull-on';
 export { riseEaseOf } from './check-rise-ease';
 export { checks, runChecks } from './checks';
+export { checksOfLegs } from './legs';

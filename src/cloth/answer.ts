@@ -9,6 +9,13 @@ const LAYOUTS = ['foldedLengthwise', 'foldedCrosswise', 'single'] as const satis
 /** Folded cloth is cut once instead of twice; that is worth this much of it (practice). */
 const WORTH_A_FOLD: Mm = 50;
 
+/**
+ * The layouts that these pieces may be cut in. Two layers give mirrored pairs: what is cut for one side only lies on a
+ * single one, right side up.
+ */
+const layoutsFor = (pieces: readonly LayPiece[]): readonly Layout[] =>
+  pieces.some(({ oneHanded }) => oneHanded) ? ['single'] : LAYOUTS;
+
 export const LAYOUT_WORDS: Readonly<Record<Layout, string>> = {
   single: 'in a single layer',
   foldedLengthwise: 'folded lengthwise',
@@ -29,9 +36,10 @@ export const LAYER_WORDS: Readonly<Record<Layer, string>> = {
  *
  * @param pieces made ready to be laid; at least one
  * @param cloth as it is bought
- * @param chosen a layout, or `best`
+ * @param wanted a layout, or `best`; a single layer is taken where a piece is cut for one side only
  */
-export function layAnswer(pieces: readonly LayPiece[], cloth: LayCloth, chosen: Layout | 'best'): LayAnswer {
+export function layAnswer(pieces: readonly LayPiece[], cloth: LayCloth, wanted: Layout | 'best'): LayAnswer {
+  const chosen = wanted === 'best' || layoutsFor(pieces).includes(wanted) ? wanted : 'single';
   const best = chosen === 'best' ? bestOf(pieces, cloth) : undefined;
   if (best) return { fits: true, lay: best };
   // Where nothing fits, a single layer is the roomiest to speak of.
@@ -52,7 +60,7 @@ export function layAnswer(pieces: readonly LayPiece[], cloth: LayCloth, chosen: 
 
 /** The layout to take; none where nothing fits. */
 function bestOf(pieces: readonly LayPiece[], cloth: LayCloth): Lay | undefined {
-  const lays = laysOf(pieces, cloth, LAYOUTS);
+  const lays = laysOf(pieces, cloth, layoutsFor(pieces));
   const shortest = Math.min(...lays.map(({ lengthNeeded }) => lengthNeeded));
   return lays.find(({ lengthNeeded }) => lengthNeeded <= shortest + WORTH_A_FOLD);
 }
@@ -68,7 +76,7 @@ function insteadOf(pieces: readonly LayPiece[], cloth: LayCloth, layout: Layout,
   const others = laysOf(
     pieces,
     cloth,
-    LAYOUTS.filter((other) => other !== layout),
+    layoutsFor(pieces).filter((other) => other !== layout),
   );
   return [
     ...others.map((lay) => say`${LAYOUT_WORDS[lay.layout]}, ${amount(lay.toBuy)} of this width`),

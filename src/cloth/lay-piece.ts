@@ -21,6 +21,8 @@ export interface LayPiece {
   readonly area: number;
   /** Whether it is the same when it is mirrored in an upright axis, so that it can be cut on a fold. */
   readonly symmetric: boolean;
+  /** Cut for one side of the body only: turned over it would be the other side's. */
+  readonly oneHanded: boolean;
   /** That axis, once its grain lies along the cloth, from the piece's own origin. */
   readonly axis: Mm;
   /** Degrees by which it is turned so that its grainline runs along the cloth, its lower arrowhead down. */
@@ -46,6 +48,7 @@ export function layPiece(piece: Piece): LayPiece {
     mirrored: piece.mirrored,
     area: Math.abs(outlineArea(curves)),
     symmetric,
+    oneHanded: !piece.mirrored && !symmetric,
     axis,
     grainTurn,
     shape,

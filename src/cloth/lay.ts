@@ -52,8 +52,10 @@ const narrowest = ({ piece, ways }: Cut): Mm => Math.min(...ways.map((way) => pi
 
 /** The first cuts at their places: several ways to begin. The two legs together, a leg at either side, or nothing yet. */
 function startsOf(cuts: readonly Cut[], table: Table, cloth: LayCloth): readonly (readonly LaidCut[])[] {
-  const largest = bySize(cuts)[0] as Cut;
-  const twin = cuts.find((cut) => cut !== largest && cut.piece === largest.piece);
+  const [largest, next] = bySize(cuts) as [Cut, Cut | undefined];
+  const twin =
+    cuts.find((cut) => cut !== largest && cut.piece === largest.piece) ??
+    (largest.piece.oneHanded && next?.piece.oneHanded ? next : undefined);
   if (twin) {
     const pairs = pairStarts(largest, twin, table, cloth);
     return cloth.repeat > 0 || cloth.repeatAcross > 0 || cuts.length === 2 ? pairs : [...pairs, []];

@@ -45,7 +45,8 @@ export function clothPlan(pieces: readonly Piece[], choices: ClothChoices): Clot
     const cloth: LayCloth = { ...choices, width, repeat: 0, repeatAcross: 0 };
     return [{ kind, width, pieces: own.map(({ name }) => name), answer: layAnswer(own, cloth, 'single') }];
   });
-  return { answer, others, working: layWorking(answer, choices) };
+  const oneHanded = piecesOf(pieces, choices, 'own').some((piece) => piece.oneHanded);
+  return { answer, others, working: layWorking(answer, choices, oneHanded) };
 }
 
 /**

@@ -5,8 +5,14 @@ import { LAYOUT_WORDS } from './answer';
 import { ENDS, tableFor } from './table';
 import type { Lay, LayAnswer, LayCloth } from './types';
 
-/** How the lay and the amount came about, step by step. The lines are on the table on which the cloth lies. */
-export function layWorking(answer: LayAnswer, cloth: LayCloth): readonly WorkingStep[] {
+/**
+ * How the lay and the amount came about, step by step. The lines are on the table on which the cloth lies.
+ *
+ * @param answer the lay, or why there is none
+ * @param cloth as it is bought
+ * @param oneHanded whether pieces are cut for one side only
+ */
+export function layWorking(answer: LayAnswer, cloth: LayCloth, oneHanded = false): readonly WorkingStep[] {
   const { layout } = answer.fits ? answer.lay : answer;
   const table = tableFor(cloth, layout);
   const across = lineAcross(table.left, table.left + table.room);
@@ -16,7 +22,17 @@ export function layWorking(answer: LayAnswer, cloth: LayCloth): readonly Working
     say`width that can be cut = ${mm(table.width)} − ${mm(table.width - table.room)} = ${mm(table.room)}`,
     [across],
   );
-  return answer.fits ? [width, ...lengthSteps(answer.lay, cloth)] : [width, noFit(answer)];
+  const sides = oneHanded
+    ? [
+        step(
+          'sides',
+          say`The left and the right leg differ, so each is cut once: the cloth lies in a single layer, right side up, and every piece printed side up. Two layers would give mirrored pairs.`,
+          [],
+          [],
+        ),
+      ]
+    : [];
+  return [width, ...sides, ...(answer.fits ? lengthSteps(answer.lay, cloth) : [noFit(answer)])];
 }
 
 const step = (id: string, sentence: Phrase, formula: Phrase, lines: readonly Edge[]): WorkingStep => ({

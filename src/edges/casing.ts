@@ -1,6 +1,17 @@
-import type { Centre, Centres } from '../leg';
+import { type Centre, type Centres, overSide } from '../leg';
 import type { Mm } from '../length';
-import { distance, leftOf, linesMeet, mirrored, moved, type Point, subtract, unit } from '../plane';
+import {
+  type Curve,
+  distance,
+  leftOf,
+  linesMeet,
+  mirrored,
+  moved,
+  type Point,
+  pathLength,
+  subtract,
+  unit,
+} from '../plane';
 import { sewnStretch } from './stretch';
 
 export const WAIST_FINISHES = [
@@ -105,7 +116,13 @@ export interface CasingLines {
   readonly raw: readonly [Point, Point];
   /** Where the channels are parted, without the waist edge itself. */
   readonly partings: readonly (readonly [Point, Point])[];
+  /** How much higher all of them lie over the side than straight lines; 0 but for a higher hip. */
+  readonly higher: Mm;
 }
+
+/** One of a casing's lines as it is drawn. */
+export const casingCurves = ({ higher }: CasingLines, line: readonly [Point, Point]): readonly Curve[] =>
+  overSide(line, higher);
 
 /**
  * Builds the casing above the waist edge: the centre lines run on to the fold; above it they are mirrored in it, so that
@@ -113,16 +130,17 @@ export interface CasingLines {
  *
  * @param centres the straightened centre lines; the waist edge is the straight line between their waist points
  * @param heights of the casing
+ * @param higher how much higher it lies over the side
  */
-export function casingLines(centres: Centres, heights: CasingHeights): CasingLines {
+export function casingLines(centres: Centres, heights: CasingHeights, higher: Mm = 0): CasingLines {
   const edge = [centres.back.waistPoint, centres.front.waistPoint] as const;
-  if (heights.kind === 'seamed') return { waistEdge: edge, fold: edge, raw: edge, partings: [] };
+  if (heights.kind === 'seamed') return { waistEdge: edge, fold: edge, raw: edge, partings: [], higher };
   const fold = lineAt(centres, heights.fold);
   const partings = heights.channels.slice(1).map((channel) => lineAt(centres, channel.from));
-  if (heights.kind === 'faced') return { waistEdge: edge, fold, raw: fold, partings };
+  if (heights.kind === 'faced') return { waistEdge: edge, fold, raw: fold, partings, higher };
   const caught = lineAt(centres, -heights.catch);
   const raw = [mirrored(caught[0], fold[0], fold[1]), mirrored(caught[1], fold[0], fold[1])] as const;
-  return { waistEdge: edge, fold, raw, partings };
+  return { waistEdge: edge, fold, raw, partings, higher };
 }
 
 /** The parallel of the waist edge at a height, between the centre lines carried on straight. */
@@ -140,7 +158,9 @@ export function lineAt({ front, back }: Centres, height: Mm): readonly [Point, P
  * @param lines of one leg's casing
  */
 export function waistOpening(lines: CasingLines): Mm {
-  return 2 * Math.min(distance(...lines.waistEdge), distance(...lines.fold), distance(...lines.raw));
+  const round = (line: readonly [Point, Point]): Mm =>
+    lines.higher === 0 ? distance(...line) : pathLength(casingCurves(lines, line));
+  return 2 * Math.min(round(lines.waistEdge), round(lines.fold), round(lines.raw));
 }
 
 export const ELASTIC_SHARE = 0.92;

@@ -1,6 +1,6 @@
 import type { Mm } from '../length';
 import { type Outline, type Point, pathReverse, pathThrough } from '../plane';
-import { lineAt } from './casing';
+import { casingCurves, lineAt } from './casing';
 import { centresOfLeg, type FinishedEdges } from './finish';
 import { letterFitting, TALLEST } from './lettering';
 import { type Allowances, cutLineOf } from './outline';
@@ -19,9 +19,9 @@ export function waistFacing({ leg, casing, heights }: FinishedEdges, allowances:
   const [topBack, topFront] = casing.fold;
   const [lowBack, lowFront] = lineAt(centresOfLeg(leg), -heights.catch);
   const stitchLine: Outline<FacingEdge> = [
-    { name: 'waist', curves: pathThrough(topBack, topFront) },
+    { name: 'waist', curves: casingCurves(casing, casing.fold) },
     { name: 'centreFront', curves: pathThrough(topFront, lowFront) },
-    { name: 'lower', curves: pathThrough(lowFront, lowBack) },
+    { name: 'lower', curves: casingCurves(casing, [lowFront, lowBack]) },
     { name: 'centreBack', curves: pathThrough(lowBack, topBack) },
   ];
   const allowance = (edge: FacingEdge): Mm =>

@@ -1,7 +1,7 @@
 import { type Centres, type Growth, type Leg, type LegHalf, legGrown } from '../leg';
 import type { Mm } from '../length';
 import { type Edge, pathThrough, subtract, unit } from '../plane';
-import { type CasingChoices, type CasingHeights, type CasingLines, casingLines } from './casing';
+import { type CasingChoices, type CasingHeights, type CasingLines, casingCurves, casingLines } from './casing';
 import { legPieced, type PiecedLeg } from './fork-tip';
 import { heightsGrown, planGrown, pocketGrown } from './growth';
 import { type HemChoices, type HemPlan, type HemTurning, hemPlan, hemTurning } from './hem';
@@ -105,7 +105,7 @@ function cutLarger(worn: FinishedEdges, choices: EdgeChoices): FinishedEdges {
 
 function edgesFinished(leg: Leg, heights: CasingHeights, plan: HemPlan, choices: EdgeChoices): FinishedEdges {
   const { waist, allowances, pocket } = choices;
-  const casing = casingLines(centresOfLeg(leg), heights);
+  const casing = casingLines(centresOfLeg(leg), heights, leg.higherSide);
   const hem = hemTurning(leg.front.inseam, leg.back.inseam, plan);
   const stitchLine = legOutline(leg, casing, heights.kind, hem);
   const piece: Piece = {
@@ -134,7 +134,7 @@ function foldsOf(
   hem: HemTurning,
 ): readonly Edge[] {
   return [
-    ...(heights.kind === 'folded' ? [{ name: 'waist fold', curves: pathThrough(...casing.fold) }] : []),
+    ...(heights.kind === 'folded' ? [{ name: 'waist fold', curves: casingCurves(casing, casing.fold) }] : []),
     ...(plan.kind === 'folded' ? [{ name: 'hem fold', curves: leg.hem }] : []),
     ...(plan.kind === 'folded' && plan.turnedUnder
       ? [{ name: 'turn-under fold', curves: pathThrough(...hem.turnUnder) }]

@@ -36,5 +36,6 @@ export {
 } from './piece';
 export { otherPieces } from './pieces';
 export type { PocketChoices } from './pocket';
+export { bareName, isDrawnLeft, isLeg, piecesOfSides } from './sides';
 export { sewnStretch, USABLE_STRETCH } from './stretch';
 export { edgesWorking } from './working';

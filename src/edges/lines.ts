@@ -1,4 +1,4 @@
-import type { Leg } from '../leg';
+import { type Leg, riseAt } from '../leg';
 import type { Mm } from '../length';
 import {
   between,
@@ -13,7 +13,7 @@ import {
   subtract,
   unit,
 } from '../plane';
-import type { CasingChoices, CasingHeights, CasingLines } from './casing';
+import { type CasingChoices, type CasingHeights, type CasingLines, casingCurves } from './casing';
 import type { HemPlan, HemTurning } from './hem';
 import type { LegEdge } from './outline';
 import type { PieceLine } from './piece';
@@ -40,10 +40,10 @@ export function linesOf(l: LegLines): readonly PieceLine[] {
   return [
     { name: 'waist edge', kind: 'waistEdge', curves: leg.waistEdge },
     ...(folded
-      ? [{ name: 'casing stitching', kind: 'stitching', curves: pathThrough(...casing.waistEdge) } as const]
+      ? [{ name: 'casing stitching', kind: 'stitching', curves: casingCurves(casing, casing.waistEdge) } as const]
       : []),
     ...casing.partings.map(
-      (line) => ({ name: 'channel stitching', kind: 'stitching', curves: pathThrough(...line) }) as const,
+      (line) => ({ name: 'channel stitching', kind: 'stitching', curves: casingCurves(casing, line) }) as const,
     ),
     ...level('hip', leg.hipLevel),
     ...level('crotch line', leg.crotchLevel),
@@ -106,7 +106,8 @@ function levelLine(outline: Outline<LegEdge>, y: Mm): readonly [Point, Point] | 
 
 /** The side position, from raw edge to raw edge: at the waist fold, the casing's edge and the hem. */
 function sideLine(casing: CasingLines, hem: HemTurning): readonly [Point, Point] {
-  return [atSide(casing.raw), atSide(hem.raw)];
+  const top = atSide(casing.raw);
+  return [{ x: top.x, y: top.y - casing.higher }, atSide(hem.raw)];
 }
 
 const atSide = ([a, b]: readonly [Point, Point]): Point => ({ x: 0, y: a.y + ((0 - a.x) / (b.x - a.x)) * (b.y - a.y) });
@@ -121,12 +122,16 @@ const QUARTER_MARK = 12;
 function quarterMarks({ casing, heights }: LegLines): readonly PieceLine[] {
   const down = down90(casing.waistEdge);
   const at = (line: readonly [Point, Point], reach: Mm): PieceLine => {
-    const middle = between(line[0], line[1], 0.5);
+    const middle = risen(casing, line, between(line[0], line[1], 0.5));
     return { name: 'quarter', kind: 'quarter', curves: pathThrough(middle, moved(middle, down, reach)) };
   };
   if (heights.kind === 'folded') return [at(casing.raw, QUARTER_MARK), at(casing.waistEdge, -QUARTER_MARK)];
   return [at(casing.fold, QUARTER_MARK)];
 }
+
+/** A place on one of the casing's straight lines, as it lies where one hip is higher. */
+const risen = ({ higher }: CasingLines, line: readonly [Point, Point], p: Point): Point =>
+  higher === 0 ? p : { x: p.x, y: p.y - riseAt(line, higher, p.x) };
 
 const down90 = ([a, b]: readonly [Point, Point]): Point => {
   const out = leftOf(unit(subtract(b, a)));
@@ -146,7 +151,8 @@ function cordOpenings({ casing, heights, waist, hem, plan }: LegLines): readonly
     const [back, front] = casing.waistEdge;
     const way = unit(subtract(back, front));
     const up = down90([front, back]);
-    const middle = moved(moved(front, way, CORD_FROM_CENTRE), up, (channel.from + channel.to) / 2);
+    const foot = risen(casing, casing.waistEdge, moved(front, way, CORD_FROM_CENTRE));
+    const middle = moved(foot, up, (channel.from + channel.to) / 2);
     found.push(buttonhole('cord opening', middle, up, waist.cordWidth));
   }
   if (plan.channel?.holds === 'cord') {

@@ -27,9 +27,22 @@ export interface Notions {
 /** From the opening at the side: the hem once round, and two ends to tie (half of a waist's). */
 const HEM_TIE = 140;
 
-/** Lengths of elastics, cords and a knit band. */
-export function notionsOf(leg: Leg, finished: FinishedLeg, choices: EdgeChoices, body: BodyGirths): Notions {
-  const opening = waistOpening(finished.casing);
+/**
+ * Lengths of elastics, cords and a knit band.
+ *
+ * @param leg one leg
+ * @param finished the same leg, finished
+ * @param choices about the edges
+ * @param body its girths
+ * @param opening of both legs
+ */
+export function notionsOf(
+  leg: Leg,
+  finished: FinishedLeg,
+  choices: EdgeChoices,
+  body: BodyGirths,
+  opening: Mm = waistOpening(finished.casing),
+): Notions {
   const hem = distance(...hemLine(finished));
   const holds = (what: 'elastic' | 'cord') => finished.heights.channels.some((channel) => channel.holds === what);
   return {

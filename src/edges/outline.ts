@@ -1,7 +1,7 @@
 import type { Leg } from '../leg';
 import type { Mm } from '../length';
 import { type Edge, type Outline, parallelOutline, pathReverse, pathThrough } from '../plane';
-import type { CasingHeights, CasingLines } from './casing';
+import { type CasingHeights, type CasingLines, casingCurves } from './casing';
 import type { HemPlan, HemTurning } from './hem';
 import type { CutEdge } from './piece';
 
@@ -51,7 +51,7 @@ export function legOutline(
   const folded = waist === 'folded';
   const turned = hem.front.length > 0;
   const edges: (Edge<LegEdge> | undefined)[] = [
-    { name: 'waist', curves: pathThrough(rawBack, rawFront) },
+    { name: 'waist', curves: casingCurves(casing, casing.raw) },
     folded ? { name: 'centreFrontTurning', curves: pathThrough(rawFront, topFront) } : undefined,
     { name: 'centreFront', curves: pathThrough(topFront, leg.front.curveEnd) },
     { name: 'crotchFront', curves: leg.front.crotch },

@@ -1,7 +1,8 @@
 import { limbGirth, passedBelow } from '../body';
 import type { Leg } from '../leg';
+import type { Mm } from '../length';
 import { distance } from '../plane';
-import { waistOpening } from './casing';
+import { type CasingLines, waistOpening } from './casing';
 import { cordPieces } from './cords';
 import { hemFacing, waistFacing } from './facings';
 import type { EdgeChoices, FinishedLeg } from './finish';
@@ -23,8 +24,15 @@ const QUARTERS = [0.25, 0.5, 0.75] as const;
  * @param finished the finished leg
  * @param choices about the edges
  * @param body girths for bands and cuffs
+ * @param round the waist of both legs at some lines; of two that are alike twice this one's, if left out
  */
-export function otherPieces(leg: Leg, finished: FinishedLeg, choices: EdgeChoices, body: BodyGirths): readonly Piece[] {
+export function otherPieces(
+  leg: Leg,
+  finished: FinishedLeg,
+  choices: EdgeChoices,
+  body: BodyGirths,
+  round: (of: (leg: FinishedLeg) => CasingLines) => Mm = (of) => waistOpening(of(finished)),
+): readonly Piece[] {
   const { waist, hem, allowances, pocket, growth } = choices;
   // What is sewn to the leg is as long as the leg's edge is when it is sewn.
   const { cut } = finished;
@@ -37,7 +45,13 @@ export function otherPieces(leg: Leg, finished: FinishedLeg, choices: EdgeChoice
       rectanglePiece({
         name: knit ? 'waist band' : 'casing',
         cut: 1,
-        length: knit ? bandRound(choices, body, waistOpening(finished.casing)) : waistOpening(cut.casing),
+        length: knit
+          ? bandRound(
+              choices,
+              body,
+              round((one) => one.casing),
+            )
+          : round((one) => one.cut.casing),
         height: heights.height,
         folded: true,
         allowances: { long: allowances.waist, ends: allowances.crotch },
@@ -72,5 +86,17 @@ export function otherPieces(leg: Leg, finished: FinishedLeg, choices: EdgeChoice
     );
   }
   if (pocket) pieces.push(patchPocket(pocketGrown(pocket, growth), allowances.inseam));
-  return [...pieces, ...cordPieces(choices, notionsOf(leg, finished, choices, body))];
+  return [
+    ...pieces,
+    ...cordPieces(
+      choices,
+      notionsOf(
+        leg,
+        finished,
+        choices,
+        body,
+        round((one) => one.casing),
+      ),
+    ),
+  ];
 }

@@ -1,6 +1,6 @@
 import type { Verdict } from '../check';
 import { formatLength, type Mm, printPhrase } from '../length';
-import { type Draft, shoppingOf } from '../project';
+import { type Draft, type DraftLeg, type Measures, shoppingOf } from '../project';
 import { clothRows } from './cloth-words';
 import type { Section } from './text-flow';
 import { bodyRows, bothUnits, cautionSentences, checkSentences, choiceSentences } from './words';
@@ -64,18 +64,16 @@ export function fitContent(draft: Draft): FitContent {
       finished: l(measures.hipGirthFinished),
       room: room(measures.hipGirthFinished, body.hipGirth),
     },
-    {
-      name: 'Thigh',
+    ...eachLeg(draft, 'Thigh', 'thighGirthFinished', (value) => ({
       body: given('thighGirth'),
-      finished: l(measures.thighGirthFinished),
-      room: room(measures.thighGirthFinished, body.thighGirth),
-    },
-    {
-      name: 'Hem, over the foot',
+      finished: l(value),
+      room: room(value, body.thighGirth),
+    })),
+    ...eachLeg(draft, 'Hem, over the foot', 'hemGirthFinished', (value) => ({
       body: given('footEntryGirth'),
-      finished: l(measures.hemGirthFinished),
-      room: room(measures.hemGirthFinished, body.footEntryGirth),
-    },
+      finished: l(value),
+      room: room(value, body.footEntryGirth),
+    })),
     {
       name: 'Crotch length',
       body: body.crotchLength === undefined ? '' : l(body.crotchLength),
@@ -88,7 +86,11 @@ export function fitContent(draft: Draft): FitContent {
       finished: l(body.bodyRise + measures.riseEase),
       room: room(body.bodyRise + measures.riseEase, body.bodyRise),
     },
-    { name: 'Inseam', body: l(body.insideLeg), finished: l(measures.inseamFront), room: '' },
+    ...eachLeg(draft, 'Inseam', 'inseamFront', (value, leg) => ({
+      body: l(leg.body.insideLeg),
+      finished: l(value),
+      room: '',
+    })),
   ];
   const verdict = (['wrong', 'mind'] as const).find((one) => checks.some((check) => check.verdict === one)) ?? 'good';
   const remarks = body.remarks.map(({ phrase }) => `Measure again: ${printPhrase(phrase, units)}`);
@@ -120,6 +122,19 @@ export function fitContent(draft: Draft): FitContent {
       { title: 'Safety', sentences: listed(cautionSentences(cautions, units)) },
     ],
   };
+}
+
+/** One line for both legs, or one for each where they differ. */
+function eachLeg(
+  { legs }: Draft,
+  name: string,
+  key: keyof Measures,
+  line: (value: Mm, leg: DraftLeg) => Omit<FitLine, 'name'>,
+): readonly FitLine[] {
+  return legs.map((leg) => ({
+    name: leg.side === undefined ? name : `${name}, ${leg.side} leg`,
+    ...line(leg.measures[key], leg),
+  }));
 }
 
 /** The note below the comparison. */

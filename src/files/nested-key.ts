@@ -1,6 +1,6 @@
 import { formatLength, type Mm } from '../length';
 import { point, straight } from '../plane';
-import type { Draft } from '../project';
+import { type Draft, measureTold } from '../project';
 import { INK } from './line-styles';
 import { lineNumber } from './nested-numbers';
 import { nestedStyle, numberStyle } from './nested-styles';
@@ -23,7 +23,8 @@ export interface KeyRow {
 
 /** One row for each body: whose it is, the line type in words, and the measures by which it is known again. */
 export function keyRows(drafts: readonly Draft[]): readonly KeyRow[] {
-  return drafts.map(({ project, measures }, body) => {
+  return drafts.map((draft, body) => {
+    const { project, measures } = draft;
     const l = (value: Mm) => formatLength(value, project.units);
     const { waistGirth, hipGirth, insideLeg } = project.body;
     const given = [
@@ -32,7 +33,7 @@ export function keyRows(drafts: readonly Draft[]): readonly KeyRow[] {
       ['inside leg', insideLeg],
     ] as const;
     const measured = given.flatMap(([name, value]) => (value === undefined ? [] : [`${name} ${l(value)}`])).join(', ');
-    const finished = `finished: hip ${l(measures.hipGirthFinished)}, inseam ${l(measures.inseamFront)}, hem ${l(measures.hemGirthFinished)}`;
+    const finished = `finished: hip ${l(measures.hipGirthFinished)}, inseam ${measureTold(draft, 'inseamFront', l)}, hem ${measureTold(draft, 'hemGirthFinished', l)}`;
     return {
       body,
       name: `${body + 1}  ${project.body.label} · ${project.name}`,

@@ -1,3 +1,4 @@
+import { isLeg } from '../edges';
 import { formatLength, type Mm, mm, Refusal, say, type Units } from '../length';
 import { curveMap, point } from '../plane';
 import type { Draft } from '../project';
@@ -76,7 +77,7 @@ export function* samplesSteps(drafts: readonly [Draft, ...Draft[]], options: Pdf
 }
 
 function samplesOf(
-  { pieces, project, measures }: Draft,
+  { pieces, project, legs, measures }: Draft,
   scale: { readonly x: number; readonly y: number },
 ): readonly Sample[] {
   const l = (value: Mm) => formatLength(value, project.units);
@@ -92,7 +93,9 @@ function samplesOf(
       says: [
         project.body.label,
         `${piece.name}, cut ${piece.cut}`,
-        ...(piece.name === 'leg' ? [`hip ${l(measures.hipGirthFinished)}, inseam ${l(measures.inseamFront)}`] : []),
+        ...legs
+          .filter(({ side }) => isLeg(piece) && piece.name.endsWith(side ?? ''))
+          .map((leg) => `hip ${l(measures.hipGirthFinished)}, inseam ${l(leg.measures.inseamFront)}`),
       ],
       parcel: { width: (box.right - box.left) * scale.x, height: (box.bottom - box.top) * scale.y },
     };

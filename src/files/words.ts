@@ -1,8 +1,9 @@
 import { measurements } from '../body';
 import type { Check } from '../check';
+import { isLeg } from '../edges';
 import { centreLean, LENGTH_NAMES } from '../leg';
 import { formatLength, type Mm, type Phrase, plain, printPhrase, type Units } from '../length';
-import { type Draft, hemOf, type Measures, type Project } from '../project';
+import { type Draft, hemOf, type Measures, measureTold, type Project } from '../project';
 import { CAUTIONS_NOTE, type Caution } from '../sewing';
 import { controlLengths } from '../sheets';
 
@@ -34,8 +35,11 @@ const FINISHED: readonly (readonly [keyof Measures, string])[] = [
 ];
 
 /** The finished measures that a wearer or a sewer asks for. */
-export const finishedRows = ({ measures, project }: Draft): readonly Row[] =>
-  FINISHED.map(([key, name]) => ({ name, value: formatLength(measures[key], project.units) }));
+export const finishedRows = (draft: Draft): readonly Row[] =>
+  FINISHED.map(([key, name]) => ({
+    name,
+    value: measureTold(draft, key, (value) => formatLength(value, draft.project.units)),
+  }));
 
 const SHAPE_WORDS: Readonly<Record<string, string>> = { block: 'as the block', pyjama: 'pyjama', straight: 'straight' };
 
@@ -113,7 +117,7 @@ export function cutRows({ pieces, notions, project }: Draft): readonly Row[] {
   const { waist, hem, units } = project;
   const l = (value: Mm) => formatLength(value, units);
   const cloth = pieces.map((piece) => ({
-    name: piece.name === 'leg' ? 'leg, of the cloth' : piece.name,
+    name: isLeg(piece) ? `${piece.name}, of the cloth` : piece.name,
     value: piece.mirrored ? `${piece.cut}, ${piece.cut / 2} of them mirrored` : `${piece.cut}`,
   }));
   const length = (name: string, mm: Mm | undefined, count: number): readonly Row[] =>

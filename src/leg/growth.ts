@@ -11,11 +11,11 @@ import {
   pathStartWay,
   point,
   solveBetween,
-  straight,
   TOLERANCE,
   turnBetween,
   turned,
 } from '../plane';
+import { overSide } from './over-side';
 import type { Leg, LegHalf } from './types';
 
 /** How much longer and wider cloth is cut that will shrink in its first wash; 1 and 1 where it was washed before. */
@@ -59,11 +59,13 @@ export function legGrown(leg: Leg, growth: Growth): Leg {
   const backInseam = inseamAtLength(grow(leg.back.inseam), pathLength(frontInseam) + unequal);
   const front = halfGrown(leg.front, frontInseam, place, grow);
   const back = halfGrown(leg.back, backInseam, place, grow);
+  const higherSide = (leg.higherSide ?? 0) * lengthwise;
   return {
     ...leg,
     front,
     back,
-    waistEdge: [straight(back.waistPoint, front.waistPoint)],
+    waistEdge: overSide([back.waistPoint, front.waistPoint], higherSide),
+    higherSide,
     hem: grow(leg.hem),
     hipLevel: leg.hipLevel * lengthwise,
     crotchLevel: leg.crotchLevel * lengthwise,

@@ -15,6 +15,9 @@ export {
   legOnTheWay,
   spreadOnTheWay,
 } from './on-the-way';
+export { overSide, riseAt } from './over-side';
 export type { Shape } from './shape';
+export { legOfSide, NO_DIFFERENCES, type Side, type SideDifferences, type Sides } from './sides';
+export { sideWorking } from './sides-working';
 export type * from './types';
 export { type LegStory, legWorking } from './working';

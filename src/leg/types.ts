@@ -28,6 +28,8 @@ export interface Leg {
   /** By how much the waist edge was turned (degrees) so that it is square enough to both seams, and lifted after that. */
   readonly waistTurned: number;
   readonly waistLifted: Mm;
+  /** How much higher the waist edge lies over the side than the straight line; 0 but for a higher hip. */
+  readonly higherSide?: Mm;
   /** From the front inseam to the back inseam: the hem fold. */
   readonly hem: readonly Curve[];
   readonly hipLevel: Mm;

@@ -1,4 +1,5 @@
 import {
+  type CasingLines,
   type EdgeChoices,
   type FinishedLeg,
   finishLeg,
@@ -7,19 +8,25 @@ import {
   notionsOf,
   otherPieces,
   type Piece,
+  piecesOfSides,
+  waistOpening,
 } from '../edges';
 import { growthFor, legFlaw } from '../leg';
 import { type Mm, type Problem, Refusal, say } from '../length';
 import { outlineCrossings, outlineCurves, pathStart } from '../plane';
 import { type FittedLeg, legFitted } from './fitted-leg';
 import { hemOf } from './hem-of';
+import { type CutLeg, legsOf, ofBoth, type SideLeg } from './sides';
 import type { Project } from './types';
 
 /** A fitted leg, finished, with all pieces that are cut: the leg first. */
 export interface CutOut {
   readonly fitted: FittedLeg;
   readonly choices: EdgeChoices;
-  readonly finished: FinishedLeg;
+  /** One leg for both sides, or the left one and the right one. */
+  readonly legs: readonly [CutLeg, ...CutLeg[]];
+  /** Of both legs. */
+  readonly opening: Mm;
   readonly notions: Notions;
   readonly pieces: readonly Piece[];
 }
@@ -41,26 +48,61 @@ export function cutOut(project: Project, legDone: () => void = () => {}): CutOut
     piecedTip: project.cloth.piecedTip,
     words: { title: project.name, label: project.body.label },
   };
-  const finished = finishLeg(fitted.leg, fitted.heights, choices);
-  // Where nothing grows the two are one, and a drag asks in every frame.
-  for (const piece of new Set([finished.sewn, finished.piece])) refuseCrossingTurning(project, finished, piece);
+  const legs = legsCut(legsOf(fitted, project.sides, inseamsAsBrought(project)), fitted, choices);
+  for (const { finished } of legs) {
+    // Where nothing grows the two are one, and a drag asks in every frame.
+    for (const piece of new Set([finished.sewn, finished.piece])) refuseCrossingTurning(project, finished, piece);
+  }
+  const round = waistRound(legs, ({ casing }) => casing);
   return {
     fitted,
     choices,
-    finished,
-    notions: notionsOf(fitted.leg, finished, choices, fitted.body),
-    pieces: [...legPieces(finished), ...otherPieces(fitted.leg, finished, choices, fitted.body)],
+    legs,
+    opening: legs.length === 1 ? fitted.opening : round,
+    notions: notionsOfLegs(legs, choices, round),
+    pieces: allPieces(legs),
   };
 }
+
+function legsCut(legs: readonly SideLeg[], { heights }: FittedLeg, choices: EdgeChoices): CutOut['legs'] {
+  const finished = legs.map((one) => ({ ...one, finished: finishLeg(one.leg, heights, choices) }));
+  const cut = finished.map((one): CutLeg => {
+    const others = otherPieces(one.leg, one.finished, choices, one.body, (of) => waistRound(finished, of));
+    return { ...one, pieces: [...legPieces(one.finished), ...others] };
+  });
+  return cut as unknown as CutOut['legs'];
+}
+
+/** The waist of both legs at one of their casings' lines. */
+const waistRound = (legs: readonly Omit<CutLeg, 'pieces'>[], of: (leg: FinishedLeg) => CasingLines): Mm =>
+  ofBoth(legs, ({ finished }) => waistOpening(of(finished)));
+
+/** What is bought to length is long enough for either leg. */
+function notionsOfLegs(legs: readonly CutLeg[], choices: EdgeChoices, opening: Mm): Notions {
+  const each = legs.map(({ leg, finished, body }) => notionsOf(leg, finished, choices, body, opening));
+  return each.reduce((a, b) => ({
+    ...b,
+    hemElasticLength: longer(a.hemElasticLength, b.hemElasticLength),
+    hemCordLength: longer(a.hemCordLength, b.hemCordLength),
+  }));
+}
+
+const longer = (a: Mm | undefined, b: Mm | undefined): Mm | undefined =>
+  a === undefined || b === undefined ? (a ?? b) : Math.max(a, b);
+
+/** The legs themselves, and what is cut beside them. */
+const allPieces = (legs: readonly CutLeg[]): readonly Piece[] => legs.map(({ pieces }) => pieces).reduce(piecesOfSides);
 
 /** @throws Refusal of the field `leg` where the net leg's lines are no leg */
 function legChecked(project: Project): FittedLeg {
   const fitted = legFitted(project);
-  const inseamsAsBrought = project.block.source === 'traced' && project.leg.shape === 'block';
-  if (legFlaw(fitted.leg, inseamsAsBrought) === undefined) return fitted;
+  if (legFlaw(fitted.leg, inseamsAsBrought(project)) === undefined) return fitted;
   const phrase = say`together these choices make lines that cross or turn back; set one of them back.`;
   throw new Refusal([{ field: 'leg', value: project.leg, phrase }]);
 }
+
+/** Blocks that were brought along may have unequal inseams: that is told by a check. */
+const inseamsAsBrought = ({ block, leg }: Project): boolean => block.source === 'traced' && leg.shape === 'block';
 
 /** The net leg doesn't cross itself: if its stitching line does, a turning is in the way of it, at the hem or at the waist. */
 function refuseCrossingTurning({ waist }: Project, { hemPlan }: FinishedLeg, { stitchLine, lines }: Piece): void {
@@ -82,12 +124,10 @@ function refuseCrossingTurning({ waist }: Project, { hemPlan }: FinishedLeg, { s
  * @param allowances of each seam
  */
 export function withAllowances(
-  { fitted, choices }: CutOut,
+  { fitted, legs, choices }: CutOut,
   allowances: Record<'inseam' | 'crotch' | 'waist' | 'hem', Mm>,
 ): readonly Piece[] {
-  const wider = { ...choices, allowances };
-  const again = finishLeg(fitted.leg, fitted.heights, wider);
-  return [...legPieces(again), ...otherPieces(fitted.leg, again, wider, fitted.body)];
+  return allPieces(legsCut(legs, fitted, { ...choices, allowances }));
 }
 
 /** Why a project's pieces can't be cut; undefined where they can. */

@@ -7,6 +7,7 @@ import type { Mm } from '../length';
 import type { WorkingStep } from '../plane';
 import type { Caution } from '../sewing';
 import type { SheetPlan } from '../sheets';
+import type { CutLeg } from './sides';
 import type { Project } from './types';
 
 /** The finished measures of the report, all of the printed curve; millimetres and degrees, `straighten` a fraction. */
@@ -47,16 +48,24 @@ export interface ProjectBlocks {
   readonly corrections: Readonly<Record<keyof Corrections, CorrectedBy>> | undefined;
 }
 
+/** A cut leg with its own measures; those of girths that go round both legs as if the other one were like it. */
+export interface DraftLeg extends CutLeg {
+  readonly measures: Measures;
+}
+
 /** Everything that one project becomes. */
 export interface Draft {
   readonly project: Project;
   readonly body: Body;
   readonly blocks: Blocks;
+  /** One leg for both sides, or the left one and the right one where they differ. */
+  readonly legs: readonly [DraftLeg, ...DraftLeg[]];
+  /** The one leg, or the right one. */
   readonly leg: Leg;
   /** What the leg was made from: for showing how it came about, and what another number would give. */
   readonly joined: JoinedBlocks;
   readonly legChoices: LegChoices;
-  /** The leg with casing and hem, as the order of work folds and sews them. */
+  /** The same leg with casing and hem, as the order of work folds and sews them. */
   readonly finished: FinishedLeg;
   readonly pieces: readonly Piece[];
   /** The same as they are put on paper: with wider allowances where a sample below true size keeps them full. */

@@ -1,15 +1,16 @@
 import { NO_CORRECTIONS } from '../block';
-import { runChecks } from '../check';
+import { checksOfLegs } from '../check';
 import type { Piece } from '../edges';
 import { type Mm, Refusal, type Result } from '../length';
 import { paperWays, tilePieces } from '../sheets';
 import { cautionsOf } from './cautions';
 import { type CutOut, cutOut, withAllowances } from './cut-out';
-import type { Draft } from './draft-types';
+import type { Draft, Measures } from './draft-types';
 import { measuresOf } from './measures';
 import { allRefusals } from './refusals';
 import { withinLimits } from './remedy';
 import { checkedProject } from './schema';
+import { type CutLeg, ofBoth } from './sides';
 import type { Project } from './types';
 import { workingOf } from './working';
 
@@ -40,40 +41,59 @@ function drafted(project: Project, watch: StageWatch): Draft {
   // A paper that can't be is refused now; the sheets are laid when somebody asks for them, which a drag never does.
   paperWays(project.paper);
   const cut = cutOut(project, () => watch('leg'));
-  const { fitted, choices, finished, notions } = cut;
-  const { body, heights, needed, drafted, joined, choices: legChoices, leg, opening } = fitted;
+  const { fitted, choices, notions, opening, pieces } = cut;
+  const { body, heights, needed, drafted, joined, choices: legChoices } = fitted;
   watch('edges');
-  const measures = measuresOf({ body, blocks: drafted.blocks, leg, finished, notions, heights, opening, needed });
+  const { legs, measures } = legsMeasured(cut.legs, (one) =>
+    measuresOf({ ...one, blocks: drafted.blocks, notions, heights, opening, needed }),
+  );
+  const { leg, finished } = legs.at(-1) ?? legs[0];
   const checks = once(() =>
-    runChecks({
-      body,
-      cloth: project.cloth,
-      ...drafted,
-      traced: project.block.source === 'traced',
-      corrections: project.fit ?? NO_CORRECTIONS,
-      joined,
-      leg,
-      choices: legChoices,
-      finished,
-      waist: project.waist,
-      hem: choices.hem,
-      opening,
-      elasticLength: notions.elasticLength ?? notions.bandLength,
-    }).map(withinLimits),
+    checksOfLegs(
+      legs.map((one) => ({
+        side: one.side,
+        body: one.body,
+        cloth: project.cloth,
+        ...drafted,
+        traced: project.block.source === 'traced',
+        corrections: project.fit ?? NO_CORRECTIONS,
+        joined,
+        leg: one.leg,
+        choices: legChoices,
+        finished: one.finished,
+        waist: project.waist,
+        hem: choices.hem,
+        opening,
+        hip: measures.hipGirthFinished,
+        elasticLength: notions.elasticLength ?? notions.bandLength,
+      })),
+    ).map(withinLimits),
   );
 
-  const { pieces } = cut;
   const printed = printedPieces(project, pieces, cut);
   const sheets = once(() => tilePieces(printed, project.paper));
 
   const working = once(() =>
-    workingOf({ project, body, drafted, joined, leg, legChoices, finished, choices, notions, measures }),
+    workingOf({
+      project,
+      body,
+      drafted,
+      joined,
+      leg: fitted.leg,
+      legs,
+      legChoices,
+      finished,
+      choices,
+      notions,
+      measures,
+    }),
   );
   const cautions = cautionsOf(project, body, finished, notions, opening);
   return {
     project,
     body,
     blocks: drafted.blocks,
+    legs,
     leg,
     joined,
     legChoices,
@@ -92,6 +112,16 @@ function drafted(project: Project, watch: StageWatch): Draft {
     get working() {
       return working();
     },
+  };
+}
+
+/** The legs with their measures, and those of the pair: girths of both, and for the rest the last one's. */
+function legsMeasured(legs: CutOut['legs'], measured: (leg: CutLeg) => Measures): Pick<Draft, 'legs' | 'measures'> {
+  const each = legs.map((one) => ({ ...one, measures: measured(one) })) as unknown as Draft['legs'];
+  const { measures } = each.at(-1) ?? each[0];
+  return {
+    legs: each,
+    measures: { ...measures, hipGirthFinished: ofBoth(each, (one) => one.measures.hipGirthFinished) },
   };
 }
 

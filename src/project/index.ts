@@ -5,6 +5,7 @@ export type * from './draft-types';
 export { exampleProject } from './example';
 export { FIELD_LIMITS, type FieldPath, fieldName, type Limits, type ProjectPath } from './fields';
 export { hemOf } from './hem-of';
+export { measureTold } from './measure-told';
 export { LARGEST_FILE, type Opened, openProject, saveProject, tooLarge } from './open';
 export { applyRemedy } from './remedy';
 export { type Repair, type Salvaged, salvageProject } from './salvage';

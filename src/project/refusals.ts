@@ -69,8 +69,18 @@ const MEASURE_AGAIN: Phrase = say`no leg can be drawn from these measurements; m
  * Every choice that can spoil a leg: first what spoils nothing else, the edges; then corrections, leg, cloth and blocks;
  * then measurements that may be left out.
  */
-function fieldsOf({ hem, waist, fit, leg, cloth, block, body }: Project): readonly string[] {
-  const parts = { hem, waist, fit: fit ?? {}, leg, cloth, block: block.source === 'drafted' ? block : {}, body };
+function fieldsOf({ hem, waist, fit, sides, leg, cloth, block, body }: Project): readonly string[] {
+  const parts = {
+    hem,
+    waist,
+    fit: fit ?? {},
+    'sides.left': sides?.left ?? {},
+    'sides.right': sides?.right ?? {},
+    leg,
+    cloth,
+    block: block.source === 'drafted' ? block : {},
+    body,
+  };
   return Object.entries(parts).flatMap(([part, values]) => keysOf(part, values));
 }
 

@@ -106,7 +106,16 @@ function schemaFor(units: Units) {
       nappy: v.optional(v.boolean('yesOrNo')),
       ...bodyEntries,
     }),
-    ...Object.fromEntries(GROUPS.map((name) => [name, group(name)])),
+    ...Object.fromEntries(GROUPS.filter((name) => !name.includes('.')).map((name) => [name, group(name)])),
+    sides: v.optional(
+      v.nullable(
+        part({
+          left: v.optional(part(entriesOf('sides.left', FIELDS['sides.left'], units))),
+          right: v.optional(part(entriesOf('sides.right', FIELDS['sides.right'], units))),
+        }),
+      ),
+      null,
+    ),
   });
 }
 

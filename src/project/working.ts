@@ -1,9 +1,10 @@
 import { blockWorking, correctionsWorking, tracedWorking } from '../block';
 import { type Body, bodyWorking } from '../body';
 import { type EdgeChoices, edgesWorking, type FinishedLeg, type Notions } from '../edges';
-import { centresOf, type JoinedBlocks, LENGTH_NAMES, type Leg, type LegChoices, legWorking } from '../leg';
+import { centresOf, type JoinedBlocks, LENGTH_NAMES, type Leg, type LegChoices, legWorking, sideWorking } from '../leg';
 import type { WorkingStep } from '../plane';
 import type { Measures, ProjectBlocks } from './draft-types';
+import { type CutLeg, differencesOf } from './sides';
 import type { Project } from './types';
 
 interface Story {
@@ -11,7 +12,9 @@ interface Story {
   readonly body: Body;
   readonly drafted: ProjectBlocks;
   readonly joined: JoinedBlocks;
+  /** The leg that fits both sides. */
   readonly leg: Leg;
+  readonly legs: readonly CutLeg[];
   readonly legChoices: LegChoices;
   readonly finished: FinishedLeg;
   readonly choices: EdgeChoices;
@@ -35,6 +38,9 @@ export function workingOf(s: Story): readonly WorkingStep[] {
       hem: s.measures.hemGirthFinished,
       lengthWords: typeof length === 'string' ? LENGTH_NAMES[length] : 'as chosen',
     }),
+    ...s.legs.flatMap(({ side, leg }) =>
+      side ? sideWorking(side, differencesOf(s.project.sides, side), { before: s.leg, after: leg }) : [],
+    ),
     ...edgesWorking(s.finished, s.choices, s.notions, s.body.waistGirth),
     ...correctionsTold(s),
   ];

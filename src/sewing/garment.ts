@@ -19,7 +19,13 @@ export interface SewnCloth {
 export interface Garment {
   readonly leg: Leg;
   readonly finished: FinishedLeg;
+  /** As they are where both legs are alike; see `sides`. */
   readonly pieces: readonly Piece[];
+  /**
+   * Where left and right differ: all else is the right leg's, as if the other one were like it; this is the left one's in
+   * the same way, and the pieces as they are really cut, each of its side.
+   */
+  readonly sides?: { readonly left: Garment; readonly pieces: readonly Piece[] };
   readonly notions: Notions;
   readonly waist: CasingChoices;
   readonly hem: HemChoices;
@@ -37,6 +43,9 @@ export function pieceNamed({ pieces }: Garment, name: string): Piece {
   if (!found) throw new RangeError(`there is no piece named ${name}`);
   return found;
 }
+
+/** The pieces as they are cut. */
+export const cutPieces = ({ pieces, sides }: Garment): readonly Piece[] => sides?.pieces ?? pieces;
 
 /** Pieces that are sewn to a tube as a cord, where a cord is cut from cloth. */
 export const cordPieces = ({ pieces }: Garment): readonly Piece[] =>

@@ -1,7 +1,7 @@
 import { cutCurves, FORK_TIP, type Piece } from '../edges';
 import { type Mm, mm, number, type Phrase, say, share } from '../length';
 import { pathLength } from '../plane';
-import type { Garment } from './garment';
+import { cutPieces, type Garment } from './garment';
 import { makeStep } from './make-step';
 import type { SewingStep } from './step';
 import { edgeStitch, seamStitch, sergesSeams } from './stitches';
@@ -45,7 +45,8 @@ const around = (pieces: readonly Piece[]): Mm =>
   pieces.reduce((sum, piece) => sum + piece.cut * pathLength(cutCurves(piece)), 0);
 
 function cutStep(g: Garment): SewingStep {
-  const { pieces, cloth, allowances } = g;
+  const { cloth, allowances, sides } = g;
+  const pieces = cutPieces(g);
   const bare = (
     [
       ['inseam', allowances.inseam],
@@ -64,9 +65,16 @@ function cutStep(g: Garment): SewingStep {
         ([seam]) =>
           say`No allowance is drawn at the ${seam}: cut that much outside the line as you mean to sew inside it.`,
       ),
+      ...(sides
+        ? [
+            say`The left and the right leg differ. The cloth lies in a single layer, right side up, and every paper printed side up: a leg that was turned over would be one for the other side.`,
+          ]
+        : []),
       say`Leave the paper on the pieces until they are marked.`,
     ],
-    check: say`The two legs are mirror images: laid right sides together, their edges meet all round.`,
+    check: sides
+      ? say`Laid right sides together, the two legs meet along the whole crotch seam, front and back; elsewhere they differ, as they should.`
+      : say`The two legs are mirror images: laid right sides together, their edges meet all round.`,
     cuts: pieces.map((piece) => piece.name),
     mind: say`Cut away from your hands. Close a rotary cutter every time you put it down.`,
     time: timeOf(15, around(pieces), PER_METRE.cut),
@@ -78,7 +86,7 @@ const cutWords = ({ name, cut, mirrored }: Piece): string =>
   mirrored ? `${name}, ${cut / 2} and ${cut / 2} mirrored` : `${name}, ${cut}`;
 
 function markStep(g: Garment): SewingStep {
-  const { pieces, cloth } = g;
+  const { pieces, cloth, sides } = g;
   const [leg] = pieces;
   const tip = pieces.find(({ name }) => name === FORK_TIP);
   const notchesOf = (piece: Piece | undefined): number =>
@@ -95,7 +103,9 @@ function markStep(g: Garment): SewingStep {
       say`Mark on the wrong side, with chalk or a pen that goes out again: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of the waist. The quarter lies halfway between the centre seams, whatever the side does.`,
       ...(opening ? [say`Mark the opening for the cord on the right side, with a pen that goes out again.`] : []),
       ...(place ? [say`Mark the pocket’s corners with a stitch of thread each, so that both sides show them.`] : []),
-      say`Stick a bit of tape on the wrong side of each leg and write “back” on the back of it.`,
+      sides
+        ? say`Stick a bit of tape on the wrong side of each leg, on the back of it, and write “left, back” or “right, back”: left and right as they are worn.`
+        : say`Stick a bit of tape on the wrong side of each leg and write “back” on the back of it.`,
     ],
     why: say`${cloth.kind === 'knit' ? 'Both sides of a knit' : 'Both sides of many cloths'} look alike, and so do front and back until one has been sewn the wrong way round.`,
     check: say`Each leg has one front notch, two back notches, and its quarter mark at the waist.`,

@@ -71,6 +71,11 @@ function inseamStep(g: Garment): SewingStep {
     part: 'seams',
     title: 'Sew the inseams',
     tasks: [
+      ...(g.sides
+        ? [
+            say`Sew the left leg’s inseam first, then the right one’s: each leg’s two inseams belong to each other, and to no other leg’s.`,
+          ]
+        : []),
       say`Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: the leg folds near the side line.`,
       say`The back is wider and higher than the front, and looks out beside and above it: so it should.`,
       notches > 0
@@ -107,6 +112,7 @@ function crotchStep(g: Garment): SewingStep {
         ? []
         : [say`Sew the curve between the notches a second time on the same line: it bears the most pull.`]),
       say`Pull the inner leg out.`,
+      ...(g.sides ? [say`Look at your tapes: seen from behind, the left leg lies on the left, as it is worn.`] : []),
     ],
     why: say`In one seam the curve runs smoothly under the body; sewn in two halves it would corner at the inseams.`,
     settings: seamSettings(g),

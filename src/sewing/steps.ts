@@ -1,7 +1,8 @@
+import { bareName } from '../edges';
 import { say } from '../length';
 import type { Garment } from './garment';
 import { makeStep } from './make-step';
-import { type SewingStep, stepMinutes } from './step';
+import { type EdgeWork, type SewingStep, stepMinutes } from './step';
 import { flatSteps } from './steps-flat';
 import { flatHemSteps, hemSteps } from './steps-hem';
 import { preparingSteps } from './steps-prepare';
@@ -18,16 +19,25 @@ import { FIRST_PAIR, timeOf } from './time';
  *
  * @param garment the finished pattern and what was chosen
  */
-export const sewingSteps = (garment: Garment): readonly SewingStep[] => [
-  ...preparingSteps(garment),
-  ...tipSteps(garment),
-  ...flatSteps(garment),
-  ...flatHemSteps(garment),
-  ...seamSteps(garment),
-  ...waistSteps(garment),
-  ...hemSteps(garment),
-  lastStep(garment),
-];
+export const sewingSteps = (garment: Garment): readonly SewingStep[] =>
+  [
+    ...preparingSteps(garment),
+    ...tipSteps(garment),
+    ...flatSteps(garment),
+    ...flatHemSteps(garment),
+    ...seamSteps(garment),
+    ...waistSteps(garment),
+    ...hemSteps(garment),
+    lastStep(garment),
+  ].map((step) => ofBothSides(step, garment));
+
+/** Where left and right differ, what is done to a piece is done to the left one and to the right one. */
+function ofBothSides(step: SewingStep, { sides }: Garment): SewingStep {
+  if (!sides) return step;
+  const each = <How extends string>(work: EdgeWork<How>): readonly EdgeWork<How>[] =>
+    sides.pieces.filter((piece) => bareName(piece) === work.piece).map(({ name }) => ({ ...work, piece: name }));
+  return { ...step, sews: step.sews.flatMap(each), finishes: step.finishes.flatMap(each) };
+}
 
 function lastStep(g: Garment): SewingStep {
   return makeStep({
@@ -42,7 +52,7 @@ function lastStep(g: Garment): SewingStep {
         : []),
       say`Write the date and the measurements on the paper pattern, and what you would change.`,
     ],
-    check: say`Pull every seam once, gently: none opens. Both legs are equally long, and the centre seams stand upright.`,
+    check: say`Pull every seam once, gently: none opens. ${g.sides ? 'The left leg is on the wearer’s left' : 'Both legs are equally long'}, and the centre seams stand upright.`,
     mind: say`A forgotten pin is found by the skin. Count.`,
     time: timeOf(15),
     scene: { view: 'finished' },

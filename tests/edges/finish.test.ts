@@ -58,6 +58,7 @@ describe('a fold-over casing', () => {
       fold: [point(-246, -27), point(247, -27)],
       raw: [point(-251, -60), point(251, -60)],
       partings: [],
+      higher: 0,
     } as const;
     expect(waistOpening(lines)).toBe(2 * 493);
   });

@@ -1,4 +1,4 @@
-import type { CutEdge, Piece } from '../../src/edges';
+import { bareName, type CutEdge, type Piece } from '../../src/edges';
 import type { Curve, Edge, Point } from '../../src/plane';
 import type { Draft } from '../../src/project';
 import { type Find, find, told } from './find';
@@ -18,16 +18,17 @@ const PLACES = 0.05;
 
 /** Stitching and cut lines: closed, simple, one within the other, and as far apart as the allowances say, or told. */
 export function outlineFinds(draft: Draft): readonly Find[] {
-  return draft.pieces.flatMap((piece, i) => pieceFinds(draft, piece, i === 0 || piece.name === 'fork tip'));
+  return draft.pieces.flatMap((piece) => pieceFinds(draft, piece));
 }
 
-function pieceFinds(draft: Draft, piece: Piece, isLeg: boolean): readonly Find[] {
+function pieceFinds(draft: Draft, piece: Piece): readonly Find[] {
   const broken = [...gaps(piece.name, 'stitching', piece.stitchLine), ...gaps(piece.name, 'cut', piece.cutLine)];
   if (broken.length > 0) return broken;
   const [stitching, cut] = [ringOf(piece.stitchLine), ringOf(piece.cutLine)];
   const [loop, cutLoop] = [largestLoop(stitching), largestLoop(cut)];
   const says = (pattern: RegExp) =>
-    isLeg && draft.checks.some(({ id, verdict }) => verdict === 'wrong' && pattern.test(id));
+    ['leg', 'fork tip'].includes(bareName(piece)) &&
+    draft.checks.some(({ id, verdict }) => verdict === 'wrong' && pattern.test(id));
   // The checks look at the leg and the tip cut off from it; of the other pieces nothing may be wrong at all.
   const finds: Find[] = [];
   if (loop > LOOP && !says(/simple|stitch/))

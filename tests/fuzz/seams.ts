@@ -6,11 +6,20 @@ import { flat, footOn, polylineLength } from './flat';
 
 /** Seams that are sewn to each other may differ by this, and their notches. */
 const EQUAL = 0.1;
+/** The seams of two legs that are sewn to each other. */
+const BETWEEN_LEGS = 1;
 /** A turning that was grown with a slanting hem: what still lies flat. */
 const GROWN_FLAT = 3;
 
 /** Everything that is sewn to something else is as long as that; notches meet; turnings lie on the leg. */
-export function seamFinds(draft: Draft): readonly Find[] {
+export const seamFinds = (draft: Draft): readonly Find[] => [
+  ...draft.legs.flatMap((leg) => seamsOfLeg(draft, leg)),
+  ...betweenLegs(draft),
+];
+
+function seamsOfLeg(whole: Draft, one: Draft['legs'][number]): readonly Find[] {
+  // A test spoils a draft’s own pieces, and not what they were made of.
+  const draft: Draft = whole.legs.length === 1 ? whole : { ...whole, finished: one.finished, pieces: one.pieces };
   const { finished, pieces } = draft;
   // Where a tip was cut off the fork, seams and notches are looked at where it is sewn on again.
   const leg = pieces[1]?.name === 'fork tip' ? finished.cut.piece : (pieces[0] as Piece);
@@ -23,6 +32,17 @@ export function seamFinds(draft: Draft): readonly Find[] {
     ...(leg === finished.sewn ? [] : turnings(draft, 'turning off the leg as cut', leg, GROWN_FLAT)),
     ...pieces.slice(1).flatMap((piece) => [...besideLeg(draft, leg, piece), ...offEdge(piece)]),
   ];
+}
+
+/** Left and right are sewn to each other along centres and crotch curves. */
+function betweenLegs(draft: Draft): readonly Find[] {
+  const [left, right] = draft.legs;
+  if (!right || warned(draft, ['legs-meet'], ['mind', 'wrong'])) return [];
+  const seams = ['centreFront', 'crotchFront', 'crotchBack', 'centreBack'];
+  return seams.flatMap((name) => {
+    const off = lengthOf(left.finished.sewn, name) - lengthOf(right.finished.sewn, name);
+    return Math.abs(off) <= BETWEEN_LEGS ? [] : [find('legs apart', `${name}, left less right ${told(off)}`)];
+  });
 }
 
 const edge = (piece: Piece, name: string): readonly Curve[] =>
@@ -105,7 +125,8 @@ const SEWN_TO: Readonly<Record<string, readonly (readonly [own: string, legs: st
 function besideLeg(draft: Draft, leg: Piece, piece: Piece): readonly Find[] {
   const grown = leg === draft.finished.sewn ? '' : ' as cut';
   return (SEWN_TO[piece.name] ?? []).flatMap(([own, legs, times]) => {
-    const off = lengthOf(piece, own) - times * lengthOf(leg, legs);
+    const both = draft.legs.reduce((sum, one) => sum + lengthOf(one.finished.cut.piece, legs), 0) / draft.legs.length;
+    const off = lengthOf(piece, own) - (times === 2 && draft.legs.length > 1 ? 2 * both : times * lengthOf(leg, legs));
     return Math.abs(off) <= EQUAL
       ? []
       : [find(`${piece.name} unlike the leg${grown}`, `${own} less ${legs} ${told(off)}`)];

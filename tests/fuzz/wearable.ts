@@ -17,7 +17,7 @@ const CALF = 0.4;
 
 /** What a body can't get into, or what is narrower than the limb in it, and no check of the fit says *wrong*. */
 export function wearFinds(draft: Draft): readonly Find[] {
-  const tight = tightPlaces(draft);
+  const tight = draft.legs.flatMap((leg) => tightPlaces(draft.legs.length === 1 ? draft : { ...draft, ...leg }, draft));
   if (tight.length === 0) return [];
   const says = draft.checks.some(({ id, verdict }) => verdict === 'wrong' && ABOUT_WEARING.test(id));
   return says ? [] : tight;
@@ -25,7 +25,8 @@ export function wearFinds(draft: Draft): readonly Find[] {
 
 const ABOUT_WEARING = /ease|entry|pull-on|elastic|calf|limb|knee|thigh|wear|crotch-length|passes/;
 
-function tightPlaces(draft: Draft): readonly Find[] {
+/** @param draft whose leg and body are one side's */
+function tightPlaces(draft: Draft, { legs }: Draft): readonly Find[] {
   const { body, project, finished, notions, leg } = draft;
   const gives = project.cloth.kind === 'knit' ? 1 + KEPT_STRETCH * project.cloth.stretch : 1;
   const finds: Find[] = [];
@@ -34,15 +35,20 @@ function tightPlaces(draft: Draft): readonly Find[] {
       finds.push(find(`not wearable: ${what}`, `${told(has)}, the body ${told(wanted)}`));
   };
   const fullest = Math.max(body.waistGirth, body.hipGirth, body.highHipGirth ?? 0);
-  const { waistEdge, fold, raw } = finished.casing;
-  need('waist opening', gives * 2 * Math.min(apart(...waistEdge), apart(...fold), apart(...raw)), fullest);
+  const both = (of: (leg: Pick<Draft, 'finished' | 'leg'>) => number) =>
+    legs.length === 1 ? 2 * of(draft) : legs.reduce((sum, leg) => sum + of(leg), 0);
+  const ringRound = ({ casing: { waistEdge, fold, raw } }: Draft['finished']) =>
+    Math.min(apart(...waistEdge), apart(...fold), apart(...raw));
+  need('waist opening', gives * both((one) => ringRound(one.finished)), fullest);
   if (notions.elasticLength !== undefined) need('waist elastic', ELASTIC * notions.elasticLength, fullest);
   if (notions.bandLength !== undefined)
     need('waist band', (1 + KEPT_STRETCH * project.waist.bandStretch) * notions.bandLength, fullest);
 
   const ring = ringOf(finished.sewn.stitchLine);
   const { front, back } = leg;
-  need('hip', gives * 2 * (widthAt(ring, leg.hipLevel) ?? Number.POSITIVE_INFINITY), body.hipGirth);
+  const hip = (one: Pick<Draft, 'finished' | 'leg'>) =>
+    widthAt(ringOf(one.finished.sewn.stitchLine), one.leg.hipLevel) ?? Number.POSITIVE_INFINITY;
+  need('hip', gives * both(hip), body.hipGirth);
   need('thigh', gives * (front.crotchPoint.x - back.crotchPoint.x), known(body, 'thighGirth'));
 
   const hemLine = [front.inseam.at(-1)?.[3], back.inseam.at(-1)?.[3]] as const;

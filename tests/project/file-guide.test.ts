@@ -7,7 +7,14 @@ import { openProject, type Project } from '../../src/project';
 import { valueAt, withValue } from '../../src/project/at-path';
 
 const BODY = { waistGirth: 760, hipGirth: 980, bodyRise: 270, insideLeg: 760 };
-const least = { format: 'legwork-project', version: 2, body: BODY, pocket: {}, fit: {} } as unknown as Project;
+const least = {
+  format: 'legwork-project',
+  version: 2,
+  body: BODY,
+  pocket: {},
+  fit: {},
+  sides: { left: {}, right: {} },
+} as unknown as Project;
 
 interface Row {
   readonly field: string;

@@ -15,6 +15,14 @@ export const ROOT_FIELDS = {
   units: oneOf('Units', ['cm', 'inch'], 'cm'),
 };
 
+/** By how much one side of the body may differ from the other. */
+const sideFields = <const S extends string>(side: S) => ({
+  fullerHip: length(`${side} hip fuller`, 0, 60, 0),
+  fullerSeat: length(`${side} seat fuller`, 0, 60, 0),
+  higherHip: length(`${side} hip higher`, 0, 40, 0),
+  longerLeg: length(`${side} leg longer`, 0, 60, 0),
+});
+
 /**
  * Every choice of a project, by group: what people call it, between which limits it lies, what it is where it is left
  * out. The schema, the types, the limits on the screen, the remedies that may be proposed and the refusals follow from
@@ -106,6 +114,9 @@ export const FIELDS = {
     seated: length('Worn sitting', 0, 60, 0),
     knockKnees: length('Knees that touch', -25, 25, 0),
   },
+  /** What one side has more than the measurements say; a group within a group. */
+  'sides.left': sideFields('Left'),
+  'sides.right': sideFields('Right'),
   /** How the pattern is thrown on the cloth: the cut line's width, and light lines on a dark ground or dark on light. */
   projector: {
     line: length('Projected cut line', 0.3, 6, 1.5),
@@ -135,6 +146,9 @@ export const GROUP_NAMES = {
   leg: 'The leg',
   pocket: 'Pocket',
   fit: 'After wearing',
+  sides: 'Left and right',
+  'sides.left': 'Left side',
+  'sides.right': 'Right side',
 } as const;
 
 /** Groups that may be `null`, and are where they are left out: no pocket, no correction. */

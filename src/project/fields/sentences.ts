@@ -11,6 +11,13 @@ const ROOT_SENTENCES: SentencesOf<typeof ROOT_FIELDS> = {
   units: 'How lengths are shown and typed; the file itself holds millimetres.',
 };
 
+const SIDE: SentencesOf<(typeof FIELDS)['sides.left']> = {
+  fullerHip: 'Widens this leg alone from the waist to the crotch: half in front, half behind.',
+  fullerSeat: 'Widens the back of this leg alone.',
+  higherHip: 'Raises the waist edge of this leg alone over the side, and not at the centres.',
+  longerLeg: 'Lengthens both inseams of this leg alone.',
+};
+
 const SENTENCES: { readonly [Group in keyof typeof FIELDS]: SentencesOf<(typeof FIELDS)[Group]> } = {
   use: { forSleeping: 'Brings the cautions about nightwear and fire.' },
   block: {
@@ -93,6 +100,8 @@ const SENTENCES: { readonly [Group in keyof typeof FIELDS]: SentencesOf<(typeof 
       'For trousers that are worn sitting: lowers centre front and raises centre back by half of it, and lengthens the leg by as much.',
     knockKnees: 'For drags at the inner knee: moves the inseams outwards at the knee; inwards where it is negative.',
   },
+  'sides.left': SIDE,
+  'sides.right': SIDE,
   projector: {
     line: 'How wide the cut line of the projector’s file is drawn.',
     ground: 'Whether light lines are thrown on a dark ground, or dark ones on light.',
@@ -114,7 +123,7 @@ const SENTENCES: { readonly [Group in keyof typeof FIELDS]: SentencesOf<(typeof 
 
 /** What the field at a path moves. */
 export function fieldSentence(path: string): string {
-  const [group = '', key = ''] = path.split('.');
+  const [, group = path, key = ''] = /^(.+)\.(\w+)$/.exec(path) ?? [];
   const found: Readonly<Record<string, Readonly<Record<string, string>>>> = SENTENCES;
   return (key === '' ? (ROOT_SENTENCES as Readonly<Record<string, string>>)[group] : found[group]?.[key]) ?? '';
 }

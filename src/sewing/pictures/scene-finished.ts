@@ -4,11 +4,48 @@ import { lengthOf, sewingFacts } from '../facts';
 import { type Garment, pieceNamed } from '../garment';
 import { drawing, onePanel } from './draw';
 import { drawnIn, widthAt } from './hem-levels';
-import type { PictureItem, StepPicture } from './picture';
+import type { StepPicture } from './picture';
 import { boundsOf, cutOff, flipped, type Move, polyline } from './polygon';
 
-/** The finished pair from the front: both fronts, the crotch hanging closed. */
+/** The finished pair from the front: both fronts, the crotch hanging closed. The right leg is seen on the left. */
 export function finishedPicture(g: Garment): StepPicture {
+  const own = frontOf(g);
+  const fronts = [own, frontMirrored(g.sides ? frontOf(g.sides.left) : own)];
+  const box = boundsOf(fronts.flatMap(({ areas }) => areas.flat()));
+  const d = drawing(1.08 * (box.bottom - box.top));
+  const u = d.unit;
+  return onePanel(
+    { left: box.left - 12 * u, top: box.top - 4 * u, right: box.right + 12 * u, bottom: box.bottom + 4 * u },
+    [
+      ...fronts.flatMap(({ areas }) => areas.flatMap((area) => d.cloth('right', area))),
+      ...fronts.flatMap(({ stitched }) => stitched.map((run) => d.line('stitch', ...run))),
+      ...fronts.flatMap(({ cordFrom, out }) => cordsFrom(cordFrom, out * u).map((run) => d.line('cord', ...run))),
+    ],
+    say`The finished trousers from the front, right side out, laid flat with the waist at its widest.`,
+  );
+}
+
+/** What is seen of one leg from the front; the centre at x = 0. */
+interface Front {
+  /** The leg, and what is sewn on at its waist and hem. */
+  readonly areas: readonly (readonly Point[])[];
+  readonly stitched: readonly (readonly Point[])[];
+  /** Where a waist cord comes out, and to which side it hangs. */
+  readonly cordFrom: Point | undefined;
+  readonly out: 1 | -1;
+}
+
+const frontMirrored = ({ areas, stitched, cordFrom }: Front): Front => {
+  const over = flipped(0);
+  return {
+    areas: areas.map((area) => area.map(over)),
+    stitched: stitched.map((run) => run.map(over)),
+    cordFrom: cordFrom && over(cordFrom),
+    out: -1,
+  };
+};
+
+function frontOf(g: Garment): Front {
   const { leg, finished } = g;
   const { front } = leg;
   const extension = front.crotchPoint.x - front.curveEnd.x;
@@ -36,21 +73,14 @@ export function finishedPicture(g: Garment): StepPicture {
     worn.map((p) => ({ x: Math.min(p.x, 0), y: p.y })),
     bottom,
   );
-  const other = half.map(flipped(0));
-  const bands = bandsOf(g, half, hang, bottom);
-  const box = boundsOf([...half, ...other, ...bands.flat()]);
-  const d = drawing(1.08 * (box.bottom - box.top));
-  const u = d.unit;
-  const both = (items: (move: Move) => readonly PictureItem[]) => [...items((p) => p), ...items(flipped(0))];
-  return onePanel(
-    { left: box.left - 12 * u, top: box.top - 4 * u, right: box.right + 12 * u, bottom: box.bottom + 4 * u },
-    [
-      ...both((move) => [half, ...bands].flatMap((area) => d.cloth('right', area.map(move)))),
-      ...stitchedLines(g, half, level, bottom).flatMap((run) => both((move) => [d.line('stitch', ...run.map(move))])),
-      ...cordsOf(g, hang, u).flatMap((run) => both((move) => [d.line('cord', ...run.map(move))])),
-    ],
-    say`The finished trousers from the front, right side out, laid flat with the waist at its widest.`,
-  );
+  const opening = finished.sewn.lines.find((line) => line.name === 'cord opening');
+  const [cordFrom] = polyline(opening?.curves ?? []).map(hang);
+  return {
+    areas: [half, ...bandsOf(g, half, hang, bottom)],
+    stitched: stitchedLines(g, half, level, bottom),
+    cordFrom,
+    out: 1,
+  };
 }
 
 /** Where casing and hem are stitched, across one half of the finished front. */
@@ -102,11 +132,9 @@ function bandsOf(g: Garment, half: readonly Point[], hang: Move, bottom: Mm): re
   ];
 }
 
-/** The ends of a waist cord at the front, hanging out of their opening. */
-function cordsOf(g: Garment, hang: Move, u: Mm): readonly (readonly Point[])[] {
-  const opening = g.finished.sewn.lines.find((line) => line.name === 'cord opening');
-  const [at] = polyline(opening?.curves ?? []).map(hang);
+/** The ends of a waist cord at the front, hanging out of their opening; outwards by so much a step. */
+function cordsFrom(at: Point | undefined, step: Mm): readonly (readonly Point[])[] {
   if (!at) return [];
-  const end = (x: number, y: number): Point => ({ x: at.x - x * u, y: at.y + y * u });
+  const end = (x: number, y: number): Point => ({ x: at.x - x * step, y: at.y + y * Math.abs(step) });
   return [[at, end(1, 4), end(0.6, 9), end(1.6, 13)]];
 }

@@ -1,7 +1,7 @@
-import { cutCurves, type Piece } from '../../edges';
+import { cutCurves, isLeg, type Piece } from '../../edges';
 import { type Mm, mm, say } from '../../length';
 import { leftOf, moved, type Point, pathAt, pathLength } from '../../plane';
-import type { Garment } from '../garment';
+import { cutPieces, type Garment } from '../garment';
 import { drawing, onePanel, textWidth } from './draw';
 import { cutLeg } from './leg-views';
 import type { PictureItem, StepPicture } from './picture';
@@ -46,10 +46,9 @@ export function clothPicture(g: Garment): StepPicture {
 }
 
 /** Every piece as often as it is cut, right side up, legs mirrored. */
-export function piecesPicture({ finished, pieces }: Garment): StepPicture {
-  const [, ...others] = pieces;
-  const leg = finished.pieced?.leg ?? finished.sewn;
-  const legs = copies(leg);
+export function piecesPicture(g: Garment): StepPicture {
+  const pieces = cutPieces(g);
+  const others = pieces.filter((piece) => !isLeg(piece));
   const gap = 70;
   const placed: { piece: Piece; points: readonly Point[]; move: Move }[] = [];
   const put = (piece: Piece, mirroredOne: boolean, x: Mm, y: Mm): { right: Mm; bottom: Mm } => {
@@ -65,8 +64,8 @@ export function piecesPicture({ finished, pieces }: Garment): StepPicture {
   };
   let x = 0;
   let legBottom = 0;
-  for (const mirroredOne of legs) {
-    const end = put(leg, mirroredOne, x, 0);
+  for (const { piece, mirroredOne } of legsDrawn(g)) {
+    const end = put(piece, mirroredOne, x, 0);
     x = end.right + gap;
     legBottom = Math.max(legBottom, end.bottom);
   }
@@ -110,9 +109,22 @@ export function piecesPicture({ finished, pieces }: Garment): StepPicture {
         ? [d.word({ x: box.right, y: box.bottom + 4.5 * d.unit }, lettered.join(' · '), 'right')]
         : []),
     ],
-    say`All pieces as they are cut, right side up: ${pieces.map((piece) => `${piece.name}, ${piece.cut}`).join('; ')}. The second leg is the mirror image of the first.`,
+    say`All pieces as they are cut, right side up: ${pieces.map((piece) => `${piece.name}, ${piece.cut}`).join('; ')}. ${g.sides ? 'The left leg and the right one differ' : 'The second leg is the mirror image of the first'}.`,
   );
 }
+
+/** Both legs in worn sizes, each drawn as it lies right side up. */
+function legsDrawn(g: Garment): readonly { readonly piece: Piece; readonly mirroredOne: boolean }[] {
+  const own = sewnAsCut(g);
+  if (!g.sides) return copies(own).map((mirroredOne) => ({ piece: own, mirroredOne }));
+  return [
+    { piece: { ...sewnAsCut(g.sides.left), name: 'leg left' }, mirroredOne: true },
+    { piece: { ...own, name: 'leg right' }, mirroredOne: false },
+  ];
+}
+
+/** The leg in worn sizes, its fork's tip cut off where that is pieced. */
+const sewnAsCut = ({ finished }: Garment): Piece => finished.pieced?.leg ?? finished.sewn;
 
 /** One entry for each copy: whether it is mirrored. */
 const copies = ({ cut, mirrored }: Piece): readonly boolean[] =>

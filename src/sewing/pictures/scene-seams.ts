@@ -72,6 +72,7 @@ function layerItems(tube: Tube, out: 'right' | 'wrong', move: Move, d: Draw): re
 /** One leg, right side out, slipped into the other, and the crotch seam lit. */
 export function legInLegPicture(g: Garment): StepPicture {
   const tube = tubeOf(g);
+  const outer = g.sides ? tubeOf(g.sides.left) : tube;
   const all = [...tube.far, ...tube.near.flat()];
   const box = boundsOf(all);
   const depth = Math.min(tube.inseam[1].y, g.leg.crotchLevel + 0.45 * (g.leg.crotchLevel - box.top));
@@ -81,8 +82,8 @@ export function legInLegPicture(g: Garment): StepPicture {
   const gap = 0.5 * width;
   const aside: Move = (p) => shifted(width + gap, 0)(flipped((box.left + box.right) / 2)(p));
   const peep = 2.2 * u;
-  const crotchLit = tube.crotch.map(aside);
-  const crotchPoint = aside(tube.inseam[0]);
+  const crotchLit = outer.crotch.map(aside);
+  const crotchPoint = aside(outer.inseam[0]);
   const above = (p: Point): Point => ({ x: p.x, y: p.y - peep });
   return onePanel(
     { left: box.left - 2 * u, top: box.top - 9 * u, right: box.right + width + gap + 24 * u, bottom: depth + 1 * u },
@@ -93,27 +94,31 @@ export function legInLegPicture(g: Garment): StepPicture {
         { x: box.right + 0.85 * gap, y: g.leg.crotchLevel },
       ),
       d.word({ x: box.right + 0.47 * gap, y: g.leg.crotchLevel - 2 * u }, 'slip in', 'middle'),
-      ...d.cloth('wrong', tube.far.map(aside)),
+      ...d.cloth('wrong', outer.far.map(aside)),
       // The inner leg's right side looks out by a little above the outer one's edge.
       ...tube.near.map((part) => d.area('right', part.map(aside).map(above))),
       d.line('edge', ...crotchLit.map(above)),
-      ...layerItems(tube, 'wrong', aside, d),
+      ...layerItems(outer, 'wrong', aside, d),
       d.line('lit', ...crotchLit),
       ...d.pin(crotchPoint, { x: 1, y: 0 }),
       ...g.finished.sewn.notches
         .filter((notch) => notch.edge.startsWith('centre'))
         .flatMap((notch) =>
-          d.pin(aside((notch.edge === 'centreFront' ? tube.front : tube.back)(notch.at)), { x: 0, y: 1 }),
+          d.pin(aside((notch.edge === 'centreFront' ? outer.front : outer.back)(notch.at)), { x: 0, y: 1 }),
         ),
-      d.word({ x: (box.left + box.right) / 2, y: box.top - 3 * u }, 'one leg, right side out', 'middle'),
+      d.word(
+        { x: (box.left + box.right) / 2, y: box.top - 3 * u },
+        g.sides ? 'the right leg, right side out' : 'one leg, right side out',
+        'middle',
+      ),
       d.word(
         { x: (box.left + box.right) / 2 + width + gap, y: box.top - 5 * u },
-        'the other, wrong side out',
+        g.sides ? 'the left one, wrong side out' : 'the other, wrong side out',
         'middle',
       ),
       ...d.note({ x: box.right + width + gap + 2 * u, y: g.leg.crotchLevel }, 'inseam on inseam', crotchPoint),
       ...halvesNamed(d, tube, (p) => p),
-      ...halvesNamed(d, tube, aside),
+      ...halvesNamed(d, outer, aside),
     ],
     say`One leg, turned right side out, is slipped into the other, which is wrong side out; the crotch seam, a U from waist to waist, is lit.`,
   );

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { cutCurves } from '../../../edges';
+import { cutCurves, isDrawnLeft, isLeg } from '../../../edges';
 import { legCurves } from '../../../leg';
 import { type Curve, curveMap, outlineCurves } from '../../../plane';
 import type { Draft } from '../../../project';
@@ -58,7 +58,7 @@ function outlinesAt(station: Station, { blocks, leg, pieces }: Draft): readonly 
   }
   if (station === 'leg') return [legCurves(leg)];
   if (station !== 'edges' && station !== 'check') return [];
-  const index = pieces.findIndex((piece) => piece.name === 'leg');
+  const index = pieces.findIndex((piece) => isLeg(piece) && !isDrawnLeft(piece));
   const piece = pieces[index];
   const shift = uprightPlaces(pieces)[index]?.shift ?? { x: 0, y: 0 };
   if (!piece) return [];

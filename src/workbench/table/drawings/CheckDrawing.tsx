@@ -1,3 +1,4 @@
+import { isLeg } from '../../../edges';
 import type { DrawingProps } from './drawing-props';
 import { FinishedLeg } from './FinishedLeg';
 import { LegNames } from './LegNames';
@@ -8,7 +9,7 @@ export function CheckDrawing({ draft }: DrawingProps) {
   return draft.pieces.map((piece, i) => (
     <g key={piece.name} transform={placeOf(draft, i)}>
       <FinishedLeg piece={piece} />
-      {piece.name === 'leg' ? <LegNames piece={piece} /> : <PieceName piece={piece} />}
+      {isLeg(piece) ? <LegNames piece={piece} /> : <PieceName piece={piece} />}
     </g>
   ));
 }

@@ -1,4 +1,4 @@
-import type { Piece } from '../../../edges';
+import { isLeg, type Piece } from '../../../edges';
 import { formatLength } from '../../../length';
 import { type Point, pathEnd, pathStart } from '../../../plane';
 import { useBench } from '../../store/bench';
@@ -15,7 +15,7 @@ export function EdgesDrawing({ draft }: DrawingProps) {
   return draft.pieces.map((piece, i) => (
     <g key={piece.name} transform={placeOf(draft, i)}>
       <FinishedLeg piece={piece} turnings={folded ? foldedTurnings(piece) : []} />
-      {piece.name === 'leg' ? <LegNames piece={piece} /> : <PieceName piece={piece} />}
+      {isLeg(piece) ? <LegNames piece={piece} /> : <PieceName piece={piece} />}
       <FoldWords piece={piece} draft={draft} />
     </g>
   ));

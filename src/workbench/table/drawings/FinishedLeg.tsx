@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import type { Piece } from '../../../edges';
+import { isDrawnLeft, isLeg, type Piece } from '../../../edges';
 import { type Curve, type Edge, outlineCurves, pathStart } from '../../../plane';
 import { pieceDrawing, type Stroke } from '../../../sheets';
 import type { FoldedTurning } from '../folded';
@@ -31,7 +31,9 @@ export function FinishedLeg({ piece, turnings = [] }: FinishedLegProps) {
       </clipPath>
       <path className="piece-ground" d={shown} />
       <g clipPath={`url(#${id})`}>
-        {piece.name === 'leg' && <HalfTints outline={pathText(outlineCurves(piece.stitchLine), true)} />}
+        {isLeg(piece) && (
+          <HalfTints outline={pathText(outlineCurves(piece.stitchLine), true)} drawnLeft={isDrawnLeft(piece)} />
+        )}
         {lines.map(([stroke, runs]) => (
           <Lines key={stroke} stroke={stroke} runs={runs} />
         ))}

@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { LAYER_WORDS, type Lay, type Placement, placedPoint } from '../../../cloth';
-import { cutCurves, type Piece } from '../../../edges';
+import { cutCurves, isDrawnLeft, isLeg, type Piece } from '../../../edges';
 import { formatLength, type Mm } from '../../../length';
 import { between, outlineCurves, pathThrough, point, pointsBounds } from '../../../plane';
 import { clothOf } from '../../../project';
@@ -54,7 +54,9 @@ function LaidPiece({ piece, placement }: { readonly piece: Piece; readonly place
   return (
     <g transform={`translate(${at.x} ${at.y}) rotate(${turn})${mirrored ? ' scale(-1 1)' : ''}`}>
       <path className="piece-ground" d={cut} />
-      {piece.name === 'leg' && <HalfTints outline={pathText(outlineCurves(piece.stitchLine), true)} />}
+      {isLeg(piece) && (
+        <HalfTints outline={pathText(outlineCurves(piece.stitchLine), true)} drawnLeft={isDrawnLeft(piece)} />
+      )}
       {mirrored && <path className="printed-down" d={cut} />}
       <path className="line line-cut" d={cut} />
       <Grainline ends={piece.grainline} />

@@ -1,4 +1,4 @@
-import { cutCurves, type LineKind, type Piece } from '../../../edges';
+import { bareName, cutCurves, isDrawnLeft, type LineKind, type Piece } from '../../../edges';
 import { pathStart } from '../../../plane';
 import { curvesBox } from '../bounds';
 import { Word } from '../Word';
@@ -15,11 +15,16 @@ export function LegNames({ piece }: { readonly piece: Piece }) {
   return (
     <>
       <Word at={{ x: box.left / 2.6, y }} dy={7} className="word-part">
-        back
+        {isDrawnLeft(piece) ? 'front' : 'back'}
       </Word>
       <Word at={{ x: box.right / 2.6, y }} dy={7} className="word-part">
-        front
+        {isDrawnLeft(piece) ? 'back' : 'front'}
       </Word>
+      {piece.name !== bareName(piece) && (
+        <Word at={{ x: 0, y: box.top }} dy={-14} className="word-part">
+          {piece.name}
+        </Word>
+      )}
       <Word at={{ x: 0, y: (widest.from + widest.to) / 2 }} turn={-90} dy={-6} className="word-note word-bare">
         side, no seam here
       </Word>

@@ -1,4 +1,4 @@
-import { hemPlan } from '../../../edges';
+import { hemPlan, isDrawnLeft, isLeg } from '../../../edges';
 import { centreLean, leanRange, straighteningFor } from '../../../leg';
 import { MM_PER_INCH, type Mm, type Units } from '../../../length';
 import { add, between, type Point, pathAt, pathEnd, pathLength, pathStart } from '../../../plane';
@@ -110,7 +110,8 @@ function onFold(handle: Handle, name: string, share: number, side: Handle['side'
 }
 
 function onFoldOf({ pieces }: Draft, name: string, share: number): Point | undefined {
-  const index = pieces.findIndex((piece) => piece.name === 'leg');
+  // Of two legs the right one is drawn as the leg itself is.
+  const index = pieces.findIndex((piece) => isLeg(piece) && !isDrawnLeft(piece));
   const fold = pieces[index]?.folds.find((edge) => edge.name === name);
   if (!fold) return undefined;
   const [back, front] = [pathStart(fold.curves), pathEnd(fold.curves)].toSorted((a, b) => a.x - b.x) as [Point, Point];

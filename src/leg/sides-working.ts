@@ -1,0 +1,94 @@
+import { type Mm, mm, type Phrase, say } from '../length';
+import { type Edge, pathLength, pathThrough, type WorkingStep } from '../plane';
+import type { Side, SideDifferences } from './sides';
+import type { Leg } from './types';
+
+/** A leg before and after its side's differences. */
+interface SideStory {
+  readonly before: Leg;
+  readonly after: Leg;
+}
+
+/**
+ * How a leg was made different from the other, a step for each difference; one step that says so where this side is as
+ * the measurements say.
+ *
+ * @param side as it is worn
+ * @param more what this side has more
+ * @param legs the leg that fits both sides, and this one
+ */
+export function sideWorking(side: Side, more: SideDifferences, { before, after }: SideStory): readonly WorkingStep[] {
+  const step = (id: string, sentence: Phrase, lines: readonly Edge[], formula: Phrase = []): WorkingStep => ({
+    id: `leg.${side}.${id}`,
+    station: 'leg',
+    sentence,
+    formula,
+    lines,
+  });
+  const { front, back } = after;
+  const centreLines: readonly Edge[] = [
+    { name: 'centre front', curves: pathThrough(front.waistPoint, front.curveEnd) },
+    { name: 'centre back', curves: pathThrough(back.waistPoint, back.curveEnd) },
+  ];
+  const inseams: readonly Edge[] = [
+    { name: 'front inseam', curves: front.inseam },
+    { name: 'back inseam', curves: back.inseam },
+  ];
+  const crotch: readonly Edge[] = [
+    { name: 'front crotch', curves: front.crotch },
+    { name: 'back crotch', curves: back.crotch },
+  ];
+  const steps = [
+    more.fullerHip > 0 &&
+      step(
+        'fullerHip',
+        say`The ${side} hip is fuller by ${mm(more.fullerHip)}: this leg is spread by so much more parallel to the grain, half in front and half behind.`,
+        centreLines,
+      ),
+    more.fullerSeat > 0 &&
+      step(
+        'fullerSeat',
+        say`The ${side} seat is fuller by ${mm(more.fullerSeat)}: the back of this leg is moved out by so much, parallel to the grain.`,
+        [...centreLines.slice(1), ...crotch.slice(1)],
+      ),
+    more.higherHip > 0 &&
+      step(
+        'higherHip',
+        say`The ${side} hip is higher by ${mm(more.higherHip)}: the waist edge of this leg lies so much higher over the side, and as before at both centres, in one smooth line.`,
+        [{ name: 'waist edge', curves: after.waistEdge }],
+      ),
+    more.longerLeg > 0 &&
+      step(
+        'longerLeg',
+        say`The ${side} leg is longer by ${mm(more.longerLeg)}: both its inseams are, stretched along the grain, so that no width changes; the knee goes down by its share.`,
+        [...inseams, { name: 'hem', curves: after.hem }],
+      ),
+  ].filter((one) => one !== false);
+  if (steps.length === 0) return [step('alike', say`The ${side} leg is as the measurements say.`, [])];
+  return [
+    ...steps,
+    step(
+      'sewn',
+      say`Centre lines and crotch curves of the ${side} leg stay as long as those of the other, front and back, so that the two can be sewn to each other and their notches meet.`,
+      crotch,
+      changesOfOne(before, after),
+    ),
+  ];
+}
+
+/** What one leg alone is measured by. */
+const FIGURES: readonly (readonly [string, (leg: Leg) => Mm])[] = [
+  ['waist', (leg) => pathLength(leg.waistEdge)],
+  ['hip', (leg) => leg.front.hipPoint.x - leg.back.hipPoint.x],
+  ['thigh', (leg) => leg.front.crotchPoint.x - leg.back.crotchPoint.x],
+  ['hem', (leg) => pathLength(leg.hem)],
+  ['inseam', (leg) => pathLength(leg.front.inseam)],
+  ['crotch seam', (leg) => pathLength(leg.front.crotch) + pathLength(leg.back.crotch)],
+];
+
+/** This leg's lines beside those of one without differences. */
+const changesOfOne = (before: Leg, after: Leg): Phrase =>
+  FIGURES.flatMap(([name, of], i) => {
+    const by = of(after) - of(before);
+    return say`${i === 0 ? 'This leg alone: ' : ', '}${name} ${by < 0 ? '−' : '+'}${mm(Math.abs(by))}`;
+  });
