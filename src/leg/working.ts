@@ -81,8 +81,8 @@ export function legWorking({
     step(
       'straighten',
       leg.straighten === 0
-        ? say`The centre lines keep their leans of ${degrees(leg.back.lean)} behind and ${degrees(leg.front.lean)} in front: the opening is ${mm(opening)}, and ${mm(needed)} must pass.`
-        : say`Centre back leaned ${mm(leanMm(leaning, 'back'))} and centre front ${mm(leanMm(leaning, 'front'))}; ${leg.straightenAutomatic ? 'as much as the opening needs' : 'as chosen'} they are straightened to ${mm(leanOf(leg, 'back'))} and ${mm(leanOf(leg, 'front'))}. The opening is ${mm(opening)}, and ${mm(needed)} must pass.`,
+        ? say`Centre back keeps its lean of ${degrees(leg.back.lean)}. ${frontWords(leg)} The opening is ${mm(opening)}, and ${mm(needed)} must pass.`
+        : say`Centre back leaned ${mm(leanMm(leaning, 'back'))}; ${leg.straightenAutomatic ? 'as much as the opening needs' : 'as chosen'} it is straightened to ${mm(leanOf(leg, 'back'))}. ${frontWords(leg)} The opening is ${mm(opening)}, and ${mm(needed)} must pass.`,
       from('rise', 'straighten'),
       centreLines,
     ),
@@ -123,6 +123,14 @@ function squaringWords({ waistTurned, waistLifted }: Leg): Phrase {
   const turned = say` It was turned by ${degrees(Math.abs(waistTurned))} about centre front, so that it stands within 6° of square to both centre lines`;
   if (waistLifted < 0.05) return say`${turned}.`;
   return say`${turned}, and lifted by ${mm(waistLifted)}, so that centre back stays ${mm(LEAST_BACK_RAISE)} above the level of the side.`;
+}
+
+/** How centre front stands: what leans outwards is never straightened. */
+function frontWords({ front }: Leg): Phrase {
+  const lean = Math.abs(front.waistPoint.x - front.curveEnd.x);
+  if (lean < 0.05) return say`Centre front stands upright.`;
+  if (front.lean < 0) return say`Centre front leans outwards by ${mm(lean)}, and stays so.`;
+  return say`Centre front leans inwards by ${mm(lean)}.`;
 }
 
 /** Where the side lines touch, and what had to be aligned. */

@@ -16,7 +16,8 @@ describe('a project that can not be drafted', () => {
   it('is told everything at once: the waist sunk into the hip, the hem out of reach, the paper too small', () => {
     const project = with_({
       'leg.raiseWaist': -120,
-      'body.bodyRise': 190,
+      'body.bodyRise': 150,
+      'body.hipDepth': undefined,
       'leg.shape': { hemGirth: 2400 },
       'paper.sheet': 'A99',
     });
@@ -74,29 +75,25 @@ describe('a leg whose lines are no leg', () => {
   });
 
   it('whichever correction it is', () => {
-    const fit = { ...NO_CORRECTIONS, fullThigh: 38.6, swayBack: 28.4, sittingPull: 22, knockKnees: -21.5 };
+    const fit = { ...NO_CORRECTIONS, fullSeat: 38, fullThigh: 23, sittingPull: 39, knockKnees: -19 };
     const project = with_({ ...NARROW, fit });
-    expect(fields(project)).toEqual(['fit.fullThigh']);
-    expect(draft(withValue(project, 'fit.fullThigh', 0)).ok).toBe(true);
+    expect(fields(project)).toEqual(['fit.fullSeat']);
+    expect(draft(withValue(project, 'fit.fullSeat', 0)).ok).toBe(true);
   });
 });
 
-// Full thighs on a leg with hardly any width, its crotch lowered by 9 cm.
+// A full seat over full thighs on a short leg that falls straight from a near knee.
 const NARROW = {
-  'body.waistGirth': 1398,
-  'body.hipGirth': 1076,
-  'body.bodyRise': 317,
-  'body.insideLeg': 781,
-  'body.hipDepth': 296,
+  'body.hipGirth': 647,
+  'body.waistGirth': 748,
+  'body.bodyRise': 318,
+  'body.insideLeg': 422,
+  'body.hipDepth': undefined,
   'body.crotchLength': undefined,
-  'block.hipEase': -200,
-  'block.riseEase': 83,
-  'block.crotchEase': -15,
-  'block.balance': -3,
-  'leg.spread': 0,
-  'leg.straighten': 0.94,
-  'leg.raiseWaist': 150,
-  'leg.lowerCrotch': 92,
+  'block.hipEase': -146,
+  'block.balance': 21,
+  'leg.spread': 28,
+  'leg.lowerCrotch': 81,
   'leg.length': 'knee',
   'leg.shape': 'straight',
 };

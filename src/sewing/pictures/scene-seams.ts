@@ -19,7 +19,11 @@ export function inseamsPicture(g: Garment): StepPicture {
   const notches = sewn.notches.filter((notch) => notch.edge === 'inseamFront');
   const pins = notches.flatMap((notch) => d.pin(notch.at, { x: -notch.outward.y, y: notch.outward.x }));
   const ends = [seam[0] as Point, seam.at(-1) as Point].flatMap((p) => d.pin(p, { x: 0, y: 1 }));
-  const middle = seam[Math.floor(seam.length / 2)] as Point;
+  const halfway = seam[Math.floor(seam.length / 2)] as Point;
+  // On a short leg the notch lies halfway down: there the seam is named further down.
+  const notch = notches[0];
+  const middle =
+    notch && Math.abs(halfway.y - notch.at.y) < 5 * u ? (seam[Math.floor(0.8 * seam.length)] as Point) : halfway;
   const foldWay = unit(subtract(fold[1], fold[0]));
   const onFold = (share: number): Point => {
     const y = box.top + share * (box.bottom - box.top);
@@ -34,7 +38,7 @@ export function inseamsPicture(g: Garment): StepPicture {
       ...pins,
       ...ends,
       ...d.note({ x: box.right + 5 * u, y: middle.y }, 'sew the inseam', middle),
-      ...(notches[0] ? d.note({ x: box.right + 5 * u, y: notches[0].at.y }, 'notch on notch', notches[0].at) : []),
+      ...(notch ? d.note({ x: box.right + 5 * u, y: notch.at.y }, 'notch on notch', notch.at) : []),
       ...d.note({ x: box.left - 1 * u, y: onFold(0.62).y }, 'fold, no seam', onFold(0.62)),
       d.word({ x: (onFold(0.3).x + box.right) / 2, y: onFold(0.24).y }, 'front', 'middle'),
       d.word({ x: (onFold(0.3).x + box.right) / 2, y: onFold(0.27).y }, 'wrong side up', 'middle'),
