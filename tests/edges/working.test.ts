@@ -51,7 +51,7 @@ describe('what is told of the waist', () => {
     ],
     [
       { finish: 'separateCasing' },
-      'The casing is a straight piece of its own, 5.4 cm high before it is folded, and about 103.8 cm long: the waist edge all round.',
+      'The casing is a straight piece of its own, 5.4 cm high before it is folded, and about 104 cm long: the waist edge all round.',
       '2 × 2.5 cm + 3.2 mm',
     ],
     [
@@ -117,7 +117,7 @@ describe('what is told of the hem', () => {
     ],
     [
       { finish: 'drawstringCasing' },
-      'The hem is a casing 1.2 cm deep with its opening at the side; its cord is 82.7 cm long.',
+      'The hem is a casing 1.2 cm deep with its opening at the side; its cord is 74.5 cm long.',
       'cord 6 mm + 6.3 mm of room',
     ],
     [{ finish: 'contrastBand' }, 'A doubled band, 6 cm high, is sewn to the leg, which ends that much higher.', ''],
