@@ -117,7 +117,7 @@ describe('what is told of the hem', () => {
     ],
     [
       { finish: 'drawstringCasing' },
-      'The hem is a casing 1.2 cm deep with its opening at the side; its cord is 74.5 cm long.',
+      'The hem is a casing 1.2 cm deep with its opening at the side; its cord is 74 cm long.',
       'cord 6 mm + 6.3 mm of room',
     ],
     [{ finish: 'contrastBand' }, 'A doubled band, 6 cm high, is sewn to the leg, which ends that much higher.', ''],
