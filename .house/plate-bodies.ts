@@ -20,7 +20,10 @@ const of = (
   rest,
 });
 
-/** Twenty-four very different bodies, six to a plate: ordinary, full, slim and short or tall, children. */
+/**
+ * Very different bodies, six to a plate: ordinary; full; slim, short or tall; children and lengths; bellies, bent and
+ * sitting; cloths, shapes and sides.
+ */
 export const plateBodies: readonly (readonly PlateBody[])[] = [
   [
     of('average, waist at its natural height', 742, 1020, 208, 272, 758, { crotchLength: 715 }),
@@ -82,5 +85,48 @@ export const plateBodies: readonly (readonly PlateBody[])[] = [
       { crotchLength: 715 },
       { leg: { spread: 12.7, length: 'short', shape: 'block' } },
     ),
+  ],
+  [
+    of('belly, measured crotch', 1080, 1030, 195, 268, 770, { highHipGirth: 1060, crotchLength: 720 }),
+    of(
+      'pregnant, waist at its fullest',
+      1120,
+      1040,
+      205,
+      270,
+      760,
+      { highHipGirth: 1090 },
+      { fit: { prominentAbdomen: 20 }, cloth: { kind: 'knit', stretch: 0.4 } },
+    ),
+    of('stooped: long behind, short in front', 900, 1000, 190, 258, 740, { crotchLength: 700, frontCrotchLength: 300 }),
+    of('worn sitting', 880, 1010, 195, 265, 760, { crotchLength: 720 }, { fit: { seated: 40 } }),
+    of('tall and thin', 740, 900, 215, 285, 930),
+    of('short and stout', 1000, 1120, 185, 262, 640),
+  ],
+  [
+    of('three years', 510, 540, 90, 160, 400, { ageYears: 3, height: 960 }),
+    of(
+      'knit, full length',
+      742,
+      1020,
+      208,
+      272,
+      758,
+      {},
+      { cloth: { kind: 'knit', stretch: 0.4 }, block: { hipEase: 0 }, leg: { spread: 12.7 } },
+    ),
+    of('palazzo: a hem of 90 cm', 742, 1020, 208, 272, 758, {}, { leg: { shape: { hemGirth: 900 } } }),
+    of('shorts', 742, 1020, 208, 272, 758, {}, { leg: { length: 'short' } }),
+    of(
+      'left and right differ',
+      820,
+      1040,
+      205,
+      270,
+      760,
+      {},
+      { sides: { left: { longerLeg: 15, higherHip: 12 }, right: { fullerSeat: 20 } } },
+    ),
+    of('tip of the fork pieced', 742, 1020, 208, 272, 758, {}, { cloth: { piecedTip: 50 } }),
   ],
 ];

@@ -1,6 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Block } from '../src/block';
+import type { Piece } from '../src/edges';
 import { formatLength, printPhrase } from '../src/length';
 import { type Curve, outlineCurves, outlineEdge, type Point, pathStart, pathThrough } from '../src/plane';
 import { type Draft, draft, type Project } from '../src/project';
@@ -47,9 +48,24 @@ function cell(plate: PlateBody, index: number): string {
 
 const crotchPointOf = (block: Block): Point => pathStart(outlineEdge(block.edges, 'inseam').curves);
 
+/** A leg as it lies on its blocks; a left one, printed the other way round, lies under the right one. */
+function pieceDrawn(piece: Piece): string {
+  const left = piece.name.endsWith('left');
+  const inside =
+    path(outlineCurves(piece.stitchLine), 'stitch') +
+    path(outlineCurves(piece.cutLine), left ? 'left' : 'cut') +
+    [...piece.lines, ...piece.folds].map((line) => path(line.curves, 'level')).join('') +
+    piece.notches
+      .map(
+        (n) =>
+          `<path class="cut" d="M${at(n.at)}L${at({ x: n.at.x + n.outward.x * n.length, y: n.at.y + n.outward.y * n.length })}"/>`,
+      )
+      .join('');
+  return left ? `<g transform="scale(-1 1)">${inside}</g>` : inside;
+}
+
 function drawing(d: Draft): string {
   const { body, blocks, leg, measures } = d;
-  const piece = d.pieces[0];
   const cm = (mm: number) => formatLength(mm, 'cm');
   const words = [
     `waist ${cm(body.waistGirth)}, hip ${cm(body.hipGirth)}, rise ${cm(body.bodyRise)}, inside leg ${cm(body.insideLeg)}`,
@@ -69,19 +85,13 @@ function drawing(d: Draft): string {
         path(pathThrough({ x: 0, y: level }, { x: crotchPointOf(blocks[part]).x, y: level }), 'level', shift),
       )
       .join('');
-  const onLeg = piece
-    ? path(leg.joined.front, 'front') +
-      path(leg.joined.back, 'back') +
-      path(outlineCurves(piece.stitchLine), 'stitch') +
-      path(outlineCurves(piece.cutLine), 'cut') +
-      [...piece.lines, ...piece.folds].map((line) => path(line.curves, 'level')).join('') +
-      piece.notches
-        .map(
-          (n) =>
-            `<path class="cut" d="M${at(n.at)}L${at({ x: n.at.x + n.outward.x * n.length, y: n.at.y + n.outward.y * n.length })}"/>`,
-        )
-        .join('')
-    : '';
+  const onLeg =
+    path(leg.joined.front, 'front') +
+    path(leg.joined.back, 'back') +
+    d.pieces
+      .filter(({ name }) => name.startsWith('leg') || name.startsWith('fork tip'))
+      .map(pieceDrawn)
+      .join('');
   return `${words.map((text, i) => `<text x="40" y="${128 + 40 * i}">${text}</text>`).join('')}
 <g transform="translate(${BLOCKS_AT.x} ${BLOCKS_AT.y})">${block('back', -BLOCKS_AT.apart / 2)}${block('front', BLOCKS_AT.apart / 2)}</g>
 <g transform="translate(${LEG_AT.x} ${LEG_AT.y})">${onLeg}</g>`;
@@ -89,7 +99,7 @@ function drawing(d: Draft): string {
 
 const STYLE = `text{font:32px "Source Sans 3",sans-serif;fill:#1F2A33}.title{font-size:46px;font-weight:600}path{fill:none;stroke-width:2.4}
 .front{stroke:#33508A}.back{stroke:#A6403A}.thin{stroke:#8A8175}.level{stroke:#8A8175;stroke-width:1.4;stroke-dasharray:4 6}
-.stitch{stroke:#4E7A4A;stroke-dasharray:22 8}.cut{stroke:#1F2A33;stroke-width:3.6}`;
+.stitch{stroke:#4E7A4A;stroke-dasharray:22 8}.cut{stroke:#1F2A33;stroke-width:3.6}.left{stroke:#1F2A33;stroke-width:3.6;stroke-dasharray:3 9}`;
 
 const folder = join(root, 'docs', 'plates');
 mkdirSync(folder, { recursive: true });

@@ -214,8 +214,8 @@ function waistOf(
   { k, frontNet, backNet }: Pick<Proportions, 'k' | 'frontNet' | 'backNet'>,
 ): Waist {
   const { waistGirth: waist, hipGirth: hip, highHipGirth } = body;
-  const fullest = Math.max(waist, hip, highHipGirth ?? hip);
-  const abdomen = fullest - hip;
+  const aboveHip = Math.max(waist, highHipGirth ?? waist);
+  const abdomen = Math.max(0, aboveHip - hip);
   const forks = forksOf(frontNet, backNet, UNFITTED);
   const highest = levelsOf(body, options, -2, k);
   const highestBack = curveRises(highest, { ...forks, extensionBack: FORK.back.most * backNet }, k);
@@ -227,7 +227,7 @@ function waistOf(
   const across = frontNet + backNet - shaping.leanBack;
   const raised = raiseOf(hip, waist, abdomen, k, across);
   const now = raised.at(fit, tip);
-  const missing = Math.max(0, (fullest + options.waistEase - hip - options.hipEase) / 2);
+  const missing = Math.max(0, (aboveHip + options.waistEase - hip - options.hipEase) / 2);
   const mayLean = tan(Math.min(LEAN.outwards, TILT.steepest + degreesOf(Math.atan(raised.leastTilt / across))));
   const mostOut = (at: number, drop: Mm): Mm => {
     const levels = levelsOf(body, options, at, k);

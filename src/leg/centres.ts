@@ -59,7 +59,9 @@ export function centresOf(joined: JoinedBlocks, straighten: number, raiseWaist: 
   const front = centreTurned(joined.front, straighten, raiseWaist, 1);
   const back = centreTurned(joined.back, straighten, raiseWaist, -1);
   const slope = degreesOf(Math.atan2(front.waistPoint.y - back.waistPoint.y, front.waistPoint.x - back.waistPoint.x));
-  const [low, high] = [back.lean - LEAST_SQUARE, LEAST_SQUARE - front.lean];
+  // An edge square to centre back slopes by that one's lean, an edge square to centre front by the other's, turned round.
+  const low = Math.max(back.lean, -front.lean) - LEAST_SQUARE;
+  const high = Math.min(back.lean, -front.lean) + LEAST_SQUARE;
   if (slope >= low && slope <= high) return { front, back, turned: 0, lifted: 0 };
   const wanted = low > high ? (low + high) / 2 : Math.min(high, Math.max(low, slope));
   const turnedOnly = cutByEdge({ front, back }, front.waistPoint, wanted);
