@@ -229,9 +229,11 @@ function waistOf(
   const now = raised.at(fit, tip);
   const missing = Math.max(0, (aboveHip + options.waistEase - hip - options.hipEase) / 2);
   const mayLean = tan(Math.min(LEAN.outwards, TILT.steepest + degreesOf(Math.atan(raised.leastTilt / across))));
+  // Under the longest fork that a fit may leave, the front's line is shortest: no fit makes it lean further.
+  const longest = { ...forks, extensionFront: FORK.front.shifted * frontNet };
   const mostOut = (at: number, drop: Mm): Mm => {
     const levels = levelsOf(body, options, at, k);
-    return mayLean * Math.max(0, levels.crotchLevel - curveRises(levels, forks, k).curveRiseFront - drop);
+    return mayLean * Math.max(0, levels.crotchLevel - curveRises(levels, longest, k).curveRiseFront - drop);
   };
   const leanOut = Math.min(missing, mostOut(0, raised.frontDrop));
   return {
