@@ -55,19 +55,13 @@ describe.each(opened)('the report of $name, measured by a general geometry libra
   });
 
   it('is as wide at the hip as girth, ease and spread say', () => {
-    const fullest = Math.max(project.body.waistGirth ?? 0, project.body.hipGirth ?? 0);
     const level = first(named(piece.lines, 'hip'))[1];
     const net = piece.stitchLine.flatMap((edge) => edge.points);
     const xs = crossingsAt(net, level);
     const wide = 2 * (Math.max(...xs) - Math.min(...xs));
-    expect(
-      Math.abs(
-        wide -
-          (fullest +
-            (project.block.source === 'drafted' ? project.block.hipEase : Number.NaN) +
-            2 * project.leg.spread),
-      ),
-    ).toBeLessThan(0.1);
+    const ease = project.block.source === 'drafted' ? project.block.hipEase : Number.NaN;
+    // Where the hip line lies in a crotch curve, or over a belly, it is wider than that; never narrower.
+    expect(wide - ((project.body.hipGirth ?? 0) + ease + 2 * project.leg.spread)).toBeGreaterThan(-0.1);
     expect(Math.abs(report.measures.hipGirthFinished - wide)).toBeLessThan(0.1);
   });
 
