@@ -6,6 +6,11 @@ import { Stryker } from '@stryker-mutator/core';
 import { allMutants, drawn, drawnFile, notesFile } from './mutate/draw.mjs';
 import { root } from './paths.mjs';
 
+/** Chance draws so many from each group of three rooms, so that one room alone is a part of the same sample. */
+const GROUPS = [
+  ['plane', 'edges', 'project'],
+  ['block', 'leg', 'check'],
+];
 /** A mutant that a test tells of, or that never ends. */
 const CAUGHT = ['Killed', 'Timeout'];
 
@@ -18,11 +23,13 @@ const { values, positionals } = parseArgs({
     again: { type: 'boolean', default: false },
   },
 });
-const rooms = positionals.length > 0 ? positionals : ['plane', 'edges', 'project'];
-// Chance draws from all three rooms, so that one room alone is a part of the same sample.
-const sample = drawn(await allMutants(['plane', 'edges', 'project']), Number(values.count), values.seed).filter(
-  ({ file }) => rooms.some((room) => file.startsWith(`src/${room}/`)),
-);
+const rooms = positionals.length > 0 ? positionals : GROUPS.flat();
+/** @type {import('./mutate/draw.mjs').Drawn[]} */
+const sample = [];
+for (const group of GROUPS.filter((group) => group.some((room) => rooms.includes(room)))) {
+  const some = drawn(await allMutants(group), Number(values.count), values.seed);
+  sample.push(...some.filter(({ file }) => rooms.some((room) => file.startsWith(`src/${room}/`))));
+}
 
 process.chdir(root);
 mkdirSync(dirname(notesFile), { recursive: true });

@@ -7,9 +7,13 @@ import { openedBy } from './harness.mjs';
 /** Where the tests stand that concern the rooms whose mutants are tried. */
 const TESTS = ['plane', 'edges', 'project', 'block', 'leg', 'check', 'properties'];
 /** And those against other libraries and published figures that are quick. */
-const OUTSIDE = ['allowances-hollows', 'drafting-figures', 'drafting-reference-geometry'].map(
-  (name) => `tests/outside/${name}.test.ts`,
-);
+const OUTSIDE = [
+  'allowances-hollows',
+  'drafting-figures',
+  'drafting-reference-geometry',
+  'printed-beside',
+  'printed-drafts',
+].map((name) => `tests/outside/${name}.test.ts`);
 /**
  * One reads the open surveys beside the checkout, which the copy that is run doesn't have beside it; the other goes through
  * texts of millions of signs, which takes minutes where each step of it is counted.
