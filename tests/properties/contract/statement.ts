@@ -7,7 +7,7 @@ export interface Statement {
 }
 
 /** The contract's own tolerance, mm. */
-export const HALF = 0.5;
+const HALF = 0.5;
 
 /** A figure lies between two others. */
 export const within = (what: string, measured: number, low: number, high: number): Statement => ({
