@@ -17,7 +17,7 @@ export function savedIsTheSame(project: Project): void {
     expect(opened).toEqual({ ok: false, problems });
     return;
   }
-  expect(opened).toEqual({ ok: true, value: project });
+  expect(opened).toEqual({ ok: true, value: project, notes: [] });
   if (opened.ok) expect(saveProject(opened.value)).toBe(saveProject(project));
 }
 

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { type Corrections, NO_CORRECTIONS } from '../../../src/block';
 import type { Project } from '../../../src/project';
 import { childBodies } from '../../outside/children';
 import { every } from '../../outside/every';
@@ -132,12 +133,9 @@ export const withBody = (project: Project, body: Partial<Body>): Project => ({
   body: { ...project.body, ...body },
 });
 
-type Fit = NonNullable<Project['fit']>;
-const NOTHING_SEEN: Fit = { flatSeat: 0, fullThigh: 0, swayBack: 0, sittingPull: 0, knockKnees: 0 };
-
-export const withFit = (project: Project, fit: Partial<Fit>): Project => ({
+export const withFit = (project: Project, fit: Partial<Corrections>): Project => ({
   ...project,
-  fit: { ...NOTHING_SEEN, ...project.fit, ...fit },
+  fit: { ...NO_CORRECTIONS, ...project.fit, ...fit },
 });
 
 /** A number between two others by the nth die of a case. */

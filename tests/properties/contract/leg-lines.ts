@@ -114,6 +114,9 @@ const lowerCrotchCropped: Line = {
 /** By how much a hip line in the crotch curve may widen beyond the promise: 6 mm at a spread of 50, 14 at 80. */
 const inTheCurve = (s: number): number => (s <= 50 ? (6 * s) / 50 : 6 + (8 * (s - 50)) / 30);
 
+/** A hem is drawn at the ankle; a longer leg's lies below it, where the lines run on at another slant: mm. */
+const BELOW_ANKLE = 1.5;
+
 const spread: Line = {
   name: 'spread widens thigh and hip, and no fork',
   tried: (one) => {
@@ -131,7 +134,7 @@ const spread: Line = {
       still('forks', at.change(a, b, at.fork)),
       // A cropped leg's hem is a part of its way from the thigh to the ankle.
       ...(one.project.leg.length === defaultLength(one.project)
-        ? [is('hem', at.hem(b) - at.hem(a), follows ? s : 0)]
+        ? [is('hem', at.hem(b) - at.hem(a), follows ? s : 0, BELOW_ANKLE)]
         : []),
       still('back rise', at.centreLength(b, 'back') - at.centreLength(a, 'back')),
       still('front rise', at.centreLength(b, 'front') - at.centreLength(a, 'front')),

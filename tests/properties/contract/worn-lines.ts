@@ -6,7 +6,7 @@ import { is, type Statement, still, within } from './statement';
 
 // The contract's lines about what was seen when the trousers were worn.
 
-type Worn = 'sittingPull' | 'swayBack' | 'flatSeat';
+type Worn = 'sittingPull' | 'swayBack' | 'flatSeat' | 'fullSeat' | 'prominentAbdomen' | 'seated';
 
 /** Before and after a correction of p; on the leg as it is chosen. */
 function corrected(one: Case, kind: Worn, p: number): readonly [NetLeg, NetLeg] | undefined {
@@ -45,6 +45,9 @@ function roomFor(one: Case): number | undefined {
   return Math.tan((5.95 * Math.PI) / 180) * (f.waistPoint.x - b.waistPoint.x) - at.tilt(reference);
 }
 
+/** A hem is drawn at the ankle; a longer leg's lies below it, where the lines run on at another slant: mm. */
+const BELOW_ANKLE = 1.5;
+
 const sittingPull: Line = {
   name: 'sittingPull raises centre back as far as the edge may tilt, and lengthens the back fork by the rest',
   tried: (one) => {
@@ -55,7 +58,7 @@ const sittingPull: Line = {
     const [a, b] = pair;
     const up = at.centreLength(b, 'back') - at.centreLength(a, 'back');
     const out = at.fork(b, 'back') - at.fork(a, 'back');
-    const hem = still('hem', at.hem(b) - at.hem(a));
+    const hem = still('hem', at.hem(b) - at.hem(a), BELOW_ANKLE);
     return [
       // Room of blocks brought along is what it is.
       ...(one.traced ? [] : [within('room', room, 2, Number.POSITIVE_INFINITY)]),
@@ -102,4 +105,64 @@ const flatSeat: Line = {
   },
 };
 
-export const wornLines: readonly Line[] = [sittingPull, swayBack, flatSeat];
+/** How far centre back went up and the back fork out: as far as the edge may tilt behind, the rest at the fork. */
+function backGrown(a: NetLeg, b: NetLeg, up: number, out: number): readonly Statement[] {
+  const [rise, fork] = [at.centreLength, at.fork].map((figure) => figure(b, 'back') - figure(a, 'back')) as [
+    number,
+    number,
+  ];
+  if (b.leg.waistTurned === 0) return [is('centre back', rise, up), is('back fork', fork, out)];
+  // Spread less than usual the edge is steeper: turned about centre front it may take back more than was raised.
+  return [within('centre back, turned', rise, -up - out - 0.5, up + 0.5), is('back fork', fork, out)];
+}
+
+const fullSeat: Line = {
+  name: 'fullSeat raises centre back as far as the edge may tilt, and lengthens the back fork by the rest of twice as much',
+  tried: (one) => {
+    const p = dieBetween(one, 21, 0, 40);
+    const pair = corrected(one, 'fullSeat', p);
+    const room = roomFor(one);
+    if (!pair || room === undefined) return undefined;
+    const up = Math.min(p, Math.max(0, room));
+    return [...backGrown(...pair, up, 2 * p - up), ...front(...pair)];
+  },
+};
+
+const prominentAbdomen: Line = {
+  name: 'prominentAbdomen raises centre front alone',
+  tried: (one) => {
+    const p = dieBetween(one, 22, 0, 40);
+    const pair = corrected(one, 'prominentAbdomen', p);
+    if (!pair) return undefined;
+    const [a, b] = pair;
+    const back = at.centreLength(b, 'back') - at.centreLength(a, 'back');
+    return [
+      is('centre front', at.centreLength(b, 'front') - at.centreLength(a, 'front'), p),
+      // An edge that tilts too little for a leaning centre back is turned, and there the back follows.
+      b.leg.waistTurned === 0 ? still('centre back', back) : within('centre back, turned', back, -0.5, p + 0.5),
+      still('forks', at.change(a, b, at.fork)),
+    ];
+  },
+};
+
+const seated: Line = {
+  name: 'seated lowers centre front as far as the edge may tilt, lengthens the back by half and the leg by half',
+  tried: (one) => {
+    const p = dieBetween(one, 23, 0, 40);
+    const pair = corrected(one, 'seated', p);
+    const room = roomFor(one);
+    if (!pair || room === undefined) return undefined;
+    const [a, b] = pair;
+    const down = Math.min(p / 2, Math.max(0, room));
+    const up = Math.min(p / 2, Math.max(0, room - down));
+    const inseam = at.inseamLength(b, 'front') - at.inseamLength(a, 'front');
+    return [
+      is('centre front', at.centreLength(b, 'front') - at.centreLength(a, 'front'), -down),
+      still('front fork', at.fork(b, 'front') - at.fork(a, 'front')),
+      ...backGrown(a, b, up, p / 2 - up),
+      is('inseam', inseam, typeof one.project.leg.length === 'string' ? p / 2 : 0),
+    ];
+  },
+};
+
+export const wornLines: readonly Line[] = [sittingPull, swayBack, flatSeat, fullSeat, prominentAbdomen, seated];
