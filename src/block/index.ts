@@ -9,7 +9,7 @@ export {
 export { correctionsWorking } from './corrections-working';
 export { crotchCorner } from './crotch';
 export { crotchLengthOf, type DraftedBlocks, draftBlocks } from './draft';
-export { ANKLE_HEIGHT, FORK, LEAST_BACK_RAISE, NAPPY_ROOM, SHIFT, SMALL_HIP, TILT, USUAL_SPREAD } from './figures';
+export { ANKLE_HEIGHT, FORK, LEAST_BACK_RAISE, SHIFT, SMALL_HIP, TILT, USUAL_SPREAD } from './figures';
 export { STEEPEST_INSEAM } from './leg-lines';
 export { type BlockOptions, type CrotchFit, netWidths, type Proportions, UNFITTED } from './proportions';
 export { type BlockLine, type DrawnLines, traceFromLines } from './trace-lines';

@@ -64,6 +64,8 @@ export interface Proportions extends WaistShaping {
   readonly backWidth: Mm;
   /** The crotch line below the body's rise: what is chosen or usual, a nappy's room, and what the fit adds. */
   readonly riseEase: Mm;
+  /** What of that was chosen, or is usual. */
+  readonly riseEaseChosen: Mm;
   /** What of that the crotch fit added; negative where it took some off. */
   readonly fitDepth: Mm;
   readonly crotchEase: Mm;
@@ -155,17 +157,18 @@ export function netWidths(hip: Mm, options: Pick<BlockOptions, 'hipEase' | 'bala
 /** How much a hip is one that wants the larger seat ease, 0…1. */
 const largeHip = (hip: Mm): number => clamp((hip - RISE_EASE.fromHip) / RISE_EASE.overHip, 0, 1);
 
-type Levels = Pick<Proportions, 'riseEase' | 'fitDepth' | 'crotchEase' | 'crotchLevel' | 'hipLevel'>;
+type Levels = Pick<Proportions, 'riseEase' | 'riseEaseChosen' | 'fitDepth' | 'crotchEase' | 'crotchLevel' | 'hipLevel'>;
 
 function levelsOf(body: Body, options: BlockOptions, fit: number, k: number): Levels {
   const seatEase = RISE_EASE.least + RISE_EASE.more * largeHip(body.hipGirth);
   const depth = stage(fit, 2);
   const fitDepth = depth * (depth > 0 ? FIT_DEPTH.down : FIT_DEPTH.up) * k;
-  const chosen = options.riseEase === 'auto' ? (seatEase + RISE_EASE.loungePant) * k : options.riseEase;
-  const riseEase = chosen + (body.nappy ? NAPPY_ROOM : 0) + fitDepth;
+  const riseEaseChosen = options.riseEase === 'auto' ? (seatEase + RISE_EASE.loungePant) * k : options.riseEase;
+  const riseEase = riseEaseChosen + (body.nappy ? NAPPY_ROOM : 0) + fitDepth;
   const crotchLevel = body.bodyRise + riseEase;
   return {
     riseEase,
+    riseEaseChosen,
     fitDepth,
     crotchEase: options.crotchEase === 'auto' ? seatEase * k : options.crotchEase,
     crotchLevel,

@@ -1,4 +1,3 @@
-import { NAPPY_ROOM } from '../block';
 import { type Mm, mm, say } from '../length';
 import { pathEnd } from '../plane';
 import type { Check, Fix, Subject } from './check';
@@ -46,9 +45,9 @@ export function checkRiseEase(subject: Subject): Check {
 const deeper = ({ choices }: Subject, by: Mm): Fix | undefined => fixLowerCrotchTo(choices.lowerCrotch + by);
 
 /** First what was lowered is taken back, then what was chosen or is usual for the blocks. */
-function shallower({ body, choices, blocks, proportions }: Subject, by: Mm): Fix | undefined {
+function shallower({ choices, blocks, proportions }: Subject, by: Mm): Fix | undefined {
   if (choices.lowerCrotch > 0) return fixLowerCrotchDownTo(choices.lowerCrotch - by);
   if (!proportions || Math.abs(blocks.crotchFit) > FIT_OF_DEPTH) return undefined;
-  const chosen = proportions.riseEase - proportions.fitDepth - (body.nappy ? NAPPY_ROOM : 0);
+  const { riseEaseChosen: chosen } = proportions;
   return chosen < by ? undefined : fixRiseEaseTo(chosen - by);
 }

@@ -58,6 +58,8 @@ export interface Draft {
   readonly project: Project;
   readonly body: Body;
   readonly blocks: Blocks;
+  /** What the blocks were drawn by; undefined where they were brought along. */
+  readonly proportions: Proportions | undefined;
   /** One leg for both sides, or the left one and the right one where they differ. */
   readonly legs: readonly [DraftLeg, ...DraftLeg[]];
   /** The one leg, or the right one. */

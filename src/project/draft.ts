@@ -93,6 +93,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
     project,
     body,
     blocks: drafted.blocks,
+    proportions: drafted.proportions,
     legs,
     leg,
     joined,

@@ -267,4 +267,17 @@ describe('the ease in the rise', () => {
       expect(measures.riseEase).toBeCloseTo(blocks.riseEase + project.leg.lowerCrotch, 6);
     }
   });
+
+  it('is chosen by hand as what automatic came to, without a nappy’s room or the fit’s depth counted twice', () => {
+    const { block } = exampleProject;
+    if (block.source !== 'drafted') throw new Error('the example is drafted');
+    for (const change of [{ nappy: true }, { crotchLength: 770 }, { crotchLength: 600 }]) {
+      const project = { ...exampleProject, body: { ...exampleProject.body, ...change } };
+      const automatic = drafted(project);
+      const riseEase = automatic.proportions?.riseEaseChosen ?? Number.NaN;
+      const byHand = drafted({ ...project, block: { ...block, riseEase } });
+      expect(byHand.leg.crotchLevel, JSON.stringify(change)).toBeCloseTo(automatic.leg.crotchLevel, 6);
+      expect(automatic.blocks.riseEase - riseEase, JSON.stringify(change)).not.toBeCloseTo(0, 3);
+    }
+  });
 });

@@ -35,6 +35,8 @@ function BroughtBlocks() {
 /** How much room the drafted block leaves, and how it is balanced. */
 function DraftedBlocks() {
   const riseEase = useBench((state) => state.draft.blocks.riseEase);
+  // What a nappy and the fit of a measured crotch length add is added to a choice by hand as well.
+  const chosen = useBench((state) => state.draft.proportions?.riseEaseChosen ?? riseEase);
   return (
     <>
       <QuantityField
@@ -50,7 +52,7 @@ function DraftedBlocks() {
       <AutoField
         path="block.riseEase"
         quantity={length}
-        automatic={riseEase}
+        automatic={chosen}
         help={say`How far the crotch line lies below the seat; now ${mm(riseEase)}.`}
       />
       <QuantityField
