@@ -15,9 +15,18 @@ const SEEN: Readonly<Record<keyof Corrections, (by: CorrectedBy, amount: Mm) => 
   prominentAbdomen: (_, amount) =>
     say`A waist that dips in front shows a prominent abdomen: the centre front waist is ${mm(amount)} higher.`,
   sittingPull: ({ backUp, backOut }) =>
-    say`It pulls down when sitting: centre back is ${mm(backUp)} higher${backOut === 0 ? '' : say`, and since the waist edge may tilt no further, the back extension ${mm(backOut)} longer`}. Centre front stays.`,
-  seated: ({ frontUp, backUp, backOut, longer }) =>
-    say`It is worn sitting: centre front is ${mm(-frontUp)} lower, centre back ${mm(backUp)} higher${backOut === 0 ? '' : say`, the back extension ${mm(backOut)} longer, since the waist edge may tilt no further`}, and the leg ${mm(longer)} longer.`,
+    say`It pulls down when sitting: centre back is ${mm(backUp)} higher${backOut === 0 ? '' : say`, and since the waist edge may tilt no further, the back extension is ${mm(backOut)} longer`}. Centre front stays.`,
+  seated: ({ frontUp, backUp, backOut, longer }) => {
+    const moved = [
+      ...(frontUp === 0 ? [] : [say`centre front is ${mm(-frontUp)} lower`]),
+      ...(backUp === 0 ? [] : [say`centre back ${mm(backUp)} higher`]),
+      ...(backOut === 0
+        ? []
+        : [say`since the waist edge may tilt no further, the back extension is ${mm(backOut)} longer`]),
+      say`the leg is ${mm(longer)} longer`,
+    ];
+    return say`It is worn sitting: ${moved.flatMap((one, i) => say`${i === 0 ? '' : ', '}${one}`)}.`;
+  },
   knockKnees: (_, amount) =>
     say`Drags at the knee: both inseams are let ${amount > 0 ? 'out' : 'in'} there by ${mm(Math.abs(amount))}.`,
 };
