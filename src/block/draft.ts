@@ -1,8 +1,8 @@
 import type { Body } from '../body';
-import { type Curve, edgeLength, outlineEdge, pathLength, solveBetween, TOLERANCE } from '../plane';
+import { type Curve, outlineEdge, pathLength, solveBetween, TOLERANCE } from '../plane';
 import { backBlock, backInseam, frontBlock } from './construct';
 import { type BlockOptions, type CrotchFit, type Proportions, proportionsOf, UNFITTED } from './proportions';
-import type { Block, Blocks } from './types';
+import type { Blocks } from './types';
 
 /** The back crotch point is looked for so far above and below the front's: bounds of a search (tolerance); a lesson's drop is 1 cm. */
 const DROP_LIMITS = [-60, 90] as const;
@@ -48,9 +48,4 @@ export function draftBlocks(body: Body, options: BlockOptions, crotchFit: Crotch
 function dropFor(proportions: Proportions, frontInseam: readonly Curve[]): number {
   const inseam = pathLength(frontInseam);
   return solveBetween((d) => pathLength(backInseam(proportions, d)) - inseam, ...DROP_LIMITS, TOLERANCE.solved);
-}
-
-/** From the waist along the centre and the crotch curve to the crotch point. */
-export function crotchLengthOf(block: Block): number {
-  return edgeLength(outlineEdge(block.edges, 'centre')) + edgeLength(outlineEdge(block.edges, 'crotch'));
 }

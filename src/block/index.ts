@@ -8,7 +8,7 @@ export {
 } from './corrections';
 export { correctionsWorking } from './corrections-working';
 export { crotchCorner } from './crotch';
-export { crotchLengthOf, type DraftedBlocks, draftBlocks } from './draft';
+export { type DraftedBlocks, draftBlocks } from './draft';
 export { ANKLE_HEIGHT, FORK, LEAST_BACK_RAISE, SHIFT, SMALL_HIP, TILT, USUAL_SPREAD } from './figures';
 export { STEEPEST_INSEAM } from './leg-lines';
 export { type BlockOptions, type CrotchFit, netWidths, type Proportions, UNFITTED } from './proportions';
