@@ -1,7 +1,8 @@
 import { amount, type Mm, mm, type Phrase, say } from '../length';
 import { layOn } from './lay';
 import type { LayPiece } from './lay-piece';
-import type { Lay, LayAnswer, LayCloth, Layer, Layout } from './types';
+import { LAYOUT_WORDS } from './layout-words';
+import type { Lay, LayAnswer, LayCloth, Layout } from './types';
 
 /** The layouts, the one that is quickest to cut first: a fold gives both legs at one cut. */
 const LAYOUTS = ['foldedLengthwise', 'foldedCrosswise', 'single'] as const satisfies readonly Layout[];
@@ -15,20 +16,6 @@ const WORTH_A_FOLD: Mm = 50;
  */
 const layoutsFor = (pieces: readonly LayPiece[]): readonly Layout[] =>
   pieces.some(({ oneHanded }) => oneHanded) ? ['single'] : LAYOUTS;
-
-export const LAYOUT_WORDS: Readonly<Record<Layout, string>> = {
-  single: 'in a single layer',
-  foldedLengthwise: 'folded lengthwise',
-  foldedCrosswise: 'folded crosswise',
-};
-
-/** Through what a piece is cut, in words; nothing where there is one layer. */
-export const LAYER_WORDS: Readonly<Record<Layer, string>> = {
-  single: '',
-  both: 'through both layers',
-  upper: 'upper layer only',
-  fold: 'its middle on the fold',
-};
 
 /**
  * The lay on one width: in the layout that was chosen, or in the best one, which is the shortest or, where it costs little

@@ -1,4 +1,4 @@
-export { LAYER_WORDS, LAYOUT_WORDS } from './answer';
+export { LAYER_WORDS, LAYOUT_WORDS } from './layout-words';
 export { NEEDLES, TWIN_NEEDLE } from './needles';
 export { placedPoint } from './placed';
 export { type ClothChoices, type ClothPlan, clothPlan, clothWidths, type OtherCloth } from './plan';

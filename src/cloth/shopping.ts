@@ -1,6 +1,6 @@
 import type { CasingChoices, HemChoices, Notions } from '../edges';
 import { amount, type Mm, mm, number, type Phrase, say } from '../length';
-import { LAYOUT_WORDS } from './answer';
+import { LAYOUT_WORDS } from './layout-words';
 import { NEEDLES, TWIN_NEEDLE } from './needles';
 import type { ClothPlan } from './plan';
 import type { LayAnswer } from './types';

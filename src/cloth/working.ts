@@ -1,7 +1,7 @@
 import { SELVEDGE } from '../check';
 import { amount, mm, type Phrase, say, share } from '../length';
 import { type Edge, pathThrough, point, type WorkingStep } from '../plane';
-import { LAYOUT_WORDS } from './answer';
+import { LAYOUT_WORDS } from './layout-words';
 import { ENDS, tableFor } from './table';
 import type { Lay, LayAnswer, LayCloth } from './types';
 

@@ -3,6 +3,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { formatLength } from '../../src/length';
 import { draft, exampleProject } from '../../src/project';
 import { stepsInOrder } from '../../src/workbench/store/working-at';
+import '../../src/workbench/store/lay-loaded';
 import { launchChromium, type OpenedApp, openAppAgain } from './open-app';
 
 let browser: Browser;

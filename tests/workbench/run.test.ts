@@ -2,6 +2,7 @@ import { beforeEach, expect, test } from 'vitest';
 import { useBench } from '../../src/workbench/store/bench';
 import { STATIONS } from '../../src/workbench/store/stations';
 import { stepsInOrder } from '../../src/workbench/store/working-at';
+import '../../src/workbench/store/lay-loaded';
 import { useRun } from '../../src/workbench/working/run';
 
 beforeEach(() => useRun.getState().end());

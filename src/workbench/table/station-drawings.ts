@@ -15,7 +15,6 @@ import type { DrawingProps } from './drawings/drawing-props';
 import { EdgesDrawing } from './drawings/EdgesDrawing';
 import { figureBox, figureShape } from './drawings/figure-shape';
 import { LegDrawing } from './drawings/LegDrawing';
-import { layBox } from './drawings/lay-box';
 
 /** What the table shows at a station, and the box that holds it. */
 export interface StationDrawing {
@@ -36,8 +35,11 @@ function pieceBox({ pieces }: Draft): Box {
   );
 }
 
+/** Stations of which also the box is found late, by what draws them. */
+export type LateStation = 'cloth' | 'sew';
+
 /** The drawings of the stations but of those that are loaded late. */
-export const STATION_DRAWINGS: Readonly<Record<Exclude<Station, 'sew'>, StationDrawing>> = {
+export const STATION_DRAWINGS: Readonly<Record<Exclude<Station, LateStation>, StationDrawing>> = {
   body: {
     // Many lines, and not of the drawing that is seen first.
     Drawing: late(() => import('./drawings/BodyFigure'), { what: 'The figure', place: 'bit' }),
@@ -64,11 +66,6 @@ export const STATION_DRAWINGS: Readonly<Record<Exclude<Station, 'sew'>, StationD
   },
   edges: { Drawing: EdgesDrawing, says: () => 'The finished leg with casing, hem and seam allowances', box: pieceBox },
   check: { Drawing: CheckDrawing, says: () => 'The finished leg as it was checked', box: pieceBox },
-  cloth: {
-    Drawing: late(() => import('./drawings/LayDrawing'), { what: 'The lay', place: 'bit' }),
-    says: () => 'The cloth as it lies, with its selvedges, and every piece where it is cut',
-    box: layBox,
-  },
   paper: {
     Drawing: late(() => import('./drawings/SheetsDrawing'), { what: 'The drawing of the sheets', place: 'bit' }),
     says: () => 'The sheets of paper over the finished leg',

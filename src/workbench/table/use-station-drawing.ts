@@ -2,10 +2,17 @@ import { useEffect, useState } from 'react';
 import { withLate } from '../faults/late';
 import { useSewingShown } from '../stations/sew/sewing-shown';
 import type { Station } from '../store/stations';
-import { STATION_DRAWINGS, type StationDrawing } from './station-drawings';
+import { type LateStation, STATION_DRAWINGS, type StationDrawing } from './station-drawings';
 
-/** The sewing, once somebody went there: it is a third of what there is to load, and wanted last. */
-let sewing: StationDrawing | undefined;
+/** What there is to load of a station that somebody went to: the lay and the sewing are a good part of all, and wanted last. */
+const LATE: Readonly<Record<LateStation, { readonly what: string; readonly load: () => Promise<StationDrawing> }>> = {
+  cloth: { what: 'The lay', load: () => import('./drawings/lay').then(({ LAY }) => LAY) },
+  sew: { what: 'The pictures of the sewing', load: () => import('./drawings/sewing').then(({ SEWING }) => SEWING) },
+};
+
+const loaded: { [S in LateStation]?: StationDrawing } = {};
+
+const isLate = (station: Station): station is LateStation => station in LATE;
 
 /**
  * What the table shows at a station, and a name by which another picture is known. While a late one is loaded, the
@@ -13,23 +20,20 @@ let sewing: StationDrawing | undefined;
  */
 export function useStationDrawing(station: Station): readonly [name: string, drawing: StationDrawing] {
   const step = useSewingShown((state) => state.shown);
-  const [loaded, setLoaded] = useState(sewing);
-  const wanted = station === 'sew' && !loaded;
+  const [, setArrived] = useState(0);
+  const wanted = isLate(station) && !loaded[station] ? station : undefined;
   useEffect(() => {
     if (!wanted) return;
     let gone = false;
-    withLate(
-      'The pictures of the sewing',
-      () => import('./drawings/sewing'),
-      ({ SEWING }) => {
-        sewing = SEWING;
-        if (!gone) setLoaded(SEWING);
-      },
-    );
+    withLate(LATE[wanted].what, LATE[wanted].load, (drawing) => {
+      loaded[wanted] = drawing;
+      if (!gone) setArrived((count) => count + 1);
+    });
     return () => {
       gone = true;
     };
   }, [wanted]);
-  if (station !== 'sew') return [station, STATION_DRAWINGS[station]];
-  return loaded ? [`sew ${step}`, loaded] : ['check', STATION_DRAWINGS.check];
+  if (!isLate(station)) return [station, STATION_DRAWINGS[station]];
+  const drawing = loaded[station];
+  return drawing ? [station === 'sew' ? `sew ${step}` : station, drawing] : ['check', STATION_DRAWINGS.check];
 }

@@ -15,7 +15,7 @@ import { type NoFit, widestOf } from './lay-box';
 import { Grainline } from './Marks';
 
 /** The cloth as it lies on the table, to scale, with every piece where it is cut. */
-export default function LayDrawing({ draft }: DrawingProps) {
+export function LayDrawing({ draft }: DrawingProps) {
   const { answer } = clothOf(draft);
   return answer.fits ? <LaidPieces draft={draft} lay={answer.lay} /> : <TooWide draft={draft} answer={answer} />;
 }

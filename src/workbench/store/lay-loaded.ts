@@ -1,0 +1,5 @@
+// The lay is loaded late, with what shows it; from then on the working goes on to the cloth's steps.
+import { clothOf } from '../../project';
+import { knowClothSteps } from './cloth-steps';
+
+knowClothSteps((draft) => clothOf(draft).working);

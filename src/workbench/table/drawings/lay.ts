@@ -1,0 +1,11 @@
+import '../../store/lay-loaded';
+import type { StationDrawing } from '../station-drawings';
+import { LayDrawing } from './LayDrawing';
+import { layBox } from './lay-box';
+
+/** What the table shows at the station Cloth; loaded when somebody goes there. */
+export const LAY: StationDrawing = {
+  Drawing: LayDrawing,
+  box: layBox,
+  says: () => 'The cloth as it lies, with its selvedges, and every piece where it is cut',
+};
