@@ -1,28 +1,28 @@
 import { fullestGirth } from '../body';
-import { sewnStretch } from '../edges';
+import { ELASTIC_LAP, sewnStretch } from '../edges';
 import { type Mm, mm, number, type Phrase, say } from '../length';
 import type { Check, Subject } from './check';
 import { fixElasticLength, withFix } from './fixes';
 
-/** A plain braided or knitted elastic stretches to 1.7 times its length before it is strained (practice). */
-const ELASTIC_STRETCH = 1.7;
 /** The search for a band's length stops this near. */
 const ROUNDING = 1e-6;
 
 /**
- * The elastic, pulled out as far as it goes, passes over the fullest part; so does a knit band, by its own measured
- * stretch, and it is no longer than the waist that it holds. Left out where there is neither.
+ * The elastic's ring, without its lap, pulled out as far as it goes, passes over the fullest part; so does a knit band, by
+ * its own measured stretch, and it is no longer than the waist that it holds. Left out where there is neither.
  */
 export function checkElastic(subject: Subject): Check | undefined {
   const { body, elasticLength, waist, opening } = subject;
   if (elasticLength === undefined) return undefined;
   const band = waist.finish === 'knitBand';
   const fullest = fullestGirth(body);
-  const stretch = band ? sewnStretch(waist.bandStretch) : ELASTIC_STRETCH;
-  const reach = elasticLength * stretch;
+  const stretch = band ? sewnStretch(waist.bandStretch) : 1 + waist.elasticStretch;
+  const lap = band ? 0 : ELASTIC_LAP;
+  const ring = elasticLength - lap;
+  const reach = ring * stretch;
   const reaches = reach >= fullest - ROUNDING;
   const loose = band && reaches && elasticLength > body.waistGirth + ROUNDING;
-  const needed = fullest / stretch;
+  const needed = fullest / stretch + lap;
   const good = reaches && !loose;
   const what = band ? 'A band of knit' : 'Elastic';
   return {
@@ -35,13 +35,13 @@ export function checkElastic(subject: Subject): Check | undefined {
     unit: 'mm',
     reason: loose
       ? say`${what} has to be ${mm(elasticLength)} long to stretch over the fullest part of ${mm(fullest)}; longer than the waist it won’t hold by itself.`
-      : say`${what} cut ${mm(elasticLength)} long stretches to ${mm(reach)}; the fullest part is ${mm(fullest)}.`,
-    remedy: good ? [] : remedyFor(loose, elasticLength, needed, fullest),
+      : say`${what} cut ${mm(elasticLength)} long is ${lap > 0 ? say`a ring of ${mm(ring)}, which` : 'a ring that'} stretches to ${mm(reach)}; the fullest part is ${mm(fullest)}.`,
+    remedy: good ? [] : remedyFor(loose, ring, needed, fullest),
     ...withFix(good || band || needed > opening ? undefined : fixElasticLength(needed)),
   };
 }
 
-const remedyFor = (loose: boolean, length: Mm, needed: Mm, fullest: Mm): Phrase =>
+const remedyFor = (loose: boolean, ring: Mm, needed: Mm, fullest: Mm): Phrase =>
   loose
     ? say`Take a knit that stretches more, or an elastic casing.`
-    : say`Cut it ${mm(needed)} long, or take what stretches to ${number(fullest / length, 1)} times its length.`;
+    : say`Cut it ${mm(needed)} long, or take what stretches to ${number(fullest / ring, 1)} times its length.`;

@@ -86,4 +86,8 @@ export interface Subject {
   readonly hip?: Mm;
   /** The elastic or the knit band at the waist, as it is cut; undefined where there is neither. */
   readonly elasticLength: Mm | undefined;
+  /** The cord at the waist, as it is cut; undefined where there is none. */
+  readonly cordLength: Mm | undefined;
+  /** Of who wears it, where it was said. */
+  readonly ageYears: number | undefined;
 }

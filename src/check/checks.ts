@@ -10,6 +10,7 @@ import { checkCutLine } from './check-cut-line';
 import { checkElastic } from './check-elastic';
 import { checkFork } from './check-fork';
 import { checkFullness } from './check-fullness';
+import { checkHemCord } from './check-hem-cord';
 import { checkHemEntry } from './check-hem-entry';
 import { checkHemSmooth } from './check-hem-smooth';
 import { checkHipEase } from './check-hip-ease';
@@ -31,6 +32,7 @@ import { checkTracedHips } from './check-traced-hips';
 import { checkTracedInseams } from './check-traced-inseams';
 import { checkTracedParts } from './check-traced-parts';
 import { checkTurnings } from './check-turnings';
+import { checkWaistCord } from './check-waist-cord';
 import { checkWaistSmooth } from './check-waist-smooth';
 
 /**
@@ -40,6 +42,8 @@ import { checkWaistSmooth } from './check-waist-smooth';
 export const checks: readonly ((subject: Subject) => Check | undefined)[] = [
   checkPullOn,
   checkElastic,
+  checkWaistCord,
+  checkHemCord,
   checkHemEntry,
   checkThighEase,
   checkKneeEase,

@@ -62,6 +62,13 @@ export function fixElasticLength(least: Mm): Fix {
   return fix(say`Cut the elastic ${mm(value)} long`, { path: 'waist.elasticLength', value });
 }
 
+/** Elastic in the place of a cord. */
+export const fixElasticCasing = (at: 'waist' | 'hem'): Fix =>
+  fix(at === 'waist' ? say`Hold the waist with elastic` : say`Hold the hems with elastic`, {
+    path: `${at}.finish`,
+    value: 'elasticCasing',
+  });
+
 /** Raises the centre back waist by at least so much. */
 export function fixSittingPullTo(least: Mm): Fix {
   const value = roundedUp(least, STEP);

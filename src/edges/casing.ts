@@ -34,7 +34,11 @@ export interface CasingChoices {
   readonly rawEdge: 'overlocked' | 'turnedUnder';
   /** How long to cut the elastic; by the rule of {@link elasticLength} where it is `auto`. */
   readonly elasticLength: Mm | 'auto';
+  /** How much longer the elastic gets when it is pulled out, a fraction. */
+  readonly elasticStretch: number;
   readonly cordWidth: Mm;
+  /** How long to cut the cord; by the rule of {@link cordLength} where it is `auto`. */
+  readonly cordLength: Mm | 'auto';
   /** A cord is bought, or sewn from the cloth. */
   readonly cord: 'bought' | 'ofCloth';
   /** Finished height of a knit band. */
@@ -164,17 +168,19 @@ export function waistOpening(lines: CasingLines): Mm {
 }
 
 export const ELASTIC_SHARE = 0.92;
+/** A large waist is drawn in by no more than this. */
+export const MOST_DRAWN_IN = 70;
 export const ELASTIC_LAP = 25;
 
 /**
- * How long to cut the elastic: 0.92 × waist + 25 for the lap, never longer than the opening (practice; the home-sewing
- * pages say waist less 2–3 in, lap 1 in).
+ * How long to cut the elastic: 0.92 × waist, but at most 70 mm under it, and 25 for the lap; never longer than the opening
+ * (practice; the home-sewing pages say waist less 2–3 in, lap 1 in).
  *
  * @param waistGirth the body's waist
  * @param opening the finished opening
  */
 export const elasticLength = (waistGirth: Mm, opening: Mm): Mm =>
-  Math.min(ELASTIC_SHARE * waistGirth + ELASTIC_LAP, opening);
+  Math.min(Math.max(ELASTIC_SHARE * waistGirth, waistGirth - MOST_DRAWN_IN) + ELASTIC_LAP, opening);
 
 /** A knit band is sewn on stretched: 0.85 × the waist (practice). */
 export const BAND_SHARE = 0.85;

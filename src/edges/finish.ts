@@ -20,6 +20,8 @@ export interface EdgeChoices {
   readonly pocket: PocketChoices | null;
   /** How far inside the back crotch point the fork's tip is cut off; 0 where the leg stays whole. */
   readonly piecedTip: Mm;
+  /** Of the body: marks lie closer on a small one. */
+  readonly hipGirth: Mm;
   readonly words: LegWords;
 }
 
@@ -116,7 +118,7 @@ function edgesFinished(leg: Leg, heights: CasingHeights, plan: HemPlan, choices:
     cutLine: cutLineOf(stitchLine, legAllowance(allowances, heights.kind, plan.kind)),
     lines: [
       ...linesOf({ leg, waist, heights, casing, plan, hem, outline: stitchLine }),
-      ...(pocket ? [pocketPlace(leg, pocket)] : []),
+      ...(pocket ? [pocketPlace(leg, pocket, edgeAbove(heights), choices.hipGirth)] : []),
     ],
     folds: foldsOf(leg, heights, casing, plan, hem),
     notches: notchesOf(leg, allowances),
@@ -125,6 +127,9 @@ function edgesFinished(leg: Leg, heights: CasingHeights, plan: HemPlan, choices:
   };
   return { leg, piece, pieced: undefined, heights, casing, hemPlan: plan, hem };
 }
+
+/** How far the finished waist edge lies above the leg's own. */
+const edgeAbove = ({ kind, fold, height }: CasingHeights): Mm => (kind === 'seamed' ? height / 2 : fold);
 
 function foldsOf(
   leg: Leg,

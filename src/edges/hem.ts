@@ -35,6 +35,8 @@ export interface HemChoices {
   readonly turnUnder: Mm;
   readonly elasticWidth: Mm;
   readonly cordWidth: Mm;
+  /** How long to cut the cord of each hem; once round and two ends to tie where it is `auto`. */
+  readonly cordLength: Mm | 'auto';
   /** A cord is bought, or sewn from the cloth. */
   readonly cord: 'bought' | 'ofCloth';
   /** Finished height of a contrast band or a rib cuff. */

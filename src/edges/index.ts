@@ -6,6 +6,7 @@ export {
   casingHeights,
   casingLines,
   cordLength,
+  ELASTIC_LAP,
   elasticLength,
   WAIST_FINISHES,
   type WaistFinish,

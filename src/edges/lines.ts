@@ -54,6 +54,7 @@ export function linesOf(l: LegLines): readonly PieceLine[] {
       ? []
       : [{ name: 'hem stitching', kind: 'stitching', curves: pathThrough(...hem.stitching) } as const]),
     ...quarterMarks(l),
+    ...hemQuarters(l),
     ...cordOpenings(l),
   ];
 }
@@ -132,6 +133,22 @@ function quarterMarks({ casing, heights }: LegLines): readonly PieceLine[] {
 /** A place on one of the casing's straight lines, as it lies where one hip is higher. */
 const risen = ({ higher }: CasingLines, line: readonly [Point, Point], p: Point): Point =>
   higher === 0 ? p : { x: p.x, y: p.y - riseAt(line, higher, p.x) };
+
+/**
+ * The quarters of what a hem is gathered to, elastic, cord, cuff or band: the inseam, halfway round from it, which is not
+ * the side, and halfway between.
+ */
+function hemQuarters({ plan, hem }: LegLines): readonly PieceLine[] {
+  if (plan.kind !== 'seamed' && plan.channel === undefined) return [];
+  const up = down90([hem.raw[1], hem.raw[0]]);
+  const at = ([front, back]: readonly [Point, Point], share: number, reach: Mm): PieceLine => {
+    const place = between(front, back, share);
+    return { name: 'hem quarter', kind: 'quarter', curves: pathThrough(place, moved(place, up, reach)) };
+  };
+  const shares = [0.25, 0.5, 0.75];
+  const raw = shares.map((share) => at(hem.raw, share, QUARTER_MARK));
+  return plan.kind === 'seamed' ? raw : [...raw, ...shares.map((share) => at(hem.stitching, share, -QUARTER_MARK))];
+}
 
 const down90 = ([a, b]: readonly [Point, Point]): Point => {
   const out = leftOf(unit(subtract(b, a)));

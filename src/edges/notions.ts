@@ -25,7 +25,7 @@ export interface Notions {
 }
 
 /** From the opening at the side: the hem once round, and two ends to tie (half of a waist's). */
-const HEM_TIE = 140;
+export const HEM_TIE = 140;
 
 /**
  * Lengths of elastics, cords and a knit band.
@@ -48,12 +48,12 @@ export function notionsOf(
   return {
     elasticLength: holds('elastic') ? elasticCut(choices.waist, body.waistGirth, opening) : undefined,
     bandLength: choices.waist.finish === 'knitBand' ? bandRound(choices, body, opening) : undefined,
-    cordLength: holds('cord') ? cordLength(opening) : undefined,
+    cordLength: holds('cord') ? cordCut(choices.waist, cordLength(opening)) : undefined,
     hemElasticLength:
       choices.hem.finish === 'elasticCasing'
         ? hemElasticLength(limbGirth(body, hemHeight(leg, finished.hemPlan, body)), hem)
         : undefined,
-    hemCordLength: choices.hem.finish === 'drawstringCasing' ? hem + 2 * HEM_TIE : undefined,
+    hemCordLength: choices.hem.finish === 'drawstringCasing' ? cordCut(choices.hem, hem + 2 * HEM_TIE) : undefined,
   };
 }
 
@@ -67,6 +67,10 @@ export const hemHeight = ({ front }: Leg, { added }: HemPlan, { insideLeg }: Bod
 /** By the rule, or as it was chosen; never longer than what it gathers. */
 const elasticCut = ({ elasticLength: chosen }: CasingChoices, waistGirth: Mm, opening: Mm): Mm =>
   chosen === 'auto' ? elasticLength(waistGirth, opening) : Math.min(chosen, opening);
+
+/** By the rule, or as it was chosen. */
+const cordCut = ({ cordLength: chosen }: { readonly cordLength: Mm | 'auto' }, usual: Mm): Mm =>
+  chosen === 'auto' ? usual : chosen;
 
 /** How long the knit band is round, for this body. */
 export const bandRound = ({ waist }: EdgeChoices, body: BodyGirths, opening: Mm): Mm =>

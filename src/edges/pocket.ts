@@ -1,3 +1,4 @@
+import { SMALL_HIP } from '../block';
 import type { Leg } from '../leg';
 import type { Mm } from '../length';
 import { type Point, pathThrough, point } from '../plane';
@@ -16,8 +17,13 @@ export interface PocketChoices {
   readonly count: 1 | 2;
 }
 
-/** The pocket's opening lies this far below the waist edge: a hand's breadth and a half (practice). */
-const BELOW_WAIST = 110;
+/**
+ * On an adult the pocket's opening lies this far below the finished waist edge, clear of the casing's stitching, and its
+ * bottom stays this far above the crotch line; on a small body each is as much less as its hip is (practice).
+ */
+const BELOW_WAIST = 65;
+const BELOW_STITCHING = 20;
+const ABOVE_CROTCH = 20;
 
 type PocketEdge = 'opening' | 'rightSide' | 'bottom' | 'leftSide';
 
@@ -59,15 +65,27 @@ export function patchPocket({ width, height, facing, count }: PocketChoices, all
 }
 
 /**
- * Where the pocket is sewn on: on the middle of its half at the hip, upright.
+ * Where the pocket is sewn on: on the middle of its half at the hip, upright; where it would reach below the crotch line it
+ * lies higher, as far as the casing leaves room.
  *
  * @param leg the leg
  * @param pocket sizes in mm
+ * @param finishedEdge how far the finished waist edge lies above the leg's own
+ * @param hipGirth of the body
  */
-export function pocketPlace(leg: Leg, { width, height, part }: PocketChoices): PieceLine {
+export function pocketPlace(
+  leg: Leg,
+  { width, height, part }: PocketChoices,
+  finishedEdge: Mm,
+  hipGirth: Mm,
+): PieceLine {
   const half = leg[part];
   const middle = half.hipPoint.x / 2;
-  const top = Math.max(leg.front.waistPoint.y, leg.back.waistPoint.y) + BELOW_WAIST;
+  const k = Math.min(1, hipGirth / SMALL_HIP);
+  const edge = Math.max(leg.front.waistPoint.y, leg.back.waistPoint.y);
+  const highest = edge + BELOW_STITCHING * k;
+  const lowest = leg.crotchLevel - ABOVE_CROTCH * k - height;
+  const top = Math.max(highest, Math.min(edge - finishedEdge + BELOW_WAIST * k, lowest));
   const corner = (x: Mm, y: Mm): Point => point(middle + x, top + y);
   return {
     name: 'pocket place',

@@ -1,11 +1,11 @@
 import { mm, number, type Phrase, say } from '../length';
 import type { Edge, WorkingStep } from '../plane';
-import { BAND_SHARE, BETWEEN_ROWS, CORD_ROOM, ELASTIC_LAP, ELASTIC_SHARE, TIE } from './casing';
+import { BAND_SHARE, BETWEEN_ROWS, CORD_ROOM, ELASTIC_LAP, ELASTIC_SHARE, MOST_DRAWN_IN, TIE } from './casing';
 import type { EdgeChoices, FinishedLeg } from './finish';
 import { PIECING } from './fork-tip';
 import { LIMB_ROOM } from './hem';
 import { CORD_FROM_CENTRE } from './lines';
-import type { Notions } from './notions';
+import { HEM_TIE, type Notions } from './notions';
 import { USABLE_STRETCH } from './stretch';
 
 /** How the leg got its edges, step by step, in the order of work. */
@@ -49,7 +49,7 @@ export function edgesWorking(
         'elastic',
         [
           say`Cut the elastic ${mm(notions.elasticLength)} long: it holds, and it never is longer than the opening.`,
-          say`${number(ELASTIC_SHARE)} × waist ${mm(waistGirth)} + ${mm(ELASTIC_LAP)} lap`,
+          elasticFormula(choices, waistGirth),
         ],
         edges('quarter'),
       ),
@@ -58,14 +58,14 @@ export function edgesWorking(
         'cord',
         [
           say`The cord comes out ${mm(CORD_FROM_CENTRE)} to each side of centre front, through the outer layer, reinforced; it is ${mm(notions.cordLength)} long.`,
-          say`the opening and two ends of ${mm(TIE)} to tie`,
+          waist.cordLength === 'auto' ? say`the opening and two ends of ${mm(TIE)} to tie` : say`as chosen`,
         ],
         edges('cord opening'),
       ),
     step(
       'hem',
       hemTold(finished, choices, notions),
-      edges('hem fold', 'hem stitching', 'turn-under fold', 'hem', 'hem cord opening'),
+      edges('hem fold', 'hem stitching', 'turn-under fold', 'hem', 'hem cord opening', 'hem quarter'),
     ),
     step(
       'allowances',
@@ -95,6 +95,12 @@ export function edgesWorking(
   ];
   return steps.filter((one) => one !== false);
 }
+
+/** By which rule the elastic is cut. */
+const elasticFormula = ({ waist }: EdgeChoices, waistGirth: number): Phrase =>
+  waist.elasticLength === 'auto'
+    ? say`the larger of ${number(ELASTIC_SHARE)} × waist ${mm(waistGirth)} and waist − ${mm(MOST_DRAWN_IN)}, + ${mm(ELASTIC_LAP)} lap; never more than the opening`
+    : say`as chosen; never more than the opening`;
 
 /** A sentence, and the formula behind it. */
 type Told = readonly [Phrase, Phrase];
@@ -150,7 +156,7 @@ function hemTold({ hemPlan }: FinishedLeg, { hem }: EdgeChoices, notions: Notion
     case 'drawstringCasing':
       return [
         say`The hem is a casing ${mm(hemPlan.depth)} deep with its opening at the side; its cord is ${mm(notions.hemCordLength ?? 0)} long.`,
-        say`cord ${mm(hem.cordWidth)} + ${mm(CORD_ROOM)} of room`,
+        say`cord ${mm(hem.cordWidth)} + ${mm(CORD_ROOM)} of room; its length: ${hem.cordLength === 'auto' ? say`the hem once round and two ends of ${mm(HEM_TIE)} to tie` : 'as chosen'}`,
       ];
     case 'contrastBand':
       return [say`A doubled band, ${mm(hem.bandHeight)} high, is sewn to the leg, which ends that much higher.`, []];

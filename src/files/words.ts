@@ -3,7 +3,7 @@ import type { Check } from '../check';
 import { isLeg } from '../edges';
 import { centreLean, LENGTH_NAMES } from '../leg';
 import { formatLength, type Mm, type Phrase, plain, printPhrase, type Units } from '../length';
-import { type Draft, hemOf, type Measures, measureTold, type Project } from '../project';
+import { type Draft, hemOf, type Measures, measureTold, notionsToBuy, type Project } from '../project';
 import { CAUTIONS_NOTE, type Caution } from '../sewing';
 import { controlLengths } from '../sheets';
 
@@ -113,8 +113,10 @@ function hemWords(project: Project): string {
 }
 
 /** What to cut. */
-export function cutRows({ pieces, notions, project }: Draft): readonly Row[] {
+export function cutRows(draft: Draft): readonly Row[] {
+  const { pieces, project } = draft;
   const { waist, hem, units } = project;
+  const notions = notionsToBuy(draft);
   const l = (value: Mm) => formatLength(value, units);
   const cloth = pieces.map((piece) => ({
     name: isLeg(piece) ? `${piece.name}, of the cloth` : piece.name,

@@ -45,6 +45,7 @@ export function cutOut(project: Project, legDone: () => void = () => {}): CutOut
     ...project,
     hem: hemOf(project),
     growth: growthFor(project.cloth),
+    hipGirth: fitted.body.hipGirth,
     piecedTip: project.cloth.piecedTip,
     words: { title: project.name, label: project.body.label },
   };

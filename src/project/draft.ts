@@ -66,6 +66,8 @@ function drafted(project: Project, watch: StageWatch): Draft {
         opening,
         hip: measures.hipGirthFinished,
         elasticLength: notions.elasticLength ?? notions.bandLength,
+        cordLength: notions.cordLength,
+        ageYears: project.body.ageYears,
       })),
     ).map(withinLimits),
   );

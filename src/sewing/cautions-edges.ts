@@ -1,10 +1,8 @@
+import { CORD_ENDS, gatheredEnd } from '../body';
 import { type Mm, mm, say } from '../length';
 import type { Caution, CautionChoices, CautionMeasures, CautionSource } from './caution';
 import { type Wearer, wearerOf } from './wearer';
 
-/** Each free end with the opening at its widest, and gathered to the waist (EN 14682:2007). */
-const WIDEST_END: Mm = 140;
-const GATHERED_END: Mm = 280;
 /** Each end outside the channel (ASTM F1816, 16 CFR 1120.3): 3 in. */
 const US_END: Mm = 76.2;
 
@@ -20,23 +18,22 @@ export function edgeCautions(choices: CautionChoices, measures: CautionMeasures)
   const { cordEnds, hemCords, elastic, hemElastic } = choices;
   return [
     ...(cordEnds !== undefined && wearer.cordRules
-      ? [waistCord(wearer, cordEnds, gatheredEnds(cordEnds, choices, measures)), cordOutside(wearer, cordEnds)]
+      ? [
+          waistCord(wearer, cordEnds, gatheredEnd(cordEnds, measures.waistOpening, choices.body.waistGirth)),
+          cordOutside(wearer, cordEnds),
+        ]
       : []),
     ...(hemCords && wearer.cordRules ? [hemCord(wearer)] : []),
     ...(elastic || hemElastic ? [tightElastic(elastic ? 'waist' : 'hem')] : []),
   ];
 }
 
-/** Drawn to the waist, each end is longer by half of what the opening lost. */
-const gatheredEnds = (ends: Mm, { body }: CautionChoices, { waistOpening }: CautionMeasures): Mm =>
-  ends + Math.max(0, waistOpening - body.waistGirth) / 2;
-
 function waistCord({ words, young, field }: Wearer, ends: Mm, gathered: Mm): Caution {
-  const long = ends > WIDEST_END || gathered > GATHERED_END;
+  const long = ends > CORD_ENDS.widest || gathered > CORD_ENDS.gathered;
   return {
     id: 'waist-cord',
     title: 'Waist cord',
-    sentence: say`For ${words}: each end may hang free by ${mm(WIDEST_END)} at most with the waist at its widest, and by ${mm(GATHERED_END)} gathered; here it is ${mm(ends)} and ${mm(gathered)}, ${long ? 'too long: shorten the cord, or choose elastic' : 'within that'}. No knots or toggles, no cord at the back; tack it midway.${young ? ' Under seven years the rule is stricter: elastic is the better choice.' : ''}`,
+    sentence: say`For ${words}: each end may hang free by ${mm(CORD_ENDS.widest)} at most with the waist at its widest, and by ${mm(CORD_ENDS.gathered)} gathered; here it is ${mm(ends)} and ${mm(gathered)}, ${long ? 'too long: shorten the cord, or choose elastic' : 'within that'}. No knots or toggles, no cord at the back; tack it midway.${young ? ' Under seven years the rule is stricter: elastic is the better choice.' : ''}`,
     source: EN_14682,
     raisedBy: ['waist.finish', field],
   };

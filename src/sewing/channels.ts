@@ -22,6 +22,10 @@ export function channelTold({ finished: { heights } }: Garment, open: boolean): 
   ];
 }
 
+/** Seam allowances inside a channel are held down, so that what is drawn through slides past them. */
+export const allowancesTacked = (seams: string): Phrase =>
+  say`Where the ${seams} will lie inside the casing, tack their allowances down with a few stitches, so that what is drawn through slides past them.`;
+
 /** Length of one round of stitching for each channel. */
 export const channelLength = (g: Garment): number =>
   sewingFacts(g).waistRound * Math.max(1, g.finished.heights.channels.length);

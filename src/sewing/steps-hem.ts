@@ -1,4 +1,5 @@
 import { mm, say } from '../length';
+import { allowancesTacked } from './channels';
 import { edgesOf, lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceNamed } from './garment';
 import { gatherSteps } from './gathers';
@@ -76,6 +77,7 @@ function turnedStep(g: Garment): SewingStep {
     title: plain ? 'Sew the hems' : 'Stitch the hem casings',
     tasks: [
       ...(plain ? [say`Try the trousers on and see whether the creases hang level and long enough.`] : []),
+      ...(plain ? [] : [allowancesTacked('inseams')]),
       ...turningTold(g),
       say`Stitch all round, ${mm(hemStitchingAt(g))} from the fold; begin at the inseam${gap ? say` and leave ${mm(HEM_GAP)} open there` : []}.`,
       say`Press the ${plain ? 'hems' : 'casings'} from the wrong side.`,
@@ -97,7 +99,7 @@ function elasticStep(g: Garment): SewingStep {
     tasks: [
       say`Cut two elastics ${mm(length)} long, ${mm(g.hem.elasticWidth)} wide. Try one round the leg where the hem will sit, closed with a pin.`,
       say`Thread each with a safety pin, lap the ends ${mm(LAP)}, and sew a square with a cross in it.`,
-      say`Share the fullness out and stitch the openings shut, the hem stretched flat.`,
+      say`Share the fullness out by quarters, the lap at the inseam and the elastic’s quarters at the quarter marks, and stitch the openings shut, the hem stretched flat.`,
     ],
     settings: elasticStitch(g),
     check: say`The foot goes through, and the elastic leaves no mark on the leg.`,

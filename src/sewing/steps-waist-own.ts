@@ -1,5 +1,5 @@
 import { mm, say } from '../length';
-import { channelLength, channelTold, LEFT_OPEN, tuckedUnder } from './channels';
+import { allowancesTacked, channelLength, channelTold, LEFT_OPEN, tuckedUnder } from './channels';
 import { edgesOf, lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceNamed } from './garment';
 import { gatherSteps } from './gathers';
@@ -30,6 +30,7 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
           : [
               say`Sew the ends together, ${mm(allowances.crotch)} from the edge, but in the half that will lie inside leave ${mm(Math.max(waist.elasticWidth + 5, finished.heights.height / 2 - 10))} open: the elastic goes in there.`,
             ]),
+        ...(band ? [] : [allowancesTacked('end seam')]),
         say`${band ? seamPressed(g) : 'Press the seam open.'} Fold the ring lengthwise, wrong sides together, and press the fold.`,
         say`Mark its quarters: the seam is centre back.`,
       ],
@@ -140,6 +141,7 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
       part: 'waist',
       title: 'Stitch the facing down',
       tasks: [
+        allowancesTacked('centre seams'),
         say`Turn the facing to the wrong side and press the upper edge.`,
         ...(under ? [say`Turn ${mm(tuckedUnder(finished.heights.catch))} of its lower edge under.`] : []),
         say`Stitch all round on the stitching line, ${mm(finished.heights.fold)} below the upper edge; leave ${mm(LEFT_OPEN)} open at centre back.`,

@@ -1,5 +1,5 @@
 import { mm, number, say } from '../length';
-import { BEYOND_STITCHING, channelLength, channelTold, LEFT_OPEN, tuckedUnder } from './channels';
+import { allowancesTacked, BEYOND_STITCHING, channelLength, channelTold, LEFT_OPEN, tuckedUnder } from './channels';
 import { sewingFacts } from './facts';
 import type { Garment } from './garment';
 import { makeStep } from './make-step';
@@ -41,6 +41,7 @@ function foldStep(g: Garment): SewingStep {
     part: 'waist',
     title: 'Turn the casing over and stitch it',
     tasks: [
+      allowancesTacked('centre seams'),
       ...(under ? [say`Turn ${mm(tuckedUnder(heights.catch))} of the raw edge under, in its crease.`] : []),
       say`Turn the casing to the wrong side in its crease, ${mm(casingDepth)} deep to the stitching line. Lay centre seam on centre seam and mark on mark, and pin.`,
       elastic

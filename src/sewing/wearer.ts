@@ -1,9 +1,6 @@
+import { cordRulesFor } from '../body';
 import type { CautionChoices } from './caution';
 
-/** Rules for children's cords end here, years (EN 14682). */
-const CORDS_UNDER = 14;
-/** And are stricter up to here. */
-const YOUNG_UNDER = 7;
 /** Rules for children's sleepwear go up to size 14, which fits up to about this age (16 CFR 1616; age: practice). */
 const SLEEPWEAR_UNDER = 15;
 /** UK Nightwear (Safety) Regulations: children under 13. */
@@ -28,10 +25,11 @@ export interface Wearer {
 /** @param body age where it was given, and whether its size is a child's */
 export function wearerOf({ ageYears, child }: CautionChoices['body']): Wearer {
   const under = (years: number): boolean => (ageYears === undefined ? child : ageYears < years);
+  const cords = cordRulesFor({ ageYears, child });
   return {
     infant: ageYears !== undefined && ageYears <= INFANT_YEARS,
-    young: under(YOUNG_UNDER),
-    cordRules: under(CORDS_UNDER),
+    young: cords.young,
+    cordRules: cords.hold,
     sleepwearRules: under(SLEEPWEAR_UNDER),
     labelRules: under(LABEL_UNDER),
     words: ageYears === undefined ? 'a child of this size' : `a child of ${wholeYears(ageYears)}`,

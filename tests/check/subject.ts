@@ -23,6 +23,7 @@ export function subjectOf(d: Draft, spoil: (leg: Leg) => Leg = (leg) => leg): Su
     ...p,
     hem: hemOf(p),
     growth: { lengthwise: 1, crosswise: 1 },
+    hipGirth: body.hipGirth,
     piecedTip: p.cloth.piecedTip,
     words: { title: 't', label: 'l' },
   });
@@ -51,6 +52,8 @@ export function subjectOf(d: Draft, spoil: (leg: Leg) => Leg = (leg) => leg): Su
     hem: hemOf(p),
     opening: waistOpening(casingLines({ front: centre(leg.front), back: centre(leg.back) }, casing)),
     elasticLength: d.notions.elasticLength ?? d.notions.bandLength,
+    cordLength: d.notions.cordLength,
+    ageYears: p.body.ageYears,
   };
 }
 

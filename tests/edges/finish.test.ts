@@ -34,6 +34,8 @@ const CASING = {
   elastic: 'threaded',
   rawEdge: 'overlocked',
   elasticLength: 'auto',
+  elasticStretch: 0.7,
+  cordLength: 'auto',
   cord: 'bought',
   bandStretch: 1,
 } as const;

@@ -106,17 +106,35 @@ describe('a pocket', () => {
     expect(pocket.grainline[0].y).toBeGreaterThan(text?.at.y ?? 0);
   });
 
-  it.each(['front', 'back'] as const)('is sewn on the middle of the %s, a hand and a half below the waist', (part) => {
-    const of = drafted({ pocket: { width: 140, height: 160, facing: 25, part, count: 1 } });
-    const place = pointsBounds(lineOf(pieceOf(of, 'leg'), 'pocket place').flat());
-    expect((place.left + place.right) / 2).toBeCloseTo(of.leg[part].hipPoint.x / 2, 6);
-    expect([place.right - place.left, place.bottom - place.top]).toEqual([
-      expect.closeTo(140, 6),
-      expect.closeTo(160, 6),
-    ]);
-    expect(place.top).toBeCloseTo(Math.max(of.leg.front.waistPoint.y, of.leg.back.waistPoint.y) + 110, 6);
-    expect(lineOf(pieceOf(of, 'leg'), 'pocket place')).toHaveLength(3);
-  });
+  it.each(['front', 'back'] as const)(
+    'is sewn on the middle of the %s, 65 mm below the finished waist edge',
+    (part) => {
+      const of = drafted({ pocket: { width: 140, height: 160, facing: 25, part, count: 1 } });
+      const place = pointsBounds(lineOf(pieceOf(of, 'leg'), 'pocket place').flat());
+      expect((place.left + place.right) / 2).toBeCloseTo(of.leg[part].hipPoint.x / 2, 6);
+      expect([place.right - place.left, place.bottom - place.top]).toEqual([
+        expect.closeTo(140, 6),
+        expect.closeTo(160, 6),
+      ]);
+      // The casing folds 27 mm above the leg’s own waist edge.
+      expect(place.top).toBeCloseTo(Math.max(of.leg.front.waistPoint.y, of.leg.back.waistPoint.y) - 27 + 65, 6);
+      expect(lineOf(pieceOf(of, 'leg'), 'pocket place')).toHaveLength(3);
+    },
+  );
+});
+
+it('a small child’s pocket lies higher, and ends above the crotch line', () => {
+  const body = { label: '', waistGirth: 500, hipGirth: 540, bodyRise: 160, insideLeg: 380, ageYears: 4 };
+  const top = (height: number) => {
+    const of = drafted({ body, pocket: { width: 90, height, facing: 20, part: 'back', count: 1 } });
+    const { top: upper, bottom } = pointsBounds(lineOf(pieceOf(of, 'leg'), 'pocket place').flat());
+    const edge = Math.max(of.leg.front.waistPoint.y, of.leg.back.waistPoint.y);
+    return { below: upper - edge, above: of.leg.crotchLevel - bottom };
+  };
+  // 0.6 of an adult’s 65 and 20.
+  expect(top(80).below).toBeCloseTo(-27 + 39, 6);
+  expect(top(80).above).toBeGreaterThan(12);
+  expect(top(300).below).toBeCloseTo(12, 6);
 });
 
 describe('cloth that is not washed first', () => {

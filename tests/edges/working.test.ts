@@ -94,7 +94,7 @@ describe('what is told of the waist', () => {
     const both = drafted({ finish: 'elasticAndDrawstring' });
     expect(told(both, 'elastic')).toEqual([
       'Cut the elastic 70.8 cm long: it holds, and it never is longer than the opening.',
-      '0.92 × waist 74.2 cm + 2.5 cm lap',
+      'the larger of 0.92 × waist 74.2 cm and waist − 7 cm, + 2.5 cm lap; never more than the opening',
     ]);
     expect(told(both, 'cord')).toEqual([
       'The cord comes out 2 cm to each side of centre front, through the outer layer, reinforced; it is 159 cm long.',
@@ -118,7 +118,7 @@ describe('what is told of the hem', () => {
     [
       { finish: 'drawstringCasing' },
       'The hem is a casing 1.2 cm deep with its opening at the side; its cord is 74 cm long.',
-      'cord 6 mm + 6.3 mm of room',
+      'cord 6 mm + 6.3 mm of room; its length: the hem once round and two ends of 14 cm to tie',
     ],
     [{ finish: 'contrastBand' }, 'A doubled band, 6 cm high, is sewn to the leg, which ends that much higher.', ''],
     [
@@ -141,9 +141,11 @@ describe('what is told of the hem', () => {
       'hem',
       'hem cord opening',
       'hem fold',
+      ...Array.from({ length: 6 }, () => 'hem quarter'),
       'hem stitching',
     ]);
-    expect(lit(drafted({}, { finish: 'contrastBand' }), 'hem')).toEqual(['hem']);
+    const band = ['hem', 'hem quarter', 'hem quarter', 'hem quarter'];
+    expect(lit(drafted({}, { finish: 'contrastBand' }), 'hem')).toEqual(band);
   });
 });
 

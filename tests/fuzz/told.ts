@@ -13,7 +13,7 @@ const ROUNDING = 0.02;
 
 /** What a good check measured lies on this side of what was wanted; within the tolerance of it in all others. */
 const AT_LEAST = /^(pull-on|elastic-reaches|hem-entry|channels|tilt|traced-parts|pieced-tip|.*-ease|.*-entry)$/;
-const AT_MOST = /^(leg-fits-cloth|crotch-ends|fullness|leans|inseams-slant)$/;
+const AT_MOST = /^(leg-fits-cloth|crotch-ends|fullness|leans|inseams-slant|waist-cord)$/;
 
 /** Every number that is told is a number, every sentence whole, every verdict what its own figures say. */
 export function toldFinds(draft: Draft): readonly Find[] {

@@ -71,6 +71,7 @@ export function* everyGarment(
       ...project,
       hem: hemOf(project),
       growth: growthFor(base.cloth),
+      hipGirth: drafted.body.hipGirth,
       piecedTip: parts.cloth?.piecedTip ?? 0,
       words: { title: '', label: '' },
     };

@@ -1,6 +1,6 @@
 import type { Check, Verdict } from '../../check';
 import { amountUp, type Mm, type Problem, printPhrase, printProblem, type Result } from '../../length';
-import { clothOf, type Draft, draft, type Project } from '../../project';
+import { clothOf, type Draft, draft, notionsToBuy, type Project } from '../../project';
 import { OTHER_CLOTHS } from '../cloth-words';
 import { type ColumnKind, nameOf } from './columns';
 import type { ClassRow } from './read-class';
@@ -109,7 +109,7 @@ export const unmadeMember = (row: ClassRow, problems: readonly Problem[], units:
 function needsOf(made: Draft): readonly Need[] {
   const { waist, hem, units } = made.project;
   const { answer, others } = clothOf(made);
-  const { elasticLength, hemElasticLength, cordLength, hemCordLength } = made.notions;
+  const { elasticLength, hemElasticLength, cordLength, hemCordLength } = notionsToBuy(made);
   const cloth = (name: ClothName, of: typeof answer): Need => ({
     name,
     width: of.fits ? of.lay.width : of.width,

@@ -9,5 +9,6 @@ export {
   GROUPS,
   type GroupName,
   type ProjectPath,
+  usualGroup,
 } from './paths';
 export { figureWanted, LONGEST_TEXT, wantedOf } from './wanted';

@@ -56,10 +56,12 @@ export function HemFields() {
       )}
       {finish === 'drawstringCasing' && (
         <>
-          <QuantityField
-            path="hem.cordWidth"
+          <QuantityField path="hem.cordWidth" quantity={length} help={say`It comes out at the side.`} />
+          <AutoField
+            path="hem.cordLength"
             quantity={length}
-            help={say`Cut it ${mm(hemCordLength ?? 0)} long for each hem; it comes out at the side.`}
+            automatic={hemCordLength ?? 0}
+            help={say`Cut it ${mm(hemCordLength ?? 0)} long for each hem.`}
           />
           <CordField path="hem.cord" />
         </>

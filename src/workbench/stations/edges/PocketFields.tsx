@@ -1,4 +1,5 @@
 import { say } from '../../../length';
+import { usualGroup } from '../../../project';
 import { PickField } from '../../fields/PickField';
 import { QuantityField } from '../../fields/QuantityField';
 import { useBench } from '../../store/bench';
@@ -19,11 +20,11 @@ const CHOSEN = {
 
 /** A patch pocket, or none. */
 export function PocketFields() {
-  const { pocket } = useBench((state) => state.project);
+  const { pocket, units } = useBench((state) => state.project);
   const choose = useBench((state) => state.choose);
   const pick = (key: string) => {
     const kind = CHOSEN[key as keyof typeof CHOSEN];
-    choose('pocket', kind === undefined ? null : { width: 150, height: 165, facing: 30, ...pocket, ...kind });
+    choose('pocket', kind === undefined ? null : { ...usualGroup('pocket', units), ...pocket, ...kind });
   };
   return (
     <>

@@ -32,7 +32,7 @@ const ROWS = [1, 2, 3, 4].map((rows) => ({ key: String(rows), name: rows === 1 ?
 export function WaistFields() {
   const { finish } = useBench((state) => state.project.waist);
   const { casingHeight } = useBench((state) => state.draft.measures);
-  const { bandLength } = useBench((state) => state.draft.notions);
+  const { bandLength, cordLength } = useBench((state) => state.draft.notions);
   const choose = useBench((state) => state.choose);
   const elastic = finish !== 'drawstringCasing' && finish !== 'knitBand';
   const cord = finish === 'drawstringCasing' || finish === 'elasticAndDrawstring';
@@ -57,6 +57,12 @@ export function WaistFields() {
             path="waist.cordWidth"
             quantity={length}
             help={say`It comes out at centre front, through the outer layer.`}
+          />
+          <AutoField
+            path="waist.cordLength"
+            quantity={length}
+            automatic={cordLength ?? 0}
+            help={say`Cut it ${mm(cordLength ?? 0)} long, with two ends to tie.`}
           />
           <CordField path="waist.cord" />
         </>
@@ -96,6 +102,11 @@ function Elastic() {
         quantity={length}
         automatic={elasticLength ?? 0}
         help={say`Cut it ${mm(elasticLength ?? 0)} long${rows > 1 ? say`, ${number(rows, 0)} times` : []}.`}
+      />
+      <QuantityField
+        path="waist.elasticStretch"
+        quantity={percentage}
+        help={say`Measured: how much longer the elastic gets when it is pulled out.`}
       />
       <PickField
         path="waist.rows"

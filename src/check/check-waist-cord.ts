@@ -1,0 +1,38 @@
+import { CORD_ENDS, cordRulesFor, gatheredEnd } from '../body';
+import { mm, say } from '../length';
+import type { Check, Subject } from './check';
+import { fixElasticCasing, withFix } from './fixes';
+
+/**
+ * A cord at the waist of a child: its free ends are as short as the rules ask, tacked down behind as the steps say; under
+ * seven elastic is the better choice even so. Left out for anybody else, and where there is no cord.
+ *
+ * Source: EN 14682:2007, quoted.
+ */
+export function checkWaistCord({ body, ageYears, opening, cordLength }: Subject): Check | undefined {
+  const { hold, young } = cordRulesFor({ ageYears, child: body.child });
+  if (cordLength === undefined || !hold) return undefined;
+  const widest = (cordLength - opening) / 2;
+  const gathered = gatheredEnd(widest, opening, body.waistGirth);
+  const long = widest > CORD_ENDS.widest || gathered > CORD_ENDS.gathered;
+  const byGathered = widest <= CORD_ENDS.widest && gathered > CORD_ENDS.gathered;
+  const most = Math.min(CORD_ENDS.widest, widest + CORD_ENDS.gathered - gathered);
+  return {
+    id: 'waist-cord',
+    name: 'Cord at the waist',
+    verdict: long ? 'wrong' : young ? 'mind' : 'good',
+    measured: byGathered ? gathered : widest,
+    wanted: byGathered ? CORD_ENDS.gathered : CORD_ENDS.widest,
+    tolerance: 0,
+    unit: 'mm',
+    reason: say`On a child’s clothes each end of a cord hangs free by ${mm(CORD_ENDS.widest)} at most with the waist at its widest, and by ${mm(CORD_ENDS.gathered)} drawn in; here it is ${mm(widest)} and ${mm(gathered)}.${young && !long ? ' Under seven years the rules are stricter.' : ''}`,
+    remedy: long
+      ? most > 0
+        ? say`Choose elastic, or cut the cord ${mm(opening + 2 * most)} long and sew it down at centre back.`
+        : say`Choose elastic: this waist is too wide for any cord.`
+      : young
+        ? say`Choose elastic instead of the cord.`
+        : [],
+    ...withFix(long || young ? fixElasticCasing('waist') : undefined),
+  };
+}
