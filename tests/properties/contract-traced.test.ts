@@ -18,7 +18,7 @@ beforeAll(
   () => {
     book = linesTried(lines, tracedCases('contract, traced', 40));
   },
-  every ? 6 * 3_600_000 : 3 * PATIENCE,
+  every ? 6 * 3_600_000 : 5 * PATIENCE,
 );
 
 describe('blocks brought along', () => {

@@ -19,7 +19,7 @@ beforeAll(
   () => {
     book = linesTried(lines, cases('contract', 200));
   },
-  every ? 6 * 3_600_000 : 3 * PATIENCE,
+  every ? 6 * 3_600_000 : 5 * PATIENCE,
 );
 
 describe('every choice moves what its name says, and nothing else', () => {

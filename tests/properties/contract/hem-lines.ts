@@ -1,5 +1,5 @@
 import type { Project } from '../../../src/project';
-import { bothNet, type NetLeg } from '../net';
+import { bothNet, type NetLeg, netLeg } from '../net';
 import { type Case, defaultLength, dieBetween, withLeg } from './cases';
 import type { Line } from './line';
 import * as at from './places';
@@ -10,7 +10,7 @@ import { is, type Statement, still, within } from './statement';
 const hemmed = ({ project }: Case, h: number): Project =>
   withLeg(project, { shape: { hemGirth: h }, length: defaultLength(project) });
 
-/** What a hem doesn't move: all above the crotch line but the crotch curves' end direction. */
+/** What a hem doesn't move, whatever the shape was before: all above the crotch line but the crotch curves' end direction. */
 const above = (a: NetLeg, b: NetLeg): readonly Statement[] => [
   still('forks', at.change(a, b, at.fork)),
   still('thigh', at.thigh(b) - at.thigh(a)),
@@ -32,9 +32,8 @@ const narrowed = (net: NetLeg, part: at.Part): number =>
 const hemGirth: Line = {
   name: 'hemGirth moves the hem and nothing above the crotch line',
   tried: (one) => {
-    const usual = withLeg(one.project, { length: defaultLength(one.project), shape: 'pyjama' });
     const h = dieBetween(one, 4, 360, 560);
-    const pair = bothNet(usual, hemmed(one, h));
+    const pair = bothNet(one.project, hemmed(one, h));
     if (!pair) return undefined;
     const [a, b] = pair;
     const [front, back] = [narrowed(b, 'front'), narrowed(b, 'back')];
@@ -50,11 +49,10 @@ const hemGirth: Line = {
 const flare: Line = {
   name: 'hemGirth above the thigh line flares front and back alike',
   tried: (one) => {
-    const usual = withLeg(one.project, { length: defaultLength(one.project), shape: 'pyjama' });
-    const [first] = bothNet(usual, usual) ?? [];
+    const first = netLeg(one.project);
     if (!first) return undefined;
     const h = at.thigh(first) + dieBetween(one, 5, 10, 200);
-    const pair = bothNet(usual, hemmed(one, h));
+    const pair = bothNet(one.project, hemmed(one, h));
     if (!pair) return undefined;
     const [a, b] = pair;
     return [

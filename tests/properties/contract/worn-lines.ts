@@ -30,6 +30,15 @@ const front = (a: NetLeg, b: NetLeg): readonly Statement[] => [
 
 /** How far a straight waist edge may still tilt on the leg on which all fits are made: tan 5.95° of the way across, less the tilt. */
 function roomFor(one: Case): number | undefined {
+  const known = rooms.get(one) ?? { room: roomFound(one) };
+  rooms.set(one, known);
+  return known.room;
+}
+
+/** Three lines ask the same of each case. */
+const rooms = new WeakMap<Case, { readonly room: number | undefined }>();
+
+function roomFound(one: Case): number | undefined {
   const reference = netLeg(
     withLeg(one.project, {
       spread: 25.4,
