@@ -49,7 +49,7 @@ export const LEAST_BACK_RAISE: Mm = 15;
 /**
  * Centre back rises by hip/28 (hip/24 on lesson slides, with some millimetres kept free for “pulls down when sitting”),
  * more where the waist is narrow for the hip and less where it is wide: 0.04 of what hip − waist differs from 200 mm
- * (tried on the survey). With a measured crotch length it goes from `lowest` to `highest`.
+ * (practice, tried on the survey). With a measured crotch length it goes from `lowest` to `highest`.
  */
 export const BACK_RAISE = {
   ofHip: 1 / 28,
@@ -70,7 +70,7 @@ export const FRONT_DROP = { usual: 8, ofAbdomen: 0.2, mostForAbdomen: 14 } as co
  * measured and found longer than drafted, the waist is tipped no lower than `tipped`.
  */
 export const TILT = { most: 65, steepest: 5.7, least: 28, curvy: 9, tipped: 34.5 } as const;
-/** From this share of the hip on, hip − waist is as curvy as counts (tried on the survey). */
+/** From this share of the hip on, hip − waist is as curvy as counts (practice, tried on the survey). */
 export const CURVY = 0.2;
 
 /**

@@ -38,13 +38,13 @@ const LINES: Readonly<Record<'thighGirth' | 'calfGirth' | 'ankleGirth' | 'hipDep
 /** Mid-knee ÷ calf of the 6,068 adults of ANSUR II, mean. */
 const KNEE_OF_CALF = 1.0;
 /**
- * Heel and instep of the same adults from ankle and stature, no constant, so that the line holds for small bodies as
+ * Heel and instep of the adults of ANSUR II from ankle and stature, no constant, so that the line holds for small bodies as
  * well: an ankle alone says too much of a foot, because a young one is plump (least squares; SD 10.6 mm).
  */
 const FOOT_OF = { ankle: 0.557, stature: 0.121 } as const;
 /**
  * How far adults' proportions miss children, as a share of the girth, standard deviation. Tried on what was measured of
- * both: calves from thigh and ankle come out 6–11 % too wide under ten years, thighs from hip and calf 3–10 %.
+ * both (ANSUR II, UM-HSRI-77-17): calves from thigh and ankle come out 6–11 % too wide under ten years, thighs from hip and calf 3–10 %.
  */
 const FROM_ADULTS = 0.08;
 /** What a shin's top lies off its line on the stature in the children's survey (UM-HSRI-77-17, 1977), millimetres. */

@@ -16,7 +16,7 @@ import { halfLength, legCrotchLength, legDrawn } from './leg';
 import { finishedInseam } from './lengths';
 import type { Leg } from './types';
 
-/** λ goes so far both ways: three stages. */
+/** λ goes so far both ways: three stages, each of length 1 (practice). */
 const FARTHEST_FIT = 3;
 /** The fit is solved to this, mm (tolerance): a fiftieth of what the finished leg is held to. */
 const FIT_REACHED = 0.001;
