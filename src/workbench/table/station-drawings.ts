@@ -9,12 +9,10 @@ import { late } from '../faults/late';
 import type { Station } from '../store/stations';
 import { apart } from './apart';
 import { boxRound, curvesBox } from './bounds';
-import { BlocksDrawing } from './drawings/BlocksDrawing';
 import { CheckDrawing } from './drawings/CheckDrawing';
 import type { DrawingProps } from './drawings/drawing-props';
 import { EdgesDrawing } from './drawings/EdgesDrawing';
 import { figureBox, figureShape } from './drawings/figure-shape';
-import { LegDrawing } from './drawings/LegDrawing';
 
 /** What the table shows at a station, and the box that holds it. */
 export interface StationDrawing {
@@ -47,7 +45,7 @@ export const STATION_DRAWINGS: Readonly<Record<Exclude<Station, LateStation>, St
     box: ({ body }) => figureBox(figureShape(body)),
   },
   blocks: {
-    Drawing: BlocksDrawing,
+    Drawing: late(() => import('./drawings/BlocksDrawing'), { what: 'The drawing of the blocks', place: 'bit' }),
     says: () => 'The front block and the back block, side by side',
     box({ blocks }) {
       const front = curvesBox(outlineCurves(blocks.front.edges));
@@ -60,7 +58,7 @@ export const STATION_DRAWINGS: Readonly<Record<Exclude<Station, LateStation>, St
     },
   },
   leg: {
-    Drawing: LegDrawing,
+    Drawing: late(() => import('./drawings/LegDrawing'), { what: 'The drawing of the leg', place: 'bit' }),
     says: () => 'The joined blocks under the outline of the leg',
     box: ({ leg }) => curvesBox([...legCurves(leg), ...leg.joined.front, ...leg.joined.back]),
   },

@@ -11,7 +11,7 @@ import { Line } from './Line';
 import { Grainline } from './Marks';
 
 /** The two fitted blocks, net, side by side with a space between. */
-export function BlocksDrawing({ draft }: DrawingProps) {
+export default function BlocksDrawing({ draft }: DrawingProps) {
   const units = useBench((state) => state.project.units);
   const { front, back, backCrotchDrop } = draft.blocks;
   const backPoint = pathEnd(outlineEdge(back.edges, 'crotch').curves);

@@ -10,7 +10,7 @@ import type { DrawingProps } from './drawing-props';
 import { Line } from './Line';
 
 /** The blocks lying joined and spread under the leg that grows out of them; what it gains is hatched and measured. */
-export function LegDrawing({ draft }: DrawingProps) {
+export default function LegDrawing({ draft }: DrawingProps) {
   const { leg } = draft;
   const id = useId();
   const outline = legCurves(leg);
