@@ -72,22 +72,6 @@ export function finishLeg(leg: Leg, heights: CasingHeights, choices: EdgeChoices
 export const legPieces = ({ cut: { piece, pieced } }: FinishedLeg): readonly Piece[] =>
   pieced ? [pieced.leg, pieced.tip] : [piece];
 
-/**
- * The leg of a finished one in two pieces, its fork's tip cut off, as both would be cut.
- *
- * @param finished the leg, pieced or whole
- * @param tip how far inside the crotch point
- * @param growth of the cloth
- * @param allowances of the seams
- * @throws Refusal where no such tip can be cut off
- */
-export const forkTipPieced = (
-  { cut }: FinishedLeg,
-  tip: Mm,
-  { crosswise }: Growth,
-  allowances: Allowances,
-): PiecedLeg => legPieced(cut.piece, tip, crosswise, allowances);
-
 /** The same with the fork's tip cut off, where that was chosen. */
 function withTip(edges: FinishedEdges, { piecedTip, allowances }: EdgeChoices, crosswise: number): FinishedEdges {
   if (piecedTip === 0) return edges;

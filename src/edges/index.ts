@@ -12,7 +12,7 @@ export {
   type WaistFinish,
   waistOpening,
 } from './casing';
-export { type EdgeChoices, type FinishedEdges, type FinishedLeg, finishLeg, forkTipPieced, legPieces } from './finish';
+export { type EdgeChoices, type FinishedEdges, type FinishedLeg, finishLeg, legPieces } from './finish';
 export { FORK_TIP, PIECING, type PiecedLeg } from './fork-tip';
 export {
   HEM_FINISHES,

@@ -1,7 +1,5 @@
 import type { Fix } from '../check';
 import { type ClothPlan, clothPlan, type Lay, type LayAnswer } from '../cloth';
-import { FORK_TIP, forkTipPieced } from '../edges';
-import { growthFor } from '../leg';
 import { amount, amountUp, type Mm, mm, type Phrase, Refusal, say } from '../length';
 import { clothOf, clothWidthsOf } from './cloth';
 import { cutOut } from './cut-out';
@@ -70,14 +68,9 @@ export const savingQuestions = (draft: Draft): readonly SavingQuestion[] => [
 
 /** The fork's tip, pieced, where nothing has to match across its seam. */
 function piecedTip(draft: Draft, tip: Mm): ClothSaving | undefined {
-  const { project, pieces, finished } = draft;
-  const { cloth, allowances } = project;
+  const { cloth } = draft.project;
   if (tip <= cloth.piecedTip || cloth.repeat > 0 || cloth.repeatAcross > 0) return undefined;
-  const parts = unlessRefused(() => forkTipPieced(finished, tip, growthFor(cloth), allowances));
-  if (!parts) return undefined;
-  const others = pieces.slice(1).filter(({ name }) => name !== FORK_TIP);
-  const { answer } = clothPlan([parts.leg, parts.tip, ...others], cloth);
-  return saving(draft, answer, {
+  return recut(draft, {
     id: `pieced-tip-${tip}`,
     fix: { label: say`Piece the fork’s tip, ${mm(tip)}`, changes: [{ path: 'cloth.piecedTip', value: tip }] },
     asks: say`It takes a short seam on each leg, along the grain.`,
@@ -93,14 +86,7 @@ function narrowerHem(draft: Draft): ClothSaving | undefined {
       label: say`Make the hem ${mm(hemGirth)} round`,
       changes: [{ path: 'leg.shape', value: { hemGirth } }],
     };
-    const project = applyRemedy(draft.project, { fix });
-    const pieces = unlessRefused(() => cutOut(project).pieces);
-    if (!pieces) return undefined;
-    const offered = saving(draft, clothPlan(pieces, project.cloth).answer, {
-      id: 'narrower-hem',
-      fix,
-      asks: say`It is ${mm(now)} now.`,
-    });
+    const offered = recut(draft, { id: 'narrower-hem', fix, asks: say`It is ${mm(now)} now.` });
     if (offered) return noWorse(draft, fix) ? offered : undefined;
   }
   return undefined;
@@ -157,6 +143,13 @@ function shortestLay(draft: Draft): ClothSaving | undefined {
 /** What is asked for, beside what it gives. */
 interface Offer extends Pick<ClothSaving, 'id' | 'fix'> {
   readonly asks: Phrase;
+}
+
+/** The same where the pieces change: they are cut anew, and laid. */
+function recut(draft: Draft, offer: Offer): ClothSaving | undefined {
+  const project = applyRemedy(draft.project, offer);
+  const pieces = unlessRefused(() => cutOut(project).pieces);
+  return pieces && saving(draft, clothPlan(pieces, project.cloth).answer, offer);
 }
 
 /** @returns undefined where it isn't worth it, or wouldn't be seen in what the shop cuts */

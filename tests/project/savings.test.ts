@@ -8,8 +8,10 @@ import {
   type Draft,
   draft,
   exampleProject,
+  garmentOf,
   type Project,
 } from '../../src/project';
+import { sewingSteps } from '../../src/sewing';
 
 /** An average adult, and one whose legs just don't lie abreast any more. */
 const body = (hipGirth: number): Project['body'] => ({
@@ -36,6 +38,7 @@ const buys = (d: Draft): number => {
   const { answer } = clothOf(d);
   return answer.fits ? answer.lay.toBuy : Number.POSITIVE_INFINITY;
 };
+const stepsOf = (d: Draft) => sewingSteps(garmentOf(d)).map(({ id }) => id);
 const ids = (d: Draft) => clothSavingsOf(d).map(({ id }) => id);
 
 /** What is promised is what is bought when it is done. */
@@ -69,6 +72,23 @@ describe('what would save cloth', () => {
       expect(amounts).toEqual(amounts.toSorted((a, b) => a - b));
     }
     expect(promised).toBeGreaterThan(12);
+  });
+
+  test('is found for a left and a right leg that differ, each with its own tip', () => {
+    const sides = { left: { longerLeg: 15 }, right: { fullerHip: 20 } } as unknown as NonNullable<Project['sides']>;
+    const d = drafted(1060, {}, { sides });
+    expect(d.pieces.map(({ name }) => name)).toEqual(['leg left', 'leg right']);
+    const tip = clothSavingsOf(d).find(({ id }) => id === 'pieced-tip-50');
+    if (!tip) throw new Error('a tip would save here');
+    expectKept(d, tip);
+    const changed = draft(applyRemedy(d.project, tip));
+    expect(changed.ok && changed.value.pieces.map(({ name }) => name)).toEqual([
+      'leg left',
+      'leg right',
+      'fork tip left',
+      'fork tip right',
+    ]);
+    if (changed.ok) expect(stepsOf(changed.value)).toContain('fork-tip');
   });
 
   test('is a pieced fork tip where that brings both legs onto one length', () => {
