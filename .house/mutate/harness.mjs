@@ -63,9 +63,11 @@ const eachWith =
   (add) =>
   (cases) =>
   (name, ...rest) => {
+    // As Vitest does: lists are arguments only where every case is one.
+    const spread = cases.every((given) => Array.isArray(given));
     for (const [n, given] of cases.entries()) {
       const run = rest.find((one) => typeof one === 'function');
-      add(`${name} (${n + 1})`, () => run(...(Array.isArray(given) ? given : [given])));
+      add(`${name} (${n + 1})`, () => run(...(spread ? given : [given])));
     }
   };
 
