@@ -22,6 +22,9 @@ export function pullOnNeeded(body: Body, cloth: ClothFigures): Mm {
   return fullestGirth(body) / (1 + usableStretch(cloth));
 }
 
+/** A waist edge that slants gets longer by a little less than the leg is spread. */
+const SLANT = 1.01;
+
 /** The waist opening passes over the fullest part of the body. */
 export function checkPullOn({ body, cloth, leg, joined, choices, finished, opening }: Subject): Check {
   const needed = pullOnNeeded(body, cloth);
@@ -31,7 +34,7 @@ export function checkPullOn({ body, cloth, leg, joined, choices, finished, openi
   const gains = !leg.straightenAutomatic && upright > opening + HAIR;
   const most = gains ? upright : opening;
   const passesUpright = gains && upright >= needed;
-  const spread = leg.spread + Math.max(0, needed - most) / 2;
+  const spread = leg.spread + (SLANT * Math.max(0, needed - most)) / 2;
   return {
     id: 'pull-on',
     name: 'It pulls on',

@@ -277,7 +277,8 @@ describe('a hem of a knit', () => {
 describe('an opening that is too small', () => {
   it('says what spread would do', () => {
     const remedy = checkOf({ ...whole, opening: whole.opening - 10 }, 'pull-on')?.remedy ?? [];
-    expect(remedy).toContainEqual({ mm: expect.closeTo(12.7 + 5, 3) });
+    // A hundredth more than half of what is missing: the waist edge slants.
+    expect(remedy).toContainEqual({ mm: expect.closeTo(12.7 + 5.05, 3) });
   });
 });
 

@@ -78,6 +78,8 @@ describe('a remedy that is applied', () => {
               continue;
             }
             const after = result.value.checks.find((check) => check.id === before.id);
+            // Where the cord is gone, nothing is left to judge.
+            if (!after && /^(waist|hem)-cord$/.test(before.id)) continue;
             if (!after) throw new Error(`${said}: no such check any more`);
             expect(RANK[after.verdict], said).toBeLessThanOrEqual(RANK[before.verdict]);
             expect(far(after), said).toBeLessThan(far(before));
