@@ -1,6 +1,7 @@
 import type { Check, FieldChange } from '../check';
 import type { LayAnswer, Layout, Placement } from '../cloth';
 import type { Piece } from '../edges';
+import type { Side } from '../leg';
 import { amountUp, printPhrase, type Units } from '../length';
 import { type Curve, flattenCurves, type Point, TOLERANCE } from '../plane';
 import { clothOf, clothSavingsOf, clothWidthsOf, type Draft, type Measures } from '../project';
@@ -85,6 +86,8 @@ export interface Report {
   readonly format: 'legwork-report';
   readonly version: 1;
   readonly measures: Measures;
+  /** Where left and right differ: what each leg measures by itself; girths of the pair as if both were like it. */
+  readonly legs?: readonly { readonly side: Side; readonly measures: Measures }[];
   readonly pieces: readonly ReportPiece[];
   readonly checks: readonly (Omit<Check, 'name' | 'reason' | 'remedy' | 'fix'> & {
     readonly reason: string;
@@ -115,6 +118,7 @@ export function makeReport(draft: Draft): Report {
     format: 'legwork-report',
     version: 1,
     measures: roundedMeasures(measures),
+    ...legsOf(draft),
     pieces: pieces.map(reportPiece),
     checks: checks.map((check) => reportCheck(check, project.units)),
     lay: reportLay(draft),
@@ -123,6 +127,13 @@ export function makeReport(draft: Draft): Report {
     sewing: reportSewing(draft),
   };
 }
+
+const legsOf = ({ legs }: Draft): Pick<Report, 'legs'> =>
+  legs.length === 1
+    ? {}
+    : {
+        legs: legs.flatMap(({ side, measures }) => (side ? [{ side, measures: roundedMeasures(measures) }] : [])),
+      };
 
 /** The report as the text of its file; a point stands on one line. */
 export function writeReport(draft: Draft): string {

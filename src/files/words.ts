@@ -3,7 +3,7 @@ import type { Check } from '../check';
 import { isLeg } from '../edges';
 import { centreLean, LENGTH_NAMES } from '../leg';
 import { formatLength, type Mm, type Phrase, plain, printPhrase, type Units } from '../length';
-import { type Draft, hemOf, type Measures, measureTold, notionsToBuy, type Project } from '../project';
+import { type Draft, fieldName, hemOf, type Measures, measureTold, notionsToBuy, type Project } from '../project';
 import { CAUTIONS_NOTE, type Caution } from '../sewing';
 import { controlLengths } from '../sheets';
 
@@ -65,7 +65,18 @@ export function choiceSentences({ project, leg }: Draft): readonly string[] {
     `Waist: ${waistWords(project)}.`,
     `Hem: ${hemWords(project)}.`,
     `Seam allowances are drawn in: inseam ${l(allowances.inseam)}, crotch and centres ${l(allowances.crotch)}.`,
+    ...sideSentences(project),
   ];
+}
+
+/** By what left and right differ, as worn; nothing where they are alike. */
+function sideSentences({ sides, units }: Project): readonly string[] {
+  const told = (['left', 'right'] as const).flatMap((side) =>
+    Object.entries(sides?.[side] ?? {})
+      .filter(([, more]) => more > 0)
+      .map(([key, more]) => `${fieldName(`sides.${side}.${key}`).toLowerCase()} by ${formatLength(more, units)}`),
+  );
+  return told.length === 0 ? [] : [`Left and right, as worn: ${told.join(', ')}.`];
 }
 
 /** How the waist is finished, in words. */

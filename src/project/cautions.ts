@@ -8,7 +8,7 @@ import type { Project } from './types';
 export function cautionsOf(
   project: Project,
   body: Body,
-  finished: FinishedLeg,
+  legs: readonly { readonly finished: FinishedLeg }[],
   notions: Notions,
   opening: number,
 ): readonly Caution[] {
@@ -22,7 +22,7 @@ export function cautionsOf(
       elastic: elasticLength !== undefined,
       hemElastic: hemElasticLength !== undefined,
     },
-    { largestExtent: extentOf(finished), waistOpening: opening },
+    { largestExtent: Math.max(...legs.map(({ finished }) => extentOf(finished))), waistOpening: opening },
   );
 }
 

@@ -90,7 +90,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
       measures,
     }),
   );
-  const cautions = cautionsOf(project, body, finished, notions, opening);
+  const cautions = cautionsOf(project, body, legs, notions, opening);
   return {
     project,
     body,

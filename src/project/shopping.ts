@@ -3,6 +3,7 @@ import type { Notions } from '../edges';
 import { clothOf } from './cloth';
 import type { Draft } from './draft-types';
 import { hemOf } from './hem-of';
+import { ofBoth } from './sides';
 
 /** What is cut to length beside the cloth, without cords that a check says wrong of: nobody should buy those. */
 export function notionsToBuy({ checks, notions }: Draft): Notions {
@@ -16,8 +17,10 @@ export function notionsToBuy({ checks, notions }: Draft): Notions {
 
 /** Everything to buy for a draft. */
 export function shoppingOf(draft: Draft): readonly ShoppingItem[] {
-  const { project, measures, cautions } = draft;
-  const { inseamFront, crotchLengthFinished, waistOpening, hemGirthFinished } = measures;
+  const { project, measures, cautions, legs } = draft;
+  const { crotchLengthFinished, waistOpening } = measures;
+  const inseams = 2 * ofBoth(legs, (leg) => leg.measures.inseamFront);
+  const hems = 2 * ofBoth(legs, (leg) => leg.measures.hemGirthFinished);
   return shoppingList({
     plan: clothOf(draft),
     cloth: project.cloth,
@@ -25,7 +28,7 @@ export function shoppingOf(draft: Draft): readonly ShoppingItem[] {
     hem: hemOf(project),
     notions: notionsToBuy(draft),
     // Two inseams, the crotch seam, the waist stitched above and below, two hems.
-    seams: 2 * inseamFront + crotchLengthFinished + 2 * waistOpening + 2 * hemGirthFinished,
+    seams: inseams + crotchLengthFinished + 2 * waistOpening + hems,
     nightwearLabel: cautions.some(({ id }) => id === 'nightwear-label'),
   });
 }

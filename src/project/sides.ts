@@ -38,6 +38,7 @@ export interface CutLeg extends SideLeg {
 }
 
 const SIDES = ['left', 'right'] as const;
+const KEYS = Object.keys(NO_DIFFERENCES) as readonly (keyof SideDifferences)[];
 
 /**
  * The legs of a project: one for both sides, or the left one and the right one where they differ.
@@ -67,8 +68,15 @@ function legFor(side: Side, { leg, joined, choices, body }: Fitted, sides: Sides
   const more = differencesOf(sides, side);
   const own = legOfSide(leg, joined, choices, more);
   if (legFlaw(own, inseamsAsBrought) !== undefined) {
-    const phrase = say`with these differences the lines of the ${side} leg cross or turn back; smaller ones would do.`;
-    throw new Refusal([{ field: `sides.${side}`, value: sides[side], phrase }]);
+    const isDrawn = (less: Partial<SideDifferences>): boolean =>
+      legFlaw(legOfSide(leg, joined, choices, { ...more, ...less }), inseamsAsBrought) === undefined;
+    const cause = KEYS.find((key) => more[key] > 0 && isDrawn({ [key]: 0 }));
+    const phrase = say`with this the lines of the ${side} leg cross or turn back; less would do.`;
+    throw new Refusal([
+      cause
+        ? { field: `sides.${side}.${cause}`, value: more[cause], phrase }
+        : { field: `sides.${side}`, value: sides[side], phrase },
+    ]);
   }
   return { side, leg: own, body: { ...body, insideLeg: body.insideLeg + more.longerLeg } };
 }

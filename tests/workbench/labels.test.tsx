@@ -162,6 +162,26 @@ describe('every label stands in docs/labels.md with where it comes from', () => 
     expect(unlisted(labels)).toEqual([]);
   });
 
+  it('of a pair whose legs differ: on the screen, on the pieces, on the fit sheet and in the guide', async () => {
+    render(<Workbench />);
+    const labels = new Set<string>();
+    act(() => useBench.getState().choose('sides', { left: { longerLeg: 12, higherHip: 8 }, right: { fullerHip: 20 } }));
+    act(() => useBench.getState().choose('waist.finish', 'facedCasing'));
+    for (const station of ['leg', 'edges', 'check', 'cloth'] as const) {
+      goTo(station);
+      await waitFor(() => expect(document.querySelector('.stop-inside > *')).not.toBeNull(), { timeout: 20_000 });
+      for (const label of seenLabels()) labels.add(label);
+    }
+    expect([...labels]).toContain('Left leg longer');
+    const { draft: both } = useBench.getState();
+    for (const { texts } of placedDrawings(both.printed, uprightPlaces(both.printed)))
+      for (const { text } of texts) labels.add(text);
+    for (const { name } of fitContent(both).lines) labels.add(name);
+    for (const label of guideLabels(writeGuideHtml(both))) labels.add(label);
+    for (const own of [both.project.name, both.project.body.label]) labels.delete(own);
+    expect(unlisted(labels)).toEqual([]);
+  });
+
   it('on the command line', () => {
     const options = USAGE.match(/--(?!silent)[a-z][a-z-]*/g) ?? [];
     expect(options.length).toBeGreaterThan(4);

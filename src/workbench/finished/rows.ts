@@ -14,7 +14,13 @@ export interface MeasureRow {
 }
 
 /** The finished measures in the order in which a wearer asks for them. */
-export function measureRows({ measures, body }: Draft): readonly MeasureRow[] {
+export function measureRows({ measures, body, legs }: Draft): readonly MeasureRow[] {
+  const [left, right] = legs;
+  // The figure is the right leg’s; where the left one’s differs it stands beside it.
+  const other = (key: keyof Measures): Phrase =>
+    right && Math.abs(left.measures[key] - right.measures[key]) >= SEEN
+      ? say`; on the left ${mm(left.measures[key])}`
+      : [];
   return [
     {
       key: 'hipGirthFinished',
@@ -42,13 +48,13 @@ export function measureRows({ measures, body }: Draft): readonly MeasureRow[] {
       key: 'thighGirthFinished',
       name: 'Thigh',
       value: measures.thighGirthFinished,
-      note: ease(body.thighGirth, measures.thighGirthFinished),
+      note: [...ease(body.thighGirth, measures.thighGirthFinished), ...other('thighGirthFinished')],
     },
     {
       key: 'hemGirthFinished',
       name: 'Hem',
       value: measures.hemGirthFinished,
-      note: say`foot ${mm(body.footEntryGirth)}`,
+      note: say`foot ${mm(body.footEntryGirth)}${other('hemGirthFinished')}`,
     },
     {
       key: 'crotchLengthFinished',
@@ -62,7 +68,12 @@ export function measureRows({ measures, body }: Draft): readonly MeasureRow[] {
       value: measures.crotchDepthFinished,
       note: hanging(measures.riseEase),
     },
-    { key: 'inseamFront', name: 'Inseam', value: measures.inseamFront, note: say`leg ${mm(body.insideLeg)}` },
+    {
+      key: 'inseamFront',
+      name: 'Inseam',
+      value: measures.inseamFront,
+      note: say`leg ${mm(body.insideLeg)}${other('inseamFront')}`,
+    },
   ];
 }
 

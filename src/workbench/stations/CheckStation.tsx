@@ -4,6 +4,7 @@ import { inOrder } from '../finished/order';
 import { Verdict } from '../finished/Verdict';
 import { useBench } from '../store/bench';
 import { AfterWearing } from './AfterWearing';
+import { LeftRight } from './LeftRight';
 
 /** Every check of the finished draft with its reason, and what to change where it is not good. */
 export default function CheckStation() {
@@ -16,6 +17,7 @@ export default function CheckStation() {
         ))}
       </ul>
       <AfterWearing />
+      <LeftRight />
     </>
   );
 }

@@ -23,6 +23,7 @@ const STATION_OF_GROUP: Readonly<Record<string, Station>> = {
   waist: 'edges',
   hem: 'edges',
   allowances: 'edges',
+  sides: 'check',
   paper: 'paper',
   projector: 'paper',
   sewing: 'sew',

@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import { legCurves } from '../../../leg';
+import { type Leg, legCurves } from '../../../leg';
 import { formatLength } from '../../../length';
 import { type Point, pathEnd, pathStart, straight } from '../../../plane';
 import { useBench } from '../../store/bench';
@@ -33,7 +33,20 @@ export default function LegDrawing({ draft }: DrawingProps) {
       <Line stroke="level" curves={[straight(at(back.crotchPoint.x, leg.crotchLevel), front.crotchPoint)]} />
       <Line stroke="side" curves={[straight(at(0, sideTop(leg.waistEdge)), at(0, pathEnd(leg.hem).y))]} />
       <Line stroke="joined" curves={outline} closed />
+      {draft.legs.length > 1 && <OtherLeg leg={draft.legs[0].leg} />}
       <LegWords draft={draft} />
+    </>
+  );
+}
+
+/** The left leg, turned over and laid on the right one. */
+function OtherLeg({ leg }: { readonly leg: Leg }) {
+  return (
+    <>
+      <Line stroke="fold" curves={legCurves(leg)} closed />
+      <Word at={leg.back.waistPoint} anchor="end" dx={-10} dy={4} className="word-note">
+        dashed: the left leg
+      </Word>
     </>
   );
 }
