@@ -80,6 +80,14 @@ export const piecedExample: Draft = drafted({
   cloth: { ...example.project.cloth, piecedTip: 50 },
 });
 
+/** A child's pair with cords at waist and hem: the rules of cords have something to judge. */
+export const cordedChild: Draft = drafted({
+  ...example.project,
+  body: { label: 'six', ageYears: 6, waistGirth: 540, hipGirth: 620, bodyRise: 180, insideLeg: 520, height: 1180 },
+  waist: { ...example.project.waist, finish: 'drawstringCasing' },
+  hem: { ...example.project.hem, finish: 'drawstringCasing' },
+});
+
 /** Verdicts by check. */
 export const verdicts = (subject: Subject): Record<string, Check['verdict']> =>
   Object.fromEntries(runChecks(subject).map((c) => [c.id, c.verdict]));
