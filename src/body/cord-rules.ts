@@ -1,6 +1,6 @@
 /** Rules for cords on children's clothes end here, years (EN 14682:2007, quoted). */
 const UNDER = 14;
-/** And are stricter up to here. */
+/** And are stricter up to here (EN 14682:2007, quoted). */
 const YOUNG_UNDER = 7;
 
 /** Which rules for cords hold for somebody. */

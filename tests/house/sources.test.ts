@@ -7,7 +7,7 @@ const ROOMS = ['body', 'block', 'leg'] as const;
 
 /** Where a figure can come from: a survey, a print, practice, memory; or it is none of the body's and only a tolerance. */
 const SOURCE =
-  /practice|memory|tolerance|geometry|for showing only|ANSUR|UM-HSRI|AnthroKids|NHANES|ISO 8559|C-209|\*[A-Z][^*]+\*|open surveys/;
+  /practice|memory|tolerance|geometry|for showing only|ANSUR|UM-HSRI|AnthroKids|NHANES|ISO 8559|EN 14682|C-209|\*[A-Z][^*]+\*|open surveys/;
 
 /** A constant with figures in it at the outside of a file: its name, and what stands in the comment over it. */
 function figuresOf(text: string): readonly { readonly name: string; readonly comment: string }[] {
@@ -39,7 +39,18 @@ const files = ROOMS.flatMap((room) => {
 });
 
 /** Lists and texts that hold a digit and are no figures of a body. */
-const NO_FIGURES = ['SEEN', 'NO_CORRECTIONS', 'NOTHING', 'NO_LEG', 'UNFITTED', 'FIGURES', 'STARTING_BODIES'];
+const NO_FIGURES = [
+  'SEEN',
+  'NO_CORRECTIONS',
+  'NOTHING',
+  'NO_LEG',
+  'UNFITTED',
+  'FIGURES',
+  'STARTING_BODIES',
+  'RISE_SOURCE',
+  'FORK_SOURCE',
+  'WAIST_SOURCE',
+];
 
 test('every figure of body, block and leg says where it comes from', () => {
   const figures = files.flatMap(({ file, text }) => figuresOf(text).map((one) => ({ ...one, file })));
