@@ -154,5 +154,5 @@ export const GROUP_NAMES = {
   'sides.right': 'Right side',
 } as const;
 
-/** Groups that may be `null`, and are where they are left out: no pocket, no correction. */
-export const MAY_BE_NONE: readonly string[] = ['pocket', 'fit'];
+/** Groups that may be `null`, and are where they are left out: no pocket, no correction, two sides alike. */
+export const MAY_BE_NONE: readonly string[] = ['pocket', 'fit', 'sides'];

@@ -1,0 +1,128 @@
+import { BLOCK_EDGES, FARTHEST, MOST_EDGE_CURVES } from '../src/block';
+import { type Measurement, measurements } from '../src/body';
+import { FIELDS_BY_PATH, type Field, LONGEST_TEXT, MAY_BE_NONE, usualValue } from '../src/project/fields';
+import { fieldSentence } from '../src/project/fields/sentences';
+import { VERSION } from '../src/project/migrate';
+
+/** A JSON Schema, or a part of one. */
+export type JsonSchema = Readonly<Record<string, unknown>>;
+
+/** The dialect that most editors know (an open standard). */
+export const DIALECT = 'http://json-schema.org/draft-07/schema#';
+
+/** Unknown fields are kept, so nothing is closed. */
+const group = (properties: Readonly<Record<string, JsonSchema>>, more: JsonSchema = {}): JsonSchema => ({
+  type: 'object',
+  ...more,
+  properties,
+});
+const figure = (lowest: number, highest: number): JsonSchema => ({ type: 'number', minimum: lowest, maximum: highest });
+
+function valueSchema(field: Field): JsonSchema {
+  switch (field.kind) {
+    case 'number':
+      return figure(field.lowest, field.highest);
+    case 'auto':
+      return { anyOf: [{ const: 'auto' }, figure(field.lowest, field.highest)] };
+    case 'oneOf':
+    case 'count':
+      return { enum: field.options };
+    case 'nameOrLength': {
+      const { key, lowest, highest } = field.own;
+      return { anyOf: [{ enum: field.options }, group({ [key]: figure(lowest, highest) }, { required: [key] })] };
+    }
+    case 'yesOrNo':
+      return { type: 'boolean' };
+    case 'text':
+      return { type: 'string', maxLength: LONGEST_TEXT };
+  }
+}
+
+function fieldSchema(path: string, field: Field): JsonSchema {
+  const usual = usualValue(field, 'cm');
+  return {
+    title: field.name,
+    description: fieldSentence(path),
+    ...valueSchema(field),
+    // Where it differs by the unit, no one default holds.
+    ...(usual === usualValue(field, 'inch') ? { default: usual } : {}),
+  };
+}
+
+const measurementSchema = ({ name, definition, lowest, highest }: Measurement): JsonSchema => ({
+  title: name,
+  description: definition,
+  ...figure(lowest, highest),
+});
+
+/** The properties that stand at a place of the file, groups within groups too. */
+function propertiesAt(place: string): Readonly<Record<string, JsonSchema>> {
+  const found: Record<string, JsonSchema> = {};
+  for (const [path, field] of FIELDS_BY_PATH) {
+    if (!path.startsWith(place)) continue;
+    const [key = '', ...rest] = path.slice(place.length).split('.');
+    if (rest.length === 0) found[key] = fieldSchema(path, field);
+    else found[key] ??= groupSchema(`${place}${key}`);
+  }
+  return found;
+}
+
+function groupSchema(path: string): JsonSchema {
+  if (path === 'block') return { anyOf: [draftedSchema(), tracedSchema()] };
+  const schema = group(propertiesAt(`${path}.`));
+  return MAY_BE_NONE.includes(path) ? { anyOf: [{ type: 'null' }, schema], default: null } : schema;
+}
+
+/** Blocks that are drafted; those that were brought have lines of their own. */
+const draftedSchema = (): JsonSchema =>
+  group({ ...propertiesAt('block.'), source: { enum: ['drafted'], default: 'drafted' } });
+
+function tracedSchema(): JsonSchema {
+  const coordinate = figure(-FARTHEST, FARTHEST);
+  const list = (items: JsonSchema, count: number): JsonSchema => ({
+    type: 'array',
+    items,
+    minItems: count,
+    maxItems: count,
+  });
+  const point = list(coordinate, 2);
+  const edge: JsonSchema = { type: 'array', items: list(point, 4), maxItems: MOST_EDGE_CURVES };
+  const block = group(
+    {
+      edges: group(Object.fromEntries(BLOCK_EDGES.map((name) => [name, edge])), { required: BLOCK_EDGES }),
+      grainline: list(point, 2),
+      hipLevel: coordinate,
+      kneeLevel: coordinate,
+    },
+    { required: ['edges', 'grainline', 'hipLevel'] },
+  );
+  return group({ source: { const: 'traced' }, front: block, back: block }, { required: ['source', 'front', 'back'] });
+}
+
+/** The JSON Schema of the project file, from the catalogues of fields and of measurements. */
+export function projectSchema(): JsonSchema {
+  const { name, units, ...groups } = propertiesAt('');
+  return {
+    $schema: DIALECT,
+    title: 'Legwork project',
+    description: 'Lengths are millimetres, angles degrees, shares 0 to 1. Unknown fields are kept.',
+    ...group(
+      {
+        format: { const: 'legwork-project' },
+        version: { const: VERSION },
+        ...(name ? { name } : {}),
+        ...(units ? { units } : {}),
+        body: group(
+          {
+            label: { type: 'string', maxLength: LONGEST_TEXT, default: 'Body' },
+            nappy: { type: 'boolean' },
+            ...Object.fromEntries(measurements.map((one) => [one.key, measurementSchema(one)])),
+          },
+          { required: measurements.filter(({ required }) => required).map(({ key }) => key) },
+        ),
+        ...groups,
+      },
+      { required: ['format', 'version', 'body'] },
+    ),
+  };
+}
