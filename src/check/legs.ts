@@ -26,6 +26,8 @@ export function checksOfLegs(legs: readonly LegSubject[]): readonly Check[] {
   return both.toSpliced(after, 0, meet);
 }
 
+/** Figures of two legs that nobody would tell from each other, in the check’s own unit (tolerance). */
+const SAME = 0.05;
 const WORST: readonly Verdict[] = ['good', 'mind', 'wrong'];
 
 function worseOf([left, right]: readonly (Check | undefined)[]): Check {
@@ -34,6 +36,6 @@ function worseOf([left, right]: readonly (Check | undefined)[]): Check {
   const miss = (check: Check): number => Math.abs(check.measured - check.wanted);
   const leftIsWorse = rank(left) > rank(right) || (rank(left) === rank(right) && miss(left) > miss(right));
   const worse = leftIsWorse ? left : right;
-  const same = left.measured === right.measured && left.verdict === right.verdict;
+  const same = Math.abs(left.measured - right.measured) < SAME && left.verdict === right.verdict;
   return same ? right : { ...worse, reason: say`${leftIsWorse ? 'Left' : 'Right'} leg: ${worse.reason}` };
 }

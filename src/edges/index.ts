@@ -35,7 +35,7 @@ export {
   type PieceLine,
   type PieceText,
 } from './piece';
-export { otherPieces } from './pieces';
+export { otherPieces, waistRound } from './pieces';
 export type { PocketChoices } from './pocket';
 export { bareName, isDrawnLeft, isLeg, piecesOfSides } from './sides';
 export { sewnStretch, USABLE_STRETCH } from './stretch';

@@ -24,19 +24,20 @@ const QUARTERS = [0.25, 0.5, 0.75] as const;
  * @param finished the finished leg
  * @param choices about the edges
  * @param body girths for bands and cuffs
- * @param round the waist of both legs at some lines; of two that are alike twice this one's, if left out
+ * @param both the left and the right one, finished, where they differ
  */
 export function otherPieces(
   leg: Leg,
   finished: FinishedLeg,
   choices: EdgeChoices,
   body: BodyGirths,
-  round: (of: (leg: FinishedLeg) => CasingLines) => Mm = (of) => waistOpening(of(finished)),
+  both: readonly FinishedLeg[] = [finished],
 ): readonly Piece[] {
   const { waist, hem, allowances, pocket, growth } = choices;
   // What is sewn to the leg is as long as the leg's edge is when it is sewn.
   const { cut } = finished;
   const { heights } = cut;
+  const opening = waistRound(both.map(({ casing }) => casing));
   const pieces: Piece[] = [];
   if (waist.finish === 'facedCasing') pieces.push(waistFacing(cut, allowances));
   if (heights.kind === 'seamed') {
@@ -45,19 +46,17 @@ export function otherPieces(
       rectanglePiece({
         name: knit ? 'waist band' : 'casing',
         cut: 1,
-        length: knit
-          ? bandRound(
-              choices,
-              body,
-              round((one) => one.casing),
-            )
-          : round((one) => one.cut.casing),
+        length: knit ? bandRound(choices, body, opening) : waistRound(both.map(({ cut: one }) => one.casing)),
         height: heights.height,
         folded: true,
         allowances: { long: allowances.waist, ends: allowances.crotch },
-        marks: QUARTERS,
+        marks: quartersOf(both),
         grain: knit ? 'across' : 'along',
-        words: [`${knit ? 'waist band, of knit' : 'casing'} · cut 1`, 'ends meet at centre back'],
+        words: [
+          `${knit ? 'waist band, of knit' : 'casing'} · cut 1`,
+          'ends meet at centre back',
+          ...(both.length > 1 ? ['this half to the left leg'] : []),
+        ],
       }),
     );
   }
@@ -86,17 +85,16 @@ export function otherPieces(
     );
   }
   if (pocket) pieces.push(patchPocket(pocketGrown(pocket, growth), allowances.inseam));
-  return [
-    ...pieces,
-    ...cordPieces(
-      choices,
-      notionsOf(
-        leg,
-        finished,
-        choices,
-        body,
-        round((one) => one.casing),
-      ),
-    ),
-  ];
+  return [...pieces, ...cordPieces(choices, notionsOf(leg, finished, choices, body, opening))];
+}
+
+/** The waist all round, of a left and a right casing, or of one for both legs. */
+export const waistRound = (casings: readonly CasingLines[]): Mm =>
+  casings.reduce((sum, casing) => sum + waistOpening(casing), 0) / casings.length;
+
+/** Where a band meets the centre front seam and the quarters of both legs, the left one first. */
+function quartersOf([left, right]: readonly FinishedLeg[]): readonly number[] {
+  if (!left || !right) return QUARTERS;
+  const front = waistOpening(left.cut.casing) / (waistOpening(left.cut.casing) + waistOpening(right.cut.casing));
+  return [front / 2, front, (front + 1) / 2];
 }

@@ -1,5 +1,4 @@
 import {
-  type CasingLines,
   type EdgeChoices,
   type FinishedLeg,
   finishLeg,
@@ -9,14 +8,14 @@ import {
   otherPieces,
   type Piece,
   piecesOfSides,
-  waistOpening,
+  waistRound,
 } from '../edges';
 import { growthFor, legFlaw } from '../leg';
 import { type Mm, type Problem, Refusal, say } from '../length';
 import { outlineCrossings, outlineCurves, pathStart } from '../plane';
 import { type FittedLeg, legFitted } from './fitted-leg';
 import { hemOf } from './hem-of';
-import { type CutLeg, legsOf, ofBoth, type SideLeg } from './sides';
+import { type CutLeg, legsOf, type SideLeg } from './sides';
 import type { Project } from './types';
 
 /** A fitted leg, finished, with all pieces that are cut: the leg first. */
@@ -54,7 +53,7 @@ export function cutOut(project: Project, legDone: () => void = () => {}): CutOut
     // Where nothing grows the two are one, and a drag asks in every frame.
     for (const piece of new Set([finished.sewn, finished.piece])) refuseCrossingTurning(project, finished, piece);
   }
-  const round = waistRound(legs, ({ casing }) => casing);
+  const round = waistRound(legs.map(({ finished }) => finished.casing));
   return {
     fitted,
     choices,
@@ -67,16 +66,13 @@ export function cutOut(project: Project, legDone: () => void = () => {}): CutOut
 
 function legsCut(legs: readonly SideLeg[], { heights }: FittedLeg, choices: EdgeChoices): CutOut['legs'] {
   const finished = legs.map((one) => ({ ...one, finished: finishLeg(one.leg, heights, choices) }));
+  const both = finished.map((one) => one.finished);
   const cut = finished.map((one): CutLeg => {
-    const others = otherPieces(one.leg, one.finished, choices, one.body, (of) => waistRound(finished, of));
+    const others = otherPieces(one.leg, one.finished, choices, one.body, both);
     return { ...one, pieces: [...legPieces(one.finished), ...others] };
   });
   return cut as unknown as CutOut['legs'];
 }
-
-/** The waist of both legs at one of their casings' lines. */
-const waistRound = (legs: readonly Omit<CutLeg, 'pieces'>[], of: (leg: FinishedLeg) => CasingLines): Mm =>
-  ofBoth(legs, ({ finished }) => waistOpening(of(finished)));
 
 /** What is bought to length is long enough for either leg. */
 function notionsOfLegs(legs: readonly CutLeg[], choices: EdgeChoices, opening: Mm): Notions {

@@ -1,11 +1,11 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { checksOfLegs } from '../../src/check';
 import { checkLegsMeet } from '../../src/check/check-legs-meet';
-import { bareName, cutCurves, isLeg, type Piece } from '../../src/edges';
+import { bareName, cutCurves, HEM_FINISHES, isLeg, type Piece, WAIST_FINISHES } from '../../src/edges';
 import { printPhrase, printProblem } from '../../src/length';
 import { curveMap, distance, outlineArea, outlineCurves, pathLength } from '../../src/plane';
 import { clothOf, type Draft, draft, exampleProject, garmentOf, type Project, saveProject } from '../../src/project';
-import { sewingSteps } from '../../src/sewing';
+import { sewingSteps, stepPicture } from '../../src/sewing';
 import { example, moved, subjectOf, withCurves, withPiece } from '../check/subject';
 import { faultsOf } from '../sewing/faults';
 
@@ -160,6 +160,36 @@ describe('a pair whose legs differ', () => {
       const steps = sewingSteps(garment);
       expect(faultsOf({ ...garment, pieces: d.pieces }, steps)).toEqual([]);
     }
+  });
+
+  it('has a casing of its own marked where it meets the legs, the left one first', () => {
+    const d = drafted({ sides, waist: { ...exampleProject.waist, finish: 'separateCasing' } });
+    const casing = d.pieces.find(({ name }) => name === 'casing');
+    const [left, right] = [edgeOf(leg(d, 'left'), 'waist'), edgeOf(leg(d, 'right'), 'waist')];
+    expect(edgeOf(casing as Piece, 'lower')).toBeCloseTo(left + right, 3);
+    const along = casing?.notches.filter(({ edge }) => edge === 'lower').map(({ at }) => at.y);
+    expect(along).toEqual([left / 2, left, left + right / 2].map((at) => expect.closeTo(at, 3)));
+    expect(casing?.texts.map(({ text }) => text)).toContain('this half to the left leg');
+  });
+
+  it('is sewn whole with every finish of waist and hem, and each step has its picture', () => {
+    const faults: string[] = [];
+    for (const waist of WAIST_FINISHES)
+      for (const hem of HEM_FINISHES) {
+        const d = drafted({
+          sides,
+          waist: { ...exampleProject.waist, finish: waist },
+          hem: { ...exampleProject.hem, finish: hem },
+        });
+        const garment = garmentOf(d);
+        const steps = sewingSteps(garment);
+        for (const fault of faultsOf({ ...garment, pieces: d.pieces }, steps)) faults.push(`${waist} ${hem}: ${fault}`);
+        if (waist === WAIST_FINISHES[0])
+          for (const { id, scene } of steps)
+            if (/NaN|null/.test(JSON.stringify(stepPicture(garment, scene))))
+              faults.push(`${hem}: ${id} has no picture`);
+      }
+    expect(faults).toEqual([]);
   });
 
   it('is the same when it is opened again', () => {

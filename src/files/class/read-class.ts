@@ -96,9 +96,13 @@ function headProblems({ heads }: Table): readonly Problem[] {
 function designOf(project: Project): { readonly design: Project; readonly leftOut: readonly string[] } {
   const leftOut = [
     ...(project.fit ? ['corrections after wearing'] : []),
+    ...(project.sides ? ['what left and right have more'] : []),
     ...(project.waist.elasticLength === 'auto' ? [] : ['a typed length of elastic']),
   ];
-  return { design: { ...project, fit: null, waist: { ...project.waist, elasticLength: 'auto' } }, leftOut };
+  return {
+    design: { ...project, fit: null, sides: null, waist: { ...project.waist, elasticLength: 'auto' } },
+    leftOut,
+  };
 }
 
 function classRow({ row, cells }: TableRow, heads: readonly TableHead[], design: Project): ClassRow {
