@@ -60,7 +60,7 @@ it('a cut line from 0 to 40 mm never crosses itself and is the border of its all
     SEAMS.forEach((seams, k) => {
       if (!every && k !== i % SEAMS.length) return;
       const piece = withAllowances(net, seams);
-      const finished = { piece } as Parameters<typeof checkAllowances>[0]['finished'];
+      const finished = { piece, cut: { piece } } as Parameters<typeof checkAllowances>[0]['finished'];
       const subject = { finished } as Parameters<typeof checkAllowances>[0];
       const name = `${net.id}, inseam ${seams.inseam}, crotch ${seams.crotch}`;
       for (const check of [checkAllowances(subject), checkCutLine(subject)])
