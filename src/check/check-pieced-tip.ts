@@ -1,25 +1,46 @@
-import { mm, say } from '../length';
-import { edgeLength } from '../plane';
+import { WORTH_PIECING } from '../edges';
+import { mm, type Phrase, say } from '../length';
+import { curveBounds, edgeLength, type Outline, outlineCurves, TOLERANCE } from '../plane';
 import type { Check, Subject } from './check';
 import { fixWholeFork, withFix } from './fixes';
 
-/** The tip of the fork is pieced in plain cloth only: across a stripe or a check its seam is seen (practice). */
+/** The tip of the fork is pieced in plain cloth only, for across a stripe or a check its seam is seen; and it is worth a seam (practice). */
 export function checkPiecedTip({ cloth: { repeat, repeatAcross }, finished: { pieced } }: Subject): Check | undefined {
   const seam = pieced?.tip.stitchLine.find((edge) => edge.name === 'piecing');
-  if (!seam) return undefined;
-  const patterned = repeat > 0 || repeatAcross > 0;
+  if (!pieced || !seam) return undefined;
+  const long = edgeLength(seam);
+  const width = widthOf(pieced.tip.stitchLine);
+  const mind = mindOf(repeat > 0 || repeatAcross > 0, width, long);
   return {
     id: 'pieced-tip',
     name: 'Pieced fork tip',
-    verdict: patterned ? 'mind' : 'good',
-    measured: edgeLength(seam),
-    wanted: 0,
+    verdict: mind ? 'mind' : 'good',
+    measured: width,
+    wanted: WORTH_PIECING,
     tolerance: 0,
     unit: 'mm',
-    reason: patterned
-      ? say`The seam of the fork’s tip, ${mm(edgeLength(seam))} long, breaks the stripes or checks of this cloth between the legs.`
-      : say`The tip of the back fork is sewn on again by a seam ${mm(edgeLength(seam))} long, along the grain, between the legs, where nobody looks.`,
-    remedy: patterned ? say`Leave the back fork whole, or see that the pattern goes on across the seam.` : [],
-    ...withFix(patterned ? fixWholeFork() : undefined),
+    reason:
+      mind?.reason ??
+      say`The tip of the back fork is sewn on again by a seam ${mm(long)} long, along the grain, between the legs, where nobody looks.`,
+    remedy: mind?.remedy ?? [],
+    ...withFix(mind && fixWholeFork()),
   };
+}
+
+function mindOf(patterned: boolean, width: number, long: number): Record<'reason' | 'remedy', Phrase> | undefined {
+  if (patterned)
+    return {
+      reason: say`The seam of the fork’s tip, ${mm(long)} long, breaks the stripes or checks of this cloth between the legs.`,
+      remedy: say`Leave the back fork whole, or see that the pattern goes on across the seam.`,
+    };
+  if (width > WORTH_PIECING - TOLERANCE.solved) return undefined;
+  return {
+    reason: say`The fork’s tip is only ${mm(width)} wide, hardly wider than its allowances: it saves no cloth worth a seam.`,
+    remedy: say`Leave the back fork whole, or piece at least ${mm(WORTH_PIECING)} of it.`,
+  };
+}
+
+function widthOf(outline: Outline): number {
+  const bounds = outlineCurves(outline).map(curveBounds);
+  return Math.max(...bounds.map((b) => b.right)) - Math.min(...bounds.map((b) => b.left));
 }

@@ -2,7 +2,7 @@ import { type Centres, type Growth, type Leg, type LegHalf, legGrown } from '../
 import type { Mm } from '../length';
 import { type Edge, pathThrough, subtract, unit } from '../plane';
 import { type CasingChoices, type CasingHeights, type CasingLines, casingCurves, casingLines } from './casing';
-import { legPieced, type PiecedLeg } from './fork-tip';
+import { legPieced, type PiecedLeg, refuseTip } from './fork-tip';
 import { heightsGrown, planGrown, pocketGrown } from './growth';
 import { type HemChoices, type HemPlan, type HemTurning, hemPlan, hemTurning } from './hem';
 import { linesOf } from './lines';
@@ -59,13 +59,34 @@ export interface FinishedLeg extends Omit<FinishedEdges, 'leg'> {
  * @param choices about waist, hem and allowances
  * @throws Refusal where the hem is deeper than the leg is long
  */
-export function finishLeg(leg: Leg, heights: CasingHeights, choices: EdgeChoices): FinishedLeg {
-  const { growth } = choices;
-  const worn = withTip(edgesFinished(leg, heights, hemPlan(choices.hem), choices), choices, 1);
+export const finishLeg = (leg: Leg, heights: CasingHeights, choices: EdgeChoices): FinishedLeg =>
+  finishLegs([leg], heights, choices)[0] as FinishedLeg;
+
+/**
+ * The same for the legs of a pair that differ: what is refused of one of them is told with what would do for both.
+ *
+ * @param legs each is finished for itself
+ */
+export function finishLegs(legs: readonly Leg[], heights: CasingHeights, choices: EdgeChoices): readonly FinishedLeg[] {
+  const { growth, piecedTip } = choices;
   const grows = growth.lengthwise !== 1 || growth.crosswise !== 1;
-  const cut = grows ? withTip(cutLarger(worn, choices), choices, growth.crosswise) : worn;
-  const { leg: _net, piece: sewn, ...edges } = worn;
-  return { ...edges, sewn, piece: cut.piece, cut };
+  const whole = legs.map((leg) => {
+    const worn = edgesFinished(leg, heights, hemPlan(choices.hem), choices);
+    return { worn, cut: grows ? cutLarger(worn, choices) : worn };
+  });
+  if (piecedTip !== 0)
+    refuseTip(
+      whole.flatMap(({ worn, cut }) => [
+        { piece: worn.piece, crosswise: 1 },
+        { piece: cut.piece, crosswise: growth.crosswise },
+      ]),
+      piecedTip,
+    );
+  return whole.map(({ worn, cut }) => {
+    const { leg: _net, piece: sewn, ...edges } = withTip(worn, choices, 1);
+    const larger = grows ? withTip(cut, choices, growth.crosswise) : { ...edges, leg: worn.leg, piece: sewn };
+    return { ...edges, sewn, piece: larger.piece, cut: larger };
+  });
 }
 
 /** The pieces of which one leg is cut: itself, and its fork's tip where that is pieced. */
@@ -75,7 +96,7 @@ export const legPieces = ({ cut: { piece, pieced } }: FinishedLeg): readonly Pie
 /** The same with the fork's tip cut off, where that was chosen. */
 function withTip(edges: FinishedEdges, { piecedTip, allowances }: EdgeChoices, crosswise: number): FinishedEdges {
   if (piecedTip === 0) return edges;
-  return { ...edges, pieced: legPieced(edges.piece, piecedTip, crosswise, allowances) };
+  return { ...edges, pieced: legPieced(edges.piece, piecedTip * crosswise, allowances) };
 }
 
 function cutLarger(worn: FinishedEdges, choices: EdgeChoices): FinishedEdges {

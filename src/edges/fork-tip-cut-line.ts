@@ -17,7 +17,7 @@ import {
   pathThrough,
   straight,
 } from '../plane';
-import { type Allowances, drawnAllowance } from './outline';
+import { type Allowances, cutLineOf, drawnAllowance } from './outline';
 import type { CutEdge } from './piece';
 
 /** The two edges of a fork's tip besides its seam: the inseam from the seam up, the crotch curve on to the seam. */
@@ -53,13 +53,13 @@ export function forkTipCutLine({ inseam, crotch }: TipEdges, allowances: Allowan
   ];
   const distances = { inseamBack: inseamAway, crotchBack: crotchAway, beyond: 0 };
   const [inseamCut, crotchCut] = parallelOutline(carriedOn, (name) => distances[name]);
+  const inseamUp = upTo(pathReverse(inseamCut?.curves ?? []), low);
+  const crotchOn = upTo(crotchCut?.curves ?? [], high);
+  // Where one allowance lies wholly within the other's at an end, the corners are what they are on any piece.
+  if (!inseamUp || !crotchOn) return plainCutLine({ inseam, crotch }, allowances);
   return [
-    {
-      name: 'inseamBack',
-      allowance: allowances.inseam,
-      curves: pathReverse(upTo(pathReverse(inseamCut?.curves ?? []), low)),
-    },
-    { name: 'crotchBack', allowance: allowances.crotch, curves: upTo(crotchCut?.curves ?? [], high) },
+    { name: 'inseamBack', allowance: allowances.inseam, curves: pathReverse(inseamUp) },
+    { name: 'crotchBack', allowance: allowances.crotch, curves: crotchOn },
     { name: 'upperEnd', allowance: allowances.crotch, curves: pathThrough(...high.cap) },
     {
       name: 'piecing',
@@ -115,13 +115,23 @@ function bluntCap(end: Point, { x, away }: Seam, last: Point): readonly Point[] 
   return across < x + away ? [end, { x: across, y: end.y }, last] : [end, { x: x + away, y: end.y }];
 }
 
-/** A cut line up to where its end's cap begins. */
-function upTo(path: readonly Curve[], { cap, way }: End): readonly Curve[] {
+/** All three edges at their allowances, as parallels of any outline are. */
+function plainCutLine({ inseam, crotch }: TipEdges, allowances: Allowances): readonly CutEdge[] {
+  const outline: Outline<'inseamBack' | 'crotchBack' | 'piecing'> = [
+    { name: 'inseamBack', curves: inseam },
+    { name: 'crotchBack', curves: crotch },
+    { name: 'piecing', curves: pathThrough(pathEnd(crotch), pathStart(inseam)) },
+  ];
+  return cutLineOf(outline, (name) => (name === 'crotchBack' ? allowances.crotch : allowances.inseam));
+}
+
+/** A cut line up to where its end's cap begins; undefined where it doesn't come there. */
+function upTo(path: readonly Curve[], { cap, way }: End): readonly Curve[] | undefined {
   const [end] = cap as readonly [Point];
   for (let i = path.length - 1; i >= 0; i -= 1) {
     const curve = path[i] as Curve;
     const t = curveMeetsLine(curve, end, leftOf(way)).find((one) => distance(curvePoint(curve, one), end) < FOUND);
     if (t !== undefined) return [...path.slice(0, i), [...curvePart(curve, 0, t).slice(0, 3), end] as unknown as Curve];
   }
-  return path;
+  return undefined;
 }

@@ -1,4 +1,4 @@
-import { type Mm, mm, number, type Problem, Refusal, say } from '../length';
+import { type Mm, mm, number, Refusal, say } from '../length';
 import {
   type Curve,
   curveMeetsLine,
@@ -31,8 +31,10 @@ export const FORK_TIP = 'fork tip';
 /** The name of the seam by which it is sewn on again, on both pieces. */
 export const PIECING = 'piecing';
 
-/** A narrower tip is hardly wider than its own allowances, and saves no cloth worth a seam (practice). */
-const NARROWEST: Mm = 15;
+/** A narrower one is no piece of cloth. */
+const NARROWEST: Mm = 3;
+/** One below this is hardly wider than its own allowances, and saves no cloth worth a seam (practice). */
+export const WORTH_PIECING: Mm = 15;
 /** So much of the inseam and of the crotch curve stays with the leg: as far as notches stay apart. */
 const STAYS: Mm = 25;
 /** In what steps a tip that would do is looked for. */
@@ -47,15 +49,13 @@ const NOTCH_AT = 0.4;
  * Source: practice.
  *
  * @param piece the whole leg, its grain along y
- * @param chosen how far inside the back crotch point the cut runs, as the leg is worn
- * @param crosswise by what the piece grew
+ * @param inside how far inside the back crotch point the cut runs, as the leg is cut
  * @param allowances of the seams; the new one bears the inseam's
- * @throws Refusal of the field `cloth.piecedTip` where such a line doesn't run from the crotch curve to the inseam
+ * @throws RangeError where {@link refuseTip} would have refused it
  */
-export function legPieced(piece: Piece, chosen: Mm, crosswise: number, allowances: Allowances): PiecedLeg {
-  const inside = chosen * crosswise;
-  const parted = chosen < NARROWEST ? undefined : partedAt(piece, inside);
-  if (!parted) throw new Refusal([tipRefused(piece, chosen, crosswise)]);
+export function legPieced(piece: Piece, inside: Mm, allowances: Allowances): PiecedLeg {
+  const parted = partedAt(piece, inside);
+  if (!parted) throw new RangeError('this leg has no such tip');
   const { inseam, crotch } = parted;
   const [lower, upper] = [pathEnd(inseam.before), pathStart(crotch.after)];
   const seam: Edge = { name: PIECING, curves: pathThrough(lower, upper) };
@@ -147,10 +147,19 @@ function meetings(path: readonly Curve[], x: Mm): readonly { readonly index: num
   return all.filter(({ at }, i) => i === 0 || distance(at, (all[i - 1] as { at: Point }).at) > SAME);
 }
 
-function tipRefused(piece: Piece, chosen: Mm, crosswise: number): Problem {
+/**
+ * Refuses a tip that some leg of a pair doesn't have, with the widest that all of them have.
+ *
+ * @param legs each leg, as it is worn and as it is cut, with what it grew by across
+ * @param chosen how far inside the back crotch point the cut runs, as the leg is worn
+ * @throws Refusal of the field `cloth.piecedTip`
+ */
+export function refuseTip(legs: readonly { readonly piece: Piece; readonly crosswise: number }[], chosen: Mm): void {
+  const has = (tip: Mm): boolean =>
+    tip >= NARROWEST && legs.every(({ piece, crosswise }) => partedAt(piece, tip * crosswise));
+  if (has(chosen)) return;
   const below = Math.ceil(chosen / STEP) - 1;
-  const narrower = Array.from({ length: Math.max(0, below) }, (_, i) => STEP * (below - i));
-  const most = narrower.find((one) => one >= NARROWEST && partedAt(piece, one * crosswise));
+  const most = Array.from({ length: Math.max(0, below) }, (_, i) => STEP * (below - i)).find(has);
   const advice =
     chosen < NARROWEST
       ? say`it must be ${number(0)} for none, or at least ${mm(NARROWEST)}.`
@@ -158,7 +167,7 @@ function tipRefused(piece: Piece, chosen: Mm, crosswise: number): Problem {
         ? say`this leg has no room for one: set it to ${number(0)}.`
         : say`here at most ${mm(most)} would do.`;
   const phrase = say`the tip is cut off by a line along the grain that must run from the back crotch curve to the inseam, above the hem; ${advice}`;
-  return { field: 'cloth.piecedTip', value: chosen, phrase };
+  throw new Refusal([{ field: 'cloth.piecedTip', value: chosen, phrase }]);
 }
 
 /** The lines of a piece, or what of them lies on one side of an upright. */

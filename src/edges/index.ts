@@ -12,8 +12,8 @@ export {
   type WaistFinish,
   waistOpening,
 } from './casing';
-export { type EdgeChoices, type FinishedEdges, type FinishedLeg, finishLeg, legPieces } from './finish';
-export { FORK_TIP, PIECING, type PiecedLeg } from './fork-tip';
+export { type EdgeChoices, type FinishedEdges, type FinishedLeg, finishLeg, finishLegs, legPieces } from './finish';
+export { FORK_TIP, PIECING, type PiecedLeg, WORTH_PIECING } from './fork-tip';
 export {
   HEM_FINISHES,
   type HemChoices,

@@ -1,7 +1,7 @@
 import {
   type EdgeChoices,
   type FinishedLeg,
-  finishLeg,
+  finishLegs,
   legPieces,
   type Notions,
   notionsOf,
@@ -65,8 +65,12 @@ export function cutOut(project: Project, legDone: () => void = () => {}): CutOut
 }
 
 function legsCut(legs: readonly SideLeg[], { heights }: FittedLeg, choices: EdgeChoices): CutOut['legs'] {
-  const finished = legs.map((one) => ({ ...one, finished: finishLeg(one.leg, heights, choices) }));
-  const both = finished.map((one) => one.finished);
+  const both = finishLegs(
+    legs.map(({ leg }) => leg),
+    heights,
+    choices,
+  );
+  const finished = legs.map((one, i) => ({ ...one, finished: both[i] as FinishedLeg }));
   const cut = finished.map((one): CutLeg => {
     const others = otherPieces(one.leg, one.finished, choices, one.body, both);
     return { ...one, pieces: [...legPieces(one.finished), ...others] };

@@ -186,7 +186,8 @@ describe('where no tip can be cut off', () => {
 
   test('says so, and how much would do', () => {
     expect(refusal(50)).toBe('');
-    expect(refusal(5)).toMatch(/^cloth\.piecedTip: .*0 for none, or at least 1\.5 cm\.$/);
+    expect(refusal(2)).toMatch(/^cloth\.piecedTip: .*0 for none, or at least 3 mm\.$/);
+    expect(refusal(5)).toBe('');
     const short = refusal(80, { length: { inseam: 150 } });
     const most = Number(/at most ([\d.]+) cm would do\.$/.exec(short)?.[1]);
     expect(refusal(10 * most, { length: { inseam: 150 } })).toBe('');
@@ -205,7 +206,7 @@ test(
       fc.property(
         anyBody,
         anyDesign,
-        between(15, 70),
+        between(3, 70),
         fc.boolean(),
         between(0, 0.1),
         (body, design, piecedTip, washFirst, shrinkWidth) => {

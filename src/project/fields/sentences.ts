@@ -42,7 +42,7 @@ const SENTENCES: { readonly [Group in keyof typeof FIELDS]: SentencesOf<(typeof 
     grainTolerance: 'Degrees by which a piece may lie off the grain.',
     layout: 'How the cloth lies on the table when the pieces are cut.',
     piecedTip:
-      'How far inside the back crotch point the fork’s tip is cut off along the grain and sewn on again, so that the legs lie closer; 0 leaves the leg whole, less than 15 is refused.',
+      'How far inside the back crotch point the fork’s tip is cut off along the grain and sewn on again, so that the legs lie closer; 0 leaves the leg whole.',
   },
   leg: {
     spread: 'Opens the join between the blocks: the leg grows by it from the hip down, and the pair twice as much.',
