@@ -7,8 +7,8 @@ import { apart, ringOf, widthAt } from './flat';
 
 /** What a knit keeps of its stretch in a sewn edge, as the checks count it. */
 const KEPT_STRETCH = 0.7;
-/** An elastic stretches to this many times its length. */
-const ELASTIC = 1.7;
+/** Of an elastic's length is lapped. */
+const LAPPED = 25;
 /** Less than this is rounding, and nobody feels it. */
 const FELT = 1;
 /** Where ankle and calf lie, as shares of the inside leg above the floor. */
@@ -40,7 +40,8 @@ function tightPlaces(draft: Draft, { legs }: Draft): readonly Find[] {
   const ringRound = ({ casing: { waistEdge, fold, raw } }: Draft['finished']) =>
     Math.min(apart(...waistEdge), apart(...fold), apart(...raw));
   need('waist opening', gives * both((one) => ringRound(one.finished)), fullest);
-  if (notions.elasticLength !== undefined) need('waist elastic', ELASTIC * notions.elasticLength, fullest);
+  if (notions.elasticLength !== undefined)
+    need('waist elastic', (1 + project.waist.elasticStretch) * (notions.elasticLength - LAPPED), fullest);
   if (notions.bandLength !== undefined)
     need('waist band', (1 + KEPT_STRETCH * project.waist.bandStretch) * notions.bandLength, fullest);
 
