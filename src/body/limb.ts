@@ -6,7 +6,9 @@ import type { Body } from './types';
 export type LimbGirths = Pick<
   Body,
   'insideLeg' | 'thighGirth' | 'kneeGirth' | 'calfGirth' | 'ankleGirth' | 'footEntryGirth'
->;
+> &
+  // Where the knee was measured, it is there and not where knees usually are.
+  Partial<Pick<Body, 'bodyRise' | 'waistToKnee' | 'estimates'>>;
 
 /** Heights above the floor as shares of the crotch's: as slim as the ankle up to here; the calf's fullest part (practice). */
 const ANKLE = 0.12;
@@ -24,9 +26,20 @@ export interface LimbPlace {
 export const limbPlaces = (body: LimbGirths): readonly LimbPlace[] => [
   { key: 'ankleGirth', height: ANKLE * body.insideLeg, girth: body.ankleGirth },
   { key: 'calfGirth', height: CALF * body.insideLeg, girth: body.calfGirth },
-  { key: 'kneeGirth', height: (1 - KNEE_BELOW_CROTCH) * body.insideLeg, girth: body.kneeGirth },
+  { key: 'kneeGirth', height: kneeHeight(body), girth: body.kneeGirth },
   { key: 'thighGirth', height: body.insideLeg, girth: body.thighGirth },
 ];
+
+/** Between calf and crotch, however a knee was measured. */
+function kneeHeight({ insideLeg, bodyRise, waistToKnee, estimates }: LimbGirths): Mm {
+  const usual = (1 - KNEE_BELOW_CROTCH) * insideLeg;
+  if (bodyRise === undefined || waistToKnee === undefined || !estimates) return usual;
+  if (estimates.some(({ key }) => key === 'waistToKnee')) return usual;
+  return Math.min(insideLeg - APART, Math.max(CALF * insideLeg + APART, bodyRise + insideLeg - waistToKnee));
+}
+
+/** No two places of a limb lie nearer to each other. */
+const APART: Mm = 1;
 
 /**
  * How far it is round a leg at a height: straight between ankle, calf, knee and thigh, and never beyond them (practice).
