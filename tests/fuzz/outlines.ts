@@ -97,7 +97,7 @@ function worstWidth(piece: Piece): Miss {
         if (i !== own && !near(band, p)) return;
         const foot = footOn(band.line, p);
         if (i === own) {
-          note(Math.abs((foot.atEnd ? besideEnd(band, p) : foot.away) - band.away), band.name);
+          note(Math.abs((foot.atEnd && beyondEnd(band, p) ? besideEnd(band, p) : foot.away) - band.away), band.name);
         } else if (!foot.atEnd && foot.beside > 0 && band.away - foot.away > worst.off && !cutOff(bands, i, p)) {
           note(band.away - foot.away, band.name);
         }
@@ -137,6 +137,14 @@ function besideEnd({ line, startWay, endWay }: Band, p: Point): number {
   const [start, end] = [line[0] as Point, line.at(-1) as Point];
   return apart(p, start) < apart(p, end) ? leftBy(p, start, startWay) : leftBy(p, end, endWay);
 }
+
+/** Whether a point lies beyond an edge's nearer end: the foot on a polyline may be its end, though it isn't on the curve. */
+function beyondEnd({ line, startWay, endWay }: Band, p: Point): boolean {
+  const [start, end] = [line[0] as Point, line.at(-1) as Point];
+  return apart(p, start) < apart(p, end) ? ahead(p, start, startWay) < 0 : ahead(p, end, endWay) > 0;
+}
+
+const ahead = (p: Point, from: Point, { x, y }: Point): number => (p.x - from.x) * x + (p.y - from.y) * y;
 
 const leftBy = (p: Point, from: Point, { x, y }: Point): number => (p.x - from.x) * y - (p.y - from.y) * x;
 
