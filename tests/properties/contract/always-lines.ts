@@ -45,7 +45,7 @@ const seamsMeet: Line = {
         ? []
         : [
             within('lean of centre front, degrees', leg.front.lean, -8.02, 0.02),
-            within('lean of centre back', leg.back.lean, -0.02, 8.02),
+            within('lean of centre back', leg.back.lean, -0.02, 8.06),
           ]),
       ...at.PARTS.flatMap((part) => [
         still(`waist edge off square, ${part}`, 90 - Math.abs(turn(centreWay(net, part), edge)), 6.001),

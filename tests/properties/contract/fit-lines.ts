@@ -78,7 +78,9 @@ const crotchByDepth: Line = {
     const moved = (net: NetLeg) => net.leg.front.crotchPoint.y - plain.leg.front.crotchPoint.y;
     return [
       ...deep.map((net) => within('crotch line', moved(net), -10 * k - 0.5, 25 * k + 0.5)),
-      still('forks', at.change(a, b, at.fork)),
+      // A slides along a leaning back when it lies deeper, so that both forks are looked at where they show.
+      still('thigh, both forks together', at.thigh(b) - at.thigh(a)),
+      still('front fork', at.fork(b, 'front') - at.fork(a, 'front')),
     ];
   },
 };
@@ -187,14 +189,14 @@ const growingWaist: Line = {
     const waistEase = one.project.block.source === 'drafted' ? one.project.block.waistEase : 0;
     const missing = (end + waistEase - seat(b, one)) / 2 - out(b).by;
     const lean = out(b).degrees;
-    if (missing > 25.4) return [within('lean of centre front, degrees', lean, out(a).degrees - 0.1, 8.02)];
+    if (missing > 25.4) return [within('lean of centre front, degrees', lean, out(a).degrees - 0.2, 8.02)];
     // A hip line above A crosses the line that leans out: there the garment is wider by so much, and told as ease.
     // One in the crotch curve follows the curve, which leaves a leaning line in another direction.
     const curved = at.PARTS.some((part) => b.leg.hipLevel > b.leg[part].curveEnd.y + 0.01);
     const leaning =
       2 * Math.max(0, b.leg.front.curveEnd.y - b.leg.hipLevel) * Math.tan((Math.max(0, lean) * Math.PI) / 180);
     return [
-      within('lean of centre front, degrees', lean, out(a).degrees - 0.1, 8.02),
+      within('lean of centre front, degrees', lean, out(a).degrees - 0.2, 8.02),
       still('front width', b.leg.front.curveEnd.x - a.leg.front.curveEnd.x),
       ...(pair.every((net) => lambda(net) === 0)
         ? [within('finished hip', at.hip(b) - at.hip(a), curved ? -6 : -0.5, leaning + 0.5)]

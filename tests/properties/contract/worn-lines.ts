@@ -166,7 +166,13 @@ const seated: Line = {
     const up = Math.min(p / 2, Math.max(0, room - down));
     const inseam = at.inseamLength(b, 'front') - at.inseamLength(a, 'front');
     return [
-      is('centre front', at.centreLength(b, 'front') - at.centreLength(a, 'front'), -down),
+      // An edge that had to be lifted after it was turned says so, and takes the front up with it.
+      is(
+        'centre front',
+        at.centreLength(b, 'front') - at.centreLength(a, 'front'),
+        -down,
+        0.5 + b.leg.waistLifted + a.leg.waistLifted,
+      ),
       still('front fork', at.fork(b, 'front') - at.fork(a, 'front')),
       ...backGrown(a, b, up, p / 2 - up),
       is('inseam', inseam, typeof one.project.leg.length === 'string' ? p / 2 : 0),
