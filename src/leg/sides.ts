@@ -18,7 +18,7 @@ import {
   turned,
 } from '../plane';
 import { blockCurves, blockMoved, type JoinedBlocks } from './join';
-import { type LegChoices, legDrawn } from './leg';
+import { type LegChoices, legFrom } from './leg';
 import { overSide } from './over-side';
 import type { Leg, LegHalf } from './types';
 
@@ -55,6 +55,7 @@ export const NO_DIFFERENCES: SideDifferences = { fullerHip: 0, fullerSeat: 0, hi
  * @param joined the joined and spread blocks it was drawn from
  * @param choices all that was chosen about it
  * @param more what this side has more
+ * @throws Refusal where the chosen hem can't be reached on a leg so much wider
  */
 export function legOfSide(leg: Leg, joined: JoinedBlocks, choices: LegChoices, more: SideDifferences): Leg {
   const [inFront, behind] = [more.fullerHip / 2, more.fullerHip / 2 + more.fullerSeat];
@@ -64,7 +65,7 @@ export function legOfSide(leg: Leg, joined: JoinedBlocks, choices: LegChoices, m
     back: blockMoved(joined.back, (p) => point(p.x - behind, p.y)),
   };
   const spread = choices.spread + inFront + behind;
-  const wide = inFront + behind === 0 ? leg : legDrawn(wider, { ...choices, spread });
+  const wide = inFront + behind === 0 ? leg : legFrom(wider, { ...choices, spread });
   const front = halfOfSide(leg.front, wide.front, inFront, more.longerLeg);
   const back = halfOfSide(leg.back, wide.back, -behind, more.longerLeg);
   return {
@@ -127,7 +128,7 @@ function inseamLonger(inseam: readonly Curve[], longer: Mm): readonly Curve[] {
 }
 
 /** How far the outer handles of a crotch curve are drawn in or out to keep its length, at most (tolerance). */
-const HANDLES = [0.6, 1.4] as const;
+const HANDLES = [0.5, 1.7] as const;
 
 /** A path brought to a length by the handles at its two ends: places and directions there stay. */
 function curveAtLength(path: readonly Curve[], length: Mm): readonly Curve[] {
