@@ -4,7 +4,7 @@ import { legCurves } from '../../leg';
 import type { Units } from '../../length';
 import { outlineCurves } from '../../plane';
 import type { Draft } from '../../project';
-import { type Box, placedDrawings, uprightPlaces } from '../../sheets';
+import { type Box, uprightPlaces } from '../../sheets';
 import { late } from '../faults/late';
 import type { Station } from '../store/stations';
 import { apart } from './apart';
@@ -12,7 +12,6 @@ import { boxRound, curvesBox } from './bounds';
 import { CheckDrawing } from './drawings/CheckDrawing';
 import type { DrawingProps } from './drawings/drawing-props';
 import { EdgesDrawing } from './drawings/EdgesDrawing';
-import { figureBox, figureShape } from './drawings/figure-shape';
 
 /** What the table shows at a station, and the box that holds it. */
 export interface StationDrawing {
@@ -34,16 +33,10 @@ function pieceBox({ pieces }: Draft): Box {
 }
 
 /** Stations of which also the box is found late, by what draws them. */
-export type LateStation = 'cloth' | 'sew';
+export type LateStation = 'body' | 'cloth' | 'paper' | 'sew';
 
 /** The drawings of the stations but of those that are loaded late. */
 export const STATION_DRAWINGS: Readonly<Record<Exclude<Station, LateStation>, StationDrawing>> = {
-  body: {
-    // Many lines, and not of the drawing that is seen first.
-    Drawing: late(() => import('./drawings/BodyFigure'), { what: 'The figure', place: 'bit' }),
-    says: () => 'A figure from the front, the side and the back with the path of the tape',
-    box: ({ body }) => figureBox(figureShape(body)),
-  },
   blocks: {
     Drawing: late(() => import('./drawings/BlocksDrawing'), { what: 'The drawing of the blocks', place: 'bit' }),
     says: () => 'The front block and the back block, side by side',
@@ -64,12 +57,4 @@ export const STATION_DRAWINGS: Readonly<Record<Exclude<Station, LateStation>, St
   },
   edges: { Drawing: EdgesDrawing, says: () => 'The finished leg with casing, hem and seam allowances', box: pieceBox },
   check: { Drawing: CheckDrawing, says: () => 'The finished leg as it was checked', box: pieceBox },
-  paper: {
-    Drawing: late(() => import('./drawings/SheetsDrawing'), { what: 'The drawing of the sheets', place: 'bit' }),
-    says: () => 'The sheets of paper over the finished leg',
-    box({ printed, sheets }) {
-      const drawn = placedDrawings(printed, sheets.places).flatMap(({ paths }) => paths.flatMap((path) => path.curves));
-      return boxRound([curvesBox(drawn), ...sheets.sheets.map((sheet) => sheet.window)]);
-    },
-  },
 };

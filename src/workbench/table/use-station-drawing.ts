@@ -4,9 +4,11 @@ import { useSewingShown } from '../stations/sew/sewing-shown';
 import type { Station } from '../store/stations';
 import { type LateStation, STATION_DRAWINGS, type StationDrawing } from './station-drawings';
 
-/** What there is to load of a station that somebody went to: the lay and the sewing are a good part of all, and wanted last. */
+/** What there is to load of a station that somebody went to: a good part of all, and not seen first. */
 const LATE: Readonly<Record<LateStation, { readonly what: string; readonly load: () => Promise<StationDrawing> }>> = {
+  body: { what: 'The figure', load: () => import('./drawings/figure').then(({ FIGURE }) => FIGURE) },
   cloth: { what: 'The lay', load: () => import('./drawings/lay').then(({ LAY }) => LAY) },
+  paper: { what: 'The drawing of the sheets', load: () => import('./drawings/sheets').then(({ SHEETS }) => SHEETS) },
   sew: { what: 'The pictures of the sewing', load: () => import('./drawings/sewing').then(({ SEWING }) => SEWING) },
 };
 

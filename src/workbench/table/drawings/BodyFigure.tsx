@@ -33,7 +33,7 @@ const BESIDE_THE_SIDE: readonly MeasurementKey[] = [
 ];
 
 /** A figure from several sides with the tape where the measurement that is being typed is taken. */
-export default function BodyFigure({ draft }: DrawingProps) {
+export function BodyFigure({ draft }: DrawingProps) {
   const field = useBench((state) => state.field);
   const typed = measurements.find((one) => `body.${one.key}` === field)?.key;
   const f = figureShape(draft.body, draft.project.body.height);

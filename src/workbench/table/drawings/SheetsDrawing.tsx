@@ -6,7 +6,7 @@ import type { DrawingProps } from './drawing-props';
 import { Line } from './Line';
 
 /** The pieces as they are printed, with the sheets that carry them laid over. */
-export default function SheetsDrawing({ draft }: DrawingProps) {
+export function SheetsDrawing({ draft }: DrawingProps) {
   const { printed, sheets } = draft;
   return (
     <>

@@ -1,0 +1,14 @@
+import { placedDrawings } from '../../../sheets';
+import { boxRound, curvesBox } from '../bounds';
+import type { StationDrawing } from '../station-drawings';
+import { SheetsDrawing } from './SheetsDrawing';
+
+/** What the table shows at the station Paper; loaded when somebody goes there. */
+export const SHEETS: StationDrawing = {
+  Drawing: SheetsDrawing,
+  box({ printed, sheets }) {
+    const drawn = placedDrawings(printed, sheets.places).flatMap(({ paths }) => paths.flatMap((path) => path.curves));
+    return boxRound([curvesBox(drawn), ...sheets.sheets.map((sheet) => sheet.window)]);
+  },
+  says: () => 'The sheets of paper over the finished leg',
+};
