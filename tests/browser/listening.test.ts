@@ -55,7 +55,7 @@ test('a walk through the page goes from the bar over the stations and the table 
     'listitem: good It pulls on',
   ].map((words) => lines.findIndex((line) => line.includes(words)));
   expect(await page.locator('#drawn').textContent()).toMatch(
-    /^ankle, spread 1\.3 cm, opening just passes; [\d.]+ cm wide, [\d.]+ cm high$/,
+    /^full, spread 1\.3 cm, opening just passes; [\d.]+ cm wide, [\d.]+ cm high$/,
   );
   expect(places.filter((place) => place < 0)).toEqual([]);
   expect(places).toEqual(places.toSorted((a, b) => a - b));
