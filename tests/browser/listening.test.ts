@@ -32,6 +32,9 @@ const heard = async (page: Page): Promise<readonly string[]> => (await page.loca
 test('a walk through the page goes from the bar over the stations and the table to what is finished', async () => {
   const page = await open();
   await button(page, 'Leg').click();
+  // The station and its drawing come late.
+  await page.getByRole('textbox', { name: 'Spread' }).waitFor();
+  await page.getByRole('img', { name: 'The joined blocks' }).waitFor();
   const lines = await heard(page);
   const places = [
     '- banner:',
@@ -65,6 +68,7 @@ test('at every station headings go down by one level at most, and whatever can b
   const page = await open();
   for (const station of STATIONS) {
     await button(page, station).click();
+    await page.locator('.stop-inside > *').first().waitFor({ state: 'attached' });
     if (station === 'Sew') await page.getByRole('region', { name: 'Step of the sewing' }).waitFor();
     const levels = await page
       .locator('h1, h2, h3, h4, h5, h6')
