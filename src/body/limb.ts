@@ -38,7 +38,7 @@ function kneeHeight({ insideLeg, bodyRise, waistToKnee, estimates }: LimbGirths)
   return Math.min(insideLeg - APART, Math.max(CALF * insideLeg + APART, bodyRise + insideLeg - waistToKnee));
 }
 
-/** No two places of a limb lie nearer to each other. */
+/** No two places of a limb lie nearer to each other (tolerance). */
 const APART: Mm = 1;
 
 /**

@@ -11,7 +11,10 @@ afterAll(() => browser.close());
 test('blocks saved as a drawing are brought back, the same, and one step to undo', async () => {
   const { page, complaints, strangers, close } = await openApp(browser);
   await page.getByRole('button', { name: 'Blocks', exact: true }).click();
-  const drawn = () => page.locator('.drawing path').first().getAttribute('d');
+  // The drawing comes with its station, later than the button that opens it.
+  const lines = page.locator('.drawing[data-station="blocks"] .whole path');
+  const drawn = () => lines.first().getAttribute('d');
+  await lines.first().waitFor({ state: 'attached' });
   const before = await drawn();
   const saved = page.waitForEvent('download');
   await page.getByRole('button', { name: /^Save these blocks/ }).click();

@@ -38,7 +38,14 @@ async function openTable(): Promise<Awaited<ReturnType<typeof openAppAgain>>> {
   return app;
 }
 
-const goTo = (page: Page, station: string) => page.getByRole('button', { name: station, exact: true }).click();
+/** Opens a station and waits for its drawing, which comes with it. */
+async function goTo(page: Page, station: string): Promise<void> {
+  await page.getByRole('button', { name: station, exact: true }).click();
+  await page
+    .locator(`.drawing[data-station="${station.toLowerCase()}"] .whole path`)
+    .first()
+    .waitFor({ state: 'attached' });
+}
 
 async function picture(page: Page): Promise<Buffer> {
   await page.mouse.move(0, 0);

@@ -12,7 +12,7 @@ beforeAll(async () => {
 afterAll(() => browser.close());
 
 const depth = (page: Page) => page.getByRole('textbox', { name: 'Hem depth', exact: true });
-const under = (page: Page) => page.getByRole('textbox', { name: 'Turned under', exact: true });
+const wide = (page: Page) => page.getByRole('textbox', { name: 'Elastic width', exact: true });
 const button = (page: Page, name: RegExp) => page.getByRole('button', { name });
 
 /** Waits until the newest copy on the shelf holds a number. */
@@ -36,16 +36,16 @@ test('after an undo everything is kept on: each edit is there when the tab was c
   await keptNewest(page, '"depth": 44');
   await depth(page).fill('4.5');
   await keptNewest(page, '"depth": 45');
-  await under(page).fill('1.2');
-  await keptNewest(page, '"turnUnder": 12');
+  await wide(page).fill('3.2');
+  await keptNewest(page, '"elasticWidth": 32');
   expect(await page.locator('.bar-kept').textContent()).toMatch(/^kept on this computer/);
   await page.close();
 
   const again = await app.page.context().newPage();
   await again.goto(inject('appUrl'));
-  const shown = async () => [await depth(again).inputValue(), await under(again).inputValue()];
+  const shown = async () => [await depth(again).inputValue(), await wide(again).inputValue()];
   await depth(again).waitFor();
-  expect(await shown()).toEqual(['4.5', '1.2']);
+  expect(await shown()).toEqual(['4.5', '3.2']);
   expect(await again.getByLabel('Name of the project').inputValue()).toBe('Flannel bottoms, first pair');
   // And the way back leads over the same steps.
   const back: string[][] = [];
@@ -54,9 +54,9 @@ test('after an undo everything is kept on: each edit is there when the tab was c
     back.push(await shown());
   }
   expect(back).toEqual([
-    ['4.5', '1'],
-    ['4.4', '1'],
-    ['3', '1'],
+    ['4.5', '2.54'],
+    ['4.4', '2.54'],
+    ['3', '2.54'],
   ]);
   await app.close();
 });

@@ -50,14 +50,14 @@ describe('a page that is loaded again in the middle of the work', () => {
     const page = await open();
     await name(page).fill('Sunday');
     await keepDepth(page, '4.4');
-    await page.getByRole('textbox', { name: 'Turned under' }).fill('a bit');
+    await page.getByRole('textbox', { name: 'Elastic width', exact: true }).fill('a bit');
     await keepDepth(page, '4.5');
     // This change is reloaded over at once, before it could come to the shelf.
     await depth(page).fill('4.6');
     await page.reload();
     await kept(page);
     expect(await depth(page).inputValue()).toBe('4.6');
-    expect(await page.getByRole('textbox', { name: 'Turned under' }).inputValue()).toBe('a bit');
+    expect(await page.getByRole('textbox', { name: 'Elastic width', exact: true }).inputValue()).toBe('a bit');
     expect(await name(page).inputValue()).toBe('Sunday');
     for (let i = 0; i < 3; i += 1) await page.getByRole('button', { name: /undo/ }).click();
     expect(await depth(page).inputValue()).toBe('3');

@@ -71,7 +71,7 @@ async function markCorners(page: Page): Promise<void> {
 }
 
 /** Marks on a strong curve lie closer than a hand can part them: there it zooms in. */
-const NEARER = 3;
+const NEARER = 4;
 
 async function markBlock(page: Page, part: 'front' | 'back'): Promise<void> {
   const { landmarks, points } = marksOnFloor(part);

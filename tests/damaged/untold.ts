@@ -15,6 +15,8 @@ export function untold(text: string, project: Project, repairs: readonly Repair[
       return [path];
     return Object.entries(was).flatMap(([key, value]) => {
       const here = path === '' ? key : `${path}.${key}`;
+      // That a file is brought up to the newest version is told by a note of its own.
+      if (here === 'version' && (value as number) < project.version) return [];
       return Object.hasOwn(is, key) ? differing(value, (is as Record<string, unknown>)[key], here) : [here];
     });
   };
