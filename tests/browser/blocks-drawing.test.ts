@@ -12,7 +12,7 @@ test('blocks saved as a drawing are brought back, the same, and one step to undo
   const { page, complaints, strangers, close } = await openApp(browser);
   await page.getByRole('button', { name: 'Blocks', exact: true }).click();
   // The drawing comes with its station, later than the button that opens it.
-  const lines = page.locator('.drawing[data-station="blocks"] .whole path');
+  const lines = page.locator('.drawing [data-block]');
   const drawn = () => lines.first().getAttribute('d');
   await lines.first().waitFor({ state: 'attached' });
   const before = await drawn();

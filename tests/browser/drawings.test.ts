@@ -38,13 +38,18 @@ async function openTable(): Promise<Awaited<ReturnType<typeof openAppAgain>>> {
   return app;
 }
 
+/** Lines that only the drawing of a station has: until it is loaded, the one before it stays. */
+const OWN_LINES: Readonly<Record<string, string>> = {
+  Body: '.figure-view',
+  Blocks: '[data-block]',
+  Leg: '.gain-ground',
+};
+
 /** Opens a station and waits for its drawing, which comes with it. */
 async function goTo(page: Page, station: string): Promise<void> {
   await page.getByRole('button', { name: station, exact: true }).click();
-  await page
-    .locator(`.drawing[data-station="${station.toLowerCase()}"] .whole path`)
-    .first()
-    .waitFor({ state: 'attached' });
+  const lines = page.locator(`.drawing ${OWN_LINES[station] ?? '.whole path'}`);
+  await lines.first().waitFor({ state: 'attached' });
 }
 
 async function picture(page: Page): Promise<Buffer> {
@@ -53,14 +58,7 @@ async function picture(page: Page): Promise<Buffer> {
 }
 
 const DRAWINGS: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
-  [
-    'body',
-    async (page) => {
-      await goTo(page, 'Body');
-      // It is loaded when somebody goes there.
-      await page.locator('.figure-view').first().waitFor();
-    },
-  ],
+  ['body', (page) => goTo(page, 'Body')],
   ['blocks', (page) => goTo(page, 'Blocks')],
   ['leg', (page) => goTo(page, 'Leg')],
   [

@@ -59,7 +59,7 @@ export function spreadCountsTwice(project: Project, more: number): boolean {
 }
 
 /** So far a hip line in the curve may miss twice the spread, mm: 14 for 80 in the contract of the choices. */
-const IN_CURVE = 8;
+const IN_CURVE = 9;
 
 /** A longer rise hangs the crotch exactly as much deeper. */
 export function longerRiseIsDeeper(project: Project, more: number): boolean {

@@ -112,7 +112,7 @@ export function Table() {
           <g
             className="drawing"
             data-stale={stale || undefined}
-            data-station={shown}
+            data-station={station}
             data-far={howFar(view.scale)}
             // A step that draws nothing, such as taking the measurements, leaves the whole drawing to look at.
             data-run={(running && lit.lines.length > 0) || undefined}

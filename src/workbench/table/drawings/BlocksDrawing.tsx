@@ -39,7 +39,7 @@ function BlockShape({ block }: { readonly block: Block }) {
       <clipPath id={id}>
         <path d={outline} />
       </clipPath>
-      <path className={part === 'front' ? 'tint-front' : 'tint-back'} d={outline} />
+      <path data-block={part} className={part === 'front' ? 'tint-front' : 'tint-back'} d={outline} />
       <g clipPath={`url(#${id})`}>
         {Object.values(levels).map((y) => (
           <Line key={y} stroke="level" curves={[straight({ x: -Math.abs(wide), y }, { x: Math.abs(wide), y })]} />
