@@ -1,7 +1,7 @@
 import { measurements } from '../body';
 import type { Check } from '../check';
 import { isLeg } from '../edges';
-import { centreLean, LENGTH_NAMES } from '../leg';
+import { centreStands, LENGTH_NAMES } from '../leg';
 import { formatLength, type Mm, type Phrase, plain, printPhrase, type Units } from '../length';
 import { type Draft, fieldName, hemOf, type Measures, measureTold, notionsToBuy, type Project } from '../project';
 import { CAUTIONS_NOTE, type Caution } from '../sewing';
@@ -43,9 +43,6 @@ export const finishedRows = (draft: Draft): readonly Row[] =>
 
 const SHAPE_WORDS: Readonly<Record<string, string>> = { block: 'as the block', pyjama: 'pyjama', straight: 'straight' };
 
-/** A lean below this is none: it prints as 0. */
-const LEVEL: Mm = 0.05;
-
 /** What was chosen, in words. */
 export function choiceSentences({ project, leg }: Draft): readonly string[] {
   const { cloth, allowances, units } = project;
@@ -54,14 +51,12 @@ export function choiceSentences({ project, leg }: Draft): readonly string[] {
   const { length, shape } = project.leg;
   const lengthWords = typeof length === 'string' ? LENGTH_NAMES[length] : `inseam ${l(length.inseam)}`;
   const shapeWords = typeof shape === 'string' ? (SHAPE_WORDS[shape] ?? shape) : `hem ${l(shape.hemGirth)} round`;
-  const leans = (part: 'front' | 'back') => {
-    const lean = centreLean(part, leg[part]);
-    return `centre ${part} leans ${l(Math.abs(lean))}${lean < -LEVEL ? ' outwards' : ''}`;
-  };
+  const stands = (part: 'front' | 'back') =>
+    `centre ${part} ${printPhrase(centreStands(part, leg[part]), project.units)}`;
   const how = leg.straightenAutomatic ? 'as needed to pull on' : 'by hand';
   return [
     `Cloth: ${cloth.kind}${stretch}, ${l(cloth.width)} wide, ${cloth.washFirst ? 'washed before cutting' : 'not washed first'}${project.use.forSleeping ? '; for sleeping' : ''}.`,
-    `Leg: ${lengthWords}, shape ${shapeWords}, spread ${l(leg.spread)}, ${leans('back')}, ${leans('front')} (straightened ${how}).`,
+    `Leg: ${lengthWords}, shape ${shapeWords}, spread ${l(leg.spread)}, ${stands('back')}, ${stands('front')} (straightened ${how}).`,
     `Waist: ${waistWords(project)}.`,
     `Hem: ${hemWords(project)}.`,
     `Seam allowances are drawn in: inseam ${l(allowances.inseam)}, crotch and centres ${l(allowances.crotch)}.`,

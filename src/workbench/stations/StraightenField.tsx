@@ -1,8 +1,8 @@
-import { mm, printPhrase, say } from '../../length';
+import { centreStands } from '../../leg';
+import { printPhrase, say } from '../../length';
 import { fieldId } from '../fields/FieldRow';
 import { SwitchField } from '../fields/SwitchField';
 import { useBench } from '../store/bench';
-import { leans } from '../table/readings';
 
 const HOW = [
   { key: 'auto', name: 'as needed' },
@@ -15,8 +15,7 @@ export function StraightenField() {
   const byHand = useBench((state) => state.project.leg.straighten !== 'auto');
   const leg = useBench((state) => state.draft.leg);
   const { choose, slide, leave } = useBench.getState();
-  const lean = leans(leg);
-  const words = say`Centre back leans ${mm(lean.back)}, centre front ${mm(lean.front)}.`;
+  const words = say`Centre back ${centreStands('back', leg.back)}, centre front ${centreStands('front', leg.front)}.`;
   const id = fieldId('leg.straighten.slide');
   return (
     <>

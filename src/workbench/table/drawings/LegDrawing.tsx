@@ -1,10 +1,9 @@
 import { useId } from 'react';
-import { type Leg, legCurves } from '../../../leg';
-import { formatLength } from '../../../length';
+import { centreStands, type Leg, legCurves } from '../../../leg';
+import { formatLength, printPhrase } from '../../../length';
 import { type Point, pathEnd, pathStart, straight } from '../../../plane';
 import { useBench } from '../../store/bench';
 import { pathText } from '../path-text';
-import { leans } from '../readings';
 import { Word } from '../Word';
 import type { DrawingProps } from './drawing-props';
 import { Line } from './Line';
@@ -59,7 +58,6 @@ function LegWords({ draft }: DrawingProps) {
   const units = useBench((state) => state.project.units);
   const { leg, measures } = draft;
   const l = (value: number) => formatLength(value, units);
-  const lean = leans(leg);
   const { front, back } = leg;
   // Above the gap at the knee, whose words are as long as the gap is wide.
   const mid = (2 * leg.crotchLevel + (leg.kneeLevel ?? pathStart(leg.hem).y)) / 3;
@@ -72,7 +70,7 @@ function LegWords({ draft }: DrawingProps) {
         front
       </Word>
       <Word at={front.waistPoint} anchor="start" dx={12} dy={4} className="word-note word-aside">
-        {`leans ${l(lean.front)}`}
+        {printPhrase(centreStands('front', front), units)}
       </Word>
       <Word at={at(0, leg.hipLevel / 3)} className="word-note word-small">
         {`gap ${l(measures.gapAtWaist)} at the waist`}
