@@ -55,7 +55,7 @@ test.each(PEOPLE)('the whole job is done %s, reloaded over, and undone to the st
   expect(await spread.getAttribute('aria-valuetext')).not.toBe(narrow);
   await hands.pick(page.getByRole('radio', { name: 'by hand' }));
   await hands.slideUp(page.getByRole('slider', { name: 'From as the block leans to upright' }));
-  await page.getByText('Centre back leans 0 mm, centre front 0 mm.').first().waitFor();
+  await page.getByText('Centre back stands upright, centre front stands upright.').first().waitFor();
   await hands.choose(page.getByRole('combobox', { name: 'Length', exact: true }), 'below the knee');
   await hands.choose(page.getByRole('combobox', { name: 'Shape', exact: true }), 'straight');
 
