@@ -29,7 +29,7 @@ describe('a link', () => {
     expect(link.startsWith(`${PAGE}#project=`)).toBe(true);
     expect(link).toMatch(/#project=[\w-]+$/);
     const text = await textOf(new URL(link).hash);
-    expect(openProject(text)).toEqual({ ok: true, value: project });
+    expect(openProject(text)).toEqual({ ok: true, value: project, notes: [] });
   });
 
   it('is short enough for any mail with a drafted project', async () => {
