@@ -114,12 +114,11 @@ export function blockWorking(
   ];
 }
 
-const RISE_SOURCE =
-  'Measurements for Fitting Pants, New Mexico State University Extension, C-209, an older print as quoted: ½ to 1 in by the hip; 6 mm more to lounge in, practice';
+const RISE_SOURCE = 'New Mexico State University C-209, quoted: ½ to 1 in by the hip; 6 mm more to lounge in, practice';
 const FORK_SOURCE =
-  'in front hip/16 to hip/12, The Practical Designer, 1911 and 1918; behind hip/8, practice; both tried on the 6,068 adults of ANSUR II (2014)';
+  'The Practical Designer, 1911 and 1918: hip/16 to hip/12 in front; behind hip/8, practice; ANSUR II';
 const WAIST_SOURCE =
-  'behind hip/24 on lesson slides, here hip/28 and more on a curvy body; in front ½ in, The Practical Designer, 1918, here 8 mm and less over a belly: practice, tried on ANSUR II (2014)';
+  'The Practical Designer, 1918: ½ in in front; behind hip/24 on lesson slides; here less, practice; ANSUR II';
 
 const named = (block: Block, name: BlockEdge): Edge => ({
   name: `${block.part} ${name}`,

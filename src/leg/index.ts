@@ -1,10 +1,11 @@
+export { centreStands } from './centre-stands';
 export { type Centre, type Centres, centresOf, leastStraightening, type Straightening } from './centres';
 export { legCurves } from './curves';
 export { fittedBlocks, referenceLeg, tiltRoom } from './fit';
 export { type LegFlaw, legFlaw } from './flaw';
 export { type Growth, growthFor, legGrown } from './growth';
 export { type JoinedBlocks, joinBlocks, spreadLeg } from './join';
-export { centreLean, centreStands, type LeanRange, leanRange, straighteningFor } from './lean';
+export { centreLean, type LeanRange, leanRange, straighteningFor } from './lean';
 export { type LegChoices, legCrotchLength, legDrawn, legFrom, refuseLeg } from './leg';
 export { finishedInseam, LENGTH_NAMES, type LengthName } from './lengths';
 export {

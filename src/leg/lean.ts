@@ -1,4 +1,4 @@
-import { type Mm, mm, type Phrase, say } from '../length';
+import type { Mm } from '../length';
 import { solveBetween } from '../plane';
 import { type Centre, centresOf } from './centres';
 import type { JoinedBlocks } from './join';
@@ -8,16 +8,6 @@ export const centreLean = (
   part: 'front' | 'back',
   { curveEnd, waistPoint }: Pick<Centre, 'curveEnd' | 'waistPoint'>,
 ) => (part === 'front' ? curveEnd.x - waistPoint.x : waistPoint.x - curveEnd.x);
-
-/** A centre that leans less than a tenth of a millimetre is called upright: no ruler reads it (tolerance). */
-const UPRIGHT: Mm = 0.1;
-
-/** How a centre stands: “leans 2.9 cm”, “leans 3.1 cm outwards”, “stands upright”. */
-export function centreStands(part: 'front' | 'back', centre: Pick<Centre, 'curveEnd' | 'waistPoint'>): Phrase {
-  const lean = centreLean(part, centre);
-  if (Math.abs(lean) < UPRIGHT) return say`stands upright`;
-  return say`leans ${mm(Math.abs(lean))}${lean < 0 ? ' outwards' : ''}`;
-}
 
 /** What centre back can lean: as the block does, and as far as straightening brings it. */
 export interface LeanRange {
