@@ -4,7 +4,6 @@ import {
   curveMap,
   type Point,
   pathEnd,
-  pathEndWay,
   pathLength,
   pathReaimed,
   pathStart,
@@ -12,9 +11,8 @@ import {
   point,
   solveBetween,
   TOLERANCE,
-  turnBetween,
-  turned,
 } from '../plane';
+import { arrivalAt, inseamStretched } from './inseams';
 import { overSide } from './over-side';
 import type { Leg, LegHalf } from './types';
 
@@ -81,8 +79,7 @@ const STRETCH = [0.8, 1.25] as const;
 /** An inseam at another length: stretched upwards from the hem, so that hem and widths stay. */
 function inseamAtLength(inseam: readonly Curve[], length: Mm): readonly Curve[] {
   const hem = pathEnd(inseam).y;
-  const at = (stretch: number): readonly Curve[] =>
-    inseam.map((curve) => curveMap(curve, ({ x, y }) => point(x, hem + stretch * (y - hem))));
+  const at = (stretch: number): readonly Curve[] => inseamStretched(inseam, hem, stretch);
   return at(solveBetween((stretch) => pathLength(at(stretch)) - length, ...STRETCH, TOLERANCE.solved));
 }
 
@@ -93,17 +90,15 @@ function halfGrown(
   grow: (curves: readonly Curve[]) => readonly Curve[],
 ): LegHalf {
   const crotch = grow(half.crotch);
-  const crotchPoint = pathStart(inseam);
-  const swing = turnBetween(pathStartWay(half.inseam), pathStartWay(inseam));
-  const arrival = turned(pathEndWay(half.crotch), { x: 0, y: 0 }, swing);
+  const arrival = arrivalAt(half.crotch, half.inseam, inseam);
   const curveEnd = pathStart(crotch);
   return {
     ...half,
     waistPoint: place(half.waistPoint),
     hipPoint: place(half.hipPoint),
     curveEnd,
-    crotchPoint,
-    crotch: pathReaimed(crotch, { at: curveEnd, way: pathStartWay(crotch) }, { at: crotchPoint, way: arrival }),
+    crotchPoint: arrival.at,
+    crotch: pathReaimed(crotch, { at: curveEnd, way: pathStartWay(crotch) }, arrival),
     inseam,
   };
 }

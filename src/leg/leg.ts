@@ -6,19 +6,15 @@ import {
   distance,
   outlineEdge,
   pathEnd,
-  pathEndWay,
   pathLength,
   pathReaimed,
-  pathStart,
-  pathStartWay,
   solveBetween,
   straight,
   TOLERANCE,
-  turnBetween,
-  turned,
 } from '../plane';
 import { type Centre, type Centres, centresOf } from './centres';
 import { inseamCut } from './crop';
+import { arrivalAt } from './inseams';
 import { blockCurves, type JoinedBlocks } from './join';
 import { inseamAtKnee } from './knees';
 import { refuseSunkenWaist } from './lowest-waist';
@@ -167,17 +163,15 @@ function asItLeaned(
  */
 function halfOf(block: Block, centre: Centre, inseam: readonly Curve[]): LegHalf {
   const drawn = outlineEdge(block.edges, 'crotch').curves;
-  const swing = turnBetween(pathStartWay(outlineEdge(block.edges, 'inseam').curves), pathStartWay(inseam));
-  const arrival = turned(pathEndWay(drawn), { x: 0, y: 0 }, swing);
-  const crotchPoint = pathStart(inseam);
+  const arrival = arrivalAt(drawn, outlineEdge(block.edges, 'inseam').curves, inseam);
   const { waistPoint, curveEnd } = centre;
-  const crotch = pathReaimed(drawn, { at: curveEnd, way: centre.way }, { at: crotchPoint, way: arrival });
+  const crotch = pathReaimed(drawn, { at: curveEnd, way: centre.way }, arrival);
   return {
     part: block.part,
     waistPoint,
     hipPoint: pointAtLevel([straight(waistPoint, curveEnd), ...crotch], block.hipLevel),
     curveEnd,
-    crotchPoint,
+    crotchPoint: arrival.at,
     crotch,
     inseam,
     lean: centre.lean,

@@ -3,7 +3,6 @@ import { type Mm, mm, number, type Phrase, say } from '../length';
 import {
   type Curve,
   chordSlant,
-  curveMap,
   curveMeetsLine,
   curvePoint,
   type Hollow,
@@ -20,6 +19,7 @@ import {
   straight,
   TOLERANCE,
 } from '../plane';
+import { inseamStretched } from './inseams';
 import type { JoinedBlocks } from './join';
 
 export type Shape = 'block' | 'pyjama' | 'straight';
@@ -208,7 +208,7 @@ function blockInseams(joined: JoinedBlocks, lowerCrotch: Mm): Inseams {
 function shortened(inseam: readonly Curve[], by: Mm): readonly Curve[] {
   const hem = pathEnd(inseam).y;
   const share = 1 - by / (hem - pathStart(inseam).y);
-  return inseam.map((curve) => curveMap(curve, ({ x, y }) => point(x, hem - share * (hem - y))));
+  return inseamStretched(inseam, hem, share);
 }
 
 /** The width from crotch point to crotch point. */

@@ -5,7 +5,6 @@ import {
   curveMap,
   type Point,
   pathEnd,
-  pathEndWay,
   pathLength,
   pathReaimed,
   pathStart,
@@ -14,9 +13,8 @@ import {
   solveBetween,
   straight,
   TOLERANCE,
-  turnBetween,
-  turned,
 } from '../plane';
+import { arrivalAt, inseamStretched } from './inseams';
 import { blockCurves, blockMoved, type JoinedBlocks } from './join';
 import { type LegChoices, legFrom } from './leg';
 import { overSide } from './over-side';
@@ -98,11 +96,10 @@ function halfOfSide(half: LegHalf, wide: LegHalf, moved: Mm, longer: Mm): LegHal
   const inseam = inseamLonger(wide.inseam, longer);
   const place = ({ x, y }: Point): Point => point(x + moved, y);
   const curve = half.crotch.map((part) => curveMap(part, place));
-  const swing = turnBetween(pathStartWay(wide.inseam), pathStartWay(inseam));
   const reaimed = pathReaimed(
     curve,
     { at: pathStart(curve), way: pathStartWay(curve) },
-    { at: pathStart(inseam), way: turned(pathEndWay(wide.crotch), point(0, 0), swing) },
+    arrivalAt(wide.crotch, wide.inseam, inseam),
   );
   return {
     ...half,
@@ -120,8 +117,7 @@ function inseamLonger(inseam: readonly Curve[], longer: Mm): readonly Curve[] {
   if (longer === 0) return inseam;
   const top = pathStart(inseam).y;
   const length = pathLength(inseam);
-  const at = (stretch: number): readonly Curve[] =>
-    inseam.map((curve) => curveMap(curve, ({ x, y }) => point(x, top + stretch * (y - top))));
+  const at = (stretch: number): readonly Curve[] => inseamStretched(inseam, top, stretch);
   // Seldom much steeper than upright: twice the share is more than any leg asks for.
   const most = 1 + (2 * longer) / length;
   return at(solveBetween((stretch) => pathLength(at(stretch)) - length - longer, 1, most, TOLERANCE.solved));
