@@ -70,14 +70,24 @@ export async function openAppAgain(browser: Browser, options: BrowserContextOpti
 /** Empties a page of the app, of what the app kept, and of what the test before listened to. */
 async function forget(page: Page): Promise<void> {
   page.removeAllListeners();
-  await page.evaluate(() => sessionStorage.clear());
   await page.mouse.move(0, 0);
-  // The app keeps its work when it is left: only then is there nothing more to come.
-  await page.goto('about:blank');
-  const session = await page.context().newCDPSession(page);
-  const { origin } = new URL(inject('appUrl'));
-  await session.send('Storage.clearDataForOrigin', { origin, storageTypes: 'local_storage,indexeddb' });
-  await session.detach();
+  // The app keeps its work when it is left: only from a page beside it is there nothing more to come.
+  await page.goto(new URL('icon.svg', inject('appUrl')).href);
+  await page.evaluate(async () => {
+    sessionStorage.clear();
+    localStorage.clear();
+    const kept = await indexedDB.databases();
+    // Each waits for what is still being written to it.
+    const emptied = kept.map(
+      ({ name = '' }) =>
+        new Promise((resolve, reject) => {
+          const request = indexedDB.deleteDatabase(name);
+          request.onsuccess = resolve;
+          request.onerror = reject;
+        }),
+    );
+    await Promise.all(emptied);
+  });
 }
 
 async function newPage(browser: Browser, options: BrowserContextOptions): Promise<Page> {
