@@ -1,5 +1,5 @@
 // The layer rule: data flows one way through the rooms of src/, and each room is entered by its own door.
-const { neighbours, rooms } = require('./.house/rooms.cjs');
+const { folders, neighbours, rooms } = require('./.house/rooms.cjs');
 
 /** @type {(names: readonly string[]) => string} */
 const anyOf = (names) => `(?:${names.join('|')})`;
@@ -24,6 +24,17 @@ const belowRules = rooms.map((room, at) => {
   };
 });
 
+/** The same within a room that is divided into folders. */
+const folderRules = Object.entries(folders).flatMap(([room, order]) =>
+  order.map((folder, at) => ({
+    name: `${room}-${folder}-uses-only-folders-above`,
+    comment: 'Folders of a room stand in an order as rooms do; what lies beside them puts them together.',
+    severity: 'error',
+    from: { path: `^src/${room}/${folder}/` },
+    to: { path: `^src/${room}/(?:${anyOf(order.slice(at + 1).concat('(?!)'))}/|[^/]+$)` },
+  })),
+);
+
 /** Where a package may be used, so that changing it means changing one room. */
 const keeps = [
   { room: 'plane', packages: ['svgpath'] },
@@ -45,6 +56,7 @@ const keeps = [
 module.exports = {
   forbidden: [
     ...belowRules,
+    ...folderRules,
     ...keeps,
     {
       name: 'rooms-by-their-door',

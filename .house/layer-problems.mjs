@@ -2,7 +2,7 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { cruise } from 'dependency-cruiser';
 import configuration from '../.dependency-cruiser.cjs';
-import { rooms } from './rooms.cjs';
+import { folders, rooms } from './rooms.cjs';
 
 /**
  * Holds the layer rule against the files of `src/`.
@@ -25,5 +25,10 @@ export async function layerProblems(folder) {
   if (files.length === 0) problems.push('not-looked-at: src holds no TypeScript file');
   // A room that is not in the order is bound by no rule, so there may be none.
   problems.push(...files.filter((name) => !rooms.includes(name.split('/')[1] ?? '')).map((name) => `no-room: ${name}`));
+  const unordered = files.filter((name) => {
+    const [, room = '', folder = '', ...rest] = name.split('/');
+    return rest.length > 0 && folders[room]?.includes(folder) === false;
+  });
+  problems.push(...unordered.map((name) => `no-folder: ${name}`));
   return { looked: files.length, problems: problems.sort() };
 }

@@ -19,3 +19,28 @@ exports.rooms = [
 
 /** The last two stand side by side: the same pattern on a screen and in a terminal. */
 exports.neighbours = ['workbench', 'command'];
+
+/**
+ * The folders of a large room, in the same order: each may use those above it, none those below. Files beside the
+ * folders use them all, and no folder uses such a file. The folders of a room that is not named here know no order.
+ *
+ * @type {Readonly<Record<string, readonly string[]>>}
+ */
+exports.folders = {
+  files: [
+    'work',
+    'zip',
+    'content',
+    'pen',
+    'pdf',
+    'svg',
+    'dxf',
+    'read',
+    'guide',
+    'fit',
+    'report',
+    'nest',
+    'make',
+    'class',
+  ],
+};

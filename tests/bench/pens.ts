@@ -22,7 +22,7 @@ import {
   stroke,
 } from 'pdf-lib';
 import PdfKit from 'pdfkit';
-import type { Pen } from '../../src/files/pdf-pen';
+import type { Pen } from '../../src/files/pen/pen';
 import { type Curve, curveIsStraight, type Point, point, straight } from '../../src/plane';
 
 /** Points of the printing trade in a millimetre. */

@@ -1,6 +1,6 @@
-import { pdfSteps } from '../../src/files/pdf';
-import type { startPdf } from '../../src/files/pdf-pen';
-import { carriedOut } from '../../src/files/steps';
+import { pdfSteps } from '../../src/files/pdf/tiled';
+import type { startPdf } from '../../src/files/pen/pen';
+import { carriedOut } from '../../src/files/work/steps';
 import { type Draft, draft, exampleProject } from '../../src/project';
 
 /** What one way to write the tiled PDF of the example costs. */

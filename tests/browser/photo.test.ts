@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { BLOCK_EDGES, type BlockEdge, blocksFromTrace, LANDMARKS } from '../../src/block';
-import { readBlocks } from '../../src/files/read-blocks';
+import { readBlocks } from '../../src/files/read/blocks';
 import { edgeLength, outlineEdge, type Point, point } from '../../src/plane';
 import { flatOf, floorBox } from '../../src/workbench/photo/flat';
 import { type Four, newShot } from '../../src/workbench/photo/work';

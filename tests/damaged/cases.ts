@@ -1,5 +1,5 @@
 import { deflateRawSync } from 'node:zlib';
-import { writeBlocksSvg } from '../../src/files/blocks-svg';
+import { writeBlocksSvg } from '../../src/files/svg/blocks';
 import { draft, exampleProject } from '../../src/project';
 import { projectDrawn } from '../fuzz/projects';
 import { type Chance, chanceOf } from '../fuzz/random';

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { layerProblems } from '../../.house/layer-problems.mjs';
-import { neighbours, rooms } from '../../.house/rooms.cjs';
+import { folders, neighbours, rooms } from '../../.house/rooms.cjs';
 
 let house: string;
 
@@ -32,6 +32,33 @@ test('each room may use every room above it and none below it', async () => {
   });
   expect(allowed).toHaveLength((14 * 13) / 2 - 1);
   expect(await breaches()).toEqual(forbidden.sort());
+});
+
+test.each(Object.entries(folders))(
+  'each folder of %s uses those above it, and nothing beside or below it',
+  async (room, order) => {
+    const forbidden: string[] = [];
+    put(`src/${room}/index.ts`, 'export const door = 1;');
+    order.forEach((folder, at) => {
+      put(`src/${room}/${folder}/inside.ts`, 'export const inside = 1;');
+      const breach = (file: string, to: string) =>
+        forbidden.push(`${room}-${folder}-uses-only-folders-above: src/${room}/${folder}/${file} → src/${room}/${to}`);
+      put(`src/${room}/${folder}/uses-door.ts`, "export { door } from '..';");
+      breach('uses-door.ts', 'index.ts');
+      order.forEach((other, otherAt) => {
+        if (other === folder) return;
+        put(`src/${room}/${folder}/uses-${other}.ts`, `export { inside } from '../${other}/inside';`);
+        if (otherAt > at) breach(`uses-${other}.ts`, `${other}/inside.ts`);
+      });
+    });
+    expect(await breaches()).toEqual(forbidden.sort());
+  },
+);
+
+test('a folder that is not in the order of its room is told', async () => {
+  const [room = ''] = Object.keys(folders);
+  put(`src/${room}/cupboard/inside.ts`, 'export const inside = 1;');
+  expect(await breaches()).toEqual([`no-folder: src/${room}/cupboard/inside.ts`]);
 });
 
 test('a type that is imported from below counts as much as a value', async () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { writePdf } from '../../src/files';
-import { writePrinterTestPdf } from '../../src/files/lazy-pdf';
+import { writePrinterTestPdf } from '../../src/files/make/lazy-pdf';
 import { correctionFor, printerTest } from '../../src/sheets';
 import { draftWith, projectWith } from '../files/drafts';
 import { printFont } from '../files/print-font';

@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Check } from '../../src/check';
 import { writeLargePdf, writePdf } from '../../src/files';
-import { writePrinterTestPdf } from '../../src/files/lazy-pdf';
-import { bodyRows, cutRows } from '../../src/files/words';
+import { bodyRows, cutRows } from '../../src/files/content/rows';
+import { writePrinterTestPdf } from '../../src/files/make/lazy-pdf';
 import { mm, say } from '../../src/length';
 import type { Draft } from '../../src/project';
 import { draftWith, projectWith } from '../files/drafts';

@@ -3,7 +3,7 @@ import Ajv, { type ValidateFunction } from 'ajv';
 import { describe, expect, it } from 'vitest';
 import { type JsonSchema, projectSchema } from '../../.house/project-schema';
 import { reportSchema } from '../../.house/report-schema';
-import { makeReport } from '../../src/files/report';
+import { makeReport } from '../../src/files/report/report';
 import { draft, exampleProject, openProject, saveProject, withValue } from '../../src/project';
 import { FIELD_LIMITS } from '../../src/project/fields';
 import { projectDrawn } from '../fuzz/projects';

@@ -2,7 +2,7 @@ import '@testing-library/jest-dom/vitest';
 import { act, cleanup, render, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { writeBlocksSvg } from '../../src/files/blocks-svg';
+import { writeBlocksSvg } from '../../src/files/svg/blocks';
 import { printPhrase } from '../../src/length';
 import { exampleProject, saveProject } from '../../src/project';
 import { useBench } from '../../src/workbench/store/bench';

@@ -1,4 +1,4 @@
-import type { SingleFile, TogetherFile } from '../kinds';
+import type { SingleFile, TogetherFile } from '../make/kinds';
 
 /** The kinds of file that a class's set can hold: each learner's own, and those of all together. */
 export type ClassKind = SingleFile | TogetherFile;

@@ -1,5 +1,5 @@
 import type { Units } from '../../length';
-import type { Steps } from '../steps';
+import type { Steps } from '../work/steps';
 import { type Member, memberOf, rowDraft } from './member';
 import type { ClassTable } from './read-class';
 

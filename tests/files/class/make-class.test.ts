@@ -13,7 +13,7 @@ import {
   Stopped,
 } from '../../../src/files';
 import { csvFile, measurementHead, measurementText } from '../../../src/files/class/write-table';
-import { samplesSteps } from '../../../src/files/samples-pdf';
+import { samplesSteps } from '../../../src/files/pdf/samples';
 import { amountUp } from '../../../src/length';
 import { type Draft, draft, openProject, withFewestSheets } from '../../../src/project';
 import { pieceDrawing } from '../../../src/sheets';

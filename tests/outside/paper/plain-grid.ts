@@ -1,4 +1,4 @@
-import type { Report, ReportPiece } from '../../../src/files/report';
+import type { Report, ReportPiece } from '../../../src/files/report/report';
 
 type Pair = readonly [number, number];
 

@@ -1,0 +1,139 @@
+import { formatLength, MM_PER_INCH, plain, printPhrase, type Units } from '../../length';
+import { clothOf, clothWidthsOf, type Draft, garmentOf, shoppingOf } from '../../project';
+import {
+  layPicture,
+  type Setting,
+  type SewingPart,
+  type SewingStep,
+  type StepPicture,
+  sewingMinutes,
+  sewingSteps,
+  stepMinutes,
+  stepPicture,
+} from '../../sewing';
+import { clothRows } from '../content/cloth-rows';
+import { bothUnits, cautionSentences, choiceSentences, cutRows, finishedRows, type Row } from '../content/rows';
+
+/** One step of the guide, in words. */
+export interface GuideStep {
+  readonly number: number;
+  readonly title: string;
+  readonly tasks: readonly string[];
+  readonly why: string;
+  readonly settings: readonly Setting[];
+  readonly check: string;
+  readonly mind: string;
+  /** E.g. `about 15 min`. */
+  readonly time: string;
+  readonly picture: StepPicture;
+}
+
+/** The print pack in words and pictures: the same for paper and for the web page. */
+export interface Guide {
+  readonly title: string;
+  readonly under: string;
+  readonly units: Units;
+  readonly chosen: readonly string[];
+  readonly safety: readonly string[];
+  readonly finished: readonly Row[];
+  readonly cut: readonly Row[];
+  readonly shopping: readonly { readonly name: string; readonly value: string; readonly note: string }[];
+  readonly widths: readonly Row[];
+  readonly lay: StepPicture | undefined;
+  /** Why there is no lay on this width, and what would do; empty where there is one. */
+  readonly noLay: string;
+  readonly time: string;
+  readonly parts: readonly { readonly name: string; readonly steps: readonly GuideStep[] }[];
+}
+
+const PART_NAMES: Readonly<Record<SewingPart, string>> = {
+  prepare: 'Before sewing',
+  flat: 'While the legs lie flat',
+  seams: 'The two main seams',
+  waist: 'The waist',
+  hems: 'The hems',
+  finish: 'Last of all',
+};
+
+/** Which of the two a picture's key explains; printed once, where the pictures begin. */
+export const PICTURE_KEY =
+  'In the pictures a plain tinted face is the right side, a hatched one the wrong side. What the step sews is the thick dashed line; seams that are there already are thin and dashed; dash and dot is a fold; dotted is what lies underneath.';
+
+/** @param draft the finished draft */
+export function guideContent(draft: Draft): Guide {
+  const { project } = draft;
+  const { units } = project;
+  const garment = garmentOf(draft);
+  const steps = sewingSteps(garment);
+  const { answer, working } = clothOf(draft);
+  const parts = [...new Set(steps.map((step) => step.part))];
+  const told = (step: SewingStep): GuideStep => ({
+    number: steps.indexOf(step) + 1,
+    title: step.title,
+    tasks: step.tasks.map((phrase) => printPhrase(phrase, units)),
+    why: printPhrase(step.why, units),
+    settings: step.settings,
+    check: printPhrase(step.check, units),
+    mind: printPhrase(step.mind, units),
+    time: timeWords(step, units),
+    picture: stepPicture(garment, step.scene),
+  });
+  return {
+    title: project.name,
+    under: `Legwork · how to sew it, with cloth and shopping list · ${project.body.label}`,
+    units,
+    chosen: [...choiceSentences(draft), machineSentence(draft)],
+    safety: cautionSentences(draft.cautions, units),
+    finished: finishedRows(draft),
+    cut: [...clothRows(draft), ...cutRows(draft)],
+    shopping: shoppingOf(draft).map(({ name, howMuch, note }) => ({
+      name: printPhrase(name, units),
+      value: bothUnits(howMuch, units),
+      note: printPhrase(note, units),
+    })),
+    widths: clothWidthsOf(draft).map(({ answer: other }) => ({
+      name: `${formatLength(other.fits ? other.lay.width : other.width, units)} wide`,
+      value: other.fits
+        ? `${printPhrase([{ amount: other.lay.toBuy }], units)}, ${plain(100 * other.lay.waste, 0)} % waste`
+        : 'does not fit',
+    })),
+    lay: answer.fits ? layPicture(answer.lay, draft.pieces, project.cloth.oneWay) : undefined,
+    noLay: answer.fits ? '' : printPhrase(working.at(-1)?.sentence ?? [], units),
+    time: totalWords(steps),
+    parts: parts.map((part) => ({
+      name: PART_NAMES[part],
+      steps: steps.filter((step) => step.part === part).map(told),
+    })),
+  };
+}
+
+const machineSentence = ({ project }: Draft): string =>
+  project.sewing.machine === 'serger'
+    ? 'Machines: a serger, and a plain machine beside it.'
+    : 'Machine: a plain machine with zigzag.';
+
+const METRES_IN_A_YARD = (36 * MM_PER_INCH) / 1000;
+
+function timeWords(step: SewingStep, units: Units): string {
+  const { fixedMinutes, metres, minutesPerMetre } = step.time;
+  const whole = `about ${plain(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)} min`;
+  if (metres === 0) return `${whole} (practice)`;
+  const pace =
+    units === 'inch'
+      ? `${plain(minutesPerMetre * METRES_IN_A_YARD, 1)} min a yard`
+      : `${plain(minutesPerMetre, 0)} min a metre`;
+  return `${whole} (practice: ${pace} for ${formatLength(1000 * metres, units)}, and ${plain(fixedMinutes, 0)} min)`;
+}
+
+function totalWords(steps: readonly SewingStep[]): string {
+  const { usual, first } = sewingMinutes(steps);
+  return `Time: about ${hours(usual)} of work for hands that have done it before, about ${hours(first)} for a first pair. Both are estimates from practice: each step counts so many minutes a metre and a fixed part; nobody timed you.`;
+}
+
+/** To the quarter of an hour. */
+function hours(minutes: number): string {
+  const quarters = Math.max(1, Math.round(minutes / 15));
+  const [whole, rest] = [Math.floor(quarters / 4), quarters % 4];
+  const part = ['', '¼', '½', '¾'][rest] ?? '';
+  return whole === 0 ? `${15 * quarters} minutes` : `${whole}${part} ${whole === 1 && rest === 0 ? 'hour' : 'hours'}`;
+}

@@ -1,0 +1,78 @@
+import type { Draft } from '../../project';
+import type { Row } from '../content/rows';
+import { INK } from '../pen/line-styles';
+import { type Guide, type GuideStep, guideContent, PICTURE_KEY } from './content';
+import { escapedText, pictureSvg } from './svg';
+
+/**
+ * The sewing guide as one web page that needs nothing else: no script, no font, no picture from elsewhere.
+ *
+ * @param draft the finished draft
+ */
+export function writeGuideHtml(draft: Draft): string {
+  const guide = guideContent(draft);
+  const e = escapedText;
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
+<title>${e(guide.title)}: how to sew it</title>
+<style>${STYLE}</style>
+</head>
+<body>
+<header><h1>${e(guide.title)}</h1><p>${e(guide.under)}</p></header>
+<main>
+<section><h2>Safety</h2>${list(guide.safety)}</section>
+<section><h2>Chosen</h2>${list(guide.chosen)}</section>
+<div class="pair"><section><h2>Finished measures</h2>${rows(guide.finished)}</section>
+<section><h2>Cut</h2>${rows(guide.cut)}</section></div>
+<section><h2>To buy</h2>
+<dl>${guide.shopping.map(({ name, value, note }) => `<dt>${e(name)}</dt><dd>${e(value)}${note === '' ? '' : `<br><small>${e(note)}</small>`}</dd>`).join('')}</dl></section>
+<section><h2>The lay</h2>${guide.lay ? `<figure>${pictureSvg(guide.lay, 'lay', guide.units)}</figure>` : `<p>${e(guide.noLay)}</p>`}
+<h3>On other widths</h3>${rows(guide.widths)}</section>
+<section><h2>Sewing</h2><p>${e(guide.time)}</p><p>${e(PICTURE_KEY)}</p></section>
+${guide.parts.map((part) => partSection(part, guide)).join('\n')}
+</main>
+</body>
+</html>
+`;
+}
+
+function partSection({ name, steps }: Guide['parts'][number], guide: Guide): string {
+  return `<section><h2>${escapedText(name)}</h2>\n${steps.map((step) => stepArticle(step, guide)).join('\n')}\n</section>`;
+}
+
+function stepArticle(step: GuideStep, { units }: Guide): string {
+  const e = escapedText;
+  const settings = step.settings.map(
+    ({ name, value, source }) => `<dt>${e(name)}</dt><dd>${e(value)} <small>(${e(source)})</small></dd>`,
+  );
+  return `<article id="step-${step.number}">
+<figure>${pictureSvg(step.picture, `p${step.number}`, units)}</figure>
+<div><h3>${step.number}. ${e(step.title)}</h3>
+<ol>${step.tasks.map((task) => `<li>${e(task)}</li>`).join('')}</ol>
+${step.why === '' ? '' : `<p class="why">Why: ${e(step.why)}</p>`}
+${settings.length === 0 ? '' : `<dl class="settings">${settings.join('')}</dl>`}
+<p class="check"><b>See:</b> ${e(step.check)}</p>
+${step.mind === '' ? '' : `<p class="mind"><b>Mind:</b> ${e(step.mind)}</p>`}
+<p class="time">${e(step.time)}</p></div>
+</article>`;
+}
+
+const list = (sentences: readonly string[]): string =>
+  `<ul>${sentences.map((sentence) => `<li>${escapedText(sentence)}</li>`).join('')}</ul>`;
+const rows = (all: readonly Row[]): string =>
+  `<dl>${all.map(({ name, value }) => `<dt>${escapedText(name)}</dt><dd>${escapedText(value)}</dd>`).join('')}</dl>`;
+
+const STYLE = `body{margin:0 auto;max-width:62rem;padding:1.5rem;background:#faf6ee;color:${INK.cut};font:1rem/1.45 system-ui,sans-serif}
+h1,h2,h3{line-height:1.2;margin:0}h1{font-size:1.9rem}h2{margin-top:2rem;padding-bottom:.25rem;border-bottom:1px solid #ddd2bd}h3{margin-bottom:.4rem}
+header p,small,.time{color:${INK.quietWords}}figure{margin:0;background:#fff;border:1px solid #ddd2bd;border-radius:.5rem;padding:.5rem}
+svg{display:block;width:100%;max-height:24rem;font-family:system-ui,sans-serif}
+article{display:grid;grid-template-columns:minmax(15rem,24rem) 1fr;gap:1.25rem;margin:1.25rem 0;break-inside:avoid}
+ol,ul{margin:.4rem 0;padding-left:1.3rem}li{margin:.2rem 0}p{margin:.5rem 0}
+dl{display:grid;grid-template-columns:max-content 1fr;gap:.15rem 1rem;margin:.5rem 0}dd{margin:0}.pair{display:grid;grid-template-columns:repeat(auto-fit,minmax(18rem,1fr));gap:0 2rem}
+.mind{border-left:.25rem solid #a6403a;padding-left:.6rem}.why{font-style:italic}
+@media(max-width:44rem){article{grid-template-columns:1fr}}
+@media print{body{background:#fff;max-width:none;padding:0;font-size:9.5pt}h2{break-after:avoid}}`;

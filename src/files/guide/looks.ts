@@ -1,0 +1,35 @@
+import type { Face, PictureLine } from '../../sewing';
+import { INK } from '../pen/line-styles';
+
+/** How a line of a step's picture is drawn; widths and dashes in hundredths of the picture's longer side. */
+export interface PictureLook {
+  readonly width: number;
+  readonly colour: string;
+  readonly dash: readonly number[];
+}
+
+/** A line type for each meaning; what the step sews is the thickest and the only indigo one. */
+export const PICTURE_LOOKS: Readonly<Record<PictureLine, PictureLook>> = {
+  edge: { width: 0.3, colour: INK.cut, dash: [] },
+  fold: { width: 0.22, colour: INK.level, dash: [2.2, 0.6, 0.3, 0.6] },
+  stitch: { width: 0.22, colour: INK.sewn, dash: [1, 0.6] },
+  lit: { width: 0.75, colour: INK.mark, dash: [1.8, 0.7] },
+  hidden: { width: 0.22, colour: INK.level, dash: [0.3, 0.6] },
+  overlock: { width: 0.4, colour: INK.mark, dash: [] },
+  mark: { width: 0.35, colour: INK.cut, dash: [] },
+  pin: { width: 0.28, colour: INK.cut, dash: [] },
+  thin: { width: 0.16, colour: INK.sign, dash: [] },
+  cord: { width: 1, colour: INK.sewn, dash: [] },
+};
+
+/** What lies with its face up: the right side tinted and plain, the wrong side pale and hatched, and so on. */
+export const FACE_LOOKS: Readonly<Record<Face, { readonly fill: string; readonly hatch: string }>> = {
+  right: { fill: '#DCE3EE', hatch: '#DCE3EE' },
+  wrong: { fill: '#FBF8F1', hatch: '#C9BFAF' },
+  elastic: { fill: '#FFFFFF', hatch: '#8A8175' },
+  patch: { fill: '#EFE9DC', hatch: '#B5AA98' },
+  paper: { fill: '#FFFFFF', hatch: '#FFFFFF' },
+  printedDown: { fill: '#FFFFFF', hatch: '#D9D3C8' },
+};
+
+export const HATCH_WIDTH = 0.13;

@@ -1,0 +1,76 @@
+import type { Mm } from '../../length';
+import { point } from '../../plane';
+import { boxGrown } from '../../sheets';
+import { scaleSentence } from '../content/rows';
+import {
+  drawSquares,
+  LARGE_GAP,
+  LARGE_MARGIN,
+  LARGE_TITLE_PT,
+  LARGE_WORDS_PT,
+  refuseLargerThanPage,
+  squaresSize,
+} from '../pdf/large-sheet';
+import { drawPaths } from '../pen/draw-paths';
+import { INK } from '../pen/line-styles';
+import type { PdfOptions } from '../pen/options';
+import { frameAt } from '../pen/page-frame';
+import { startPdf } from '../pen/pen';
+import { baseline, lineHeight, ptOfCapitals } from '../pen/print-type';
+import { wrapText } from '../pen/text-flow';
+import type { Steps } from '../work/steps';
+import { drawKey, keyHeight, keyRows } from './key';
+import { type Nest, nestSideBySide, nestTitle } from './nest';
+
+/** Beside the squares the key needs at least this. */
+const LEAST_KEY: Mm = 250;
+
+/**
+ * The nest on one large sheet, the key and both test squares below it.
+ *
+ * @throws Refusal where the sheet would be larger than a page can be (5,080 mm)
+ */
+export function* nestedLargeSteps(nest: Nest, options: PdfOptions): Steps<Uint8Array> {
+  const { project } = nest[0];
+  const { scale, correctX, correctY } = project.paper;
+  const factor = { x: scale * correctX, y: scale * correctY };
+  const { drawings, styleOf, box } = nestSideBySide(nest, 'printed');
+  yield { share: 0, doing: 'one large sheet' };
+  const frame = frameAt(LARGE_MARGIN, LARGE_MARGIN, box, factor);
+  const rows = keyRows(nest);
+  const squares = squaresSize(project.paper);
+  const width = Math.max(frame.box.right, LARGE_MARGIN + squares.width + LEAST_KEY) + LARGE_MARGIN;
+  const left = LARGE_MARGIN + squares.width;
+  const room = width - LARGE_MARGIN - left;
+  const top = frame.box.bottom + LARGE_GAP;
+  // The type's widths are known before the page is: its height follows from the key.
+  const ruler = startPdf(width, 1000, options.font, { title: '', subject: '', date: options.date });
+  const title = nestTitle(nest);
+  const advice = `${scaleSentence(project.paper)} Print at 100 %, no fit to page. Measure both squares before cutting.`;
+  const head = [
+    ...wrapText(title, room, LARGE_TITLE_PT, ruler.widthOf).map((text) => ({ text, pt: LARGE_TITLE_PT })),
+    ...wrapText(advice.trim(), room, LARGE_WORDS_PT, ruler.widthOf).map((text) => ({ text, pt: LARGE_WORDS_PT })),
+  ];
+  const headHeight = head.reduce((sum, { pt }) => sum + lineHeight(pt), lineHeight(LARGE_WORDS_PT));
+  const foot = Math.max(squares.height, headHeight + keyHeight(rows, room, ruler.widthOf));
+  const height = top + foot + LARGE_MARGIN;
+  refuseLargerThanPage(width, height, 'one large sheet', { field: 'paper.scale' });
+  const pen = startPdf(width, height, options.font, {
+    title,
+    subject: `${nest.length} bodies on one drawing, one large sheet`,
+    date: options.date,
+  });
+  drawPaths(pen, drawings, boxGrown(box, 1), frame, factor.x, styleOf);
+  for (const { text, at, size, turn } of drawings.flatMap((drawing) => drawing.texts)) {
+    const pt = ptOfCapitals(size * Math.min(factor.x, factor.y));
+    pen.words(text, frame.map(at), { pt, colour: INK.words, align: 'middle', turn });
+  }
+  drawSquares(pen, LARGE_MARGIN, top, project.paper);
+  let y = top;
+  for (const { text, pt } of head) {
+    pen.words(text, point(left, baseline(y, pt)), { pt, colour: pt === LARGE_TITLE_PT ? INK.cut : INK.words });
+    y += lineHeight(pt);
+  }
+  drawKey(pen, rows, left, top + headHeight, room);
+  return pen.bytes();
+}

@@ -1,0 +1,39 @@
+import { number, Refusal, say } from '../../length';
+import type { Draft } from '../../project';
+import { type Box, drawingInk, inkBounds, uprightPlaces } from '../../sheets';
+import { type NestedDrawing, nestedDrawing } from './drawing';
+import { nestedPieces } from './pieces';
+import { MOST_NESTED } from './styles';
+
+/** Several bodies on one drawing, in the order in which they are numbered; the first one's paper and units count. */
+export type Nest = readonly [Draft, ...Draft[]];
+
+/** What a nest is called: by its projects' one name, or by the first one's and how many more there are. */
+export function nestTitle(nest: Nest): string {
+  const [{ project }, ...others] = nest;
+  const same = others.every((draft) => draft.project.name === project.name);
+  return same ? `${project.name}, ${nest.length} bodies` : `${project.name} and ${others.length} more`;
+}
+
+/**
+ * A nest of these drafts.
+ *
+ * @throws Refusal where there are too few or too many bodies for one drawing
+ */
+export function nestOf(drafts: readonly Draft[]): Nest {
+  const [first, ...others] = drafts;
+  if (first && others.length > 0 && drafts.length <= MOST_NESTED) return [first, ...others];
+  const phrase =
+    drafts.length < 2
+      ? say`a nested drawing needs two projects or more`
+      : say`at most ${number(MOST_NESTED)} bodies can be told apart on one drawing; these are ${number(drafts.length)}`;
+  throw new Refusal([{ field: '--files', value: 'nested', phrase }]);
+}
+
+/** The nest's pieces beside each other, every grainline as it was drafted, and the least box round their lines. */
+export function nestSideBySide(nest: Nest, of: 'printed' | 'pieces'): NestedDrawing & { readonly box: Box } {
+  const pieces = nestedPieces(nest, of);
+  const wholes = pieces.map(({ whole }) => whole);
+  const drawing = nestedDrawing(pieces, uprightPlaces(wholes));
+  return { ...drawing, box: inkBounds(drawingInk(drawing.drawings)) };
+}

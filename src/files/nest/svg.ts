@@ -1,0 +1,73 @@
+import { point, straight } from '../../plane';
+import { boxGrown, type DrawnPath } from '../../sheets';
+import { SVG_LINES, SVG_WORDS, svgFile, svgGroup, svgPath, svgText, withWords } from '../svg/parts';
+import { keyRows } from './key';
+import { type Nest, nestSideBySide, nestTitle } from './nest';
+import { nestedStyle } from './styles';
+
+/** White round the drawing. */
+const BORDER = 10;
+/** The key's rows, under the drawing. */
+const ROW = 12;
+const SAMPLE = 55;
+const CAPITALS = 3.5;
+
+/**
+ * The nest as SVG 1.1 in true size: a group for each body, which can be switched or cut alone, one for what is common,
+ * and the key under the drawing.
+ */
+export function writeNestedSvg(nest: Nest): string {
+  const { drawings, styleOf, bodyOf, box: lines } = nestSideBySide(nest, 'pieces');
+  const paths = drawings.flatMap((drawing) => drawing.paths);
+  const words = drawings.flatMap((drawing) => drawing.texts);
+  const of = (body: number | undefined) =>
+    paths.filter((path) => bodyOf(path) === body).map((path) => svgPath(path, styleOf));
+  const rows = keyRows(nest);
+  const key = rows.map((row, i) => {
+    const y = lines.bottom + ROW * (i + 1);
+    const sample: DrawnPath = {
+      layer: 'marks',
+      stroke: 'cut',
+      name: row.name,
+      curves: [straight(point(lines.left, y), point(lines.left + SAMPLE, y))],
+      closed: false,
+    };
+    const text = `${row.name}: ${row.says}`;
+    const at = point(lines.left + SAMPLE + BORDER / 2, y + CAPITALS / 2);
+    return {
+      sample: svgPath(sample, () => nestedStyle(row.body).cut),
+      word: { text, at, size: CAPITALS, turn: 0, role: 'note' } as const,
+    };
+  });
+  // The key's words start at their place, so that all their room is on its right.
+  const keyRoom = key.map(({ word }) => ({ ...word, text: `${word.text}${word.text}` }));
+  return svgFile(
+    {
+      title: nestTitle(nest),
+      about: `${nest.length} bodies on one drawing. One unit is one millimetre.`,
+      box: boxGrown(
+        {
+          ...withWords(lines, words),
+          right: withWords(lines, [...words, ...keyRoom]).right,
+          bottom: lines.bottom + ROW * (rows.length + 0.5),
+        },
+        BORDER,
+      ),
+    },
+    [
+      svgGroup('common', SVG_LINES, of(undefined)),
+      ...nest.map((_, body) => svgGroup(`body-${body + 1}`, SVG_LINES, of(body))),
+      svgGroup('text', SVG_WORDS, words.map(svgText)),
+      svgGroup(
+        'key',
+        SVG_LINES,
+        key.map(({ sample }) => sample),
+      ),
+      svgGroup(
+        'key-text',
+        SVG_WORDS.replace('"middle"', '"start"'),
+        key.map(({ word }) => svgText(word)),
+      ),
+    ],
+  );
+}

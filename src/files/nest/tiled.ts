@@ -1,0 +1,79 @@
+import { point } from '../../plane';
+import type { Draft } from '../../project';
+import { drawingInk, type PieceDrawing, tilePieces } from '../../sheets';
+import { sheetRemarks } from '../content/rows';
+import { drawFirst } from '../pdf/first-page';
+import { firstWords } from '../pdf/first-words';
+import { drawSheet } from '../pdf/sheet';
+import { firstPage } from '../pdf/tiled';
+import { INK } from '../pen/line-styles';
+import type { PdfOptions } from '../pen/options';
+import { startPdf } from '../pen/pen';
+import { baseline, lineHeight } from '../pen/print-type';
+import type { Steps } from '../work/steps';
+import { nestedDrawing } from './drawing';
+import { drawKey, keyRows } from './key';
+import { type Nest, nestTitle } from './nest';
+import { nestedPieces } from './pieces';
+
+const TITLE_PT = 15;
+
+/**
+ * The nest on joined sheets: a first sheet, the key, then the sheets, each with a step of its own.
+ *
+ * @throws Refusal where the paper can't be
+ */
+export function* nestedSteps(nest: Nest, options: PdfOptions): Steps<Uint8Array> {
+  const [first] = nest;
+  const { project } = first;
+  const title = nestTitle(nest);
+  const pieces = nestedPieces(nest, 'printed');
+  yield { share: 0, doing: 'laying out the sheets' };
+  const wholes = pieces.map((piece) => piece.whole);
+  const plan = tilePieces(wholes, project.paper);
+  const { drawings, styleOf } = nestedDrawing(pieces, plan.places);
+  const whole: Draft = { ...first, pieces: wholes, printed: wholes, sheets: plan };
+  const page = firstPage(plan, project.units === 'inch');
+  const pen = startPdf(page.width, page.height, options.font, {
+    title,
+    subject: `${nest.length} bodies on one drawing, ${plan.sheets.length} sheets ${plan.paper.name}`,
+    date: options.date,
+  });
+  const rows = keyRows(nest);
+  const words = firstWords(whole, options.date, options.fileName ?? 'nested.pdf');
+  drawFirst(
+    pen,
+    page,
+    {
+      ...words,
+      title,
+      sections: [
+        {
+          title: `${nest.length} bodies on one drawing`,
+          sentences: [
+            'The legs lie with their side lines and crotch lines on each other; each body has a line type, a colour and a number of its own. Cut lines, folds and notches are drawn for every body; what else is in a piece stands in its own pattern.',
+          ],
+        },
+        { title: 'Bodies', sentences: rows.map(({ name, says }) => `${name}: ${says}`) },
+      ],
+    },
+    whole,
+    drawings,
+  );
+  pen.newPage(page.width, page.height);
+  pen.words(`Key: ${title}`, point(page.margin, baseline(page.margin, TITLE_PT)), { pt: TITLE_PT, colour: INK.cut });
+  drawKey(pen, rows, page.margin, page.margin + 2 * lineHeight(TITLE_PT), page.width - 2 * page.margin);
+
+  const ink = drawingInk(drawings);
+  const remarks = sheetRemarks(project.paper);
+  const says = (shown: readonly PieceDrawing[]) => [
+    `${shown.map(({ piece }) => piece.name).join(', ')} · ${title}`,
+    'Test square: on the first sheet. Key: on the second.',
+  ];
+  for (const [i, sheet] of plan.sheets.entries()) {
+    yield { share: i / plan.sheets.length, doing: `sheet ${sheet.label}` };
+    pen.newPage(plan.paper.width, plan.paper.height);
+    drawSheet(pen, { plan, drawings, ink, says, remarks, styleOf }, sheet);
+  }
+  return pen.bytes();
+}

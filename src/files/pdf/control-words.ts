@@ -1,0 +1,31 @@
+import type { PieceText } from '../../edges';
+import { formatLength, type Mm } from '../../length';
+import { dot, leftOf, moved, scale as scaled } from '../../plane';
+import type { Draft } from '../../project';
+import { controlLengths, type PieceDrawing } from '../../sheets';
+
+/** The height of the capitals, and from the line to the words, on the paper. */
+const CAPITALS: Mm = 2;
+const AWAY: Mm = 1.8;
+
+/** The drawings with the lengths that prove the joins written beside their lines. */
+export function withControlWords(draft: Draft, drawings: readonly PieceDrawing[]): readonly PieceDrawing[] {
+  const { printed, sheets, project } = draft;
+  const { scale } = project.paper;
+  const texts = controlLengths(printed, sheets, project.paper).map(({ name, length, at, way, inwards }): PieceText => {
+    const degrees = (Math.atan2(way.y, way.x) * 180) / Math.PI;
+    const backwards = degrees > 90 || degrees <= -90;
+    const turn = backwards ? degrees - Math.sign(degrees) * 180 : degrees;
+    const above = scaled(leftOf(way), backwards ? -1 : 1);
+    // Words stand above their line as they are read, or on the inner side of a rim.
+    const away = inwards && dot(inwards, above) < 0 ? -AWAY - CAPITALS : AWAY;
+    return {
+      at: moved(at, above, away / scale),
+      text: `${name}: ${formatLength(length, project.units)} when joined`,
+      size: CAPITALS / scale,
+      turn,
+      role: 'note',
+    };
+  });
+  return drawings.map((drawing, i) => (i === 0 ? { ...drawing, texts: [...drawing.texts, ...texts] } : drawing));
+}

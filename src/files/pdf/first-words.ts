@@ -1,0 +1,98 @@
+import { type Mm, plain, printPhrase } from '../../length';
+import type { Draft } from '../../project';
+import { correctionRemarks } from '../../sheets';
+import { clothRows } from '../content/cloth-rows';
+import {
+  bodyRows,
+  cautionSentences,
+  checkSentences,
+  choiceSentences,
+  controlRows,
+  cutRows,
+  finishedRows,
+  scaleSentence,
+} from '../content/rows';
+import type { Section } from '../pen/text-flow';
+
+/** The first sheet's words, by the place where they stand. */
+export interface FirstWords {
+  readonly title: string;
+  readonly under: string;
+  /** Set inside the first square; what finds no room there is set before the other parts. */
+  readonly inSquare: readonly Section[];
+  readonly mapTitle: string;
+  /** Parts in the order in which they are set; the last ones go on to a further page where there is no room. */
+  readonly sections: readonly Section[];
+}
+
+/**
+ * What the first sheet says: how to print, whose it is, what was chosen, what comes out, what to cut, what to mind, how
+ * to join.
+ *
+ * @param date printed in the reader's own calendar day
+ * @param fileName the file that the sheet belongs to
+ */
+export function firstWords(draft: Draft, date: Date, fileName: string): FirstWords {
+  const { project, sheets: plan } = draft;
+  const { paper, units } = project;
+  const count = plan.sheets.length;
+  const scale = scaleSentence(paper);
+  return {
+    title: project.name,
+    under: `Legwork · lounge pant, each leg one piece · ${dayText(date)} · ${fileName}`,
+    inSquare: [
+      { title: 'Print at 100 %', sentences: [...printSentences(plan.margin), ...(scale === '' ? [] : [scale])] },
+      ...(count > 1 ? [joinSection(draft)] : []),
+    ],
+    mapTitle: `${count === 1 ? '1 sheet' : `${count} sheets`} ${plan.paper.name} (by area no fewer than ${plan.lowerBound})`,
+    sections: [
+      { title: `Body: ${project.body.label}`, rows: bodyRows(project) },
+      { title: 'Chosen', sentences: choiceSentences(draft) },
+      { title: 'Finished measures', rows: finishedRows(draft) },
+      { title: 'Cut', rows: [...clothRows(draft), ...cutRows(draft)] },
+      {
+        title: 'Checks',
+        sentences: [
+          ...correctionRemarks(paper).map((remark) => `Mind – printer: ${printPhrase(remark, units)}`),
+          ...checkSentences(draft.checks, units),
+        ],
+      },
+      { title: 'Safety', sentences: cautionSentences(draft.cautions, units) },
+    ],
+  };
+}
+
+function printSentences(margin: Mm): readonly string[] {
+  return [
+    'Choose true size, 100 %; switch off everything like fit to page or shrink. Print this sheet alone first and measure both squares along all sides, from the middle of a line to the middle of the other. If one is wrong, set the printer right before you print the rest.',
+    `The drawing keeps ${plain(margin, 1)} mm from the edges of the paper. If your printer cuts some of it off, choose a wider margin.`,
+  ];
+}
+
+function joinSection(draft: Draft): Section {
+  const { overlap } = draft.sheets;
+  const controls = controlRows(draft).map(({ name, value }) => `${name} ${value}`);
+  const trim =
+    overlap > 0
+      ? [
+          'Lay the sheets out as on the map. Where a sheet has a neighbour on its left or above it, cut off its white margin along the thin line on that side.',
+          'Lay the cut edge on the thin line of that neighbour, so that the half-diamonds of one number make a whole diamond and the lines meet. Glue or tape.',
+        ]
+      : [
+          'Lay the sheets out as on the map. Cut off the margins along the thin lines on all sides that have a neighbour.',
+          'Butt the cut edges, so that the half-diamonds of one number make a whole diamond and the lines meet. Tape.',
+        ];
+  const steps = [
+    ...trim,
+    'Join the rows first, then the rows to each other.',
+    ...(controls.length > 0 ? [`Measure, to prove the joins: ${controls.join(', ')}.`] : []),
+  ];
+  return {
+    title: 'Join the sheets',
+    sentences: steps.map((step, i) => `${i + 1}. ${step}`),
+  };
+}
+
+const MONTHS = 'January February March April May June July August September October November December'.split(' ');
+
+const dayText = (date: Date): string => `${date.getDate()} ${MONTHS[date.getMonth()]} ${date.getFullYear()}`;

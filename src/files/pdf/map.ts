@@ -1,0 +1,75 @@
+import { type Point, point } from '../../plane';
+import {
+  type Box,
+  boxGrown,
+  drawingInk,
+  type Ink,
+  inkCrosses,
+  inkNear,
+  type PieceDrawing,
+  type SheetPlan,
+} from '../../sheets';
+import { INK, type LineStyle } from '../pen/line-styles';
+import { frameAt } from '../pen/page-frame';
+import type { Pen } from '../pen/pen';
+import { capitalsOfPt, ptOfCapitals } from '../pen/print-type';
+import { sheetCell } from './word-places';
+
+const CELL: LineStyle = { width: 0.15, colour: INK.join, dash: [] };
+const OUTLINE: LineStyle = { width: 0.3, colour: INK.cut, dash: [] };
+/** The labels' capitals, in parts of a cell's shorter side. */
+const LABEL_SHARE = 0.22;
+const LARGEST_CAPITALS = 3.2;
+/** White round a label, on the paper. */
+const CLEAR = 0.5;
+/** From a cell's middle to its rim, in parts of the room, near ones first. */
+const STEPS: readonly Point[] = [-1, -0.75, -0.5, -0.25, 0, 0.25, 0.5, 0.75, 1]
+  .flatMap((y, _, all) => all.map((x) => point(x, y)))
+  .sort((a, b) => Math.hypot(a.x, a.y) - Math.hypot(b.x, b.y));
+
+/** The map of the sheets: every printed sheet as a box with its label, the pieces' cut lines over them. */
+export function drawMap(pen: Pen, plan: SheetPlan, drawings: readonly PieceDrawing[], room: Box): void {
+  const cells = plan.sheets.map((sheet) => ({ label: sheet.label, box: sheetCell(sheet) }));
+  const all = {
+    left: Math.min(...cells.map(({ box }) => box.left)),
+    top: Math.min(...cells.map(({ box }) => box.top)),
+    right: Math.max(...cells.map(({ box }) => box.right)),
+    bottom: Math.max(...cells.map(({ box }) => box.bottom)),
+  };
+  const scale = Math.min(
+    (room.right - room.left) / (all.right - all.left),
+    (room.bottom - room.top) / (all.bottom - all.top),
+  );
+  const spare = room.right - room.left - (all.right - all.left) * scale;
+  const { map } = frameAt(room.left + spare / 2, room.top, all, { x: scale, y: scale });
+  for (const { box } of cells) {
+    const from = map(point(box.left, box.top));
+    const to = map(point(box.right, box.bottom));
+    pen.frame(boxGrown({ left: from.x, top: from.y, right: to.x, bottom: to.y }, -CELL.width), CELL);
+  }
+  for (const path of drawings.flatMap((drawing) => drawing.paths)) {
+    if (path.stroke === 'cut') pen.stroke(path.curves, map, OUTLINE, { closed: true });
+    if (path.stroke === 'fold') pen.stroke(path.curves, map, CELL);
+  }
+  const whole = drawingInk(drawings);
+  const ink = { ...whole, lines: whole.lines.filter(({ stroke }) => stroke === 'cut' || stroke === 'fold') };
+  for (const { label, box } of cells) {
+    const side = Math.min(box.right - box.left, box.bottom - box.top) * scale;
+    const pt = ptOfCapitals(Math.min(LARGEST_CAPITALS, side * LABEL_SHARE));
+    const half = { x: (pen.widthOf(label, pt) / 2 + CLEAR) / scale, y: (capitalsOfPt(pt) / 2 + CLEAR) / scale };
+    const at = map(clearPlace(box, half, ink));
+    pen.words(label, point(at.x, at.y + capitalsOfPt(pt) / 2), { pt, colour: INK.words, align: 'middle' });
+  }
+}
+
+/** Where a label stands in its cell: in the middle, or as near to it as no outline runs through it. */
+function clearPlace(cell: Box, half: Point, ink: Ink): Point {
+  const middle = point((cell.left + cell.right) / 2, (cell.top + cell.bottom) / 2);
+  const room = { x: (cell.right - cell.left) / 2 - half.x, y: (cell.bottom - cell.top) / 2 - half.y };
+  const near = inkNear(ink, cell);
+  const places = STEPS.map((step) => point(middle.x + step.x * room.x, middle.y + step.y * room.y));
+  const free = places.find(
+    ({ x, y }) => !inkCrosses(near, { left: x - half.x, right: x + half.x, top: y - half.y, bottom: y + half.y }),
+  );
+  return free ?? middle;
+}

@@ -1,0 +1,60 @@
+import type { Mm } from '../../length';
+import type { Draft } from '../../project';
+import { drawingInk, PAPER_SIZES, type PieceDrawing, placedDrawings, type SheetPlan } from '../../sheets';
+import { sheetRemarks } from '../content/rows';
+import type { PdfOptions } from '../pen/options';
+import { startPdf } from '../pen/pen';
+import { safeFileName } from '../work/file-name';
+import type { Steps } from '../work/steps';
+import { withControlWords } from './control-words';
+import { drawFirst, type FirstPage } from './first-page';
+import { firstWords } from './first-words';
+import { drawSheet } from './sheet';
+
+/**
+ * The tiled PDF: the first sheet, then every sheet of the plan at true scale.
+ *
+ * @param draft the finished draft; its plan says the paper and the sheets
+ * @param start starts the file: another writer may draw the same, to be held against ours
+ * @returns the bytes of the file, after a step for each sheet
+ */
+export function* pdfSteps(draft: Draft, options: PdfOptions, start = startPdf): Steps<Uint8Array> {
+  const { project, sheets: plan } = draft;
+  const drawings = withControlWords(draft, placedDrawings(draft.printed, plan.places));
+  const page = firstPage(plan, project.units === 'inch');
+  const pen = start(page.width, page.height, options.font, {
+    title: project.name,
+    subject: `Lounge pant for ${project.body.label}, ${plan.sheets.length} sheets ${plan.paper.name}`,
+    date: options.date,
+  });
+  const fileName = options.fileName ?? `${safeFileName(project.name)}.pdf`;
+  drawFirst(pen, page, firstWords(draft, options.date, fileName), draft, drawings);
+  const ink = drawingInk(drawings);
+  const remarks = sheetRemarks(project.paper);
+  const says = (shown: readonly PieceDrawing[]) => [
+    `${shown.map(({ piece }) => piece.name).join(', ')} · ${project.name}`,
+    'Test square: on the first sheet.',
+  ];
+  for (const [i, sheet] of plan.sheets.entries()) {
+    yield { share: i / plan.sheets.length, doing: `sheet ${sheet.label}` };
+    pen.newPage(plan.paper.width, plan.paper.height);
+    drawSheet(pen, { plan, drawings, ink, says, remarks }, sheet);
+  }
+  return pen.bytes();
+}
+
+/** Words don't grow with the paper: the first sheet of a plan on large sheets is a small one. */
+const LARGEST_FIRST: Mm = 450;
+/** Both squares and the words beside them want this much. */
+const NARROWEST_FIRST: Mm = 200;
+const LEAST_MARGIN: Mm = 8;
+/** Beyond this the words would not find room on the small papers; printers reach closer. */
+const WIDEST_MARGIN: Mm = 15;
+
+/** The first sheet's paper: the plan's own, upright; A4 or Letter where the plan's is larger than A3 or Tabloid. */
+export function firstPage({ paper, margin }: SheetPlan, inches: boolean): FirstPage {
+  const own = { width: Math.min(paper.width, paper.height), height: Math.max(paper.width, paper.height) };
+  const small = PAPER_SIZES.find((size) => size.name === (inches ? 'Letter' : 'A4')) ?? own;
+  const { width, height } = own.height > LARGEST_FIRST || own.width < NARROWEST_FIRST ? small : own;
+  return { width, height, margin: Math.min(Math.max(margin, LEAST_MARGIN), WIDEST_MARGIN) };
+}

@@ -1,0 +1,67 @@
+import type { jsPDF } from 'jspdf';
+import type { Layer } from '../../sheets';
+
+/** What can be switched on and off in a PDF: the drawing's layers, and what belongs to the sheets. */
+export type PdfLayer = Layer | 'joins';
+
+/** The layers by the names that a reader's list shows, from the top of the list. */
+const NAMES: Readonly<Record<PdfLayer, string>> = {
+  cut: 'Cut line',
+  stitch: 'Stitching',
+  folds: 'Folds',
+  levels: 'Levels and side',
+  marks: 'Notches and grain',
+  text: 'Words',
+  joins: 'Joins and sheet labels',
+};
+const ORDER = Object.keys(NAMES) as readonly PdfLayer[];
+
+/** What the writer keeps to itself but calls out at the right moments. */
+interface Inside {
+  readonly events: { readonly subscribe: (topic: string, call: () => void) => void };
+  readonly newObject: () => number;
+  readonly out: (line: string) => void;
+}
+
+/**
+ * Optional content (ISO 32000-1, 8.11) for a document whose writer knows none: it calls out when it writes the
+ * resources and the catalogue, and the groups are put in there.
+ *
+ * @returns draws something on a layer; what is drawn outside of it is always shown
+ */
+export function pdfLayers(doc: jsPDF): (layer: PdfLayer, draw: () => void) => void {
+  const { events, newObject, out } = doc.internal as unknown as Inside;
+  const objects = new Map<PdfLayer, number>();
+  const used = new Set<PdfLayer>();
+  const shown = () => ORDER.filter((layer) => used.has(layer));
+  const references = () =>
+    shown()
+      .map((layer) => `${objects.get(layer)} 0 R`)
+      .join(' ');
+  events.subscribe('putResources', () => {
+    for (const layer of shown()) {
+      objects.set(layer, newObject());
+      out(`<</Type /OCG /Name (${NAMES[layer]})>>`);
+      out('endobj');
+    }
+  });
+  // The resources hold pictures' names last and leave their own dictionary open; the layers' names follow in the next.
+  events.subscribe('putXobjectDict', () => {
+    if (used.size === 0) return;
+    out('>>');
+    out('/Properties <<');
+    for (const layer of shown()) out(`/${layer} ${objects.get(layer)} 0 R`);
+  });
+  events.subscribe('putCatalog', () => {
+    if (used.size > 0)
+      out(`/OCProperties <</OCGs [${references()}] /D <</Order [${references()}] /ON [${references()}]>>>>`);
+  });
+  return (layer, draw) => {
+    if (used.size === 0)
+      (doc as unknown as { __private__: { setPdfVersion: (v: string) => void } }).__private__.setPdfVersion('1.5');
+    used.add(layer);
+    out(`/OC /${layer} BDC`);
+    draw();
+    out('EMC');
+  };
+}

@@ -1,0 +1,211 @@
+import { type SaxesAttributeNS, SaxesParser, type SaxesTagNS } from 'saxes';
+import { compose, type Matrix } from 'transformation-matrix';
+import { number, type Phrase, plainWords, Refusal, say } from '../../length';
+import { type Curve, loadPathReader } from '../../plane';
+import { type Attributes, innerPlace, refuseDrawing, trueSize, turnOf, userLength } from './place';
+import { declarationsOf, effectOf, ruleEffect, type Styled, type StyleRule, stylingRules } from './style';
+
+/** A line of a drawing, in millimetres, y down. */
+export interface SvgLine {
+  /** The names of the line itself and of all the groups round it, innermost first. */
+  readonly names: readonly string[];
+  readonly runs: readonly (readonly Curve[])[];
+}
+
+/** What is kept in a file to be used elsewhere, or cuts away, is no line of the drawing. */
+const NOT_DRAWN: ReadonlySet<string> = new Set(['defs', 'symbol', 'clipPath', 'mask', 'pattern', 'marker']);
+const SVG = 'http://www.w3.org/2000/svg';
+
+/** A drawing of blocks has a few dozen elements, a busy one of a drawing program thousands; these many take half a second. */
+const MOST_ELEMENTS = 20_000;
+/** Of one element. */
+const MOST_ATTRIBUTES = 300;
+const LONGEST_STYLE = 10_000;
+/** All style sheets together. */
+const LARGEST_SHEET = 200_000;
+const DEEPEST = 200;
+/** Lines that are read, of all that are there. */
+const MOST_LINES = 2000;
+const LONGEST_PATH = 200_000;
+const MOST_RULES = 200;
+/** No name of a line is longer; a file may repeat it for every line in a group. */
+const LONGEST_NAME = 100;
+
+/** An element that is open while the file is read. */
+interface Open extends Styled {
+  readonly place: Matrix;
+  readonly names: readonly string[];
+  readonly drawn: boolean;
+  /** Why it lies where nobody can tell. */
+  readonly lost: Phrase | undefined;
+  readonly round: Open | undefined;
+}
+
+interface Found extends Open {
+  readonly data: string;
+}
+
+/**
+ * The lines of an SVG drawing at true size. Paths, lines and polylines are read, with every `transform` and drawing within
+ * the drawing round them; what is hidden or only defined is not. A line that is placed in a way that isn't followed is
+ * refused rather than read at a wrong place or size.
+ *
+ * @param text of the file
+ * @param wanted whether a line of these names is asked for; the others are passed over
+ * @throws Refusal where it is no SVG, has no true size, or has path data that can't be read
+ */
+export async function svgLines(
+  text: string,
+  wanted: (names: readonly string[]) => boolean,
+): Promise<readonly SvgLine[]> {
+  const found = elementsOf(text, wanted);
+  const runsOf = await loadPathReader();
+  return found.map(({ element, names, data, place, lost }) => {
+    const [name = ''] = names;
+    if (lost) throw new Refusal([{ field: plainWords(name), value: element, phrase: lost }]);
+    const runs = data.length > LONGEST_PATH ? undefined : runsOf(data, place);
+    if (!runs) refuseDrawing(data, say`stands in the ${element} “${plainWords(name)}” and can't be read as a path.`);
+    return { names, runs };
+  });
+}
+
+function elementsOf(text: string, wanted: (names: readonly string[]) => boolean): readonly Found[] {
+  const parser = new SaxesParser({ xmlns: true });
+  const open: Open[] = [];
+  const found: Found[] = [];
+  const sheets: string[] = [];
+  let [elements, attributes, sheetSize] = [0, 0, 0];
+  parser.on('attribute', () => {
+    attributes += 1;
+    if (attributes > MOST_ATTRIBUTES)
+      refuseDrawing(undefined, say`has an element of more than ${number(MOST_ATTRIBUTES, 0)} attributes.`);
+  });
+  parser.on('error', (error) => {
+    throw notSvg(text, error.message.replace(/^(\d+):\d+: /, 'line $1: ').replace(/\.$/, ''));
+  });
+  parser.on('opentag', (tag: SaxesTagNS) => {
+    elements += 1;
+    attributes = 0;
+    if (elements > MOST_ELEMENTS)
+      refuseDrawing(
+        undefined,
+        say`has more than ${number(MOST_ELEMENTS, 0)} elements, far more than a drawing of blocks.`,
+      );
+    if (open.length === DEEPEST)
+      refuseDrawing(undefined, say`is nested more than ${number(DEEPEST, 0)} levels deep; no drawing of blocks is.`);
+    const round = open.at(-1);
+    if (!round && tag.local !== 'svg') throw notSvg(text, `it starts with <${plainWords(tag.name)}>`);
+    const own = attributesOf(tag);
+    const one = opened(tag, own, round);
+    open.push(one);
+    const data = one.drawn ? pathDataOf(one.element, own) : undefined;
+    if (data === undefined || data.trim() === '' || !wanted(one.names)) return;
+    if (found.length === MOST_LINES)
+      refuseDrawing(undefined, say`draws its blocks in more than ${number(MOST_LINES, 0)} lines.`);
+    found.push({ ...one, data });
+  });
+  const sheet = (css: string) => {
+    if (open.at(-1)?.element !== 'style') return;
+    sheetSize += css.length;
+    if (sheetSize > LARGEST_SHEET)
+      refuseDrawing(undefined, say`has a style sheet of more than ${number(LARGEST_SHEET / 1000, 0)} kB.`);
+    sheets.push(css);
+  };
+  parser.on('text', sheet);
+  parser.on('cdata', sheet);
+  parser.on('closetag', () => open.pop());
+  parser.write(text).close();
+  return styled(found, sheets.join('\n'));
+}
+
+function opened(tag: SaxesTagNS, own: Attributes, round: Open | undefined): Open {
+  // What another namespace calls a path is none.
+  const ours = tag.uri === SVG || tag.uri === '';
+  if ((own.style?.length ?? 0) > LONGEST_STYLE)
+    refuseDrawing(own.style, say`is a style of more than ${number(LONGEST_STYLE, 0)} letters.`);
+  const style = declarationsOf(own.style ?? '');
+  const { hides, moves } = effectOf(style);
+  const inner = round && tag.local === 'svg' ? innerPlace(own) : undefined;
+  const place = round ? compose(round.place, turnOf(own.transform), inner ?? turnOf(undefined)) : trueSize(own);
+  const pivoted = own.transform !== undefined && (own['transform-origin'] ?? style.get('transform-origin'));
+  const lost =
+    round?.lost ??
+    (moves ? byStyle(moves) : undefined) ??
+    (pivoted ? byStyle(`transform-origin: ${pivoted.slice(0, LONGEST_NAME)}`) : undefined) ??
+    (round && tag.local === 'svg' && !inner
+      ? say`lies in a drawing within the drawing whose size isn't written in plain numbers.`
+      : undefined) ??
+    (tag.local === 'use' ? say`is drawn by reference (use), which isn't read; draw the line itself.` : undefined) ??
+    (tag.local === 'line' && ENDS.some((end) => userLength(own[end]) === undefined)
+      ? say`has an end that isn't written in plain numbers.`
+      : undefined);
+  return {
+    element: ours ? tag.local : '',
+    id: own.id ?? '',
+    classes: (own.class ?? '').slice(0, LONGEST_NAME).split(/\s+/),
+    place,
+    names: [...namesOf(own), ...(round?.names ?? [])],
+    drawn: ours && (round?.drawn ?? true) && !NOT_DRAWN.has(tag.local) && !hides && !isHidden(own),
+    lost,
+    round,
+  };
+}
+
+const byStyle = (how: string): Phrase =>
+  say`is moved by its style (${plainWords(how)}), which isn't read; move it by the attribute “transform” alone.`;
+
+/** The lines with what the drawing's style sheets do to them and to the groups round them. */
+function styled(found: readonly Found[], css: string): readonly Found[] {
+  const rules = stylingRules(css);
+  if (rules.length > MOST_RULES)
+    refuseDrawing(
+      undefined,
+      say`has a style sheet that hides or moves lines by more than ${number(MOST_RULES, 0)} rules.`,
+    );
+  if (rules.length === 0) return found;
+  return found.flatMap((line): readonly Found[] => {
+    const effects = withAll(line).flatMap((one) => rules.map((rule: StyleRule) => ruleEffect(rule, one)));
+    if (effects.some(({ hides }) => hides)) return [];
+    const moves = effects.find((effect) => effect.moves !== undefined)?.moves;
+    return [moves === undefined ? line : { ...line, lost: line.lost ?? byStyle(moves) }];
+  });
+}
+
+/** An element and all that are round it. */
+function withAll(one: Open): readonly Open[] {
+  const all: Open[] = [];
+  for (let here: Open | undefined = one; here; here = here.round) all.push(here);
+  return all;
+}
+
+const notSvg = (text: string, why: string): Refusal =>
+  new Refusal([
+    { field: 'file', value: text.slice(0, 40), phrase: say`is no SVG drawing that can be read: ${plainWords(why)}.` },
+  ]);
+
+/** Attributes by their names; those of another namespace, such as a layer's label, by their local ones. */
+function attributesOf(tag: SaxesTagNS): Attributes {
+  const all: readonly SaxesAttributeNS[] = Object.values(tag.attributes);
+  return Object.fromEntries([...all].reverse().map(({ local, value }) => [local, value]));
+}
+
+const namesOf = ({ id, label }: Attributes): readonly string[] =>
+  [label, id].flatMap((name) => (name === undefined || name === '' ? [] : [name.slice(0, LONGEST_NAME)]));
+
+const isHidden = ({ display, visibility }: Attributes): boolean =>
+  display === 'none' || visibility === 'hidden' || visibility === 'collapse';
+
+const ENDS = ['x1', 'y1', 'x2', 'y2'] as const;
+
+/** What an element draws, as path data; undefined where it draws nothing that could be an edge. */
+function pathDataOf(element: string, own: Attributes): string | undefined {
+  if (element === 'path') return own.d;
+  if (element === 'line') {
+    const [x1, y1, x2, y2] = ENDS.map((end) => userLength(own[end]) ?? 0);
+    return `M${x1} ${y1}L${x2} ${y2}`;
+  }
+  if (element === 'polyline' || element === 'polygon')
+    return own.points === undefined ? undefined : `M${own.points}${element === 'polygon' ? 'Z' : ''}`;
+  // Never a line by itself, but one that is meant to be drawn: what it refers to is told to be missing in plain words.
+  return element === 'use' ? 'M0 0' : undefined;
+}

@@ -1,0 +1,72 @@
+import { printPhrase } from '../../length';
+import { type Draft, garmentOf, shoppingOf } from '../../project';
+import { cautionSource, type SewingPart, sewingMinutes, sewingSteps, stepMinutes } from '../../sewing';
+import { bothUnits } from '../content/rows';
+
+/** One thing to buy, in words; the amount in the project's unit and in the other one. */
+export interface ReportItem {
+  readonly id: string;
+  readonly name: string;
+  readonly howMuch: string;
+  readonly note: string;
+}
+
+/** One caution, with its source and the fields of the project that raised it. */
+export interface ReportCaution {
+  readonly id: string;
+  readonly title: string;
+  readonly sentence: string;
+  readonly source: string;
+  readonly raisedBy: readonly string[];
+}
+
+/** The order of work; minutes are estimates from practice. */
+export interface ReportSewing {
+  readonly minutes: number;
+  readonly firstPairMinutes: number;
+  readonly steps: readonly {
+    readonly id: string;
+    readonly part: SewingPart;
+    readonly title: string;
+    readonly tasks: readonly string[];
+    readonly settings: readonly string[];
+    readonly check: string;
+    readonly minutes: number;
+  }[];
+}
+
+export const reportShopping = (draft: Draft): readonly ReportItem[] =>
+  shoppingOf(draft).map(({ id, name, howMuch, note }) => ({
+    id,
+    name: printPhrase(name, draft.project.units),
+    howMuch: bothUnits(howMuch, draft.project.units),
+    note: printPhrase(note, draft.project.units),
+  }));
+
+export const reportCautions = ({ cautions, project }: Draft): readonly ReportCaution[] =>
+  cautions.map((caution) => ({
+    id: caution.id,
+    title: caution.title,
+    sentence: printPhrase(caution.sentence, project.units),
+    source: cautionSource(caution),
+    raisedBy: caution.raisedBy,
+  }));
+
+export function reportSewing(draft: Draft): ReportSewing {
+  const { units } = draft.project;
+  const steps = sewingSteps(garmentOf(draft));
+  const { usual, first } = sewingMinutes(steps);
+  return {
+    minutes: Math.round(usual),
+    firstPairMinutes: Math.round(first),
+    steps: steps.map((step) => ({
+      id: step.id,
+      part: step.part,
+      title: step.title,
+      tasks: step.tasks.map((task) => printPhrase(task, units)),
+      settings: step.settings.map(({ name, value }) => `${name}: ${value}`),
+      check: printPhrase(step.check, units),
+      minutes: Math.round(stepMinutes(step)),
+    })),
+  };
+}

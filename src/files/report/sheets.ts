@@ -1,0 +1,84 @@
+import type { Draft } from '../../project';
+import { type Box, controlLengths } from '../../sheets';
+
+/** How the pieces lie on the paper: everything that a preview of the sheets draws; millimetres of drawing unless it says paper. */
+export interface ReportSheets {
+  readonly count: number;
+  readonly columns: number;
+  readonly rows: number;
+  readonly lowerBound: number;
+  /** As it goes into the printer; of a roll, what is cut off. */
+  readonly paper: {
+    readonly name: string;
+    readonly width: number;
+    readonly height: number;
+    readonly margin: number;
+    readonly overlap: number;
+  };
+  /** Millimetres of paper for a millimetre of drawing, across and down. */
+  readonly scale: readonly [number, number];
+  /** Each piece turned about the origin by degrees, clockwise as seen, then shifted. */
+  readonly places: readonly {
+    readonly piece: string;
+    readonly turn: number;
+    readonly shift: readonly [number, number];
+  }[];
+  /** In the order in which they are printed. */
+  readonly list: readonly {
+    readonly label: string;
+    readonly row: number;
+    readonly column: number;
+    /** What the sheet shows, its overlap included. */
+    readonly window: Box;
+    /** Its halves of the joining marks: the middle of the base on the drawing, and to which side the tip points. */
+    readonly marks: readonly {
+      readonly number: number;
+      readonly at: readonly [number, number];
+      readonly towards: string;
+    }[];
+  }[];
+  /** Lines that cross joins, and how long they must be on the joined paper. */
+  readonly controls: readonly { readonly piece: string; readonly name: string; readonly length: number }[];
+}
+
+/** The sheets of a draft as data, rounded to a thousandth of a millimetre. */
+export function reportSheets(
+  { sheets: plan, printed, project }: Draft,
+  rounded: (value: number) => number,
+): ReportSheets {
+  const { paper, scale, places, sheets } = plan;
+  const pair = (p: { readonly x: number; readonly y: number }) => [rounded(p.x), rounded(p.y)] as const;
+  return {
+    count: sheets.length,
+    columns: plan.columns,
+    rows: plan.rows,
+    lowerBound: plan.lowerBound,
+    paper: {
+      name: paper.name,
+      width: rounded(paper.width),
+      height: rounded(paper.height),
+      margin: rounded(plan.margin),
+      overlap: rounded(plan.overlap),
+    },
+    // The printer's correction has more than three figures.
+    scale: [scale.x, scale.y],
+    places: places.map(({ piece, turn, shift }) => ({ piece, turn, shift: pair(shift) })),
+    list: sheets.map(({ label, row, column, window, marks }) => ({
+      label,
+      row,
+      column,
+      window: {
+        left: rounded(window.left),
+        top: rounded(window.top),
+        right: rounded(window.right),
+        bottom: rounded(window.bottom),
+      },
+      marks: marks.map(({ number, at, towards }) => ({ number, at: pair(at), towards })),
+    })),
+    controls: controlLengths(printed, plan, project.paper).map(({ piece, name, length }) => ({
+      piece,
+      name,
+      length: rounded(length),
+    })),
+  };
+}
