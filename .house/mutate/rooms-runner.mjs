@@ -15,7 +15,7 @@ import { root } from '../paths.mjs';
 import { placeOf, readDrawn } from './draw.mjs';
 import { loadRooms, openTests, testFiles } from './open-tests.mjs';
 
-/** How long each test took without a mutant, for those that come after. */
+/** How long each test took without a mutant, for processes that come after. */
 const TIMES = 'mutate-times.json';
 
 /**
@@ -72,7 +72,9 @@ export class RoomsRunner {
     for (const [file, held] of this.tests) {
       for (const { name, run } of held) results.push(await this.result(`${file}#${name}`, run));
     }
-    writeFileSync(TIMES, JSON.stringify(Object.fromEntries(results.map(({ id, timeSpentMs }) => [id, timeSpentMs]))));
+    // This process goes on to try mutants, and another takes its place when one never ends.
+    this.times = Object.fromEntries(results.map(({ id, timeSpentMs }) => [id, timeSpentMs]));
+    writeFileSync(TIMES, JSON.stringify(this.times));
     return { status: DryRunStatus.Complete, tests: results, mutantCoverage: this.space.mutantCoverage };
   }
 
