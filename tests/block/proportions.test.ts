@@ -122,6 +122,16 @@ describe('a belly', () => {
     expect(at({ waistGirth: 1040 }).frontDrop).toBeCloseTo(8 - 0.2 * 40, 9);
   });
 
+  it('leans centre front out by less where so wide an edge would stand askew to it', () => {
+    // Its tilt is the least of a body without a waist, 28 mm; the edge may lie 5.7° off square to centre front.
+    const p = at({ hipGirth: 1500, waistGirth: 1700 });
+    const [front, back] = [(1500 + 50.8) / 4 - 10, (1500 + 50.8) / 4 + 10];
+    const degrees = 5.7 + (Math.atan(28 / (front + back)) * 180) / Math.PI;
+    expect(degrees).toBeLessThan(8);
+    const line = p.crotchLevel - Math.max(91, 0.9 * 0.34 * front) - p.frontDrop;
+    expect(p.leanOut).toBeCloseTo(Math.tan((degrees * Math.PI) / 180) * line, 6);
+  });
+
   it('widens it by what is left, seven parts in front and three behind', () => {
     const p = at({ waistGirth: 1250 });
     const left = (1250 + 25 - 1050.8) / 2 - out - 25.4;

@@ -204,6 +204,12 @@ describe('marks', () => {
     expect(levels).toEqual(levels.toSorted((a, b) => b - a));
   });
 
+  test('on an edge whose ends nobody marked yet are kept in the order of their setting', () => {
+    const none: BlockMarks = { landmarks: {}, points: {} };
+    const [first, second] = [point(60, 700), point(60, 100)];
+    expect(withEdgePoint(withEdgePoint(none, 'side', first), 'side', second).points.side).toEqual([first, second]);
+  });
+
   test('that are corners stay corners', () => {
     const { hemSide, waistSide } = marks.landmarks as { hemSide: Point; waistSide: Point };
     const elbow = point(60, 500);
