@@ -43,7 +43,7 @@ function refused(act: () => unknown): readonly string[] {
     act();
   } catch (error) {
     if (error instanceof Refusal)
-      return error.problems.map(({ field, phrase }) => `${field} ${printPhrase(phrase, 'mm')}`);
+      return error.problems.map(({ field, phrase }) => `${field} ${printPhrase(phrase, 'cm')}`);
     throw error;
   }
   return [];
