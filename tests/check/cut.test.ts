@@ -119,9 +119,9 @@ const VERDICTS: readonly Spoilt[] = [
     'a crotch seam that crosses itself',
     () =>
       cut('crotchFront', (curves) =>
-        curves.map(([a, , , d]): Curve => [a, { x: d.x + 300, y: d.y }, { x: a.x - 300, y: d.y }, d]),
+        curves.map(([a, , , d]): Curve => [a, { x: d.x + 300, y: d.y + 200 }, { x: a.x - 300, y: d.y + 200 }, d]),
       ),
-    ['allowances-uniform', 'centres-smooth', 'crotch-length', 'crotch-smooth'],
+    ['allowances-uniform', 'centres-smooth', 'crotch-ends', 'crotch-length', 'crotch-smooth'],
   ],
   [
     'stitching-line',
