@@ -24,6 +24,9 @@ const TIMES = 'mutate-times.json';
  */
 const PATIENCE = 5000;
 
+/** What a test of the mutant's own room counts for, where the quickest go first. */
+const OWN = 0.1;
+
 /** Milliseconds of the processor since then: on a busy machine the same tests are called. */
 const spent = (/** @type {NodeJS.CpuUsage} */ began) => process.cpuUsage(began).user / 1000;
 
@@ -95,7 +98,7 @@ export class RoomsRunner {
     if (mutantActivation === 'runtime') await this.openAll();
     Object.assign(this.space, { hitCount: 0, hitLimit, activeMutant: id });
     await this.openAll();
-    const results = await this.untilOneFails(testFilter);
+    const results = await this.untilOneFails(testFilter, testsOf(file));
     this.space.activeMutant = undefined;
     const timeout = determineHitLimitReached(this.space.hitCount, hitLimit);
     return toMutantRunResult(timeout ?? { status: DryRunStatus.Complete, tests: results });
@@ -121,8 +124,11 @@ export class RoomsRunner {
     });
   }
 
-  /** @param {readonly string[] | undefined} filter every test where there is none */
-  async untilOneFails(filter) {
+  /**
+   * @param {readonly string[] | undefined} filter every test where there is none
+   * @param {string} own where the tests of the mutant's own room stand
+   */
+  async untilOneFails(filter, own) {
     const broken = this.openings.find(({ status }) => status === TestStatus.Failed);
     if (broken) return [broken];
     const asked = new Set(filter);
@@ -130,7 +136,7 @@ export class RoomsRunner {
     const began = process.cpuUsage();
     /** @type {Map<string, readonly Test[]>} */
     const anew = new Map();
-    for (const { file, id, name } of this.inOrder(asked, filter === undefined)) {
+    for (const { file, id, name } of this.inOrder(asked, filter === undefined, own)) {
       if (spent(began) > PATIENCE) break;
       if (asked.has(openingOf(file)) && !anew.has(file)) {
         results.push(await this.open(file, anew));
@@ -146,11 +152,13 @@ export class RoomsRunner {
   /**
    * @param {ReadonlySet<string>} asked
    * @param {boolean} all
+   * @param {string} own
    */
-  inOrder(asked, all) {
-    // A test whose file has to be opened anew for it takes as long as that.
+  inOrder(asked, all, own) {
+    // A test whose file has to be opened anew for it takes as long as that; one of the mutant's own room says most, and goes before.
     const time = (/** @type {{ file: string, id: string }} */ { file, id }) =>
-      (this.times[id] ?? 0) + (asked.has(openingOf(file)) ? (this.times[openingOf(file)] ?? 0) : 0);
+      ((this.times[id] ?? 0) + (asked.has(openingOf(file)) ? (this.times[openingOf(file)] ?? 0) : 0)) *
+      (file.startsWith(own) ? OWN : 1);
     return [...this.tests]
       .flatMap(([file, held]) => held.map(({ name }) => ({ file, name, id: `${file}#${name}` })))
       .filter(({ id, file }) => all || asked.has(id) || asked.has(openingOf(file)))
@@ -178,6 +186,9 @@ export class RoomsRunner {
     }
   }
 }
+
+/** @param {string} file of the source */
+const testsOf = (file) => `tests/${file.split('/')[1]}/`;
 
 /** @param {string} file */
 const openingOf = (file) => `${file}#opened`;
