@@ -58,6 +58,16 @@ describe('a leg cut larger', () => {
     expect(legGrown(example, { lengthwise: 1, crosswise: 1 })).toBe(example);
   });
 
+  it('has its levels and its widths where the cloth has grown to', () => {
+    const grown = legGrown(example, { lengthwise: 1.05, crosswise: 1.02 });
+    for (const level of ['hipLevel', 'crotchLevel', 'kneeLevel'] as const)
+      expect(grown[level], level).toBeCloseTo(1.05 * (example[level] ?? Number.NaN), 9);
+    for (const part of ['front', 'back'] as const) {
+      const [{ hipPoint: to }, { hipPoint: from }] = [grown[part], example[part]];
+      expect([to.x, to.y]).toEqual([expect.closeTo(1.02 * from.x, 9), expect.closeTo(1.05 * from.y, 9)]);
+    }
+  });
+
   it('keeps its inseams equal and its crotch corners, whatever shrinks', () => {
     for (const [lengthwise, crosswise] of [
       [1.4, 1],

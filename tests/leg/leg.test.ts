@@ -152,6 +152,26 @@ describe('straightening', () => {
   });
 });
 
+describe('a back that leans far', () => {
+  it('is drawn rounder when it is straightened, so that the crotch grows by 2 mm and no more', () => {
+    // As another hand may have drawn it: 20° off the grain, where a drafted one leans 8° at most.
+    const { back } = joined;
+    const curveEnd = pathEnd(outlineEdge(back.edges, 'centre').curves);
+    const lean = (p: Point) => turned(p, curveEnd, (4 * Math.PI) / 180);
+    const edges = back.edges.map(({ name, curves }) => ({
+      name,
+      curves: curves.map((curve): Curve => {
+        if (name === 'centre') return curveMap(curve, lean);
+        return name === 'crotch' ? [curve[0], lean(curve[1]), curve[2], curve[3]] : curve;
+      }),
+    }));
+    const leaning = { ...joined, back: { ...back, edges } };
+    const at = (straighten: number) => legFrom(leaning, choices({ straighten }));
+    expect(at(0).crotchChange).toBe(0);
+    expect(at(1).crotchChange).toBeCloseTo(2, 6);
+  });
+});
+
 describe('length and shape', () => {
   // Shares of the inside leg: practice. Ankle: inside leg − rise ease − 0.08 × inside leg.
   it.each(['full', 'ankle', 'midCalf', 'belowKnee', 'knee', 'midThigh', 'short', { inseam: 640 }] as const)(
@@ -217,6 +237,19 @@ describe('length and shape', () => {
     [600, 417],
   ])('reaches a hem girth of %f at an inseam of %f', (hemGirth, inseam) => {
     expect(hemOf(legOf({ shape: { hemGirth }, inseam }))).toBeCloseTo(hemGirth, 2);
+  });
+
+  it('has a knee line where it reaches below the knee, and none where it ends above', () => {
+    expect(legOf().kneeLevel).toBe(joined.front.kneeLevel);
+    expect(legOf({ inseam: 150 }).kneeLevel).toBeUndefined();
+  });
+
+  it('keeps the blocks’ own inseams apart by no more than they were, however low the crotch', () => {
+    for (const lowerCrotch of [0, 20, 60]) {
+      const { front, back, backCrotchDrop } = legOf({ shape: 'block', lowerCrotch });
+      expect(back.crotchPoint.y - front.crotchPoint.y).toBeCloseTo(backCrotchDrop, 9);
+      expect(pathLength(back.inseam)).toBeCloseTo(pathLength(front.inseam), 4);
+    }
   });
 
   it('says which hems a short leg can have', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Block } from '../../src/block';
 import { blocksOnTheWay, joinBlocks, legCurves, legOnTheWay, spreadOnTheWay } from '../../src/leg';
-import { type Curve, curveMap, outlineCurves, type Point, turned } from '../../src/plane';
+import { type Curve, curveMap, distance, outlineCurves, type Point, turned } from '../../src/plane';
 import { draft, exampleProject } from '../../src/project';
 
 const result = draft(exampleProject);
@@ -87,5 +87,13 @@ describe('the leg on its way', () => {
     const end = legOnTheWay(joined, legChoices, 2);
     expect(end.shaped).toBe(1);
     expect(farthest(legCurves(end.leg), legCurves(leg))).toBeLessThan(1e-9);
+  });
+
+  it('raises the waist and lowers the crotch by their share of the way', () => {
+    const chosen = { ...legChoices, raiseWaist: 30, lowerCrotch: 20, straighten: 0, straightenAutomatic: false };
+    const at = (way: number) => legOnTheWay(joined, chosen, way).leg;
+    const up = (way: number) => distance(at(way).front.waistPoint, at(way).front.curveEnd);
+    expect(up(0.4) - up(0)).toBeCloseTo(12, 9);
+    expect(at(0.4).front.crotchPoint.y - at(0).front.crotchPoint.y).toBeCloseTo(8, 6);
   });
 });

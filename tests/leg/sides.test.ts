@@ -84,6 +84,21 @@ describe('an edge raised over the side', () => {
       }
   });
 
+  it('is highest in its middle where it ends at the side line or doesn’t reach over it', () => {
+    for (const [from, to] of [
+      [0, 100],
+      [-100, 0],
+      [20, 120],
+    ] as const) {
+      const line = [
+        { x: from, y: 0 },
+        { x: to, y: 0 },
+      ] as const;
+      expect(riseAt(line, 10, (from + to) / 2), `${from} to ${to}`).toBe(10);
+      expect([riseAt(line, 10, from), riseAt(line, 10, to)], `${from} to ${to}`).toEqual([0, 0]);
+    }
+  });
+
   it('stays straight where nothing is higher, whichever way it runs', () => {
     expect(overSide(line, 0)).toHaveLength(1);
     const [back, front] = line;

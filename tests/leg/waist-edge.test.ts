@@ -94,5 +94,8 @@ describe('a waist edge that tilts too far', () => {
     expect(off(as, 'front')).toBeLessThanOrEqual(6);
     expect(off(as, 'back')).toBeLessThanOrEqual(6);
     expect(centresOf(tilted(40, 0), 0, -10).lifted).toBeCloseTo(as.lifted, 0);
+    // A waist that was lowered as a whole lowers what centre back keeps, by as much as its own line slopes.
+    const low = centresOf(tilted(40, 0), 0, -10);
+    expect(-low.back.waistPoint.y).toBeCloseTo(LEAST_BACK_RAISE - 10 * low.back.way.y, 6);
   });
 });

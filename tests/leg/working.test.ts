@@ -1,0 +1,187 @@
+import { describe, expect, it } from 'vitest';
+import { draftBlocks } from '../../src/block';
+import { prepareBody } from '../../src/body';
+import {
+  centreStands,
+  centresOf,
+  finishedInseam,
+  type JoinedBlocks,
+  joinBlocks,
+  type Leg,
+  type LegChoices,
+  legFrom,
+  legOfSide,
+  legWorking,
+  NO_DIFFERENCES,
+  type SideDifferences,
+  sideWorking,
+  spreadLeg,
+} from '../../src/leg';
+import { printPhrase } from '../../src/length';
+import { pathEnd, pathStart, type WorkingStep } from '../../src/plane';
+
+// What the working says and shows of the leg.
+
+const body = prepareBody({ label: 'a', waistGirth: 742, hipGirth: 1020, hipDepth: 208, bodyRise: 272, insideLeg: 758 });
+const { blocks } = draftBlocks(body, {
+  hipEase: 50.8,
+  waistEase: 25,
+  riseEase: 'auto',
+  crotchEase: 'auto',
+  balance: 10,
+});
+const ANKLE = finishedInseam('ankle', body.insideLeg, blocks.riseEase);
+const plain: LegChoices = {
+  spread: 0,
+  straighten: 0,
+  straightenAutomatic: false,
+  raiseWaist: 0,
+  lowerCrotch: 0,
+  inseam: ANKLE,
+  ankleInseam: ANKLE,
+  shape: 'pyjama',
+  hemBody: body,
+  kneesOut: 0,
+};
+
+function worked(some: Partial<LegChoices> = {}, lying: (joined: JoinedBlocks) => JoinedBlocks = (joined) => joined) {
+  const choices = { ...plain, ...some };
+  const joined = lying(spreadLeg(joinBlocks(blocks), choices.spread));
+  return { joined, choices, leg: legFrom(joined, choices) };
+}
+/** The working of a leg; what is drawn of it may be told another way than it is. */
+function told(some: Partial<LegChoices> = {}, lying?: (joined: JoinedBlocks) => JoinedBlocks, as: Partial<Leg> = {}) {
+  const { joined, choices, leg } = worked(some, lying);
+  const steps = legWorking({
+    joined,
+    leg: { ...leg, ...as },
+    choices,
+    leaning: centresOf(joined, 0, choices.raiseWaist),
+    opening: 1050,
+    needed: 1040,
+    hem: 460,
+    lengthWords: 'to the ankle',
+  });
+  return { leg, steps, step: (id: string) => steps.find((one) => one.id === `leg.${id}`) };
+}
+const sentence = (step: WorkingStep | undefined) => printPhrase(step?.sentence ?? [], 'cm');
+const formula = (step: WorkingStep | undefined) => printPhrase(step?.formula ?? [], 'cm');
+
+describe('what an operation changed', () => {
+  it('is told by the measures that change by half a millimetre and more', () => {
+    const { step } = told({ spread: 25.4 });
+    expect(formula(step('spread'))).toMatch(/^It changes hip by \+5\.1 cm, waist by \+5\.1 cm, thigh by \+2\.5 cm/);
+    expect(formula(step('spread'))).toMatch(/\d cm\.$/);
+    expect(formula(step('spread'))).not.toMatch(/inseam|crotch length/);
+    expect(formula(step('straighten'))).toBe('No finished measure changes.');
+  });
+
+  it('is told of a raised waist, of a straightened back and of a shorter leg', () => {
+    const { step } = told({ raiseWaist: 30, lowerCrotch: 10, straighten: 1, inseam: 500 });
+    expect(formula(step('rise'))).toMatch(/^It changes .*crotch length by \+7\.6 cm\.$/);
+    expect(formula(step('straighten'))).toMatch(/^It changes .*waist by \+/);
+    expect(formula(step('length'))).toMatch(/inseam by [-−][\d.]+ cm\.$/);
+  });
+});
+
+describe('the steps of the leg', () => {
+  it('show the lines that they speak of', () => {
+    const { leg, step } = told({ spread: 25.4 });
+    for (const id of ['shape', 'length'])
+      for (const part of ['front', 'back'] as const)
+        expect(
+          step(id)?.lines.map(({ curves }) => curves),
+          `${id}, ${part}`,
+        ).toContain(leg[part].inseam);
+    expect(step('length')?.lines.map(({ curves }) => curves)).toContain(leg.hem);
+    expect(step('waist-edge')?.lines.map(({ curves }) => curves)).toEqual([leg.waistEdge]);
+    const [hip] = step('spread')?.lines ?? [];
+    expect([pathStart(hip?.curves ?? []), pathEnd(hip?.curves ?? [])]).toEqual([leg.back.hipPoint, leg.front.hipPoint]);
+  });
+
+  it('say whether the join is spread, and that nothing was raised where nothing was', () => {
+    expect(sentence(told().step('spread'))).toBe('The join is not spread.');
+    expect(sentence(told({ spread: 25.4 }).step('spread'))).toMatch(/spread by 2\.5 cm.*grows by 5\.1 cm/);
+    expect(told().step('rise')).toBeUndefined();
+  });
+
+  it('say where the side lines touch, and what was brought in line', () => {
+    const lying = (as: Partial<JoinedBlocks>) => sentence(told({}, (joined) => ({ ...joined, ...as })).step('join'));
+    expect(lying({})).toMatch(/touching at the hip\. The gaps/);
+    expect(lying({ hipDifference: 4 })).toMatch(/touching at the hip\. The back’s hip level was 4 mm off/);
+    expect(lying({ gapAtHip: 3 })).toMatch(/where a side line bulges out; at the hip they stand 3 mm apart\. The gaps/);
+  });
+
+  it('count the darts that are not sewn', () => {
+    const darted = (front: number, back: number) =>
+      sentence(
+        told({}, (joined) => ({
+          ...joined,
+          front: { ...joined.front, darts: Array.from({ length: front }, () => dart) },
+          back: { ...joined.back, darts: Array.from({ length: back }, () => dart) },
+        })).step('join'),
+      );
+    const dart = { left: { x: 0, y: 0 }, right: { x: 9, y: 0 }, tip: { x: 4, y: 90 } };
+    expect(darted(0, 0)).toMatch(/there are no darts\.$/);
+    expect(darted(0, 1)).toMatch(/the one dart is not sewn\.$/);
+    expect(darted(1, 2)).toMatch(/the 3 darts are not sewn\.$/);
+  });
+
+  it('say how the waist edge was brought square, and how centre front stands', () => {
+    const edge = (as: Partial<Leg>) => sentence(told({}, undefined, as).step('waist-edge'));
+    expect(edge({ waistTurned: 0.01 })).toMatch(/its turning lies flat\.$/);
+    expect(edge({ waistTurned: 1.5 })).toMatch(/turned by 1\.5° about centre front, .* square to both centre lines\.$/);
+    expect(edge({ waistTurned: -1.5, waistLifted: 4 })).toMatch(
+      /turned by 1\.5° .* and lifted by 4 mm, so that centre back stays 1\.5 cm above the level of the side\.$/,
+    );
+    const { leg } = worked();
+    const front = (by: number) =>
+      sentence(
+        told({}, undefined, {
+          front: { ...leg.front, waistPoint: { ...leg.front.waistPoint, x: leg.front.curveEnd.x + by }, lean: -by },
+        }).step('straighten'),
+      );
+    expect(front(0)).toMatch(/Centre front stands upright\./);
+    expect(front(20)).toMatch(/Centre front leans outwards by 2 cm, and stays so\./);
+    expect(front(-20)).toMatch(/Centre front leans inwards by 2 cm\./);
+  });
+
+  it('say why a hem is as wide as it is', () => {
+    const hem = (girths: Partial<LegChoices['hemBody']>) =>
+      sentence(told({ hemBody: { ...body, ...girths } }).step('shape'));
+    expect(hem({})).toMatch(/half the knee’s/);
+    expect(hem({ footEntryGirth: 520, kneeGirth: 300 })).toMatch(/so that the foot’s 52 cm pass with 4 cm to spare/);
+    expect(hem({ footEntryGirth: 200, kneeGirth: 200, hipGirth: 450 })).toMatch(/start too steeply/);
+  });
+});
+
+describe('how a centre stands', () => {
+  const stands = (part: 'front' | 'back', x: number) =>
+    printPhrase(centreStands(part, { curveEnd: { x: 0, y: 200 }, waistPoint: { x, y: 0 } }), 'cm');
+
+  it('is upright, or leans inwards or outwards, on either side', () => {
+    expect([stands('front', 0.05), stands('back', -0.05)]).toEqual(['stands upright', 'stands upright']);
+    expect([stands('front', -29), stands('back', 29)]).toEqual(['leans 2.9 cm', 'leans 2.9 cm']);
+    expect([stands('front', 31), stands('back', -31)]).toEqual(['leans 3.1 cm outwards', 'leans 3.1 cm outwards']);
+  });
+});
+
+describe('the working of one side', () => {
+  const { joined, choices, leg } = worked({ spread: 25.4 });
+  const side = (more: Partial<SideDifferences>) => {
+    const all = { ...NO_DIFFERENCES, ...more };
+    return sideWorking('left', all, { before: leg, after: legOfSide(leg, joined, choices, all) });
+  };
+
+  it('says that it is alike, where it is', () => {
+    expect(side({}).map(sentence)).toEqual(['The left leg is as the measurements say.']);
+  });
+
+  it('says what differs, and by how much this leg’s lines do', () => {
+    const steps = side({ fullerHip: 20, longerLeg: 10 });
+    expect(steps.map(({ id }) => id)).toEqual(['leg.left.fullerHip', 'leg.left.longerLeg', 'leg.left.sewn']);
+    expect(formula(steps.at(-1))).toMatch(
+      /^This leg alone: waist \+2 cm, hip \+2 cm, thigh \+2 cm, hem [+−][\d.]+ (mm|cm), inseam \+10 mm, crotch seam [+−][\d.]+ mm$/,
+    );
+  });
+});
