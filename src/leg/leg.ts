@@ -66,10 +66,15 @@ export function legFrom(joined: JoinedBlocks, choices: LegChoices): Leg {
   return legDrawn(joined, choices);
 }
 
-/** @throws Refusal where a hem girth can't be reached at the chosen length, or the waist is lowered into the hip line */
-export function refuseLeg(joined: JoinedBlocks, choices: LegChoices): void {
+/**
+ * @param joined the joined and spread blocks
+ * @param choices what was chosen
+ * @param sides the same as they lie for each side of a body whose sides differ: the chosen hem has to do for all of them
+ * @throws Refusal where a hem girth can't be reached at the chosen length, or the waist is lowered into the hip line
+ */
+export function refuseLeg(joined: JoinedBlocks, choices: LegChoices, sides: readonly JoinedBlocks[] = []): void {
   refuseSunkenWaist(joined, choices.straighten, choices.raiseWaist);
-  refuseHem(joined, choices);
+  refuseHem([joined, ...sides], choices);
 }
 
 /**
@@ -200,13 +205,17 @@ function hemsOf(joined: JoinedBlocks, { ankleInseam, lowerCrotch, inseam }: LegC
   return { at, finished, narrowest: HEM_SEARCH[0] * thigh, widest: HEM_SEARCH[1] * thigh };
 }
 
-function refuseHem(joined: JoinedBlocks, choices: LegChoices): void {
+function refuseHem(lying: readonly JoinedBlocks[], choices: LegChoices): void {
   const { shape } = choices;
   if (typeof shape === 'string') return;
-  const { finished, narrowest, widest } = hemsOf(joined, choices);
-  const [least, most] = [finished(narrowest), finished(widest)];
+  const hems = lying.map((joined) => hemsOf(joined, choices));
+  const least = Math.max(...hems.map(({ finished, narrowest }) => finished(narrowest)));
+  const most = Math.min(...hems.map(({ finished, widest }) => finished(widest)));
   if (!(shape.hemGirth < least || shape.hemGirth > most)) return;
-  const phrase = say`at this length the hem of this leg can be ${mm(least)} to ${mm(most)} round.`;
+  const phrase =
+    least > most
+      ? say`at this length no hem does for both legs; a longer leg would do.`
+      : say`at this length the hem of this leg can be ${mm(least)} to ${mm(most)} round.`;
   throw new Refusal([{ field: 'leg.shape.hemGirth', value: shape.hemGirth, phrase }]);
 }
 

@@ -56,12 +56,8 @@ export const NO_DIFFERENCES: SideDifferences = { fullerHip: 0, fullerSeat: 0, hi
  * @throws Refusal where the chosen hem can't be reached on a leg so much wider
  */
 export function legOfSide(leg: Leg, joined: JoinedBlocks, choices: LegChoices, more: SideDifferences): Leg {
-  const [inFront, behind] = [more.fullerHip / 2, more.fullerHip / 2 + more.fullerSeat];
-  const wider: JoinedBlocks = {
-    ...joined,
-    front: blockMoved(joined.front, (p) => point(p.x + inFront, p.y)),
-    back: blockMoved(joined.back, (p) => point(p.x - behind, p.y)),
-  };
+  const { inFront, behind } = widerBy(more);
+  const wider = joinedOfSide(joined, more);
   const spread = choices.spread + inFront + behind;
   const wide = inFront + behind === 0 ? leg : legFrom(wider, { ...choices, spread });
   const front = halfOfSide(leg.front, wide.front, inFront, more.longerLeg);
@@ -81,6 +77,27 @@ export function legOfSide(leg: Leg, joined: JoinedBlocks, choices: LegChoices, m
     backCrotchDrop: back.crotchPoint.y - front.crotchPoint.y,
     crotchChange: leg.crotchChange,
     joined: { front: blockCurves(wider.front), back: blockCurves(wider.back) },
+  };
+}
+
+/** How much wider a side is, in front and behind. */
+const widerBy = ({ fullerHip, fullerSeat }: SideDifferences): { readonly inFront: Mm; readonly behind: Mm } => ({
+  inFront: fullerHip / 2,
+  behind: fullerHip / 2 + fullerSeat,
+});
+
+/**
+ * The blocks as they lie for one side of a body whose sides differ.
+ *
+ * @param joined the joined and spread blocks
+ * @param more what this side has more
+ */
+export function joinedOfSide(joined: JoinedBlocks, more: SideDifferences): JoinedBlocks {
+  const { inFront, behind } = widerBy(more);
+  return {
+    ...joined,
+    front: blockMoved(joined.front, (p) => point(p.x + inFront, p.y)),
+    back: blockMoved(joined.back, (p) => point(p.x - behind, p.y)),
   };
 }
 

@@ -8,6 +8,7 @@ import {
   fittedBlocks,
   type JoinedBlocks,
   joinBlocks,
+  joinedOfSide,
   type Leg,
   type LegChoices,
   leastStraightening,
@@ -21,6 +22,7 @@ import {
 import { type Mm, mm, Refusal, say } from '../length';
 import type { ProjectBlocks } from './draft-types';
 import { hemOf } from './hem-of';
+import { differencesOf, SIDES } from './sides';
 import type { Project } from './types';
 
 /** A leg, net, with all that it was made from. */
@@ -67,7 +69,7 @@ export function legFitted(project: Project): FittedLeg {
     hemBody: body,
     kneesOut,
   };
-  refuseLeg(joined, choices);
+  refuseLeg(joined, choices, sidesLying(joined, project.sides));
   const leg = legDrawn(joined, choices);
   return {
     body,
@@ -80,6 +82,10 @@ export function legFitted(project: Project): FittedLeg {
     needed,
   };
 }
+
+/** The blocks as they lie for a left and a right leg that differ; none where one pattern does for both. */
+const sidesLying = (joined: JoinedBlocks, sides: Project['sides']): readonly JoinedBlocks[] =>
+  sides ? SIDES.map((side) => joinedOfSide(joined, differencesOf(sides, side))) : [];
 
 const UNCORRECTED = { kneesOut: 0, longer: 0 };
 

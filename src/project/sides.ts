@@ -37,7 +37,7 @@ export interface CutLeg extends SideLeg {
   readonly pieces: readonly Piece[];
 }
 
-const SIDES = ['left', 'right'] as const;
+export const SIDES = ['left', 'right'] as const;
 const KEYS = Object.keys(NO_DIFFERENCES) as readonly (keyof SideDifferences)[];
 
 /**

@@ -37,6 +37,37 @@ describe('a project whose sides are alike', () => {
   });
 });
 
+describe('a hem that was chosen for both legs', () => {
+  const hemmed = (hemGirth: number, length: Project['leg']['length'], sides: object) =>
+    draft({ ...exampleProject, sides: side(sides), leg: { ...exampleProject.leg, shape: { hemGirth }, length } });
+  const toldOf = (hemGirth: number, length: Project['leg']['length'], sides: object) => {
+    const result = hemmed(hemGirth, length, sides);
+    if (result.ok) throw new Error('not refused');
+    expect(result.problems.map(({ field }) => field)).toEqual(['leg.shape.hemGirth']);
+    return result.problems[0]?.phrase ?? [];
+  };
+
+  it('that can’t be reached is told with one that both legs reach, the wider too', () => {
+    for (const sides of [{}, { right: { fullerSeat: 40 } }, { left: { fullerHip: 40 } }]) {
+      const lengths = toldOf(120, { inseam: 380 }, sides).flatMap((part) => (isLength(part) ? [part.mm] : []));
+      expect(lengths, JSON.stringify(sides)).toHaveLength(2);
+      for (const [i, hem] of lengths.entries())
+        expect(
+          hemmed(hem + (i === 0 ? 0.01 : -0.01), { inseam: 380 }, sides).ok,
+          `${hem}, ${JSON.stringify(sides)}`,
+        ).toBe(true);
+    }
+  });
+
+  it('is refused with a longer leg to help, where no hem does for both', () => {
+    const told = printPhrase(toldOf(400, { inseam: 30 }, { left: { fullerHip: 60, fullerSeat: 60 } }), 'cm');
+    expect(told).toBe('at this length no hem does for both legs; a longer leg would do.');
+  });
+});
+
+const isLength = (part: unknown): part is { readonly mm: number } =>
+  typeof part === 'object' && part !== null && 'mm' in part;
+
 describe('a pair whose legs differ', () => {
   const sides = side({ left: { fullerHip: 20, longerLeg: 12 }, right: { higherHip: 15 } });
   let pair: Draft;
