@@ -2,9 +2,10 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Block } from '../src/block';
 import type { Piece } from '../src/edges';
-import { formatLength, printPhrase } from '../src/length';
+import { formatLength } from '../src/length';
 import { type Curve, outlineCurves, outlineEdge, type Point, pathStart, pathThrough } from '../src/plane';
 import { type Draft, draft, type Project } from '../src/project';
+import { printPhrase } from '../src/words';
 import { root } from './paths.mjs';
 import { type PlateBody, plateBodies } from './plate-bodies';
 

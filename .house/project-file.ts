@@ -1,7 +1,7 @@
 import { type Measurement, measurements } from '../src/body';
-import { printPhrase } from '../src/length';
 import { FIELDS_BY_PATH, type Field, figureWanted, usualValue, wantedOf } from '../src/project/fields';
 import { fieldSentence } from '../src/project/fields/sentences';
+import { printPhrase } from '../src/words';
 
 /** What `docs/project-file.md` says, with its two tables written anew from the catalogues of fields and of measurements. */
 export const projectFileText = (text: string): string =>

@@ -2,6 +2,7 @@
 // A plain CommonJS list, because the layer tool's configuration has to be able to read it too.
 exports.rooms = [
   'length',
+  'words',
   'plane',
   'body',
   'block',

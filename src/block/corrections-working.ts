@@ -1,5 +1,6 @@
-import { type Mm, mm, type Phrase, say } from '../length';
+import type { Mm } from '../length';
 import { type Edge, outlineEdge, type WorkingStep } from '../plane';
+import { inTurn, mm, type Phrase, say, UNSAID } from '../words';
 import type { CorrectedBy, Corrections } from './corrections';
 import type { BlockEdge, Blocks } from './types';
 
@@ -25,7 +26,7 @@ const SEEN: Readonly<Record<keyof Corrections, (by: CorrectedBy, amount: Mm) => 
         : [say`since the waist edge may tilt no further, the back extension is ${mm(backOut)} longer`]),
       say`the leg is ${mm(longer)} longer`,
     ];
-    return say`It is worn sitting: ${moved.flatMap((one, i) => say`${i === 0 ? '' : ', '}${one}`)}.`;
+    return say`It is worn sitting: ${inTurn(moved, ', ')}.`;
   },
   knockKnees: (_, amount) =>
     say`Drags at the knee: both inseams are let ${amount > 0 ? 'out' : 'in'} there by ${mm(Math.abs(amount))}.`,
@@ -58,7 +59,7 @@ export function correctionsWorking(
       id: `check.worn.${seen}`,
       station: 'check',
       sentence: SEEN[seen](moves[seen], corrections[seen]),
-      formula: [],
+      formula: UNSAID,
       lines: [...lines(before, 'before'), ...lines(after, 'corrected')],
     }));
 }

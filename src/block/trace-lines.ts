@@ -1,5 +1,6 @@
-import { type Mm, mm, number, type Problem, Refusal, say } from '../length';
+import type { Mm } from '../length';
 import { type Curve, distance, type Edge, type Point, pathEnd, pathReverse, pathStart } from '../plane';
+import { mm, number, type Problem, Refusal, say } from '../words';
 import { BLOCK_EDGES, type CurvePoints, FARTHEST, MOST_EDGE_CURVES, type Pair, type TracedBlock } from './traced';
 import type { BlockEdge } from './types';
 

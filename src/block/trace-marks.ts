@@ -1,5 +1,6 @@
-import { type Mm, type Problem, Refusal, say } from '../length';
+import type { Mm } from '../length';
 import { type Curve, curvesNear, distance, insetOutline, type Point, straight, turned } from '../plane';
+import { type Problem, Refusal, say } from '../words';
 import { traceFromLines } from './trace-lines';
 import { BLOCK_EDGES, type TracedBlock } from './traced';
 import type { BlockEdge } from './types';

@@ -1,4 +1,4 @@
-import { type Mm, mm, type Phrase, type Problem, Refusal, say } from '../length';
+import type { Mm } from '../length';
 import {
   type Curve,
   curveMap,
@@ -10,6 +10,7 @@ import {
   pathLength,
   pathStart,
 } from '../plane';
+import { mm, type Phrase, type Problem, Refusal, say } from '../words';
 import type { Block, BlockEdge, Blocks } from './types';
 
 /** A point in a file: x and y in millimetres, y down. */

@@ -1,6 +1,6 @@
 import type { Body } from '../body';
-import { mm, number, type Phrase, say } from '../length';
 import { type Edge, outlineEdge, pathEnd, pathLength, pathThrough, type WorkingStep } from '../plane';
+import { inTurn, mm, number, type Phrase, say, UNSAID } from '../words';
 import type { DraftedBlocks } from './draft';
 import { ABDOMEN, FORK, KNEE_EASE } from './figures';
 import type { BlockOptions, Proportions } from './proportions';
@@ -47,7 +47,7 @@ export function blockWorking(
       Math.abs(p.hipRaised) > TOLD
         ? say`The hip line is drawn ${mm(p.hipLevel)} below the waist, ${mm(Math.abs(p.hipRaised))} ${p.hipRaised > 0 ? 'higher' : 'lower'} than measured: so far it keeps from the crotch line and from the waist.`
         : say`The hip line lies ${mm(p.hipLevel)} below the waist, where the seat is fullest.`,
-      [],
+      UNSAID,
       level('hip', p.hipLevel),
     ),
     step(
@@ -89,26 +89,26 @@ export function blockWorking(
     step(
       'shaping',
       say`What the waist is smaller than the hip is shared out: centre back leans ${mm(p.leanBack)}, each side takes ${mm(p.side)}, darts the rest. ${frontWords(p.leanOut)}`,
-      p.shapingLeft > 0.05 ? say`${mm(p.shapingLeft)} found no place and stay in the waist.` : [],
+      p.shapingLeft > 0.05 ? say`${mm(p.shapingLeft)} found no place and stay in the waist.` : UNSAID,
       [...both('centre'), ...both('side'), ...darts(front), ...darts(back)],
     ),
     step(
       'crotch-curves',
       say`Each crotch curve leaves its centre line without a corner and meets its own inseam squarely, so that the two run on smoothly when sewn.`,
-      [],
+      UNSAID,
       both('crotch'),
     ),
     ...fitStep(blocks, p, both('crotch'), step),
     step(
       'knee',
       say`The knee line lies ${mm(p.kneeLevel)} below the waist; the block is ${mm(p.kneeFront + p.kneeBack + letOut)} round there, ${mm(p.hemFront + p.hemBack + letOut)} at the ankle.${letOutPart(letOut)}`,
-      say`knee ${mm(body.kneeGirth)} + ${mm(KNEE_EASE * p.k)}${letOut < TOLD ? [] : say` + ${mm(letOut)}`}`,
+      say`knee ${mm(body.kneeGirth)} + ${mm(KNEE_EASE * p.k)}${letOut < TOLD ? UNSAID : say` + ${mm(letOut)}`}`,
       level('knee', p.kneeLevel),
     ),
     step(
       'inseams',
       say`The back crotch point is dropped by ${mm(blocks.backCrotchDrop)}, so that both inseams are equally long.`,
-      [],
+      UNSAID,
       both('inseam'),
     ),
   ];
@@ -137,7 +137,7 @@ function kneeLetOut(block: Block, p: Proportions): number {
 
 const letOutPart = (letOut: number): Phrase =>
   letOut < TOLD
-    ? []
+    ? UNSAID
     : say` For a full thigh over a near knee the inseams are let out by ${mm(letOut)}, or the crotch would end in a hook.`;
 
 const darts = (block: Block): readonly Edge[] =>
@@ -147,7 +147,7 @@ const darts = (block: Block): readonly Edge[] =>
   }));
 
 const fitPart = (fit: number): Phrase =>
-  Math.abs(fit) < 0.05 ? [] : say` ${fit > 0 ? '+' : '−'} crotch fit ${mm(Math.abs(fit))}`;
+  Math.abs(fit) < 0.05 ? UNSAID : say` ${fit > 0 ? '+' : '−'} crotch fit ${mm(Math.abs(fit))}`;
 
 const frontWords = (leanOut: number): Phrase =>
   leanOut < TOLD
@@ -156,14 +156,14 @@ const frontWords = (leanOut: number): Phrase =>
 
 const abdomenPart = ({ abdomen, abdomenWidened: widened }: Proportions): Phrase =>
   widened < TOLD
-    ? []
+    ? UNSAID
     : say`; of the belly’s ${mm(abdomen)} over the hip, ${mm(widened)} a leg find no room in centre front’s lean and the usual spread: ${number(ABDOMEN.front)} of them go to the front, ${number(ABDOMEN.back)} to the back`;
 
 /** What a measured crotch length made of the forks; nothing where it left them as they were. */
 function forkFitPart(p: Proportions): Phrase {
   const by = [p.extensionFront - FORK.front.usual * p.frontNet, p.extensionBack - FORK.back.usual * p.backNet];
   const [front = 0, back = 0] = by;
-  if (Math.abs(front) < TOLD && Math.abs(back) < TOLD) return [];
+  if (Math.abs(front) < TOLD && Math.abs(back) < TOLD) return UNSAID;
   return say`; the crotch fit moved them by ${mm(front)} and ${mm(back)}`;
 }
 
@@ -175,7 +175,8 @@ function stagesGone(fit: number, p: Proportions): Phrase {
     say`the crotch line ${fit > 0 ? 'down' : 'up'} by ${mm(Math.abs(p.fitDepth))}`,
     say`${way} forks`,
   ];
-  return stages.slice(0, Math.ceil(Math.abs(fit))).flatMap((one, i) => say`${i === 0 ? '' : ', then '}${one}`);
+  const [first = UNSAID, ...then] = stages.slice(0, Math.ceil(Math.abs(fit)));
+  return inTurn([first, ...then.map((one) => say`then ${one}`)], ', ');
 }
 
 function fitStep(
@@ -190,9 +191,9 @@ function fitStep(
       ? say`The crotch was fitted until the finished leg measures ${mm(wanted + rest)}, the measured length and its ease.`
       : say`The wanted crotch length of ${mm(wanted)} is missed by ${mm(rest)}, although raise, depth and forks were moved as far as a cutter would: measure rise and crotch length again.`;
   const front =
-    Math.abs(frontRest) < MISSED ? [] : say` Its front part comes out ${mm(frontRest)} off what was measured.`;
+    Math.abs(frontRest) < MISSED ? UNSAID : say`Its front part comes out ${mm(frontRest)} off what was measured.`;
   const formula = Math.abs(fit) < 0.005 ? say`nothing had to be moved` : say`moved: ${stagesGone(fit, p)}`;
-  return [step('crotch-fit', [...reached, ...front], formula, lines)];
+  return [step('crotch-fit', inTurn([reached, front]), formula, lines)];
 }
 
 /** A crotch length that is missed by less is reached: a tape reads no finer (tolerance). */
@@ -217,14 +218,14 @@ export function tracedWorking({
       id: 'blocks.brought',
       station: 'blocks',
       sentence: say`The blocks are your own: the crotch lies ${mm(front.crotchLevel)} below the waist at the side, extended by ${mm(extensionFront)} in front and ${mm(extensionBack)} behind.`,
-      formula: [],
+      formula: UNSAID,
       lines: [...all(front), ...all(back)],
     },
     {
       id: 'blocks.brought-inseams',
       station: 'blocks',
       sentence: say`Their inseams are ${mm(inseam(front))} and ${mm(inseam(back))} long; the back crotch point lies ${mm(backCrotchDrop)} below the front’s.`,
-      formula: [],
+      formula: UNSAID,
       lines: [named(front, 'inseam'), named(back, 'inseam')],
     },
   ];

@@ -1,4 +1,4 @@
-import { mm, number, type Problem, Refusal, say } from '../length';
+import { mm, number, type Problem, Refusal, say } from '../words';
 import { type Measurement, measurements } from './catalogue';
 import { estimateMissing } from './estimate';
 import { isChild } from './estimate-children';

@@ -1,4 +1,4 @@
-import { mm, type Phrase, say } from '../length';
+import { mm, say } from '../words';
 import { measurements } from './catalogue';
 import { isChild } from './estimate-children';
 import { RATIO_RULES, type RatioRule } from './ratio-rules';
@@ -106,5 +106,5 @@ const underTwo: Rule = ({ ageYears }) => {
 
 const OTHER_RULES: readonly Rule[] = [outsideSum, insideShare, kneeShare, highHip, frontAlone, underTwo];
 
-const nameOf = (key: MeasurementKey): Phrase => [measurements.find((m) => m.key === key)?.name ?? key];
-const lowerName = (key: MeasurementKey): Phrase => nameOf(key).map((part) => String(part).toLowerCase());
+const nameOf = (key: MeasurementKey): string => measurements.find((m) => m.key === key)?.name ?? key;
+const lowerName = (key: MeasurementKey): string => nameOf(key).toLowerCase();

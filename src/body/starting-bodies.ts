@@ -1,4 +1,4 @@
-import { mm, number, type Phrase, say } from '../length';
+import { mm, number, type Phrase, say } from '../words';
 import { CHILDREN, MEN, type StartingRow, WOMEN } from './starting-rows';
 import type { BodyInput } from './types';
 

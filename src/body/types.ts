@@ -1,4 +1,5 @@
-import type { Mm, Phrase } from '../length';
+import type { Mm } from '../length';
+import type { Phrase } from '../words';
 
 /** The measurements of the catalogue, by their keys in the project file. */
 export type MeasurementKey =

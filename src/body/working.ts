@@ -1,5 +1,5 @@
-import { mm, say } from '../length';
 import type { WorkingStep } from '../plane';
+import { mm, say, UNSAID } from '../words';
 import { measurements } from './catalogue';
 import { crotchLengthExpected } from './estimate';
 import type { Body, Estimate, Remark } from './types';
@@ -11,7 +11,7 @@ export function bodyWorking(body: Body): readonly WorkingStep[] {
       id: 'body.measured',
       station: 'body',
       sentence: say`These four decide the draft: waist ${mm(body.waistGirth)}, hip ${mm(body.hipGirth)}, body rise ${mm(body.bodyRise)}, inside leg ${mm(body.insideLeg)}.`,
-      formula: [],
+      formula: UNSAID,
       lines: [],
     },
     ...body.estimates.map(estimateTold),

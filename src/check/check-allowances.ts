@@ -1,5 +1,5 @@
 import { type CutEdge, legPieces, type Piece } from '../edges';
-import { type Mm, mm, say } from '../length';
+import type { Mm } from '../length';
 import {
   type Curve,
   curvePoint,
@@ -21,6 +21,7 @@ import {
   subtract,
   turnBetween,
 } from '../plane';
+import { mm, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 
 /** The cut line may be this far off its allowance: a tenth of a cutter's line. */
@@ -59,7 +60,7 @@ export function checkAllowances({ finished }: Subject): Check {
     reason: good
       ? say`Every cut line keeps its allowance within ${mm(TOLERANCE)}.`
       : say`At ${worst.edge} the cut line is ${mm(worst.off)} off its allowance.`,
-    remedy: good ? [] : say`Use a narrower allowance there.`,
+    remedy: good ? UNSAID : say`Use a narrower allowance there.`,
   };
 }
 

@@ -1,5 +1,5 @@
-import { degrees, say } from '../length';
 import { type Curve, pathEndWay, pathStartWay, turnBetween } from '../plane';
+import { degrees, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { seamCurves } from './measuring';
 
@@ -24,7 +24,7 @@ export function checkCentresSmooth({ finished: { sewn }, traced }: Subject): Che
       ? say`Joined, both centre seams run into the crotch curve without a kink over ${degrees(TOLERANCE)}.`
       : say`Joined, the centre ${front > back ? 'front' : 'back'} seam has a kink of ${degrees(worst)}; ${degrees(TOLERANCE)} is the most.`,
     remedy: good
-      ? []
+      ? UNSAID
       : traced
         ? say`Draw the centre line and the crotch curve of the block so that one runs into the other.`
         : say`Check waist, hip and body rise: no centre seam is drawn with a kink.`,

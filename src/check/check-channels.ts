@@ -1,6 +1,7 @@
 import type { Channel } from '../edges';
-import { type Mm, mm, say } from '../length';
+import type { Mm } from '../length';
 import { leftOf, type Point, pathEnd, pathStart, subtract, unit } from '../plane';
+import { mm, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixTurnOfCloth, withFix } from './fixes';
 import { drawnCurves } from './measuring';
@@ -37,7 +38,7 @@ export function checkChannels(subject: Subject): Check | undefined {
     tolerance: 0,
     unit: 'mm',
     reason: say`The narrowest channel is ${mm(room)} high for ${channel.holds === 'elastic' ? 'an elastic' : 'a cord'} of ${mm(channel.width)}, which slides from ${mm(needed)} on.`,
-    remedy: good ? [] : say`Allow more for the turn of the cloth, ${mm(ENOUGH_TURN)} at least.`,
+    remedy: good ? UNSAID : say`Allow more for the turn of the cloth, ${mm(ENOUGH_TURN)} at least.`,
     ...withFix(good || !turned ? undefined : fixTurnOfCloth(ENOUGH_TURN)),
   };
 }

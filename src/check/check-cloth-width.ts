@@ -1,6 +1,7 @@
 import { cutCurves, legPieces, type Piece } from '../edges';
-import { type Mm, mm, say } from '../length';
+import type { Mm } from '../length';
 import { type Curve, curveBounds } from '../plane';
+import { mm, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixSpreadDownTo, withFix } from './fixes';
 
@@ -27,7 +28,7 @@ export function checkClothWidth({ cloth, leg, choices: { shape }, finished }: Su
     tolerance: 0,
     unit: 'mm',
     reason: say`One leg is cut ${mm(width)} wide; the cloth has ${mm(room)}${cloth.washFirst && cloth.shrinkWidth > 0 ? ' after its first wash' : ''}, without the selvedges.`,
-    remedy: good ? [] : say`Take a wider cloth, or spread ${mm(over)} less.`,
+    remedy: good ? UNSAID : say`Take a wider cloth, or spread ${mm(over)} less.`,
     ...withFix(good || !hemFits ? undefined : fixSpreadDownTo(leg.spread - over, leg.spread)),
   };
 }

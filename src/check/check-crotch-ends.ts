@@ -1,6 +1,6 @@
 import { legFrom } from '../leg';
-import { degrees, say } from '../length';
 import { type Point, pathEndWay, pathStartWay } from '../plane';
+import { degrees, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixPyjamaShape, withFix } from './fixes';
 import { seamCurves } from './measuring';
@@ -28,7 +28,7 @@ export function checkCrotchEnds(subject: Subject): Check {
     unit: 'degrees',
     reason: say`At the crotch point the front curve arrives at ${degrees(front)}, the back at ${degrees(back)} from level.`,
     remedy: good
-      ? []
+      ? UNSAID
       : flatter
         ? say`A pyjama leg slants less where the crotch meets it.`
         : say`Measure body rise and crotch length again: the crotch is long for its height.`,

@@ -1,5 +1,6 @@
-import { type Mm, mm, type Phrase, say } from '../length';
+import type { Mm } from '../length';
 import { distance, pathEnd, pathLength, pathStart } from '../plane';
+import { mm, type Phrase, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { drawnCurves, seamCurves } from './measuring';
 
@@ -36,13 +37,15 @@ export function checkCrotchLength({ body, blocks, proportions, choices, finished
     tolerance: TOLERANCE,
     unit: 'mm',
     reason: say`Through the crotch it measures ${mm(length)}; ${mm(wanted)} is wanted, the body’s ${mm(body.crotchLength)} and ease${onPurpose ? ' and what was raised or lowered' : ''}${restTold(blocks.crotchRest, spent)}${frontTold(blocks.frontCrotchRest)}.`,
-    remedy: good ? [] : say`Measure rise and crotch length again, from the same tape at the waist.`,
+    remedy: good ? UNSAID : say`Measure rise and crotch length again, from the same tape at the waist.`,
   };
 }
 
 const restTold = (rest: Mm, spent: boolean): Phrase =>
-  spent ? say`; as far as a cutter goes, the blocks are ${mm(Math.abs(rest))} too ${rest < 0 ? 'short' : 'long'}` : [];
+  spent
+    ? say`; as far as a cutter goes, the blocks are ${mm(Math.abs(rest))} too ${rest < 0 ? 'short' : 'long'}`
+    : UNSAID;
 
 /** The front part is met where a straight grain can; how far it is missed is told, and judged by the whole. */
 const frontTold = (rest: Mm): Phrase =>
-  Math.abs(rest) > TOLERANCE ? say`; its front part is ${mm(Math.abs(rest))} ${rest < 0 ? 'short' : 'long'}` : [];
+  Math.abs(rest) > TOLERANCE ? say`; its front part is ${mm(Math.abs(rest))} ${rest < 0 ? 'short' : 'long'}` : UNSAID;

@@ -1,5 +1,5 @@
-import { degrees, say } from '../length';
 import { type Curve, curveCurvature, outlineEdge, type Point, pathEndWay, pathStartWay } from '../plane';
+import { degrees, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixPyjamaShape, withFix } from './fixes';
 
@@ -29,7 +29,7 @@ export function checkCrotch({ finished, choices }: Subject): Check {
       ? say`The two corners at the crotch point add up to ${degrees(angle)}.`
       : say`A crotch curve bends both ways; the corners at the crotch point add up to ${degrees(angle)}.`,
     remedy: good
-      ? []
+      ? UNSAID
       : own
         ? say`Choose the pyjama shape: this hem slants the inseams so that no good crotch curve meets them.`
         : say`Check body rise, hip depth and crotch length: the curve has too little height for its width.`,

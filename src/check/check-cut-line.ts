@@ -1,6 +1,6 @@
 import { cutCurves, legPieces } from '../edges';
-import { number, say } from '../length';
 import { outlineCrossings } from '../plane';
+import { number, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 
 /** The cut line never crosses itself. */
@@ -18,6 +18,6 @@ export function checkCutLine({ finished }: Subject): Check {
       crossings === 0
         ? say`The cut line runs round once without crossing itself.`
         : say`The cut line crosses itself ${number(crossings, 0)} times.`,
-    remedy: crossings === 0 ? [] : say`Use narrower seam allowances.`,
+    remedy: crossings === 0 ? UNSAID : say`Use narrower seam allowances.`,
   };
 }

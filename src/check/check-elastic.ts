@@ -1,6 +1,7 @@
 import { fullestGirth } from '../body';
 import { ELASTIC_LAP, sewnStretch } from '../edges';
-import { type Mm, mm, number, type Phrase, say } from '../length';
+import type { Mm } from '../length';
+import { mm, number, type Phrase, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixElasticLength, withFix } from './fixes';
 
@@ -36,7 +37,7 @@ export function checkElastic(subject: Subject): Check | undefined {
     reason: loose
       ? say`${what} has to be ${mm(elasticLength)} long to stretch over the fullest part of ${mm(fullest)}; longer than the waist it won’t hold by itself.`
       : say`${what} cut ${mm(elasticLength)} long is ${lap > 0 ? say`a ring of ${mm(ring)}, which` : 'a ring that'} stretches to ${mm(reach)}; the fullest part is ${mm(fullest)}.`,
-    remedy: good ? [] : remedyFor(loose, ring, needed, fullest),
+    remedy: good ? UNSAID : remedyFor(loose, ring, needed, fullest),
     ...withFix(good || band || needed > opening ? undefined : fixElasticLength(needed)),
   };
 }

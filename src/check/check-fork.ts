@@ -1,6 +1,7 @@
 import { FORK } from '../block';
-import { type Mm, mm, say } from '../length';
+import type { Mm } from '../length';
 import { pathEnd, pathStart } from '../plane';
+import { mm, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { seamCurves } from './measuring';
 
@@ -47,7 +48,7 @@ export function checkFork(subject: Subject): Check {
     unit: 'mm',
     reason: say`The fork reaches ${mm(front)} across in front and ${mm(back)} behind, together ${{ share: (front + back) / body.hipGirth }} of the hip; for ${worst.name} ${mm(worst.least)} to ${mm(worst.most)} are wanted.`,
     remedy: good
-      ? []
+      ? UNSAID
       : say`Make ${worst.name} ${mm(beyond(worst))} ${doing}${subject.traced ? ' on the blocks' : ''}, or measure hip, body rise and crotch length again.`,
   };
 }

@@ -1,4 +1,4 @@
-import { number, say } from '../length';
+import { number, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { pullOnNeeded } from './check-pull-on';
 import { fixSpreadDownTo, withFix } from './fixes';
@@ -23,7 +23,7 @@ export function checkFullness({ body, cloth, leg, opening }: Subject): Check {
     tolerance: 0,
     unit: 'share',
     reason: say`The opening is ${number(fullness, 2)} times the waist that it is gathered to.`,
-    remedy: good ? [] : over > WORTH ? say`Spread less.` : say`It must pull on: choose a thin, soft cloth.`,
+    remedy: good ? UNSAID : over > WORTH ? say`Spread less.` : say`It must pull on: choose a thin, soft cloth.`,
     ...withFix(good || over <= WORTH ? undefined : fixSpreadDownTo(leg.spread - over / 2, leg.spread)),
   };
 }

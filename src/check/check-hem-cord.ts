@@ -1,5 +1,5 @@
 import { cordRulesFor } from '../body';
-import { say } from '../length';
+import { say } from '../words';
 import type { Check, Subject } from './check';
 import { fixElasticCasing } from './fixes';
 

@@ -1,7 +1,8 @@
 import { type LimbPlace, passedBelow } from '../body';
 import { hemHeight } from '../edges';
-import { type Mm, mm, say } from '../length';
+import type { Mm } from '../length';
 import { distance, pathEnd, pathStart } from '../plane';
+import { mm, say, UNSAID } from '../words';
 import { type Check, type Subject, usableStretch } from './check';
 import { fixHemTo, withFix } from './fixes';
 import { doubtOf, drawnCurves, estimatedWord, orMeasure } from './measuring';
@@ -52,7 +53,7 @@ export function checkHemEntry({ body, cloth, leg, finished }: Subject): Check {
     tolerance: 0,
     unit: 'mm',
     reason: say`The hem is ${mm(hem)} round, ${WORDS[told.key]} ${mm(told.girth)}${estimatedWord(body, told.key)}.`,
-    remedy: verdict === 'good' ? [] : say`Make the hem at least ${mm(wanted)} round, or the leg shorter${measure}.`,
+    remedy: verdict === 'good' ? UNSAID : say`Make the hem at least ${mm(wanted)} round, or the leg shorter${measure}.`,
     ...withFix(verdict === 'good' ? undefined : fixHemTo(wanted)),
   };
 }

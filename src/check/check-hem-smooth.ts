@@ -1,5 +1,5 @@
-import { degrees, say } from '../length';
 import { pathEndWay, pathStartWay } from '../plane';
+import { degrees, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { drawnCurves, offSquare, seamCurves } from './measuring';
 
@@ -21,6 +21,6 @@ export function checkHemSmooth({ finished: { sewn }, leg }: Subject): Check {
     tolerance: TOLERANCE,
     unit: 'degrees',
     reason: say`At the ${front > back ? 'front' : 'back'} the hem is ${degrees(worst)} off square to the inseam.`,
-    remedy: good ? [] : say`Choose a straighter leg or another length: the inseam slants too much where it is cut.`,
+    remedy: good ? UNSAID : say`Choose a straighter leg or another length: the inseam slants too much where it is cut.`,
   };
 }

@@ -1,5 +1,6 @@
-import { type Mm, mm, say } from '../length';
+import type { Mm } from '../length';
 import { pathLength } from '../plane';
+import { mm, say, UNSAID } from '../words';
 import { type Check, type ClothFigures, type Subject, usableStretch } from './check';
 import { fixSpreadDownTo, fixSpreadTo, withFix } from './fixes';
 import { drawnCurves } from './measuring';
@@ -39,7 +40,7 @@ export function checkHipEase({ body, cloth, leg, finished, hip }: Subject): Chec
       ? say`Spread by ${mm(leg.spread + (least - ease) / 2)}.`
       : wide
         ? say`Spread less, or draw the blocks with less ease.`
-        : [],
+        : UNSAID,
     ...withFix(
       tight
         ? fixSpreadTo(leg.spread + (least - ease) / 2)

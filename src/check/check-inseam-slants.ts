@@ -1,6 +1,7 @@
 import { type Leg, legFrom } from '../leg';
-import { degrees, type Mm, mm, say } from '../length';
+import type { Mm } from '../length';
 import { type Curve, distance, pathEnd, pathStart } from '../plane';
+import { degrees, mm, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixHemTo, fixPyjamaShape, withFix } from './fixes';
 import { seamCurves } from './measuring';
@@ -43,7 +44,7 @@ export function checkInseamSlants(subject: Subject): Check {
     unit: 'degrees',
     reason: say`From crotch to hem the front inseam slants ${degrees(front)}, the back ${degrees(back)}; ${degrees(steepest)} is the most, and ${degrees(APART)} between them.`,
     remedy: good
-      ? []
+      ? UNSAID
       : pyjama
         ? say`Choose the pyjama shape, which shares out what is narrowed.`
         : twisted

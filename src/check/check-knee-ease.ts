@@ -1,5 +1,5 @@
-import { mm, say } from '../length';
 import { distance, pathEnd, pathLength, pathStart } from '../plane';
+import { mm, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixHemTo, fixSpreadTo, withFix } from './fixes';
 import {
@@ -44,7 +44,7 @@ export function checkKneeEase({ body, leg, choices: { shape }, finished }: Subje
     reason: say`The leg is ${mm(knee + ease)} round at the knee, the knee ${mm(knee)}${estimatedWord(body, 'kneeGirth')}.`,
     remedy:
       verdict === 'good'
-        ? []
+        ? UNSAID
         : narrowed
           ? say`Make the hem ${mm(hem)} round${orMeasure(doubt, 'the knee')}.`
           : say`Spread by ${mm(spread)}${orMeasure(doubt, 'the knee')}.`,

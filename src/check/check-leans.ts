@@ -1,5 +1,5 @@
-import { degrees, type Phrase, say } from '../length';
 import { type Curve, pathEnd, pathStart, subtract } from '../plane';
+import { degrees, type Phrase, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixStraightenTo, withFix } from './fixes';
 import { seamCurves } from './measuring';
@@ -39,7 +39,7 @@ export function checkLeans({ finished: { sewn }, leg, traced }: Subject): Check 
     unit: 'degrees',
     reason: say`Centre back ${leaning(back)}, centre front ${leaning(front)}; inwards ${degrees(back.most)} and ${degrees(front.most)} are the most, outwards ${degrees(OUTWARDS)}.`,
     remedy: good
-      ? []
+      ? UNSAID
       : inwards
         ? say`Straighten the centre lines.`
         : say`Measure waist and hip again, or trace the blocks anew: no centre line runs out so far.`,

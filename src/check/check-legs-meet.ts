@@ -1,5 +1,6 @@
-import { type Mm, mm, say } from '../length';
+import type { Mm } from '../length';
 import { distance, pathLength, pathStart } from '../plane';
+import { mm, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { drawnCurves, seamCurves } from './measuring';
 
@@ -38,7 +39,7 @@ export function checkLegsMeet(left: Subject, right: Subject): Check {
     reason: good
       ? say`Sewn to each other, the crotch seams of the left and the right leg meet within ${mm(worst.by)}, notch on notch.`
       : say`${worst.name} differs by ${mm(worst.by)} between the left leg and the right one, which are sewn to each other.`,
-    remedy: good ? [] : say`Make the difference between left and right smaller.`,
+    remedy: good ? UNSAID : say`Make the difference between left and right smaller.`,
   };
 }
 

@@ -1,7 +1,8 @@
 import { limbGirth, limbPlaces } from '../body';
 import { hemHeight } from '../edges';
-import { type Mm, mm, say } from '../length';
+import type { Mm } from '../length';
 import { distance, pathEnd, pathStart } from '../plane';
+import { mm, say, UNSAID } from '../words';
 import { type Check, type Subject, usableStretch } from './check';
 import { fixHemTo, withFix } from './fixes';
 import { doubtOf, drawnCurves, LEAST_ROOM, leastWidthAt } from './measuring';
@@ -44,7 +45,7 @@ export function checkLimbEase(subject: Subject): Check | undefined {
     tolerance: 0,
     unit: 'mm',
     reason: say`At the ${worst.name} the leg is ${mm(worst.leg)} round, and what it lies on ${mm(worst.limb)}${estimated ? ' (estimated)' : ''}.`,
-    remedy: verdict === 'good' ? [] : say`Make the hem at least ${mm(hem)} round.`,
+    remedy: verdict === 'good' ? UNSAID : say`Make the hem at least ${mm(hem)} round.`,
     ...withFix(verdict === 'good' ? undefined : fixHemTo(hem)),
   };
 }

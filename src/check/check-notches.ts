@@ -1,6 +1,7 @@
 import type { Notch } from '../edges';
-import { type Mm, mm, say } from '../length';
+import type { Mm } from '../length';
 import { flattenCurves, TOLERANCE as PLANE, type Point, pathReverse } from '../plane';
+import { mm, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { alongPath, seamCurves } from './measuring';
 
@@ -33,7 +34,7 @@ export function checkNotches({ finished: { piece } }: Subject): Check {
     reason: paired
       ? say`Sewn together, the notches of the inseams meet within ${mm(worst)}.`
       : say`One inseam has a notch that the other lacks.`,
-    remedy: good ? [] : say`Set the notches at equal lengths from the crotch point.`,
+    remedy: good ? UNSAID : say`Set the notches at equal lengths from the crotch point.`,
   };
 }
 

@@ -1,6 +1,6 @@
 import { WORTH_PIECING } from '../edges';
-import { mm, type Phrase, say } from '../length';
 import { curveBounds, edgeLength, type Outline, outlineCurves, TOLERANCE } from '../plane';
+import { mm, type Phrase, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixWholeFork, withFix } from './fixes';
 
@@ -22,7 +22,7 @@ export function checkPiecedTip({ cloth: { repeat, repeatAcross }, finished: { pi
     reason:
       mind?.reason ??
       say`The tip of the back fork is sewn on again by a seam ${mm(long)} long, along the grain, between the legs, where nobody looks.`,
-    remedy: mind?.remedy ?? [],
+    remedy: mind?.remedy ?? UNSAID,
     ...withFix(mind && fixWholeFork()),
   };
 }

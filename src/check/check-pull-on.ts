@@ -1,7 +1,8 @@
 import { type Body, fullestGirth } from '../body';
 import { casingLines, waistOpening } from '../edges';
 import { centresOf } from '../leg';
-import { type Mm, mm, say } from '../length';
+import type { Mm } from '../length';
+import { mm, say, UNSAID } from '../words';
 import { type Check, type ClothFigures, type Subject, usableStretch } from './check';
 import { fixSpreadTo, fixStraightenAuto, withFix } from './fixes';
 
@@ -47,7 +48,7 @@ export function checkPullOn({ body, cloth, leg, joined, choices, finished, openi
       ? say`The opening of ${mm(opening)} passes over the fullest part, which needs ${mm(needed)}.`
       : say`The opening of ${mm(opening)} is ${mm(short)} too small to pass over the fullest part.`,
     remedy: good
-      ? []
+      ? UNSAID
       : passesUpright
         ? say`Straighten the centre lines (automatic does as much as is needed), or spread by ${mm(leg.spread + short / 2)}.`
         : say`${gains ? 'Straighten the centre lines and spread' : 'Spread'} by ${mm(spread)} instead of ${mm(leg.spread)}, or use a cloth that stretches more.`,

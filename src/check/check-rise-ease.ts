@@ -1,5 +1,6 @@
-import { type Mm, mm, say } from '../length';
+import type { Mm } from '../length';
 import { pathEnd } from '../plane';
+import { mm, say, UNSAID } from '../words';
 import type { Check, Fix, Subject } from './check';
 import { fixLowerCrotchDownTo, fixLowerCrotchTo, fixRiseEaseTo, withFix } from './fixes';
 import { seamCurves, smallBody } from './measuring';
@@ -37,7 +38,7 @@ export function checkRiseEase(subject: Subject): Check {
       ? say`Lower the crotch by ${mm(least - ease)}, or measure body rise and crotch length again.`
       : deep
         ? say`Lower the crotch less, or draw the blocks with less ease in the rise.`
-        : [],
+        : UNSAID,
     ...withFix(shallow ? deeper(subject, least - ease) : deep ? shallower(subject, ease - MOST) : undefined),
   };
 }

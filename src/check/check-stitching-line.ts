@@ -1,6 +1,7 @@
 import { cutCurves, legPieces, type Piece } from '../edges';
-import { type Mm, mm, number, say } from '../length';
+import type { Mm } from '../length';
 import { flattenCurves, outlineCrossings, outlineCurves, pathFoot, pointsHold } from '../plane';
+import { mm, number, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 
 /** The stitching line may lie this far beyond the cut line where it runs on it: a tenth of a cutter's line. */
@@ -29,7 +30,7 @@ export function checkStitchingLine({ finished }: Subject): Check {
         ? say`The stitching line crosses itself ${number(crossings, 0)} times.`
         : say`The stitching line leaves the cut line by ${mm(beyond)}.`,
     remedy: good
-      ? []
+      ? UNSAID
       : crossings > 0
         ? say`Take back the last change of the leg’s shape, length or hem: its edges run into each other.`
         : say`Use wider seam allowances, or a plainer hem or waist.`,

@@ -1,5 +1,5 @@
-import { mm, type Phrase, say } from '../length';
 import { pathEnd, pathStart } from '../plane';
+import { mm, type Phrase, say, UNSAID } from '../words';
 import type { Check, Fix, Subject } from './check';
 import { fixSpreadDownTo, fixSpreadTo, withFix } from './fixes';
 import { doubtOf, estimatedWord, orMeasure, roomVerdict, roomWanted, seamCurves } from './measuring';
@@ -30,7 +30,7 @@ export function checkThighEase({ body, leg, finished }: Subject): Check {
     tolerance: 0,
     unit: 'mm',
     reason: say`The leg is ${mm(width)} round at the crotch, the thigh ${mm(body.thighGirth)}${estimatedWord(body, 'thighGirth')}; ${mm(least)} to ${mm(MOST)} of ease is wanted.`,
-    remedy: verdict === 'good' ? [] : change.remedy(orMeasure(doubt, 'the thigh')),
+    remedy: verdict === 'good' ? UNSAID : change.remedy(orMeasure(doubt, 'the thigh')),
     ...withFix(verdict === 'good' ? undefined : change.fix),
   };
 }

@@ -1,7 +1,8 @@
 import { LEAST_BACK_RAISE, TILT } from '../block';
 import { fullestGirth } from '../body';
-import { type Mm, mm, type Phrase, say } from '../length';
+import type { Mm } from '../length';
 import { pathEnd, pathStart, TOLERANCE } from '../plane';
+import { mm, type Phrase, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixSittingPullTo, withFix } from './fixes';
 import { drawnCurves, smallBody } from './measuring';
@@ -38,7 +39,9 @@ export function checkTilt(subject: Subject): Check {
     tolerance: 0,
     unit: 'mm',
     reason: say`Centre back stands ${over(tilt)} centre front and ${over(raise)} the side; ${mm(wanted)} above the front and ${mm(least)} above the side are wanted${tilt < WANTED.usual * k ? by : ''}.`,
-    remedy: good ? [] : say`Raise the centre back waist by ${mm(missing)}, as for a pair that pulls down when sitting.`,
+    remedy: good
+      ? UNSAID
+      : say`Raise the centre back waist by ${mm(missing)}, as for a pair that pulls down when sitting.`,
     ...withFix(good ? undefined : fixSittingPullTo(corrections.sittingPull + missing)),
   };
 }

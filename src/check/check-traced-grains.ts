@@ -1,5 +1,5 @@
-import { degrees, say } from '../length';
 import { type Point, subtract } from '../plane';
+import { degrees, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { offParallel } from './measuring';
 
@@ -36,7 +36,7 @@ export function checkTracedGrains({ traced, blocks, joined, finished }: Subject)
         : say`The grainlines are parallel; in the tracings they stood up to ${degrees(tilt)} off the upright.`,
     remedy:
       verdict === 'good'
-        ? []
+        ? UNSAID
         : say`Turn the tracings until their grainlines stand upright, then read hip and knee levels again.`,
   };
 }

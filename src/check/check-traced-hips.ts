@@ -1,4 +1,4 @@
-import { mm, say } from '../length';
+import { mm, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 
 /** A pencil line's trouble on two tracings. */
@@ -17,6 +17,8 @@ export function checkTracedHips({ traced, joined: { hipDifference } }: Subject):
     tolerance: TOLERANCE,
     unit: 'mm',
     reason: say`Below the waist at the side, the hip levels of front and back differ by ${mm(Math.abs(hipDifference))}.`,
-    remedy: good ? [] : say`Look where the hip lines were marked; the blocks are joined with their hip lines level.`,
+    remedy: good
+      ? UNSAID
+      : say`Look where the hip lines were marked; the blocks are joined with their hip lines level.`,
   };
 }

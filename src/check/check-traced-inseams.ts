@@ -1,5 +1,5 @@
-import { mm, say } from '../length';
 import { edgeLength, outlineEdge } from '../plane';
+import { mm, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixPyjamaShape, withFix } from './fixes';
 
@@ -21,7 +21,7 @@ export function checkTracedInseams({ traced, joined, choices }: Subject): Check 
     tolerance: TOLERANCE,
     unit: 'mm',
     reason: say`The blocks' inseams are ${mm(front)} in front and ${mm(back)} behind.`,
-    remedy: good ? [] : say`Trace the inseams again, or choose a shape that draws its own: pyjama or straight.`,
+    remedy: good ? UNSAID : say`Trace the inseams again, or choose a shape that draws its own: pyjama or straight.`,
     ...withFix(good || choices.shape !== 'block' ? undefined : fixPyjamaShape()),
   };
 }

@@ -1,4 +1,4 @@
-import { mm, say } from '../length';
+import { mm, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 
 /** Two blocks whose crotches are as wide, one as the other, say nothing of which is which (practice). */
@@ -21,7 +21,7 @@ export function checkTracedParts({ traced, blocks: { extensionFront, extensionBa
       ? say`Beyond the centre, the crotch reaches ${mm(extensionFront)} in front and ${mm(extensionBack)} behind.`
       : say`Beyond the centre, the crotch reaches ${mm(extensionFront)} in front and only ${mm(extensionBack)} behind; of trousers it reaches farther behind.`,
     remedy: good
-      ? []
+      ? UNSAID
       : say`Were front and back switched? Call the lines of the front back-… and those of the back front-….`,
   };
 }

@@ -1,4 +1,4 @@
-import { type Mm, mm, say, share } from '../length';
+import type { Mm } from '../length';
 import {
   type Curve,
   curveIsStraight,
@@ -19,6 +19,7 @@ import {
   turnBetween,
   unit,
 } from '../plane';
+import { mm, say, share, UNSAID } from '../words';
 import type { Check, Fix, Subject } from './check';
 import { fixFacedCasing, fixStraightenTo, withFix } from './fixes';
 import { drawnCurves } from './measuring';
@@ -55,7 +56,7 @@ export function checkTurnings(subject: Subject): Check {
     unit: 'mm',
     reason: say`Laid over, the ${worst.name} differs by ${mm(off(worst))} (${share(part)}) from the line it is stitched to.`,
     remedy: good
-      ? []
+      ? UNSAID
       : worst.name === BENT
         ? say`Finish the waist with a facing of its own shape, which lies flat on any line.`
         : say`Straighten the seams at the ${worst.name}, or use a narrower turning.`,
@@ -78,7 +79,7 @@ const NOTHING_TURNED: Check = {
   tolerance: MOST,
   unit: 'mm',
   reason: say`Nothing is turned over: waist and hem are finished with pieces of their own.`,
-  remedy: [],
+  remedy: UNSAID,
 };
 
 function casingTurning(subject: Subject): readonly Turning[] {

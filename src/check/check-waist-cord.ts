@@ -1,5 +1,5 @@
 import { CORD_ENDS, cordRulesFor, gatheredEnd } from '../body';
-import { mm, say } from '../length';
+import { mm, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixElasticCasing, withFix } from './fixes';
 
@@ -32,7 +32,7 @@ export function checkWaistCord({ body, ageYears, opening, cordLength }: Subject)
         : say`Choose elastic: this waist is too wide for any cord.`
       : young
         ? say`Choose elastic instead of the cord.`
-        : [],
+        : UNSAID,
     ...withFix(long || young ? fixElasticCasing('waist') : undefined),
   };
 }

@@ -1,5 +1,5 @@
-import { degrees, say } from '../length';
 import { pathEndWay, pathStartWay } from '../plane';
+import { degrees, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixStraightenTo, withFix } from './fixes';
 import { drawnCurves, offSquare, seamCurves } from './measuring';
@@ -28,7 +28,7 @@ export function checkWaistSmooth({ finished: { sewn }, leg }: Subject): Check {
     tolerance: TOLERANCE,
     unit: 'degrees',
     reason: say`At the ${front > back ? 'front' : 'back'} the waist edge is ${degrees(worst)} off square to the centre seam.`,
-    remedy: good ? [] : say`Straighten the centre lines: the less they lean, the squarer the waist.`,
+    remedy: good ? UNSAID : say`Straighten the centre lines: the less they lean, the squarer the waist.`,
     ...withFix(good || leans <= LEANS_LEFT ? undefined : fixStraightenTo(1 - LEANS_LEFT / unstraightened)),
   };
 }

@@ -2,7 +2,8 @@ import type { Blocks, Corrections, Proportions } from '../block';
 import type { Body } from '../body';
 import { type CasingChoices, type FinishedLeg, type HemChoices, USABLE_STRETCH } from '../edges';
 import type { JoinedBlocks, Leg, LegChoices } from '../leg';
-import type { Mm, Phrase } from '../length';
+import type { Mm } from '../length';
+import type { Phrase } from '../words';
 
 /** How a check came out. */
 export type Verdict = 'good' | 'mind' | 'wrong';

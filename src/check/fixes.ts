@@ -1,4 +1,5 @@
-import { type Mm, mm, type Phrase, say } from '../length';
+import type { Mm } from '../length';
+import { mm, type Phrase, say } from '../words';
 import type { FieldChange, Fix } from './check';
 import { roundedDown, roundedUp } from './measuring';
 

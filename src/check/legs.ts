@@ -1,5 +1,5 @@
 import type { Side } from '../leg';
-import { say } from '../length';
+import { say } from '../words';
 import type { Check, Subject, Verdict } from './check';
 import { checkLegsMeet } from './check-legs-meet';
 import { runChecks } from './checks';

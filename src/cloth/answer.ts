@@ -1,4 +1,5 @@
-import { amount, type Mm, mm, type Phrase, say } from '../length';
+import type { Mm } from '../length';
+import { amount, mm, type Phrase, say } from '../words';
 import { layOn } from './lay';
 import type { LayPiece } from './lay-piece';
 import { LAYOUT_WORDS } from './layout-words';

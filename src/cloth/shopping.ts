@@ -1,5 +1,6 @@
 import type { CasingChoices, HemChoices, Notions } from '../edges';
-import { amount, type Mm, mm, number, type Phrase, say } from '../length';
+import type { Mm } from '../length';
+import { amount, mm, number, type Phrase, say, UNSAID } from '../words';
 import { LAYOUT_WORDS } from './layout-words';
 import { NEEDLES, TWIN_NEEDLE } from './needles';
 import type { ClothPlan } from './plan';
@@ -42,7 +43,7 @@ export function shoppingList(question: ShoppingQuestion): readonly ShoppingItem[
   return [...cloths(question), ...elastics(question), ...cords(question), ...sewing(question)];
 }
 
-const item = (id: string, name: Phrase, howMuch: Phrase, note: Phrase = []): ShoppingItem => ({
+const item = (id: string, name: Phrase, howMuch: Phrase, note: Phrase = UNSAID): ShoppingItem => ({
   id,
   name,
   howMuch,
@@ -65,7 +66,7 @@ function cloths({ plan, cloth }: ShoppingQuestion): readonly ShoppingItem[] {
 function toBuy(answer: LayAnswer): Phrase {
   if (answer.fits)
     return say`${amount(answer.lay.toBuy)}, ${mm(answer.lay.width)} wide, ${LAYOUT_WORDS[answer.lay.layout]}`;
-  return say`none fits at ${mm(answer.width)}; ${answer.instead[0] ?? []}`;
+  return say`none fits at ${mm(answer.width)}; ${answer.instead[0] ?? UNSAID}`;
 }
 
 const rowsOf = (count: number, length: Mm): Phrase =>

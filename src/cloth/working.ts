@@ -1,6 +1,6 @@
 import { SELVEDGE } from '../check';
-import { amount, mm, type Phrase, say, share } from '../length';
 import { type Edge, pathThrough, point, type WorkingStep } from '../plane';
+import { amount, inTurn, isSaid, mm, type Phrase, say, share, UNSAID } from '../words';
 import { LAYOUT_WORDS } from './layout-words';
 import { ENDS, tableFor } from './table';
 import type { Lay, LayAnswer, LayCloth } from './types';
@@ -27,7 +27,7 @@ export function layWorking(answer: LayAnswer, cloth: LayCloth, oneHanded = false
         step(
           'sides',
           say`The left and the right leg differ, so each is cut once: the cloth lies in a single layer, right side up, and every piece printed side up. Two layers would give mirrored pairs.`,
-          [],
+          UNSAID,
           [],
         ),
       ]
@@ -74,36 +74,32 @@ function lengthSteps(lay: Lay, cloth: LayCloth): readonly WorkingStep[] {
   ];
 }
 
-const repeatWords = ({ repeat }: LayCloth): Phrase => (repeat > 0 ? say` + ${mm(repeat)}` : []);
+const repeatWords = ({ repeat }: LayCloth): Phrase => (repeat > 0 ? say` + ${mm(repeat)}` : UNSAID);
 
 /** What a repeat asks of the lay. */
 function repeatSteps({ repeat, repeatAcross }: LayCloth, layout: Lay['layout']): readonly WorkingStep[] {
   const across =
     repeatAcross === 0
-      ? []
+      ? UNSAID
       : layout === 'foldedLengthwise'
         ? say`The fold lies on the middle of a stripe or between two, so that stripes mirror about centre front and back: a quarter of a repeat of ${mm(repeatAcross)} is kept free for it.`
         : say`The side lines of both legs lie on the same place of the stripe, so that stripes mirror about centre front and back: room of half a repeat of ${mm(repeatAcross)} is kept free for it.`;
   const along =
     repeat === 0
-      ? []
+      ? UNSAID
       : say`The hems lie on the same place of the check, so that checks meet up both inseams and at the centres from the hem: one repeat of ${mm(repeat)} more is bought, to begin where it wants.`;
-  if (across.length === 0 && along.length === 0) return [];
-  const between = across.length > 0 && along.length > 0 ? [' '] : [];
-  return [step('repeat', [...across, ...between, ...along], [], [])];
+  const sentence = inTurn([across, along]);
+  return isSaid(sentence) ? [step('repeat', sentence, UNSAID, [])] : [];
 }
 
 function noFit({ widest, room, layout, instead }: Extract<LayAnswer, { fits: false }>): WorkingStep {
   return step(
     'no-fit',
-    say`The ${widest.piece} is ${mm(widest.width)} wide, and ${LAYOUT_WORDS[layout]} only ${mm(room)} can be cut. What would fit: ${listed(instead)}.`,
-    [],
+    say`The ${widest.piece} is ${mm(widest.width)} wide, and ${LAYOUT_WORDS[layout]} only ${mm(room)} can be cut. What would fit: ${inTurn(instead, '; ')}.`,
+    UNSAID,
     [lineAcross(0, widest.width)],
   );
 }
-
-const listed = (phrases: readonly Phrase[]): Phrase =>
-  phrases.flatMap((phrase, i) => (i === 0 ? phrase : ['; ', ...phrase]));
 
 const lineAcross = (from: number, to: number): Edge => ({
   name: 'width',

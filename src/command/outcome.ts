@@ -1,5 +1,6 @@
 import type { Progress } from '../files';
-import { type Phrase, printPhrase, printProblem, Refusal, spelledOut, type Units } from '../length';
+import { spelledOut, type Units } from '../length';
+import { type Phrase, printPhrase, printProblem, Refusal } from '../words';
 import type { Disk } from './disk';
 import { NotWritten } from './places';
 

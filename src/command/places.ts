@@ -1,5 +1,5 @@
 import { dirname, join, resolve } from 'node:path';
-import { type Problem, printProblem, say } from '../length';
+import { type Problem, printProblem, say } from '../words';
 import type { Disk } from './disk';
 
 /** Where files are written, and what must not be written over. */

@@ -1,7 +1,7 @@
 import { constants } from 'node:fs';
 import { type FileHandle, open } from 'node:fs/promises';
-import { number, type Problem, type Result, say } from '../length';
 import { LARGEST_FILE, type Opened, openProject, tooLarge } from '../project';
+import { number, type Problem, type Result, say } from '../words';
 import { systemReason } from './reasons';
 
 /** A file that can't be had. */

@@ -9,7 +9,7 @@ import {
   readClass,
   safeFileName,
 } from '../files';
-import { printProblem } from '../length';
+import { printProblem } from '../words';
 import type { DraftOrder } from './arguments';
 import { baseName } from './names';
 import { DONE, refuse, refuseError, type Surroundings, tellNotes, WRONG } from './outcome';

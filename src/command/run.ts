@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { carriedOut, type FileJob, makeFiles, readBlocks, safeFileName } from '../files';
-import { printProblem, type Result } from '../length';
 import { draft, type Project, withFewestSheets } from '../project';
+import { printProblem, type Result } from '../words';
 import { type DraftOrder, parseArguments, USAGE } from './arguments';
 import { baseName, sameName } from './names';
 import { DONE, plainSpoken, refuse, refuseError, type Surroundings, tellNotes, WRONG } from './outcome';

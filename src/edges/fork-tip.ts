@@ -1,4 +1,4 @@
-import { type Mm, mm, number, Refusal, say } from '../length';
+import type { Mm } from '../length';
 import {
   type Curve,
   curveMeetsLine,
@@ -15,6 +15,7 @@ import {
   pathStart,
   pathThrough,
 } from '../plane';
+import { mm, number, Refusal, say } from '../words';
 import { forkTipCutLine } from './fork-tip-cut-line';
 import { grainlineInTip, textsOfTip } from './fork-tip-marks';
 import { type Allowances, cutLineOf } from './outline';

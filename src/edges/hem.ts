@@ -1,4 +1,4 @@
-import { type Mm, mm, type Problem, Refusal, say } from '../length';
+import type { Mm } from '../length';
 import {
   type Curve,
   curveMap,
@@ -14,6 +14,7 @@ import {
   subtract,
   unit,
 } from '../plane';
+import { mm, type Problem, Refusal, say } from '../words';
 import { CORD_ROOM, ELASTIC_LAP } from './casing';
 import { sewnStretch } from './stretch';
 

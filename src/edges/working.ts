@@ -1,5 +1,5 @@
-import { mm, number, type Phrase, say } from '../length';
 import type { Edge, WorkingStep } from '../plane';
+import { mm, number, type Phrase, say, UNSAID } from '../words';
 import { BAND_SHARE, BETWEEN_ROWS, CORD_ROOM, ELASTIC_LAP, ELASTIC_SHARE, MOST_DRAWN_IN, TIE } from './casing';
 import type { EdgeChoices, FinishedLeg } from './finish';
 import { PIECING } from './fork-tip';
@@ -34,14 +34,14 @@ export function edgesWorking(
         'catch',
         [
           say`${mm(heights.catch)} more lie beyond the stitching, so that the ${waist.rawEdge === 'overlocked' ? 'overlocked edge' : 'edge turned under'} is caught.`,
-          [],
+          UNSAID,
         ],
         edges('waist', 'casing stitching'),
       ),
     (heights.kind === 'folded' || hemPlan.kind === 'folded') &&
       step(
         'mirror',
-        [say`Beyond its fold a turning mirrors the leg on this side of it: turned over, it lies flat.`, []],
+        [say`Beyond its fold a turning mirrors the leg on this side of it: turned over, it lies flat.`, UNSAID],
         [...piece.stitchLine.filter((edge) => edge.name.endsWith('Turning')), ...edges('waist fold', 'hem fold')],
       ),
     notions.elasticLength !== undefined &&
@@ -71,7 +71,7 @@ export function edgesWorking(
       'allowances',
       [
         say`The cut line runs parallel to the stitching line: ${mm(allowances.inseam)} at the inseams, ${mm(allowances.crotch)} at the crotch seam. At the crotch point both go on straight until they meet; at folds they mirror; raw edges carry none.`,
-        [],
+        UNSAID,
       ],
       piece.cutLine,
     ),
@@ -80,7 +80,7 @@ export function edgesWorking(
         'fork-tip',
         [
           say`The tip of the back fork is cut off along the grain, ${mm(choices.piecedTip)} inside the crotch point, and sewn on again before anything else: the legs lie closer on the cloth by that much. Both sides of the seam bear ${mm(allowances.inseam)}; at its ends the tip’s allowance mirrors inseam and crotch edge, so that raw edges meet.`,
-          [],
+          UNSAID,
         ],
         pieced.leg.stitchLine.filter(({ name }) => name === PIECING),
       ),
@@ -88,7 +88,7 @@ export function edgesWorking(
       'marks',
       [
         say`One notch in front and two behind where the crotch curve begins; single notches on the inseams at equal lengths from the crotch, so that they meet. The quarter of the waist lies halfway between the centre seams, apart from the side.`,
-        [],
+        UNSAID,
       ],
       edges('quarter', 'side'),
     ),
@@ -108,7 +108,7 @@ type Told = readonly [Phrase, Phrase];
 /** What is built at the waist, and by which rule. */
 function waistTold({ heights, casing }: FinishedLeg, { waist }: EdgeChoices): Told {
   const rows = waist.rows > 1 ? `${waist.rows} rows of ` : '';
-  const apart = waist.rows > 1 ? say` and ${mm(BETWEEN_ROWS)} between the rows` : [];
+  const apart = waist.rows > 1 ? say` and ${mm(BETWEEN_ROWS)} between the rows` : UNSAID;
   const elastic = say`2 × ${rows}${mm(waist.elasticWidth)} + ${mm(waist.turnOfCloth)}${apart}`;
   const cord = say`2 × (cord ${mm(waist.cordWidth)} + ${mm(CORD_ROOM)} of room)`;
   const built = say`The casing is built ${mm(heights.height)} above the waist edge`;
@@ -147,7 +147,7 @@ function hemTold({ hemPlan }: FinishedLeg, { hem }: EdgeChoices, notions: Notion
   const under = hem.turnUnder > 0 ? say`, with ${mm(hem.turnUnder)} turned under` : say`, its edge overlocked`;
   switch (hem.finish) {
     case 'turned':
-      return [say`The hem is turned up ${mm(hem.depth)}${under}.`, []];
+      return [say`The hem is turned up ${mm(hem.depth)}${under}.`, UNSAID];
     case 'elasticCasing':
       return [
         say`The hem is a casing ${mm(hemPlan.depth)} deep; cut its elastic ${mm(notions.hemElasticLength ?? 0)} long.`,
@@ -159,7 +159,10 @@ function hemTold({ hemPlan }: FinishedLeg, { hem }: EdgeChoices, notions: Notion
         say`cord ${mm(hem.cordWidth)} + ${mm(CORD_ROOM)} of room; its length: ${hem.cordLength === 'auto' ? say`the hem once round and two ends of ${mm(HEM_TIE)} to tie` : 'as chosen'}`,
       ];
     case 'contrastBand':
-      return [say`A doubled band, ${mm(hem.bandHeight)} high, is sewn to the leg, which ends that much higher.`, []];
+      return [
+        say`A doubled band, ${mm(hem.bandHeight)} high, is sewn to the leg, which ends that much higher.`,
+        UNSAID,
+      ];
     case 'ribCuff':
       return [
         say`A cuff of rib, ${mm(hem.bandHeight)} high, is sewn to the leg, which ends that much higher; what it is drawn over passes its stretch.`,
@@ -168,7 +171,7 @@ function hemTold({ hemPlan }: FinishedLeg, { hem }: EdgeChoices, notions: Notion
     case 'facedHem':
       return [
         say`A facing of the leg’s own shape, ${mm(hem.depth)} deep, is sewn to the hem and turned inside${under}.`,
-        [],
+        UNSAID,
       ];
   }
 }

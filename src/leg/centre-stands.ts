@@ -1,4 +1,5 @@
-import { type Mm, mm, type Phrase, say } from '../length';
+import type { Mm } from '../length';
+import { mm, type Phrase, say } from '../words';
 import type { Centre } from './centres';
 import { centreLean } from './lean';
 

@@ -1,5 +1,6 @@
-import { type Mm, mm, type Phrase, say } from '../length';
+import type { Mm } from '../length';
 import { distance, pathEnd, pathLength, pathStart } from '../plane';
+import { inTurn, mm, type Phrase, say } from '../words';
 import { type JoinedBlocks, spreadLeg } from './join';
 import { type LegChoices, legCrotchLength, legDrawn } from './leg';
 import type { Leg } from './types';
@@ -67,8 +68,8 @@ export function changesTold(before: Leg, after: Leg): Phrase {
     ({ by }) => Math.abs(by) >= TOLD,
   );
   if (changes.length === 0) return say`No finished measure changes.`;
-  return changes.flatMap(
-    ({ name, by }, i) =>
-      say`${i === 0 ? 'It changes ' : ', '}${name} by ${by > 0 ? '+' : ''}${mm(by)}${i === changes.length - 1 ? '.' : ''}`,
-  );
+  return say`It changes ${inTurn(
+    changes.map(({ name, by }) => (by > 0 ? say`${name} by +${mm(by)}` : say`${name} by ${mm(by)}`)),
+    ', ',
+  )}.`;
 }

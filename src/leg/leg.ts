@@ -1,5 +1,5 @@
 import type { Block } from '../block';
-import { type Mm, mm, Refusal, say } from '../length';
+import type { Mm } from '../length';
 import {
   between,
   type Curve,
@@ -12,6 +12,7 @@ import {
   straight,
   TOLERANCE,
 } from '../plane';
+import { mm, Refusal, say } from '../words';
 import { type Centre, type Centres, centresOf } from './centres';
 import { inseamCut } from './crop';
 import { arrivalAt } from './inseams';

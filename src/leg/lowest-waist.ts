@@ -1,5 +1,6 @@
-import { type Mm, mm, Refusal, say } from '../length';
+import type { Mm } from '../length';
 import { dot, solveBetween, subtract, TOLERANCE } from '../plane';
+import { mm, Refusal, say } from '../words';
 import { type Centre, type Centres, centresOf } from './centres';
 import type { JoinedBlocks } from './join';
 

@@ -1,5 +1,5 @@
 import { SMALL_HIP, STEEPEST_INSEAM, USUAL_SPREAD } from '../block';
-import { type Mm, mm, number, type Phrase, say } from '../length';
+import type { Mm } from '../length';
 import {
   type Curve,
   chordSlant,
@@ -19,6 +19,7 @@ import {
   straight,
   TOLERANCE,
 } from '../plane';
+import { mm, number, type Phrase, say } from '../words';
 import { inseamStretched } from './inseams';
 import type { JoinedBlocks } from './join';
 

@@ -1,5 +1,6 @@
-import { type Mm, mm, type Phrase, say } from '../length';
+import type { Mm } from '../length';
 import { type Edge, pathLength, pathThrough, type WorkingStep } from '../plane';
+import { inTurn, mm, type Phrase, say, UNSAID } from '../words';
 import type { Side, SideDifferences } from './sides';
 import type { Leg } from './types';
 
@@ -18,7 +19,7 @@ interface SideStory {
  * @param legs the leg that fits both sides, and this one
  */
 export function sideWorking(side: Side, more: SideDifferences, { before, after }: SideStory): readonly WorkingStep[] {
-  const step = (id: string, sentence: Phrase, lines: readonly Edge[], formula: Phrase = []): WorkingStep => ({
+  const step = (id: string, sentence: Phrase, lines: readonly Edge[], formula: Phrase = UNSAID): WorkingStep => ({
     id: `leg.${side}.${id}`,
     station: 'leg',
     sentence,
@@ -88,7 +89,10 @@ const FIGURES: readonly (readonly [string, (leg: Leg) => Mm])[] = [
 
 /** This leg's lines beside those of one without differences. */
 const changesOfOne = (before: Leg, after: Leg): Phrase =>
-  FIGURES.flatMap(([name, of], i) => {
-    const by = of(after) - of(before);
-    return say`${i === 0 ? 'This leg alone: ' : ', '}${name} ${by < 0 ? '−' : '+'}${mm(Math.abs(by))}`;
-  });
+  say`This leg alone: ${inTurn(
+    FIGURES.map(([name, of]) => {
+      const by = of(after) - of(before);
+      return by < 0 ? say`${name} −${mm(-by)}` : say`${name} +${mm(by)}`;
+    }),
+    ', ',
+  )}`;

@@ -1,6 +1,7 @@
 import { LEAST_BACK_RAISE } from '../block';
-import { degrees, type Mm, mm, type Phrase, say } from '../length';
+import type { Mm } from '../length';
 import { type Edge, pathLength, pathThrough, type WorkingStep } from '../plane';
+import { degrees, mm, type Phrase, say, UNSAID } from '../words';
 import type { Centres } from './centres';
 import { changesTold, type LegOperation, legStages } from './changes';
 import type { JoinedBlocks } from './join';
@@ -54,7 +55,7 @@ export function legWorking({
     step(
       'join',
       say`The blocks lie side by side, grainlines upright, ${contactWords(joined)} The gaps of ${mm(leg.gapAtWaist)} at the waist, ${mm(leg.gapAtKnee)} at the knee and ${mm(leg.gapAtHem)} at the hem become part of the leg; ${dartWords(joined)}`,
-      [],
+      UNSAID,
       [
         { name: 'front block', curves: leg.joined.front },
         { name: 'back block', curves: leg.joined.back },
@@ -89,7 +90,7 @@ export function legWorking({
     step(
       'waist-edge',
       say`The waist edge is one straight line from centre back to centre front, so that the casing’s fold is straight and its turning lies flat.${squaringWords(leg)}`,
-      [],
+      UNSAID,
       [{ name: 'waist edge', curves: leg.waistEdge }],
     ),
     step(
@@ -119,7 +120,7 @@ function shapeTold(joined: JoinedBlocks, choices: LegChoices): Phrase {
 
 /** How the waist edge was brought square to the seams; nothing where it was so from the start. */
 function squaringWords({ waistTurned, waistLifted }: Leg): Phrase {
-  if (Math.abs(waistTurned) < 0.05) return [];
+  if (Math.abs(waistTurned) < 0.05) return UNSAID;
   const turned = say` It was turned by ${degrees(Math.abs(waistTurned))} about centre front, so that it stands within 6° of square to both centre lines`;
   if (waistLifted < 0.05) return say`${turned}.`;
   return say`${turned}, and lifted by ${mm(waistLifted)}, so that centre back stays ${mm(LEAST_BACK_RAISE)} above the level of the side.`;
@@ -137,7 +138,7 @@ function frontWords({ front }: Leg): Phrase {
 function contactWords({ gapAtHip, hipDifference }: JoinedBlocks): Phrase {
   const levels =
     Math.abs(hipDifference) < 0.05
-      ? []
+      ? UNSAID
       : say` The back’s hip level was ${mm(hipDifference)} off and was brought in line.`;
   if (gapAtHip > 0.05)
     return say`touching where a side line bulges out; at the hip they stand ${mm(gapAtHip)} apart.${levels}`;

@@ -11,6 +11,4 @@ export {
   plain,
   type Units,
 } from './length';
-export { amount, degrees, mm, number, type Phrase, type PhrasePart, printPhrase, say, share } from './phrase';
 export { plainLetters, plainWords, spelledOut } from './plain-words';
-export { type Problem, printProblem, Refusal, type Result } from './problem';

@@ -1,4 +1,5 @@
-import type { Mm, Phrase } from '../length';
+import type { Mm } from '../length';
+import type { Phrase } from '../words';
 
 /** A point on the drawing: millimetres, x to the right, y down; the side line is x = 0, the waist level at the side y = 0. */
 export interface Point {

@@ -11,8 +11,9 @@ import {
   waistRound,
 } from '../edges';
 import { growthFor, legFlaw } from '../leg';
-import { type Mm, type Problem, Refusal, say } from '../length';
+import type { Mm } from '../length';
 import { outlineCrossings, outlineCurves, pathStart } from '../plane';
+import { type Problem, Refusal, say } from '../words';
 import { type FittedLeg, legFitted } from './fitted-leg';
 import { hemOf } from './hem-of';
 import { type CutLeg, legsOf, type SideLeg } from './sides';

@@ -1,8 +1,9 @@
 import { NO_CORRECTIONS } from '../block';
 import { checksOfLegs } from '../check';
 import type { Piece } from '../edges';
-import { type Mm, Refusal, type Result } from '../length';
+import type { Mm } from '../length';
 import { paperWays, tilePieces } from '../sheets';
+import { Refusal, type Result } from '../words';
 import { cautionsOf } from './cautions';
 import { type CutOut, cutOut, withAllowances } from './cut-out';
 import type { Draft, Measures } from './draft-types';

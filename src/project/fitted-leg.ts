@@ -19,7 +19,8 @@ import {
   spreadLeg,
   tiltRoom,
 } from '../leg';
-import { type Mm, mm, Refusal, say } from '../length';
+import type { Mm } from '../length';
+import { mm, Refusal, say } from '../words';
 import type { ProjectBlocks } from './draft-types';
 import { hemOf } from './hem-of';
 import { differencesOf, SIDES } from './sides';

@@ -1,4 +1,4 @@
-import { type Phrase, say } from '../length';
+import { type Phrase, say } from '../words';
 
 /** A parsed project file, whatever version wrote it. */
 export type RawProject = Readonly<Record<string, unknown>>;

@@ -1,4 +1,4 @@
-import { number, type Phrase, type Problem, type Result, say } from '../length';
+import { number, type Phrase, type Problem, type Result, say } from '../words';
 import { DEEPEST, type JsonOutline, jsonOutline, MOST_VALUES } from './json-text';
 import { migrated, type RawProject, VERSION } from './migrate';
 import { type PlainData, plainData } from './plain-data';

@@ -1,4 +1,4 @@
-import { type Problem, say } from '../length';
+import { type Problem, say } from '../words';
 import type { RawProject } from './migrate';
 
 /** Names that mean something to the language itself: as names in a file they could only do harm. */

@@ -1,5 +1,6 @@
 import { bodyRemarks } from '../body';
-import { type Mm, mm, number, type Phrase, type Problem, say } from '../length';
+import type { Mm } from '../length';
+import { mm, number, type Phrase, type Problem, say } from '../words';
 import { valueAt, withValue } from './at-path';
 import { legIsDrawn, refusalOfPieces } from './cut-out';
 import { checkedProject } from './schema';

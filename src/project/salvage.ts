@@ -1,4 +1,4 @@
-import { type Phrase, type Problem, type Result, say } from '../length';
+import { type Phrase, type Problem, type Result, say } from '../words';
 import { valueAt, withValue } from './at-path';
 import { jsonOutline } from './json-text';
 import { LARGEST_FILE, openProject, readProject, unmarked } from './open';

@@ -1,6 +1,7 @@
 import type { Fix } from '../check';
 import { type ClothPlan, clothPlan, type Lay, type LayAnswer } from '../cloth';
-import { amount, amountUp, type Mm, mm, type Phrase, Refusal, say } from '../length';
+import { amountUp, type Mm } from '../length';
+import { amount, inTurn, mm, type Phrase, Refusal, say, UNSAID } from '../words';
 import { clothOf, clothWidthsOf } from './cloth';
 import { cutOut } from './cut-out';
 import { draft } from './draft';
@@ -136,7 +137,7 @@ function shortestLay(draft: Draft): ClothSaving | undefined {
   return saving(draft, clothPlan(draft.pieces, { ...cloth, layout: 'best' }).answer, {
     id: 'shortest-lay',
     fix: { label: say`Lay it as takes least`, changes: [{ path: 'cloth.layout', value: 'best' }] },
-    asks: [],
+    asks: UNSAID,
   });
 }
 
@@ -162,16 +163,17 @@ function saving(draft: Draft, answer: LayAnswer, { id, fix, asks }: Offer): Clot
   const { units } = draft.project;
   if (now.fits && amountUp(toBuy, units) >= amountUp(now.lay.toBuy, units)) return undefined;
   const oneLength = onOneLength(answer.lay, draft);
-  const together = oneLength ? say` Both legs lie on one length then.` : [];
-  const instead = now.fits ? say` instead of ${amount(now.lay.toBuy)}` : say`, where nothing fits now`;
-  const ask = asks.length > 0 ? [' ', ...asks] : [];
+  const together = oneLength ? say`Both legs lie on one length then.` : UNSAID;
+  const buy = now.fits
+    ? say`Buy ${amount(toBuy)} instead of ${amount(now.lay.toBuy)}.`
+    : say`Buy ${amount(toBuy)}, where nothing fits now.`;
   return {
     id,
     fix,
     toBuy,
     saved,
     oneLength,
-    says: [...say`Buy ${amount(toBuy)}`, ...instead, '.', ...together, ...ask],
+    says: inTurn([buy, together, asks]),
   };
 }
 

@@ -1,7 +1,8 @@
 import * as v from 'valibot';
 import { BLOCK_EDGES, FARTHEST, MOST_EDGE_CURVES } from '../block';
 import { type BodyInput, bodyProblems, measurements } from '../body';
-import { number, type Phrase, type Problem, say, type Units } from '../length';
+import type { Units } from '../length';
+import { number, type Phrase, type Problem, say } from '../words';
 import {
   FIELD_LIMITS,
   FIELDS,

@@ -11,7 +11,7 @@ import {
   type SideDifferences,
   type Sides,
 } from '../leg';
-import { Refusal, say } from '../length';
+import { Refusal, say } from '../words';
 
 /** The leg that fits both sides, and what it was made from. */
 interface Fitted {

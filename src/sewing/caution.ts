@@ -1,5 +1,6 @@
 import type { Body } from '../body';
-import type { Mm, Phrase } from '../length';
+import type { Mm } from '../length';
+import type { Phrase } from '../words';
 
 /** How a rule is known: read in its document, quoted by somebody, from memory, or what the trade does. */
 export type Sureness = 'read' | 'quoted' | 'memory' | 'practice';

@@ -1,5 +1,6 @@
 import { CORD_ENDS, gatheredEnd } from '../body';
-import { type Mm, mm, say } from '../length';
+import type { Mm } from '../length';
+import { mm, say } from '../words';
 import type { Caution, CautionChoices, CautionMeasures, CautionSource } from './caution';
 import { type Wearer, wearerOf } from './wearer';
 

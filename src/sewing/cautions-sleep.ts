@@ -1,4 +1,4 @@
-import { mm, say } from '../length';
+import { mm, say } from '../words';
 import type { Caution, CautionChoices, CautionMeasures } from './caution';
 import { type Wearer, wearerOf } from './wearer';
 

@@ -1,4 +1,4 @@
-import { type Phrase, say } from '../length';
+import { type Phrase, say } from '../words';
 import type { Caution, CautionChoices, CautionMeasures } from './caution';
 import { edgeCautions } from './cautions-edges';
 import { sleepCautions } from './cautions-sleep';

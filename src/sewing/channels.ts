@@ -1,4 +1,5 @@
-import { type Mm, mm, number, type Phrase, say } from '../length';
+import type { Mm } from '../length';
+import { mm, number, type Phrase, say, UNSAID } from '../words';
 import { sewingFacts } from './facts';
 import type { Garment } from './garment';
 
@@ -17,8 +18,8 @@ export function channelTold({ finished: { heights } }: Garment, open: boolean): 
   if (!first) return [];
   return [
     lines.length === 1
-      ? say`Stitch the line between the two channels, ${mm(first.from)} above the first stitching${open ? say`, and leave ${mm(LEFT_OPEN)} of it open behind, too, where elastic comes above it` : []}.`
-      : say`Stitch the ${number(lines.length, 0)} lines between the channels, ${mm(first.from)} apart${open ? say`, and leave ${mm(LEFT_OPEN)} of each open behind, too` : []}.`,
+      ? say`Stitch the line between the two channels, ${mm(first.from)} above the first stitching${open ? say`, and leave ${mm(LEFT_OPEN)} of it open behind, too, where elastic comes above it` : UNSAID}.`
+      : say`Stitch the ${number(lines.length, 0)} lines between the channels, ${mm(first.from)} apart${open ? say`, and leave ${mm(LEFT_OPEN)} of each open behind, too` : UNSAID}.`,
   ];
 }
 

@@ -1,5 +1,6 @@
 import { sewnStretch } from '../edges';
-import { type Mm, mm, say } from '../length';
+import type { Mm } from '../length';
+import { mm, say } from '../words';
 import { lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceNamed } from './garment';
 import { makeStep } from './make-step';

@@ -1,4 +1,5 @@
-import { type Mm, mm, type Phrase, say } from '../length';
+import type { Mm } from '../length';
+import { mm, type Phrase, say } from '../words';
 import { BEYOND_STITCHING, tuckedUnder } from './channels';
 import type { Garment } from './garment';
 

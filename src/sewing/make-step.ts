@@ -1,3 +1,4 @@
+import { UNSAID } from '../words';
 import type { SewingStep } from './step';
 
 /** What every step must say; the rest is empty where it is left out. */
@@ -5,11 +6,11 @@ type Said = Pick<SewingStep, 'id' | 'part' | 'title' | 'tasks' | 'check' | 'time
 
 /** A step, with nothing where nothing is said. */
 export const makeStep = (said: Said): SewingStep => ({
-  why: [],
+  why: UNSAID,
   settings: [],
   cuts: [],
   sews: [],
   finishes: [],
-  mind: [],
+  mind: UNSAID,
   ...said,
 });

@@ -1,4 +1,4 @@
-import type { Phrase } from '../length';
+import type { Phrase } from '../words';
 import type { Scene } from './pictures/scene';
 
 /** How an edge is sewn: to another one, held down by stitching after it was turned, or sewn on from the right side. */

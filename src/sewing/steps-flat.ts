@@ -1,4 +1,5 @@
-import { type Mm, mm, say } from '../length';
+import type { Mm } from '../length';
+import { mm, say } from '../words';
 import { tuckedUnder } from './channels';
 import { edgesOf, lengthOf, sewingFacts } from './facts';
 import { cordPieces, type Garment, pieceNamed } from './garment';

@@ -1,4 +1,4 @@
-import { mm, say } from '../length';
+import { mm, say, UNSAID } from '../words';
 import { allowancesTacked } from './channels';
 import { edgesOf, lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceNamed } from './garment';
@@ -79,7 +79,7 @@ function turnedStep(g: Garment): SewingStep {
       ...(plain ? [say`Try the trousers on and see whether the creases hang level and long enough.`] : []),
       ...(plain ? [] : [allowancesTacked('inseams')]),
       ...turningTold(g),
-      say`Stitch all round, ${mm(hemStitchingAt(g))} from the fold; begin at the inseam${gap ? say` and leave ${mm(HEM_GAP)} open there` : []}.`,
+      say`Stitch all round, ${mm(hemStitchingAt(g))} from the fold; begin at the inseam${gap ? say` and leave ${mm(HEM_GAP)} open there` : UNSAID}.`,
       say`Press the ${plain ? 'hems' : 'casings'} from the wrong side.`,
     ],
     settings: topStitch(g),

@@ -1,6 +1,7 @@
 import { cutCurves, FORK_TIP, type Piece } from '../edges';
-import { type Mm, mm, number, type Phrase, say, share } from '../length';
+import type { Mm } from '../length';
 import { pathLength } from '../plane';
+import { mm, number, type Phrase, say, share, UNSAID } from '../words';
 import { cutPieces, type Garment } from './garment';
 import { makeStep } from './make-step';
 import type { SewingStep } from './step';
@@ -33,7 +34,7 @@ function clothStep({ cloth }: Garment): SewingStep {
     part: 'prepare',
     title: cloth.washFirst ? 'Wash and press the cloth' : 'Press the cloth',
     tasks,
-    why: cloth.washFirst ? say`Cloth that shrinks after it was sewn takes the ease and the length with it.` : [],
+    why: cloth.washFirst ? say`Cloth that shrinks after it was sewn takes the ease and the length with it.` : UNSAID,
     check: say`The selvedges lie on each other without a pull, and the ends are square to them.`,
     mind: say`The iron is hot when nobody looks, too: stand it up, and switch it off when you leave.`,
     time: timeOf(30),

@@ -1,5 +1,5 @@
 import { FORK_TIP } from '../edges';
-import { mm, type Phrase, say } from '../length';
+import { mm, type Phrase, say, UNSAID } from '../words';
 import { edgesOf, sewingFacts } from './facts';
 import type { Garment } from './garment';
 import { makeStep } from './make-step';
@@ -41,7 +41,7 @@ export function seamPressed(g: Garment, seams: 1 | 2 = 1): string {
 
 /** What is done to the allowances of a seam at an edge that is turned: nothing where the serger's knife did it. */
 export const trimTold = (g: Garment): Phrase =>
-  sergesSeams(g) ? [] : say` Trim the allowances to half and clip them where the edge curves.`;
+  sergesSeams(g) ? UNSAID : say` Trim the allowances to half and clip them where the edge curves.`;
 
 /** The settings of a seam and its edges. */
 export const seamSettings = (g: Garment) => (sergesSeams(g) ? seamStitch(g) : [...seamStitch(g), ...edgeStitch(g)]);

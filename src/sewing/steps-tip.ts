@@ -1,5 +1,5 @@
 import { FORK_TIP, PIECING } from '../edges';
-import { say } from '../length';
+import { say } from '../words';
 import { lengthOf } from './facts';
 import type { Garment } from './garment';
 import { makeStep } from './make-step';

@@ -1,4 +1,4 @@
-import { mm, say } from '../length';
+import { mm, say } from '../words';
 import { allowancesTacked, channelLength, channelTold, LEFT_OPEN, tuckedUnder } from './channels';
 import { edgesOf, lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceNamed } from './garment';

@@ -1,4 +1,4 @@
-import { mm, number, say } from '../length';
+import { mm, number, say } from '../words';
 import { allowancesTacked, BEYOND_STITCHING, channelLength, channelTold, LEFT_OPEN, tuckedUnder } from './channels';
 import { sewingFacts } from './facts';
 import type { Garment } from './garment';

@@ -1,5 +1,5 @@
 import { bareName } from '../edges';
-import { say } from '../length';
+import { say } from '../words';
 import type { Garment } from './garment';
 import { makeStep } from './make-step';
 import { type EdgeWork, type SewingStep, stepMinutes } from './step';

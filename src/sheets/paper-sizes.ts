@@ -1,4 +1,5 @@
-import { MM_PER_INCH, type Mm, Refusal } from '../length';
+import { MM_PER_INCH, type Mm } from '../length';
+import { Refusal, say } from '../words';
 
 /** One size of paper, upright. */
 export interface PaperSize {
@@ -67,6 +68,6 @@ export function paperSize(name: string, own: { readonly width: Mm; readonly heig
   if (found) return found;
   const names = [...PAPER_SIZES.map((size) => size.name), OWN_SIZE].join(', ');
   throw new Refusal([
-    { field: 'paper.sheet', value: name, phrase: [`not a known paper size; choose one of ${names}`] },
+    { field: 'paper.sheet', value: name, phrase: say`not a known paper size; choose one of ${names}` },
   ]);
 }

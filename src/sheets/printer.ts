@@ -1,4 +1,5 @@
-import { MM_PER_INCH, type Mm, number, type Phrase, say, type Units } from '../length';
+import { MM_PER_INCH, type Mm, type Units } from '../length';
+import { number, type Phrase, say } from '../words';
 import { paperSize } from './paper-sizes';
 import type { PaperSettings } from './types';
 

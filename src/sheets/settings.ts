@@ -1,4 +1,5 @@
-import { type Mm, mm, number, type Phrase, type Problem, Refusal, say } from '../length';
+import type { Mm } from '../length';
+import { mm, number, type Phrase, type Problem, Refusal, say } from '../words';
 import { LARGEST_PAGE, OWN_SIZE, type PaperSize, paperSize, SMALLEST_PAGE } from './paper-sizes';
 import type { PaperSettings } from './types';
 
@@ -62,7 +63,7 @@ function paperProblems(settings: PaperSettings, size: PaperSize): readonly Probl
   const wrong = (field: string, value: unknown, phrase: Phrase) =>
     problems.push({ field: `paper.${field}`, value, phrase });
   if (!['auto', 'portrait', 'landscape'].includes(orientation)) {
-    wrong('orientation', orientation, ['must be auto, portrait or landscape']);
+    wrong('orientation', orientation, say`must be auto, portrait or landscape`);
   }
   if (settings.sheet === OWN_SIZE) {
     for (const field of ['ownWidth', 'ownHeight'] as const) {
@@ -90,10 +91,11 @@ function paperProblems(settings: PaperSettings, size: PaperSize): readonly Probl
   }
   for (const [field, value] of Object.entries({ correctX, correctY })) {
     if (!(value >= 1 - WIDEST_CORRECTION && value <= 1 + WIDEST_CORRECTION)) {
-      wrong(field, value, [
-        ...say`a printer's correction must be between ${number(1 - WIDEST_CORRECTION)} and ${number(1 + WIDEST_CORRECTION)}; `,
-        'beyond that it is fitting to the page: switch that off and measure again',
-      ]);
+      wrong(
+        field,
+        value,
+        say`a printer's correction must be between ${number(1 - WIDEST_CORRECTION)} and ${number(1 + WIDEST_CORRECTION)}; beyond that it is fitting to the page: switch that off and measure again`,
+      );
     }
   }
   return problems;

@@ -12,7 +12,6 @@ import {
   traceFromMarks,
   withEdgePoint,
 } from '../../src/block';
-import { Refusal } from '../../src/length';
 import {
   add,
   distance,
@@ -34,6 +33,7 @@ import {
   turned,
 } from '../../src/plane';
 import { type Draft, draft, exampleProject } from '../../src/project';
+import { Refusal } from '../../src/words';
 import { cameraOver, type Stand, stands } from '../plane/camera';
 import { between, chance } from '../properties/seed';
 import { markedBlock } from './marked-block';

@@ -13,7 +13,6 @@ import {
   traceFromLines,
 } from '../../src/block';
 import { prepareBody } from '../../src/body';
-import { printPhrase, Refusal } from '../../src/length';
 import {
   type Curve,
   curveMap,
@@ -24,6 +23,7 @@ import {
   pathStart,
   straight,
 } from '../../src/plane';
+import { printPhrase, Refusal } from '../../src/words';
 
 const OPTIONS: BlockOptions = { hipEase: 50.8, waistEase: 25, riseEase: 'auto', crotchEase: 'auto', balance: 10 };
 const BODY = { label: 'round', waistGirth: 800, hipGirth: 1000, hipDepth: 200, bodyRise: 260, insideLeg: 780 };

@@ -11,8 +11,8 @@ import {
 } from '../../src/block';
 import { prepareBody } from '../../src/body';
 import { fittedBlocks } from '../../src/leg';
-import { printPhrase } from '../../src/length';
 import { curveBounds, pathEnd, pathStart, type WorkingStep } from '../../src/plane';
+import { printPhrase } from '../../src/words';
 
 // What the working says and shows of the blocks: the lines of a step lie where its sentence says.
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type BodyInput, bodyRemarks, bodyWorking, prepareBody } from '../../src/body';
-import { printPhrase } from '../../src/length';
+import { printPhrase, UNSAID } from '../../src/words';
 
 /** An ordinary body, every measurement taken, the waist where the trade ties it. */
 const BODY: BodyInput = {
@@ -61,7 +61,7 @@ describe('remarks about a body', () => {
     expect(ids(change)).toContain(id);
     expect(remark?.source.length).toBeGreaterThan(5);
     expect(remark?.keys.length).toBeGreaterThan(0);
-    expect(printPhrase(remark?.phrase ?? [], 'inch')).not.toMatch(/NaN|undefined|cm/);
+    expect(printPhrase(remark?.phrase ?? UNSAID, 'inch')).not.toMatch(/NaN|undefined|cm/);
   });
 
   it('change no value and refuse nothing, and are said in the working', () => {

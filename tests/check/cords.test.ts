@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { runChecks } from '../../src/check';
-import { printPhrase } from '../../src/length';
 import { applyRemedy, notionsToBuy, type Project, shoppingOf } from '../../src/project';
 import { checkedProject } from '../../src/project/schema';
+import { printPhrase, UNSAID } from '../../src/words';
 import { drafted, example, subjectOf } from './subject';
 
 const BODY = { waistGirth: 560, hipGirth: 640, bodyRise: 195, insideLeg: 530, height: 1200 };
@@ -53,7 +53,7 @@ describe('a cord at a child’s waist', () => {
 
   it('says how long it may be cut', () => {
     const project = child(10, WAIST);
-    const remedy = printPhrase(checkOf(project, 'waist-cord')?.remedy ?? [], 'cm');
+    const remedy = printPhrase(checkOf(project, 'waist-cord')?.remedy ?? UNSAID, 'cm');
     const length = Number(/cut the cord ([\d.]+) cm long/.exec(remedy)?.[1]) * 10;
     expect(checkOf({ ...project, waist: { ...project.waist, cordLength: length - 1 } }, 'waist-cord')?.verdict).toBe(
       'good',

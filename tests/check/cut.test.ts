@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Subject } from '../../src/check';
-import { printPhrase } from '../../src/length';
 import { type Curve, type Point, turned } from '../../src/plane';
 import { draft, exampleProject, type Project } from '../../src/project';
+import { printPhrase, UNSAID } from '../../src/words';
 import { drafted, example, moved, subjectOf, withCurves, withPiece } from './subject';
 import { checkOf, type Spoilt, traced, tried, value, whole, withBody } from './verdicts';
 
@@ -143,7 +143,7 @@ describe('each verdict on the cut', () => {
 });
 
 const verdict = (id: string, subject: Subject) => checkOf(subject, id)?.verdict;
-const said = (id: string, subject: Subject): string => printPhrase(checkOf(subject, id)?.reason ?? [], 'cm');
+const said = (id: string, subject: Subject): string => printPhrase(checkOf(subject, id)?.reason ?? UNSAID, 'cm');
 
 describe('the tilt of the back', () => {
   it('is good from 34.5 mm on, and less on a small body', () => {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { printPhrase } from '../../src/length';
 import { applyRemedy, type Draft, draft, exampleProject, type Project } from '../../src/project';
+import { printPhrase, UNSAID } from '../../src/words';
 
 function drafted(cloth: Partial<Project['cloth']>): Draft {
   const result = draft({ ...exampleProject, cloth: { ...exampleProject.cloth, ...cloth } });
@@ -25,7 +25,7 @@ test.each([
   const d = drafted({ piecedTip: 50, ...cloth });
   const tip = tipOf(d);
   expect(tip?.verdict).toBe('mind');
-  expect(printPhrase(tip?.reason ?? [], 'cm')).toMatch(words);
+  expect(printPhrase(tip?.reason ?? UNSAID, 'cm')).toMatch(words);
   const whole = draft(applyRemedy(d.project, tip ?? {}));
   expect(whole.ok && tipOf(whole.value)).toBeUndefined();
   expect(whole.ok && whole.value.pieces.map(({ name }) => name)).toEqual(['leg']);

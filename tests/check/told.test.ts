@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Check, checksOfLegs, curvesOneWay, runChecks, type Subject } from '../../src/check';
 import { leastWidthAt, widthAt } from '../../src/check/measuring';
-import { type Phrase, printPhrase } from '../../src/length';
 import {
   type Curve,
   distance,
@@ -13,12 +12,13 @@ import {
   straight,
   turned,
 } from '../../src/plane';
+import { type Phrase, printPhrase, UNSAID } from '../../src/words';
 import { cordedChild, drafted, example, moved, subjectOf, withCurves, withPiece } from './subject';
 import { checkOf, pieced, traced, value, whole, withBody } from './verdicts';
 
 // What a check says beside its verdict: its reason, what to do, and what one press would change.
 
-const words = (phrase: Phrase | undefined): string => printPhrase(phrase ?? [], 'cm');
+const words = (phrase: Phrase | undefined): string => printPhrase(phrase ?? UNSAID, 'cm');
 const found = (subject: Subject, id: string): Check => {
   const check = checkOf(subject, id);
   if (!check) throw new Error(`no check ${id}`);

@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
 import { exampleProject, type Repair, saveProject } from '../../src/project';
+import { UNSAID } from '../../src/words';
 import { damagedFile } from './cases';
 import { untold } from './untold';
 
 const TEXT = saveProject(exampleProject);
-const told = (field: string): Repair => ({ problem: { field, value: 1, phrase: [] }, now: undefined });
+const told = (field: string): Repair => ({ problem: { field, value: 1, phrase: UNSAID }, now: undefined });
 
 test('what is changed, lost or turned into something else is seen unless it is told', () => {
   expect(untold(TEXT, exampleProject, [])).toEqual([]);

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { casingHeights, cutCurves, elasticLength, type HemPlan, hemTurning, waistOpening } from '../../src/edges';
-import { Refusal } from '../../src/length';
 import {
   distance,
   edgeLength,
@@ -16,6 +15,7 @@ import {
   pointsBounds,
 } from '../../src/plane';
 import { type Draft, draft, exampleProject, type Project } from '../../src/project';
+import { Refusal } from '../../src/words';
 
 const drafted = (change: (project: Project) => Project = (p) => p): Draft => {
   const result = draft(change(exampleProject));

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cutCurves, type Piece } from '../../src/edges';
-import { printPhrase } from '../../src/length';
 import {
   edgeLength,
   flattenCurves,
@@ -16,6 +15,7 @@ import {
   pointsHold,
 } from '../../src/plane';
 import { type Draft, draft, exampleProject, type Project } from '../../src/project';
+import { printPhrase } from '../../src/words';
 import { outlineFinds } from '../fuzz/outlines';
 import { anyBody } from '../properties/bodies';
 import { anyDesign, projectOf } from '../properties/designs';

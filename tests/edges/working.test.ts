@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { printPhrase } from '../../src/length';
 import { type Draft, draft, exampleProject, type Project } from '../../src/project';
+import { printPhrase } from '../../src/words';
 
 type Waist = Partial<Project['waist']>;
 type Hem = Partial<Project['hem']>;

@@ -1,5 +1,5 @@
-import { printProblem } from '../../src/length';
 import { type Draft, draft, exampleProject, type Project } from '../../src/project';
+import { printProblem } from '../../src/words';
 
 /** What a test changes about the example: whole fields, and parts of its body, cloth, leg, edges and paper. */
 export interface Changes {

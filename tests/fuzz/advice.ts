@@ -1,5 +1,5 @@
-import type { Phrase, Problem } from '../../src/length';
 import { draft, type Project, valueAt, withValue } from '../../src/project';
+import type { Phrase, Problem } from '../../src/words';
 import { type Find, find, USELESS } from './find';
 
 /** What came of doing as a refusal says: drafted, refused again for something else, or it says no value that would do. */
@@ -40,8 +40,7 @@ export function adviceOf(project: Project, problems: readonly Problem[]): Advice
 
 /** What a sentence says to put in the place of a value; undefined where it tells none. */
 function advised({ phrase }: Problem, held: unknown): { readonly is: unknown } | undefined {
-  const words = phrase.map((part) => (typeof part === 'string' ? part : '#')).join('');
-  const numbers = phrase.flatMap(numberIn);
+  const { words, numbers } = withoutNumbers(phrase);
   const first = (pattern: RegExp): number | undefined => {
     const before = words.slice(0, words.search(pattern));
     return numbers[[...before].filter((sign) => sign === '#').length];
@@ -63,9 +62,24 @@ function advised({ phrase }: Problem, held: unknown): { readonly is: unknown } |
   return undefined;
 }
 
-const numberIn = (part: Phrase[number]): readonly number[] =>
-  typeof part === 'string'
-    ? []
-    : ['mm', 'amount', 'degrees', 'share', 'number'].flatMap((key) =>
-        key in part ? [(part as unknown as Record<string, number>)[key] as number] : [],
-      );
+/** The words of a phrase with `#` for every figure in it, and the figures. */
+function withoutNumbers({ template, values }: Phrase): { readonly words: string; readonly numbers: readonly number[] } {
+  const numbers: number[] = [];
+  const words = template.replace(/\{(\d+)\}/g, (_, index) => {
+    const value = values[Number(index)] ?? '';
+    if (typeof value === 'string') return value;
+    const inner = 'template' in value ? [value] : 'list' in value ? value.list : undefined;
+    if (!inner) {
+      numbers.push(Object.values(value)[0] as number);
+      return '#';
+    }
+    return inner
+      .map((one) => {
+        const found = withoutNumbers(one);
+        numbers.push(...found.numbers);
+        return found.words;
+      })
+      .join(', ');
+  });
+  return { words, numbers };
+}

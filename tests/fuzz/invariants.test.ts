@@ -1,8 +1,8 @@
 import { afterAll, describe, expect, test } from 'vitest';
 import type { Piece } from '../../src/edges';
-import { mm, say } from '../../src/length';
 import type { Curve } from '../../src/plane';
 import { type Draft, draft, exampleProject, type Project, withValue } from '../../src/project';
+import { mm, say } from '../../src/words';
 import { type Changes, draftWith } from '../files/drafts';
 import { adviceOf } from './advice';
 import type { Find } from './find';

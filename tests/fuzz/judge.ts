@@ -1,6 +1,6 @@
-import type { Problem } from '../../src/length';
 import { draft, type Project } from '../../src/project';
 import { checkedProject } from '../../src/project/schema';
+import { type Problem, UNSAID } from '../../src/words';
 import { adviceOf, type Followed } from './advice';
 import { type Find, find } from './find';
 import { outlineFinds } from './outlines';
@@ -77,6 +77,6 @@ function placeOf({ message, stack = '' }: Error): string {
 }
 
 function reasonOf(problems: readonly Problem[]): string {
-  const [{ field, phrase } = { field: 'nothing', phrase: [] }] = problems;
-  return `${field}: ${phrase.map((part) => (typeof part === 'string' ? part : '#')).join('')}`;
+  const [{ field, phrase } = { field: 'nothing', phrase: UNSAID }] = problems;
+  return `${field}: ${phrase.template}`;
 }

@@ -1,8 +1,8 @@
 import { carriedOut, makeFiles, type SingleFile } from '../../src/files';
-import { Refusal } from '../../src/length';
 import type { Point } from '../../src/plane';
 import type { Draft } from '../../src/project';
 import { draft as draftOf } from '../../src/project';
+import { Refusal } from '../../src/words';
 import { printFont } from '../files/print-font';
 import { type Find, find, told } from './find';
 import { ringOf } from './flat';

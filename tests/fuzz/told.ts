@@ -1,9 +1,9 @@
 import { measurements } from '../../src/body';
 import type { Check } from '../../src/check';
-import { type Phrase, type Problem, printPhrase } from '../../src/length';
 import { type Draft, garmentOf, type Project, valueAt } from '../../src/project';
 import { SCHEMAS } from '../../src/project/schema';
 import { sewingSteps } from '../../src/sewing';
+import { type Phrase, type Problem, printPhrase } from '../../src/words';
 import { type Find, find, notFinite, told } from './find';
 import type { Walked } from './walk';
 
@@ -71,15 +71,9 @@ function sentenceFinds(where: string, phrase: Phrase, needed: boolean): readonly
 /** Every phrase that stands somewhere in plain data. */
 function phrasesIn(value: unknown): readonly Phrase[] {
   if (typeof value !== 'object' || value === null) return [];
-  if (Array.isArray(value) && value.length > 0 && value.every(isPhrasePart)) return [value as Phrase];
+  if ('template' in value && 'values' in value) return [value as Phrase];
   return Object.values(value).flatMap(phrasesIn);
 }
-
-const isPhrasePart = (value: unknown): boolean =>
-  typeof value === 'string' ||
-  (typeof value === 'object' &&
-    value !== null &&
-    ['mm', 'amount', 'degrees', 'share', 'number'].some((key) => key in value));
 
 /** A refusal says where and why, names a field that a project has, and the value that this project holds. */
 export function refusalFinds(problems: readonly Problem[], project: Project): readonly Find[] {

@@ -10,7 +10,6 @@ import {
   legFrom,
   spreadLeg,
 } from '../../src/leg';
-import { Refusal } from '../../src/length';
 import {
   type Curve,
   curveMap,
@@ -23,6 +22,7 @@ import {
   pathStart,
   turned,
 } from '../../src/plane';
+import { Refusal } from '../../src/words';
 
 const body = prepareBody({ label: 'a', waistGirth: 742, hipGirth: 1020, hipDepth: 208, bodyRise: 272, insideLeg: 758 });
 const { blocks } = draftBlocks(body, {

@@ -3,9 +3,9 @@ import { type BlockOptions, blocksCorrected, draftBlocks, LEAST_BACK_RAISE } fro
 import { prepareBody } from '../../src/body';
 import { centresOf, joinBlocks } from '../../src/leg';
 import type { SquaredCentres } from '../../src/leg/centres';
-import { printPhrase } from '../../src/length';
 import { outlineEdge, pathStart, turnBetween } from '../../src/plane';
 import { type Draft, draft } from '../../src/project';
+import { printPhrase } from '../../src/words';
 import { projectFor } from '../outside/survey';
 
 const exampleBlocks: BlockOptions = {

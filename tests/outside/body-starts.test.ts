@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { startingRows, surveysAreHere } from '../../.house/starting-bodies';
 import { bodyProblems, bodyRemarks, STARTING_BODIES, startingSource } from '../../src/body';
 import { CHILDREN, MEN, WOMEN } from '../../src/body/starting-rows';
-import { printPhrase } from '../../src/length';
 import { draft } from '../../src/project';
+import { printPhrase } from '../../src/words';
 import { sayLeftOut } from './body-people';
 import { projectFor } from './survey';
 

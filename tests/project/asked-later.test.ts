@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { printPhrase } from '../../src/length';
 import { flattenCurves, outlineCurves, pathStart, pointsBounds } from '../../src/plane';
 import {
   clothOf,
@@ -14,6 +13,7 @@ import {
   salvageProject,
   shoppingOf,
 } from '../../src/project';
+import { printPhrase, UNSAID } from '../../src/words';
 
 const drafted = (change: Partial<Project> = {}): Draft => {
   const result = draft({ ...exampleProject, ...change });
@@ -52,7 +52,9 @@ describe('the cautions of a project', () => {
     const { left, right } = pointsBounds(flattenCurves(outlineCurves(finished.sewn.stitchLine)));
     const longest = Math.max(hem - top, right - left);
     expect(
-      told?.sentence.some((part) => typeof part === 'object' && 'mm' in part && Math.abs(part.mm - longest) < 0.5),
+      told?.sentence.values.some(
+        (part) => typeof part === 'object' && 'mm' in part && Math.abs(part.mm - longest) < 0.5,
+      ),
     ).toBe(true);
   });
 
@@ -110,7 +112,7 @@ describe('what is asked of a draft later', () => {
     const metres = Number(
       /Some (\d+) m/.exec(
         Object.values(thread ?? {})
-          .map((one) => (Array.isArray(one) ? printPhrase(one, 'cm') : ''))
+          .map((one) => (typeof one === 'object' && 'template' in one ? printPhrase(one, 'cm') : ''))
           .join(' '),
       )?.[1],
     );
@@ -132,7 +134,7 @@ describe('a file with more wrong in it than can be told', () => {
     const problems = result.ok ? [] : result.problems;
     expect(problems).toHaveLength(101);
     expect(problems.at(-1)?.field).toBe('file');
-    expect(printPhrase(problems.at(-1)?.phrase ?? [], 'cm')).toBe('holds 30 more problems.');
+    expect(printPhrase(problems.at(-1)?.phrase ?? UNSAID, 'cm')).toBe('holds 30 more problems.');
   });
 });
 

@@ -2,9 +2,9 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { projectFileText } from '../../.house/project-file';
 import { type BodyInput, measurements } from '../../src/body';
-import { printPhrase } from '../../src/length';
 import { openProject, type Project } from '../../src/project';
 import { valueAt, withValue } from '../../src/project/at-path';
+import { printPhrase } from '../../src/words';
 
 const BODY = { waistGirth: 760, hipGirth: 980, bodyRise: 270, insideLeg: 760 };
 const least = {

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { printPhrase, printProblem } from '../../src/length';
 import { draft, type Opened, openProject, salvageProject, saveProject } from '../../src/project';
+import { printPhrase, printProblem } from '../../src/words';
 
 const BODY = { waistGirth: 760, hipGirth: 980, bodyRise: 270, insideLeg: 760 };
 const first = (more: object = {}) => JSON.stringify({ format: 'legwork-project', version: 1, body: BODY, ...more });

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { printPhrase, printProblem } from '../../src/length';
 import { type Draft, draft, exampleProject, openProject, type Project, saveProject } from '../../src/project';
+import { printPhrase, printProblem } from '../../src/words';
 
 const BODY = { label: 'Body 1', waistGirth: 760, hipGirth: 980, bodyRise: 270, insideLeg: 760 };
 const file = (more: object = {}) => JSON.stringify({ format: 'legwork-project', version: 2, body: BODY, ...more });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { NO_CORRECTIONS } from '../../src/block';
-import { printProblem } from '../../src/length';
 import { draft, exampleProject, type Project, valueAt, withValue } from '../../src/project';
+import { printProblem } from '../../src/words';
 
 const refused = (project: Project) => {
   const result = draft(project);
@@ -70,7 +70,7 @@ describe('a leg whose lines are no leg', () => {
     expect(problem?.field).toBe('leg.lowerCrotch');
     const sentence = problem ? printProblem(problem, 'cm') : '';
     expect(sentence).toMatch(/cross or turn back; \S+ c?m{1,2} would do\.$/);
-    const limit = problem?.phrase.find((part) => typeof part === 'object' && 'mm' in part) as { mm: number };
+    const limit = problem?.phrase.values.find((part) => typeof part === 'object' && 'mm' in part) as { mm: number };
     expect(draft(withValue(lowered, 'leg.lowerCrotch', limit.mm)).ok).toBe(true);
   });
 

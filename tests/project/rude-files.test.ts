@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { printPhrase } from '../../src/length';
 import { exampleProject, openProject, type Repair, salvageProject, saveProject } from '../../src/project';
 import { checkedProject } from '../../src/project/schema';
+import { printPhrase } from '../../src/words';
 
 /** Whatever is read, nobody waits for it longer than this, ms: far more than it takes here, for a slow machine. */
 const PATIENCE = 10_000;
@@ -87,7 +87,7 @@ describe('blocks that were brought', () => {
     const { repairs, project } = saved(text);
     expect(project.block.source).toBe('drafted');
     expect(fields(repairs)).toEqual(['block.front.edges.hem.0.3.1', 'block']);
-    expect(repairs[1]?.problem.phrase.join('')).toMatch(/blocks that were brought.*drafted from the measurements/);
+    expect(repairs[1]?.problem.phrase.template).toMatch(/blocks that were brought.*drafted from the measurements/);
   });
 
   it('are told with one fault an edge, however many numbers are none', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { say } from '../../src/length';
 import { draft, exampleProject, openProject, salvageProject, saveProject } from '../../src/project';
 import { migrated } from '../../src/project/migrate';
+import { say } from '../../src/words';
 
 const text = (change: (raw: Record<string, Record<string, unknown>>) => void): string => {
   const raw = JSON.parse(saveProject(exampleProject));

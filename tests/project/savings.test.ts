@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { printPhrase } from '../../src/length';
 import {
   applyRemedy,
   type ClothSaving,
@@ -12,6 +11,7 @@ import {
   type Project,
 } from '../../src/project';
 import { sewingSteps } from '../../src/sewing';
+import { printPhrase } from '../../src/words';
 
 /** An average adult, and one whose legs just don't lie abreast any more. */
 const body = (hipGirth: number): Project['body'] => ({

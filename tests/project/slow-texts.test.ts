@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { printPhrase } from '../../src/length';
 import { exampleProject, openProject, salvageProject, saveProject } from '../../src/project';
+import { printPhrase } from '../../src/words';
 
 /** Whatever is read, nobody waits for it longer than this, ms: far more than it takes here, for a slow machine. */
 const PATIENCE = 10_000;

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { NO_CORRECTIONS } from '../../src/block';
-import { printPhrase } from '../../src/length';
 import { distance, edgeLength, outlineEdge, pathEnd, pathLength, pathStart } from '../../src/plane';
 import { type Draft, draft, exampleProject, type Project, withFewestSheets } from '../../src/project';
+import { printPhrase } from '../../src/words';
 
 const drafted = (change: Partial<Project> = {}): Draft => {
   const result = draft({ ...exampleProject, ...change });

@@ -3,11 +3,11 @@ import { casingLines } from '../../src/edges';
 import { centresOfLeg } from '../../src/edges/finish';
 import { hemPlan, hemTurning } from '../../src/edges/hem';
 import { legOutline } from '../../src/edges/outline';
-import { type Problem, printPhrase, Refusal } from '../../src/length';
 import type { Outline } from '../../src/plane';
 import { hemOf, type Project } from '../../src/project';
 import { type FittedLeg, legFitted } from '../../src/project/fitted-leg';
 import { checkedProject } from '../../src/project/schema';
+import { type Problem, printPhrase, Refusal } from '../../src/words';
 
 /** What no sentence for people may hold: the traces of a value that isn't there. */
 export const BROKEN_WORDS = /NaN|undefined|null|Infinity|\[object/;

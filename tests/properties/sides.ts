@@ -1,8 +1,8 @@
 import { expect } from 'vitest';
 import { type Leg, legOfSide, NO_DIFFERENCES, type SideDifferences } from '../../src/leg';
-import { Refusal } from '../../src/length';
 import { distance, type Point, pathEnd, pathLength, pathStart } from '../../src/plane';
 import type { Project } from '../../src/project';
+import { Refusal } from '../../src/words';
 import { expectPlainRefusal, type NetLeg, netLeg } from './net';
 
 // What each difference between left and right must move, and what it must not: its contract lines, ±0.5 mm unless said.

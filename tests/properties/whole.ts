@@ -1,5 +1,4 @@
 import { expect } from 'vitest';
-import { printPhrase } from '../../src/length';
 import {
   type Curve,
   curveCurvature,
@@ -10,6 +9,7 @@ import {
   outlineEdge,
 } from '../../src/plane';
 import type { Draft } from '../../src/project';
+import { printPhrase } from '../../src/words';
 import { BROKEN_WORDS } from './net';
 import { girthAt, netOutline } from './outlines';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { printPhrase } from '../../src/length';
 import { draft, exampleProject, type Project } from '../../src/project';
 import { type Caution, type CautionChoices, cautions } from '../../src/sewing';
+import { printPhrase } from '../../src/words';
 import { childMedians } from '../outside/children';
 import { projectFor } from '../outside/survey';
 

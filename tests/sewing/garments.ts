@@ -8,9 +8,9 @@ import {
   WAIST_FINISHES,
 } from '../../src/edges';
 import { growthFor } from '../../src/leg';
-import { printProblem } from '../../src/length';
 import { draft, exampleProject, garmentOf, hemOf, type Project } from '../../src/project';
 import type { Garment } from '../../src/sewing';
+import { printProblem } from '../../src/words';
 
 /** What a test changes about the example, part by part; a body takes the place of the whole body. */
 export type Parts = { readonly [K in keyof Project]?: Partial<Project[K]> | null };

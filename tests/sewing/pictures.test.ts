@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { HEM_FINISHES, WAIST_FINISHES } from '../../src/edges';
-import { printPhrase } from '../../src/length';
 import type { Point } from '../../src/plane';
 import { type Garment, type PictureItem, type StepPicture, sewingSteps, stepPicture } from '../../src/sewing';
+import { printPhrase } from '../../src/words';
 import { CHILD, garmentWith, type Parts, POCKET } from './garments';
 
 const pointsOf = (item: PictureItem): readonly Point[] => (item.kind === 'word' ? [item.at] : item.points);

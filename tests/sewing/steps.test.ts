@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { printPhrase } from '../../src/length';
 import { edgeLength } from '../../src/plane';
 import { type SewingStep, sewingMinutes, sewingSteps, stepMinutes } from '../../src/sewing';
+import { isSaid, printPhrase } from '../../src/words';
 import { faultsOf } from './faults';
 import { CHILD, everyGarment, garmentWith } from './garments';
 
@@ -95,7 +95,7 @@ describe('the order of work', () => {
 
 /** What a step does not say, or says badly. */
 function silencesOf(step: SewingStep): readonly string[] {
-  const sentences = [...step.tasks, step.check, ...[step.why, step.mind].filter((one) => one.length > 0)];
+  const sentences = [...step.tasks, step.check, ...[step.why, step.mind].filter(isSaid)];
   return [
     ...sentences
       .map((phrase) => printPhrase(phrase, 'cm'))

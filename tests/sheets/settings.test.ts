@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { printProblem, Refusal } from '../../src/length';
 import { PAPER_SIZES, type PaperSettings, tilePieces } from '../../src/sheets';
+import { printProblem, Refusal } from '../../src/words';
 import { rectanglePiece } from './leg-piece';
 import { A4 } from './paper';
 

@@ -1,3 +1,4 @@
+import { say } from '../../src/words';
 import '@testing-library/jest-dom/vitest';
 import { cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
@@ -10,7 +11,7 @@ const fresh = useBench.getInitialState();
 
 function showHip(units: 'cm' | 'inch') {
   useBench.getState().showUnits(units);
-  render(<QuantityField path="body.hipGirth" quantity={length} help={['Round the seat.']} />);
+  render(<QuantityField path="body.hipGirth" quantity={length} help={say`Round the seat.`} />);
   return screen.getByRole('textbox', { name: 'Hip' });
 }
 

@@ -3,8 +3,8 @@ import { act, cleanup, render, screen, waitFor, within } from '@testing-library/
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { writeBlocksSvg } from '../../src/files/svg/blocks';
-import { printPhrase } from '../../src/length';
 import { exampleProject, saveProject } from '../../src/project';
+import { printPhrase } from '../../src/words';
 import { useBench } from '../../src/workbench/store/bench';
 import { Workbench } from '../../src/workbench/Workbench';
 

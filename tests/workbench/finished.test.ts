@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Check, Verdict } from '../../src/check';
-import { printPhrase } from '../../src/length';
 import { draft, exampleProject, withValue } from '../../src/project';
+import { printPhrase, UNSAID } from '../../src/words';
 import { inOrder } from '../../src/workbench/finished/order';
 import { measureRows, movedBy } from '../../src/workbench/finished/rows';
 import { verdictChanges } from '../../src/workbench/finished/VerdictNews';
@@ -14,8 +14,8 @@ const check = (id: string, verdict: Verdict): Check => ({
   wanted: 0,
   tolerance: 1,
   unit: 'mm',
-  reason: [],
-  remedy: [],
+  reason: UNSAID,
+  remedy: UNSAID,
 });
 
 function drafted(project = exampleProject) {

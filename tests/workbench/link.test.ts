@@ -1,7 +1,7 @@
 import { deflateRawSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
-import { printPhrase } from '../../src/length';
 import { draft, exampleProject, openProject, type Project } from '../../src/project';
+import { printPhrase } from '../../src/words';
 import { projectFromHash, projectLink } from '../../src/workbench/keep/link';
 
 const PAGE = 'https://example.org/legwork/';
@@ -40,7 +40,7 @@ describe('a link', () => {
     const { leg } = exampleProject;
     const noise = Array.from({ length: 3000 }, (_, i) => Math.sin(i * 12.9898) * 43758.5453);
     const link = await projectLink({ ...exampleProject, leg, noise } as Project, PAGE);
-    expect(link.ok ? '' : link.problems[0]?.phrase.join('')).toMatch(/too long for a link.*Save it as a file/);
+    expect(link.ok ? '' : link.problems[0]?.phrase.template).toMatch(/too long for a link.*Save it as a file/);
   });
 
   it.each([

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { printPhrase } from '../../src/length';
+import { printPhrase } from '../../src/words';
 import { length, percentage, type Reading, stepped, years } from '../../src/workbench/store/quantity';
 
 const numberOf = (reading: Reading) => (reading.ok ? reading.value : undefined);

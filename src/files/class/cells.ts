@@ -1,7 +1,8 @@
 import { type MeasurementKey, measurements } from '../../body';
 import { LENGTH_NAMES, type LengthName } from '../../leg';
-import { MM_PER, type Mm, mm, type ParsedLength, type Phrase, parseLength, say, type Units } from '../../length';
+import { MM_PER, type Mm, type ParsedLength, parseLength, type Units } from '../../length';
 import type { Project } from '../../project';
+import { mm, type Phrase, say } from '../../words';
 import type { ColumnUnit } from './columns';
 
 type Cell<Value> = { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly phrase: Phrase };

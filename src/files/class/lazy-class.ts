@@ -1,5 +1,6 @@
-import type { Result, Units } from '../../length';
+import type { Units } from '../../length';
 import type { Project } from '../../project';
+import type { Result } from '../../words';
 import type { PdfOptions } from '../pen/options';
 import type { Progress, Steps } from '../work/steps';
 import type { ClassOrder } from './make-class';

@@ -1,5 +1,5 @@
-import { printPhrase, Refusal } from '../../length';
 import { type Project, saveProject, withFewestSheets } from '../../project';
+import { printPhrase, Refusal } from '../../words';
 import type { TogetherFile } from '../make/kinds';
 import { type FileJob, makeFiles } from '../make/make-files';
 import { MOST_NESTED } from '../nest/styles';

@@ -1,6 +1,7 @@
 import type { Check, Verdict } from '../../check';
-import { amountUp, type Mm, type Problem, printPhrase, printProblem, type Result } from '../../length';
+import { amountUp, type Mm } from '../../length';
 import { clothOf, type Draft, draft, notionsToBuy, type Project } from '../../project';
+import { type Problem, printPhrase, printProblem, type Result } from '../../words';
 import { OTHER_CLOTHS } from '../content/cloth-rows';
 import { type ColumnKind, nameOf } from './columns';
 import type { ClassRow } from './read-class';

@@ -1,6 +1,7 @@
 import { type BodyInput, bodyProblems } from '../../body';
-import { number, type Problem, plainWords, type Result, say } from '../../length';
+import { plainWords } from '../../length';
 import type { Project } from '../../project';
+import { inTurn, number, type Problem, type Result, say, UNSAID } from '../../words';
 import { cellText, legLengthCell, lengthCell, measurementCell, yesNoCell } from './cells';
 import { type ColumnKind, isMeasurement, nameOf } from './columns';
 import { readTable, type Table, type TableHead, type TableRow } from './table';
@@ -86,8 +87,8 @@ function headProblems({ heads }: Table): readonly Problem[] {
   const missing = bodyProblems({ label: '' }).flatMap(({ field, phrase }): readonly Problem[] => {
     const kind = field.replace('body.', '') as ColumnKind;
     if (known.includes(kind)) return [];
-    const hint = strange.length > 0 ? say` No column of that name was found; not known are ${shown}.` : [];
-    return [{ field: `column ${nameOf(kind)}`, value: undefined, phrase: [...phrase, ...hint] }];
+    const hint = strange.length > 0 ? say`No column of that name was found; not known are ${shown}.` : UNSAID;
+    return [{ field: `column ${nameOf(kind)}`, value: undefined, phrase: inTurn([phrase, hint]) }];
   });
   return [...twice, ...missing];
 }

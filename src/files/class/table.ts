@@ -1,5 +1,6 @@
 import Papa from 'papaparse';
-import { number, type Phrase, type Problem, plainWords, type Result, say } from '../../length';
+import { plainWords } from '../../length';
+import { number, type Phrase, type Problem, type Result, say } from '../../words';
 import { type Column, columnOf, isMeasurement } from './columns';
 
 /** One record of the file; its number is the one a spreadsheet shows beside it. */

@@ -1,6 +1,7 @@
 import { LAYOUT_WORDS, type LayAnswer } from '../../cloth';
-import { formatAmount, formatLength, printPhrase, type Units } from '../../length';
+import { formatAmount, formatLength, type Units } from '../../length';
 import { clothOf, type Draft } from '../../project';
+import { printPhrase } from '../../words';
 import type { Row } from './rows';
 
 /** The cloths that are bought beside the legs' own, as people call them. */

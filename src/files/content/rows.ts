@@ -2,10 +2,11 @@ import { measurements } from '../../body';
 import type { Check } from '../../check';
 import { isLeg } from '../../edges';
 import { centreStands, LENGTH_NAMES } from '../../leg';
-import { formatLength, type Mm, type Phrase, plain, printPhrase, type Units } from '../../length';
+import { formatLength, type Mm, plain, type Units } from '../../length';
 import { type Draft, fieldName, hemOf, type Measures, measureTold, notionsToBuy, type Project } from '../../project';
 import { CAUTIONS_NOTE, type Caution } from '../../sewing';
 import { controlLengths } from '../../sheets';
+import { type Phrase, printPhrase } from '../../words';
 
 /** A name and its value, for a list. */
 export interface Row {

@@ -1,6 +1,7 @@
 import type { Verdict } from '../../check';
-import { formatLength, type Mm, printPhrase } from '../../length';
+import { formatLength, type Mm } from '../../length';
 import { type Draft, type DraftLeg, type Measures, shoppingOf } from '../../project';
+import { printPhrase } from '../../words';
 import { clothRows } from '../content/cloth-rows';
 import { bodyRows, bothUnits, cautionSentences, checkSentences, choiceSentences } from '../content/rows';
 import type { Section } from '../pen/text-flow';

@@ -1,4 +1,4 @@
-import { formatLength, MM_PER_INCH, plain, printPhrase, type Units } from '../../length';
+import { formatAmount, formatLength, MM_PER_INCH, plain, type Units } from '../../length';
 import { clothOf, clothWidthsOf, type Draft, garmentOf, shoppingOf } from '../../project';
 import {
   layPicture,
@@ -11,6 +11,7 @@ import {
   stepMinutes,
   stepPicture,
 } from '../../sewing';
+import { printPhrase, UNSAID } from '../../words';
 import { clothRows } from '../content/cloth-rows';
 import { bothUnits, cautionSentences, choiceSentences, cutRows, finishedRows, type Row } from '../content/rows';
 
@@ -94,11 +95,11 @@ export function guideContent(draft: Draft): Guide {
     widths: clothWidthsOf(draft).map(({ answer: other }) => ({
       name: `${formatLength(other.fits ? other.lay.width : other.width, units)} wide`,
       value: other.fits
-        ? `${printPhrase([{ amount: other.lay.toBuy }], units)}, ${plain(100 * other.lay.waste, 0)} % waste`
+        ? `${formatAmount(other.lay.toBuy, units)}, ${plain(100 * other.lay.waste, 0)} % waste`
         : 'does not fit',
     })),
     lay: answer.fits ? layPicture(answer.lay, draft.pieces, project.cloth.oneWay) : undefined,
-    noLay: answer.fits ? '' : printPhrase(working.at(-1)?.sentence ?? [], units),
+    noLay: answer.fits ? '' : printPhrase(working.at(-1)?.sentence ?? UNSAID, units),
     time: totalWords(steps),
     parts: parts.map((part) => ({
       name: PART_NAMES[part],

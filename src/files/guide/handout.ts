@@ -1,7 +1,8 @@
-import { type Phrase, plainWords, printPhrase } from '../../length';
+import { plainWords } from '../../length';
 import type { WorkingStep } from '../../plane';
 import { clothOf, clothSavingsOf, type Draft, shoppingOf } from '../../project';
 import { CAUTIONS_NOTE, cautionSource } from '../../sewing';
+import { isSaid, type Phrase, printPhrase, say } from '../../words';
 import { bodyRows, finishedRows } from '../content/rows';
 
 const STATIONS: Readonly<Record<WorkingStep['station'], string>> = {
@@ -84,15 +85,14 @@ function savingLines(draft: Draft): readonly string[] {
   const { units } = draft.project;
   const savings = clothSavingsOf(draft);
   if (savings.length === 0) return [];
-  const lines = savings.flatMap(({ fix, says }) => broken(printPhrase([...fix.label, '. ', ...says], units), '  '));
+  const lines = savings.flatMap(({ fix, says }) => broken(printPhrase(say`${fix.label}. ${says}`, units), '  '));
   return ['Where cloth is saved', '--------------------', ...lines, ''];
 }
 
 function stepLines(step: WorkingStep, number: number, units: Draft['project']['units']): readonly string[] {
   const head = `${String(number).padStart(2)}. `;
   const sentence = broken(printPhrase(step.sentence, units), ' '.repeat(head.length));
-  const formula =
-    step.formula.length === 0 ? [] : broken(printPhrase(step.formula, units), ' '.repeat(head.length + 2));
+  const formula = !isSaid(step.formula) ? [] : broken(printPhrase(step.formula, units), ' '.repeat(head.length + 2));
   return [head + sentence.join('\n').trimStart(), ...formula];
 }
 

@@ -1,6 +1,7 @@
-import { plain, plainLetters, printPhrase, type Units } from '../../length';
+import { plain, plainLetters, type Units } from '../../length';
 import type { Point } from '../../plane';
 import type { PictureItem, StepPicture } from '../../sewing';
+import { printPhrase } from '../../words';
 import { INK } from '../pen/line-styles';
 import { FACE_LOOKS, HATCH_WIDTH, PICTURE_LOOKS } from './looks';
 

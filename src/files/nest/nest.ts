@@ -1,6 +1,6 @@
-import { number, Refusal, say } from '../../length';
 import type { Draft } from '../../project';
 import { type Box, drawingInk, inkBounds, uprightPlaces } from '../../sheets';
+import { number, Refusal, say } from '../../words';
 import { type NestedDrawing, nestedDrawing } from './drawing';
 import { nestedPieces } from './pieces';
 import { MOST_NESTED } from './styles';

@@ -1,6 +1,7 @@
-import { type Mm, plain, printPhrase } from '../../length';
+import { type Mm, plain } from '../../length';
 import type { Draft } from '../../project';
 import { correctionRemarks } from '../../sheets';
+import { printPhrase } from '../../words';
 import { clothRows } from '../content/cloth-rows';
 import {
   bodyRows,

@@ -1,6 +1,7 @@
-import { type Mm, mm, type Problem, Refusal, say } from '../../length';
+import type { Mm } from '../../length';
 import { point } from '../../plane';
 import { LARGEST_PAGE } from '../../sheets';
+import { mm, type Problem, Refusal, say } from '../../words';
 import { INK, type LineStyle } from '../pen/line-styles';
 import type { Pen } from '../pen/pen';
 import { mmOfPt } from '../pen/print-type';

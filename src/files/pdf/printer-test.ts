@@ -1,7 +1,8 @@
-import { formatLength, type Mm, plain, printPhrase, say } from '../../length';
+import { formatLength, type Mm, plain } from '../../length';
 import { point } from '../../plane';
 import type { Project } from '../../project';
 import { correctionRemarks, printerTest } from '../../sheets';
+import { printPhrase, say } from '../../words';
 import { INK, type LineStyle } from '../pen/line-styles';
 import type { PdfOptions } from '../pen/options';
 import { type Pen, startPdf } from '../pen/pen';

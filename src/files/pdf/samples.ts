@@ -1,5 +1,5 @@
 import { isLeg } from '../../edges';
-import { formatLength, type Mm, mm, Refusal, say, type Units } from '../../length';
+import { formatLength, type Mm, type Units } from '../../length';
 import { curveMap, point } from '../../plane';
 import type { Draft } from '../../project';
 import {
@@ -13,6 +13,7 @@ import {
   type PieceDrawing,
   pieceDrawing,
 } from '../../sheets';
+import { mm, Refusal, say } from '../../words';
 import { drawPaths } from '../pen/draw-paths';
 import { INK, type LineStyle, printedStyle } from '../pen/line-styles';
 import type { PdfOptions } from '../pen/options';

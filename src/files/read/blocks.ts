@@ -1,6 +1,6 @@
 import { type BlockLine, blocksFromTrace, type DrawnLines, type TracedBlock, traceFromLines } from '../../block';
-import { type Problem, Refusal, type Result, say } from '../../length';
 import type { Curve } from '../../plane';
+import { type Problem, Refusal, type Result, say } from '../../words';
 import { type SvgLine, svgLines } from './lines';
 
 /** The front and the back block that somebody brought along. */

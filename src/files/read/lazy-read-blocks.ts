@@ -1,4 +1,4 @@
-import type { Result } from '../../length';
+import type { Result } from '../../words';
 import type { BroughtBlocks } from './blocks';
 
 /**

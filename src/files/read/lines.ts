@@ -1,7 +1,8 @@
 import { type SaxesAttributeNS, SaxesParser, type SaxesTagNS } from 'saxes';
 import { compose, type Matrix } from 'transformation-matrix';
-import { number, type Phrase, plainWords, Refusal, say } from '../../length';
+import { plainWords } from '../../length';
 import { type Curve, loadPathReader } from '../../plane';
+import { number, type Phrase, Refusal, say } from '../../words';
 import { type Attributes, innerPlace, refuseDrawing, trueSize, turnOf, userLength } from './place';
 import { declarationsOf, effectOf, ruleEffect, type Styled, type StyleRule, stylingRules } from './style';
 

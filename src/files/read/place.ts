@@ -1,5 +1,5 @@
 import { compose, fromDefinition, fromTransformAttribute, type Matrix, scale, translate } from 'transformation-matrix';
-import { type Phrase, Refusal, say } from '../../length';
+import { type Phrase, Refusal, say } from '../../words';
 import { declarationsOf } from './style';
 
 /** The attributes of an element by their names. */

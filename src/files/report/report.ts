@@ -2,9 +2,10 @@ import type { Check, FieldChange } from '../../check';
 import type { LayAnswer, Layout, Placement } from '../../cloth';
 import type { Piece } from '../../edges';
 import type { Side } from '../../leg';
-import { amountUp, printPhrase, type Units } from '../../length';
+import { amountUp, type Units } from '../../length';
 import { type Curve, flattenCurves, type Point, TOLERANCE } from '../../plane';
 import { clothOf, clothSavingsOf, clothWidthsOf, type Draft, type Measures } from '../../project';
+import { printPhrase, say } from '../../words';
 import {
   type ReportCaution,
   type ReportItem,
@@ -155,7 +156,7 @@ function reportLay(draft: Draft): ReportLay {
       toBuy: rounded(amountUp(toBuy, units)),
       saved: saved === undefined ? null : rounded(saved),
       oneLength,
-      says: printPhrase([...fix.label, '. ', ...says], units),
+      says: printPhrase(say`${fix.label}. ${says}`, units),
       changes: fix.changes,
     })),
     others: others.map(({ kind, pieces, answer: other }) => ({ kind, pieces, ...reportWidth(other, units) })),

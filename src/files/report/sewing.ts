@@ -1,6 +1,6 @@
-import { printPhrase } from '../../length';
 import { type Draft, garmentOf, shoppingOf } from '../../project';
 import { cautionSource, type SewingPart, sewingMinutes, sewingSteps, stepMinutes } from '../../sewing';
+import { printPhrase } from '../../words';
 import { bothUnits } from '../content/rows';
 
 /** One thing to buy, in words; the amount in the project's unit and in the other one. */

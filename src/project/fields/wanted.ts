@@ -1,4 +1,4 @@
-import { mm, number, type Phrase, say } from '../../length';
+import { mm, number, type Phrase, say } from '../../words';
 import type { Field, Limits } from './kinds';
 
 /** What a field takes, as it goes on after “must be”: in the refusal of a value and in the table of all fields. */

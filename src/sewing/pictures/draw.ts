@@ -1,5 +1,6 @@
-import { type Mm, type Phrase, printPhrase, say } from '../../length';
+import type { Mm } from '../../length';
 import { type Point, subtract, unit } from '../../plane';
+import { type Phrase, printPhrase, say } from '../../words';
 import type { Face, PictureBox, PictureItem, PictureLine, PicturePanel, StepPicture } from './picture';
 import { hatching } from './polygon';
 

@@ -1,5 +1,5 @@
-import type { Phrase } from '../../length';
 import { between, type Point } from '../../plane';
+import type { Phrase } from '../../words';
 import type { Garment } from '../garment';
 import { hemStitchingAt } from '../hem-turning';
 import { captioned, drawing } from './draw';

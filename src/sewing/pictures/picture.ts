@@ -1,5 +1,6 @@
-import type { Mm, Phrase } from '../../length';
+import type { Mm } from '../../length';
 import type { Point } from '../../plane';
+import type { Phrase } from '../../words';
 
 /** A rectangle of a picture. */
 export interface PictureBox {

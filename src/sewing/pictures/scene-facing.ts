@@ -1,6 +1,6 @@
 import { cutCurves } from '../../edges';
-import { mm, say } from '../../length';
 import { between, leftOf, type Point, subtract, unit } from '../../plane';
+import { mm, say } from '../../words';
 import { type Garment, pieceNamed } from '../garment';
 import { hemStitchingAt } from '../hem-turning';
 import { captioned, drawing, onePanel } from './draw';

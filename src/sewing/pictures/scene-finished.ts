@@ -1,5 +1,6 @@
-import { type Mm, say } from '../../length';
+import type { Mm } from '../../length';
 import { type Point, pathEnd } from '../../plane';
+import { say } from '../../words';
 import { lengthOf, sewingFacts } from '../facts';
 import { type Garment, pieceNamed } from '../garment';
 import { drawing, onePanel } from './draw';

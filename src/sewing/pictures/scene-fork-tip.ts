@@ -1,6 +1,7 @@
 import { cutCurves, PIECING } from '../../edges';
-import { type Mm, say } from '../../length';
+import type { Mm } from '../../length';
 import { between, type Point } from '../../plane';
+import { say } from '../../words';
 import type { Garment } from '../garment';
 import { captioned, drawing } from './draw';
 import { runOf } from './leg-views';

@@ -1,5 +1,6 @@
-import { type Mm, say } from '../../length';
+import type { Mm } from '../../length';
 import { between, type Point } from '../../plane';
+import { say } from '../../words';
 import type { Garment } from '../garment';
 import { hemStitchingAt, turnedDepth } from '../hem-turning';
 import { captioned, type Draw, drawing } from './draw';

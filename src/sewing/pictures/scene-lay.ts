@@ -1,8 +1,8 @@
 import { SELVEDGE } from '../../check';
 import { LAYER_WORDS, LAYOUT_WORDS, type Lay, type Placement, placedPoint } from '../../cloth';
 import { cutCurves, type Piece } from '../../edges';
-import { amount, mm, say } from '../../length';
 import { between, type Point } from '../../plane';
+import { amount, mm, say } from '../../words';
 import { type Draw, drawing, onePanel, textWidth } from './draw';
 import type { PictureItem, StepPicture } from './picture';
 import { boundsOf, cutOff, polygon } from './polygon';

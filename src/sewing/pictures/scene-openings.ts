@@ -1,5 +1,5 @@
-import { say } from '../../length';
 import { between, distance, type Point } from '../../plane';
+import { say } from '../../words';
 import type { Garment } from '../garment';
 import { captioned, drawing } from './draw';
 import { cutLeg } from './leg-views';

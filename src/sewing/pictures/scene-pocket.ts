@@ -1,6 +1,7 @@
 import { cutCurves } from '../../edges';
-import { type Mm, mm, say } from '../../length';
+import type { Mm } from '../../length';
 import { between, type Point } from '../../plane';
+import { mm, say } from '../../words';
 import { type Garment, pieceNamed } from '../garment';
 import { captioned, drawing, onePanel } from './draw';
 import { cutLeg } from './leg-views';

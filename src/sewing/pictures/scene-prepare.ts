@@ -1,6 +1,7 @@
 import { cutCurves, isLeg, type Piece } from '../../edges';
-import { type Mm, mm, say } from '../../length';
+import type { Mm } from '../../length';
 import { leftOf, moved, type Point, pathAt, pathLength } from '../../plane';
+import { mm, say } from '../../words';
 import { cutPieces, type Garment } from '../garment';
 import { drawing, onePanel, textWidth } from './draw';
 import { cutLeg } from './leg-views';

@@ -1,6 +1,6 @@
 import { cutCurves } from '../../edges';
-import { say } from '../../length';
 import { between, mirrored, type Point } from '../../plane';
+import { say } from '../../words';
 import { type Garment, pieceNamed } from '../garment';
 import { overlockedEdges } from '../steps-flat';
 import { drawing, panelled } from './draw';

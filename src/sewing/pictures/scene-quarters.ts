@@ -1,5 +1,5 @@
-import { say } from '../../length';
 import { distance, type Point } from '../../plane';
+import { say } from '../../words';
 import type { Garment } from '../garment';
 import { drawing, onePanel } from './draw';
 import { cutLeg } from './leg-views';

@@ -1,5 +1,5 @@
-import { say } from '../../length';
 import { type Point, subtract, unit } from '../../plane';
+import { say } from '../../words';
 import { sewingFacts } from '../facts';
 import type { Garment } from '../garment';
 import { type Draw, drawing, onePanel } from './draw';

@@ -1,5 +1,6 @@
-import { type Mm, say } from '../../length';
+import type { Mm } from '../../length';
 import type { Point } from '../../plane';
+import { say } from '../../words';
 import { lengthOf } from '../facts';
 import { type Garment, pieceNamed } from '../garment';
 import { type Draw, drawing, onePanel } from './draw';

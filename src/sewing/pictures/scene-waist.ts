@@ -1,4 +1,4 @@
-import { say } from '../../length';
+import { say } from '../../words';
 import type { Garment } from '../garment';
 import { captioned, drawing } from './draw';
 import type { Face, StepPicture } from './picture';

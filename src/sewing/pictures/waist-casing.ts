@@ -1,5 +1,6 @@
-import { type Mm, mm, say } from '../../length';
+import type { Mm } from '../../length';
 import { between, distance, type Point } from '../../plane';
+import { mm, say } from '../../words';
 import { LEFT_OPEN } from '../channels';
 import { elasticSewnOn } from '../steps-flat';
 import { both, hasElastic, lineOf, raised, type Stage, turning, upTo } from './waist-parts';

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { type Phrase, printPhrase } from '../../length';
+import { type Phrase, printPhrase } from '../../words';
 import { useBench } from '../store/bench';
 import { sentence } from '../store/refusal';
 import { How } from '../working/How';

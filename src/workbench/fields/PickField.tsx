@@ -1,5 +1,5 @@
-import type { Phrase } from '../../length';
 import { fieldName } from '../../project';
+import type { Phrase } from '../../words';
 import { problemAt } from '../store/asked';
 import { useBench } from '../store/bench';
 import { describedBy, FieldRow, fieldId } from './FieldRow';

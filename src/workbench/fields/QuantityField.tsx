@@ -1,6 +1,7 @@
 import type { KeyboardEvent } from 'react';
-import { type Phrase, say, type Units } from '../../length';
+import type { Units } from '../../length';
 import { fieldName, valueAt } from '../../project';
+import { type Phrase, say } from '../../words';
 import { isWaiting, problemAt } from '../store/asked';
 import { useBench } from '../store/bench';
 import { TYPED_LIMITS } from '../store/limits';
@@ -86,5 +87,5 @@ function withLimits(does: Phrase | undefined, { path, quantity }: Field, units: 
   const limits = TYPED_LIMITS[path];
   if (!limits) return does;
   const range = `${quantity.range(limits.lowest, limits.highest, units)}.`;
-  return does ? say`${does} ${range}` : [range];
+  return does ? say`${does} ${range}` : say`${range}`;
 }

@@ -1,5 +1,5 @@
-import { type Phrase, printPhrase } from '../../length';
 import { fieldName } from '../../project';
+import { type Phrase, printPhrase } from '../../words';
 import { problemAt } from '../store/asked';
 import { useBench } from '../store/bench';
 import { sentence } from '../store/refusal';

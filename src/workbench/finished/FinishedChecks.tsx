@@ -1,4 +1,4 @@
-import { printPhrase } from '../../length';
+import { printPhrase } from '../../words';
 import { useBench } from '../store/bench';
 import { inOrder } from './order';
 import { Verdict } from './Verdict';

@@ -1,5 +1,6 @@
-import { formatParts, printPhrase } from '../../length';
+import { formatParts } from '../../length';
 import type { Measures } from '../../project';
+import { printPhrase } from '../../words';
 import { useBench } from '../store/bench';
 import { measureStep } from '../working/how';
 import { useRun } from '../working/run';

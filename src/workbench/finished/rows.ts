@@ -1,5 +1,6 @@
-import { type Mm, mm, type Phrase, say } from '../../length';
+import type { Mm } from '../../length';
 import type { Draft, Measures } from '../../project';
+import { mm, type Phrase, say, UNSAID } from '../../words';
 
 /** Less than this nobody sees or sews, millimetres. */
 const SEEN = 0.5;
@@ -20,7 +21,7 @@ export function measureRows({ measures, body, legs }: Draft): readonly MeasureRo
   const other = (key: keyof Measures): Phrase =>
     right && Math.abs(left.measures[key] - right.measures[key]) >= SEEN
       ? say`; on the left ${mm(left.measures[key])}`
-      : [];
+      : UNSAID;
   return [
     {
       key: 'hipGirthFinished',
@@ -48,7 +49,7 @@ export function measureRows({ measures, body, legs }: Draft): readonly MeasureRo
       key: 'thighGirthFinished',
       name: 'Thigh',
       value: measures.thighGirthFinished,
-      note: [...ease(body.thighGirth, measures.thighGirthFinished), ...other('thighGirthFinished')],
+      note: say`${ease(body.thighGirth, measures.thighGirthFinished)}${other('thighGirthFinished')}`,
     },
     {
       key: 'hemGirthFinished',

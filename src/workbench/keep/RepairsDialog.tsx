@@ -1,5 +1,5 @@
-import { printPhrase } from '../../length';
 import { fieldName, type Repair } from '../../project';
+import { printPhrase } from '../../words';
 import { useBench } from '../store/bench';
 import { broughtIn, withNotes } from '../store/changes';
 import { sentence } from '../store/refusal';

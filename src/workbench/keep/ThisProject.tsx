@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { printPhrase } from '../../length';
+import { printPhrase } from '../../words';
 import { useBench } from '../store/bench';
 import { projectLink } from './link';
 import { saveToFile } from './save';

@@ -1,4 +1,4 @@
-import { printPhrase } from '../../length';
+import { inTurn, printPhrase } from '../../words';
 import { useBench } from '../store/bench';
 import { refusal } from '../store/refusal';
 import { readDrawing } from './read-drawing';
@@ -20,7 +20,7 @@ export async function bringBlocks(file: File): Promise<void> {
     const { draft, problems, project } = useBench.getState();
     const parts = problems.length > 0 ? undefined : draft.checks.find(({ id }) => id === 'traced-parts');
     const doubt =
-      parts?.verdict === 'wrong' ? ` ${printPhrase([...parts.reason, ' ', ...parts.remedy], project.units)}` : '';
+      parts?.verdict === 'wrong' ? ` ${printPhrase(inTurn([parts.reason, parts.remedy]), project.units)}` : '';
     tell({ tone: 'told', text: `The blocks of “${file.name}” are on the table. Undo brings the others back.${doubt}` });
   });
 }

@@ -1,5 +1,5 @@
 import { type BroughtBlocks, readBlocks } from '../../files';
-import type { Result } from '../../length';
+import type { Result } from '../../words';
 
 /** What the worker answers: the blocks or what is wrong with the drawing; a fault is none of the drawing's. */
 export type DrawingAnswer = { readonly read: Result<BroughtBlocks> } | { readonly fault: string };

@@ -13,8 +13,8 @@ import {
   readClass,
   zipFiles,
 } from '../../files';
-import { type Problem, Refusal } from '../../length';
 import { draft, type Project, withFewestSheets } from '../../project';
+import { type Problem, Refusal } from '../../words';
 
 /** Files of one project, or of several. */
 export interface ProjectsOrder {

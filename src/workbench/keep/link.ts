@@ -1,5 +1,5 @@
-import { number, type Phrase, type Result, say } from '../../length';
 import { LARGEST_FILE, type Project, saveProject } from '../../project';
+import { number, type Phrase, type Result, say } from '../../words';
 
 /** What stands before the project in a link. It is behind the #, so no browser sends it to anybody. */
 const START = '#project=';

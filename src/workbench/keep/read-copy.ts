@@ -1,6 +1,6 @@
 import * as v from 'valibot';
-import type { Phrase } from '../../length';
 import { openProject, type Project, salvageProject, valueAt, withValue } from '../../project';
+import type { Phrase } from '../../words';
 import { TYPED_LIMITS } from '../store/limits';
 import type { Entry } from '../store/state';
 import { STATIONS, type Station } from '../store/stations';
@@ -91,18 +91,31 @@ export function shownProject(text: string): Shown | undefined {
 }
 
 const figure = v.pipe(v.number(), v.finite());
-const phrasePart = v.union([
+/** Longer than anything that is typed into a field for a number, and than any sentence about it. */
+const LONGEST = 2000;
+const decimals = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(10));
+const value = v.union([
   v.string(),
   v.strictObject({ mm: figure }),
   v.strictObject({ amount: figure }),
   v.strictObject({ degrees: figure }),
   v.strictObject({ share: figure }),
-  v.strictObject({ number: figure, decimals: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(10)) }),
+  v.strictObject({ number: figure, decimals }),
 ]);
-/** Longer than anything that is typed into a field for a number, and than any sentence about it. */
-const LONGEST = 2000;
+const values = <Value>(of: v.GenericSchema<unknown, Value>) => v.pipe(v.array(of), v.maxLength(40));
+const phraseOf = <Value>(of: v.GenericSchema<unknown, Value>) =>
+  v.strictObject({ template: v.pipe(v.string(), v.minLength(1), v.maxLength(LONGEST)), values: values(of) });
+/** A sentence about a number in a field; it holds another one at most. Copies of before have its parts in a row. */
+const problem = v.union([
+  phraseOf(v.union([value, phraseOf(value)])),
+  v.pipe(
+    values(value),
+    v.minLength(1),
+    v.transform((parts) => ({ template: parts.map((_, i) => `{${i}}`).join(''), values: parts })),
+  ),
+]);
 const text = v.pipe(v.string(), v.maxLength(LONGEST));
-const entry = v.strictObject({ text, problem: v.pipe(v.array(phrasePart), v.minLength(1), v.maxLength(40)) });
+const entry = v.strictObject({ text, problem });
 
 /** What was half typed, field by field; what stands at no field could never be put right, and would bar the way for ever. */
 function readEntries(found: unknown): { readonly read: Readonly<Record<string, Entry>>; readonly whole: boolean } {
@@ -110,7 +123,7 @@ function readEntries(found: unknown): { readonly read: Readonly<Record<string, E
   const all = Object.entries(found);
   const read = all.flatMap(([path, one]): [string, Entry][] => {
     const checked = v.safeParse(entry, one);
-    return Object.hasOwn(TYPED_LIMITS, path) && checked.success ? [[path, checked.output as Entry]] : [];
+    return Object.hasOwn(TYPED_LIMITS, path) && checked.success ? [[path, checked.output]] : [];
   });
   return { read: Object.fromEntries(read), whole: read.length === all.length };
 }

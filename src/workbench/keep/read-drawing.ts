@@ -1,5 +1,5 @@
 import type { BroughtBlocks } from '../../files';
-import { number, type Result, say } from '../../length';
+import { number, type Result, say } from '../../words';
 import type { DrawingAnswer } from './drawing-worker';
 
 /** A drawing of blocks is read in a moment; what takes longer is stopped, ms. */

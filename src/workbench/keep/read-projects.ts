@@ -1,6 +1,6 @@
 import { safeFileName } from '../../files';
-import { printProblem } from '../../length';
 import { LARGEST_FILE, openProject, type Project } from '../../project';
+import { printProblem } from '../../words';
 import { useBench } from '../store/bench';
 import { withNotes } from '../store/changes';
 

@@ -1,5 +1,5 @@
-import { printPhrase } from '../../length';
 import { openProject } from '../../project';
+import { printPhrase } from '../../words';
 import { useBench } from '../store/bench';
 import { broughtIn, withNotes } from '../store/changes';
 import { refusal } from '../store/refusal';

@@ -1,5 +1,5 @@
 import type { Progress } from '../../files';
-import { printProblem } from '../../length';
+import { printProblem } from '../../words';
 import { useBench } from '../store/bench';
 import { download } from './download';
 import { NOT_FETCHED, tellFault } from './faults';

@@ -1,5 +1,5 @@
-import { printPhrase } from '../../length';
 import { LARGEST_FILE, tooLarge } from '../../project';
+import { printPhrase } from '../../words';
 import { useBench } from '../store/bench';
 
 /**

@@ -1,6 +1,6 @@
-import { mm, printPhrase, say } from '../../length';
 import { homographyPoint } from '../../plane';
 import { REFERENCE } from '../../sheets';
+import { mm, printPhrase, say } from '../../words';
 import { Switch } from '../fields/Switch';
 import { useBench } from '../store/bench';
 import { ExactnessNote } from './ExactnessNote';

@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
-import { type Mm, printPhrase } from '../../length';
+import type { Mm } from '../../length';
+import { printPhrase } from '../../words';
 import { useBench } from '../store/bench';
 import { length } from '../store/quantity';
 import { sentence } from '../store/refusal';

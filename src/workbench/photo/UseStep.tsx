@@ -1,7 +1,8 @@
 import { useMemo } from 'react';
 import { BLOCK_EDGES, blocksFromTrace, LANDMARKS, type TracedBlock, type TracedPair } from '../../block';
-import { formatLength, type Problem, printPhrase, Refusal, type Result, type Units } from '../../length';
+import { formatLength, type Units } from '../../length';
 import { pathLength } from '../../plane';
+import { type Problem, printPhrase, Refusal, type Result } from '../../words';
 import { useBench } from '../store/bench';
 import { sentence } from '../store/refusal';
 import { tracedBlocks } from './flat';

@@ -1,5 +1,5 @@
 import { Suspense, useEffect } from 'react';
-import { printPhrase } from '../../length';
+import { isSaid, printPhrase } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { late, withLate } from '../faults/late';
 import { useManner } from '../look/manner';
@@ -39,7 +39,7 @@ export default function ShowMode() {
           </Suspense>
         )}
         {step && !joining && <span className="show-sentence">{printPhrase(step.sentence, units)}</span>}
-        {step && !joining && step.formula.length > 0 && (
+        {step && !joining && isSaid(step.formula) && (
           <span className="show-formula">{printPhrase(step.formula, units)}</span>
         )}
       </p>

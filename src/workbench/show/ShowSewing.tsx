@@ -1,4 +1,4 @@
-import { printPhrase } from '../../length';
+import { printPhrase } from '../../words';
 import { stepShown, stepsOf } from '../stations/sew/sewing-run';
 import { useSewingShown } from '../stations/sew/sewing-shown';
 import { useBench } from '../store/bench';

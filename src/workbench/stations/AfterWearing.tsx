@@ -1,5 +1,5 @@
 import { NO_CORRECTIONS } from '../../block';
-import { say } from '../../length';
+import { say } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { fieldId } from '../fields/FieldRow';
 import { Group } from '../fields/Group';

@@ -1,6 +1,6 @@
 import { useRef } from 'react';
-import { mm, say } from '../../length';
 import { exampleProject } from '../../project';
+import { mm, say } from '../../words';
 import { AutoField } from '../fields/AutoField';
 import { FileInput } from '../fields/FileInput';
 import { QuantityField } from '../fields/QuantityField';

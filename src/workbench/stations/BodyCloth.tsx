@@ -1,4 +1,4 @@
-import { mm, say } from '../../length';
+import { mm, say } from '../../words';
 import { QuantityField } from '../fields/QuantityField';
 import { SwitchField } from '../fields/SwitchField';
 import { useBench } from '../store/bench';

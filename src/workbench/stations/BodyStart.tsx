@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { STARTING_BODIES, type StartingBody, type StartingKind, startingSource } from '../../body';
-import { formatLength, printPhrase, type Units } from '../../length';
+import { formatLength, type Units } from '../../length';
+import { printPhrase } from '../../words';
 import { Switch } from '../fields/Switch';
 import { useBench } from '../store/bench';
 

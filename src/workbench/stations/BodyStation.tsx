@@ -7,8 +7,8 @@ import {
   type MeasurementKey,
   measurements,
 } from '../../body';
-import { mm, type Phrase, say } from '../../length';
 import { valueAt } from '../../project';
+import { mm, type Phrase, say } from '../../words';
 import { Group } from '../fields/Group';
 import { QuantityField } from '../fields/QuantityField';
 import { SwitchField } from '../fields/SwitchField';

@@ -1,5 +1,5 @@
-import { printPhrase } from '../../length';
 import { CAUTIONS_NOTE, type Caution, cautionSource } from '../../sewing';
+import { printPhrase } from '../../words';
 import { useBench } from '../store/bench';
 
 export interface CautionsProps {

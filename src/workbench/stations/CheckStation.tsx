@@ -1,5 +1,5 @@
 import type { Check } from '../../check';
-import { printPhrase } from '../../length';
+import { printPhrase } from '../../words';
 import { inOrder } from '../finished/order';
 import { Verdict } from '../finished/Verdict';
 import { useBench } from '../store/bench';

@@ -1,4 +1,4 @@
-import { mm, say } from '../../length';
+import { mm, say } from '../../words';
 import { Group } from '../fields/Group';
 import { PickField } from '../fields/PickField';
 import { QuantityField } from '../fields/QuantityField';

@@ -1,4 +1,4 @@
-import { say } from '../../length';
+import { say } from '../../words';
 import { Group } from '../fields/Group';
 import { QuantityField } from '../fields/QuantityField';
 import { useBench } from '../store/bench';

@@ -1,5 +1,5 @@
 import { NO_DIFFERENCES, type SideDifferences } from '../../leg';
-import { type Phrase, say } from '../../length';
+import { type Phrase, say } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { fieldId } from '../fields/FieldRow';
 import { Group } from '../fields/Group';

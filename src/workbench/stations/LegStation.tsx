@@ -1,5 +1,5 @@
 import { LENGTH_NAMES } from '../../leg';
-import { mm, say } from '../../length';
+import { mm, say } from '../../words';
 import { PickField } from '../fields/PickField';
 import { QuantityField } from '../fields/QuantityField';
 import { useBench } from '../store/bench';

@@ -1,5 +1,6 @@
-import { formatLength, number, say } from '../../length';
+import { formatLength } from '../../length';
 import { correctionRemarks, OWN_SIZE, PAPER_SIZES, printerTest } from '../../sheets';
+import { number, say } from '../../words';
 import { Group } from '../fields/Group';
 import { PickField } from '../fields/PickField';
 import { QuantityField } from '../fields/QuantityField';

@@ -1,4 +1,4 @@
-import { say } from '../../length';
+import { say } from '../../words';
 import { SwitchField } from '../fields/SwitchField';
 import { useBench } from '../store/bench';
 import { AllCautions } from './Cautions';

@@ -1,5 +1,5 @@
 import { centreStands } from '../../leg';
-import { printPhrase, say } from '../../length';
+import { printPhrase, say } from '../../words';
 import { fieldId } from '../fields/FieldRow';
 import { SwitchField } from '../fields/SwitchField';
 import { useBench } from '../store/bench';

@@ -1,7 +1,8 @@
 import { LAYOUT_WORDS } from '../../cloth';
 import { LENGTH_NAMES } from '../../leg';
-import { formatLength, plain, printPhrase, type Units } from '../../length';
+import { formatLength, plain, type Units } from '../../length';
 import type { Draft } from '../../project';
+import { printPhrase } from '../../words';
 import { passing } from '../finished/rows';
 import type { Station } from '../store/stations';
 

@@ -1,4 +1,4 @@
-import type { Phrase } from '../../length';
+import type { Phrase } from '../../words';
 import type { BenchState, Entry } from './state';
 import { type Station, stationOf } from './stations';
 

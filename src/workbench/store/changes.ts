@@ -1,5 +1,5 @@
 import type { Check } from '../../check';
-import { MM_PER_INCH, type Phrase, type Problem, printPhrase, type Result, say } from '../../length';
+import { MM_PER_INCH } from '../../length';
 import {
   applyRemedy,
   type Draft,
@@ -11,6 +11,7 @@ import {
   valueAt,
   withValue,
 } from '../../project';
+import { type Phrase, type Problem, printPhrase, type Result, say } from '../../words';
 import { placeOf, remember, type Step } from './history';
 import { newId } from './new-id';
 import { refusal } from './refusal';
@@ -19,7 +20,7 @@ import type { BenchState, Entry, Field } from './state';
 /** The four measurements without which nothing can be drafted. */
 const NEEDED = ['waistGirth', 'hipGirth', 'bodyRise', 'insideLeg'] as const;
 
-const UNMEASURED: Entry = { text: '', problem: ['Still to be measured.'] };
+const UNMEASURED: Entry = { text: '', problem: say`Still to be measured.` };
 
 /** What somebody who measures in inches has at hand: Letter paper, cloth 60 in wide, a margin and an overlap of ⅜ in. */
 const IN_INCHES = {

@@ -1,5 +1,6 @@
-import { fieldText, MM_PER_INCH, type Phrase, parseLength, plain, say, type Units } from '../../length';
+import { fieldText, MM_PER_INCH, parseLength, plain, type Units } from '../../length';
 import { correctionFor } from '../../sheets';
+import { type Phrase, say } from '../../words';
 
 /** What was read from a field, or one sentence that says why it can't be read. */
 export type Reading =

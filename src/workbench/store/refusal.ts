@@ -1,5 +1,5 @@
-import { type Problem, printPhrase } from '../../length';
 import { fieldName } from '../../project';
+import { type Problem, printPhrase } from '../../words';
 
 /** Why a file could not be opened, in a sentence or two; the first problems are enough to go on with. */
 export function refusal(problems: readonly Problem[], fileName: string): string {

@@ -1,6 +1,7 @@
 import type { Check } from '../../check';
-import type { Phrase, Problem, Units } from '../../length';
+import type { Units } from '../../length';
 import type { Draft, Measures, Project } from '../../project';
+import type { Phrase, Problem } from '../../words';
 import type { History } from './history';
 import type { Quantity } from './quantity';
 import type { Station } from './stations';

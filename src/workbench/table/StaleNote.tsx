@@ -1,5 +1,5 @@
-import { printPhrase } from '../../length';
 import { fieldName } from '../../project';
+import { printPhrase } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { fieldId } from '../fields/FieldRow';
 import { firstProblem, isStale, onlyWaiting } from '../store/asked';

@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import { printPhrase } from '../../length';
+import { inTurn, printPhrase } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { useBench } from '../store/bench';
 import { stepOf, stepsInOrder } from '../store/working-at';
@@ -60,7 +60,7 @@ export function usePlaying(): void {
     if (!playing) return;
     const { draft, project } = useBench.getState();
     const step = pinned === undefined ? undefined : stepOf(draft, pinned);
-    const words = step ? printPhrase([...step.sentence, ...step.formula], project.units) : '';
+    const words = step ? printPhrase(inTurn([step.sentence, step.formula]), project.units) : '';
     const wait = setTimeout(() => useRun.getState().move(1), LEAST + PER_LETTER * words.length);
     return () => clearTimeout(wait);
   }, [playing, pinned]);

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
-import { printPhrase } from '../../length';
 import type { WorkingStep } from '../../plane';
+import { isSaid, printPhrase } from '../../words';
 import { useBench } from '../store/bench';
 import { STATION_NAMES } from '../store/stations';
 import { workingAt } from '../store/working-at';
@@ -60,7 +60,7 @@ function Step({ step }: { readonly step: WorkingStep }) {
         onClick={pin}
       >
         <span className="step-sentence">{printPhrase(step.sentence, units)}</span>
-        {step.formula.length > 0 && <span className="step-formula">{printPhrase(step.formula, units)}</span>}
+        {isSaid(step.formula) && <span className="step-formula">{printPhrase(step.formula, units)}</span>}
       </button>
     </li>
   );

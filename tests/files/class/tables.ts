@@ -1,8 +1,8 @@
 import { measurements } from '../../../src/body';
 import type { ClassTable } from '../../../src/files';
 import { readClass } from '../../../src/files/class/read-class';
-import { printProblem } from '../../../src/length';
 import type { Project } from '../../../src/project';
+import { printProblem } from '../../../src/words';
 import { projectWith } from '../drafts';
 
 /** A table read with the example's design, or a sentence for each reason why not. */

@@ -8,7 +8,7 @@ import {
   cutRows,
   scaleSentence,
 } from '../../../src/files/content/rows';
-import { mm, say } from '../../../src/length';
+import { mm, say, UNSAID } from '../../../src/words';
 import { draftWith, projectWith } from '../drafts';
 
 describe('what the first sheet lists', () => {
@@ -69,7 +69,7 @@ describe('checks', () => {
     reason: say`Short by ${mm(30)}.`,
     remedy: say`Widen it.`,
   } as const;
-  const mind = { ...good, verdict: 'mind', name: 'Waist', reason: say`Full.`, remedy: [] } as const;
+  const mind = { ...good, verdict: 'mind', name: 'Waist', reason: say`Full.`, remedy: UNSAID } as const;
 
   test('wrong before mind, each with what to change', () => {
     expect(checkSentences([good, mind, wrong], 'cm')).toEqual([

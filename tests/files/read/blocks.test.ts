@@ -2,9 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { BLOCK_EDGES } from '../../../src/block';
 import { readBlocks } from '../../../src/files/read/blocks';
 import { writeBlocksSvg } from '../../../src/files/svg/blocks';
-import { printProblem } from '../../../src/length';
 import { distance, edgeLength, outlineEdge } from '../../../src/plane';
 import { type Draft, draft, exampleProject, type Project } from '../../../src/project';
+import { printProblem } from '../../../src/words';
 
 function draftOf(project: Project): Draft {
   const result = draft(project);

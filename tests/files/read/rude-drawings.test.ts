@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { readBlocks } from '../../../src/files/read/blocks';
 import { writeBlocksSvg } from '../../../src/files/svg/blocks';
-import { printProblem } from '../../../src/length';
 import { pathDataRuns } from '../../../src/plane/path-data';
 import { draft, exampleProject } from '../../../src/project';
+import { printProblem } from '../../../src/words';
 
 /** Whatever is read, nobody waits for it longer than this, ms: far more than it takes here, for a slow machine. */
 const PATIENCE = 10_000;

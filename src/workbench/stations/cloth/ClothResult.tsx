@@ -1,6 +1,7 @@
 import { LAYOUT_WORDS } from '../../../cloth';
-import { formatAmount, formatLength, plain, printPhrase } from '../../../length';
+import { formatAmount, formatLength, plain } from '../../../length';
 import { clothOf } from '../../../project';
+import { printPhrase } from '../../../words';
 import { useBench } from '../../store/bench';
 
 /** By this it is found again. */

@@ -1,5 +1,6 @@
-import { formatLength, printPhrase } from '../../../length';
+import { formatLength } from '../../../length';
 import { type ClothSaving, WORTH_SAVING } from '../../../project';
+import { printPhrase } from '../../../words';
 import { useBench } from '../../store/bench';
 import { CLOTH_RESULT } from './ClothResult';
 import { useSavings } from './use-savings';

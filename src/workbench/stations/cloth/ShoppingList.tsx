@@ -1,5 +1,5 @@
-import { type Phrase, printPhrase } from '../../../length';
 import { shoppingOf } from '../../../project';
+import { isSaid, type Phrase, printPhrase } from '../../../words';
 import { useBench } from '../../store/bench';
 
 /** Everything to buy, in both units. */
@@ -11,8 +11,7 @@ export function ShoppingList() {
       {shoppingOf(draft).map(({ id, name, howMuch, note }) => (
         <li key={id}>
           <strong>{printPhrase(name, units)}:</strong> {printPhrase(howMuch, units)}
-          <Other phrase={howMuch} />{' '}
-          {note.length > 0 && <span className="shopping-note">{printPhrase(note, units)}</span>}
+          <Other phrase={howMuch} /> {isSaid(note) && <span className="shopping-note">{printPhrase(note, units)}</span>}
         </li>
       ))}
     </ul>

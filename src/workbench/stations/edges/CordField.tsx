@@ -1,5 +1,5 @@
-import { say } from '../../../length';
 import { valueAt } from '../../../project';
+import { say } from '../../../words';
 import { SwitchField } from '../../fields/SwitchField';
 import { useBench } from '../../store/bench';
 

@@ -1,5 +1,5 @@
-import { mm, say } from '../../../length';
 import { hemOf } from '../../../project';
+import { mm, say } from '../../../words';
 import { AutoField } from '../../fields/AutoField';
 import { PickField } from '../../fields/PickField';
 import { QuantityField } from '../../fields/QuantityField';

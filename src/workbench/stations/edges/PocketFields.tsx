@@ -1,5 +1,5 @@
-import { say } from '../../../length';
 import { usualGroup } from '../../../project';
+import { say } from '../../../words';
 import { PickField } from '../../fields/PickField';
 import { QuantityField } from '../../fields/QuantityField';
 import { useBench } from '../../store/bench';

@@ -1,4 +1,4 @@
-import { mm, number, say } from '../../../length';
+import { mm, number, say, UNSAID } from '../../../words';
 import { AutoField } from '../../fields/AutoField';
 import { PickField } from '../../fields/PickField';
 import { QuantityField } from '../../fields/QuantityField';
@@ -101,7 +101,7 @@ function Elastic() {
         path="waist.elasticLength"
         quantity={length}
         automatic={elasticLength ?? 0}
-        help={say`Cut it ${mm(elasticLength ?? 0)} long${rows > 1 ? say`, ${number(rows, 0)} times` : []}.`}
+        help={say`Cut it ${mm(elasticLength ?? 0)} long${rows > 1 ? say`, ${number(rows, 0)} times` : UNSAID}.`}
       />
       <QuantityField
         path="waist.elasticStretch"

@@ -1,6 +1,7 @@
 import { useRef } from 'react';
-import { plain, printPhrase } from '../../../length';
+import { plain } from '../../../length';
 import { stepMinutes } from '../../../sewing';
+import { isSaid, printPhrase } from '../../../words';
 import { useBench } from '../../store/bench';
 import { moveSewing, stepShown, stepsOf } from './sewing-run';
 import { useSewingShown } from './sewing-shown';
@@ -40,7 +41,7 @@ export function StepWords() {
           <li key={printPhrase(task, 'cm')}>{printPhrase(task, units)}</li>
         ))}
       </ol>
-      {step.why.length > 0 && <p className="quiet">Why: {printPhrase(step.why, units)}</p>}
+      {isSaid(step.why) && <p className="quiet">Why: {printPhrase(step.why, units)}</p>}
       {step.settings.length > 0 && (
         <dl>
           {step.settings.map(({ name, value, source }) => (
@@ -56,7 +57,7 @@ export function StepWords() {
       <p>
         <strong>See:</strong> {printPhrase(step.check, units)}
       </p>
-      {step.mind.length > 0 && (
+      {isSaid(step.mind) && (
         <p className="sew-mind">
           <strong>Mind:</strong> {printPhrase(step.mind, units)}
         </p>

@@ -1,5 +1,5 @@
-import { printPhrase } from '../../../length';
 import type { Draft } from '../../../project';
+import { printPhrase } from '../../../words';
 import { useBench } from '../../store/bench';
 import { differences } from './differences';
 

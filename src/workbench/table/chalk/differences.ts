@@ -1,7 +1,8 @@
 import { legCurves } from '../../../leg';
-import { type Mm, mm, type Phrase, say, share } from '../../../length';
+import type { Mm } from '../../../length';
 import { outlineArea } from '../../../plane';
 import type { Draft, Measures } from '../../../project';
+import { mm, type Phrase, say, share } from '../../../words';
 
 /** One measure that two drafts do not share. */
 export interface Difference {

@@ -1,7 +1,8 @@
 import { useId } from 'react';
 import { centreStands, type Leg, legCurves } from '../../../leg';
-import { formatLength, printPhrase } from '../../../length';
+import { formatLength } from '../../../length';
 import { type Point, pathEnd, pathStart, straight } from '../../../plane';
+import { printPhrase } from '../../../words';
 import { useBench } from '../../store/bench';
 import { pathText } from '../path-text';
 import { Word } from '../Word';

@@ -1,7 +1,8 @@
 import { useId } from 'react';
-import { printPhrase, type Units } from '../../../length';
+import type { Units } from '../../../length';
 import type { Point } from '../../../plane';
 import type { PictureItem } from '../../../sewing';
+import { printPhrase } from '../../../words';
 import { pictureShown } from '../../stations/sew/sewing-run';
 import { useSewingShown } from '../../stations/sew/sewing-shown';
 import { useBench } from '../../store/bench';

@@ -1,4 +1,4 @@
-import { printPhrase } from '../../../length';
+import { printPhrase } from '../../../words';
 import { pictureShown } from '../../stations/sew/sewing-run';
 import { useSewingShown } from '../../stations/sew/sewing-shown';
 import type { StationDrawing } from '../station-drawings';

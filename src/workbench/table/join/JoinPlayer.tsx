@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import { printPhrase } from '../../../length';
+import { printPhrase } from '../../../words';
 import { focusOn } from '../../aloud/focus-on';
 import { useBench } from '../../store/bench';
 import { motionWelcome } from '../LitLines';

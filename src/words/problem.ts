@@ -1,4 +1,4 @@
-import type { Units } from './length';
+import type { Units } from '../length';
 import { type Phrase, printPhrase } from './phrase';
 
 /** What is wrong with one value that came in: data, made a sentence only at the edge. */

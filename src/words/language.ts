@@ -1,0 +1,38 @@
+import type { PhraseValue } from './phrase';
+
+/** A language that Legwork speaks. */
+export interface Language {
+  /** As in BCP 47, e.g. `en-GB`; numbers and lists are written by it. */
+  readonly locale: string;
+  /**
+   * A message in this language.
+   *
+   * @param template the English, as it stands in the catalogue
+   * @param texts its values as they are printed
+   * @param values the same before, for words that follow a number
+   * @returns nothing where the English stands
+   */
+  readonly message: (template: string, texts: readonly string[], values: readonly PhraseValue[]) => string | undefined;
+}
+
+/** English is what the source is written in: it has no messages to load. */
+export const ENGLISH: Language = { locale: 'en-GB', message: () => undefined };
+
+/** One reader sits before a page or a terminal, so there is one language at a time, chosen before anything is said. */
+let spoken = ENGLISH;
+
+/** From now on everything is printed in this language. */
+export function speak(language: Language): void {
+  spoken = language;
+}
+
+/** A message in the language that is spoken, or nothing where that is English. */
+export const inLanguage = (...[template, texts, values]: Parameters<Language['message']>): string | undefined =>
+  template === '' ? '' : spoken.message(template, texts, values);
+
+/** “waist, hip and thigh”, as the language joins them. */
+export const listed = (items: readonly string[], joined: 'and' | 'or'): string =>
+  new Intl.ListFormat(spoken.locale, { type: joined === 'and' ? 'conjunction' : 'disjunction' }).format(items);
+
+/** The locale of the language that is spoken, for dates and times. */
+export const locale = (): string => spoken.locale;

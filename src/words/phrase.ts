@@ -1,0 +1,109 @@
+import { formatAmount, formatLength, type Mm, plain, type Units } from '../length';
+import { inLanguage, listed } from './language';
+
+/** One value of a sentence, printed in the reader's unit and language. */
+export type PhraseValue =
+  | string
+  | Phrase
+  | { readonly mm: Mm }
+  | { readonly amount: Mm }
+  | { readonly degrees: number }
+  | { readonly share: number }
+  | { readonly number: number; readonly decimals: number }
+  | { readonly list: readonly Phrase[]; readonly joined: 'and' | 'or' };
+
+/**
+ * A sentence as data. It keeps its template, by which other languages find their own words, and its values, so that it can
+ * be said in centimetres or in inches.
+ */
+export interface Phrase {
+  /** English, each value's place as `{0}`, `{1}`, …; empty where nothing is said. */
+  readonly template: string;
+  readonly values: readonly PhraseValue[];
+}
+
+/** Nothing to say. */
+export const UNSAID: Phrase = { template: '', values: [] };
+
+/** Whether there is anything to say. */
+export const isSaid = ({ template }: Phrase): boolean => template !== '';
+
+/** A length inside {@link say}. */
+export const mm = (value: Mm): PhraseValue => ({ mm: value });
+
+/** A length to buy inside {@link say}, rounded up to what a shop cuts. */
+export const amount = (value: Mm): PhraseValue => ({ amount: value });
+
+/** An angle in degrees inside {@link say}. */
+export const degrees = (value: number): PhraseValue => ({ degrees: value });
+
+/** A fraction 0…1 inside {@link say}, printed as a percentage. */
+export const share = (value: number): PhraseValue => ({ share: value });
+
+/**
+ * A bare number inside {@link say}.
+ *
+ * @param value the number
+ * @param decimals how many decimals at most (default 2)
+ */
+export const number = (value: number, decimals = 2): PhraseValue => ({ number: value, decimals });
+
+/** “waist, hip and thigh” inside {@link say}. */
+export const all = (list: readonly Phrase[]): PhraseValue => ({ list, joined: 'and' });
+
+/** “waist, hip or thigh” inside {@link say}. */
+export const either = (list: readonly Phrase[]): PhraseValue => ({ list, joined: 'or' });
+
+/**
+ * Builds a phrase: say`The hip line is ${mm(490)} wide.` Its words are a whole sentence, or a whole name: another language
+ * puts them in another order. `npm run words` gathers the templates from the source.
+ *
+ * @param words the fixed words
+ * @param values what other people wrote, values, or whole phrases to put in between
+ */
+export function say(words: TemplateStringsArray, ...values: readonly PhraseValue[]): Phrase {
+  return { template: words.reduce((template, text, i) => `${template}{${i - 1}}${text}`), values };
+}
+
+/** One after another: sentences with a space between them, formulas with a comma; what is unsaid is left out. */
+export function inTurn(phrases: readonly Phrase[], between = ' '): Phrase {
+  const said = phrases.filter(isSaid);
+  return { template: said.map((_, i) => `{${i}}`).join(between), values: said };
+}
+
+/**
+ * Words that hold no length, at once: words`Save`. For what is shown where it stands; what is kept or handed on is a
+ * {@link Phrase}.
+ */
+export const words = (fixed: TemplateStringsArray, ...values: readonly PhraseValue[]): string =>
+  printPhrase(say(fixed, ...values), 'cm');
+
+/**
+ * Prints a phrase in the reader's unit and language.
+ *
+ * @param phrase the sentence
+ * @param units the display units
+ */
+export function printPhrase({ template, values }: Phrase, units: Units): string {
+  const texts = values.map((value) => valueText(value, units));
+  return inLanguage(template, texts, values) ?? filled(template, texts);
+}
+
+/** A template with its values put in. */
+export const filled = (template: string, texts: readonly string[]): string =>
+  template.replace(/\{(\d+)\}/g, (_, index) => texts[Number(index)] ?? '');
+
+function valueText(value: PhraseValue, units: Units): string {
+  if (typeof value === 'string') return value;
+  if ('template' in value) return printPhrase(value, units);
+  if ('mm' in value) return formatLength(value.mm, units);
+  if ('amount' in value) return formatAmount(value.amount, units);
+  if ('degrees' in value) return `${plain(value.degrees, 1)}°`;
+  if ('share' in value) return `${plain(value.share * 100, 1)} %`;
+  if ('list' in value)
+    return listed(
+      value.list.map((one) => printPhrase(one, units)),
+      value.joined,
+    );
+  return plain(value.number, value.decimals);
+}
