@@ -1,4 +1,5 @@
-export { ENGLISH, type Language, listed, locale, speak } from './language';
+export { ENGLISH, type Language, speak } from './language';
+export { speakNamed } from './languages';
 export {
   all,
   amount,
@@ -8,8 +9,6 @@ export {
   isSaid,
   mm,
   number,
-  type Phrase,
-  type PhraseValue,
   printPhrase,
   say,
   share,
@@ -17,3 +16,4 @@ export {
   words,
 } from './phrase';
 export { type Problem, printProblem, Refusal, type Result } from './problem';
+export type { Phrase, PhraseValue } from './types';

@@ -1,4 +1,4 @@
-import type { PhraseValue } from './phrase';
+import type { PhraseValue } from './types';
 
 /** A language that Legwork speaks. */
 export interface Language {
@@ -33,6 +33,3 @@ export const inLanguage = (...[template, texts, values]: Parameters<Language['me
 /** “waist, hip and thigh”, as the language joins them. */
 export const listed = (items: readonly string[], joined: 'and' | 'or'): string =>
   new Intl.ListFormat(spoken.locale, { type: joined === 'and' ? 'conjunction' : 'disjunction' }).format(items);
-
-/** The locale of the language that is spoken, for dates and times. */
-export const locale = (): string => spoken.locale;

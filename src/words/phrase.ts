@@ -1,26 +1,7 @@
 import { formatAmount, formatLength, type Mm, plain, type Units } from '../length';
+import { filled } from './filled';
 import { inLanguage, listed } from './language';
-
-/** One value of a sentence, printed in the reader's unit and language. */
-export type PhraseValue =
-  | string
-  | Phrase
-  | { readonly mm: Mm }
-  | { readonly amount: Mm }
-  | { readonly degrees: number }
-  | { readonly share: number }
-  | { readonly number: number; readonly decimals: number }
-  | { readonly list: readonly Phrase[]; readonly joined: 'and' | 'or' };
-
-/**
- * A sentence as data. It keeps its template, by which other languages find their own words, and its values, so that it can
- * be said in centimetres or in inches.
- */
-export interface Phrase {
-  /** English, each value's place as `{0}`, `{1}`, …; empty where nothing is said. */
-  readonly template: string;
-  readonly values: readonly PhraseValue[];
-}
+import type { Phrase, PhraseValue } from './types';
 
 /** Nothing to say. */
 export const UNSAID: Phrase = { template: '', values: [] };
@@ -88,10 +69,6 @@ export function printPhrase({ template, values }: Phrase, units: Units): string 
   const texts = values.map((value) => valueText(value, units));
   return inLanguage(template, texts, values) ?? filled(template, texts);
 }
-
-/** A template with its values put in. */
-export const filled = (template: string, texts: readonly string[]): string =>
-  template.replace(/\{(\d+)\}/g, (_, index) => texts[Number(index)] ?? '');
 
 function valueText(value: PhraseValue, units: Units): string {
   if (typeof value === 'string') return value;

@@ -1,5 +1,6 @@
 import type { Units } from '../length';
-import { type Phrase, printPhrase } from './phrase';
+import { printPhrase } from './phrase';
+import type { Phrase } from './types';
 
 /** What is wrong with one value that came in: data, made a sentence only at the edge. */
 export interface Problem {

@@ -279,7 +279,7 @@ describe('an opening that is too small', () => {
   it('says what spread would do', () => {
     const remedy = checkOf({ ...whole, opening: whole.opening - 10 }, 'pull-on')?.remedy ?? UNSAID;
     // A hundredth more than half of what is missing: the waist edge slants.
-    expect(remedy).toContainEqual({ mm: expect.closeTo(12.7 + 5.05, 3) });
+    expect(remedy.values).toContainEqual({ mm: expect.closeTo(12.7 + 5.05, 3) });
   });
 });
 

@@ -245,7 +245,7 @@ describe('turnings', () => {
         hem: { ...project.hem, finish: 'ribCuff' },
       }),
     );
-    expect(found(none, 'turnings-flat')).toMatchObject({ verdict: 'good', measured: 0, remedy: [] });
+    expect(found(none, 'turnings-flat')).toMatchObject({ verdict: 'good', measured: 0, remedy: UNSAID });
     expect(reason(none, 'turnings-flat')).toMatch(/^Nothing is turned over/);
   });
 

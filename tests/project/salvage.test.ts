@@ -111,7 +111,7 @@ describe('an older project file', () => {
   it('is brought up to date step by step, each step seeing what the one before made', () => {
     expect(migrated({ version: 1, seen: [1] }, 1, steps, 3)).toEqual({
       raw: { version: 3, seen: [1, 3], cloth: 'cotton' },
-      notes: [['It wears cotton now.']],
+      notes: [say`It wears cotton now.`],
     });
     expect(migrated({ version: 2, seen: [] }, 2, steps, 3)?.notes).toEqual([]);
     expect(migrated({ version: 3, seen: [] }, 3, steps, 3)).toEqual({ raw: { version: 3, seen: [] }, notes: [] });

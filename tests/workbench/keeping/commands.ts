@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { exampleProject, type Project, saveProject } from '../../../src/project';
+import { say } from '../../../src/words';
 import { LAST } from '../../../src/workbench/keep/keeper';
 import { length } from '../../../src/workbench/store/quantity';
 import * as m from './model';
@@ -111,7 +112,7 @@ const DONE = {
     m.change(tab, m.withAt(tab.snap.project, 'name', `name ${value}`), 'name');
   },
   remedy({ real, tab, value }: Here) {
-    const fix = { label: ['more'], changes: [{ path: 'waist.turnOfCloth', value: 1 + value / 100 }] };
+    const fix = { label: say`more`, changes: [{ path: 'waist.turnOfCloth', value: 1 + value / 100 }] };
     real.bench.getState().remedy({ id: 'any', fix } as never);
     m.change(tab, m.withAt(tab.snap.project, 'waist.turnOfCloth', 1 + value / 100), 'remedy any');
     tab.running = undefined;

@@ -63,7 +63,7 @@ async function expectUsable(): Promise<Tab> {
     expect(openProject(saveProject({ ...one, hem: exampleProject.hem })).ok).toBe(true);
   for (const { text, problem } of Object.values(tab.bench.getState().entries)) {
     expect(typeof text).toBe('string');
-    expect(Array.isArray(problem)).toBe(true);
+    expect(typeof problem?.template).toBe('string');
   }
   await tab.shelf.bodies();
   await tab.shelf.asides();
@@ -134,7 +134,11 @@ describe.each(JUNK)('%s', (_, junk) => {
   it('in the place of an entry costs that entry', async () => {
     for (const slot of ['a', 'b']) {
       const whole = (await at(`project/${id}/${slot}`)) as { entries: object };
-      const entries = { 'leg.spread': junk, 'no.field': { text: 'a', problem: ['b'] }, ...whole.entries };
+      const entries = {
+        'leg.spread': junk,
+        'no.field': { text: 'a', problem: { template: 'b', values: [] } },
+        ...whole.entries,
+      };
       await putRaw(world, `project/${id}/${slot}`, { ...whole, entries });
     }
     const tab = await expectUsable();

@@ -1,0 +1,142 @@
+// Written by `npm run words`, save where each comes from.
+export const check = {
+  '; as far as a cutter goes, the blocks are {0} too {1}': 'plain', // {0} mm(Math.abs(rest)), {1} rest < 0 ? 'short' : 'long'
+  '; its front part is {0} {1}': 'plain', // {0} mm(Math.abs(rest)), {1} rest < 0 ? 'short' : 'long'
+  'A crotch curve bends both ways; the corners at the crotch point add up to {0}.': 'plain', // {0} degrees(angle)
+  'A pyjama leg slants less where the crotch meets it.': 'plain',
+  'Allow more for the turn of the cloth, {0} at least.': 'plain', // {0} mm(ENOUGH_TURN)
+  'Allow {0} for the turn of the cloth': 'plain', // {0} mm(value)
+  'At each hem of a child’s trousers two ends of a cord would hang out; none may (EN 14682).': 'plain',
+  'At the crotch point the front curve arrives at {0}, the back at {1} from level.': 'plain', // {0} degrees(front), {1} degrees(back)
+  'At the {0} the hem is {1} off square to the inseam.': 'plain', // {0} front > back ? 'front' : 'back', {1} degrees(worst)
+  'At the {0} the leg is {1} round, and what it lies on {2}{3}.': 'plain', // {0} worst.name, {1} mm(worst.leg), {2} mm(worst.limb), {3} estimated ? ' (estimated)' : ''
+  'At the {0} the waist edge is {1} off square to the centre seam.': 'plain', // {0} front > back ? 'front' : 'back', {1} degrees(worst)
+  'At {0} the cut line is {1} off its allowance.': 'plain', // {0} worst.edge, {1} mm(worst.off)
+  'Below the waist at the side, the hip levels of front and back differ by {0}.': 'plain', // {0} mm(Math.abs(hipDifference))
+  'Beyond the centre, the crotch reaches {0} in front and only {1} behind; of trousers it reaches farther behind.':
+    'plain', // {0} mm(extensionFront), {1} mm(extensionBack)
+  'Beyond the centre, the crotch reaches {0} in front and {1} behind.': 'plain', // {0} mm(extensionFront), {1} mm(extensionBack)
+  'Centre back stands {0} centre front and {1} the side; {2} above the front and {3} above the side are wanted{4}.':
+    'plain', // {0} over(tilt), {1} over(raise), {2} mm(wanted), {3} mm(least), {4} tilt < WANTED.usual * k ? by : ''
+  'Centre back {0}, centre front {1}; inwards {2} and {3} are the most, outwards {4}.': 'plain', // {0} leaning(back), {1} leaning(front), {2} degrees(back.most), {3} degrees(front.most), {4} degrees(OUTWARDS)
+  'Check body rise, hip depth and crotch length: the curve has too little height for its width.': 'plain',
+  'Check waist, hip and body rise: no centre seam is drawn with a kink.': 'plain',
+  'Choose a straighter leg or another length: the inseam slants too much where it is cut.': 'plain',
+  'Choose elastic at the hem.': 'plain',
+  'Choose elastic instead of the cord.': 'plain',
+  'Choose elastic, or cut the cord {0} long and sew it down at centre back.': 'plain', // {0} mm(opening + 2 * most)
+  'Choose elastic: this waist is too wide for any cord.': 'plain',
+  'Choose the pyjama shape': 'plain',
+  'Choose the pyjama shape, which shares out what is narrowed.': 'plain',
+  'Choose the pyjama shape: this hem slants the inseams so that no good crotch curve meets them.': 'plain',
+  'Cut it {0} long, or take what stretches to {1} times its length.': 'plain', // {0} mm(needed), {1} number(fullest / ring, 1)
+  'Cut the elastic {0} long': 'plain', // {0} mm(value)
+  'Draw the centre line and the crotch curve of the block so that one runs into the other.': 'plain',
+  'Every cut line keeps its allowance within {0}.': 'plain', // {0} mm(TOLERANCE)
+  'Face the waist': 'plain',
+  'Finish the waist with a facing of its own shape, which lies flat on any line.': 'plain',
+  'From crotch to hem the front inseam slants {0}, the back {1}; {2} is the most, and {3} between them.': 'plain', // {0} degrees(front), {1} degrees(back), {2} degrees(steepest), {3} degrees(APART)
+  'Hold the hems with elastic': 'plain',
+  'Hold the waist with elastic': 'plain',
+  'It must pull on: choose a thin, soft cloth.': 'plain',
+  'Joined, both centre seams run into the crotch curve without a kink over {0}.': 'plain', // {0} degrees(TOLERANCE)
+  'Joined, the centre {0} seam has a kink of {1}; {2} is the most.': 'plain', // {0} front > back ? 'front' : 'back', {1} degrees(worst), {2} degrees(TOLERANCE)
+  'Joined, the grainlines stand at {0} to each other.': 'plain', // {0} degrees(apart)
+  'Laid over, the {0} differs by {1} ({2}) from the line it is stitched to.': 'plain', // {0} worst.name, {1} mm(off(worst)), {2} share(part)
+  'Leave out the spread': 'plain',
+  'Leave the back fork whole': 'plain',
+  'Leave the back fork whole, or piece at least {0} of it.': 'plain', // {0} mm(WORTH_PIECING)
+  'Leave the back fork whole, or see that the pattern goes on across the seam.': 'plain',
+  'Leave the crotch where it was': 'plain',
+  'Look where the hip lines were marked; the blocks are joined with their hip lines level.': 'plain',
+  'Lower the crotch by only {0}': 'plain', // {0} mm(value)
+  'Lower the crotch by {0}': 'plain', // {0} mm(value)
+  'Lower the crotch by {0}, or measure body rise and crotch length again.': 'plain', // {0} mm(least - ease)
+  'Lower the crotch less, or draw the blocks with less ease in the rise.': 'plain',
+  'Make the difference between left and right smaller.': 'plain',
+  'Make the ease in the rise {0}': 'plain', // {0} mm(value)
+  'Make the hem at least {0} round, or the leg shorter{1}.': 'plain', // {0} mm(wanted), {1} measure
+  'Make the hem at least {0} round.': 'plain', // {0} mm(hem)
+  'Make the hem {0} round': 'plain', // {0} mm(hemGirth)
+  'Make the hem {0} round.': 'plain', // {0} mm(hem)
+  'Make the hem {0} round{1}.': 'plain', // {0} mm(hem), {1} orMeasure(doubt, 'the knee')
+  'Make {0} {1} {2}{3}, or measure hip, body rise and crotch length again.': 'plain', // {0} worst.name, {1} mm(beyond(worst)), {2} doing, {3} subject.traced ? ' on the blocks' : ''
+  'Measure body rise and crotch length again: the crotch is long for its height.': 'plain',
+  'Measure body rise and hip depth again, from the same tape at the waist.': 'plain',
+  'Measure rise and crotch length again, from the same tape at the waist.': 'plain',
+  'Measure waist and hip again, or trace the blocks anew: no centre line runs out so far.': 'plain',
+  'Move the back crotch point up or down until both are equal.': 'plain',
+  'Narrow the leg less: the wider its hem, the more alike its inseams slant.': 'plain',
+  'Nothing is turned over: waist and hem are finished with pieces of their own.': 'plain',
+  'On a child’s clothes each end of a cord hangs free by {0} at most with the waist at its widest, and by {1} drawn in; here it is {2} and {3}.{4}':
+    'plain', // {0} mm(CORD_ENDS.widest), {1} mm(CORD_ENDS.gathered), {2} mm(widest), {3} mm(gathered), {4} young && !long ? ' Under seven years the rules are stricter.' : ''
+  'One inseam has a notch that the other lacks.': 'plain',
+  'One leg is cut {0} wide; the cloth has {1}{2}, without the selvedges.': 'plain', // {0} mm(width), {1} mm(room), {2} cloth.washFirst && cloth.shrinkWidth > 0 ? ' after its first wash' : ''
+  'Raise centre back by {0}': 'plain', // {0} mm(value)
+  'Raise the centre back waist by {0}, as for a pair that pulls down when sitting.': 'plain', // {0} mm(missing)
+  'Set the notches at equal lengths from the crotch point.': 'plain',
+  'Sewn to each other, the crotch seams of the left and the right leg meet within {0}, notch on notch.': 'plain', // {0} mm(worst.by)
+  'Sewn together, the notches of the inseams meet within {0}.': 'plain', // {0} mm(worst)
+  'Spread by only {0}': 'plain', // {0} mm(value)
+  'Spread by only {0}; the rest is the blocks’ own.': 'plain', // {0} mm(to)
+  'Spread by {0}': 'plain', // {0} mm(value)
+  'Spread by {0} and straighten': 'plain', // {0} mm(value)
+  'Spread by {0}.': 'plain', // {0} mm(leg.spread + (least - ease) / 2)
+  'Spread by {0}{1}.': 'plain', // {0} mm(spread), {1} orMeasure(doubt, 'the knee')
+  'Spread less, or draw the blocks with less ease.': 'plain',
+  'Spread less.': 'plain',
+  'Straighten a little more': 'plain',
+  'Straighten as much as is needed': 'plain',
+  'Straighten fully': 'plain',
+  'Straighten the centre lines (automatic does as much as is needed), or spread by {0}.': 'plain', // {0} mm(leg.spread + short / 2)
+  'Straighten the centre lines.': 'plain',
+  'Straighten the centre lines: the less they lean, the squarer the waist.': 'plain',
+  'Straighten the seams at the {0}, or use a narrower turning.': 'plain', // {0} worst.name
+  'Take a knit that stretches more, or an elastic casing.': 'plain',
+  'Take a wider cloth, or spread {0} less.': 'plain', // {0} mm(over)
+  'Take back the last change of the leg’s shape, length or hem: its edges run into each other.': 'plain',
+  "The blocks' inseams are {0} in front and {1} behind.": 'plain', // {0} mm(front), {1} mm(back)
+  'The crotch lies {0} {1} the body; {2} to {3} below is wanted.': 'plain', // {0} mm(Math.abs(ease)), {1} ease < 0 ? 'above' : 'below', {2} mm(least), {3} mm(MOST)
+  'The cut line crosses itself {0} times.': 'plain', // {0} number(crossings, 0)
+  'The cut line runs round once without crossing itself.': 'plain',
+  'The fork reaches {0} across in front and {1} behind, together {2} of the hip; for {3} {4} to {5} are wanted.':
+    'plain', // {0} mm(front), {1} mm(back), {2} { share: (front + back) / body.hipGirth }, {3} worst.name, {4} mm(worst.least), {5} mm(worst.most)
+  'The fork’s tip is only {0} wide, hardly wider than its allowances: it saves no cloth worth a seam.': 'plain', // {0} mm(width)
+  'The front inseam is {0} long, the back {1}.': 'plain', // {0} mm(front), {1} mm(back)
+  'The grainlines are parallel; in the tracings they stood up to {0} off the upright.': 'plain', // {0} degrees(tilt)
+  'The hem is {0} round, {1} {2}{3}.': 'plain', // {0} mm(hem), {1} WORDS[told.key], {2} mm(told.girth), {3} estimatedWord(body, told.key)
+  'The hip line lies {0} below the waist, where the hip was measured.': 'plain', // {0} mm(level)
+  'The hip line lies {0} below the waist, {1} {2} than the hip was measured; the ease is counted there.': 'plain', // {0} mm(level), {1} mm(Math.abs(off)), {2} off < 0 ? 'higher' : 'lower'
+  'The hip measures {0}, {1} {2} than the body’s; a {3} wants {4} to {5} more.': 'plain', // {0} mm(girth), {1} mm(Math.abs(ease)), {2} ease < 0 ? 'less' : 'more', {3} cloth.kind, {4} mm(least), {5} mm(most)
+  'The leg is {0} round at the crotch, the thigh {1}{2}; {3} to {4} of ease is wanted.': 'plain', // {0} mm(width), {1} mm(body.thighGirth), {2} estimatedWord(body, 'thighGirth'), {3} mm(least), {4} mm(MOST)
+  'The leg is {0} round at the knee, the knee {1}{2}.': 'plain', // {0} mm(knee + ease), {1} mm(knee), {2} estimatedWord(body, 'kneeGirth')
+  'The narrowest channel is {0} high for {1} of {2}, which slides from {3} on.': 'plain', // {0} mm(room), {1} channel.holds === 'elastic' ? 'an elastic' : 'a cord', {2} mm(channel.width), {3} mm(needed)
+  'The opening is {0} times the waist that it is gathered to.': 'plain', // {0} number(fullness, 2)
+  'The opening of {0} is {1} too small to pass over the fullest part.': 'plain', // {0} mm(opening), {1} mm(short)
+  'The opening of {0} passes over the fullest part, which needs {1}.': 'plain', // {0} mm(opening), {1} mm(needed)
+  'The seam of the fork’s tip, {0} long, breaks the stripes or checks of this cloth between the legs.': 'plain', // {0} mm(long)
+  'The stitching line crosses itself {0} times.': 'plain', // {0} number(crossings, 0)
+  'The stitching line leaves the cut line by {0}.': 'plain', // {0} mm(beyond)
+  'The stitching line runs round once, within the cut line.': 'plain',
+  'The tip of the back fork is sewn on again by a seam {0} long, along the grain, between the legs, where nobody looks.':
+    'plain', // {0} mm(long)
+  'The two corners at the crotch point add up to {0}.': 'plain', // {0} degrees(angle)
+  'Through the crotch it measures {0}; {1} is wanted, the body’s {2} and ease{3}{4}{5}.': 'plain', // {0} mm(length), {1} mm(wanted), {2} mm(body.crotchLength), {3} onPurpose ? ' and what was raised or lowered' : '', {4} restTold(blocks.crotchRest, spent), {5} frontTold(blocks.frontCrotchRest)
+  'Trace the inseams again, or choose a shape that draws its own: pyjama or straight.': 'plain',
+  'Turn the tracings until their grainlines stand upright, then read hip and knee levels again.': 'plain',
+  'Use a narrower allowance there.': 'plain',
+  'Use narrower seam allowances.': 'plain',
+  'Use wider seam allowances, or a plainer hem or waist.': 'plain',
+  'Were front and back switched? Call the lines of the front back-… and those of the back front-….': 'plain',
+  'a ring of {0}, which': 'plain', // {0} mm(ring)
+  'leans {0} {1}': 'plain', // {0} degrees(Math.abs(lean)), {1} lean < 0 ? 'outwards' : 'inwards'
+  'stands upright': 'plain',
+  '{0} above': 'plain', // {0} mm(by)
+  '{0} below': 'plain', // {0} mm(-by)
+  '{0} by {1} instead of {2}, or use a cloth that stretches more.': 'plain', // {0} gains ? 'Straighten the centre lines and spread' : 'Spread', {1} mm(spread), {2} mm(leg.spread)
+  '{0} cut {1} long is {2} stretches to {3}; the fullest part is {4}.': 'plain', // {0} what, {1} mm(elasticLength), {2} lap > 0 ? say`a ring of ${mm(ring)}, which` : 'a ring that', {3} mm(reach), {4} mm(fullest)
+  '{0} differs by {1} between the left leg and the right one, which are sewn to each other.': 'plain', // {0} worst.name, {1} mm(worst.by)
+  '{0} has to be {1} long to stretch over the fullest part of {2}; longer than the waist it won’t hold by itself.':
+    'plain', // {0} what, {1} mm(elasticLength), {2} mm(fullest)
+  '{0} leg: {1}': 'plain', // {0} leftIsWorse ? 'Left' : 'Right', {1} worse.reason
+} as const;

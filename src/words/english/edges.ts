@@ -1,0 +1,49 @@
+// Written by `npm run words`, save where each comes from.
+export const edges = {
+  ' and {0} between the rows': 'plain', // {0} mm(BETWEEN_ROWS)
+  ', its edge overlocked': 'plain',
+  ', with {0} turned under': 'plain', // {0} mm(hem.turnUnder)
+  '2 × (cord {0} + {1} of room)': 'plain', // {0} mm(waist.cordWidth), {1} mm(CORD_ROOM)
+  'A band of knit, {0} high when folded, is sewn to the waist edge, stretched to it.': 'plain', // {0} mm(waist.bandHeight)
+  'A cuff of rib, {0} high, is sewn to the leg, which ends that much higher; what it is drawn over passes its stretch.':
+    'plain', // {0} mm(hem.bandHeight)
+  'A doubled band, {0} high, is sewn to the leg, which ends that much higher.': 'plain', // {0} mm(hem.bandHeight)
+  'A facing of the leg’s own shape, {0} deep, is sewn to the hem and turned inside{1}.': 'plain', // {0} mm(hem.depth), {1} under
+  'Beyond its fold a turning mirrors the leg on this side of it: turned over, it lies flat.': 'plain',
+  'Cut the elastic {0} long: it holds, and it never is longer than the opening.': 'plain', // {0} mm(notions.elasticLength)
+  'It folds halfway, at {0}.': 'plain', // {0} mm(heights.fold)
+  'One notch in front and two behind where the crotch curve begins; single notches on the inseams at equal lengths from the crotch, so that they meet. The quarter of the waist lies halfway between the centre seams, apart from the side.':
+    'plain',
+  'The casing is a straight piece of its own, {0} high before it is folded, and about {1} long: the waist edge all round.':
+    'plain', // {0} mm(heights.height), {1} mm(edge)
+  'The casing is built {0} above the waist edge': 'plain', // {0} mm(heights.height)
+  'The cord comes out {0} to each side of centre front, through the outer layer, reinforced; it is {1} long.': 'plain', // {0} mm(CORD_FROM_CENTRE), {1} mm(notions.cordLength)
+  'The cut line runs parallel to the stitching line: {0} at the inseams, {1} at the crotch seam. At the crotch point both go on straight until they meet; at folds they mirror; raw edges carry none.':
+    'plain', // {0} mm(allowances.inseam), {1} mm(allowances.crotch)
+  'The hem is a casing {0} deep with its opening at the side; its cord is {1} long.': 'plain', // {0} mm(hemPlan.depth), {1} mm(notions.hemCordLength ?? 0)
+  'The hem is a casing {0} deep; cut its elastic {1} long.': 'plain', // {0} mm(hemPlan.depth), {1} mm(notions.hemElasticLength ?? 0)
+  'The hem is turned up {0}{1}.': 'plain', // {0} mm(hem.depth), {1} under
+  'The leg ends {0} above the waist edge; a facing of the leg’s own shape is sewn on there and turned inside, so that the casing lies flat at any lean.':
+    'plain', // {0} mm(heights.fold)
+  'The tip of the back fork is cut off along the grain, {0} inside the crotch point, and sewn on again before anything else: the legs lie closer on the cloth by that much. Both sides of the seam bear {1}; at its ends the tip’s allowance mirrors inseam and crotch edge, so that raw edges meet.':
+    'plain', // {0} mm(choices.piecedTip), {1} mm(allowances.inseam)
+  'as chosen': 'plain',
+  'as chosen; never more than the opening': 'plain',
+  'cord {0} + {1} of room; its length: {2}': 'plain', // {0} mm(hem.cordWidth), {1} mm(CORD_ROOM), {2} hem.cordLength === 'auto' ? say`the hem once round and two ends of ${mm(HEM_TIE)} to tie` : 'as chosen'
+  'elastic {0} and room; the leg where it ends, {1} of room and {2} lap': 'plain', // {0} mm(hem.elasticWidth), {1} mm(LIMB_ROOM), {2} mm(ELASTIC_LAP)
+  'here at most {0} would do.': 'plain', // {0} mm(most)
+  'it must be {0} for none, or at least {1}.': 'plain', // {0} number(0), {1} mm(NARROWEST)
+  "its turning of {0} is longer than this leg's inseam; a longer leg or a narrower hem would do.": 'plain', // {0} mm(depth + beyond)
+  'the hem once round and two ends of {0} to tie': 'plain', // {0} mm(HEM_TIE)
+  'the larger of the leg where it ends + {0} and the fullest of foot and calf below ÷ (1 + {1} × {2})': 'plain', // {0} mm(LIMB_ROOM), {1} number(USABLE_STRETCH), {2} number(hem.ribStretch)
+  'the larger of {0} × waist and fullest part ÷ (1 + {1} × {2})': 'plain', // {0} number(BAND_SHARE), {1} number(USABLE_STRETCH), {2} number(waist.bandStretch)
+  'the larger of {0} × waist {1} and waist − {2}, + {3} lap; never more than the opening': 'plain', // {0} number(ELASTIC_SHARE), {1} mm(waistGirth), {2} mm(MOST_DRAWN_IN), {3} mm(ELASTIC_LAP)
+  'the opening and two ends of {0} to tie': 'plain', // {0} mm(TIE)
+  'the tip is cut off by a line along the grain that must run from the back crotch curve to the inseam, above the hem; {0}':
+    'plain', // {0} advice
+  'this leg has no room for one: set it to {0}.': 'plain', // {0} number(0)
+  '{0} more lie beyond the stitching, so that the {1} is caught.': 'plain', // {0} mm(heights.catch), {1} waist.rawEdge === 'overlocked' ? 'overlocked edge' : 'edge turned under'
+  '{0}, so that the cord runs with room. {1}': 'plain', // {0} built, {1} halfway
+  '{0}: the elastic below, the cord in a channel of its own above it. {1}': 'plain', // {0} built, {1} halfway
+  '{0}: twice the elastic and the turn of the cloth. {1}': 'plain', // {0} built, {1} halfway
+} as const;

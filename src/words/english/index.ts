@@ -1,0 +1,45 @@
+// Written by `npm run words`.
+import { block } from './block';
+import { body } from './body';
+import { check } from './check';
+import { cloth } from './cloth';
+import { command } from './command';
+import { edges } from './edges';
+import { filesClass } from './files-class';
+import { filesNest } from './files-nest';
+import { filesPdf } from './files-pdf';
+import { filesRead } from './files-read';
+import { leg } from './leg';
+import { project } from './project';
+import { sewing } from './sewing';
+import { sewingPictures } from './sewing-pictures';
+import { sheets } from './sheets';
+import { workbenchFinished } from './workbench-finished';
+import { workbenchKeep } from './workbench-keep';
+import { workbenchPhoto } from './workbench-photo';
+import { workbenchStations } from './workbench-stations';
+import { workbenchStore } from './workbench-store';
+
+/** Every message, by its template, with where it comes from: `plain` English, the `trade`, a standard that is named, or ours. */
+export const english = {
+  ...block,
+  ...body,
+  ...check,
+  ...cloth,
+  ...command,
+  ...edges,
+  ...filesClass,
+  ...filesNest,
+  ...filesPdf,
+  ...filesRead,
+  ...leg,
+  ...project,
+  ...sewing,
+  ...sewingPictures,
+  ...sheets,
+  ...workbenchFinished,
+  ...workbenchKeep,
+  ...workbenchPhoto,
+  ...workbenchStations,
+  ...workbenchStore,
+} as const;

@@ -1,0 +1,51 @@
+// Written by `npm run words`, save where each comes from.
+export const sewingPictures = {
+  'A leg folded right sides together: the front lies wrong side up on the wider back, front inseam on back inseam; the inseam is lit.':
+    'plain',
+  'A leg, wrong side up, with its notches, folds, stitching lines, side and quarter marks.': 'plain',
+  'All pieces as they are cut, right side up: {0}. {1}.': 'plain', // {0} pieces.map((piece) => `${piece.name}, ${piece.cut}`).join('; '), {1} g.sides ? 'The left leg and the right one differ' : 'The second leg is the mirror image of the first'
+  'One end of the {0}: folded lengthwise, right sides together, its seam lit; below, turned right side out, the end tucked in and stitched.':
+    'plain', // {0} name
+  'One leg, turned right side out, is slipped into the other, which is wrong side out; the crotch seam, a U from waist to waist, is lit.':
+    'plain',
+  'The back of a leg, right side up; the fork’s tip lies on it, wrong side up, its straight edge on the leg’s; the seam is lit, and dotted lines show the tip opened out.':
+    'plain',
+  'The cloth, {0} wide, {1}with a leg on it, its grainline along the selvedge.': 'plain', // {0} mm(width), {1} cloth.washFirst ? 'before and after washing, ' : ''
+  'The facing, wrong side up, on the right side of the leg, the seam at the {0} edge lit.': 'plain', // {0} waist ? 'upper' : 'lower'
+  'The finished trousers from the front, right side out, laid flat with the waist at its widest.': 'plain',
+  'The hem facing folded right sides together, its inseam, {0} high, lit.': 'plain', // {0} mm(hemStitchingAt(g))
+  'The lay, {0}: {1}. To buy: {2}.': 'plain', // {0} LAYOUT_WORDS[lay.layout], {1} lay.placements.map((one) => one.piece).join(', '), {2} amount(lay.toBuy)
+  'The leg, wrong side up, with {0}{1} pressed over in the fold.': 'plain', // {0} heights.kind === 'folded' ? 'the casing' : 'the hem', {1} heights.kind === 'folded' && hemPlan.kind === 'folded' ? ' and the hem' : ''
+  'The lower end of the flat leg, wrong side up, its hem turned up and its stitching lit.': 'plain',
+  'The lower end of the leg from the side, right side out, the cord’s ends coming out at the opening.': 'plain',
+  'The lower end of the leg, right side out, a folded ring slipped over it, raw edges together, the seam lit.': 'plain',
+  'The lower end of the leg, right side out, two rows of long stitches lit, their threads hanging out.': 'plain',
+  'The lower end of the leg, wrong side out, elastic going into the hem casing at the inseam.': 'plain',
+  'The lower end of the leg, wrong side out, its hem turned up and its stitching lit all round.': 'plain',
+  'The lower end of the leg, wrong side out, the facing turned in and its stitching lit.': 'plain',
+  'The opening for the cord on the right side of the leg, with a patch behind it, between fold and stitching line.':
+    'plain',
+  'The pocket on the right side of the {0}, stitched round three sides, with a triangle at both upper corners.':
+    'plain', // {0} g.pocket?.part ?? 'back'
+  'The pocket, wrong side up, its facing stitched, its sides and bottom pressed under.': 'plain',
+  'The pocket, wrong side up, with the facing turned over and stitched.': 'plain',
+  'The raw edges overlocked: {0}.': 'plain', // {0} works.map(({ piece, edges }) => `${piece}, ${edges.join()}`).join('; ')
+  'The two waist facings, right sides together, with both centre seams lit.': 'plain',
+  'The waist from behind, the opening shut, the casing stitched upright at centre back and at both quarter marks.':
+    'plain',
+  'The waist from behind, wrong side out, elastic going in at the opening with a safety pin.': 'plain',
+  'The waist from behind, wrong side out, elastic sewn to its raw edge by a zigzag.': 'plain',
+  'The waist from behind, wrong side out, the casing turned over it, its stitching lit.': 'plain',
+  'The waist from behind, wrong side out, the facing turned in, its stitching lit.': 'plain',
+  'The waist from the front, right side out, the band standing up, the seam held down below it.': 'plain',
+  'The waist from the front, right side out, the cord’s ends coming out at both openings.': 'plain',
+  'The waist from the front, right side out, the folded ring lying on it, raw edges together, the seam lit.': 'plain',
+  'The waist from the front, right side out, two rows of long stitches lit, their threads hanging out.': 'plain',
+  'The waist laid out flat, both legs side by side, with the {0} above it: its quarters go to the centre seams and the quarter marks, which lie apart from the sides.':
+    'plain', // {0} holds
+  'The {0} folded right sides together with its end seam lit; below, the ring folded lengthwise.': 'plain', // {0} name
+  'Two layers, right sides together, sewn {0} from the edge, the edge overlocked.': 'plain', // {0} mm(allowances.inseam)
+  '{0} as it lies, cloth {1} wide': 'plain', // {0} mm(length), {1} mm(lay.clothWidth)
+  '{0} open': 'plain', // {0} mm(LEFT_OPEN)
+  '{0} under': 'plain', // {0} mm(side)
+} as const;

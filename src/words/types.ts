@@ -1,0 +1,22 @@
+import type { Mm } from '../length';
+
+/** One value of a sentence, printed in the reader's unit and language. */
+export type PhraseValue =
+  | string
+  | Phrase
+  | { readonly mm: Mm }
+  | { readonly amount: Mm }
+  | { readonly degrees: number }
+  | { readonly share: number }
+  | { readonly number: number; readonly decimals: number }
+  | { readonly list: readonly Phrase[]; readonly joined: 'and' | 'or' };
+
+/**
+ * A sentence as data. It keeps its template, by which other languages find their own words, and its values, so that it can
+ * be said in centimetres or in inches.
+ */
+export interface Phrase {
+  /** English, each value's place as `{0}`, `{1}`, …; empty where nothing is said. */
+  readonly template: string;
+  readonly values: readonly PhraseValue[];
+}

@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest';
+import { gatheredWords } from '../../.house/gather-words';
+import { english } from '../../src/words/english';
+
+describe('the catalogue of words', () => {
+  const gathered = gatheredWords();
+
+  it('holds every message of the source and no other: `npm run words` writes it anew', () => {
+    const templates = new Set(gathered.map(({ template }) => template));
+    expect(templates.size).toBeGreaterThan(800);
+    expect(Object.keys(english).sort()).toEqual([...templates].sort());
+  });
+
+  it('says of each where it comes from', () => {
+    for (const origin of Object.values(english)) expect(origin).toMatch(/^(plain|trade|standard: .+|ours(: .+)?)$/);
+  });
+
+  it('has no words that hide in a value, where no other language would find them', () => {
+    const hiding = gathered.filter(
+      ({ file, hidden }) => hidden.length > 0 && !STILL.some((room) => file.startsWith(room)),
+    );
+    expect(hiding.map(({ file, hidden }) => `${file}: ${hidden.join(' | ')}`)).toEqual([]);
+  });
+});
+
+/** Rooms whose sentences are still put together of fragments. */
+const STILL = [
+  'src/block',
+  'src/body',
+  'src/check',
+  'src/cloth',
+  'src/command',
+  'src/edges',
+  'src/files',
+  'src/leg',
+  'src/project',
+  'src/sewing',
+  'src/sheets',
+  'src/workbench',
+];
