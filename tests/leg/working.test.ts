@@ -17,8 +17,8 @@ import {
   sideWorking,
   spreadLeg,
 } from '../../src/leg';
-import { printPhrase } from '../../src/length';
 import { pathEnd, pathStart, type WorkingStep } from '../../src/plane';
+import { printPhrase, UNSAID } from '../../src/words';
 
 // What the working says and shows of the leg.
 
@@ -64,8 +64,8 @@ function told(some: Partial<LegChoices> = {}, lying?: (joined: JoinedBlocks) => 
   });
   return { leg, steps, step: (id: string) => steps.find((one) => one.id === `leg.${id}`) };
 }
-const sentence = (step: WorkingStep | undefined) => printPhrase(step?.sentence ?? [], 'cm');
-const formula = (step: WorkingStep | undefined) => printPhrase(step?.formula ?? [], 'cm');
+const sentence = (step: WorkingStep | undefined) => printPhrase(step?.sentence ?? UNSAID, 'cm');
+const formula = (step: WorkingStep | undefined) => printPhrase(step?.formula ?? UNSAID, 'cm');
 
 describe('what an operation changed', () => {
   it('is told by the measures that change by half a millimetre and more', () => {

@@ -31,6 +31,7 @@ export const leg = {
     'plain', // {0} side, {1} mm(more.longerLeg)
   'The {0} seat is fuller by {1}: the back of this leg is moved out by so much, parallel to the grain.': 'plain', // {0} side, {1} mm(more.fullerSeat)
   'This leg alone: {0}': 'plain', // {0} inTurn( FIGURES.map(([name, of]) => { const by = of(after) - of(before); return by < 0 ? say`${name} −${mm(-by)}` : say`${name} +${mm(by)}`; }), ', ', )
+  'at this length no hem does for both legs; a longer leg would do.': 'plain',
   'at this length the hem of this leg can be {0} to {1} round.': 'plain', // {0} mm(least), {1} mm(most)
   'it can be lowered by {0} at most': 'plain', // {0} mm(-lowest)
   'it can’t be lowered': 'plain',
