@@ -271,6 +271,30 @@ describe('turnings', () => {
     expect(check.fix?.changes).toEqual([{ path: 'waist.finish', value: 'facedCasing' }]);
   });
 
+  it('are to mind by their millimetres where their share is small, and a casing’s come by straightening', () => {
+    const tilted = (slope: number): Subject =>
+      withPiece(whole, (piece) => ({
+        ...piece,
+        folds: withCurves(piece.folds, 'waist fold', (curves) =>
+          moved(curves, (p) => ({ x: p.x, y: p.y + p.x * slope })),
+        ),
+      }));
+    const slight = tilted(0.08);
+    const check = found(slight, 'turnings-flat');
+    expect(check.measured).toBeGreaterThan(3);
+    expect(check.measured).toBeLessThan(0.01 * 500);
+    expect(check.verdict).toBe('mind');
+    expect(check.fix?.changes).toEqual([{ path: 'leg.straighten', value: 1 }]);
+    expect(fixOf({ ...slight, leg: { ...slight.leg, straighten: 1 } }, 'turnings-flat')).toBeUndefined();
+  });
+
+  it('at the hem have no press of their own', () => {
+    const flared = edged('inseamFrontTurning', (curves) => moved(curves, (p) => ({ x: p.x + 12, y: p.y })));
+    expect(found(flared, 'turnings-flat').verdict).toBe('mind');
+    expect(words(found(flared, 'turnings-flat').reason)).toMatch(/the hem differs/);
+    expect(fixOf(flared, 'turnings-flat')).toBeUndefined();
+  });
+
   it('are to mind by their share too, where they are short', () => {
     const check = found(bent(1), 'turnings-flat');
     expect(check.measured).toBeLessThan(3);

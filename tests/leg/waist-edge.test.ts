@@ -3,9 +3,10 @@ import { type BlockOptions, blocksCorrected, draftBlocks, LEAST_BACK_RAISE } fro
 import { prepareBody } from '../../src/body';
 import { centresOf, joinBlocks } from '../../src/leg';
 import type { SquaredCentres } from '../../src/leg/centres';
-import { outlineEdge, pathStart, turnBetween } from '../../src/plane';
+import { refuseSunkenWaist } from '../../src/leg/lowest-waist';
+import { distance, outlineEdge, pathStart, turnBetween } from '../../src/plane';
 import { type Draft, draft } from '../../src/project';
-import { printPhrase } from '../../src/words';
+import { type Phrase, printPhrase, Refusal, UNSAID } from '../../src/words';
 import { projectFor } from '../outside/survey';
 
 const exampleBlocks: BlockOptions = {
@@ -24,6 +25,14 @@ function drafted(body: object, by = 0, leg: object = {}): Draft {
   if (!result.ok) throw new Error(result.problems.map((p) => printPhrase(p.phrase, 'cm')).join());
   return result.value;
 }
+
+/** The lengths of a sentence, unrounded. */
+const lengthsIn = ({ values }: Phrase): readonly number[] =>
+  values.flatMap((value) => {
+    if (typeof value === 'string') return [];
+    if ('mm' in value) return [value.mm];
+    return 'template' in value ? lengthsIn(value) : [];
+  });
 
 /** The sentence with which lowering is refused. */
 function refusalOf(body: object, by: number): string {
@@ -49,6 +58,27 @@ describe('a waist edge lowered on a short rise', () => {
     );
     expect(room).toBeGreaterThan(9.9);
     expect(room).toBeLessThan(12);
+  });
+
+  it('may go down until 10 mm of centre line are left above the hip line, measured along it', () => {
+    // Over a belly centre front, which is the shorter, leans out.
+    const belly = prepareBody({ ...shortRise, waistGirth: 1200 });
+    const joined = joinBlocks(draftBlocks(belly, exampleBlocks).blocks);
+    const hip = joined.front.hipLevel;
+    let lowest = Number.NaN;
+    try {
+      refuseSunkenWaist(joined, 0, -110);
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error;
+      lowest = lengthsIn(error.problems[0]?.phrase ?? UNSAID).at(-1) ?? Number.NaN;
+    }
+    const { front, back } = centresOf(joined, 0, -lowest);
+    expect(front.way.y).toBeLessThan(0.995);
+    const left = [front, back].map(({ waistPoint, curveEnd, way }) =>
+      Math.min((hip - waistPoint.y) / way.y, distance(waistPoint, curveEnd)),
+    );
+    expect(Math.min(...left)).toBeCloseTo(10, 4);
+    expect(left[0]).toBeLessThan(left[1] ?? 0);
   });
 
   it('may always stay where the block has it', () => {
