@@ -35,6 +35,15 @@ describe('blocks corrected', () => {
     }
   });
 
+  it('tell how high centre back stands after it was moved', () => {
+    expect(blocksCorrected(blocks, { ...nothing, backUp: 12 }).backRaise).toBeCloseTo(blocks.backRaise + 12, 9);
+  });
+
+  it('keep the inseam from the knee down', () => {
+    const { front } = blocksCorrected(blocks, { ...nothing, frontOut: 12 });
+    expect(inseam(front).curves.slice(1)).toEqual(inseam(blocks.front).curves.slice(1));
+  });
+
   it('have inseams of one length whichever fork is made longer', () => {
     for (const change of [{ frontOut: 12 }, { backOut: 12 }, { frontOut: 8, backOut: -8 }]) {
       const { front, back } = blocksCorrected(blocks, { ...nothing, ...change });

@@ -72,6 +72,19 @@ describe('drafted blocks', () => {
     }
   });
 
+  it('end their waist square to the centre line, and their grainline above the hem', () => {
+    // A back that leans as far as any.
+    const { blocks } = blocksOf({ waistGirth: 620 });
+    for (const block of [blocks.front, blocks.back]) {
+      const at = (name: 'waist' | 'centre' | 'hem') => outlineEdge(block.edges, name).curves;
+      expect(Math.abs(turnBetween(pathEndWay(at('waist')), pathStartWay(at('centre'))))).toBeCloseTo(Math.PI / 2, 9);
+      const [top, bottom] = block.grainline;
+      const hem = pathStart(at('hem')).y;
+      expect(top.y).toBe(block.hipLevel);
+      expect(bottom.y).toBeCloseTo(hem - 0.1 * (hem - block.kneeLevel), 9);
+    }
+  });
+
   it('lead the side through the knee in one bend, not like an elbow', () => {
     // It once bent in a radius of 104 mm there and fell straight below it.
     const rounded = { waistGirth: 880, hipGirth: 1080, hipDepth: 190, bodyRise: 262, insideLeg: 640 };

@@ -206,6 +206,8 @@ describe('marks', () => {
 
   test('on an edge whose ends nobody marked yet are kept in the order of their setting', () => {
     const none: BlockMarks = { landmarks: {}, points: {} };
+    expect(edgeMarks({ landmarks: { hemSide: point(0, 900) }, points: {} }, 'side')).toBeUndefined();
+    expect(edgeMarks({ landmarks: { waistSide: point(0, 0) }, points: {} }, 'side')).toBeUndefined();
     const [first, second] = [point(60, 700), point(60, 100)];
     expect(withEdgePoint(withEdgePoint(none, 'side', first), 'side', second).points.side).toEqual([first, second]);
   });

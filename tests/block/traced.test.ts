@@ -82,7 +82,8 @@ describe('a block from its drawn lines', () => {
   });
 
   it('is refused, each line by its name, where one is missing', () => {
-    expect(refused(() => traceFromLines('back', { ...drawn, hip: [], side: [] }))).toEqual([
+    const { hip: _, ...others } = drawn;
+    expect(refused(() => traceFromLines('back', { ...others, side: [] }))).toEqual([
       expect.stringMatching(/^back-side must be drawn/),
       expect.stringMatching(/^back-hip must be drawn/),
     ]);

@@ -11,7 +11,7 @@ import {
 } from '../../src/block';
 import { prepareBody } from '../../src/body';
 import { fittedBlocks } from '../../src/leg';
-import { curveBounds, pathEnd, pathStart, type WorkingStep } from '../../src/plane';
+import { curveBounds, outlineEdge, pathEnd, pathStart, type WorkingStep } from '../../src/plane';
 import { printPhrase, UNSAID } from '../../src/words';
 
 // What the working says and shows of the blocks: the lines of a step lie where its sentence says.
@@ -74,6 +74,28 @@ describe('the working says', () => {
     expect(formula(full)).toMatch(/^knee [\d.]+ cm \+ [\d.]+ cm \+ [\d.]+ cm$/);
   });
 
+  it('where the hip line lies, and how far it was drawn from where it was measured', () => {
+    const plain = worked().step('hip-line');
+    expect(sentence(plain)).toBe('The hip line lies 20 cm below the waist, where the seat is fullest.');
+    expect(plain.formula).toEqual(UNSAID);
+    expect(sentence(worked({ hipDepth: 255 }).step('hip-line'))).toMatch(/drawn 24\.6 cm below .* 9 mm higher/);
+  });
+
+  it('how wide the knee is, what it was let out counted in', () => {
+    for (const body of [{}, { hipGirth: 1400, waistGirth: 1200, insideLeg: 640 }]) {
+      const { step, blocks, proportions: p } = worked(body);
+      const width = (part: 'front' | 'back', side: 'inseam' | 'side') =>
+        Math.abs(pathEnd(outlineEdge(blocks[part].edges, side).curves.slice(0, 1)).x);
+      const round = (['front', 'back'] as const).reduce((sum, part) => sum + 2 * width(part, 'inseam'), 0);
+      const creases = 2 * (p.creaseFront + p.creaseBack);
+      // From the crease to the inseam a block is half as wide as it would be, were it let out on both sides.
+      const letOut = (round - creases - p.kneeFront - p.kneeBack) / 2;
+      const told = /the block is ([\d.]+) cm round there/.exec(sentence(step('knee')))?.[1];
+      expect(10 * Number(told)).toBeCloseTo(p.kneeFront + p.kneeBack + letOut, -1);
+      expect(letOut > 1).toBe('hipGirth' in body);
+    }
+  });
+
   it('nothing of a fit where no crotch length was measured', () => {
     const { step } = worked();
     expect(formula(step('crotch-line'))).toMatch(/ease 3\.1 cm\. Source/);
@@ -123,5 +145,26 @@ describe('the working of a correction', () => {
     const names = step?.lines.map(({ name }) => name) ?? [];
     expect(names.filter((name) => name.endsWith('before'))).toHaveLength(8);
     expect(names.filter((name) => name.endsWith('corrected'))).toHaveLength(8);
+  });
+
+  it('says what was seen and by how much each place was moved for it', () => {
+    const { blocks } = draftBlocks(prepareBody(BODY), OPTIONS);
+    const said = (some: Partial<typeof NO_CORRECTIONS>, room: number) => {
+      const seen = { ...NO_CORRECTIONS, ...some };
+      return sentence(correctionsWorking(blocks, blocks, seen, correctionMoves(seen, room))[0] as WorkingStep);
+    };
+    expect(said({ sittingPull: 20 }, 30)).toBe(
+      'It pulls down when sitting: centre back is 2 cm higher. Centre front stays.',
+    );
+    expect(said({ sittingPull: 20 }, 12)).toMatch(/1\.2 cm higher, and since .* the back extension is 8 mm longer\./);
+    expect(said({ seated: 40 }, 100)).toMatch(
+      /centre front is 2 cm lower.*centre back 2 cm higher.*leg is 2 cm longer/,
+    );
+    expect(said({ seated: 40 }, 100)).not.toMatch(/extension/);
+    expect(said({ seated: 40 }, 30)).toMatch(
+      /centre back [\d.]+ (cm|mm) higher.*back extension is [\d.]+ (cm|mm) longer/,
+    );
+    expect(said({ knockKnees: 8 }, 0)).toMatch(/let out there by 8 mm/);
+    expect(said({ knockKnees: -8 }, 0)).toMatch(/let in there by 8 mm/);
   });
 });

@@ -209,6 +209,92 @@ describe('inseams', () => {
   });
 });
 
+describe('what is wanted', () => {
+  it('of the hip’s ease is the nearer limit, and spread comes as near to it', () => {
+    const eased = (ease: number) => withBody({ hipGirth: whole.body.hipGirth + value('hip-ease') - ease });
+    expect(found(eased(60), 'hip-ease').wanted).toBe(80);
+    expect(found(eased(230), 'hip-ease').wanted).toBe(200);
+    expect(found(eased(120), 'hip-ease').wanted).toBeCloseTo(120, 9);
+    expect(remedy(eased(60), 'hip-ease')).toMatch(/^Spread by 2\.\d cm\.$/);
+    expect(fixOf(eased(60), 'hip-ease')?.changes[0]?.value).toBeCloseTo(whole.leg.spread + 10, 0);
+  });
+
+  it('of the fork is shorter or longer', () => {
+    const wide = withBody({ hipGirth: whole.body.hipGirth });
+    const { frontNet = 0, backNet = 0 } = whole.proportions ?? {};
+    const netOf = (share: number): Subject => ({
+      ...wide,
+      proportions: whole.proportions && {
+        ...whole.proportions,
+        frontNet: share * frontNet,
+        backNet: share * backNet,
+      },
+    });
+    expect(remedy(netOf(0.7), 'fork')).toMatch(/^Make .* shorter, or measure/);
+    expect(found(netOf(0.7), 'fork').wanted).toBeLessThan(found(netOf(0.7), 'fork').measured);
+    expect(remedy(netOf(1.4), 'fork')).toMatch(/^Make .* longer, or measure/);
+    expect(found(netOf(1.4), 'fork').wanted).toBeGreaterThan(found(netOf(1.4), 'fork').measured);
+  });
+
+  it('of fullness is less spread, unless the opening is no wider than it must be', () => {
+    const narrow = (opening: number) => ({ ...withBody({ waistGirth: opening / 1.7 }), opening });
+    const needed = found(whole, 'pull-on').wanted;
+    expect(remedy(narrow(needed + 60), 'fullness')).toBe('Spread less.');
+    expect(fixOf(narrow(needed + 60), 'fullness')?.changes[0]?.path).toBe('leg.spread');
+    expect(remedy(narrow(needed + 0.5), 'fullness')).toMatch(/thin, soft cloth/);
+    expect(fixOf(narrow(needed + 0.5), 'fullness')).toBeUndefined();
+  });
+});
+
+describe('words', () => {
+  it('tell what was estimated from what was measured', () => {
+    const girth = whole.body.thighGirth;
+    expect(reason(inferred('thighGirth', girth), 'thigh-ease')).toMatch(/\(estimated\)/);
+    const measured = { ...withBody({ thighGirth: girth, estimates: [] }) };
+    expect(reason(measured, 'thigh-ease')).not.toMatch(/estimated/);
+  });
+
+  it('of a notch, a crossed cut line and a cord at the hem', () => {
+    const shifted = withPiece(whole, (piece) => ({
+      ...piece,
+      notches: piece.notches.map((notch) =>
+        notch.edge === 'inseamBack' ? { ...notch, at: { x: notch.at.x, y: notch.at.y + 4 } } : notch,
+      ),
+    }));
+    expect(remedy(shifted, 'notches-meet')).toMatch(/^Set the notches at equal lengths/);
+    const knotted = withPiece(whole, (piece) => ({
+      ...piece,
+      cutLine: withCurves(piece.cutLine, 'waist', (curves) =>
+        curves.flatMap(([a, , , d]): readonly Curve[] => {
+          const [over, back] = [
+            { x: d.x + 4, y: d.y + 6 },
+            { x: d.x - 4, y: d.y + 6 },
+          ];
+          return [straight(a, over), straight(over, back), straight(back, d)];
+        }),
+      ) as Piece['cutLine'],
+    }));
+    expect(found(knotted, 'cut-line-simple').verdict).toBe('wrong');
+    expect(remedy(knotted, 'cut-line-simple')).toMatch(/narrower seam allowances/);
+    const child = subjectOf(cordedChild);
+    expect(reason(child, 'hem-cord')).toMatch(/two ends of a cord would hang out/);
+    expect(words(fixOf(child, 'hem-cord')?.label)).toMatch(/hems/);
+    expect(words(fixOf(child, 'waist-cord')?.label)).toMatch(/waist/);
+  });
+
+  it('of a kink send a traced block back to its drawing, and a drafted one to the tape', () => {
+    const kinked = (curves: readonly Curve[]) =>
+      curves.map(([a, b, c, d]): Curve => [a, turned(b, a, radians(8)), c, d]);
+    const kink = (of: Subject) =>
+      withPiece(of, (piece) => ({
+        ...piece,
+        stitchLine: withCurves(piece.stitchLine, 'crotchFront', kinked) as Piece['stitchLine'],
+      }));
+    expect(remedy(kink(traced), 'centres-smooth')).toMatch(/^Draw the centre line and the crotch curve/);
+    expect(remedy(kink(whole), 'centres-smooth')).toMatch(/^Check waist, hip and body rise/);
+  });
+});
+
 describe('the opening', () => {
   it('that is too small is spread; straightened too where somebody keeps it from that', () => {
     const tight = { ...whole, opening: whole.opening - 10 };
@@ -219,6 +305,8 @@ describe('the opening', () => {
       leg: { ...whole.leg, straighten: 0, straightenAutomatic: false },
     };
     expect(remedy(leaning, 'pull-on')).toMatch(/^Straighten the centre lines/);
+    const gains = { ...tight, leg: { ...whole.leg, straighten: 0, straightenAutomatic: false } };
+    expect(remedy(gains, 'pull-on')).toMatch(/automatic does as much as is needed\), or spread by 1\.8 cm\.$/);
   });
 });
 
@@ -365,6 +453,8 @@ describe('the checks of a pair', () => {
     ]);
     const one = runChecks(whole);
     expect(both.filter(({ id }) => id !== 'legs-meet')).toEqual(one);
+    const ids = both.map(({ id }) => id);
+    expect(ids.indexOf('legs-meet')).toBe(ids.indexOf('notches-meet') + 1);
   });
 
   it('say which leg it is that is the worse', () => {

@@ -102,6 +102,25 @@ describe('joining', () => {
     expect(joinBlocks({ front, back: blocks.back }).gapAtHip).toBeGreaterThan(0);
   });
 
+  it('moves the darts with their block', () => {
+    const narrow = draftBlocks(
+      { ...body, waistGirth: 620 },
+      {
+        hipEase: 50.8,
+        waistEase: 25,
+        riseEase: 'auto',
+        crotchEase: 'auto',
+        balance: 10,
+      },
+    ).blocks;
+    const [before, after] = [joinBlocks(narrow).front.darts, spreadLeg(joinBlocks(narrow), 30).front.darts];
+    expect(before.length).toBeGreaterThan(0);
+    for (const [i, { left, right, tip }] of before.entries()) {
+      const moved = [left, right, tip].map(({ x, y }) => ({ x: x + 15, y }));
+      expect([after[i]?.left, after[i]?.right, after[i]?.tip]).toEqual(moved);
+    }
+  });
+
   it('spreads by s: the leg grows by s, parallel to the grain', () => {
     const wide = spreadLeg(joined, 25.4);
     const x = (j: typeof joined, part: 'front' | 'back') => pathStart(outlineEdge(j[part].edges, 'inseam').curves);

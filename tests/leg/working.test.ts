@@ -177,6 +177,16 @@ describe('the working of one side', () => {
     expect(side({}).map(sentence)).toEqual(['The left leg is as the measurements say.']);
   });
 
+  it('has a step for each difference, with the lines that it moved', () => {
+    const steps = side({ fullerSeat: 10, higherHip: 12 });
+    expect(steps.map(({ id }) => id)).toEqual(['leg.left.fullerSeat', 'leg.left.higherHip', 'leg.left.sewn']);
+    expect(steps[0]?.lines.map(({ name }) => name)).toEqual(['centre back', 'back crotch']);
+    expect(sentence(steps[1])).toMatch(/The left hip is higher by 12 mm|The left hip is higher by 1\.2 cm/);
+    expect(steps[1]?.lines).toHaveLength(1);
+    const names = side({ longerLeg: 10 })[0]?.lines.map(({ name }) => name) ?? [];
+    expect(names).toEqual(['front inseam', 'back inseam', 'hem']);
+  });
+
   it('says what differs, and by how much this leg’s lines do', () => {
     const steps = side({ fullerHip: 20, longerLeg: 10 });
     expect(steps.map(({ id }) => id)).toEqual(['leg.left.fullerHip', 'leg.left.longerLeg', 'leg.left.sewn']);
