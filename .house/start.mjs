@@ -1,12 +1,12 @@
 import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { install } from './install.mjs';
+import { install, NO_INSTALL } from './install.mjs';
 import { root } from './paths.mjs';
 
 const FIRST_PORT = 4173;
 const SOURCES = ['src', 'public', 'index.html', 'vite.config.ts', 'package-lock.json'];
 
-if (await install()) {
+if (await install(!process.argv.includes(NO_INSTALL))) {
   const vite = await import('vite');
   if (!built()) {
     console.log('Building the workbench …');

@@ -1,13 +1,15 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { install } from './install.mjs';
+import { install, NO_INSTALL } from './install.mjs';
 import { run, runKept } from './run.mjs';
 import { steps } from './steps.mjs';
 import { addStep, closingLine, NOTHING_YET, readTally } from './tally.mjs';
 import { bringTools } from './tools.mjs';
 
-const [wanted, ...extra] = process.argv.slice(3);
+const words = process.argv.slice(3);
+const mayInstall = !words.includes(NO_INSTALL);
+const [wanted, ...extra] = words.filter((word) => word !== NO_INSTALL);
 const tally = await testAll(wanted === undefined ? steps : steps.filter((step) => step.name === wanted));
 // Nothing may be printed after this line.
 console.log(`\n${closingLine(tally)}`);
@@ -24,8 +26,8 @@ async function testAll(chosen) {
     console.error(`There is no step "${wanted}"; there are: ${steps.map((step) => step.name).join(', ')}.`);
     return failure;
   }
-  if (!(await install())) return failure;
-  const problem = await bringTools();
+  if (!(await install(mayInstall))) return failure;
+  const problem = await bringTools(mayInstall);
   if (problem !== '') {
     console.error(problem);
     return failure;

@@ -83,13 +83,15 @@ export function findChromium() {
 /**
  * Finds every tool, installing what is missing where that can be done without asking: on Debian, as root.
  *
+ * @param {boolean} mayInstall whether anything may be installed, or only said to be missing
  * @returns {Promise<string>} one sentence on what is missing and what to do; empty where all is there
  */
-export async function bringTools() {
+export async function bringTools(mayInstall) {
   const absent = lacking();
-  if (absent.length > 0 && existsSync('/etc/debian_version') && process.getuid?.() === 0) {
+  if (mayInstall && absent.length > 0 && existsSync('/etc/debian_version') && process.getuid?.() === 0) {
     const packages = [...new Set(absent.map((tool) => tool.debian))];
-    console.log(`Installing ${packages.join(', ')} …`);
+    const names = absent.map((tool) => tool.name).join(', ');
+    console.log(`Installing ${packages.join(', ')} by apt-get, because the tests drive ${names} …`);
     const quiet = { DEBIAN_FRONTEND: 'noninteractive' };
     const updated = await run('apt-get', ['update', '-qq'], quiet);
     if (updated === 0) await run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', ...packages], quiet);

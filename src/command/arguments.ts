@@ -1,3 +1,4 @@
+import { parseArgs } from 'node:util';
 import { CLASS_KINDS, FILE_KINDS, type FileKind } from '../files';
 
 /** What the command line asks for. */
@@ -106,14 +107,17 @@ function sortedWords(words: readonly string[]) {
   const values = new Map<Valued, string>();
   const switches = new Set<string>();
   const problems: string[] = [];
-  const rest = [...words];
-  for (let word = rest.shift(); word !== undefined; word = rest.shift()) {
-    const [option, attached] = optionParts(word);
-    if (word === '--') projects.push(...rest.splice(0));
-    else if (!isOption(word)) projects.push(word);
-    else if (SWITCHES.includes(word)) switches.add(word);
+  // Told of no option, it takes the words apart and leaves to us what they mean, and our own sentences for what is wrong.
+  const { tokens } = parseArgs({ args: [...words], tokens: true, strict: false, allowPositionals: true });
+  for (let token = tokens.shift(); token !== undefined; token = tokens.shift()) {
+    if (token.kind === 'positional') projects.push(token.value);
+    if (token.kind !== 'option') continue;
+    const word = words[token.index] ?? token.rawName;
+    const option = token.rawName;
+    if (SWITCHES.includes(word)) switches.add(word);
     else if (isValued(option)) {
-      const value = attached ?? (rest[0] !== undefined && !isOption(rest[0]) ? rest.shift() : undefined);
+      const next = tokens[0]?.kind === 'positional' && token.value === undefined ? tokens.shift() : undefined;
+      const value = next?.kind === 'positional' ? next.value : token.value;
       if (values.has(option)) problems.push(`${option}: named twice; name it once`);
       if (value) values.set(option, value);
       else problems.push(missing(option));
@@ -121,15 +125,6 @@ function sortedWords(words: readonly string[]) {
   }
   return { projects, values, switches, problems };
 }
-
-/** `--out=DIR` is `--out DIR`. */
-function optionParts(word: string): readonly [string, string | undefined] {
-  const equals = word.indexOf('=');
-  return word.startsWith('--') && equals > 0 ? [word.slice(0, equals), word.slice(equals + 1)] : [word, undefined];
-}
-
-/** A single hyphen is standard input, no option. */
-const isOption = (word: string): boolean => word.startsWith('-') && word !== '-';
 
 const isValued = (option: string): option is Valued => Object.hasOwn(VALUED, option);
 

@@ -84,6 +84,23 @@ describe('installed packages', () => {
     expect(existsSync(join(folder, 'other', 'kept'))).toBe(true);
   });
 
+  test('that are missing stay so where nothing may be installed, and one sentence says it', () => {
+    cpSync(join(root, '.house'), join(folder, '.house'), { recursive: true });
+    cpSync(join(root, 'package.json'), join(folder, 'package.json'));
+    writeFileSync(join(folder, 'package-lock.json'), '{}');
+    for (const command of ['test', 'start']) {
+      const { status, stderr } = spawnSync(process.execPath, ['.house/enter.mjs', command, '--no-install'], {
+        cwd: folder,
+        encoding: 'utf8',
+      });
+      expect(stderr, command).toBe(
+        'The packages of package-lock.json are not installed: please run "npm ci" once, or leave out --no-install.\n',
+      );
+      expect(status, command).toBe(1);
+    }
+    expect(existsSync(join(folder, 'node_modules'))).toBe(false);
+  });
+
   test('drafting without them says what to do', () => {
     cpSync(join(root, '.house'), join(folder, '.house'), { recursive: true });
     cpSync(join(root, 'package.json'), join(folder, 'package.json'));

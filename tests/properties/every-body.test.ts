@@ -13,12 +13,14 @@ import { broughtBlocksGiveTheSame, mirroredBlocksGiveTheSame } from './symmetry'
 import { expectPromisedHip, expectWholeOutlines, expectWorking } from './whole';
 
 // Every property on measured people, one by one: ANSUR II (NATICK/TR-15/007, 2014) and the children of UM-HSRI-77-17
-// (1977). A run takes a share of them that changes with the day; `LEGWORK_SHARE` with a printed number repeats it,
+// (1977). A run takes a share of them, the same each time; `LEGWORK_SHARE` with a number takes another, with `today` that of the day,
 // `LEGWORK_EVERY=1` takes everybody, `LEGWORK_PART=1/2` half of them, so that two processes share the work.
 
 /** So many people a run, and two designs for each. */
 const PEOPLE = 16;
 const DAY = 86_400_000;
+/** What stands where the number of a share is asked for: a run on another day takes other people. */
+const TODAY = 'today';
 
 interface Person {
   readonly id: string;
@@ -26,10 +28,11 @@ interface Person {
 }
 
 const people: readonly Person[] = [...surveyBodies(), ...childBodies()];
-const today = Number(process.env.LEGWORK_SHARE ?? Math.floor(Date.now() / DAY));
+const asked = process.env.LEGWORK_SHARE ?? '0';
+const chosen = asked === TODAY ? Math.floor(Date.now() / DAY) : Number(asked);
 const [part = 1, parts = 1] = (process.env.LEGWORK_PART ?? '1/1').split('/').map(Number);
 const stride = Math.max(1, every ? parts : Math.floor(people.length / PEOPLE));
-const first = every ? part - 1 : today % stride;
+const first = every ? part - 1 : chosen % stride;
 
 const moves: Moves = new Map();
 /** How often each property was compared, and what didn't hold. */
@@ -90,8 +93,8 @@ beforeAll(
       console.log('The children’s survey is not beside this checkout: nine medians stand in for it.');
     for (let i = first; i < people.length; i += stride) {
       const person = people[i] as Person;
-      // The usual design, and another one that goes round with the people and, in a share, with the days.
-      for (const n of [0, 1 + ((i + (every ? 0 : today)) % (DESIGNS - 1))]) tried(person, n);
+      // The usual design, and another one that goes round with the people and, in a share, with its number.
+      for (const n of [0, 1 + ((i + (every ? 0 : chosen)) % (DESIGNS - 1))]) tried(person, n);
       cases += 2;
       if (every && cases % 1000 === 0)
         console.log(`${cases} of ${(2 * people.length) / parts}, ${faults.length} faults`);
@@ -104,7 +107,7 @@ test('every property holds on the measured people of this share, in two designs 
   console.log(
     every
       ? `part ${part} of ${parts}`
-      : `share ${today}: every ${stride}th of ${people.length} people from number ${first}`,
+      : `share ${chosen}: every ${stride}th of ${people.length} people from number ${first}`,
   );
   console.log(
     `${cases} drafts, ${refused} refused; compared: ${[...compared].map(([k, v]) => `${k} ${v}`).join(' · ')}`,
