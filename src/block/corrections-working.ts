@@ -29,7 +29,9 @@ const SEEN: Readonly<Record<keyof Corrections, (by: CorrectedBy, amount: Mm) => 
     return say`It is worn sitting: ${inTurn(moved, ', ')}.`;
   },
   knockKnees: (_, amount) =>
-    say`Drags at the knee: both inseams are let ${amount > 0 ? 'out' : 'in'} there by ${mm(Math.abs(amount))}.`,
+    amount > 0
+      ? say`Drags at the knee: both inseams are let out there by ${mm(amount)}.`
+      : say`Drags at the knee: both inseams are let in there by ${mm(-amount)}.`,
 };
 
 /**

@@ -42,14 +42,7 @@ export function blockWorking(
       say`body rise ${mm(body.bodyRise)} + ease ${mm(p.riseEase - p.fitDepth)}${fitPart(p.fitDepth)}. Source: ${RISE_SOURCE}.`,
       level('crotch line', p.crotchLevel),
     ),
-    step(
-      'hip-line',
-      Math.abs(p.hipRaised) > TOLD
-        ? say`The hip line is drawn ${mm(p.hipLevel)} below the waist, ${mm(Math.abs(p.hipRaised))} ${p.hipRaised > 0 ? 'higher' : 'lower'} than measured: so far it keeps from the crotch line and from the waist.`
-        : say`The hip line lies ${mm(p.hipLevel)} below the waist, where the seat is fullest.`,
-      UNSAID,
-      level('hip', p.hipLevel),
-    ),
+    step('hip-line', hipLineTold(p), UNSAID, level('hip', p.hipLevel)),
     step(
       'widths',
       say`At the hip the front is ${mm(p.frontWidth)} wide and the back ${mm(p.backWidth)}; together, twice, that is the hip and ${mm(2 * (p.frontWidth + p.backWidth) - body.hipGirth)} of room.`,
@@ -82,7 +75,9 @@ export function blockWorking(
     ),
     step(
       'waist',
-      say`At centre back the waist rises ${mm(p.backRaise)}, so that it stays up when sitting; at centre front it ${p.frontDrop >= 0 ? 'drops' : 'rises'} ${mm(Math.abs(p.frontDrop))}. Centre back stands ${mm(p.backRaise + p.frontDrop)} above centre front.`,
+      p.frontDrop >= 0
+        ? say`At centre back the waist rises ${mm(p.backRaise)}, so that it stays up when sitting; at centre front it drops ${mm(p.frontDrop)}. Centre back stands ${mm(p.backRaise + p.frontDrop)} above centre front.`
+        : say`At centre back the waist rises ${mm(p.backRaise)}, so that it stays up when sitting; at centre front it rises ${mm(-p.frontDrop)}. Centre back stands ${mm(p.backRaise + p.frontDrop)} above centre front.`,
       say`Source: ${WAIST_SOURCE}.`,
       both('waist'),
     ),
@@ -149,6 +144,15 @@ const darts = (block: Block): readonly Edge[] =>
 const fitPart = (fit: number): Phrase =>
   Math.abs(fit) < 0.05 ? UNSAID : say` ${fit > 0 ? '+' : '−'} crotch fit ${mm(Math.abs(fit))}`;
 
+/** Where the hip line lies, and why not where it was measured. */
+function hipLineTold({ hipLevel, hipRaised }: Proportions): Phrase {
+  if (hipRaised > TOLD)
+    return say`The hip line is drawn ${mm(hipLevel)} below the waist, ${mm(hipRaised)} higher than measured: so far it keeps from the crotch line and from the waist.`;
+  if (hipRaised < -TOLD)
+    return say`The hip line is drawn ${mm(hipLevel)} below the waist, ${mm(-hipRaised)} lower than measured: so far it keeps from the crotch line and from the waist.`;
+  return say`The hip line lies ${mm(hipLevel)} below the waist, where the seat is fullest.`;
+}
+
 const frontWords = (leanOut: number): Phrase =>
   leanOut < TOLD
     ? say`Centre front stands upright.`
@@ -169,12 +173,12 @@ function forkFitPart(p: Proportions): Phrase {
 
 /** The three stages of the fit, as far as they were gone. */
 function stagesGone(fit: number, p: Proportions): Phrase {
-  const way = fit > 0 ? 'longer' : 'shorter';
-  const stages = [
-    say`the waist ${fit > 0 ? 'up' : 'down'} (centre back by ${mm(Math.abs(p.backRaise - p.usualRaise))})`,
-    say`the crotch line ${fit > 0 ? 'down' : 'up'} by ${mm(Math.abs(p.fitDepth))}`,
-    say`${way} forks`,
-  ];
+  const raise = mm(Math.abs(p.backRaise - p.usualRaise));
+  const depth = mm(Math.abs(p.fitDepth));
+  const stages =
+    fit > 0
+      ? [say`the waist up (centre back by ${raise})`, say`the crotch line down by ${depth}`, say`longer forks`]
+      : [say`the waist down (centre back by ${raise})`, say`the crotch line up by ${depth}`, say`shorter forks`];
   const [first = UNSAID, ...then] = stages.slice(0, Math.ceil(Math.abs(fit)));
   return inTurn([first, ...then.map((one) => say`then ${one}`)], ', ');
 }

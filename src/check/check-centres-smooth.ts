@@ -22,7 +22,9 @@ export function checkCentresSmooth({ finished: { sewn }, traced }: Subject): Che
     unit: 'degrees',
     reason: good
       ? say`Joined, both centre seams run into the crotch curve without a kink over ${degrees(TOLERANCE)}.`
-      : say`Joined, the centre ${front > back ? 'front' : 'back'} seam has a kink of ${degrees(worst)}; ${degrees(TOLERANCE)} is the most.`,
+      : front > back
+        ? say`Joined, the centre front seam has a kink of ${degrees(worst)}; ${degrees(TOLERANCE)} is the most.`
+        : say`Joined, the centre back seam has a kink of ${degrees(worst)}; ${degrees(TOLERANCE)} is the most.`,
     remedy: good
       ? UNSAID
       : traced

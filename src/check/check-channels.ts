@@ -37,7 +37,10 @@ export function checkChannels(subject: Subject): Check | undefined {
     wanted: needed,
     tolerance: 0,
     unit: 'mm',
-    reason: say`The narrowest channel is ${mm(room)} high for ${channel.holds === 'elastic' ? 'an elastic' : 'a cord'} of ${mm(channel.width)}, which slides from ${mm(needed)} on.`,
+    reason:
+      channel.holds === 'elastic'
+        ? say`The narrowest channel is ${mm(room)} high for an elastic of ${mm(channel.width)}, which slides from ${mm(needed)} on.`
+        : say`The narrowest channel is ${mm(room)} high for a cord of ${mm(channel.width)}, which slides from ${mm(needed)} on.`,
     remedy: good ? UNSAID : say`Allow more for the turn of the cloth, ${mm(ENOUGH_TURN)} at least.`,
     ...withFix(good || !turned ? undefined : fixTurnOfCloth(ENOUGH_TURN)),
   };

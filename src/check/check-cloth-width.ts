@@ -27,7 +27,10 @@ export function checkClothWidth({ cloth, leg, choices: { shape }, finished }: Su
     wanted: room,
     tolerance: 0,
     unit: 'mm',
-    reason: say`One leg is cut ${mm(width)} wide; the cloth has ${mm(room)}${cloth.washFirst && cloth.shrinkWidth > 0 ? ' after its first wash' : ''}, without the selvedges.`,
+    reason:
+      cloth.washFirst && cloth.shrinkWidth > 0
+        ? say`One leg is cut ${mm(width)} wide; the cloth has ${mm(room)} after its first wash, without the selvedges.`
+        : say`One leg is cut ${mm(width)} wide; the cloth has ${mm(room)}, without the selvedges.`,
     remedy: good ? UNSAID : say`Take a wider cloth, or spread ${mm(over)} less.`,
     ...withFix(good || !hemFits ? undefined : fixSpreadDownTo(leg.spread - over, leg.spread)),
   };

@@ -1,6 +1,6 @@
 import type { Mm } from '../length';
 import { distance, pathEnd, pathLength, pathStart } from '../plane';
-import { mm, type Phrase, say, UNSAID } from '../words';
+import { inTurn, mm, type Phrase, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { drawnCurves, seamCurves } from './measuring';
 
@@ -27,7 +27,6 @@ export function checkCrotchLength({ body, blocks, proportions, choices, finished
   const miss = length - wanted;
   const spent = Math.abs(blocks.crotchRest) > REST;
   const good = Math.abs(miss) <= TOLERANCE && !spent;
-  const onPurpose = choices.raiseWaist !== 0 || choices.lowerCrotch !== 0;
   return {
     id: 'crotch-length',
     name: 'Crotch length',
@@ -36,16 +35,26 @@ export function checkCrotchLength({ body, blocks, proportions, choices, finished
     wanted,
     tolerance: TOLERANCE,
     unit: 'mm',
-    reason: say`Through the crotch it measures ${mm(length)}; ${mm(wanted)} is wanted, the body’s ${mm(body.crotchLength)} and ease${onPurpose ? ' and what was raised or lowered' : ''}${restTold(blocks.crotchRest, spent)}${frontTold(blocks.frontCrotchRest)}.`,
+    reason: say`${inTurn([wantedTold(length, wanted, body.crotchLength, choices), restTold(blocks.crotchRest, spent), frontTold(blocks.frontCrotchRest)], '; ')}.`,
     remedy: good ? UNSAID : say`Measure rise and crotch length again, from the same tape at the waist.`,
   };
 }
 
-const restTold = (rest: Mm, spent: boolean): Phrase =>
-  spent
-    ? say`; as far as a cutter goes, the blocks are ${mm(Math.abs(rest))} too ${rest < 0 ? 'short' : 'long'}`
-    : UNSAID;
+function wantedTold(length: Mm, wanted: Mm, ofBody: Mm, { raiseWaist, lowerCrotch }: Subject['choices']): Phrase {
+  return raiseWaist !== 0 || lowerCrotch !== 0
+    ? say`Through the crotch it measures ${mm(length)}; ${mm(wanted)} is wanted, the body’s ${mm(ofBody)} and ease and what was raised or lowered`
+    : say`Through the crotch it measures ${mm(length)}; ${mm(wanted)} is wanted, the body’s ${mm(ofBody)} and ease`;
+}
+
+function restTold(rest: Mm, spent: boolean): Phrase {
+  if (!spent) return UNSAID;
+  return rest < 0
+    ? say`as far as a cutter goes, the blocks are ${mm(-rest)} too short`
+    : say`as far as a cutter goes, the blocks are ${mm(rest)} too long`;
+}
 
 /** The front part is met where a straight grain can; how far it is missed is told, and judged by the whole. */
-const frontTold = (rest: Mm): Phrase =>
-  Math.abs(rest) > TOLERANCE ? say`; its front part is ${mm(Math.abs(rest))} ${rest < 0 ? 'short' : 'long'}` : UNSAID;
+function frontTold(rest: Mm): Phrase {
+  if (Math.abs(rest) <= TOLERANCE) return UNSAID;
+  return rest < 0 ? say`its front part is ${mm(-rest)} short` : say`its front part is ${mm(rest)} long`;
+}

@@ -25,7 +25,7 @@ export function checkElastic(subject: Subject): Check | undefined {
   const loose = band && reaches && elasticLength > body.waistGirth + ROUNDING;
   const needed = fullest / stretch + lap;
   const good = reaches && !loose;
-  const what = band ? 'A band of knit' : 'Elastic';
+  const what = band ? say`A band of knit` : say`Elastic`;
   return {
     id: 'elastic-reaches',
     name: 'Elastic reaches',
@@ -36,7 +36,9 @@ export function checkElastic(subject: Subject): Check | undefined {
     unit: 'mm',
     reason: loose
       ? say`${what} has to be ${mm(elasticLength)} long to stretch over the fullest part of ${mm(fullest)}; longer than the waist it won’t hold by itself.`
-      : say`${what} cut ${mm(elasticLength)} long is ${lap > 0 ? say`a ring of ${mm(ring)}, which` : 'a ring that'} stretches to ${mm(reach)}; the fullest part is ${mm(fullest)}.`,
+      : lap > 0
+        ? say`${what} cut ${mm(elasticLength)} long is a ring of ${mm(ring)}, which stretches to ${mm(reach)}; the fullest part is ${mm(fullest)}.`
+        : say`${what} cut ${mm(elasticLength)} long is a ring that stretches to ${mm(reach)}; the fullest part is ${mm(fullest)}.`,
     remedy: good ? UNSAID : remedyFor(loose, ring, needed, fullest),
     ...withFix(good || band || needed > opening ? undefined : fixElasticLength(needed)),
   };

@@ -1,7 +1,7 @@
 import { FORK } from '../block';
 import type { Mm } from '../length';
 import { pathEnd, pathStart } from '../plane';
-import { mm, say, UNSAID } from '../words';
+import { mm, type Phrase, say, share, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { seamCurves } from './measuring';
 
@@ -15,7 +15,7 @@ const ROUNDING = 0.1;
 
 /** One part of the fork and what it may be. */
 interface Part {
-  readonly name: string;
+  readonly name: Phrase;
   readonly across: Mm;
   readonly least: Mm;
   readonly most: Mm;
@@ -37,32 +37,41 @@ export function checkFork(subject: Subject): Check {
   });
   const worst = parts.reduce((a, b) => (beyond(b) > beyond(a) ? b : a));
   const good = beyond(worst) <= ROUNDING;
-  const [nearer, doing] = worst.across > worst.most ? [worst.most, 'shorter'] : [worst.least, 'longer'];
+  const long = worst.across > worst.most;
   return {
     id: 'fork',
     name: 'Fork fits between the legs',
     verdict: good ? 'good' : 'mind',
     measured: worst.across,
-    wanted: good ? worst.across : nearer,
+    wanted: good ? worst.across : long ? worst.most : worst.least,
     tolerance: ROUNDING,
     unit: 'mm',
-    reason: say`The fork reaches ${mm(front)} across in front and ${mm(back)} behind, together ${{ share: (front + back) / body.hipGirth }} of the hip; for ${worst.name} ${mm(worst.least)} to ${mm(worst.most)} are wanted.`,
+    reason: say`The fork reaches ${mm(front)} across in front and ${mm(back)} behind, together ${share((front + back) / body.hipGirth)} of the hip; for ${worst.name} ${mm(worst.least)} to ${mm(worst.most)} are wanted.`,
     remedy: good
       ? UNSAID
-      : say`Make ${worst.name} ${mm(beyond(worst))} ${doing}${subject.traced ? ' on the blocks' : ''}, or measure hip, body rise and crotch length again.`,
+      : say`${madeRight(worst, long, subject.traced)}, or measure hip, body rise and crotch length again.`,
   };
+}
+
+function madeRight(part: Part, long: boolean, traced: boolean): Phrase {
+  const by = mm(beyond(part));
+  if (traced)
+    return long
+      ? say`Make ${part.name} ${by} shorter on the blocks`
+      : say`Make ${part.name} ${by} longer on the blocks`;
+  return long ? say`Make ${part.name} ${by} shorter` : say`Make ${part.name} ${by} longer`;
 }
 
 const beyond = ({ across, least, most }: Part): Mm => Math.max(across - most, least - across);
 
 function partsOf({ body, proportions }: Subject, fork: { readonly front: Mm; readonly back: Mm }): readonly Part[] {
-  const whole = { name: 'both together', across: fork.front + fork.back };
+  const whole = { name: say`both together`, across: fork.front + fork.back };
   if (!proportions) return [{ ...whole, least: TRACED.least * body.hipGirth, most: TRACED.most * body.hipGirth }];
   const { frontNet, backNet } = proportions;
-  const part = (name: string, across: Mm, least: Mm, most: Mm): Part => ({ name, across, least: least - BESIDE, most });
+  const part = (name: Phrase, across: Mm, least: Mm, most: Mm): Part => ({ name, across, least: least - BESIDE, most });
   return [
-    part('the front', fork.front, FORK.front.least * frontNet, FORK.front.shifted * frontNet),
-    part('the back', fork.back, FORK.back.least * backNet, FORK.back.most * backNet),
+    part(say`the front`, fork.front, FORK.front.least * frontNet, FORK.front.shifted * frontNet),
+    part(say`the back`, fork.back, FORK.back.least * backNet, FORK.back.most * backNet),
     { ...whole, least: 0, most: MOST_TOGETHER * 2 * (frontNet + backNet) },
   ];
 }

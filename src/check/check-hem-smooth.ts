@@ -20,7 +20,10 @@ export function checkHemSmooth({ finished: { sewn }, leg }: Subject): Check {
     wanted: 90,
     tolerance: TOLERANCE,
     unit: 'degrees',
-    reason: say`At the ${front > back ? 'front' : 'back'} the hem is ${degrees(worst)} off square to the inseam.`,
+    reason:
+      front > back
+        ? say`At the front the hem is ${degrees(worst)} off square to the inseam.`
+        : say`At the back the hem is ${degrees(worst)} off square to the inseam.`,
     remedy: good ? UNSAID : say`Choose a straighter leg or another length: the inseam slants too much where it is cut.`,
   };
 }

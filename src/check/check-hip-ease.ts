@@ -1,6 +1,6 @@
 import type { Mm } from '../length';
 import { pathLength } from '../plane';
-import { mm, say, UNSAID } from '../words';
+import { mm, type Phrase, say, UNSAID } from '../words';
 import { type Check, type ClothFigures, type Subject, usableStretch } from './check';
 import { fixSpreadDownTo, fixSpreadTo, withFix } from './fixes';
 import { drawnCurves } from './measuring';
@@ -35,7 +35,7 @@ export function checkHipEase({ body, cloth, leg, finished, hip }: Subject): Chec
     wanted: Math.min(most, Math.max(least, ease)),
     tolerance: 0,
     unit: 'mm',
-    reason: say`The hip measures ${mm(girth)}, ${mm(Math.abs(ease))} ${ease < 0 ? 'less' : 'more'} than the body’s; a ${cloth.kind} wants ${mm(least)} to ${mm(most)} more.`,
+    reason: say`${easeTold(girth, ease)}; ${wantedTold(cloth, least, most)}.`,
     remedy: tight
       ? say`Spread by ${mm(leg.spread + (least - ease) / 2)}.`
       : wide
@@ -50,3 +50,13 @@ export function checkHipEase({ body, cloth, leg, finished, hip }: Subject): Chec
     ),
   };
 }
+
+const easeTold = (girth: Mm, ease: Mm): Phrase =>
+  ease < 0
+    ? say`The hip measures ${mm(girth)}, ${mm(-ease)} less than the body’s`
+    : say`The hip measures ${mm(girth)}, ${mm(ease)} more than the body’s`;
+
+const wantedTold = ({ kind }: ClothFigures, least: Mm, most: Mm): Phrase =>
+  kind === 'knit'
+    ? say`a knit wants ${mm(least)} to ${mm(most)} more`
+    : say`a woven wants ${mm(least)} to ${mm(most)} more`;

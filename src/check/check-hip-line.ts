@@ -1,5 +1,6 @@
+import type { Mm } from '../length';
 import { pathStart } from '../plane';
-import { mm, say, UNSAID } from '../words';
+import { mm, type Phrase, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { drawnCurves } from './measuring';
 
@@ -26,10 +27,15 @@ export function checkHipLine({ body, leg, finished }: Subject): Check | undefine
     wanted: body.hipDepth,
     tolerance: NEAR,
     unit: 'mm',
-    reason:
-      Math.abs(off) <= TOLD
-        ? say`The hip line lies ${mm(level)} below the waist, where the hip was measured.`
-        : say`The hip line lies ${mm(level)} below the waist, ${mm(Math.abs(off))} ${off < 0 ? 'higher' : 'lower'} than the hip was measured; the ease is counted there.`,
+    reason: lineTold(level, off),
     remedy: good ? UNSAID : say`Measure body rise and hip depth again, from the same tape at the waist.`,
   };
+}
+
+function lineTold(level: Mm, off: Mm): Phrase {
+  if (off < -TOLD)
+    return say`The hip line lies ${mm(level)} below the waist, ${mm(-off)} higher than the hip was measured; the ease is counted there.`;
+  if (off > TOLD)
+    return say`The hip line lies ${mm(level)} below the waist, ${mm(off)} lower than the hip was measured; the ease is counted there.`;
+  return say`The hip line lies ${mm(level)} below the waist, where the hip was measured.`;
 }

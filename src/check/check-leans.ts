@@ -53,10 +53,10 @@ const leanJudged = (lean: number, most: number): Lean => ({
   beyond: Math.max(lean - most, -lean - OUTWARDS),
 });
 
-const leaning = ({ lean }: Lean): Phrase =>
-  Math.abs(lean) < ROUNDING
-    ? say`stands upright`
-    : say`leans ${degrees(Math.abs(lean))} ${lean < 0 ? 'outwards' : 'inwards'}`;
+function leaning({ lean }: Lean): Phrase {
+  if (Math.abs(lean) < ROUNDING) return say`stands upright`;
+  return lean < 0 ? say`leans ${degrees(-lean)} outwards` : say`leans ${degrees(lean)} inwards`;
+}
 
 /** How far a centre line leans inwards above, degrees; negative where it leans outwards. */
 function leanOf(curves: readonly Curve[]): number {

@@ -12,13 +12,13 @@ const AT_CALF = 0.6;
 
 /** One level of the leg against the limb that it lies on. */
 interface Level {
-  readonly name: 'ankle' | 'calf' | 'hem';
+  readonly at: keyof typeof NAMES;
   readonly leg: Mm;
   readonly limb: Mm;
 }
 
 /** The knee and the thigh have checks of their own. */
-const NAMES = { ankleGirth: 'ankle', calfGirth: 'calf' } as const;
+const NAMES = { ankleGirth: say`ankle`, calfGirth: say`calf`, hem: say`hem` } as const;
 
 /**
  * The leg is nowhere narrower than the calf and the ankle that it covers, nor its hem than the limb on which it lies. A
@@ -34,7 +34,7 @@ export function checkLimbEase(subject: Subject): Check | undefined {
   const worst = others.reduce((a, b) => (room(b) < room(a) ? b : a), first);
   const verdict = room(worst) >= LEAST_ROOM ? 'good' : 'wrong';
   const missing = (worst.limb + LEAST_ROOM) / give - worst.leg;
-  const hem = distance(pathStart(leg.hem), pathEnd(leg.hem)) + missing / (worst.name === 'calf' ? AT_CALF : 1);
+  const hem = distance(pathStart(leg.hem), pathEnd(leg.hem)) + missing / (worst.at === 'calfGirth' ? AT_CALF : 1);
   const estimated = body.estimates.some(({ key }) => key === 'calfGirth' || key === 'ankleGirth');
   return {
     id: 'limb-ease',
@@ -44,7 +44,9 @@ export function checkLimbEase(subject: Subject): Check | undefined {
     wanted: LEAST_ROOM,
     tolerance: 0,
     unit: 'mm',
-    reason: say`At the ${worst.name} the leg is ${mm(worst.leg)} round, and what it lies on ${mm(worst.limb)}${estimated ? ' (estimated)' : ''}.`,
+    reason: estimated
+      ? say`At the ${NAMES[worst.at]} the leg is ${mm(worst.leg)} round, and what it lies on ${mm(worst.limb)} (estimated).`
+      : say`At the ${NAMES[worst.at]} the leg is ${mm(worst.leg)} round, and what it lies on ${mm(worst.limb)}.`,
     remedy: verdict === 'good' ? UNSAID : say`Make the hem at least ${mm(hem)} round.`,
     ...withFix(verdict === 'good' ? undefined : fixHemTo(hem)),
   };
@@ -55,7 +57,7 @@ function coveredLevels(subject: Subject): readonly Level[] {
   return limbPlaces(body).flatMap(({ key, height, girth }): readonly Level[] => {
     if (key !== 'ankleGirth' && key !== 'calfGirth') return [];
     const width = leastWidthAt(subject, body.bodyRise + body.insideLeg - height);
-    return width === undefined ? [] : [{ name: NAMES[key], leg: width, limb: girth - doubtOf(body, key) }];
+    return width === undefined ? [] : [{ at: key, leg: width, limb: girth - doubtOf(body, key) }];
   });
 }
 
@@ -63,5 +65,5 @@ function hemLevel({ body, leg, finished }: Subject): readonly Level[] {
   const fold = drawnCurves(finished.sewn, 'hem fold') ?? leg.hem;
   const slim = { ...body, kneeGirth: body.kneeGirth - doubtOf(body, 'kneeGirth') };
   const limb = limbGirth(slim, hemHeight(leg, finished.hemPlan, body));
-  return [{ name: 'hem', leg: distance(pathStart(fold), pathEnd(fold)), limb }];
+  return [{ at: 'hem', leg: distance(pathStart(fold), pathEnd(fold)), limb }];
 }

@@ -51,7 +51,9 @@ export function checkPullOn({ body, cloth, leg, joined, choices, finished, openi
       ? UNSAID
       : passesUpright
         ? say`Straighten the centre lines (automatic does as much as is needed), or spread by ${mm(leg.spread + short / 2)}.`
-        : say`${gains ? 'Straighten the centre lines and spread' : 'Spread'} by ${mm(spread)} instead of ${mm(leg.spread)}, or use a cloth that stretches more.`,
+        : gains
+          ? say`Straighten the centre lines and spread by ${mm(spread)} instead of ${mm(leg.spread)}, or use a cloth that stretches more.`
+          : say`Spread by ${mm(spread)} instead of ${mm(leg.spread)}, or use a cloth that stretches more.`,
     ...withFix(good ? undefined : passesUpright ? fixStraightenAuto() : fixSpreadTo(spread, gains)),
   };
 }

@@ -33,7 +33,10 @@ export function checkRiseEase(subject: Subject): Check {
     wanted: Math.min(MOST, Math.max(least, ease)),
     tolerance: 0,
     unit: 'mm',
-    reason: say`The crotch lies ${mm(Math.abs(ease))} ${ease < 0 ? 'above' : 'below'} the body; ${mm(least)} to ${mm(MOST)} below is wanted.`,
+    reason:
+      ease < 0
+        ? say`The crotch lies ${mm(-ease)} above the body; ${mm(least)} to ${mm(MOST)} below is wanted.`
+        : say`The crotch lies ${mm(ease)} below the body; ${mm(least)} to ${mm(MOST)} below is wanted.`,
     remedy: shallow
       ? say`Lower the crotch by ${mm(least - ease)}, or measure body rise and crotch length again.`
       : deep

@@ -1,5 +1,5 @@
 import { CORD_ENDS, cordRulesFor, gatheredEnd } from '../body';
-import { mm, say, UNSAID } from '../words';
+import { inTurn, mm, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixElasticCasing, withFix } from './fixes';
 
@@ -25,7 +25,10 @@ export function checkWaistCord({ body, ageYears, opening, cordLength }: Subject)
     wanted: byGathered ? CORD_ENDS.gathered : CORD_ENDS.widest,
     tolerance: 0,
     unit: 'mm',
-    reason: say`On a child’s clothes each end of a cord hangs free by ${mm(CORD_ENDS.widest)} at most with the waist at its widest, and by ${mm(CORD_ENDS.gathered)} drawn in; here it is ${mm(widest)} and ${mm(gathered)}.${young && !long ? ' Under seven years the rules are stricter.' : ''}`,
+    reason: inTurn([
+      say`On a child’s clothes each end of a cord hangs free by ${mm(CORD_ENDS.widest)} at most with the waist at its widest, and by ${mm(CORD_ENDS.gathered)} drawn in; here it is ${mm(widest)} and ${mm(gathered)}.`,
+      young && !long ? say`Under seven years the rules are stricter.` : UNSAID,
+    ]),
     remedy: long
       ? most > 0
         ? say`Choose elastic, or cut the cord ${mm(opening + 2 * most)} long and sew it down at centre back.`

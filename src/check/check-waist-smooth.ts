@@ -27,7 +27,10 @@ export function checkWaistSmooth({ finished: { sewn }, leg }: Subject): Check {
     wanted: 90,
     tolerance: TOLERANCE,
     unit: 'degrees',
-    reason: say`At the ${front > back ? 'front' : 'back'} the waist edge is ${degrees(worst)} off square to the centre seam.`,
+    reason:
+      front > back
+        ? say`At the front the waist edge is ${degrees(worst)} off square to the centre seam.`
+        : say`At the back the waist edge is ${degrees(worst)} off square to the centre seam.`,
     remedy: good ? UNSAID : say`Straighten the centre lines: the less they lean, the squarer the waist.`,
     ...withFix(good || leans <= LEANS_LEFT ? undefined : fixStraightenTo(1 - LEANS_LEFT / unstraightened)),
   };

@@ -37,5 +37,7 @@ function worseOf([left, right]: readonly (Check | undefined)[]): Check {
   const leftIsWorse = rank(left) > rank(right) || (rank(left) === rank(right) && miss(left) > miss(right));
   const worse = leftIsWorse ? left : right;
   const same = Math.abs(left.measured - right.measured) < SAME && left.verdict === right.verdict;
-  return same ? right : { ...worse, reason: say`${leftIsWorse ? 'Left' : 'Right'} leg: ${worse.reason}` };
+  return same
+    ? right
+    : { ...worse, reason: leftIsWorse ? say`Left leg: ${worse.reason}` : say`Right leg: ${worse.reason}` };
 }

@@ -131,7 +131,9 @@ function sewing({ cloth, seams, nightwearLabel }: ShoppingQuestion): readonly Sh
     item(
       'thread',
       say`Thread, all-purpose polyester`,
-      say`${number(reels)} ${reels === 1 ? 'reel' : 'reels'} of ${number(REEL / 1000)} m`,
+      reels === 1
+        ? say`${number(1)} reel of ${number(REEL / 1000)} m`
+        : say`${number(reels)} reels of ${number(REEL / 1000)} m`,
       say`Some ${number(Math.ceil(thread / 1000))} m: ${number(THREAD_OF_SEAM)} times the seams, sewn and finished. A serger takes its own cones.`,
     ),
     item(

@@ -18,7 +18,12 @@ export function layWorking(answer: LayAnswer, cloth: LayCloth, oneHanded = false
   const across = lineAcross(table.left, table.left + table.room);
   const width = step(
     'width',
-    say`${washWords(cloth)} The cloth lies ${LAYOUT_WORDS[layout]}; nothing is cut within ${mm(SELVEDGE)} of a selvedge${layout === 'foldedLengthwise' ? ', nor in the bend of the fold' : ''}.`,
+    inTurn([
+      washWords(cloth),
+      layout === 'foldedLengthwise'
+        ? say`The cloth lies ${LAYOUT_WORDS[layout]}; nothing is cut within ${mm(SELVEDGE)} of a selvedge, nor in the bend of the fold.`
+        : say`The cloth lies ${LAYOUT_WORDS[layout]}; nothing is cut within ${mm(SELVEDGE)} of a selvedge.`,
+    ]),
     say`width that can be cut = ${mm(table.width)} − ${mm(table.width - table.room)} = ${mm(table.room)}`,
     [across],
   );
@@ -58,14 +63,21 @@ function lengthSteps(lay: Lay, cloth: LayCloth): readonly WorkingStep[] {
   return [
     step(
       'lay',
-      say`The pieces are laid on their grain${cloth.oneWay ? ', all the same way up,' : ', end for end where that is shorter,'} as close as their cut lines let them; their height or their area alone would take ${mm(lowerBound)}. ${share(Math.round(waste * 1000) / 1000)} of this cloth is left over.`,
+      inTurn([
+        cloth.oneWay
+          ? say`The pieces are laid on their grain, all the same way up, as close as their cut lines let them; their height or their area alone would take ${mm(lowerBound)}.`
+          : say`The pieces are laid on their grain, end for end where that is shorter, as close as their cut lines let them; their height or their area alone would take ${mm(lowerBound)}.`,
+        say`${share(Math.round(waste * 1000) / 1000)} of this cloth is left over.`,
+      ]),
       twice ? say`length = 2 × ${mm(table.length)} = ${mm(lengthNeeded)}` : say`length = ${mm(lengthNeeded)}`,
       [{ name: 'length', curves: pathThrough(point(0, 0), point(0, table.length)) }],
     ),
     ...repeatSteps(cloth, layout),
     step(
       'buy',
-      say`Both ends are straightened along a thread${losing ? `, and the first wash takes its share of the length` : ''}: buy ${amount(lay.toBuy)}.`,
+      losing
+        ? say`Both ends are straightened along a thread, and the first wash takes its share of the length: buy ${amount(lay.toBuy)}.`
+        : say`Both ends are straightened along a thread: buy ${amount(lay.toBuy)}.`,
       losing
         ? say`to buy = (${mm(lengthNeeded)}${repeatWords(cloth)} + ${mm(ENDS)}) ÷ (1 − ${share(cloth.shrinkLength)}) = ${mm(lay.toBuy)}`
         : say`to buy = ${mm(lengthNeeded)}${repeatWords(cloth)} + ${mm(ENDS)} = ${mm(lies)}`,

@@ -33,7 +33,9 @@ export function edgesWorking(
       step(
         'catch',
         [
-          say`${mm(heights.catch)} more lie beyond the stitching, so that the ${waist.rawEdge === 'overlocked' ? 'overlocked edge' : 'edge turned under'} is caught.`,
+          waist.rawEdge === 'overlocked'
+            ? say`${mm(heights.catch)} more lie beyond the stitching, so that the overlocked edge is caught.`
+            : say`${mm(heights.catch)} more lie beyond the stitching, so that the edge turned under is caught.`,
           UNSAID,
         ],
         edges('waist', 'casing stitching'),
@@ -156,7 +158,9 @@ function hemTold({ hemPlan }: FinishedLeg, { hem }: EdgeChoices, notions: Notion
     case 'drawstringCasing':
       return [
         say`The hem is a casing ${mm(hemPlan.depth)} deep with its opening at the side; its cord is ${mm(notions.hemCordLength ?? 0)} long.`,
-        say`cord ${mm(hem.cordWidth)} + ${mm(CORD_ROOM)} of room; its length: ${hem.cordLength === 'auto' ? say`the hem once round and two ends of ${mm(HEM_TIE)} to tie` : 'as chosen'}`,
+        hem.cordLength === 'auto'
+          ? say`cord ${mm(hem.cordWidth)} + ${mm(CORD_ROOM)} of room; its length: the hem once round and two ends of ${mm(HEM_TIE)} to tie`
+          : say`cord ${mm(hem.cordWidth)} + ${mm(CORD_ROOM)} of room; its length: as chosen`,
       ];
     case 'contrastBand':
       return [

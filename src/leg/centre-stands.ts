@@ -10,5 +10,5 @@ const UPRIGHT: Mm = 0.1;
 export function centreStands(part: 'front' | 'back', centre: Pick<Centre, 'curveEnd' | 'waistPoint'>): Phrase {
   const lean = centreLean(part, centre);
   if (Math.abs(lean) < UPRIGHT) return say`stands upright`;
-  return say`leans ${mm(Math.abs(lean))}${lean < 0 ? ' outwards' : ''}`;
+  return lean < 0 ? say`leans ${mm(-lean)} outwards` : say`leans ${mm(lean)}`;
 }

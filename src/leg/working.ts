@@ -1,7 +1,7 @@
 import { LEAST_BACK_RAISE } from '../block';
 import type { Mm } from '../length';
 import { type Edge, pathLength, pathThrough, type WorkingStep } from '../plane';
-import { degrees, mm, type Phrase, say, UNSAID } from '../words';
+import { degrees, inTurn, mm, number, type Phrase, say, UNSAID } from '../words';
 import type { Centres } from './centres';
 import { changesTold, type LegOperation, legStages } from './changes';
 import type { JoinedBlocks } from './join';
@@ -74,16 +74,20 @@ export function legWorking({
       : [
           step(
             'rise',
-            say`The waist edge is ${raiseWaist < 0 ? 'lowered' : 'raised'} by ${mm(Math.abs(raiseWaist))} along the centre lines, the crotch lowered by ${mm(lowerCrotch)}.`,
+            raiseWaist < 0
+              ? say`The waist edge is lowered by ${mm(-raiseWaist)} along the centre lines, the crotch lowered by ${mm(lowerCrotch)}.`
+              : say`The waist edge is raised by ${mm(raiseWaist)} along the centre lines, the crotch lowered by ${mm(lowerCrotch)}.`,
             from('spread', 'rise'),
             [...centreLines, { name: 'waist edge', curves: leg.waistEdge }],
           ),
         ]),
     step(
       'straighten',
-      leg.straighten === 0
-        ? say`Centre back keeps its lean of ${degrees(leg.back.lean)}. ${frontWords(leg)} The opening is ${mm(opening)}, and ${mm(needed)} must pass.`
-        : say`Centre back leaned ${mm(leanMm(leaning, 'back'))}; ${leg.straightenAutomatic ? 'as much as the opening needs' : 'as chosen'} it is straightened to ${mm(leanOf(leg, 'back'))}. ${frontWords(leg)} The opening is ${mm(opening)}, and ${mm(needed)} must pass.`,
+      inTurn([
+        backWords(leg, leaning),
+        frontWords(leg),
+        say`The opening is ${mm(opening)}, and ${mm(needed)} must pass.`,
+      ]),
       from('rise', 'straighten'),
       centreLines,
     ),
@@ -126,6 +130,15 @@ function squaringWords({ waistTurned, waistLifted }: Leg): Phrase {
   return say`${turned}, and lifted by ${mm(waistLifted)}, so that centre back stays ${mm(LEAST_BACK_RAISE)} above the level of the side.`;
 }
 
+/** How centre back stands, and how it stood. */
+function backWords(leg: Leg, leaning: Centres): Phrase {
+  if (leg.straighten === 0) return say`Centre back keeps its lean of ${degrees(leg.back.lean)}.`;
+  const [before, after] = [mm(leanMm(leaning, 'back')), mm(leanOf(leg, 'back'))];
+  return leg.straightenAutomatic
+    ? say`Centre back leaned ${before}; as much as the opening needs it is straightened to ${after}.`
+    : say`Centre back leaned ${before}; as chosen it is straightened to ${after}.`;
+}
+
 /** How centre front stands: what leans outwards is never straightened. */
 function frontWords({ front }: Leg): Phrase {
   const lean = Math.abs(front.waistPoint.x - front.curveEnd.x);
@@ -145,13 +158,10 @@ function contactWords({ gapAtHip, hipDifference }: JoinedBlocks): Phrase {
   return say`touching at the hip.${levels}`;
 }
 
-const dartWords = ({ front, back }: JoinedBlocks): string => {
+const dartWords = ({ front, back }: JoinedBlocks): Phrase => {
   const count = front.darts.length + back.darts.length;
-  return count === 0
-    ? 'there are no darts.'
-    : count === 1
-      ? 'the one dart is not sewn.'
-      : `the ${count} darts are not sewn.`;
+  if (count === 0) return say`there are no darts.`;
+  return count === 1 ? say`the one dart is not sewn.` : say`the ${number(count)} darts are not sewn.`;
 };
 
 const leanMm = (centres: Centres, part: 'front' | 'back'): Mm =>

@@ -7,14 +7,17 @@ export const block = {
     'plain', // {0} mm(abdomen), {1} mm(widened), {2} number(ABDOMEN.front), {3} number(ABDOMEN.back)
   '; the crotch fit moved them by {0} and {1}': 'plain', // {0} mm(front), {1} mm(back)
   'A waist that dips in front shows a prominent abdomen: the centre front waist is {0} higher.': 'plain', // {0} mm(amount)
-  'At centre back the waist rises {0}, so that it stays up when sitting; at centre front it {1} {2}. Centre back stands {3} above centre front.':
-    'plain', // {0} mm(p.backRaise), {1} p.frontDrop >= 0 ? 'drops' : 'rises', {2} mm(Math.abs(p.frontDrop)), {3} mm(p.backRaise + p.frontDrop)
+  'At centre back the waist rises {0}, so that it stays up when sitting; at centre front it drops {1}. Centre back stands {2} above centre front.':
+    'plain', // {0} mm(p.backRaise), {1} mm(p.frontDrop), {2} mm(p.backRaise + p.frontDrop)
+  'At centre back the waist rises {0}, so that it stays up when sitting; at centre front it rises {1}. Centre back stands {2} above centre front.':
+    'plain', // {0} mm(p.backRaise), {1} mm(-p.frontDrop), {2} mm(p.backRaise + p.frontDrop)
   'At the hip the front is {0} wide and the back {1}; together, twice, that is the hip and {2} of room.': 'plain', // {0} mm(p.frontWidth), {1} mm(p.backWidth), {2} mm(2 * (p.frontWidth + p.backWidth) - body.hipGirth)
   'Between the legs the front is extended by {0}, the back by {1}.': 'plain', // {0} mm(p.extensionFront), {1} mm(p.extensionBack)
   'Centre front leans outwards by {0}, over the belly.': 'plain', // {0} mm(leanOut)
   'Centre front stands upright.': 'plain',
   'Cloth that pools above the seat shows a hollow back: the centre back waist is {0} lower.': 'plain', // {0} mm(amount)
-  'Drags at the knee: both inseams are let {0} there by {1}.': 'plain', // {0} amount > 0 ? 'out' : 'in', {1} mm(Math.abs(amount))
+  'Drags at the knee: both inseams are let in there by {0}.': 'plain', // {0} mm(-amount)
+  'Drags at the knee: both inseams are let out there by {0}.': 'plain', // {0} mm(amount)
   'Drags from the seat show a full seat: centre back is {0} higher, the back extension {1} longer.': 'plain', // {0} mm(backUp), {1} mm(backOut)
   'Each crotch curve leaves its centre line without a corner and meets its own inseam squarely, so that the two run on smoothly when sewn.':
     'plain',
@@ -29,9 +32,11 @@ export const block = {
     'plain', // {0} mm(front.crotchLevel), {1} mm(extensionFront), {2} mm(extensionBack)
   'The crotch line lies {0} below the waist: the body rise and room to sit.': 'plain', // {0} mm(p.crotchLevel)
   'The crotch was fitted until the finished leg measures {0}, the measured length and its ease.': 'plain', // {0} mm(wanted + rest)
-  'The hip line is drawn {0} below the waist, {1} {2} than measured: so far it keeps from the crotch line and from the waist.':
-    'plain', // {0} mm(p.hipLevel), {1} mm(Math.abs(p.hipRaised)), {2} p.hipRaised > 0 ? 'higher' : 'lower'
-  'The hip line lies {0} below the waist, where the seat is fullest.': 'plain', // {0} mm(p.hipLevel)
+  'The hip line is drawn {0} below the waist, {1} higher than measured: so far it keeps from the crotch line and from the waist.':
+    'plain', // {0} mm(hipLevel), {1} mm(hipRaised)
+  'The hip line is drawn {0} below the waist, {1} lower than measured: so far it keeps from the crotch line and from the waist.':
+    'plain', // {0} mm(hipLevel), {1} mm(-hipRaised)
+  'The hip line lies {0} below the waist, where the seat is fullest.': 'plain', // {0} mm(hipLevel)
   'The knee line lies {0} below the waist; the block is {1} round there, {2} at the ankle.{3}': 'plain', // {0} mm(p.kneeLevel), {1} mm(p.kneeFront + p.kneeBack + letOut), {2} mm(p.hemFront + p.hemBack + letOut), {3} letOutPart(letOut)
   'The wanted crotch length of {0} is missed by {1}, although raise, depth and forks were moved as far as a cutter would: measure rise and crotch length again.':
     'plain', // {0} mm(wanted), {1} mm(rest)
@@ -46,6 +51,7 @@ export const block = {
   'has {0} curves or straight parts, of {1} that a line may have; draw it with fewer points.': 'plain', // {0} number(count, 0), {1} number(MOST_EDGE_CURVES, 0)
   'is too short to be an edge.': 'plain',
   'knee {0} + {1}{2}': 'plain', // {0} mm(body.kneeGirth), {1} mm(KNEE_EASE * p.k), {2} letOut < TOLD ? UNSAID : say` + ${mm(letOut)}`
+  'longer forks': 'plain',
   'moved: {0}': 'plain', // {0} stagesGone(fit, p)
   'must be drawn, as a line of that name.': 'plain',
   'must be marked.': 'plain',
@@ -55,12 +61,14 @@ export const block = {
   'needs at least one curve.': 'plain',
   'nothing had to be moved': 'plain',
   'reaches farther than {0} from where the waist begins at the side; no block is as large.': 'plain', // {0} mm(FARTHEST)
+  'shorter forks': 'plain',
   'since the waist edge may tilt no further, the back extension is {0} longer': 'plain', // {0} mm(backOut)
-  'the crotch line {0} by {1}': 'plain', // {0} fit > 0 ? 'down' : 'up', {1} mm(Math.abs(p.fitDepth))
+  'the crotch line down by {0}': 'plain', // {0} depth
+  'the crotch line up by {0}': 'plain', // {0} depth
   'the leg is {0} longer': 'plain', // {0} mm(longer)
-  'the waist {0} (centre back by {1})': 'plain', // {0} fit > 0 ? 'up' : 'down', {1} mm(Math.abs(p.backRaise - p.usualRaise))
+  'the waist down (centre back by {0})': 'plain', // {0} raise
+  'the waist up (centre back by {0})': 'plain', // {0} raise
   'then {0}': 'plain', // {0} one
-  '{0} forks': 'plain', // {0} way
   '{0} found no place and stay in the waist.': 'plain', // {0} mm(p.shapingLeft)
   '{0} of {1} and {2} of {3}, the widths without a belly{4}. Source: {5}.': 'plain', // {0} number(FORK.front.usual), {1} mm(p.frontNet), {2} number(FORK.back.usual), {3} mm(p.backNet), {4} forkFitPart(p), {5} FORK_SOURCE
 } as const;

@@ -13,12 +13,14 @@ export const body = {
   'The front part of the crotch length counts only beside the whole: measure that too.': 'plain',
   'The middle of {0} children of that age, each figure on its own (AnthroKids, UM-HSRI-77-17, 1977). Their inside leg is inferred from the fold of the seat, and children of today are heavier.':
     'plain', // {0} number(people)
-  'The middle of {0} {1} whose hip lies within {2} of it, each figure on its own, the waist at the navel (ANSUR II, NATICK/TR-15/007, 2014).':
-    'plain', // {0} number(people), {1} kind === 'woman' ? 'women' : 'men', {2} mm(25)
+  'The middle of {0} men {1}.': 'plain', // {0} number(people), {1} whose
+  'The middle of {0} women {1}.': 'plain', // {0} number(people), {1} whose
   'These four decide the draft: waist {0}, hip {1}, body rise {2}, inside leg {3}.': 'plain', // {0} mm(body.waistGirth), {1} mm(body.hipGirth), {2} mm(body.bodyRise), {3} mm(body.insideLeg)
   'Waist to knee {0}: with this rise and inside leg the knee lies {1} to {2} below the waist.': 'plain', // {0} mm(waistToKnee), {1} at(KNEE_SHARE[1]), {2} at(KNEE_SHARE[0])
   'the front part must be less than the whole crotch length of {0}.': 'plain', // {0} mm(crotchLength)
   "the fullest hip can't lie more than {0} below the seat; the body rise is {1}.": 'plain', // {0} mm(HIP_BELOW_SEAT), {1} mm(bodyRise)
+  'whose hip lies within {0} of it, each figure on its own, the waist at the navel (ANSUR II, NATICK/TR-15/007, 2014)':
+    'plain', // {0} mm(25)
   'with this rise and inside leg the knee lies between {0} and {1} below the waist.': 'plain', // {0} mm(lowest), {1} mm(highest)
   '{0} is needed: {1}{2}': 'plain', // {0} m.name, {1} m.definition.charAt(0).toLowerCase(), {2} m.definition.slice(1)
   '{0} must lie between {1} and {2}.': 'plain', // {0} m.name, {1} limit(m.lowest), {2} limit(m.highest)

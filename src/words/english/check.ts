@@ -1,16 +1,18 @@
 // Written by `npm run words`, save where each comes from.
 export const check = {
-  '; as far as a cutter goes, the blocks are {0} too {1}': 'plain', // {0} mm(Math.abs(rest)), {1} rest < 0 ? 'short' : 'long'
-  '; its front part is {0} {1}': 'plain', // {0} mm(Math.abs(rest)), {1} rest < 0 ? 'short' : 'long'
+  'A band of knit': 'plain',
   'A crotch curve bends both ways; the corners at the crotch point add up to {0}.': 'plain', // {0} degrees(angle)
   'A pyjama leg slants less where the crotch meets it.': 'plain',
   'Allow more for the turn of the cloth, {0} at least.': 'plain', // {0} mm(ENOUGH_TURN)
   'Allow {0} for the turn of the cloth': 'plain', // {0} mm(value)
   'At each hem of a child’s trousers two ends of a cord would hang out; none may (EN 14682).': 'plain',
+  'At the back the hem is {0} off square to the inseam.': 'plain', // {0} degrees(worst)
+  'At the back the waist edge is {0} off square to the centre seam.': 'plain', // {0} degrees(worst)
   'At the crotch point the front curve arrives at {0}, the back at {1} from level.': 'plain', // {0} degrees(front), {1} degrees(back)
-  'At the {0} the hem is {1} off square to the inseam.': 'plain', // {0} front > back ? 'front' : 'back', {1} degrees(worst)
-  'At the {0} the leg is {1} round, and what it lies on {2}{3}.': 'plain', // {0} worst.name, {1} mm(worst.leg), {2} mm(worst.limb), {3} estimated ? ' (estimated)' : ''
-  'At the {0} the waist edge is {1} off square to the centre seam.': 'plain', // {0} front > back ? 'front' : 'back', {1} degrees(worst)
+  'At the front the hem is {0} off square to the inseam.': 'plain', // {0} degrees(worst)
+  'At the front the waist edge is {0} off square to the centre seam.': 'plain', // {0} degrees(worst)
+  'At the {0} the leg is {1} round, and what it lies on {2} (estimated).': 'plain', // {0} NAMES[worst.at], {1} mm(worst.leg), {2} mm(worst.limb)
+  'At the {0} the leg is {1} round, and what it lies on {2}.': 'plain', // {0} NAMES[worst.at], {1} mm(worst.leg), {2} mm(worst.limb)
   'At {0} the cut line is {1} off its allowance.': 'plain', // {0} worst.edge, {1} mm(worst.off)
   'Below the waist at the side, the hip levels of front and back differ by {0}.': 'plain', // {0} mm(Math.abs(hipDifference))
   'Beyond the centre, the crotch reaches {0} in front and only {1} behind; of trousers it reaches farther behind.':
@@ -32,6 +34,7 @@ export const check = {
   'Cut it {0} long, or take what stretches to {1} times its length.': 'plain', // {0} mm(needed), {1} number(fullest / ring, 1)
   'Cut the elastic {0} long': 'plain', // {0} mm(value)
   'Draw the centre line and the crotch curve of the block so that one runs into the other.': 'plain',
+  Elastic: 'plain',
   'Every cut line keeps its allowance within {0}.': 'plain', // {0} mm(TOLERANCE)
   'Face the waist': 'plain',
   'Finish the waist with a facing of its own shape, which lies flat on any line.': 'plain',
@@ -40,7 +43,8 @@ export const check = {
   'Hold the waist with elastic': 'plain',
   'It must pull on: choose a thin, soft cloth.': 'plain',
   'Joined, both centre seams run into the crotch curve without a kink over {0}.': 'plain', // {0} degrees(TOLERANCE)
-  'Joined, the centre {0} seam has a kink of {1}; {2} is the most.': 'plain', // {0} front > back ? 'front' : 'back', {1} degrees(worst), {2} degrees(TOLERANCE)
+  'Joined, the centre back seam has a kink of {0}; {1} is the most.': 'plain', // {0} degrees(worst), {1} degrees(TOLERANCE)
+  'Joined, the centre front seam has a kink of {0}; {1} is the most.': 'plain', // {0} degrees(worst), {1} degrees(TOLERANCE)
   'Joined, the grainlines stand at {0} to each other.': 'plain', // {0} degrees(apart)
   'Laid over, the {0} differs by {1} ({2}) from the line it is stitched to.': 'plain', // {0} worst.name, {1} mm(off(worst)), {2} share(part)
   'Leave out the spread': 'plain',
@@ -48,6 +52,7 @@ export const check = {
   'Leave the back fork whole, or piece at least {0} of it.': 'plain', // {0} mm(WORTH_PIECING)
   'Leave the back fork whole, or see that the pattern goes on across the seam.': 'plain',
   'Leave the crotch where it was': 'plain',
+  'Left leg: {0}': 'plain', // {0} worse.reason
   'Look where the hip lines were marked; the blocks are joined with their hip lines level.': 'plain',
   'Lower the crotch by only {0}': 'plain', // {0} mm(value)
   'Lower the crotch by {0}': 'plain', // {0} mm(value)
@@ -60,7 +65,10 @@ export const check = {
   'Make the hem {0} round': 'plain', // {0} mm(hemGirth)
   'Make the hem {0} round.': 'plain', // {0} mm(hem)
   'Make the hem {0} round{1}.': 'plain', // {0} mm(hem), {1} orMeasure(doubt, 'the knee')
-  'Make {0} {1} {2}{3}, or measure hip, body rise and crotch length again.': 'plain', // {0} worst.name, {1} mm(beyond(worst)), {2} doing, {3} subject.traced ? ' on the blocks' : ''
+  'Make {0} {1} longer': 'plain', // {0} part.name, {1} by
+  'Make {0} {1} longer on the blocks': 'plain', // {0} part.name, {1} by
+  'Make {0} {1} shorter': 'plain', // {0} part.name, {1} by
+  'Make {0} {1} shorter on the blocks': 'plain', // {0} part.name, {1} by
   'Measure body rise and crotch length again: the crotch is long for its height.': 'plain',
   'Measure body rise and hip depth again, from the same tape at the waist.': 'plain',
   'Measure rise and crotch length again, from the same tape at the waist.': 'plain',
@@ -68,12 +76,14 @@ export const check = {
   'Move the back crotch point up or down until both are equal.': 'plain',
   'Narrow the leg less: the wider its hem, the more alike its inseams slant.': 'plain',
   'Nothing is turned over: waist and hem are finished with pieces of their own.': 'plain',
-  'On a child’s clothes each end of a cord hangs free by {0} at most with the waist at its widest, and by {1} drawn in; here it is {2} and {3}.{4}':
-    'plain', // {0} mm(CORD_ENDS.widest), {1} mm(CORD_ENDS.gathered), {2} mm(widest), {3} mm(gathered), {4} young && !long ? ' Under seven years the rules are stricter.' : ''
+  'On a child’s clothes each end of a cord hangs free by {0} at most with the waist at its widest, and by {1} drawn in; here it is {2} and {3}.':
+    'plain', // {0} mm(CORD_ENDS.widest), {1} mm(CORD_ENDS.gathered), {2} mm(widest), {3} mm(gathered)
   'One inseam has a notch that the other lacks.': 'plain',
-  'One leg is cut {0} wide; the cloth has {1}{2}, without the selvedges.': 'plain', // {0} mm(width), {1} mm(room), {2} cloth.washFirst && cloth.shrinkWidth > 0 ? ' after its first wash' : ''
+  'One leg is cut {0} wide; the cloth has {1} after its first wash, without the selvedges.': 'plain', // {0} mm(width), {1} mm(room)
+  'One leg is cut {0} wide; the cloth has {1}, without the selvedges.': 'plain', // {0} mm(width), {1} mm(room)
   'Raise centre back by {0}': 'plain', // {0} mm(value)
   'Raise the centre back waist by {0}, as for a pair that pulls down when sitting.': 'plain', // {0} mm(missing)
+  'Right leg: {0}': 'plain', // {0} worse.reason
   'Set the notches at equal lengths from the crotch point.': 'plain',
   'Sewn to each other, the crotch seams of the left and the right leg meet within {0}, notch on notch.': 'plain', // {0} mm(worst.by)
   'Sewn together, the notches of the inseams meet within {0}.': 'plain', // {0} mm(worst)
@@ -81,6 +91,7 @@ export const check = {
   'Spread by only {0}; the rest is the blocks’ own.': 'plain', // {0} mm(to)
   'Spread by {0}': 'plain', // {0} mm(value)
   'Spread by {0} and straighten': 'plain', // {0} mm(value)
+  'Spread by {0} instead of {1}, or use a cloth that stretches more.': 'plain', // {0} mm(spread), {1} mm(leg.spread)
   'Spread by {0}.': 'plain', // {0} mm(leg.spread + (least - ease) / 2)
   'Spread by {0}{1}.': 'plain', // {0} mm(spread), {1} orMeasure(doubt, 'the knee')
   'Spread less, or draw the blocks with less ease.': 'plain',
@@ -89,6 +100,7 @@ export const check = {
   'Straighten as much as is needed': 'plain',
   'Straighten fully': 'plain',
   'Straighten the centre lines (automatic does as much as is needed), or spread by {0}.': 'plain', // {0} mm(leg.spread + short / 2)
+  'Straighten the centre lines and spread by {0} instead of {1}, or use a cloth that stretches more.': 'plain', // {0} mm(spread), {1} mm(leg.spread)
   'Straighten the centre lines.': 'plain',
   'Straighten the centre lines: the less they lean, the squarer the waist.': 'plain',
   'Straighten the seams at the {0}, or use a narrower turning.': 'plain', // {0} worst.name
@@ -96,21 +108,25 @@ export const check = {
   'Take a wider cloth, or spread {0} less.': 'plain', // {0} mm(over)
   'Take back the last change of the leg’s shape, length or hem: its edges run into each other.': 'plain',
   "The blocks' inseams are {0} in front and {1} behind.": 'plain', // {0} mm(front), {1} mm(back)
-  'The crotch lies {0} {1} the body; {2} to {3} below is wanted.': 'plain', // {0} mm(Math.abs(ease)), {1} ease < 0 ? 'above' : 'below', {2} mm(least), {3} mm(MOST)
+  'The crotch lies {0} above the body; {1} to {2} below is wanted.': 'plain', // {0} mm(-ease), {1} mm(least), {2} mm(MOST)
+  'The crotch lies {0} below the body; {1} to {2} below is wanted.': 'plain', // {0} mm(ease), {1} mm(least), {2} mm(MOST)
   'The cut line crosses itself {0} times.': 'plain', // {0} number(crossings, 0)
   'The cut line runs round once without crossing itself.': 'plain',
   'The fork reaches {0} across in front and {1} behind, together {2} of the hip; for {3} {4} to {5} are wanted.':
-    'plain', // {0} mm(front), {1} mm(back), {2} { share: (front + back) / body.hipGirth }, {3} worst.name, {4} mm(worst.least), {5} mm(worst.most)
+    'plain', // {0} mm(front), {1} mm(back), {2} share((front + back) / body.hipGirth), {3} worst.name, {4} mm(worst.least), {5} mm(worst.most)
   'The fork’s tip is only {0} wide, hardly wider than its allowances: it saves no cloth worth a seam.': 'plain', // {0} mm(width)
   'The front inseam is {0} long, the back {1}.': 'plain', // {0} mm(front), {1} mm(back)
   'The grainlines are parallel; in the tracings they stood up to {0} off the upright.': 'plain', // {0} degrees(tilt)
   'The hem is {0} round, {1} {2}{3}.': 'plain', // {0} mm(hem), {1} WORDS[told.key], {2} mm(told.girth), {3} estimatedWord(body, told.key)
   'The hip line lies {0} below the waist, where the hip was measured.': 'plain', // {0} mm(level)
-  'The hip line lies {0} below the waist, {1} {2} than the hip was measured; the ease is counted there.': 'plain', // {0} mm(level), {1} mm(Math.abs(off)), {2} off < 0 ? 'higher' : 'lower'
-  'The hip measures {0}, {1} {2} than the body’s; a {3} wants {4} to {5} more.': 'plain', // {0} mm(girth), {1} mm(Math.abs(ease)), {2} ease < 0 ? 'less' : 'more', {3} cloth.kind, {4} mm(least), {5} mm(most)
+  'The hip line lies {0} below the waist, {1} higher than the hip was measured; the ease is counted there.': 'plain', // {0} mm(level), {1} mm(-off)
+  'The hip line lies {0} below the waist, {1} lower than the hip was measured; the ease is counted there.': 'plain', // {0} mm(level), {1} mm(off)
+  'The hip measures {0}, {1} less than the body’s': 'plain', // {0} mm(girth), {1} mm(-ease)
+  'The hip measures {0}, {1} more than the body’s': 'plain', // {0} mm(girth), {1} mm(ease)
   'The leg is {0} round at the crotch, the thigh {1}{2}; {3} to {4} of ease is wanted.': 'plain', // {0} mm(width), {1} mm(body.thighGirth), {2} estimatedWord(body, 'thighGirth'), {3} mm(least), {4} mm(MOST)
   'The leg is {0} round at the knee, the knee {1}{2}.': 'plain', // {0} mm(knee + ease), {1} mm(knee), {2} estimatedWord(body, 'kneeGirth')
-  'The narrowest channel is {0} high for {1} of {2}, which slides from {3} on.': 'plain', // {0} mm(room), {1} channel.holds === 'elastic' ? 'an elastic' : 'a cord', {2} mm(channel.width), {3} mm(needed)
+  'The narrowest channel is {0} high for a cord of {1}, which slides from {2} on.': 'plain', // {0} mm(room), {1} mm(channel.width), {2} mm(needed)
+  'The narrowest channel is {0} high for an elastic of {1}, which slides from {2} on.': 'plain', // {0} mm(room), {1} mm(channel.width), {2} mm(needed)
   'The opening is {0} times the waist that it is gathered to.': 'plain', // {0} number(fullness, 2)
   'The opening of {0} is {1} too small to pass over the fullest part.': 'plain', // {0} mm(opening), {1} mm(short)
   'The opening of {0} passes over the fullest part, which needs {1}.': 'plain', // {0} mm(opening), {1} mm(needed)
@@ -121,22 +137,36 @@ export const check = {
   'The tip of the back fork is sewn on again by a seam {0} long, along the grain, between the legs, where nobody looks.':
     'plain', // {0} mm(long)
   'The two corners at the crotch point add up to {0}.': 'plain', // {0} degrees(angle)
-  'Through the crotch it measures {0}; {1} is wanted, the body’s {2} and ease{3}{4}{5}.': 'plain', // {0} mm(length), {1} mm(wanted), {2} mm(body.crotchLength), {3} onPurpose ? ' and what was raised or lowered' : '', {4} restTold(blocks.crotchRest, spent), {5} frontTold(blocks.frontCrotchRest)
+  'Through the crotch it measures {0}; {1} is wanted, the body’s {2} and ease': 'plain', // {0} mm(length), {1} mm(wanted), {2} mm(ofBody)
+  'Through the crotch it measures {0}; {1} is wanted, the body’s {2} and ease and what was raised or lowered': 'plain', // {0} mm(length), {1} mm(wanted), {2} mm(ofBody)
   'Trace the inseams again, or choose a shape that draws its own: pyjama or straight.': 'plain',
   'Turn the tracings until their grainlines stand upright, then read hip and knee levels again.': 'plain',
+  'Under seven years the rules are stricter.': 'plain',
   'Use a narrower allowance there.': 'plain',
   'Use narrower seam allowances.': 'plain',
   'Use wider seam allowances, or a plainer hem or waist.': 'plain',
   'Were front and back switched? Call the lines of the front back-… and those of the back front-….': 'plain',
-  'a ring of {0}, which': 'plain', // {0} mm(ring)
-  'leans {0} {1}': 'plain', // {0} degrees(Math.abs(lean)), {1} lean < 0 ? 'outwards' : 'inwards'
+  'a knit wants {0} to {1} more': 'plain', // {0} mm(least), {1} mm(most)
+  'a woven wants {0} to {1} more': 'plain', // {0} mm(least), {1} mm(most)
+  ankle: 'plain',
+  'as far as a cutter goes, the blocks are {0} too long': 'plain', // {0} mm(rest)
+  'as far as a cutter goes, the blocks are {0} too short': 'plain', // {0} mm(-rest)
+  'both together': 'plain',
+  calf: 'plain',
+  hem: 'plain',
+  'its front part is {0} long': 'plain', // {0} mm(rest)
+  'its front part is {0} short': 'plain', // {0} mm(-rest)
+  'leans {0} inwards': 'plain', // {0} degrees(lean)
+  'leans {0} outwards': 'plain', // {0} degrees(-lean)
   'stands upright': 'plain',
+  'the back': 'plain',
+  'the front': 'plain',
   '{0} above': 'plain', // {0} mm(by)
   '{0} below': 'plain', // {0} mm(-by)
-  '{0} by {1} instead of {2}, or use a cloth that stretches more.': 'plain', // {0} gains ? 'Straighten the centre lines and spread' : 'Spread', {1} mm(spread), {2} mm(leg.spread)
-  '{0} cut {1} long is {2} stretches to {3}; the fullest part is {4}.': 'plain', // {0} what, {1} mm(elasticLength), {2} lap > 0 ? say`a ring of ${mm(ring)}, which` : 'a ring that', {3} mm(reach), {4} mm(fullest)
+  '{0} cut {1} long is a ring of {2}, which stretches to {3}; the fullest part is {4}.': 'plain', // {0} what, {1} mm(elasticLength), {2} mm(ring), {3} mm(reach), {4} mm(fullest)
+  '{0} cut {1} long is a ring that stretches to {2}; the fullest part is {3}.': 'plain', // {0} what, {1} mm(elasticLength), {2} mm(reach), {3} mm(fullest)
   '{0} differs by {1} between the left leg and the right one, which are sewn to each other.': 'plain', // {0} worst.name, {1} mm(worst.by)
   '{0} has to be {1} long to stretch over the fullest part of {2}; longer than the waist it won’t hold by itself.':
     'plain', // {0} what, {1} mm(elasticLength), {2} mm(fullest)
-  '{0} leg: {1}': 'plain', // {0} leftIsWorse ? 'Left' : 'Right', {1} worse.reason
+  '{0}, or measure hip, body rise and crotch length again.': 'plain', // {0} madeRight(worst, long, subject.traced)
 } as const;

@@ -1,7 +1,8 @@
 // Written by `npm run words`, save where each comes from.
 export const cloth = {
   'A new one; keep it and pins away from children.{0}': 'plain', // {0} cloth.kind === 'knit' ? ` For what is seen a ${TWIN_NEEDLE}, if your machine takes one.` : ''
-  'Both ends are straightened along a thread{0}: buy {1}.': 'plain', // {0} losing ? `, and the first wash takes its share of the length` : '', {1} amount(lay.toBuy)
+  'Both ends are straightened along a thread, and the first wash takes its share of the length: buy {0}.': 'plain', // {0} amount(lay.toBuy)
+  'Both ends are straightened along a thread: buy {0}.': 'plain', // {0} amount(lay.toBuy)
   'Contrasting cloth': 'plain',
   'Cord or tape, {0} wide, hems': 'plain', // {0} mm(hem.cordWidth)
   'Cord or tape, {0} wide, waist': 'plain', // {0} mm(waist.cordWidth)
@@ -19,14 +20,18 @@ export const cloth = {
   'The cloth behind an opening for a cord tears unless it is held.': 'plain',
   'The cloth is {0} wide and is not washed first: the pieces themselves are drawn larger.': 'plain', // {0} mm(width)
   'The cloth is {0} wide; its wash takes {1} of that and leaves {2}.': 'plain', // {0} mm(width), {1} share(shrinkWidth), {2} mm(width * (1 - shrinkWidth))
+  'The cloth lies {0}; nothing is cut within {1} of a selvedge, nor in the bend of the fold.': 'plain', // {0} LAYOUT_WORDS[layout], {1} mm(SELVEDGE)
+  'The cloth lies {0}; nothing is cut within {1} of a selvedge.': 'plain', // {0} LAYOUT_WORDS[layout], {1} mm(SELVEDGE)
   'The fold lies on the middle of a stripe or between two, so that stripes mirror about centre front and back: a quarter of a repeat of {0} is kept free for it.':
     'plain', // {0} mm(repeatAcross)
   'The hems lie on the same place of the check, so that checks meet up both inseams and at the centres from the hem: one repeat of {0} more is bought, to begin where it wants.':
     'plain', // {0} mm(repeat)
   'The left and the right leg differ, so each is cut once: the cloth lies in a single layer, right side up, and every piece printed side up. Two layers would give mirrored pairs.':
     'plain',
-  'The pieces are laid on their grain{0} as close as their cut lines let them; their height or their area alone would take {1}. {2} of this cloth is left over.':
-    'plain', // {0} cloth.oneWay ? ', all the same way up,' : ', end for end where that is shorter,', {1} mm(lowerBound), {2} share(Math.round(waste * 1000) / 1000)
+  'The pieces are laid on their grain, all the same way up, as close as their cut lines let them; their height or their area alone would take {0}.':
+    'plain', // {0} mm(lowerBound)
+  'The pieces are laid on their grain, end for end where that is shorter, as close as their cut lines let them; their height or their area alone would take {0}.':
+    'plain', // {0} mm(lowerBound)
   'The side lines of both legs lie on the same place of the stripe, so that stripes mirror about centre front and back: room of half a repeat of {0} is kept free for it.':
     'plain', // {0} mm(repeatAcross)
   'The {0} is {1} wide, and {2} only {3} can be cut. What would fit: {4}.': 'plain', // {0} widest.piece, {1} mm(widest.width), {2} LAYOUT_WORDS[layout], {3} mm(room), {4} inTurn(instead, '; ')
@@ -42,9 +47,10 @@ export const cloth = {
   'to buy = ({0}{1} + {2}) ÷ (1 − {3}) = {4}': 'plain', // {0} mm(lengthNeeded), {1} repeatWords(cloth), {2} mm(ENDS), {3} share(cloth.shrinkLength), {4} mm(lay.toBuy)
   'to buy = {0}{1} + {2} = {3}': 'plain', // {0} mm(lengthNeeded), {1} repeatWords(cloth), {2} mm(ENDS), {3} mm(lies)
   'width that can be cut = {0} − {1} = {2}': 'plain', // {0} mm(table.width), {1} mm(table.width - table.room), {2} mm(table.room)
-  '{0} The cloth lies {1}; nothing is cut within {2} of a selvedge{3}.': 'plain', // {0} washWords(cloth), {1} LAYOUT_WORDS[layout], {2} mm(SELVEDGE), {3} layout === 'foldedLengthwise' ? ', nor in the bend of the fold' : ''
   '{0} eyelets, or {1} squares of {2}': 'plain', // {0} number(openings), {1} number(openings), {2} mm(40)
-  '{0} {1} of {2} m': 'plain', // {0} number(reels), {1} reels === 1 ? 'reel' : 'reels', {2} number(REEL / 1000)
+  '{0} of this cloth is left over.': 'plain', // {0} share(Math.round(waste * 1000) / 1000)
+  '{0} reel of {1} m': 'plain', // {0} number(1), {1} number(REEL / 1000)
+  '{0} reels of {1} m': 'plain', // {0} number(reels), {1} number(REEL / 1000)
   '{0}, a cloth at least {1} wide': 'plain', // {0} LAYOUT_WORDS[layout], {1} mm(widthWanted)
   '{0}, {1} of this width': 'plain', // {0} LAYOUT_WORDS[lay.layout], {1} amount(lay.toBuy)
   '{0}, {1} wide, {2}': 'plain', // {0} amount(answer.lay.toBuy), {1} mm(answer.lay.width), {2} LAYOUT_WORDS[answer.lay.layout]

@@ -29,12 +29,12 @@ export const edges = {
     'plain', // {0} mm(choices.piecedTip), {1} mm(allowances.inseam)
   'as chosen': 'plain',
   'as chosen; never more than the opening': 'plain',
-  'cord {0} + {1} of room; its length: {2}': 'plain', // {0} mm(hem.cordWidth), {1} mm(CORD_ROOM), {2} hem.cordLength === 'auto' ? say`the hem once round and two ends of ${mm(HEM_TIE)} to tie` : 'as chosen'
+  'cord {0} + {1} of room; its length: as chosen': 'plain', // {0} mm(hem.cordWidth), {1} mm(CORD_ROOM)
+  'cord {0} + {1} of room; its length: the hem once round and two ends of {2} to tie': 'plain', // {0} mm(hem.cordWidth), {1} mm(CORD_ROOM), {2} mm(HEM_TIE)
   'elastic {0} and room; the leg where it ends, {1} of room and {2} lap': 'plain', // {0} mm(hem.elasticWidth), {1} mm(LIMB_ROOM), {2} mm(ELASTIC_LAP)
   'here at most {0} would do.': 'plain', // {0} mm(most)
   'it must be {0} for none, or at least {1}.': 'plain', // {0} number(0), {1} mm(NARROWEST)
   "its turning of {0} is longer than this leg's inseam; a longer leg or a narrower hem would do.": 'plain', // {0} mm(depth + beyond)
-  'the hem once round and two ends of {0} to tie': 'plain', // {0} mm(HEM_TIE)
   'the larger of the leg where it ends + {0} and the fullest of foot and calf below ÷ (1 + {1} × {2})': 'plain', // {0} mm(LIMB_ROOM), {1} number(USABLE_STRETCH), {2} number(hem.ribStretch)
   'the larger of {0} × waist and fullest part ÷ (1 + {1} × {2})': 'plain', // {0} number(BAND_SHARE), {1} number(USABLE_STRETCH), {2} number(waist.bandStretch)
   'the larger of {0} × waist {1} and waist − {2}, + {3} lap; never more than the opening': 'plain', // {0} number(ELASTIC_SHARE), {1} mm(waistGirth), {2} mm(MOST_DRAWN_IN), {3} mm(ELASTIC_LAP)
@@ -42,7 +42,8 @@ export const edges = {
   'the tip is cut off by a line along the grain that must run from the back crotch curve to the inseam, above the hem; {0}':
     'plain', // {0} advice
   'this leg has no room for one: set it to {0}.': 'plain', // {0} number(0)
-  '{0} more lie beyond the stitching, so that the {1} is caught.': 'plain', // {0} mm(heights.catch), {1} waist.rawEdge === 'overlocked' ? 'overlocked edge' : 'edge turned under'
+  '{0} more lie beyond the stitching, so that the edge turned under is caught.': 'plain', // {0} mm(heights.catch)
+  '{0} more lie beyond the stitching, so that the overlocked edge is caught.': 'plain', // {0} mm(heights.catch)
   '{0}, so that the cord runs with room. {1}': 'plain', // {0} built, {1} halfway
   '{0}: the elastic below, the cord in a channel of its own above it. {1}': 'plain', // {0} built, {1} halfway
   '{0}: twice the elastic and the turn of the cloth. {1}': 'plain', // {0} built, {1} halfway

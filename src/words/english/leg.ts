@@ -2,8 +2,9 @@
 export const leg = {
   ' It was turned by {0} about centre front, so that it stands within 6° of square to both centre lines': 'plain', // {0} degrees(Math.abs(waistTurned))
   ' The back’s hip level was {0} off and was brought in line.': 'plain', // {0} mm(hipDifference)
-  'Centre back keeps its lean of {0}. {1} The opening is {2}, and {3} must pass.': 'plain', // {0} degrees(leg.back.lean), {1} frontWords(leg), {2} mm(opening), {3} mm(needed)
-  'Centre back leaned {0}; {1} it is straightened to {2}. {3} The opening is {4}, and {5} must pass.': 'plain', // {0} mm(leanMm(leaning, 'back')), {1} leg.straightenAutomatic ? 'as much as the opening needs' : 'as chosen', {2} mm(leanOf(leg, 'back')), {3} frontWords(leg), {4} mm(opening), {5} mm(needed)
+  'Centre back keeps its lean of {0}.': 'plain', // {0} degrees(leg.back.lean)
+  'Centre back leaned {0}; as chosen it is straightened to {1}.': 'plain', // {0} before, {1} after
+  'Centre back leaned {0}; as much as the opening needs it is straightened to {1}.': 'plain', // {0} before, {1} after
   'Centre front leans inwards by {0}.': 'plain', // {0} mm(lean)
   'Centre front leans outwards by {0}, and stays so.': 'plain', // {0} mm(lean)
   'Centre lines and crotch curves of the {0} leg stay as long as those of the other, front and back, so that the two can be sewn to each other and their notches meet.':
@@ -18,10 +19,12 @@ export const leg = {
   'The leg falls straight from the knee.': 'plain',
   'The leg keeps the inseams of the blocks.': 'plain',
   'The leg runs evenly to the hem that was chosen.': 'plain',
+  'The opening is {0}, and {1} must pass.': 'plain', // {0} mm(opening), {1} mm(needed)
   'The pyjama leg narrows in one hollow line each side {0}.': 'plain', // {0} pyjamaHemTold(hemBody, pyjamaHemOf(joined, choices))
+  'The waist edge is lowered by {0} along the centre lines, the crotch lowered by {1}.': 'plain', // {0} mm(-raiseWaist), {1} mm(lowerCrotch)
   'The waist edge is one straight line from centre back to centre front, so that the casing’s fold is straight and its turning lies flat.{0}':
     'plain', // {0} squaringWords(leg)
-  'The waist edge is {0} by {1} along the centre lines, the crotch lowered by {2}.': 'plain', // {0} raiseWaist < 0 ? 'lowered' : 'raised', {1} mm(Math.abs(raiseWaist)), {2} mm(lowerCrotch)
+  'The waist edge is raised by {0} along the centre lines, the crotch lowered by {1}.': 'plain', // {0} mm(raiseWaist), {1} mm(lowerCrotch)
   'The {0} hip is fuller by {1}: this leg is spread by so much more parallel to the grain, half in front and half behind.':
     'plain', // {0} side, {1} mm(more.fullerHip)
   'The {0} hip is higher by {1}: the waist edge of this leg lies so much higher over the side, and as before at both centres, in one smooth line.':
@@ -35,9 +38,12 @@ export const leg = {
   'at this length the hem of this leg can be {0} to {1} round.': 'plain', // {0} mm(least), {1} mm(most)
   'it can be lowered by {0} at most': 'plain', // {0} mm(-lowest)
   'it can’t be lowered': 'plain',
-  'leans {0}{1}': 'plain', // {0} mm(Math.abs(lean)), {1} lean < 0 ? ' outwards' : ''
+  'leans {0}': 'plain', // {0} mm(lean)
   'lowered by {0} the waist edge would come nearer than {1} to the hip line at centre {2}, or to the crotch curve below it; on these blocks {3}.':
     'plain', // {0} mm(-raiseWaist), {1} mm(wanted), {2} part, {3} most
+  'the one dart is not sewn.': 'plain',
+  'the {0} darts are not sewn.': 'plain', // {0} number(count)
+  'there are no darts.': 'plain',
   'to {0}, and no further: on a shorter way to the ankle the inseams would start too steeply': 'plain', // {0} mm(width)
   'to {0}, so that the foot’s {1} pass with {2} to spare': 'plain', // {0} mm(width), {1} mm(foot), {2} mm(HEM.footRoom)
   'to {0}: {1} of the foot’s {2}, half the knee’s {3} and {4}': 'plain', // {0} mm(width), {1} number(HEM.ofFoot), {2} mm(foot), {3} mm(knee), {4} mm(hemRoom(body))
