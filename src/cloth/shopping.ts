@@ -1,6 +1,6 @@
 import type { CasingChoices, HemChoices, Notions } from '../edges';
 import type { Mm } from '../length';
-import { amount, mm, number, type Phrase, say, UNSAID } from '../words';
+import { amount, inTurn, mm, number, type Phrase, say, UNSAID } from '../words';
 import { LAYOUT_WORDS } from './layout-words';
 import { NEEDLES, TWIN_NEEDLE } from './needles';
 import type { ClothPlan } from './plan';
@@ -140,7 +140,10 @@ function sewing({ cloth, seams, nightwearLabel }: ShoppingQuestion): readonly Sh
       'needle',
       say`Machine needle`,
       say`${NEEDLES[cloth.kind]}`,
-      say`A new one; keep it and pins away from children.${cloth.kind === 'knit' ? ` For what is seen a ${TWIN_NEEDLE}, if your machine takes one.` : ''}`,
+      inTurn([
+        say`A new one; keep it and pins away from children.`,
+        cloth.kind === 'knit' ? say`For what is seen a ${TWIN_NEEDLE}, if your machine takes one.` : UNSAID,
+      ]),
     ),
     ...(nightwearLabel
       ? [

@@ -1,6 +1,6 @@
 // Written by `npm run words`, save where each comes from.
 export const cloth = {
-  'A new one; keep it and pins away from children.{0}': 'plain', // {0} cloth.kind === 'knit' ? ` For what is seen a ${TWIN_NEEDLE}, if your machine takes one.` : ''
+  'A new one; keep it and pins away from children.': 'plain',
   'Both ends are straightened along a thread, and the first wash takes its share of the length: buy {0}.': 'plain', // {0} amount(lay.toBuy)
   'Both ends are straightened along a thread: buy {0}.': 'plain', // {0} amount(lay.toBuy)
   'Contrasting cloth': 'plain',
@@ -9,6 +9,7 @@ export const cloth = {
   'Elastic, {0} wide, hems': 'plain', // {0} mm(hem.elasticWidth)
   'Elastic, {0} wide, waist': 'plain', // {0} mm(waist.elasticWidth)
   'Eyelets, or iron-on interfacing under buttonholes': 'plain',
+  'For what is seen a {0}, if your machine takes one.': 'plain', // {0} TWIN_NEEDLE
   'For: {0}.': 'plain', // {0} pieces.join(', ')
   'Knit cloth': 'plain',
   'Knit for the band': 'plain',
