@@ -57,8 +57,8 @@ const raiseWaistAutomatic: Line = {
 const long = ({ project }: Case): Case['project'] =>
   typeof project.leg.length === 'string' ? withLeg(project, { length: defaultLength(project) }) : project;
 
-/** The inseams stay equally long, so that the hem's level gives way by a millimetre for every 20, on steep inseams a little more. */
-const PER_20 = 1.25 / 20;
+/** The inseams stay equally long, so that the hem's level gives way by a millimetre for every 20, on steep inseams a little more: on those that nobody of the surveys has 1.41 (2,000 draws). */
+const per20 = ({ measured }: Case): number => (measured ? 1.25 : 1.5) / 20;
 
 const lowerCrotch: Line = {
   name: 'lowerCrotch moves the crotch points straight down and nothing else',
@@ -89,12 +89,12 @@ const lowerCrotch: Line = {
       ...(named
         ? [
             still('hem width', at.hem(b) - at.hem(a)),
-            still('hem level', level, 0.5 + PER_20 * l),
+            still('hem level', level, 0.5 + per20(one) * l),
             is('inseam', at.inseamLength(b, 'front') - at.inseamLength(a, 'front'), -l),
           ]
         : [
             still('inseam', at.inseamLength(b, 'front') - at.inseamLength(a, 'front')),
-            is('hem level', level, l, 0.5 + PER_20 * l),
+            is('hem level', level, l, 0.5 + per20(one) * l),
           ]),
     ];
   },
@@ -169,8 +169,8 @@ const straighten: Line = {
       ...leans,
       ...below(a, b),
       still('crotch length', at.crotchLength(b) - at.crotchLength(a), 2),
-      within('tilt', at.tilt(b) - at.tilt(a), -0.05, 2.05),
-      still('crotch curves', at.seamMoved(a, b, 'crotch'), one.measured ? 5 : 6),
+      within('tilt', at.tilt(b) - at.tilt(a), -0.05, one.measured ? 2.05 : 2.1),
+      still('crotch curves', at.seamMoved(a, b, 'crotch'), one.measured ? 5.5 : 6),
     ];
   },
 };
