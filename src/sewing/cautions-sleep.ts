@@ -49,7 +49,9 @@ function infant({ field }: Wearer, { largestExtent }: CautionMeasures): Caution 
   return {
     id: 'infant-garment',
     title: 'Infant garment',
-    sentence: say`Garments of nine months and smaller are exempt from the sleepwear rules while no piece of a two-piece is longer than ${mm(INFANT_LONGEST)}; this one measures ${mm(largestExtent)} at its longest and ${within ? 'stays within' : 'goes beyond'} that.`,
+    sentence: within
+      ? say`Garments of nine months and smaller are exempt from the sleepwear rules while no piece of a two-piece is longer than ${mm(INFANT_LONGEST)}; this one measures ${mm(largestExtent)} at its longest and stays within that.`
+      : say`Garments of nine months and smaller are exempt from the sleepwear rules while no piece of a two-piece is longer than ${mm(INFANT_LONGEST)}; this one measures ${mm(largestExtent)} at its longest and goes beyond that.`,
     source: { document: '16 CFR 1615', clause: '1615.1(c)', sure: 'read' },
     raisedBy: ['use.forSleeping', field],
   };

@@ -67,7 +67,9 @@ function pocketSteps(g: Garment): readonly SewingStep[] {
       part: 'flat',
       title: pocket.count === 2 ? 'Sew the pockets on' : 'Sew the pocket on',
       tasks: [
-        say`Lay the pocket on the right side of the ${pocket.part} ${pocket.count === 2 ? 'of each leg' : 'of the right leg, as it is worn'}, its corners on the marks, and pin it.`,
+        pocket.count === 2
+          ? say`Lay the pocket on the right side of the ${pocket.part} of each leg, its corners on the marks, and pin it.`
+          : say`Lay the pocket on the right side of the ${pocket.part} of the right leg, as it is worn, its corners on the marks, and pin it.`,
         say`Stitch close to the edge: down one side, along the bottom, up the other side. Sew a small triangle at both upper corners, where a hand pulls.`,
       ],
       why: say`It is sewn on first, because a leg lies flat only before its inseam is sewn.`,

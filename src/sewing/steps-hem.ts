@@ -80,7 +80,7 @@ function turnedStep(g: Garment): SewingStep {
       ...(plain ? [] : [allowancesTacked('inseams')]),
       ...turningTold(g),
       say`Stitch all round, ${mm(hemStitchingAt(g))} from the fold; begin at the inseam${gap ? say` and leave ${mm(HEM_GAP)} open there` : UNSAID}.`,
-      say`Press the ${plain ? 'hems' : 'casings'} from the wrong side.`,
+      plain ? say`Press the hems from the wrong side.` : say`Press the casings from the wrong side.`,
     ],
     settings: topStitch(g),
     check: say`Both legs are equally long, the hems equally deep all round, without a twist.`,
@@ -169,7 +169,9 @@ function stripHemSteps(g: Garment): readonly SewingStep[] {
         say`Turn the ${name} down and press the allowances up to the leg.`,
       ],
       settings: seamSettings(g),
-      check: say`All three layers are caught all round. ${rib ? 'The foot goes through without a thread breaking.' : 'The band lies flat, without a tuck.'}`,
+      check: rib
+        ? say`All three layers are caught all round. The foot goes through without a thread breaking.`
+        : say`All three layers are caught all round. The band lies flat, without a tuck.`,
       sews: [
         { piece: 'leg', edges: ['hem'], how: 'seamed' },
         { piece: name, edges: long, how: 'seamed' },

@@ -17,7 +17,10 @@ export const preparingSteps = (g: Garment): readonly SewingStep[] => [
 ];
 
 function clothStep({ cloth }: Garment): SewingStep {
-  const straightened = say`Straighten both ends: cut along one ${cloth.kind === 'knit' ? 'row of stitches' : 'crosswise thread; pull one out and its gap shows the way'}.`;
+  const straightened =
+    cloth.kind === 'knit'
+      ? say`Straighten both ends: cut along one row of stitches.`
+      : say`Straighten both ends: cut along one crosswise thread; pull one out and its gap shows the way.`;
   const tasks: readonly Phrase[] = cloth.washFirst
     ? [
         say`Wash and dry the cloth as the trousers will be washed and dried. It is expected to lose ${share(cloth.shrinkLength)} in length and ${share(cloth.shrinkWidth)} in width.`,
@@ -108,7 +111,10 @@ function markStep(g: Garment): SewingStep {
         ? say`Stick a bit of tape on the wrong side of each leg, on the back of it, and write “left, back” or “right, back”: left and right as they are worn.`
         : say`Stick a bit of tape on the wrong side of each leg and write “back” on the back of it.`,
     ],
-    why: say`${cloth.kind === 'knit' ? 'Both sides of a knit' : 'Both sides of many cloths'} look alike, and so do front and back until one has been sewn the wrong way round.`,
+    why:
+      cloth.kind === 'knit'
+        ? say`Both sides of a knit look alike, and so do front and back until one has been sewn the wrong way round.`
+        : say`Both sides of many cloths look alike, and so do front and back until one has been sewn the wrong way round.`,
     check: say`Each leg has one front notch, two back notches, and its quarter mark at the waist.`,
     time: timeOf(10, (leg ? around([leg]) : 0) / 2, PER_METRE.mark),
     scene: { view: 'marks' },

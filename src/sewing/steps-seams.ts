@@ -78,16 +78,14 @@ function inseamStep(g: Garment): SewingStep {
         : []),
       say`Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: the leg folds near the side line.`,
       say`The back is wider and higher than the front, and looks out beside and above it: so it should.`,
-      notches > 0
-        ? say`Pin at the crotch, at the hem, and at ${notches === 1 ? 'the notch' : 'both notches'}, then between.`
-        : say`Pin at the crotch and at the hem, then between.`,
+      inseamPinned(notches),
       ...(hemFlat ? [say`At the hem pin fold on fold: the seam goes through the hem, all layers of it.`] : []),
       ...seamTold(g, allowances.inseam),
       say`Press the allowances of one leg to its front, those of the other to its back.`,
     ],
     why: say`Pressed to different sides they don’t pile up where the four meet in the crotch.`,
     settings: seamSettings(g),
-    check: say`The two inseams are equally long${notches > 0 ? ` and meet at ${notches === 1 ? 'the notch' : 'both notches'}` : ''}; nothing was stretched or eased to make it so.`,
+    check: inseamsEqual(notches),
     sews: legWork(g, 'seamed', edges, 'inseamBack'),
     finishes: legWork(g, finishedHow(g), edges, 'inseamBack'),
     time: timeOf(4, 2 * inseam, seamPace(g)),
@@ -123,4 +121,18 @@ function crotchStep(g: Garment): SewingStep {
     time: timeOf(8, crotchSeam, seamPace(g)),
     scene: { view: 'legInLeg' },
   });
+}
+
+function inseamPinned(notches: number): Phrase {
+  if (notches === 0) return say`Pin at the crotch and at the hem, then between.`;
+  return notches === 1
+    ? say`Pin at the crotch, at the hem, and at the notch, then between.`
+    : say`Pin at the crotch, at the hem, and at both notches, then between.`;
+}
+
+function inseamsEqual(notches: number): Phrase {
+  if (notches === 0) return say`The two inseams are equally long; nothing was stretched or eased to make it so.`;
+  return notches === 1
+    ? say`The two inseams are equally long and meet at the notch; nothing was stretched or eased to make it so.`
+    : say`The two inseams are equally long and meet at both notches; nothing was stretched or eased to make it so.`;
 }

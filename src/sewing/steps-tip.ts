@@ -18,8 +18,10 @@ export function tipSteps(g: Garment): readonly SewingStep[] {
       part: 'flat',
       title: 'Sew the fork’s tip on',
       tasks: [
-        say`Lay the tip on the back of its leg, right sides together, its long straight edge on that of the leg${bare ? '' : ': the notches meet, and so do both ends of the raw edges'}. The wider end is the crotch’s.`,
-        say`Pin it at both ends${bare ? '' : ' and at the notch'}.`,
+        bare
+          ? say`Lay the tip on the back of its leg, right sides together, its long straight edge on that of the leg. The wider end is the crotch’s.`
+          : say`Lay the tip on the back of its leg, right sides together, its long straight edge on that of the leg: the notches meet, and so do both ends of the raw edges. The wider end is the crotch’s.`,
+        bare ? say`Pin it at both ends.` : say`Pin it at both ends and at the notch.`,
         ...seamTold(g, g.allowances.inseam),
         say`Open it out and press both allowances towards the tip.`,
       ],

@@ -1,4 +1,5 @@
-import { mm, number, say } from '../words';
+import type { Mm } from '../length';
+import { mm, number, type Phrase, say } from '../words';
 import { allowancesTacked, BEYOND_STITCHING, channelLength, channelTold, LEFT_OPEN, tuckedUnder } from './channels';
 import { sewingFacts } from './facts';
 import type { Garment } from './garment';
@@ -44,9 +45,7 @@ function foldStep(g: Garment): SewingStep {
       allowancesTacked('centre seams'),
       ...(under ? [say`Turn ${mm(tuckedUnder(heights.catch))} of the raw edge under, in its crease.`] : []),
       say`Turn the casing to the wrong side in its crease, ${mm(casingDepth)} deep to the stitching line. Lay centre seam on centre seam and mark on mark, and pin.`,
-      elastic
-        ? say`Stitch all round on the stitching line; begin and end at centre back and leave ${mm(LEFT_OPEN)} open there. The ${under ? 'folded' : 'overlocked'} edge lies ${mm(beyond)} beyond the stitching.`
-        : say`Stitch all round on the stitching line; the ${under ? 'folded' : 'overlocked'} edge lies ${mm(beyond)} beyond it.`,
+      casingStitched(elastic, under, beyond),
       ...channelTold(g, finished.heights.channels.filter((channel) => channel.holds === 'elastic').length > 1),
     ],
     settings: topStitch(g),
@@ -69,9 +68,11 @@ function threadStep(g: Garment): SewingStep {
     part: 'waist',
     title: 'Thread the elastic',
     tasks: [
-      say`Cut ${rows === 1 ? 'the elastic' : say`${number(rows, 0)} elastics`} ${mm(length)} long, ${mm(waist.elasticWidth)} wide. Close ${rows === 1 ? 'it' : 'one'} with a pin round the waist, ${mm(LAP)} lapped, and shorten it until it holds without pressing.`,
+      rows === 1
+        ? say`Cut the elastic ${mm(length)} long, ${mm(waist.elasticWidth)} wide. Close it with a pin round the waist, ${mm(LAP)} lapped, and shorten it until it holds without pressing.`
+        : say`Cut ${number(rows, 0)} elastics ${mm(length)} long, ${mm(waist.elasticWidth)} wide. Close one with a pin round the waist, ${mm(LAP)} lapped, and shorten it until it holds without pressing.`,
       say`Mark ${mm(LAP / 2)} from both ends, where they will be lapped, then the middle and both quarters between.`,
-      say`Put a safety pin into one end and pin the other end down beside the opening, so that it can’t slip in. Push the pin through the ${rows === 1 ? (cordAbove ? 'lower channel' : 'channel') : 'lowest channel, then the next ones'}.`,
+      pinPushed(rows, cordAbove),
       say`See that it is not twisted. Lap the ends ${mm(LAP)} and close them with a pin; try the trousers on.`,
       say`Sew the lap: a square round its edge, and a cross in it from corner to corner.`,
     ],
@@ -103,7 +104,9 @@ function closeStep(g: Garment): SewingStep {
     title: 'Share out the fullness and close the casing',
     tasks: [
       say`Pull the elastic smooth and share the fullness out by quarters: its middle at centre front, its lap at centre back, its quarters at the quarter marks. These lie ${quarterPlace(g)}.`,
-      say`Stitch through all layers, upright, in the centre seams${g.waist.rows > 1 ? ' and at both quarters' : ' and at both quarter marks'}: the elastic can’t roll then.`,
+      g.waist.rows > 1
+        ? say`Stitch through all layers, upright, in the centre seams and at both quarters: the elastic can’t roll then.`
+        : say`Stitch through all layers, upright, in the centre seams and at both quarter marks: the elastic can’t roll then.`,
       strip
         ? say`Sew the gap in the end seam shut by hand.`
         : say`Stretch the casing flat at centre back and stitch the opening shut.`,
@@ -150,7 +153,9 @@ function sewnOnSteps(g: Garment): readonly SewingStep[] {
       part: 'waist',
       title: 'Join and quarter the elastic',
       tasks: [
-        say`Cut ${more === 0 ? 'the elastic' : say`${number(waist.rows, 0)} elastics`} ${mm(length)} long, ${mm(waist.elasticWidth)} wide. Close one with a pin and try it round the waist; shorten it until it holds without pressing.`,
+        more === 0
+          ? say`Cut the elastic ${mm(length)} long, ${mm(waist.elasticWidth)} wide. Close one with a pin and try it round the waist; shorten it until it holds without pressing.`
+          : say`Cut ${number(waist.rows, 0)} elastics ${mm(length)} long, ${mm(waist.elasticWidth)} wide. Close one with a pin and try it round the waist; shorten it until it holds without pressing.`,
         say`Lap its ends ${mm(LAP)} and sew a square with a cross in it.`,
         say`Mark its quarters: the lap, the middle, and halfway between.`,
         say`Pin it to the wrong side of the waist’s raw edge: the lap at centre back, the middle at centre front, the quarters at the quarter marks.`,
@@ -168,7 +173,9 @@ function sewnOnSteps(g: Garment): readonly SewingStep[] {
       title: 'Sew the elastic to the edge',
       tasks: [
         say`Lay the edge of the elastic along the raw edge of the cloth, on its wrong side.`,
-        say`${g.machine === 'serger' ? 'Serge' : 'Zigzag'} them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. ${g.machine === 'serger' ? 'Keep the knife off the elastic.' : 'Let the needle swing over the raw edge.'}`,
+        g.machine === 'serger'
+          ? say`Serge them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Keep the knife off the elastic.`
+          : say`Zigzag them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Let the needle swing over the raw edge.`,
       ],
       settings: elasticStitch(g),
       check: say`Let go, the waist draws in evenly, and no raw edge looks out.`,
@@ -182,12 +189,16 @@ function sewnOnSteps(g: Garment): readonly SewingStep[] {
       part: 'waist',
       title: 'Turn the casing over and stitch it',
       tasks: [
-        say`Turn the waist to the wrong side round the elastic, in its crease. The elastic lies snug in the fold${more > 0 ? ' of the lowest row' : ''}.`,
+        more > 0
+          ? say`Turn the waist to the wrong side round the elastic, in its crease. The elastic lies snug in the fold of the lowest row.`
+          : say`Turn the waist to the wrong side round the elastic, in its crease. The elastic lies snug in the fold.`,
         say`Stretch it flat and stitch from the wrong side, ${mm(3)} above the lower edge of the elastic.`,
         ...channelTold(g, true),
         ...(more > 0
           ? [
-              say`Thread the other ${more === 1 ? 'elastic' : 'elastics'} with a safety pin, lap the ends ${mm(LAP)}, sew them, and stitch the openings shut.`,
+              more === 1
+                ? say`Thread the other elastic with a safety pin, lap the ends ${mm(LAP)}, sew them, and stitch the openings shut.`
+                : say`Thread the other elastics with a safety pin, lap the ends ${mm(LAP)}, sew them, and stitch the openings shut.`,
             ]
           : []),
         say`Stitch upright through all layers at both centre seams and both quarter marks.`,
@@ -200,4 +211,24 @@ function sewnOnSteps(g: Garment): readonly SewingStep[] {
       scene: { view: 'waist', stage: 'stitched' },
     }),
   ];
+}
+
+/** How the turned casing is stitched: open at the back for an elastic, its raw edge folded under or overlocked. */
+function casingStitched(elastic: boolean, under: boolean, beyond: Mm): Phrase {
+  if (elastic)
+    return under
+      ? say`Stitch all round on the stitching line; begin and end at centre back and leave ${mm(LEFT_OPEN)} open there. The folded edge lies ${mm(beyond)} beyond the stitching.`
+      : say`Stitch all round on the stitching line; begin and end at centre back and leave ${mm(LEFT_OPEN)} open there. The overlocked edge lies ${mm(beyond)} beyond the stitching.`;
+  return under
+    ? say`Stitch all round on the stitching line; the folded edge lies ${mm(beyond)} beyond it.`
+    : say`Stitch all round on the stitching line; the overlocked edge lies ${mm(beyond)} beyond it.`;
+}
+
+/** Through which channels the elastic's pin goes. */
+function pinPushed(rows: number, cordAbove: boolean): Phrase {
+  if (rows !== 1)
+    return say`Put a safety pin into one end and pin the other end down beside the opening, so that it can’t slip in. Push the pin through the lowest channel, then the next ones.`;
+  return cordAbove
+    ? say`Put a safety pin into one end and pin the other end down beside the opening, so that it can’t slip in. Push the pin through the lower channel.`
+    : say`Put a safety pin into one end and pin the other end down beside the opening, so that it can’t slip in. Push the pin through the channel.`;
 }

@@ -52,7 +52,9 @@ function lastStep(g: Garment): SewingStep {
         : []),
       say`Write the date and the measurements on the paper pattern, and what you would change.`,
     ],
-    check: say`Pull every seam once, gently: none opens. ${g.sides ? 'The left leg is on the wearer’s left' : 'Both legs are equally long'}, and the centre seams stand upright.`,
+    check: g.sides
+      ? say`Pull every seam once, gently: none opens. The left leg is on the wearer’s left, and the centre seams stand upright.`
+      : say`Pull every seam once, gently: none opens. Both legs are equally long, and the centre seams stand upright.`,
     mind: say`A forgotten pin is found by the skin. Count.`,
     time: timeOf(15),
     scene: { view: 'finished' },

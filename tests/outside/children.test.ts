@@ -102,7 +102,7 @@ const told = (name: string, of: (row: Row) => number | undefined, decimals = 1) 
   );
 const percent = (part: number) => `${(100 * part).toFixed(2)} %`;
 
-// Source: UM-HSRI-77-17 (1977), crotch height inferred (see children.ts); the bounds are the recipe's own, practice.
+// Source: UM-HSRI-77-17 (1977), crotch height inferred (see children.ts); the bounds are practice.
 describe('every child of the survey is drafted', () => {
   it('refuses only rises and hip depths that inferred heights make impossible: at most 2 %', () => {
     console.log(`${children.length} children, ${refused.length} refused; ${refused.slice(0, 5).join('; ')}`);

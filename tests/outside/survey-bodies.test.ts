@@ -84,7 +84,7 @@ function rowOf(person: SurveyBody, d: Draft): Row {
 
 const shareWhere = (holds: (row: Row) => boolean): number => rows.filter(holds).length / rows.length;
 
-// Source: ANSUR II, NATICK/TR-15/007 (2014); the bounds are the recipe's own, practice.
+// Source: ANSUR II, NATICK/TR-15/007 (2014); the bounds are practice.
 describe('every body of the survey is drafted', () => {
   it('refuses at most 0.5 %, each with a reason', () => {
     console.log(`${bodies.length} bodies, ${refused.length} refused ${refused.slice(0, 5).join('; ')}`);

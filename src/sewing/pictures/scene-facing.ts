@@ -38,7 +38,9 @@ export function facingPicture(g: Garment, name: string, stage: 'ring' | 'on'): S
           : []),
       ],
       'leg, right side up; facing, wrong side up',
-      say`The facing, wrong side up, on the right side of the leg, the seam at the ${waist ? 'upper' : 'lower'} edge lit.`,
+      waist
+        ? say`The facing, wrong side up, on the right side of the leg, the seam at the upper edge lit.`
+        : say`The facing, wrong side up, on the right side of the leg, the seam at the lower edge lit.`,
       d,
     );
   }

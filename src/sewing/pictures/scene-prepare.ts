@@ -42,7 +42,9 @@ export function clothPicture(g: Garment): StepPicture {
       d.word({ x: 0, y: length + 4.5 * u }, 'grain along the selvedge'),
       ...(cloth.washFirst ? [d.word({ x: width, y: length + 4.5 * u }, 'dotted: before washing', 'right')] : []),
     ],
-    say`The cloth, ${mm(width)} wide, ${cloth.washFirst ? 'before and after washing, ' : ''}with a leg on it, its grainline along the selvedge.`,
+    cloth.washFirst
+      ? say`The cloth, ${mm(width)} wide, before and after washing, with a leg on it, its grainline along the selvedge.`
+      : say`The cloth, ${mm(width)} wide, with a leg on it, its grainline along the selvedge.`,
   );
 }
 

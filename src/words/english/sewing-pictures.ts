@@ -10,8 +10,10 @@ export const sewingPictures = {
     'plain',
   'The back of a leg, right side up; the fork’s tip lies on it, wrong side up, its straight edge on the leg’s; the seam is lit, and dotted lines show the tip opened out.':
     'plain',
-  'The cloth, {0} wide, {1}with a leg on it, its grainline along the selvedge.': 'plain', // {0} mm(width), {1} cloth.washFirst ? 'before and after washing, ' : ''
-  'The facing, wrong side up, on the right side of the leg, the seam at the {0} edge lit.': 'plain', // {0} waist ? 'upper' : 'lower'
+  'The cloth, {0} wide, before and after washing, with a leg on it, its grainline along the selvedge.': 'plain', // {0} mm(width)
+  'The cloth, {0} wide, with a leg on it, its grainline along the selvedge.': 'plain', // {0} mm(width)
+  'The facing, wrong side up, on the right side of the leg, the seam at the lower edge lit.': 'plain',
+  'The facing, wrong side up, on the right side of the leg, the seam at the upper edge lit.': 'plain',
   'The finished trousers from the front, right side out, laid flat with the waist at its widest.': 'plain',
   'The hem facing folded right sides together, its inseam, {0} high, lit.': 'plain', // {0} mm(hemStitchingAt(g))
   'The lay, {0}: {1}. To buy: {2}.': 'plain', // {0} LAYOUT_WORDS[lay.layout], {1} lay.placements.map((one) => one.piece).join(', '), {2} amount(lay.toBuy)

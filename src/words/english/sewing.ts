@@ -9,7 +9,8 @@ export const sewing = {
   'A hand goes in, and the upper edge runs level, square to the side line.': 'plain',
   'A seam ripper slips: the pins stop it, and your other hand stays behind it.': 'plain',
   'All three layers are caught all round, and the {0} stands equally high everywhere.': 'plain', // {0} name
-  'All three layers are caught all round. {0}': 'plain', // {0} rib ? 'The foot goes through without a thread breaking.' : 'The band lies flat, without a tuck.'
+  'All three layers are caught all round. The band lies flat, without a tuck.': 'plain',
+  'All three layers are caught all round. The foot goes through without a thread breaking.': 'plain',
   'An iron does it well on flat cloth, and badly in a narrow tube.': 'plain',
   'At the hem fold {0} to the wrong side on the hem line, and press.': 'plain', // {0} mm(turnedDepth(g))
   'At the hem pin fold on fold: the seam goes through the hem, all layers of it.': 'plain',
@@ -19,6 +20,9 @@ export const sewing = {
   'Both hems are equally deep, and front and back inseam are still equally long.': 'plain',
   'Both legs are equally long, the hems equally deep all round, without a twist.': 'plain',
   'Both legs are equally long, the stitching equally high all round, without a twist.': 'plain',
+  'Both sides of a knit look alike, and so do front and back until one has been sewn the wrong way round.': 'plain',
+  'Both sides of many cloths look alike, and so do front and back until one has been sewn the wrong way round.':
+    'plain',
   'Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. Lay it as the lay shows, which stands before these steps. Lay each grainline parallel to the selvedge: both arrowheads equally far from it.':
     'plain',
   'Clip the {0} notches of each leg{1}, no deeper than {2}: one on the front centre seam, two on the back one, single ones on the inseams{3}.':
@@ -37,12 +41,16 @@ export const sewing = {
   'Cut each elastic {0} long, {1} wide. Draw it through with a safety pin, let it reach {2} beyond both inseam stitching lines, and sew across both its ends inside the allowance.':
     'plain', // {0} mm(g.notions.hemElasticLength ?? 0), {1} mm(g.hem.elasticWidth), {2} mm(LAP / 2)
   'Cut the cord {0} long, {1} wide, and keep its ends from fraying: dip, knot or stitch them.': 'plain', // {0} mm(notions.cordLength ?? 0), {1} mm(waist.cordWidth)
+  'Cut the elastic {0} long, {1} wide. Close it with a pin round the waist, {2} lapped, and shorten it until it holds without pressing.':
+    'plain', // {0} mm(length), {1} mm(waist.elasticWidth), {2} mm(LAP)
+  'Cut the elastic {0} long, {1} wide. Close one with a pin and try it round the waist; shorten it until it holds without pressing.':
+    'plain', // {0} mm(length), {1} mm(waist.elasticWidth)
   'Cut two cords {0} long, {1} wide, and keep their ends from fraying.': 'plain', // {0} mm(length), {1} mm(g.hem.cordWidth)
   'Cut two elastics {0} long, {1} wide. Try one round the leg where the hem will sit, closed with a pin.': 'plain', // {0} mm(length), {1} mm(g.hem.elasticWidth)
-  'Cut {0} {1} long, {2} wide. Close one with a pin and try it round the waist; shorten it until it holds without pressing.':
-    'plain', // {0} more === 0 ? 'the elastic' : say`${number(waist.rows, 0)} elastics`, {1} mm(length), {2} mm(waist.elasticWidth)
-  'Cut {0} {1} long, {2} wide. Close {3} with a pin round the waist, {4} lapped, and shorten it until it holds without pressing.':
-    'plain', // {0} rows === 1 ? 'the elastic' : say`${number(rows, 0)} elastics`, {1} mm(length), {2} mm(waist.elasticWidth), {3} rows === 1 ? 'it' : 'one', {4} mm(LAP)
+  'Cut {0} elastics {1} long, {2} wide. Close one with a pin and try it round the waist; shorten it until it holds without pressing.':
+    'plain', // {0} number(waist.rows, 0), {1} mm(length), {2} mm(waist.elasticWidth)
+  'Cut {0} elastics {1} long, {2} wide. Close one with a pin round the waist, {3} lapped, and shorten it until it holds without pressing.':
+    'plain', // {0} number(rows, 0), {1} mm(length), {2} mm(waist.elasticWidth), {3} mm(LAP)
   'Don’t wash the cloth: the pieces are cut larger by what it will shrink, {0} in length and {1} in width.': 'plain', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)
   'Draw both under threads together until {0} is {1} round, knot them, and share the gathers out from quarter to quarter.':
     'plain', // {0} edge, {1} mm(to)
@@ -74,8 +82,10 @@ export const sewing = {
     'plain', // {0} words
   'From the right side no facing shows at the lower edge.': 'plain',
   'From the right side no facing shows at the upper edge.': 'plain',
-  'Garments of nine months and smaller are exempt from the sleepwear rules while no piece of a two-piece is longer than {0}; this one measures {1} at its longest and {2} that.':
-    'plain', // {0} mm(INFANT_LONGEST), {1} mm(largestExtent), {2} within ? 'stays within' : 'goes beyond'
+  'Garments of nine months and smaller are exempt from the sleepwear rules while no piece of a two-piece is longer than {0}; this one measures {1} at its longest and goes beyond that.':
+    'plain', // {0} mm(INFANT_LONGEST), {1} mm(largestExtent)
+  'Garments of nine months and smaller are exempt from the sleepwear rules while no piece of a two-piece is longer than {0}; this one measures {1} at its longest and stays within that.':
+    'plain', // {0} mm(INFANT_LONGEST), {1} mm(largestExtent)
   'In one seam the curve runs smoothly under the body; sewn in two halves it would corner at the inseams.': 'plain',
   'Inseam and crotch edge run on across the seam without a step, and the two legs are mirror images.': 'plain',
   'Iron a patch of interfacing, {0} by {1}, to the wrong side behind the mark.': 'plain', // {0} mm(30), {1} mm(Math.max(30, width + 20))
@@ -86,9 +96,13 @@ export const sewing = {
     'plain',
   'Lap its ends {0} and sew a square with a cross in it.': 'plain', // {0} mm(LAP)
   'Lay the edge of the elastic along the raw edge of the cloth, on its wrong side.': 'plain',
-  'Lay the pocket on the right side of the {0} {1}, its corners on the marks, and pin it.': 'plain', // {0} pocket.part, {1} pocket.count === 2 ? 'of each leg' : 'of the right leg, as it is worn'
-  'Lay the tip on the back of its leg, right sides together, its long straight edge on that of the leg{0}. The wider end is the crotch’s.':
-    'plain', // {0} bare ? '' : ': the notches meet, and so do both ends of the raw edges'
+  'Lay the pocket on the right side of the {0} of each leg, its corners on the marks, and pin it.': 'plain', // {0} pocket.part
+  'Lay the pocket on the right side of the {0} of the right leg, as it is worn, its corners on the marks, and pin it.':
+    'plain', // {0} pocket.part
+  'Lay the tip on the back of its leg, right sides together, its long straight edge on that of the leg. The wider end is the crotch’s.':
+    'plain',
+  'Lay the tip on the back of its leg, right sides together, its long straight edge on that of the leg: the notches meet, and so do both ends of the raw edges. The wider end is the crotch’s.':
+    'plain',
   'Lay the two facings right sides together and sew both centre seams, {0} from the edge. The wider side is the back.':
     'plain', // {0} mm(allowances.crotch)
   'Lay the two halves right sides together, sew one end of each to the other, {0} from the edge, and press the seam open.':
@@ -120,10 +134,12 @@ export const sewing = {
   'Overlock or zigzag the sides and the bottom.': 'plain',
   'Overlock or zigzag the upper edge of the pocket.': 'plain',
   'Pin at the crotch and at the hem, then between.': 'plain',
-  'Pin at the crotch, at the hem, and at {0}, then between.': 'plain', // {0} notches === 1 ? 'the notch' : 'both notches'
+  'Pin at the crotch, at the hem, and at both notches, then between.': 'plain',
+  'Pin at the crotch, at the hem, and at the notch, then between.': 'plain',
   'Pin inseam on inseam first, the allowances to opposite sides; then the single front notches, the double back notches, and the upper edges.':
     'plain',
-  'Pin it at both ends{0}.': 'plain', // {0} bare ? '' : ' and at the notch'
+  'Pin it at both ends and at the notch.': 'plain',
+  'Pin it at both ends.': 'plain',
   'Pin it to the wrong side of the waist’s raw edge: the lap at centre back, the middle at centre front, the quarters at the quarter marks.':
     'plain',
   'Press both legs, the inseams first, then waist and hems.': 'plain',
@@ -136,13 +152,16 @@ export const sewing = {
   'Press the allowances towards the facing and stitch them to it, close beside the seam.': 'plain',
   'Press the allowances towards the facing and stitch them to it, close beside the seam: the edge rolls inside by itself then.':
     'plain',
-  'Press the {0} from the wrong side.': 'plain', // {0} plain ? 'hems' : 'casings'
+  'Press the casings from the wrong side.': 'plain',
+  'Press the hems from the wrong side.': 'plain',
   'Press them.': 'plain',
   'Press {0} to the wrong side, the bottom first, then the sides. Fold the lower corners so that nothing looks out.':
     'plain', // {0} mm(g.allowances.inseam)
   'Pressed to different sides they don’t pile up where the four meet in the crotch.': 'plain',
   'Pull before and behind the foot alike: a needle that is bent breaks.': 'plain',
-  'Pull every seam once, gently: none opens. {0}, and the centre seams stand upright.': 'plain', // {0} g.sides ? 'The left leg is on the wearer’s left' : 'Both legs are equally long'
+  'Pull every seam once, gently: none opens. Both legs are equally long, and the centre seams stand upright.': 'plain',
+  'Pull every seam once, gently: none opens. The left leg is on the wearer’s left, and the centre seams stand upright.':
+    'plain',
   'Pull the elastic smooth and share the fullness out by quarters: its middle at centre front, its lap at centre back, its quarters at the quarter marks. These lie {0}.':
     'plain', // {0} quarterPlace(g)
   'Pull the inner leg out.': 'plain',
@@ -150,13 +169,19 @@ export const sewing = {
     'plain',
   'Pull the seam lengthwise as far as the cloth gives. If the thread breaks, widen the zigzag or loosen the upper thread; if the seam waves, lighten the foot’s pressure or raise the differential feed.':
     'plain',
-  'Put a safety pin into one end and pin the other end down beside the opening, so that it can’t slip in. Push the pin through the {0}.':
-    'plain', // {0} rows === 1 ? (cordAbove ? 'lower channel' : 'channel') : 'lowest channel, then the next ones'
+  'Put a safety pin into one end and pin the other end down beside the opening, so that it can’t slip in. Push the pin through the channel.':
+    'plain',
+  'Put a safety pin into one end and pin the other end down beside the opening, so that it can’t slip in. Push the pin through the lower channel.':
+    'plain',
+  'Put a safety pin into one end and pin the other end down beside the opening, so that it can’t slip in. Push the pin through the lowest channel, then the next ones.':
+    'plain',
   'Put a safety pin into one end. Draw it in at one opening in front, all round, and out at the other.': 'plain',
   'Quarter by quarter the fullness is shared out evenly all round.': 'plain',
   'See that it is not twisted. Lap the ends {0} and close them with a pin; try the trousers on.': 'plain', // {0} mm(LAP)
   'Serge along the stitching line, {0} from the edge; the knife takes off what is too much. Take pins out before they reach it.':
     'plain', // {0} mm(allowance)
+  'Serge them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Keep the knife off the elastic.':
+    'plain',
   'Serge {0}, without cutting anything off.': 'plain', // {0} names.join(' and ')
   'Sew a buttonhole {0} long on the mark, or press in an eyelet of {1}. Cut the buttonhole open from both ends to the middle, a pin across each end.':
     'plain', // {0} mm(width + 3), {1} mm(Math.max(4, 0.8 * width))
@@ -195,9 +220,12 @@ export const sewing = {
     'plain',
   'Stitch across cord and hem at the inseam, so that it can’t be pulled out.': 'plain',
   'Stitch all round on the stitching line, {0} below the upper edge; leave {1} open at centre back.': 'plain', // {0} mm(finished.heights.fold), {1} mm(LEFT_OPEN)
-  'Stitch all round on the stitching line; begin and end at centre back and leave {0} open there. The {1} edge lies {2} beyond the stitching.':
-    'plain', // {0} mm(LEFT_OPEN), {1} under ? 'folded' : 'overlocked', {2} mm(beyond)
-  'Stitch all round on the stitching line; the {0} edge lies {1} beyond it.': 'plain', // {0} under ? 'folded' : 'overlocked', {1} mm(beyond)
+  'Stitch all round on the stitching line; begin and end at centre back and leave {0} open there. The folded edge lies {1} beyond the stitching.':
+    'plain', // {0} mm(LEFT_OPEN), {1} mm(beyond)
+  'Stitch all round on the stitching line; begin and end at centre back and leave {0} open there. The overlocked edge lies {1} beyond the stitching.':
+    'plain', // {0} mm(LEFT_OPEN), {1} mm(beyond)
+  'Stitch all round on the stitching line; the folded edge lies {0} beyond it.': 'plain', // {0} mm(beyond)
+  'Stitch all round on the stitching line; the overlocked edge lies {0} beyond it.': 'plain', // {0} mm(beyond)
   'Stitch all round, {0} above the hem.': 'plain', // {0} mm(hemStitchingAt(g))
   'Stitch all round, {0} from the fold; begin at the inseam{1}.': 'plain', // {0} mm(hemStitchingAt(g)), {1} gap ? say` and leave ${mm(HEM_GAP)} open there` : UNSAID
   'Stitch close to the edge: down one side, along the bottom, up the other side. Sew a small triangle at both upper corners, where a hand pulls.':
@@ -207,9 +235,12 @@ export const sewing = {
   'Stitch the allowances down, {0} below the seam, with the waist stretched.': 'plain', // {0} mm(3)
   'Stitch the line between the two channels, {0} above the first stitching{1}.': 'plain', // {0} mm(first.from), {1} open ? say`, and leave ${mm(LEFT_OPEN)} of it open behind, too, where elastic comes above it` : UNSAID
   'Stitch the {0} lines between the channels, {1} apart{2}.': 'plain', // {0} number(lines.length, 0), {1} mm(first.from), {2} open ? say`, and leave ${mm(LEFT_OPEN)} of each open behind, too` : UNSAID
-  'Stitch through all layers, upright, in the centre seams{0}: the elastic can’t roll then.': 'plain', // {0} g.waist.rows > 1 ? ' and at both quarters' : ' and at both quarter marks'
+  'Stitch through all layers, upright, in the centre seams and at both quarter marks: the elastic can’t roll then.':
+    'plain',
+  'Stitch through all layers, upright, in the centre seams and at both quarters: the elastic can’t roll then.': 'plain',
   'Stitch upright through all layers at both centre seams and both quarter marks.': 'plain',
-  'Straighten both ends: cut along one {0}.': 'plain', // {0} cloth.kind === 'knit' ? 'row of stitches' : 'crosswise thread; pull one out and its gap shows the way'
+  'Straighten both ends: cut along one crosswise thread; pull one out and its gap shows the way.': 'plain',
+  'Straighten both ends: cut along one row of stitches.': 'plain',
   'Stretch it flat and stitch from the wrong side, {0} above the lower edge of the elastic.': 'plain', // {0} mm(3)
   'Stretch the casing flat at centre back and stitch the opening shut.': 'plain',
   'Stretched and let go, the seam lies flat again and no thread has broken.': 'plain',
@@ -242,7 +273,9 @@ export const sewing = {
   'The ring is as long as the waist of the legs, and its seams meet theirs.': 'plain',
   'The seam lies flat, and the stitch looks the same from both sides.': 'plain',
   'The selvedges lie on each other without a pull, and the ends are square to them.': 'plain',
-  'The two inseams are equally long{0}; nothing was stretched or eased to make it so.': 'plain', // {0} notches > 0 ? ` and meet at ${notches === 1 ? 'the notch' : 'both notches'}` : ''
+  'The two inseams are equally long and meet at both notches; nothing was stretched or eased to make it so.': 'plain',
+  'The two inseams are equally long and meet at the notch; nothing was stretched or eased to make it so.': 'plain',
+  'The two inseams are equally long; nothing was stretched or eased to make it so.': 'plain',
   'The two legs are mirror images: laid right sides together, their edges meet all round.': 'plain',
   'These edges are turned inside and held by one row of stitching; nothing else keeps them from fraying or curling.':
     'plain',
@@ -250,7 +283,8 @@ export const sewing = {
   'This hem is {0} round; a machine’s free arm is about that, so the leg could not be drawn over it. Flat it is easy, and the inseam holds the ends.':
     'plain', // {0} mm(hemRound)
   'Thread each with a safety pin, lap the ends {0}, and sew a square with a cross in it.': 'plain', // {0} mm(LAP)
-  'Thread the other {0} with a safety pin, lap the ends {1}, sew them, and stitch the openings shut.': 'plain', // {0} more === 1 ? 'elastic' : 'elastics', {1} mm(LAP)
+  'Thread the other elastic with a safety pin, lap the ends {0}, sew them, and stitch the openings shut.': 'plain', // {0} mm(LAP)
+  'Thread the other elastics with a safety pin, lap the ends {0}, sew them, and stitch the openings shut.': 'plain', // {0} mm(LAP)
   'Try the iron’s heat on a scrap; the steam comes out at your fingers.': 'plain',
   'Try the trousers on and see whether the creases hang level and long enough.': 'plain',
   'Try the trousers on. The band holds by its own stretch; where it is too wide, take the end seam in.': 'plain',
@@ -262,7 +296,9 @@ export const sewing = {
     'plain', // {0} mm(casingDepth)
   'Turn the facing to the wrong side and press the upper edge.': 'plain',
   'Turn the overlocked edge up to the wrong side in its crease, {0} deep, and pin.': 'plain', // {0} mm(turnedDepth(g))
-  'Turn the waist to the wrong side round the elastic, in its crease. The elastic lies snug in the fold{0}.': 'plain', // {0} more > 0 ? ' of the lowest row' : ''
+  'Turn the waist to the wrong side round the elastic, in its crease. The elastic lies snug in the fold of the lowest row.':
+    'plain',
+  'Turn the waist to the wrong side round the elastic, in its crease. The elastic lies snug in the fold.': 'plain',
   'Turn the {0} down and press the allowances up to the leg.': 'plain', // {0} name
   'Turn {0} at the top to the wrong side, on the fold line, and press.': 'plain', // {0} mm(pocket.facing)
   'Turn {0} of its lower edge under.': 'plain', // {0} mm(tuckedUnder(finished.heights.catch))
@@ -281,12 +317,10 @@ export const sewing = {
   'With the waist at its widest both ends are equally long, and the trousers go over the fullest part.': 'plain',
   'Write the date and the measurements on the paper pattern, and what you would change.': 'plain',
   'Zigzag the sides and the bottom: no allowance is drawn there, so the pocket is sewn on over its edges.': 'plain',
+  'Zigzag them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Let the needle swing over the raw edge.':
+    'plain',
   'Zigzag {0}: one swing in the cloth, the next just over its edge.': 'plain', // {0} names.join(' and ')
   '{0} Fold the ring lengthwise, wrong sides together, and press the fold.': 'plain', // {0} seamPressed(g)
   '{0} both edges together beside the seam, and trim what stands beyond.': 'plain', // {0} edges
   '{0} both edges together.': 'plain', // {0} edges
-  '{0} elastics': 'plain', // {0} number(rows, 0)
-  '{0} look alike, and so do front and back until one has been sewn the wrong way round.': 'plain', // {0} cloth.kind === 'knit' ? 'Both sides of a knit' : 'Both sides of many cloths'
-  '{0} them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. {1}':
-    'plain', // {0} g.machine === 'serger' ? 'Serge' : 'Zigzag', {1} g.machine === 'serger' ? 'Keep the knife off the elastic.' : 'Let the needle swing over the raw edge.'
 } as const;

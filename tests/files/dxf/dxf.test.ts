@@ -6,7 +6,7 @@ import { flattenCurves, outlineArea, type Point, pathLength } from '../../../src
 import { draftWith } from '../drafts';
 import { ezdxfIsHere, parsedLines, type ReadLine, readWithEzdxf } from '../read-dxf';
 
-// The layers' numbers: ASTM D6673 and ANSI/AAMA-292, as quoted in the sources' list; conformity is not claimed.
+// The layers' numbers: ASTM D6673 and ANSI/AAMA-292, as quoted by others; conformity is not claimed.
 const drafts = [
   draftWith({ name: 'Ünï\n¾ × 2%%u', body: { label: '1⅜ “A”' } }),
   draftWith({
