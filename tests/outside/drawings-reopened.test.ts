@@ -1,12 +1,13 @@
 import { expect, test } from 'vitest';
 import { cutCurves, type Piece } from '../../src/edges';
-import { writeDxf, writePdf, writeSvg } from '../../src/files';
+import { writeSvg } from '../../src/files';
 import { outlineArea, pathLength } from '../../src/plane';
 import { withFewestSheets } from '../../src/project';
 import { benchProjects } from '../bench/bodies';
 import { draftOf } from '../files/drafts';
 import { printFont } from '../files/print-font';
 import { parsedLines } from '../files/read-dxf';
+import { writeDxf, writePdf } from '../files/written';
 import { engineReading } from './crossings-engine';
 import { every, share } from './every';
 import { distribution } from './survey';

@@ -1,8 +1,8 @@
 import { afterAll, describe, expect, test } from 'vitest';
-import { writePdf } from '../../src/files';
 import { type Draft, withFewestSheets } from '../../src/project';
 import { type Changes, draftWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
+import { writePdf } from '../files/written';
 import { every, share } from './every';
 import { compareInk, farthestWithin, TRUE_WITHIN } from './paper/compare';
 import { findMap } from './paper/find-map';

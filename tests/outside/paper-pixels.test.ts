@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { makeReport, writePdf } from '../../src/files';
+import { makeReport } from '../../src/files';
 import { openProject } from '../../src/project';
 import { placer } from '../../src/sheets';
 import { type Changes, draftOf, draftWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
+import { writePdf } from '../files/written';
 import { compareInk, TRUE_WITHIN } from './paper/compare';
 import { findMarks } from './paper/find-marks';
 import { joinSheets, labelOf } from './paper/join-sheets';

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { writePdf } from '../../src/files';
-import { writePrinterTestPdf } from '../../src/files/make/lazy-pdf';
+import { writePrinterTestPdf } from '../../src/files/pdf/printer-test';
 import { correctionFor, printerTest } from '../../src/sheets';
 import { draftWith, projectWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
+import { writePdf } from '../files/written';
 import { every } from './every';
 import { findBars } from './paper/find-bars';
 import { joinSheets } from './paper/join-sheets';
@@ -40,7 +40,7 @@ describe.each(cases)('a printer that prints 98.5 % × 101 %, $sheet $orientation
 
   test('its test page says by how much, and corrected the squares are true again', async () => {
     const bars = printerTest(project.paper, units);
-    const page = openPdf(await writePrinterTestPdf(project, options));
+    const page = openPdf(writePrinterTestPdf({ project }, options));
     const seen = findBars(page.picture(1, PRINTER));
     page.close();
     expect(Math.abs(seen.across - bars.across * PRINTER.x)).toBeLessThan(0.15);

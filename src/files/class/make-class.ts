@@ -1,13 +1,12 @@
 import { type Project, saveProject, withFewestSheets } from '../../project';
 import { printPhrase, Refusal } from '../../words';
-import type { TogetherFile } from '../make/kinds';
+import { TOGETHER_FILES, type TogetherFile } from '../make/kinds';
 import { type FileJob, makeFiles } from '../make/make-files';
 import { MOST_NESTED } from '../nest/styles';
 import type { PdfOptions } from '../pen/options';
 import { safeFileName, unlikeNames } from '../work/file-name';
 import { type Progress, partOf } from '../work/steps';
-import { startZip } from '../zip/lazy-zip';
-import type { ZipWriter } from '../zip/zip';
+import { type ZipWriter, zipWriter } from '../zip/zip';
 import type { ClassKind } from './class-kinds';
 import { type MadeMember, madeMember, rowDraft, unmadeMember } from './member';
 import type { ClassRow, ClassTable } from './read-class';
@@ -25,7 +24,7 @@ export interface ClassOrder {
 
 /** Handouts of more bodies are several files, so that the pages of one are held at a time. */
 const MOST_SAMPLES = 60;
-const TOGETHER: readonly TogetherFile[] = ['samples', 'nested'];
+const TOGETHER = TOGETHER_FILES.map(({ kind }) => kind);
 /** How long what is made together takes for one learner, against that learner's own files. */
 const TOGETHER_WEIGHT = 0.3;
 
@@ -44,7 +43,7 @@ export async function* makeClass(
   options: Omit<PdfOptions, 'fileName'>,
   write: (bytes: Uint8Array) => void,
 ): AsyncGenerator<Progress, readonly MadeMember[]> {
-  const zip = await startZip(options.date, write);
+  const zip = zipWriter(options.date, write);
   const { rows } = table;
   const { units } = project;
   const own = kinds.filter((kind): kind is Exclude<ClassKind, TogetherFile> => !isTogether(kind));

@@ -1,81 +1,157 @@
-/** A kind of file that can be made of one draft. */
-interface SingleKind {
+import type { Draft } from '../../project';
+import type { PdfOptions } from '../pen/options';
+import type { Progress, Steps } from '../work/steps';
+import type { FinishedFile } from '../zip/zip';
+
+type Content = FinishedFile['content'];
+
+/** What every entry says. */
+export interface Kind {
   readonly kind: string;
+  /** How long it takes against the quick ones, so that progress runs evenly; 1 where it is not said. */
+  readonly weight?: number;
+}
+
+/** A kind of file that can be made of one draft. */
+export interface SingleKind extends Kind {
   /** After the project's name. */
   readonly ending: string;
   readonly name: string;
   /** What it is for, in a few words. */
   readonly what: string;
+  /** Its writer, with the libraries that it needs: loaded when a file of the kind is first made. */
+  readonly load: () => Promise<(draft: Draft, options: PdfOptions) => Content | Steps<Content>>;
+}
+
+/** A kind that is made of several drafts together. */
+export interface TogetherKind extends Kind {
+  /** Its writer, as for one draft; files are called by the name that they are given. */
+  readonly load: () => Promise<
+    (
+      drafts: readonly [Draft, ...Draft[]],
+      name: string,
+      options: Omit<PdfOptions, 'fileName'>,
+    ) => AsyncGenerator<Progress, readonly FinishedFile[]>
+  >;
 }
 
 /** Every kind of file of one draft, in the order in which they are made and listed. */
 export const SINGLE_FILES = [
-  { kind: 'pdf', ending: '.pdf', name: 'Joined sheets, PDF', what: 'to print at true scale at home' },
-  { kind: 'large', ending: '.large.pdf', name: 'One large sheet, PDF', what: 'for a print shop' },
+  {
+    kind: 'pdf',
+    ending: '.pdf',
+    name: 'Joined sheets, PDF',
+    what: 'to print at true scale at home',
+    load: async () => (await import('../pdf/tiled')).pdfSteps,
+    weight: 12,
+  },
+  {
+    kind: 'large',
+    ending: '.large.pdf',
+    name: 'One large sheet, PDF',
+    what: 'for a print shop',
+    load: async () => (await import('../pdf/large')).writeLargePdf,
+    weight: 3,
+  },
   {
     kind: 'printer-test',
     ending: '.printer-test.pdf',
     name: 'Printer test, PDF',
     what: 'two bars to measure, to correct the printer',
+    load: async () => (await import('../pdf/printer-test')).writePrinterTestPdf,
   },
   {
     kind: 'reference',
     ending: '.reference.pdf',
     name: 'Reference sheet, PDF',
     what: 'four marks to photograph beside a paper block',
+    load: async () => (await import('../pdf/reference')).writeReferencePdf,
   },
   {
     kind: 'projector',
     ending: '.projector.pdf',
     name: 'Projector, PDF',
     what: 'to throw on the cloth at true size',
+    load: async () => (await import('../pdf/projector')).projectorSteps,
+    weight: 2,
   },
-  { kind: 'svg', ending: '.svg', name: 'Drawing, SVG', what: 'true size, with named layers' },
+  {
+    kind: 'svg',
+    ending: '.svg',
+    name: 'Drawing, SVG',
+    what: 'true size, with named layers',
+    load: async () => (await import('../svg/pieces')).writeSvg,
+  },
   {
     kind: 'blocks',
     ending: '.blocks.svg',
     name: 'Fitted blocks, SVG',
     what: 'each edge by its name, to correct and bring back',
+    load: async () => (await import('../svg/blocks')).writeBlocksSvg,
   },
   {
     kind: 'dxf',
     ending: '.dxf',
     name: 'Cutting file, DXF',
     what: 'millimetres, closed cut lines',
+    load: async () => (await import('../dxf/blocks')).writeDxf,
   },
   {
     kind: 'r12',
     ending: '.r12.dxf',
     name: 'Cutting file, DXF R12',
     what: 'the same for old machines',
+    load: async () => (await import('../dxf/r12')).writeDxfR12,
   },
-  { kind: 'guide', ending: '.guide.pdf', name: 'Sewing guide, PDF', what: 'steps, lay and shopping list, to print' },
-  { kind: 'guide-html', ending: '.guide.html', name: 'Sewing guide, page', what: 'the same, to read on a screen' },
+  {
+    kind: 'guide',
+    ending: '.guide.pdf',
+    name: 'Sewing guide, PDF',
+    what: 'steps, lay and shopping list, to print',
+    load: async () => (await import('../guide/pdf')).writeGuidePdf,
+  },
+  {
+    kind: 'guide-html',
+    ending: '.guide.html',
+    name: 'Sewing guide, page',
+    what: 'the same, to read on a screen',
+    load: async () => (await import('../guide/html')).writeGuideHtml,
+  },
   {
     kind: 'fit',
     ending: '.fit.pdf',
     name: 'Fit sheet, PDF',
     what: 'body and finished garment side by side, on one page',
+    load: async () => (await import('../fit/pdf')).writeFitPdf,
   },
   {
     kind: 'report',
     ending: '.report.json',
     name: 'Report',
     what: 'every measure and check, for a program',
+    load: async () => (await import('../report/report')).writeReport,
   },
   {
     kind: 'handout',
     ending: '.handout.txt',
     name: 'Handout',
     what: 'the working, to read in class',
+    load: async () => (await import('../guide/handout')).writeHandout,
   },
 ] as const satisfies readonly SingleKind[];
 
 export type SingleFile = (typeof SINGLE_FILES)[number]['kind'];
 
-/** The kinds that are made of several drafts together. */
-export type TogetherFile = 'samples' | 'nested';
+/** Every kind that is made of several drafts together, in the order in which they are made. */
+export const TOGETHER_FILES = [
+  { kind: 'samples', load: async () => (await import('../pdf/samples')).samplesFiles, weight: 3 },
+  { kind: 'nested', load: async () => (await import('../nest/files')).nestedFiles, weight: 20 },
+] as const satisfies readonly TogetherKind[];
+
+export type TogetherFile = (typeof TOGETHER_FILES)[number]['kind'];
 
 /** Every kind that can be asked for: those of one draft, those of several together, and all of them in one file. */
 export type FileKind = SingleFile | TogetherFile | 'zip';
-export const FILE_KINDS: readonly FileKind[] = [...SINGLE_FILES.map(({ kind }) => kind), 'samples', 'nested', 'zip'];
+export const FILE_KINDS: readonly FileKind[] = [...SINGLE_FILES, ...TOGETHER_FILES]
+  .map(({ kind }): FileKind => kind)
+  .concat('zip');

@@ -1,31 +1,18 @@
 import type { Draft } from '../../project';
 import { saveProject } from '../../project';
-import { writeDxf } from '../dxf/lazy-dxf';
-import { writeHandout } from '../guide/handout';
-import { writeGuideHtml } from '../guide/html';
-import { nestOf } from '../nest/nest';
 import { MOST_NESTED } from '../nest/styles';
-import { writeNestedSvg } from '../nest/svg';
 import type { PdfOptions } from '../pen/options';
-import { writeReport } from '../report/report';
-import { writeBlocksSvg } from '../svg/blocks';
-import { writeSvg } from '../svg/pieces';
 import { type Progress, partOf, type Steps } from '../work/steps';
-import { zipFiles } from '../zip/lazy-zip';
 import type { FinishedFile } from '../zip/zip';
-import { FILE_KINDS, type FileKind, SINGLE_FILES, type SingleFile, type TogetherFile } from './kinds';
 import {
-  nestedLargeWork,
-  nestedWork,
-  pdfWork,
-  projectorWork,
-  samplesWork,
-  writeFitPdf,
-  writeGuidePdf,
-  writeLargePdf,
-  writePrinterTestPdf,
-  writeReferencePdf,
-} from './lazy-pdf';
+  FILE_KINDS,
+  type FileKind,
+  type Kind,
+  SINGLE_FILES,
+  type SingleKind,
+  TOGETHER_FILES,
+  type TogetherKind,
+} from './kinds';
 
 /** One draft to make files of, and what they are called. */
 export interface FileJob {
@@ -33,12 +20,6 @@ export interface FileJob {
   readonly name: string;
   readonly draft: Draft;
 }
-
-/** How long a kind takes against the quick ones, so that progress runs evenly. */
-const WEIGHT: Readonly<Partial<Record<FileKind, number>>> = { pdf: 12, large: 3, projector: 2, samples: 3, nested: 20 };
-const weightOf = (kind: FileKind): number => WEIGHT[kind] ?? 1;
-
-const TOGETHER = ['samples', 'nested'] as const satisfies readonly TogetherFile[];
 
 type Making = AsyncGenerator<Progress, readonly FinishedFile[]>;
 
@@ -67,18 +48,18 @@ export async function* makeFiles(
   const needed = wanted.includes('zip') ? [...new Set([...wanted, ...all])] : wanted;
   const tasks = [
     ...jobs.flatMap((job) =>
-      SINGLE_FILES.filter(({ kind }) => needed.includes(kind)).map(({ kind, ending }) => ({
-        key: keyOf(job, kind),
-        says: `${job.name}${ending}`,
-        weight: weightOf(kind),
-        steps: () => singleFile(job, kind, ending, options),
+      SINGLE_FILES.filter(({ kind }) => needed.includes(kind)).map((entry) => ({
+        key: keyOf(job, entry.kind),
+        says: `${job.name}${entry.ending}`,
+        weight: weightOf(entry),
+        steps: () => singleFile(job, entry, options),
       })),
     ),
-    ...TOGETHER.filter((kind) => needed.includes(kind)).map((kind) => ({
-      key: kind,
-      says: kind,
-      weight: weightOf(kind),
-      steps: () => togetherFiles(jobs, kind, options),
+    ...TOGETHER_FILES.filter(({ kind }) => needed.includes(kind)).map((entry) => ({
+      key: entry.kind,
+      says: entry.kind,
+      weight: weightOf(entry),
+      steps: () => togetherFiles(jobs, entry, options),
     })),
   ];
   const whole = tasks.reduce((sum, { weight }) => sum + weight, 0) || 1;
@@ -93,7 +74,7 @@ export async function* makeFiles(
     SINGLE_FILES.filter(({ kind }) => wanted.includes(kind)).flatMap(({ kind }) => written(kind, job)),
   );
   const together = (kinds: readonly FileKind[]) =>
-    TOGETHER.filter((kind) => kinds.includes(kind)).flatMap((kind) => made.get(kind) ?? []);
+    TOGETHER_FILES.filter(({ kind }) => kinds.includes(kind)).flatMap(({ kind }) => made.get(kind) ?? []);
   const files = [...singles, ...together(wanted)];
   if (!wanted.includes('zip')) return files;
   yield { share: 1, doing: 'packing' };
@@ -108,7 +89,8 @@ export async function* makeFiles(
     ]),
     ...together(needed),
   ];
-  return [...files, { name: `${groupName(jobs)}.zip`, content: await zipFiles(packed, options.date) }];
+  const { zipFiles } = await import('../zip/zip');
+  return [...files, { name: `${groupName(jobs)}.zip`, content: zipFiles(packed, options.date) }];
 }
 
 const keyOf = ({ name }: FileJob, kind: FileKind): string => `${kind} ${name}`;
@@ -120,53 +102,22 @@ function groupName(jobs: readonly FileJob[]): string {
   return jobs.length > 1 ? `${name}-and-${jobs.length - 1}-more` : name;
 }
 
+const weightOf = ({ weight = 1 }: Kind): number => weight;
+
 async function* singleFile(
   { name, draft }: FileJob,
-  kind: SingleFile,
-  ending: string,
+  { ending, load }: SingleKind,
   options: Omit<PdfOptions, 'fileName'>,
 ): Making {
   const fileName = name + ending;
-  const content = yield* contentOf(draft, kind, { ...options, fileName });
+  const write = await load();
+  const made = write(draft, { ...options, fileName });
+  const content = isSteps(made) ? yield* onwards(made) : made;
   return [{ name: fileName, content }];
 }
 
-async function* contentOf(
-  draft: Draft,
-  kind: SingleFile,
-  options: PdfOptions,
-): AsyncGenerator<Progress, FinishedFile['content']> {
-  switch (kind) {
-    case 'pdf':
-      return yield* onwards(await pdfWork(draft, options));
-    case 'large':
-      return await writeLargePdf(draft, options);
-    case 'printer-test':
-      return await writePrinterTestPdf(draft.project, options);
-    case 'reference':
-      return await writeReferencePdf(draft.project, options);
-    case 'projector':
-      return yield* onwards(await projectorWork(draft, options));
-    case 'svg':
-      return writeSvg(draft);
-    case 'blocks':
-      return writeBlocksSvg(draft);
-    case 'dxf':
-      return await writeDxf(draft);
-    case 'r12':
-      return await writeDxf(draft, 'R12');
-    case 'guide':
-      return await writeGuidePdf(draft, options);
-    case 'guide-html':
-      return writeGuideHtml(draft);
-    case 'fit':
-      return await writeFitPdf(draft, options);
-    case 'report':
-      return writeReport(draft);
-    case 'handout':
-      return writeHandout(draft);
-  }
-}
+const isSteps = <T extends FinishedFile['content']>(made: T | Steps<T>): made is Steps<T> =>
+  typeof made === 'object' && 'next' in made;
 
 /** Steps of either kind as asynchronous ones. */
 async function* onwards<T>(steps: Steps<T>): AsyncGenerator<Progress, T> {
@@ -175,25 +126,11 @@ async function* onwards<T>(steps: Steps<T>): AsyncGenerator<Progress, T> {
 
 async function* togetherFiles(
   jobs: readonly FileJob[],
-  kind: TogetherFile,
+  { load }: TogetherKind,
   options: Omit<PdfOptions, 'fileName'>,
 ): Making {
-  if (kind === 'nested') return yield* nestedFiles(jobs, options);
   const [first, ...others] = jobs.map(({ draft }) => draft);
   if (!first) return [];
-  const content = yield* onwards(await samplesWork([first, ...others], options));
-  return [{ name: `${groupName(jobs)}.samples.pdf`, content }];
-}
-
-async function* nestedFiles(jobs: readonly FileJob[], options: Omit<PdfOptions, 'fileName'>): Making {
-  const nest = nestOf(jobs.map(({ draft }) => draft));
-  const name = `${groupName(jobs)}.nested`;
-  const fileName = `${name}.pdf`;
-  const sheets = yield* partOf(await nestedWork(nest, { ...options, fileName }), 0, 0.8, '');
-  const large = yield* partOf(await nestedLargeWork(nest, options), 0.8, 0.95, '');
-  return [
-    { name: fileName, content: sheets },
-    { name: `${name}.large.pdf`, content: large },
-    { name: `${name}.svg`, content: writeNestedSvg(nest) },
-  ];
+  const write = await load();
+  return yield* write([first, ...others], groupName(jobs), options);
 }

@@ -1,6 +1,6 @@
 import { formatLength, type Mm, plain } from '../../length';
 import { point } from '../../plane';
-import type { Project } from '../../project';
+import type { Draft } from '../../project';
 import { correctionRemarks, printerTest } from '../../sheets';
 import { printPhrase, say } from '../../words';
 import { INK, type LineStyle } from '../pen/line-styles';
@@ -22,9 +22,9 @@ const SQUARE: Mm = 100;
  * The printer's test page: a bar along each side of the paper, as long as it holds, printed without any correction; and
  * beside them, where a correction is set, a square that comes out true with it.
  *
- * @param project its paper, and its units
+ * @param draft its project's paper and units are used
  */
-export function writePrinterTestPdf(project: Project, options: PdfOptions): Uint8Array {
+export function writePrinterTestPdf({ project }: Pick<Draft, 'project'>, options: PdfOptions): Uint8Array {
   const { paper: settings, units } = project;
   const { paper, across, along } = printerTest(settings, units);
   const pen = startPdf(paper.width, paper.height, options.font, {
@@ -74,7 +74,7 @@ export function writePrinterTestPdf(project: Project, options: PdfOptions): Uint
   return pen.bytes();
 }
 
-function sentences({ paper, units }: Project, across: Mm, along: Mm): readonly string[] {
+function sentences({ paper, units }: Draft['project'], across: Mm, along: Mm): readonly string[] {
   const remarks = correctionRemarks(paper).map((remark) => printPhrase(remark, units));
   const { correctX, correctY } = paper;
   const set =

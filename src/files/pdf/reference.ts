@@ -1,6 +1,6 @@
 import { MM_PER_INCH, type Mm, plain } from '../../length';
 import { type Curve, curveMap, type Point, point, straight } from '../../plane';
-import type { Project } from '../../project';
+import type { Draft } from '../../project';
 import { REFERENCE, referenceSheet } from '../../sheets';
 import { INK, type LineStyle } from '../pen/line-styles';
 import type { PdfOptions } from '../pen/options';
@@ -29,9 +29,10 @@ const ROUND = 0.5523;
  * The reference sheet: four marks at known distances to photograph beside a paper block, a fifth length to check by, and
  * how to use it. It is corrected for the printer like the pattern.
  *
- * @param project its paper and units; Letter where its paper is measured in inches, else A4
+ * @param draft its project's paper and units are used; Letter where its paper is measured in inches, else A4
  */
-export function writeReferencePdf({ paper: settings, units }: Project, options: PdfOptions): Uint8Array {
+export function writeReferencePdf({ project }: Pick<Draft, 'project'>, options: PdfOptions): Uint8Array {
+  const { paper: settings, units } = project;
   const { paper, left, top } = referenceSheet(settings, units);
   const { correctX, correctY } = settings;
   const pen = startPdf(paper.width, paper.height, options.font, {

@@ -21,7 +21,8 @@ import { frameAt, type PageFrame } from '../pen/page-frame';
 import { type Packed, type Parcel, packedPages } from '../pen/page-packing';
 import { type Pen, startPdf } from '../pen/pen';
 import { baseline, lineHeight } from '../pen/print-type';
-import type { Steps } from '../work/steps';
+import { type Progress, partOf, type Steps } from '../work/steps';
+import type { FinishedFile } from '../zip/zip';
 
 /** Of true size: a leg on half of an A3 sheet. */
 const SAMPLE_SCALE = 1 / 4;
@@ -40,6 +41,20 @@ interface Sample {
   readonly turned: PieceDrawing;
   readonly says: readonly string[];
   readonly parcel: Parcel;
+}
+
+/**
+ * The handouts of {@link samplesSteps} as a file.
+ *
+ * @param name what the file is called, without its ending
+ */
+export async function* samplesFiles(
+  drafts: readonly [Draft, ...Draft[]],
+  name: string,
+  options: PdfOptions,
+): AsyncGenerator<Progress, readonly FinishedFile[]> {
+  const content = yield* partOf(samplesSteps(drafts, options), 0, 1, '');
+  return [{ name: `${name}.samples.pdf`, content }];
 }
 
 /**

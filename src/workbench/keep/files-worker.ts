@@ -96,7 +96,7 @@ async function filled({ projects, kinds }: ProjectsOrder, { font, date }: Option
   const [first, ...others] = files;
   if (!first) throw new Error('nothing was made');
   if (others.length === 0) return first;
-  return { name: first.name.replace(/\.[^.]+$/, '.zip'), content: await zipFiles(files, date) };
+  return { name: first.name.replace(/\.[^.]+$/, '.zip'), content: zipFiles(files, date) };
 }
 
 /** This much of a ZIP is held before the browser is given it, which may put it away on the disk. */

@@ -1,10 +1,10 @@
 import DxfParser, { type ITextEntity } from 'dxf-parser';
 import { describe, expect, test } from 'vitest';
 import { cutCurves, type Piece } from '../../../src/edges';
-import { writeDxf } from '../../../src/files';
 import { flattenCurves, outlineArea, type Point, pathLength } from '../../../src/plane';
 import { draftWith } from '../drafts';
 import { ezdxfIsHere, parsedLines, type ReadLine, readWithEzdxf } from '../read-dxf';
+import { writeDxf } from '../written';
 
 // The layers' numbers: ASTM D6673 and ANSI/AAMA-292, as quoted by others; conformity is not claimed.
 const drafts = [

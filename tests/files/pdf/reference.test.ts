@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { writeReferencePdf } from '../../../src/files/make/lazy-pdf';
+import { writeReferencePdf } from '../../../src/files/pdf/reference';
 import { REFERENCE, referenceSheet } from '../../../src/sheets';
 import { openPdf, PIXELS_PER_MM, type Picture } from '../../outside/paper/render';
 import { projectWith } from '../drafts';
@@ -34,7 +34,7 @@ describe.each([
 ] as const)('the reference sheet of $sheet, $units', ({ sheet, units, pts }) => {
   test('has its marks where it says, on one page that any printer holds', async () => {
     const project = projectWith({ units, paper: { sheet } });
-    const pdf = openPdf(await writeReferencePdf(project, options));
+    const pdf = openPdf(writeReferencePdf({ project }, options));
     expect(pdf.pages).toBe(1);
     expect(pdf.info()).toMatch(new RegExp(`Page size:\\s+${pts}`));
     expect(pdf.check()).toContain('No syntax or stream encoding errors');
@@ -65,7 +65,7 @@ describe.each([
 test('on a printer that prints wrong it is true with the correction, like the pattern', async () => {
   const project = projectWith({ paper: { correctX: 1 / PRINTER.x, correctY: 1 / PRINTER.y } });
   const { left, top } = referenceSheet(project.paper, 'cm');
-  const pdf = openPdf(await writeReferencePdf(project, options));
+  const pdf = openPdf(writeReferencePdf({ project }, options));
   const picture = pdf.picture(1, PRINTER);
   pdf.close();
   const at = (x: number, y: number) => middleNear(picture, left * PRINTER.x + x, top * PRINTER.y + y);
