@@ -1,12 +1,12 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { FaultPage } from './faults/FaultPage';
+import { FaultPage } from './FaultPage';
 import { Guarded } from './faults/Guarded';
 import { beforeLeaving } from './faults/leaving';
 import { noteFault } from './faults/outside';
 import { showStartFault } from './faults/start-page';
-import { bringBack, keeper } from './keep/start';
 import { practise } from './practice';
+import { bringBack, keeper } from './shelf/start';
 import { Workbench } from './Workbench';
 
 /** Brings back what was kept, and shows the workbench; it is shown whatever becomes of what was kept. */
@@ -25,5 +25,5 @@ export async function begin(place: HTMLElement): Promise<void> {
   );
   practise();
   // Where it does not come, the page works with a network, as before.
-  if (import.meta.env.PROD) void import('./keep/offline').then(({ goOffline }) => goOffline()).catch(() => undefined);
+  if (import.meta.env.PROD) void import('./faults/offline').then(({ goOffline }) => goOffline()).catch(() => undefined);
 }

@@ -7,7 +7,7 @@ import { readClass } from '../../src/files/class/read-class';
 import { plainLetters } from '../../src/length';
 import { exampleProject, openProject, type Project, salvageProject, saveProject } from '../../src/project';
 import { type Problem, printProblem } from '../../src/words';
-import { projectFromHash } from '../../src/workbench/keep/link';
+import { projectFromHash } from '../../src/workbench/shelf/link';
 import type { DamagedFile } from './cases';
 import { untold } from './untold';
 

@@ -8,7 +8,7 @@ const ASKS =
   /from '(?:node:)?(?:http|https|http2|net|tls|dgram|dns|undici)'|\bfetch\(|\b(?:WebSocket|EventSource|XMLHttpRequest|sendBeacon)\b/;
 
 /** The page asks for its own print font, and for itself, where a part of it did not come. */
-const MAY_ASK = ['src/workbench/faults/newer.ts', 'src/workbench/keep/take.ts'];
+const MAY_ASK = ['src/workbench/faults/newer.ts', 'src/workbench/take/take.ts'];
 
 test('nothing opens a connection but the page for its own files; the command line never does', () => {
   const files = readdirSync(join(root, 'src'), { recursive: true, encoding: 'utf8' }).filter((name) =>

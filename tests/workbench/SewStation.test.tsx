@@ -1,10 +1,10 @@
 import { act, cleanup, render, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { stepsOf } from '../../src/workbench/stations/sew/sewing-run';
-import { useSewingShown } from '../../src/workbench/stations/sew/sewing-shown';
 import { useBench } from '../../src/workbench/store/bench';
 import { Workbench } from '../../src/workbench/Workbench';
+import { stepsOf } from '../../src/workbench/working/sewing-run';
+import { useSewingShown } from '../../src/workbench/working/sewing-shown';
 
 const start = useBench.getInitialState();
 

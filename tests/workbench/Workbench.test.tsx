@@ -9,7 +9,7 @@ import { useBench } from '../../src/workbench/store/bench';
 import { Workbench } from '../../src/workbench/Workbench';
 
 // This document has no workers: the drawing is read on the spot, by the same reader.
-vi.mock('../../src/workbench/keep/read-drawing', async () => {
+vi.mock('../../src/workbench/open/read-drawing', async () => {
   const { readBlocks } = await import('../../src/files');
   return { readDrawing: readBlocks };
 });

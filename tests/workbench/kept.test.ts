@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { ago, keptWords } from '../../src/workbench/keep/kept';
+import { ago, keptWords } from '../../src/workbench/shelf/kept';
 
 it.each([
   [-5, 'just now'],

@@ -2,7 +2,7 @@ import { deflateRawSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { draft, exampleProject, openProject, type Project } from '../../src/project';
 import { printPhrase } from '../../src/words';
-import { projectFromHash, projectLink } from '../../src/workbench/keep/link';
+import { projectFromHash, projectLink } from '../../src/workbench/shelf/link';
 
 const PAGE = 'https://example.org/legwork/';
 const linkOf = async (project: Project) => {

@@ -1,12 +1,12 @@
 import 'fake-indexeddb/auto';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { exampleProject } from '../../src/project';
-import { type Copy, copyOf } from '../../src/workbench/keep/copy';
-import { found, openDatabase } from '../../src/workbench/keep/database';
-import { newestOf, readCopy } from '../../src/workbench/keep/read-copy';
-import { readHistory } from '../../src/workbench/keep/read-history';
-import { restored } from '../../src/workbench/keep/restored';
-import { openShelf, type Shelf } from '../../src/workbench/keep/shelf';
+import { type Copy, copyOf } from '../../src/workbench/shelf/copy';
+import { found, openDatabase } from '../../src/workbench/shelf/database';
+import { newestOf, readCopy } from '../../src/workbench/shelf/read-copy';
+import { readHistory } from '../../src/workbench/shelf/read-history';
+import { restored } from '../../src/workbench/shelf/restored';
+import { openShelf, type Shelf } from '../../src/workbench/shelf/shelf';
 import { useBench } from '../../src/workbench/store/bench';
 import { type History, momentOf, noHistory, placeOf } from '../../src/workbench/store/history';
 import { length } from '../../src/workbench/store/quantity';

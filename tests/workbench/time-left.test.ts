@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { timeLeft } from '../../src/workbench/keep/TakeProgress';
+import { timeLeft } from '../../src/workbench/take/TakeProgress';
 
 test('how long work still takes is told once it can be known, and only where it is long', () => {
   expect(timeLeft(1000, 0.001)).toBe('');

@@ -1,8 +1,8 @@
 import type { Units } from '../../length';
 import { Switch } from '../fields/Switch';
-import { saveToFile } from '../keep/save';
+import { startMeasuring } from '../fields/start-measuring';
 import { MannerButtons } from '../look/MannerButtons';
-import { startMeasuring } from '../stations/start-measuring';
+import { saveToFile } from '../save/save';
 import { useBench } from '../store/bench';
 import { KeptLine } from './KeptLine';
 import { ProjectName } from './ProjectName';

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { keptWords, useKept } from '../keep/kept';
+import { keptWords, useKept } from '../shelf/kept';
 
 /** Under the project's name: whether and when it was kept on this computer. Not read out: it would never be quiet. */
 export function KeptLine() {

@@ -1,12 +1,12 @@
 import { Suspense, useRef } from 'react';
 import { late } from '../faults/late';
+import { useProjectsOpen } from '../faults/projects-open';
 import { FileInput } from '../fields/FileInput';
-import { openFromFile } from '../keep/open';
-import { useProjectsOpen } from './projects-open';
+import { openFromFile } from '../open/open';
 
 const close = () => useProjectsOpen.setState({ open: false });
 
-export const ProjectsDialog = late(() => import('../keep/ProjectsDialog'), {
+export const ProjectsDialog = late(() => import('../projects/ProjectsDialog'), {
   what: 'The list of projects',
   place: 'sheet',
   leave: close,

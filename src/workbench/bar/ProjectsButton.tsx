@@ -1,5 +1,5 @@
+import { useProjectsOpen } from '../faults/projects-open';
 import { ProjectsDialog } from './Projects';
-import { useProjectsOpen } from './projects-open';
 
 /** Opens the list of what is kept; the list and what it is made of are loaded when they are first wanted. */
 export function ProjectsButton() {

@@ -1,4 +1,4 @@
-import { download } from '../keep/download';
+import { download } from '../save/download';
 import { type Fault, faultDetails } from './fault';
 
 /** The fault itself, for whoever is to mend it. */

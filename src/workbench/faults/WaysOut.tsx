@@ -1,7 +1,7 @@
 import { undoAloud } from '../aloud/say-aloud';
-import { useProjectsOpen } from '../bar/projects-open';
 import { useBench } from '../store/bench';
 import { reloadPage } from './leaving';
+import { useProjectsOpen } from './projects-open';
 import { saveAnyhow } from './save-anyhow';
 
 /** What can be done about a fault: one step back, the project as a file, another one, the page anew. */

@@ -1,6 +1,6 @@
 import { safeFileName } from '../../files';
 import { saveProject } from '../../project';
-import { download } from '../keep/download';
+import { download } from '../save/download';
 import { useBench } from '../store/bench';
 
 /**

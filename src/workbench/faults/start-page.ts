@@ -1,4 +1,4 @@
-import { download } from '../keep/download';
+import { download } from '../save/download';
 import { faultDetails } from './fault';
 import { keptRaw, rawProjects } from './kept-raw';
 import { whyNotLoaded } from './newer';

@@ -1,7 +1,7 @@
 import { focusOn } from '../aloud/focus-on';
 import { sayAloud } from '../aloud/say-aloud';
-import { type ChalkLine, MOST_LINES, useChalk } from '../table/chalk/chalk';
-import { Differences } from '../table/chalk/Differences';
+import { type ChalkLine, MOST_LINES, useChalk } from '../chalk/chalk';
+import { Differences } from '../chalk/Differences';
 
 /** The chalk lines: keep the present outline, name it, see what changed since, rub it out. */
 export function ChalkCards() {

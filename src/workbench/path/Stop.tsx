@@ -1,10 +1,10 @@
 import { type ComponentType, type RefObject, Suspense, useEffect, useRef } from 'react';
 import { Guarded } from '../faults/Guarded';
 import { late } from '../faults/late';
+import { RESULTS } from '../finished/results';
 import { useManner } from '../look/manner';
 import { NARROW, STOPS_ONLY } from '../look/widths';
 import { EdgesStation } from '../stations/EdgesStation';
-import { RESULTS } from '../stations/results';
 import { onlyWaiting, stationAsks } from '../store/asked';
 import { useBench } from '../store/bench';
 import type { Bench } from '../store/state';

@@ -1,8 +1,8 @@
 import { type DragEvent, useRef } from 'react';
 import { FileInput } from '../fields/FileInput';
-import { take } from '../keep/taking';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
+import { take } from '../take/taking';
 import { FloorScene } from './FloorScene';
 import { shotAt, startAgain, takePicture, usePhoto } from './photo-store';
 

@@ -1,7 +1,7 @@
 import { type KeyboardEvent, useEffect } from 'react';
 import '../look/photo.css';
 import '../look/photo-picture.css';
-import { Sheet } from '../keep/Sheet';
+import { Sheet } from '../look/Sheet';
 import { BlockBoard } from './BlockBoard';
 import { BlockStep } from './BlockStep';
 import { ChooseStep } from './ChooseStep';

@@ -1,4 +1,4 @@
-import { shelf } from '../keep/start';
+import { shelf } from '../shelf/start';
 import { isWork } from './is-work';
 import { usePhoto } from './photo-store';
 import { NO_WORK } from './work';

@@ -84,7 +84,7 @@ function move(by: 1 | -1): void {
   if (useBench.getState().station === 'sew')
     withLate(
       'The sewing',
-      () => import('../stations/sew/sewing-run'),
+      () => import('../working/sewing-run'),
       (run) => run.moveSewing(by),
     );
   else useRun.getState().move(by);

@@ -1,7 +1,7 @@
 import { printPhrase } from '../../words';
-import { stepShown, stepsOf } from '../stations/sew/sewing-run';
-import { useSewingShown } from '../stations/sew/sewing-shown';
 import { useBench } from '../store/bench';
+import { stepShown, stepsOf } from '../working/sewing-run';
+import { useSewingShown } from '../working/sewing-shown';
 
 /** The step of the sewing that lies on the table, for a class: its number, its name and what is done. */
 export default function ShowSewing() {

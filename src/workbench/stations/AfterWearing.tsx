@@ -1,13 +1,13 @@
 import { NO_CORRECTIONS } from '../../block';
 import { say } from '../../words';
 import { focusOn } from '../aloud/focus-on';
+import { Differences } from '../chalk/Differences';
+import { useFirstCut } from '../chalk/first-cut';
 import { fieldId } from '../fields/FieldRow';
 import { Group } from '../fields/Group';
 import { QuantityField } from '../fields/QuantityField';
 import { useBench } from '../store/bench';
 import { length } from '../store/quantity';
-import { Differences } from '../table/chalk/Differences';
-import { useFirstCut } from '../table/chalk/first-cut';
 
 /** What is seen on the body when the trousers are worn, each with the amount that corrects it. */
 const SEEN = [

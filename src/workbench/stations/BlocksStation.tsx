@@ -4,12 +4,12 @@ import { mm, say } from '../../words';
 import { AutoField } from '../fields/AutoField';
 import { FileInput } from '../fields/FileInput';
 import { QuantityField } from '../fields/QuantityField';
-import { bringBlocks } from '../keep/bring-blocks';
-import { take } from '../keep/taking';
+import { bringBlocks } from '../open/bring-blocks';
 import { openPhoto } from '../photo/opened';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
 import { length } from '../store/quantity';
+import { take } from '../take/taking';
 
 /** The fitted block: drafted from the body, or brought along. */
 export default function BlocksStation() {

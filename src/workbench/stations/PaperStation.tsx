@@ -5,9 +5,9 @@ import { Group } from '../fields/Group';
 import { PickField } from '../fields/PickField';
 import { QuantityField } from '../fields/QuantityField';
 import { SwitchField } from '../fields/SwitchField';
-import { Take } from '../keep/Take';
 import { useBench } from '../store/bench';
 import { barMeasured, length } from '../store/quantity';
+import { Take } from './Take';
 import { useFewestSheets } from './use-fewest-sheets';
 
 const PAPERS = [...PAPER_SIZES.map(({ name }) => ({ key: name, name })), { key: OWN_SIZE, name: 'a size of your own' }];

@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import { formatLength } from '../../length';
 import type { Draft } from '../../project';
-import { RESULTS } from '../stations/results';
+import { RESULTS } from '../finished/results';
 import { useBench } from '../store/bench';
 import type { StationDrawing } from './station-drawings';
 

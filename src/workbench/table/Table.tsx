@@ -8,7 +8,7 @@ import { STATION_NAMES, type Station } from '../store/stations';
 import { stepOf } from '../store/working-at';
 import { useRun } from '../working/run';
 import { boxRound } from './bounds';
-import { ChalkLines } from './chalk/ChalkLines';
+import { ChalkLines } from './ChalkLines';
 import { DrawingWords } from './DrawingWords';
 import type { DrawingProps } from './drawings/drawing-props';
 import { Handles } from './handles/Handles';

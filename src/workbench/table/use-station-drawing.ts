@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { withLate } from '../faults/late';
-import { useSewingShown } from '../stations/sew/sewing-shown';
 import type { Station } from '../store/stations';
+import { useSewingShown } from '../working/sewing-shown';
 import { type LateStation, STATION_DRAWINGS, type StationDrawing } from './station-drawings';
 
 /** What there is to load of a station that somebody went to: a good part of all, and not seen first. */

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { exampleProject, type Project, saveProject } from '../../../src/project';
 import { say } from '../../../src/words';
-import { LAST } from '../../../src/workbench/keep/keeper';
+import { LAST } from '../../../src/workbench/shelf/keeper';
 import { length } from '../../../src/workbench/store/quantity';
 import * as m from './model';
 import { everything, notesOf, openTab, putRaw, settled, type Tab, type World } from './world';

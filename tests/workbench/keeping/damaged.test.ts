@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { exampleProject, openProject, saveProject } from '../../../src/project';
-import { copyOf } from '../../../src/workbench/keep/copy';
-import { rawText } from '../../../src/workbench/keep/raw-text';
+import { copyOf } from '../../../src/workbench/shelf/copy';
+import { rawText } from '../../../src/workbench/shelf/raw-text';
 import { length } from '../../../src/workbench/store/quantity';
 import { everything, newWorld, openTab, putRaw, type Tab, type World } from './world';
 
@@ -122,7 +122,7 @@ describe.each(JUNK)('%s', (_, junk) => {
     const project = { ...JSON.parse(saveProject(exampleProject)), name: 'this one' };
     const whole = copyOf(tab.bench.getState(), 50, 1);
     tab.kill();
-    const { hashOf } = await import('../../../src/workbench/keep/copy');
+    const { hashOf } = await import('../../../src/workbench/shelf/copy');
     const good = part === 'good' ? text : saveProject(project);
     const now = part === 'text' ? text : saveProject(project);
     await putRaw(world, `project/${id}/a`, { ...whole, id, text: now, good, check: hashOf(now, good) });

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { exampleProject, openProject, saveProject } from '../../../src/project';
-import { checkOf, copyOf } from '../../../src/workbench/keep/copy';
+import { checkOf, copyOf } from '../../../src/workbench/shelf/copy';
 import { createBench } from '../../../src/workbench/store/bench';
 import { opened } from '../../../src/workbench/store/changes';
 import { noHistory } from '../../../src/workbench/store/history';

@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
 import { exampleProject } from '../../../src/project';
-import { rawText } from '../../../src/workbench/keep/raw-text';
+import { rawText } from '../../../src/workbench/shelf/raw-text';
 import { length } from '../../../src/workbench/store/quantity';
 import { everything, Killed, newWorld, openTab, putRaw, settled, type Tab, type World } from './world';
 

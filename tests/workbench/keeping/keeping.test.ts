@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it, vi } from 'vitest';
-import { rawText } from '../../../src/workbench/keep/raw-text';
+import { rawText } from '../../../src/workbench/shelf/raw-text';
 import { chance, PATIENCE } from '../../properties/seed';
 import { type Command, carryOut, commands, newPair, type Pair } from './commands';
 import { canon, newestSlot, type Snap, type Spot, snapText } from './model';

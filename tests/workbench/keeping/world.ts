@@ -1,12 +1,12 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
-import { found, NoStorage, openDatabase, type Within } from '../../../src/workbench/keep/database';
-import { type Keeper, startKeeper } from '../../../src/workbench/keep/keeper';
-import { createKept } from '../../../src/workbench/keep/kept';
-import type { Notes } from '../../../src/workbench/keep/notes';
-import { openLast } from '../../../src/workbench/keep/open-last';
-import { openShelf, type Shelf } from '../../../src/workbench/keep/shelf';
-import type { Surroundings } from '../../../src/workbench/keep/surroundings';
+import { found, NoStorage, openDatabase, type Within } from '../../../src/workbench/shelf/database';
+import { type Keeper, startKeeper } from '../../../src/workbench/shelf/keeper';
+import { createKept } from '../../../src/workbench/shelf/kept';
+import type { Notes } from '../../../src/workbench/shelf/notes';
+import { openLast } from '../../../src/workbench/shelf/open-last';
+import { openShelf, type Shelf } from '../../../src/workbench/shelf/shelf';
+import type { Surroundings } from '../../../src/workbench/shelf/surroundings';
 import { createBench } from '../../../src/workbench/store/bench';
 import { Locks } from './locks';
 

@@ -1,6 +1,6 @@
 import { useBench } from '../../store/bench';
-import { stepShown, stepsOf } from './sewing-run';
-import { useSewingShown } from './sewing-shown';
+import { stepShown, stepsOf } from '../../working/sewing-run';
+import { useSewingShown } from '../../working/sewing-shown';
 import { sewingTime } from './sewing-time';
 
 /** All steps in order, to go to any of them, and how long the whole takes. */

@@ -3,8 +3,8 @@ import { plain } from '../../../length';
 import { stepMinutes } from '../../../sewing';
 import { isSaid, printPhrase } from '../../../words';
 import { useBench } from '../../store/bench';
-import { moveSewing, stepShown, stepsOf } from './sewing-run';
-import { useSewingShown } from './sewing-shown';
+import { moveSewing, stepShown, stepsOf } from '../../working/sewing-run';
+import { useSewingShown } from '../../working/sewing-shown';
 
 /** The step that is shown, in words, with the way to the next and back. */
 export function StepWords() {

@@ -3,9 +3,9 @@ import type { Units } from '../../../length';
 import type { Point } from '../../../plane';
 import type { PictureItem } from '../../../sewing';
 import { printPhrase } from '../../../words';
-import { pictureShown } from '../../stations/sew/sewing-run';
-import { useSewingShown } from '../../stations/sew/sewing-shown';
 import { useBench } from '../../store/bench';
+import { pictureShown } from '../../working/sewing-run';
+import { useSewingShown } from '../../working/sewing-shown';
 import { polygonText } from '../path-text';
 import type { DrawingProps } from './drawing-props';
 

@@ -1,6 +1,6 @@
 import { printPhrase } from '../../../words';
-import { pictureShown } from '../../stations/sew/sewing-run';
-import { useSewingShown } from '../../stations/sew/sewing-shown';
+import { pictureShown } from '../../working/sewing-run';
+import { useSewingShown } from '../../working/sewing-shown';
 import type { StationDrawing } from '../station-drawings';
 import { StepDrawing } from './StepDrawing';
 

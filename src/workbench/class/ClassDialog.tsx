@@ -1,13 +1,13 @@
 import { useEffect, useRef, useState } from 'react';
 import { CLASS_KINDS, type ClassKind } from '../../files';
 import { FileInput } from '../fields/FileInput';
+import { Sheet } from '../look/Sheet';
 import { useBench } from '../store/bench';
+import { TakeProgress } from '../take/TakeProgress';
+import { takeClass, useTaking } from '../take/taking';
 import { ClassProgress } from './ClassProgress';
 import { ClassRows } from './ClassRows';
 import { chooseTable, designIsReady, lookThroughTable, saveEmptyTable, useClass } from './class-table';
-import { Sheet } from './Sheet';
-import { TakeProgress } from './TakeProgress';
-import { takeClass, useTaking } from './taking';
 
 /** What may lie in the set, in the words of a teacher; the summary always does. */
 const PARTS: readonly { readonly kind: ClassKind; readonly name: string; readonly what: string }[] = [

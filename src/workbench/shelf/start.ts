@@ -1,9 +1,9 @@
 import { openProject } from '../../project';
 import { printPhrase } from '../../words';
+import { tellFault, watchFaults } from '../save/faults';
 import { useBench } from '../store/bench';
 import { broughtIn, withNotes } from '../store/changes';
 import { refusal } from '../store/refusal';
-import { tellFault, watchFaults } from './faults';
 import { type Keeper, startKeeper } from './keeper';
 import { projectFromHash } from './link';
 import { openLast } from './open-last';

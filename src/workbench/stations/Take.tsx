@@ -1,13 +1,13 @@
 import { type ReactNode, useRef } from 'react';
 import { type FileKind, SINGLE_FILES } from '../../files';
+import { readProjects } from '../class/read-projects';
+import { TakeClass } from '../class/TakeClass';
 import { FileInput } from '../fields/FileInput';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
+import { TakeProgress } from '../take/TakeProgress';
+import { take, useTaking } from '../take/taking';
 import { ProjectorFields } from './ProjectorFields';
-import { readProjects } from './read-projects';
-import { TakeClass } from './TakeClass';
-import { TakeProgress } from './TakeProgress';
-import { take, useTaking } from './taking';
 
 const FILES = [
   ...SINGLE_FILES,

@@ -1,17 +1,17 @@
 import { useMemo } from 'react';
-import { cutCurves, isDrawnLeft, isLeg } from '../../../edges';
-import { legCurves } from '../../../leg';
-import { type Curve, curveMap, outlineCurves } from '../../../plane';
-import type { Draft } from '../../../project';
-import { uprightPlaces } from '../../../sheets';
-import { useBench } from '../../store/bench';
-import type { Station } from '../../store/stations';
-import { apart } from '../apart';
-import { curvesBox } from '../bounds';
-import { pathText } from '../path-text';
-import { Word } from '../Word';
-import { useChalk } from './chalk';
-import { useFirstCut } from './first-cut';
+import { cutCurves, isDrawnLeft, isLeg } from '../../edges';
+import { legCurves } from '../../leg';
+import { type Curve, curveMap, outlineCurves } from '../../plane';
+import type { Draft } from '../../project';
+import { uprightPlaces } from '../../sheets';
+import { useChalk } from '../chalk/chalk';
+import { useFirstCut } from '../chalk/first-cut';
+import { useBench } from '../store/bench';
+import type { Station } from '../store/stations';
+import { apart } from './apart';
+import { curvesBox } from './bounds';
+import { pathText } from './path-text';
+import { Word } from './Word';
 
 /** The outlines that were kept, dotted over the present drawing, each with its name. */
 export function ChalkLines() {

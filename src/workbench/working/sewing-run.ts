@@ -1,6 +1,6 @@
-import { type Draft, garmentOf } from '../../../project';
-import { type SewingStep, type StepPicture, sewingSteps, stepPicture } from '../../../sewing';
-import { useBench } from '../../store/bench';
+import { type Draft, garmentOf } from '../../project';
+import { type SewingStep, type StepPicture, sewingSteps, stepPicture } from '../../sewing';
+import { useBench } from '../store/bench';
 import { useSewingShown } from './sewing-shown';
 
 interface Sewing {

@@ -1,5 +1,5 @@
+import { shelf } from '../shelf/start';
 import { RawRow } from './KeptRow';
-import { shelf } from './start';
 import { changeShelf, useShelved } from './use-shelved';
 
 /** What could not be read and was set aside, until somebody has no more use for it. */

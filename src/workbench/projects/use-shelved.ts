@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
-import { useKept } from './kept';
-import { keeper } from './start';
+import { useKept } from '../shelf/kept';
+import { keeper } from '../shelf/start';
 
 /**
  * What stands on the shelf, read again whenever that changes; undefined until it has been read, and nothing where the

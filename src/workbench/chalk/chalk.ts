@@ -1,6 +1,6 @@
 import { create } from 'zustand';
-import { type Draft, draft, openProject, type Project, saveProject } from '../../../project';
-import { useBench } from '../../store/bench';
+import { type Draft, draft, openProject, type Project, saveProject } from '../../project';
+import { useBench } from '../store/bench';
 
 /** An outline that was kept, to compare what comes after it. */
 export interface ChalkLine {

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { printPhrase } from '../../words';
+import { saveToFile } from '../save/save';
+import { projectLink } from '../shelf/link';
+import { keeper } from '../shelf/start';
 import { useBench } from '../store/bench';
-import { projectLink } from './link';
-import { saveToFile } from './save';
-import { keeper } from './start';
 
 /** The open project: a file, a link, a copy. */
 export function ThisProject() {

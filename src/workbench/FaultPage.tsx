@@ -1,10 +1,10 @@
-import { exampleProject } from '../../project';
-import { Projects } from '../bar/Projects';
-import { useMannerOnPage } from '../look/use-manner-on-page';
-import { useBench } from '../store/bench';
-import { broughtIn } from '../store/changes';
-import { FaultCard } from './FaultCard';
-import type { FaultTold } from './fault';
+import { exampleProject } from '../project';
+import { Projects } from './bar/Projects';
+import { FaultCard } from './faults/FaultCard';
+import type { FaultTold } from './faults/fault';
+import { useMannerOnPage } from './look/use-manner-on-page';
+import { useBench } from './store/bench';
+import { broughtIn } from './store/changes';
 
 /** In place of a page that can't be drawn at all: what happened, every way out, and the example as the last of them. */
 export function FaultPage({ fault, onAgain }: FaultTold) {

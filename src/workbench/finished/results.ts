@@ -3,8 +3,8 @@ import { LENGTH_NAMES } from '../../leg';
 import { formatLength, plain, type Units } from '../../length';
 import type { Draft } from '../../project';
 import { printPhrase } from '../../words';
-import { passing } from '../finished/rows';
 import type { Station } from '../store/stations';
+import { passing } from './rows';
 
 const WAISTS: Readonly<Record<Draft['project']['waist']['finish'], string>> = {
   elasticCasing: 'elastic casing',

@@ -1,7 +1,7 @@
-import { keepEverything, reloadPage } from '../faults/leaving';
-import { offerNewer } from '../faults/newer';
+import { useKept } from '../shelf/kept';
 import { useBench } from '../store/bench';
-import { useKept } from './kept';
+import { keepEverything, reloadPage } from './leaving';
+import { offerNewer } from './newer';
 
 /**
  * Puts everything that Legwork needs without a network on this computer, by the service worker that the build writes;

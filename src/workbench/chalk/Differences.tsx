@@ -1,6 +1,6 @@
-import type { Draft } from '../../../project';
-import { printPhrase } from '../../../words';
-import { useBench } from '../../store/bench';
+import type { Draft } from '../../project';
+import { printPhrase } from '../../words';
+import { useBench } from '../store/bench';
 import { differences } from './differences';
 
 /** The measured differences between an earlier draft and the present one, in one line. */

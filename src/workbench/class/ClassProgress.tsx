@@ -1,5 +1,5 @@
-import { TakeProgress } from './TakeProgress';
-import { useTaking } from './taking';
+import { TakeProgress } from '../take/TakeProgress';
+import { useTaking } from '../take/taking';
 
 /** How far a class has come. */
 export function ClassProgress() {

@@ -1,11 +1,11 @@
 import { useState } from 'react';
 import { formatLength } from '../../length';
+import type { KeptBody } from '../shelf/read-body';
+import type { ShelvedBody } from '../shelf/shelf';
+import { shelf } from '../shelf/start';
 import { useBench } from '../store/bench';
 import { newId } from '../store/new-id';
 import { KeptRow, RawRow } from './KeptRow';
-import type { KeptBody } from './read-body';
-import type { ShelvedBody } from './shelf';
-import { shelf } from './start';
 import { changeShelf, useShelved } from './use-shelved';
 
 /** Bodies kept apart from the projects, to draft for the same person again. */

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
-import { download } from './download';
-import { rawText } from './raw-text';
+import { download } from '../save/download';
+import { rawText } from '../shelf/raw-text';
 
 export interface KeptRowProps {
   readonly name: string;

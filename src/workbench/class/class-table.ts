@@ -2,12 +2,12 @@ import { create } from 'zustand';
 import { emptyTable, type Progress, safeFileName } from '../../files';
 import { plain } from '../../length';
 import { LARGEST_FILE, type Project } from '../../project';
+import { download } from '../save/download';
 import { isStaleBeyondBody } from '../store/asked';
 import { useBench } from '../store/bench';
 import type { BenchState } from '../store/state';
-import { download } from './download';
-import type { LookedThrough } from './files-worker';
-import { takeFiles } from './take';
+import type { LookedThrough } from '../take/files-worker';
+import { takeFiles } from '../take/take';
 
 /** The table of a class that was chosen, and what came of looking through it. */
 interface ClassState {

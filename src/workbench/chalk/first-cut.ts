@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
-import type { Draft } from '../../../project';
-import { useBench } from '../../store/bench';
+import type { Draft } from '../../project';
+import { useBench } from '../store/bench';
 import { draftOf } from './chalk';
 
 /** The same project without what was corrected after wearing; undefined where nothing was. */

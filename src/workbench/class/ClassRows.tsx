@@ -4,7 +4,7 @@ import { formatLength } from '../../length';
 import { Switch } from '../fields/Switch';
 import { Verdict } from '../finished/Verdict';
 import { useBench } from '../store/bench';
-import type { LookedThrough } from './files-worker';
+import type { LookedThrough } from '../take/files-worker';
 
 interface ClassRowsProps {
   readonly fileName: string;

@@ -1,8 +1,8 @@
 import type { Progress } from '../../files';
 import { printProblem } from '../../words';
+import { download } from '../save/download';
+import { NOT_FETCHED, tellFault } from '../save/faults';
 import { useBench } from '../store/bench';
-import { download } from './download';
-import { NOT_FETCHED, tellFault } from './faults';
 import type {
   ClassOrder,
   FilesAnswer,

@@ -1,5 +1,5 @@
+import { tellFaultOnce } from '../save/faults';
 import { useBench } from '../store/bench';
-import { tellFaultOnce } from './faults';
 import { openNews } from './holding';
 import { useKept } from './kept';
 import { notesIn } from './notes';

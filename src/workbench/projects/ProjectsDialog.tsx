@@ -1,9 +1,9 @@
 import { Tabs } from 'radix-ui';
-import { startMeasuring } from '../stations/start-measuring';
+import { startMeasuring } from '../fields/start-measuring';
+import { Sheet } from '../look/Sheet';
+import { useKept } from '../shelf/kept';
 import { KeptBodies } from './KeptBodies';
 import { KeptProjects } from './KeptProjects';
-import { useKept } from './kept';
-import { Sheet } from './Sheet';
 import { ThisProject } from './ThisProject';
 
 export interface ProjectsDialogProps {

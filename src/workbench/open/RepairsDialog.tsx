@@ -1,10 +1,10 @@
 import { fieldName, type Repair } from '../../project';
 import { printPhrase } from '../../words';
+import { Sheet } from '../look/Sheet';
 import { useBench } from '../store/bench';
 import { broughtIn, withNotes } from '../store/changes';
 import { sentence } from '../store/refusal';
 import { type Offered, useOffered } from './repairs';
-import { Sheet } from './Sheet';
 
 /** What had to be repaired in a file that could not be opened as it stood; nothing is opened before it is agreed to. */
 export default function RepairsDialog({ offered }: { readonly offered: Offered }) {

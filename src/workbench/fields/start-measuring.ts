@@ -1,7 +1,7 @@
 import { focusOn } from '../aloud/focus-on';
-import { fieldId } from '../fields/FieldRow';
 import { useManner } from '../look/manner';
 import { useBench } from '../store/bench';
+import { fieldId } from './FieldRow';
 
 /** A fresh project, with the tape at the first of its measurements. */
 export function startMeasuring(): void {

@@ -1,8 +1,8 @@
-import { legCurves } from '../../../leg';
-import type { Mm } from '../../../length';
-import { outlineArea } from '../../../plane';
-import type { Draft, Measures } from '../../../project';
-import { mm, type Phrase, say, share } from '../../../words';
+import { legCurves } from '../../leg';
+import type { Mm } from '../../length';
+import { outlineArea } from '../../plane';
+import type { Draft, Measures } from '../../project';
+import { mm, type Phrase, say, share } from '../../words';
 
 /** One measure that two drafts do not share. */
 export interface Difference {

@@ -1,10 +1,10 @@
 import { useState } from 'react';
+import { ago, useKept } from '../shelf/kept';
+import { keeper, shelf } from '../shelf/start';
+import { TROUBLE_WORDS } from '../shelf/trouble';
 import { useBench } from '../store/bench';
 import { KeptRow, RawRow } from './KeptRow';
-import { ago, useKept } from './kept';
 import { SetAside } from './SetAside';
-import { keeper, shelf } from './start';
-import { TROUBLE_WORDS } from './trouble';
 import { changeShelf, useShelved } from './use-shelved';
 
 /** The projects on this computer, the newest first. */
