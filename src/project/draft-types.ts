@@ -1,10 +1,9 @@
 import type { Blocks, CorrectedBy, Corrections, Proportions } from '../block';
 import type { Body } from '../body';
 import type { Check } from '../check';
-import type { FinishedLeg, Notions, Piece } from '../edges';
+import type { EdgeChoices, FinishedLeg, Notions, Piece } from '../edges';
 import type { JoinedBlocks, Leg, LegChoices } from '../leg';
 import type { Mm } from '../length';
-import type { WorkingStep } from '../plane';
 import type { Caution } from '../sewing';
 import type { SheetPlan } from '../sheets';
 import type { CutLeg } from './sides';
@@ -80,6 +79,11 @@ export interface Draft {
   readonly cautions: readonly Caution[];
   /** Laid when they are first asked for: the dearest part, and a drag has no use for it. */
   readonly sheets: SheetPlan;
-  /** Told when it is first asked for. */
-  readonly working: readonly WorkingStep[];
+  /** What came before, for telling how the draft came about. */
+  readonly origin: {
+    readonly drafted: ProjectBlocks;
+    /** The leg that fits both sides. */
+    readonly leg: Leg;
+    readonly edges: EdgeChoices;
+  };
 }

@@ -13,7 +13,6 @@ import { withinLimits } from './remedy';
 import { checkedProject } from './schema';
 import { type CutLeg, ofBoth } from './sides';
 import type { Project } from './types';
-import { workingOf } from './working';
 
 /** Called when a stage is done: for measuring, never for drafting. */
 export type StageWatch = (stage: 'project' | 'leg' | 'edges' | 'checks' | 'working') => void;
@@ -76,21 +75,6 @@ function drafted(project: Project, watch: StageWatch): Draft {
   const printed = printedPieces(project, pieces, cut);
   const sheets = once(() => tilePieces(printed, project.paper));
 
-  const working = once(() =>
-    workingOf({
-      project,
-      body,
-      drafted,
-      joined,
-      leg: fitted.leg,
-      legs,
-      legChoices,
-      finished,
-      choices,
-      notions,
-      measures,
-    }),
-  );
   const cautions = cautionsOf(project, body, legs, notions, opening);
   return {
     project,
@@ -113,9 +97,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
     get sheets() {
       return sheets();
     },
-    get working() {
-      return working();
-    },
+    origin: { drafted, leg: fitted.leg, edges: choices },
   };
 }
 

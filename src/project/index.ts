@@ -13,3 +13,4 @@ export { type ClothSaving, clothSavingsOf, inOrder, savingQuestions, WORTH_SAVIN
 export { garmentOf } from './sewing';
 export { notionsToBuy, shoppingOf } from './shopping';
 export type * from './types';
+export { workingOf } from './working';

@@ -1,9 +1,10 @@
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { formatLength } from '../../src/length';
-import { draft, exampleProject } from '../../src/project';
+import { draft, exampleProject, workingOf } from '../../src/project';
 import { stepsInOrder } from '../../src/workbench/store/working-at';
-import '../../src/workbench/store/lay-loaded';
+import '../../src/workbench/store/cloth-told';
+import '../../src/workbench/store/working-told';
 import { launchChromium, type OpenedApp, openAppAgain } from './open-app';
 
 let browser: Browser;
@@ -98,7 +99,7 @@ describe('the working', () => {
     const at = Number(/\d+/.exec((await page.getByText(/Step \d+ of \d+/).textContent()) ?? '')?.[0]);
     for (let i = 0; i < 11; i += 1) {
       await page.getByText(`Step ${at + i} of`).waitFor();
-      const step = example.working.find(({ id }) => id === ids[at + i - 1]);
+      const step = workingOf(example).find(({ id }) => id === ids[at + i - 1]);
       expect(await page.locator('.lit').getAttribute('data-step')).toBe(step?.id);
       const ink = (await page.locator('.lit-ink').getAttribute('d')) ?? '';
       expect(ink.length > 0, step?.id).toBe((step?.lines.length ?? 0) > 0);

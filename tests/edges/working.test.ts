@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Draft, draft, exampleProject, type Project } from '../../src/project';
+import { type Draft, draft, exampleProject, type Project, workingOf } from '../../src/project';
 import { printPhrase } from '../../src/words';
 
 type Waist = Partial<Project['waist']>;
@@ -14,7 +14,7 @@ const drafted = (waist: Waist = {}, hem: Hem = {}): Draft => {
   if (!result.ok) throw new Error(result.problems.map((p) => p.field).join());
   return result.value;
 };
-const edgeSteps = (d: Draft) => d.working.filter(({ station }) => station === 'edges');
+const edgeSteps = (d: Draft) => workingOf(d).filter(({ station }) => station === 'edges');
 const told = (d: Draft, id: string): readonly string[] =>
   edgeSteps(d)
     .filter((step) => step.id === `edges.${id}`)

@@ -1,4 +1,4 @@
-import { draft, type Project } from '../../src/project';
+import { draft, type Project, workingOf } from '../../src/project';
 import { checkedProject } from '../../src/project/schema';
 import { type Problem, UNSAID } from '../../src/words';
 import { adviceOf, type Followed } from './advice';
@@ -50,10 +50,10 @@ export async function judged(raw: RawDraw, papers: number | undefined): Promise<
       return { finds, refused: reasonOf(result.problems), followed, millis };
     }
     const drafted = result.value;
-    for (const part of ['checks', 'working'] as const) {
-      stage = part;
-      void drafted[part];
-    }
+    stage = 'checks';
+    void drafted.checks;
+    stage = 'working';
+    workingOf(drafted);
     millis = spent();
     if (millis > SLOW) finds.push(find('slow', `${(millis / 1000).toFixed(1)} s`));
     for (const look of [toldFinds, outlineFinds, seamFinds, wearFinds]) {

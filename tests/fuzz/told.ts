@@ -1,6 +1,6 @@
 import { measurements } from '../../src/body';
 import type { Check } from '../../src/check';
-import { type Draft, garmentOf, type Project, valueAt } from '../../src/project';
+import { type Draft, garmentOf, type Project, valueAt, workingOf } from '../../src/project';
 import { SCHEMAS } from '../../src/project/schema';
 import { sewingSteps } from '../../src/sewing';
 import { type Phrase, type Problem, printPhrase } from '../../src/words';
@@ -17,7 +17,8 @@ const AT_MOST = /^(leg-fits-cloth|crotch-ends|fullness|leans|inseams-slant|waist
 
 /** Every number that is told is a number, every sentence whole, every verdict what its own figures say. */
 export function toldFinds(draft: Draft): readonly Find[] {
-  const { checks, measures, working, cautions, notions, body, project } = draft;
+  const working = workingOf(draft);
+  const { checks, measures, cautions, notions, body, project } = draft;
   const numbers = [
     ...notFinite(measures, 'measures'),
     ...notFinite(draft.pieces, 'pieces'),

@@ -9,7 +9,7 @@ import {
   outlineEdge,
   pathLength,
 } from '../../src/plane';
-import { type Draft, draft, exampleProject, type Project } from '../../src/project';
+import { type Draft, draft, exampleProject, type Project, workingOf } from '../../src/project';
 
 const drafted = (change: Partial<Project>): Draft => {
   const result = draft({ ...exampleProject, ...change });
@@ -41,7 +41,7 @@ describe('after wearing', () => {
       expect(Math.abs(d.measures.inseamFront - d.measures.inseamBack)).toBeLessThan(0.1);
       expect(outlineCrossings(outlineCurves(d.pieces[0]?.cutLine ?? []))).toEqual([]);
       expect(d.pieces).not.toEqual(drafted({ leg: { ...exampleProject.leg, shape } }).pieces);
-      const steps = d.working.filter((step) => step.id.startsWith('check.worn.'));
+      const steps = workingOf(d).filter((step) => step.id.startsWith('check.worn.'));
       expect(steps.map((step) => step.id)).toEqual([`check.worn.${seen}`]);
       expect(steps[0]?.lines.some((line) => line.name.endsWith('before'))).toBe(true);
     }

@@ -1,6 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type Draft, draft, exampleProject, openProject, type Project, saveProject } from '../../src/project';
+import {
+  type Draft,
+  draft,
+  exampleProject,
+  openProject,
+  type Project,
+  saveProject,
+  workingOf,
+} from '../../src/project';
 import { printPhrase, printProblem } from '../../src/words';
 
 const BODY = { label: 'Body 1', waistGirth: 760, hipGirth: 980, bodyRise: 270, insideLeg: 760 };
@@ -172,7 +180,7 @@ describe('drafting', () => {
   });
 
   it('tells the working of every stage in order, in both units, each step once', () => {
-    const { working } = drafted(exampleProject);
+    const working = workingOf(drafted(exampleProject));
     expect(new Set(working.map((s) => s.id)).size).toBe(working.length);
     expect([...new Set(working.map((s) => s.station))]).toEqual(['body', 'blocks', 'leg', 'edges']);
     for (const step of working) {

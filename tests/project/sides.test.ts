@@ -3,7 +3,16 @@ import { checksOfLegs } from '../../src/check';
 import { checkLegsMeet } from '../../src/check/check-legs-meet';
 import { bareName, cutCurves, HEM_FINISHES, isLeg, type Piece, WAIST_FINISHES } from '../../src/edges';
 import { curveMap, distance, outlineArea, outlineCurves, pathLength } from '../../src/plane';
-import { clothOf, type Draft, draft, exampleProject, garmentOf, type Project, saveProject } from '../../src/project';
+import {
+  clothOf,
+  type Draft,
+  draft,
+  exampleProject,
+  garmentOf,
+  type Project,
+  saveProject,
+  workingOf,
+} from '../../src/project';
 import { sewingSteps, stepPicture } from '../../src/sewing';
 import { printPhrase, printProblem, UNSAID } from '../../src/words';
 import { example, moved, subjectOf, withCurves, withPiece } from '../check/subject';
@@ -175,7 +184,9 @@ describe('a pair whose legs differ', () => {
   });
 
   it('has a step of the working for each difference', () => {
-    const ids = pair.working.map(({ id }) => id).filter((id) => /^leg\.(left|right)\./.test(id));
+    const ids = workingOf(pair)
+      .map(({ id }) => id)
+      .filter((id) => /^leg\.(left|right)\./.test(id));
     expect(ids).toEqual([
       'leg.left.fullerHip',
       'leg.left.longerLeg',

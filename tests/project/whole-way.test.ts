@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { NO_CORRECTIONS } from '../../src/block';
 import { distance, edgeLength, outlineEdge, pathEnd, pathLength, pathStart } from '../../src/plane';
-import { type Draft, draft, exampleProject, type Project, withFewestSheets } from '../../src/project';
+import { type Draft, draft, exampleProject, type Project, withFewestSheets, workingOf } from '../../src/project';
 import { printPhrase } from '../../src/words';
 
 const drafted = (change: Partial<Project> = {}): Draft => {
@@ -11,7 +11,7 @@ const drafted = (change: Partial<Project> = {}): Draft => {
 };
 const plain = drafted();
 const legWith = (leg: Partial<Project['leg']>) => drafted({ leg: { ...exampleProject.leg, ...leg } });
-const words = (d: Draft) => d.working.map(({ sentence }) => printPhrase(sentence, 'cm'));
+const words = (d: Draft) => workingOf(d).map(({ sentence }) => printPhrase(sentence, 'cm'));
 
 describe('the finished measures', () => {
   it('are those of the lines that are drawn', () => {
@@ -75,7 +75,7 @@ describe('the working', () => {
   });
 
   it('tells of corrections only where some were made', () => {
-    const corrections = (d: Draft) => d.working.filter(({ id }) => id.startsWith('check.worn.')).length;
+    const corrections = (d: Draft) => workingOf(d).filter(({ id }) => id.startsWith('check.worn.')).length;
     const fit = { ...NO_CORRECTIONS, flatSeat: 10 };
     expect([corrections(plain), corrections(drafted({ fit }))]).toEqual([0, 1]);
   });
@@ -90,7 +90,8 @@ describe('the draft', () => {
 
   it('finds its checks, sheets and working once, when they are asked for', () => {
     const d = drafted();
-    for (const asked of ['checks', 'sheets', 'working'] as const) expect(d[asked], asked).toBe(d[asked]);
+    for (const asked of ['checks', 'sheets'] as const) expect(d[asked], asked).toBe(d[asked]);
+    expect(workingOf(d)).toBe(workingOf(d));
     expect(d.sheets.sheets.length).toBeGreaterThan(4);
     expect(withFewestSheets(d).sheets.sheets.length).toBeLessThanOrEqual(d.sheets.sheets.length);
   });

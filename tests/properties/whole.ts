@@ -8,7 +8,7 @@ import {
   outlineCurves,
   outlineEdge,
 } from '../../src/plane';
-import type { Draft } from '../../src/project';
+import { type Draft, workingOf } from '../../src/project';
 import { printPhrase } from '../../src/words';
 import { BROKEN_WORDS } from './net';
 import { girthAt, netOutline } from './outlines';
@@ -74,10 +74,10 @@ export function expectPromisedHip(d: Draft) {
 
 /** Steps with their own ids, that can be printed in both units, with lines that can be drawn. */
 export function expectWorking(d: Draft) {
-  const ids = d.working.map((step) => step.id);
+  const ids = workingOf(d).map((step) => step.id);
   expect(new Set(ids).size).toBe(ids.length);
   expect(ids.length).toBeGreaterThan(10);
-  for (const step of d.working) {
+  for (const step of workingOf(d)) {
     for (const units of ['cm', 'inch'] as const) {
       expect(printPhrase(step.sentence, units)).toMatch(/\S.*\.$/s);
       expect(printPhrase(step.sentence, units) + printPhrase(step.formula, units), step.id).not.toMatch(BROKEN_WORDS);

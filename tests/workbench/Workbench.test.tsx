@@ -3,7 +3,7 @@ import { act, cleanup, render, screen, waitFor, within } from '@testing-library/
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { writeBlocksSvg } from '../../src/files/svg/blocks';
-import { exampleProject, saveProject } from '../../src/project';
+import { exampleProject, saveProject, workingOf } from '../../src/project';
 import { printPhrase } from '../../src/words';
 import { useBench } from '../../src/workbench/store/bench';
 import { Workbench } from '../../src/workbench/Workbench';
@@ -46,7 +46,7 @@ describe('the workbench', () => {
     await userEvent.click(screen.getByRole('button', { name: 'Leg' }));
     await userEvent.click(screen.getByRole('button', { name: 'Working' }));
     const working = await screen.findByRole('region', { name: 'Working of Leg' });
-    const step = useBench.getState().draft.working.find((one) => one.station === 'leg' && one.lines.length > 0);
+    const step = workingOf(useBench.getState().draft).find((one) => one.station === 'leg' && one.lines.length > 0);
     const words = step ? printPhrase(step.sentence, 'cm') : '';
     const button = within(working).getByText(words).closest('button');
     if (!button) throw new Error('no step with lines at the leg');

@@ -2,7 +2,8 @@ import { beforeEach, expect, test } from 'vitest';
 import { useBench } from '../../src/workbench/store/bench';
 import { STATIONS } from '../../src/workbench/store/stations';
 import { stepsInOrder } from '../../src/workbench/store/working-at';
-import '../../src/workbench/store/lay-loaded';
+import '../../src/workbench/store/cloth-told';
+import '../../src/workbench/store/working-told';
 import { useRun } from '../../src/workbench/working/run';
 
 beforeEach(() => useRun.getState().end());

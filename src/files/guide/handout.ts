@@ -1,6 +1,6 @@
 import { plainWords } from '../../length';
 import type { WorkingStep } from '../../plane';
-import { clothOf, clothSavingsOf, type Draft, shoppingOf } from '../../project';
+import { clothOf, clothSavingsOf, type Draft, shoppingOf, workingOf } from '../../project';
 import { CAUTIONS_NOTE, cautionSource } from '../../sewing';
 import { isSaid, type Phrase, printPhrase, say } from '../../words';
 import { bodyRows, finishedRows } from '../content/rows';
@@ -28,7 +28,7 @@ const WIDTH = 88;
 export function writeHandout(draft: Draft): string {
   const { project, checks, cautions } = draft;
   const title = plainWords(project.name);
-  const working = [...draft.working, ...clothOf(draft).working];
+  const working = [...workingOf(draft), ...clothOf(draft).working];
   const stations = [...new Set(working.map((step) => step.station))];
   const table = (rows: readonly { readonly name: string; readonly value: string }[]) => {
     const wide = Math.max(...rows.map((row) => row.name.length));

@@ -2,6 +2,7 @@ import { formatParts } from '../../length';
 import type { Measures } from '../../project';
 import { printPhrase } from '../../words';
 import { useBench } from '../store/bench';
+import { draftSteps } from '../store/told-steps';
 import { measureStep } from '../working/how';
 import { useRun } from '../working/run';
 import { measureRows, movedBy } from './rows';
@@ -40,7 +41,7 @@ interface MeasureValueProps {
 
 /** The number; pressed, it answers how it came about. */
 function MeasureValue({ measure, name, value, unit }: MeasureValueProps) {
-  const step = useBench((state) => measureStep(state.draft.working, measure));
+  const step = useBench((state) => measureStep(draftSteps(state.draft), measure));
   const number = (
     <>
       {value} <span className="measure-unit">{unit}</span>

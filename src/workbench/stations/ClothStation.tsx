@@ -4,7 +4,7 @@ import { PickField } from '../fields/PickField';
 import { QuantityField } from '../fields/QuantityField';
 import { SwitchField } from '../fields/SwitchField';
 import { useBench } from '../store/bench';
-import '../store/lay-loaded';
+import '../store/cloth-told';
 import { angle, length, percentage } from '../store/quantity';
 import { ClothResult } from './cloth/ClothResult';
 import { ClothSavings } from './cloth/ClothSavings';

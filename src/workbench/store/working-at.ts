@@ -1,11 +1,11 @@
 import type { WorkingStep } from '../../plane';
 import type { Draft } from '../../project';
-import { clothSteps } from './cloth-steps';
 import { STATIONS } from './stations';
+import { clothSteps, draftSteps } from './told-steps';
 
 /** The steps of a station's working, in order. The cloth's are made with its lay, when somebody looks at it. */
 export const workingAt = (draft: Draft, station: WorkingStep['station']): readonly WorkingStep[] =>
-  station === 'cloth' ? clothSteps(draft) : draft.working.filter((step) => step.station === station);
+  station === 'cloth' ? clothSteps(draft) : draftSteps(draft).filter((step) => step.station === station);
 
 /** All steps in the order of the work, station by station. */
 export const stepsInOrder = (draft: Draft): readonly WorkingStep[] =>
@@ -13,4 +13,4 @@ export const stepsInOrder = (draft: Draft): readonly WorkingStep[] =>
 
 /** A step by its id, which begins with its station's name. */
 export const stepOf = (draft: Draft, id: string): WorkingStep | undefined =>
-  (id.startsWith('cloth.') ? clothSteps(draft) : draft.working).find((step) => step.id === id);
+  (id.startsWith('cloth.') ? clothSteps(draft) : draftSteps(draft)).find((step) => step.id === id);

@@ -2,6 +2,7 @@ import { createStore } from 'zustand';
 import { useBench } from '../store/bench';
 import { undrawable } from '../store/changes';
 import type { Bench } from '../store/state';
+import { draftSteps } from '../store/told-steps';
 import { useTable } from './table-state';
 
 /**
@@ -40,7 +41,7 @@ function follow(): void {
   const { draft } = useBench.getState();
   const last = beside.getState().draft;
   try {
-    void [draft.checks, draft.working];
+    void [draft.checks, draftSteps(draft)];
   } catch (fault) {
     useBench.setState({ draft: last, problems: undrawable(fault) });
   }

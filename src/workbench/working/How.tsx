@@ -1,11 +1,12 @@
 import { fieldName } from '../../project';
 import { useBench } from '../store/bench';
+import { draftSteps } from '../store/told-steps';
 import { fieldStep } from './how';
 import { useRun } from './run';
 
 /** “how?” beside a field: opens the working at the step in which its number is used. */
 export function How({ path }: { readonly path: string }) {
-  const step = useBench((state) => fieldStep(state.draft.working, path));
+  const step = useBench((state) => fieldStep(draftSteps(state.draft), path));
   if (step === undefined) return null;
   return (
     <button

@@ -3,7 +3,7 @@ import { inTurn, printPhrase } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { useBench } from '../store/bench';
 import { stepOf, stepsInOrder } from '../store/working-at';
-import '../store/lay-loaded';
+import '../store/cloth-told';
 import { useRun } from './run';
 
 /** The run through the working, for a learner or a class: back, next, or played. */

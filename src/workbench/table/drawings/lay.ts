@@ -1,4 +1,4 @@
-import '../../store/lay-loaded';
+import '../../store/cloth-told';
 import type { StationDrawing } from '../station-drawings';
 import { LayDrawing } from './LayDrawing';
 import { layBox } from './lay-box';

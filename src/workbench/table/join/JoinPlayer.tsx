@@ -2,9 +2,11 @@ import { useEffect, useRef } from 'react';
 import { printPhrase } from '../../../words';
 import { focusOn } from '../../aloud/focus-on';
 import { useBench } from '../../store/bench';
+import { draftSteps } from '../../store/told-steps';
 import { motionWelcome } from '../LitLines';
 import { JOIN_END, useTable } from '../table-state';
 import { useHeight } from '../use-height';
+import '../../store/working-told';
 
 /** The stops of the way: what the blocks have become there, and the step of the working that tells it. */
 const STOPS = [
@@ -26,7 +28,7 @@ export default function JoinPlayer() {
   const playing = useTable((state) => state.joinPlaying);
   const units = useBench((state) => state.project.units);
   const stop = STOPS[Math.ceil(join - 1e-6)] ?? STOPS[0];
-  const sentence = useBench((state) => state.draft.working.find((one) => one.id === stop.step)?.sentence);
+  const sentence = useBench((state) => draftSteps(state.draft).find((one) => one.id === stop.step)?.sentence);
   const { showJoin, playJoin } = useTable.getState();
   usePlayedJoin(playing);
   const element = useRef<HTMLElement>(null);

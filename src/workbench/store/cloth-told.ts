@@ -1,5 +1,5 @@
 // The lay is loaded late, with what shows it; from then on the working goes on to the cloth's steps.
 import { clothOf } from '../../project';
-import { knowClothSteps } from './cloth-steps';
+import { tellSteps } from './told-steps';
 
-knowClothSteps((draft) => clothOf(draft).working);
+tellSteps('cloth', (draft) => clothOf(draft).working);

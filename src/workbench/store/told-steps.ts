@@ -1,0 +1,19 @@
+import type { WorkingStep } from '../../plane';
+import type { Draft } from '../../project';
+import { useBench } from './bench';
+
+type StepsOf = (draft: Draft) => readonly WorkingStep[];
+
+const told: { draft: StepsOf; cloth: StepsOf } = { draft: () => [], cloth: () => [] };
+
+/** The steps of a draft up to its pieces; none until what tells them is loaded, which every place does that shows them. */
+export const draftSteps: StepsOf = (draft) => told.draft(draft);
+
+/** The steps of the cloth's working; none until the lay is loaded, which every place does that shows them. */
+export const clothSteps: StepsOf = (draft) => told.cloth(draft);
+
+/** Says how they are told, once that is there, and lets everybody look again. */
+export function tellSteps(of: keyof typeof told, steps: StepsOf): void {
+  told[of] = steps;
+  useBench.setState({});
+}
