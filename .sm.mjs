@@ -2,7 +2,7 @@ import {readFileSync,readdirSync} from 'fs';
 const dir='/tmp/bm/assets/';const first=process.argv.slice(2);
 const dec=s=>{const c='ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/';let i=0;const next=()=>{let r=0,sh=0,d;do{d=c.indexOf(s[i++]);r|=(d&31)<<sh;sh+=5}while(d&32);return r&1?-(r>>1):r>>1};return{next,more:()=>i<s.length&&s[i]!==','&&s[i]!==';',peek:()=>s[i],skip:()=>i++,end:()=>i>=s.length}};
 const tot={};
-for(const f of readdirSync(dir).filter(f=>f.endsWith('.js')&&first.some(x=>f.startsWith(x)))){
+for(const f of readdirSync(dir).filter(f=>f.endsWith('.js')&&readdirSync(dir).includes(f+'.map')&&first.some(x=>f.startsWith(x)))){
  const m=JSON.parse(readFileSync(dir+f+'.map','utf8'));const lines=readFileSync(dir+f,'utf8').split('\n');
  const d=dec(m.mappings);let line=0,col=0,src=0,prev=null;
  const add=(to)=>{if(prev){tot[prev.s]=(tot[prev.s]??0)+(to-prev.c)}};

@@ -1,7 +1,9 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { speakNamed } from '../words';
 import { FaultPage } from './FaultPage';
 import { Guarded } from './faults/Guarded';
+import { withLate } from './faults/late';
 import { beforeLeaving } from './faults/leaving';
 import { noteFault } from './faults/outside';
 import { showStartFault } from './faults/start-page';
@@ -11,6 +13,8 @@ import { Workbench } from './Workbench';
 
 /** Brings back what was kept, and shows the workbench; it is shown whatever becomes of what was kept. */
 export async function begin(place: HTMLElement): Promise<void> {
+  // Who looks whether every word can be said in another language asks for it in the address: `?language=made-up`.
+  await speakNamed(new URLSearchParams(location.search).get('language') ?? '');
   beforeLeaving(keeper.flush);
   await bringBack().catch((thrown) => noteFault('What was kept', thrown));
   createRoot(place, {
@@ -22,6 +26,11 @@ export async function begin(place: HTMLElement): Promise<void> {
         <Workbench />
       </Guarded>
     </StrictMode>,
+  );
+  withLate(
+    'The working',
+    () => import('./store/working-told'),
+    ({ tellDraftSteps }) => tellDraftSteps(),
   );
   practise();
   // Where it does not come, the page works with a network, as before.

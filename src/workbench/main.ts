@@ -26,9 +26,5 @@ import { showStartFault } from './faults/start-page';
 const root = document.getElementById('root');
 if (!root) throw new Error('the page has no place for the workbench');
 
-// Who looks whether every word can be said in another language asks for it in the address: `?language=made-up`.
-const language = new URLSearchParams(location.search).get('language');
-if (language !== null) await import('../words').then(({ speakNamed }) => speakNamed(language));
-
 // All of the workbench comes in one import, so that whatever is wrong with it, there is somebody left to say so.
 await import('./begin').then(({ begin }) => begin(root)).catch((thrown) => showStartFault(root, thrown));

@@ -2,15 +2,17 @@ import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { formatLength } from '../../src/length';
 import { draft, exampleProject, workingOf } from '../../src/project';
+import { tellClothSteps } from '../../src/workbench/store/cloth-told';
 import { stepsInOrder } from '../../src/workbench/store/working-at';
-import '../../src/workbench/store/cloth-told';
-import '../../src/workbench/store/working-told';
+import { tellDraftSteps } from '../../src/workbench/store/working-told';
 import { launchChromium, type OpenedApp, openAppAgain } from './open-app';
 
 let browser: Browser;
 let app: OpenedApp;
 
 beforeAll(async () => {
+  tellDraftSteps();
+  tellClothSteps();
   browser = await launchChromium();
 });
 

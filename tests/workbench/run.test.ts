@@ -1,10 +1,13 @@
 import { beforeEach, expect, test } from 'vitest';
 import { useBench } from '../../src/workbench/store/bench';
+import { tellClothSteps } from '../../src/workbench/store/cloth-told';
 import { STATIONS } from '../../src/workbench/store/stations';
 import { stepsInOrder } from '../../src/workbench/store/working-at';
-import '../../src/workbench/store/cloth-told';
-import '../../src/workbench/store/working-told';
+import { tellDraftSteps } from '../../src/workbench/store/working-told';
 import { useRun } from '../../src/workbench/working/run';
+
+tellDraftSteps();
+tellClothSteps();
 
 beforeEach(() => useRun.getState().end());
 

@@ -9,7 +9,6 @@ import { stepsInOrder } from '../store/working-at';
 import { useTable } from '../table/table-state';
 import { usePlaying } from '../working/RunButtons';
 import { useRun } from '../working/run';
-import '../store/working-told';
 
 const ShowSewing = late(() => import('./ShowSewing'), { what: 'The step of the sewing', place: 'bit' });
 

@@ -1,10 +1,11 @@
+import { useEffect } from 'react';
 import { mm, say } from '../../words';
 import { Group } from '../fields/Group';
 import { PickField } from '../fields/PickField';
 import { QuantityField } from '../fields/QuantityField';
 import { SwitchField } from '../fields/SwitchField';
 import { useBench } from '../store/bench';
-import '../store/cloth-told';
+import { tellClothSteps } from '../store/cloth-told';
 import { angle, length, percentage } from '../store/quantity';
 import { ClothResult } from './cloth/ClothResult';
 import { ClothSavings } from './cloth/ClothSavings';
@@ -25,6 +26,7 @@ const WAYS = [
 
 /** The cloth, how it lies, how much of it to buy, and everything else to buy. */
 export default function ClothStation() {
+  useEffect(tellClothSteps, []);
   return (
     <>
       <ClothResult />

@@ -1,5 +1,7 @@
-// The lay is loaded late, with what shows it; from then on the working goes on to the cloth's steps.
 import { clothOf } from '../../project';
 import { tellSteps } from './told-steps';
 
-tellSteps('cloth', (draft) => clothOf(draft).working);
+/** From now on the working goes on to the cloth's steps. The lay comes late, with what shows it. */
+export const tellClothSteps = (): void => tellSteps('cloth', stepsOfCloth);
+
+const stepsOfCloth = (draft: Parameters<typeof clothOf>[0]) => clothOf(draft).working;

@@ -6,7 +6,7 @@ type StepsOf = (draft: Draft) => readonly WorkingStep[];
 
 const told: { draft: StepsOf; cloth: StepsOf } = { draft: () => [], cloth: () => [] };
 
-/** The steps of a draft up to its pieces; none until what tells them is loaded, which every place does that shows them. */
+/** The steps of a draft up to its pieces; none until what tells them has come, right after the page. */
 export const draftSteps: StepsOf = (draft) => told.draft(draft);
 
 /** The steps of the cloth's working; none until the lay is loaded, which every place does that shows them. */
@@ -14,6 +14,7 @@ export const clothSteps: StepsOf = (draft) => told.cloth(draft);
 
 /** Says how they are told, once that is there, and lets everybody look again. */
 export function tellSteps(of: keyof typeof told, steps: StepsOf): void {
+  if (told[of] === steps) return;
   told[of] = steps;
   useBench.setState({});
 }

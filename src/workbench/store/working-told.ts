@@ -1,5 +1,5 @@
-// How a draft came about is told late: its first drawing needs none of it.
 import { workingOf } from '../../project';
 import { tellSteps } from './told-steps';
 
-tellSteps('draft', workingOf);
+/** From now on it is told how a draft came about. That comes late: the first drawing needs none of it. */
+export const tellDraftSteps = (): void => tellSteps('draft', workingOf);

@@ -2,8 +2,8 @@ import { useEffect } from 'react';
 import { inTurn, printPhrase } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { useBench } from '../store/bench';
+import { tellClothSteps } from '../store/cloth-told';
 import { stepOf, stepsInOrder } from '../store/working-at';
-import '../store/cloth-told';
 import { useRun } from './run';
 
 /** The run through the working, for a learner or a class: back, next, or played. */
@@ -52,8 +52,9 @@ export function RunButtons() {
 const LEAST = 2200;
 const PER_LETTER = 45;
 
-/** Goes on by itself while the run is played. */
+/** Goes on by itself while the run is played, and on to the cloth. */
 export function usePlaying(): void {
+  useEffect(tellClothSteps, []);
   const playing = useRun((state) => state.playing);
   const pinned = useRun((state) => state.pinned);
   useEffect(() => {

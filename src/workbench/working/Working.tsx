@@ -6,7 +6,6 @@ import { STATION_NAMES } from '../store/stations';
 import { workingAt } from '../store/working-at';
 import { RunButtons } from './RunButtons';
 import { useRun } from './run';
-import '../store/working-told';
 
 /** How the open station's numbers came about: each step in words, with its values, its lines lit where it is pointed at. */
 export default function Working() {

@@ -1,4 +1,3 @@
-import '../../store/cloth-told';
 import type { StationDrawing } from '../station-drawings';
 import { LayDrawing } from './LayDrawing';
 import { layBox } from './lay-box';

@@ -6,7 +6,6 @@ import { draftSteps } from '../../store/told-steps';
 import { motionWelcome } from '../LitLines';
 import { JOIN_END, useTable } from '../table-state';
 import { useHeight } from '../use-height';
-import '../../store/working-told';
 
 /** The stops of the way: what the blocks have become there, and the step of the working that tells it. */
 const STOPS = [
