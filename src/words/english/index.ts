@@ -15,8 +15,9 @@ import { sewing } from './sewing';
 import { sewingPictures } from './sewing-pictures';
 import { sheets } from './sheets';
 import { workbenchFinished } from './workbench-finished';
-import { workbenchKeep } from './workbench-keep';
+import { workbenchOpen } from './workbench-open';
 import { workbenchPhoto } from './workbench-photo';
+import { workbenchShelf } from './workbench-shelf';
 import { workbenchStations } from './workbench-stations';
 import { workbenchStore } from './workbench-store';
 
@@ -38,8 +39,9 @@ export const english = {
   ...sewingPictures,
   ...sheets,
   ...workbenchFinished,
-  ...workbenchKeep,
+  ...workbenchOpen,
   ...workbenchPhoto,
+  ...workbenchShelf,
   ...workbenchStations,
   ...workbenchStore,
 } as const;

@@ -41,6 +41,7 @@ export const workbenchStations = {
   'It comes out at the side.': 'plain',
   'It is bought longer by that.': 'plain',
   'Its raw edge, {0} tucked in.': 'plain', // {0} mm(turnUnder)
+  'Light lines show the cloth between them.': 'plain',
   'Lines towards the crotch: both extensions get longer; 1 cm or ⅜ in is usual.': 'plain',
   'Measured flat.': 'plain',
   'Measured: how much longer the band’s knit gets.': 'plain',
@@ -73,6 +74,7 @@ export const workbenchStations = {
   'The pieces are drawn larger by that.': 'plain',
   'The waist dips over the belly: the centre front waist goes up; 1.5 cm or ⅝ in is usual.': 'plain',
   'The waist edge lies so much higher over the side, and not at the centres.': 'plain',
+  'Thicker where the room is bright.': 'plain',
   'True if it measures {0}.': 'plain', // {0} formatLength(across, units)
   'Turned inside at the opening.': 'plain',
   'Wash and dry it as you will the trousers, before it is cut.': 'plain',

@@ -1,9 +1,0 @@
-// Written by `npm run words`, save where each comes from.
-export const workbenchKeep = {
-  'Light lines show the cloth between them.': 'plain',
-  'Thicker where the room is bright.': 'plain',
-  'This project is too long for a link: {0} letters, of which {1} arrive safely. Save it as a file instead.': 'plain', // {0} number(link.length, 0), {1} number(LONGEST_LINK, 0)
-  'does not hold a whole project: was the address cut?': 'plain',
-  'holds more than any project that fits into a link, {0} kB, and was not unpacked.': 'plain', // {0} number(MOST_UNPACKED / 1000, 0)
-  'takes longer to read than {0} seconds, far more than a drawing of blocks.': 'plain', // {0} number(PATIENCE / 1000, 0)
-} as const;
