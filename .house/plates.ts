@@ -51,7 +51,7 @@ const crotchPointOf = (block: Block): Point => pathStart(outlineEdge(block.edges
 
 /** A leg as it lies on its blocks; a left one, printed the other way round, lies under the right one. */
 function pieceDrawn(piece: Piece): string {
-  const left = piece.name.endsWith('left');
+  const left = piece.side === 'left';
   const inside =
     path(outlineCurves(piece.stitchLine), 'stitch') +
     path(outlineCurves(piece.cutLine), left ? 'left' : 'cut') +
@@ -90,7 +90,7 @@ function drawing(d: Draft): string {
     path(leg.joined.front, 'front') +
     path(leg.joined.back, 'back') +
     d.pieces
-      .filter(({ name }) => name.startsWith('leg') || name.startsWith('fork tip'))
+      .filter(({ kind }) => kind === 'leg' || kind === 'forkTip')
       .map(pieceDrawn)
       .join('');
   return `${words.map((text, i) => `<text x="40" y="${128 + 40 * i}">${text}</text>`).join('')}

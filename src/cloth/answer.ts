@@ -39,7 +39,7 @@ export function layAnswer(pieces: readonly LayPiece[], cloth: LayCloth, wanted: 
     fits: false,
     layout: tried,
     width: cloth.width,
-    widest: { piece: widest.piece.name, width: Math.min(...widest.ways.map((way) => widest.piece.shape(way).width)) },
+    widest: { piece: widest.piece.ref, width: Math.min(...widest.ways.map((way) => widest.piece.shape(way).width)) },
     room,
     widthWanted,
     instead: insteadOf(pieces, cloth, tried, widthWanted),

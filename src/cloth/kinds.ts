@@ -1,4 +1,4 @@
-import { bareName, type Piece } from '../edges';
+import type { PieceRef } from '../edges';
 import type { Mm } from '../length';
 
 /** Which cloth a piece is cut from: the cloth of the legs, or another one that is bought beside it. */
@@ -13,11 +13,10 @@ const OTHER_WIDTHS: Readonly<Record<'knit' | 'rib', Mm>> = { knit: 1500, rib: 70
  * @param piece the piece
  * @param kind of the project's cloth
  */
-export function clothOfPiece(piece: Piece, kind: 'woven' | 'knit'): ClothKind {
-  const name = bareName(piece);
-  if (name === 'waist band') return kind === 'knit' ? 'own' : 'knit';
-  if (name === 'cuff') return 'rib';
-  return name === 'hem band' ? 'contrast' : 'own';
+export function clothOfPiece({ kind: piece }: PieceRef, kind: 'woven' | 'knit'): ClothKind {
+  if (piece === 'waistBand') return kind === 'knit' ? 'own' : 'knit';
+  if (piece === 'cuff') return 'rib';
+  return piece === 'hemBand' ? 'contrast' : 'own';
 }
 
 /** @param own the width of the project's cloth */

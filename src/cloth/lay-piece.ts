@@ -1,4 +1,4 @@
-import { cutCurves, type Piece } from '../edges';
+import { cutCurves, type Piece, type PieceRef, pieceRef } from '../edges';
 import type { Mm } from '../length';
 import { flattenCurves, outlineArea, type Point } from '../plane';
 import { outlineCover } from './cover';
@@ -12,7 +12,7 @@ const COVER: Mm = 0.5;
 
 /** A piece as the lay sees it. */
 export interface LayPiece {
-  readonly name: string;
+  readonly ref: PieceRef;
   /** How many are cut. */
   readonly cut: number;
   /** Whether half of them are mirrored. */
@@ -43,7 +43,7 @@ export function layPiece(piece: Piece): LayPiece {
   const symmetric = isSymmetric(upright, axis);
   const shape = memoised(({ mirrored, turn }: Way) => shapeOf(cover, { mirrored, turn }));
   return {
-    name: piece.name,
+    ref: pieceRef(piece),
     cut: piece.cut,
     mirrored: piece.mirrored,
     area: Math.abs(outlineArea(curves)),

@@ -164,10 +164,10 @@ function placementOf({ cut, half, shape, at }: LaidCut, table: Table): Placement
   const y = at.y + shape.origin.y + table.top;
   if (!half) {
     const x = at.x + shape.origin.x + table.left;
-    return { piece: piece.name, copies, layer, mirrored: shape.mirrored, turn: shape.turn, at: { x, y } };
+    return { piece: piece.ref, copies, layer, mirrored: shape.mirrored, turn: shape.turn, at: { x, y } };
   }
   return {
-    piece: piece.name,
+    piece: piece.ref,
     copies,
     layer: 'fold',
     mirrored: false,

@@ -1,4 +1,4 @@
-import type { Piece } from '../edges';
+import type { Piece, PieceRef } from '../edges';
 import type { Mm, Units } from '../length';
 import type { WorkingStep } from '../plane';
 import { layAnswer } from './answer';
@@ -18,7 +18,7 @@ export interface ClothChoices extends LayCloth {
 export interface OtherCloth {
   readonly kind: Exclude<ClothKind, 'own'>;
   readonly width: Mm;
-  readonly pieces: readonly string[];
+  readonly pieces: readonly PieceRef[];
   readonly answer: LayAnswer;
 }
 
@@ -43,7 +43,7 @@ export function clothPlan(pieces: readonly Piece[], choices: ClothChoices): Clot
     if (own.length === 0) return [];
     const width = widthOfKind(kind, choices.width);
     const cloth: LayCloth = { ...choices, width, repeat: 0, repeatAcross: 0 };
-    return [{ kind, width, pieces: own.map(({ name }) => name), answer: layAnswer(own, cloth, 'single') }];
+    return [{ kind, width, pieces: own.map(({ ref }) => ref), answer: layAnswer(own, cloth, 'single') }];
   });
   const oneHanded = piecesOf(pieces, choices, 'own').some((piece) => piece.oneHanded);
   return { answer, others, working: layWorking(answer, choices, oneHanded) };

@@ -1,4 +1,4 @@
-import type { CasingChoices, HemChoices, Notions } from '../edges';
+import { type CasingChoices, type HemChoices, type Notions, pieceName } from '../edges';
 import type { Mm } from '../length';
 import { amount, inTurn, mm, number, type Phrase, say, UNSAID } from '../words';
 import { LAYOUT_WORDS } from './layout-words';
@@ -58,7 +58,7 @@ function cloths({ plan, cloth }: ShoppingQuestion): readonly ShoppingItem[] {
   return [
     item('cloth', cloth.kind === 'knit' ? say`Knit cloth` : say`Woven cloth`, toBuy(plan.answer), wash),
     ...plan.others.map(({ kind, answer, pieces }) =>
-      item(`${kind}-cloth`, others[kind], toBuy(answer), say`For: ${pieces.join(', ')}.`),
+      item(`${kind}-cloth`, others[kind], toBuy(answer), say`For: ${pieces.map(pieceName).join(', ')}.`),
     ),
   ];
 }

@@ -1,3 +1,4 @@
+import type { PieceRef } from '../edges';
 import type { Mm } from '../length';
 import type { Point } from '../plane';
 import type { Phrase } from '../words';
@@ -34,7 +35,7 @@ export type Layer = 'single' | 'both' | 'upper' | 'fold';
  * `mirrored`; turned clockwise about the piece's origin by `turn`; moved by `at`.
  */
 export interface Placement {
-  readonly piece: string;
+  readonly piece: PieceRef;
   /** Which of the piece's copies this cut gives, from 1. */
   readonly copies: readonly number[];
   readonly layer: Layer;
@@ -77,7 +78,7 @@ export type LayAnswer =
       readonly layout: Layout;
       readonly width: Mm;
       /** The widest piece that must lie there, and the room for it. */
-      readonly widest: { readonly piece: string; readonly width: Mm };
+      readonly widest: { readonly piece: PieceRef; readonly width: Mm };
       readonly room: Mm;
       /** The least width of cloth, as bought, on which this layout is possible. */
       readonly widthWanted: Mm;

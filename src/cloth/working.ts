@@ -1,4 +1,5 @@
 import { SELVEDGE } from '../check';
+import { pieceName } from '../edges';
 import { type Edge, pathThrough, point, type WorkingStep } from '../plane';
 import { amount, inTurn, isSaid, mm, type Phrase, say, share, UNSAID } from '../words';
 import { LAYOUT_WORDS } from './layout-words';
@@ -107,7 +108,7 @@ function repeatSteps({ repeat, repeatAcross }: LayCloth, layout: Lay['layout']):
 function noFit({ widest, room, layout, instead }: Extract<LayAnswer, { fits: false }>): WorkingStep {
   return step(
     'no-fit',
-    say`The ${widest.piece} is ${mm(widest.width)} wide, and ${LAYOUT_WORDS[layout]} only ${mm(room)} can be cut. What would fit: ${inTurn(instead, '; ')}.`,
+    say`The ${pieceName(widest.piece)} is ${mm(widest.width)} wide, and ${LAYOUT_WORDS[layout]} only ${mm(room)} can be cut. What would fit: ${inTurn(instead, '; ')}.`,
     UNSAID,
     [lineAcross(0, widest.width)],
   );

@@ -2,6 +2,7 @@ import type { Mm } from '../length';
 import type { EdgeChoices } from './finish';
 import type { Notions } from './notions';
 import type { Piece } from './piece';
+import { KIND_NAMES, type PieceKind } from './piece-names';
 import { rectanglePiece } from './rectangle';
 
 /** A narrow seam fills the tube that it is turned into; a thin cord has no room for more than its own width (practice). */
@@ -19,17 +20,17 @@ const ENDS: Mm = 10;
 export function cordPieces({ waist, hem }: EdgeChoices, { cordLength, hemCordLength }: Notions): readonly Piece[] {
   return [
     ...(waist.cord === 'ofCloth' && cordLength !== undefined
-      ? [cordPiece('waist cord', cordLength / 2, waist.cordWidth, 'joined at centre back')]
+      ? [cordPiece('waistCord', cordLength / 2, waist.cordWidth, 'joined at centre back')]
       : []),
     ...(hem.cord === 'ofCloth' && hemCordLength !== undefined
-      ? [cordPiece('hem cord', hemCordLength, hem.cordWidth, 'one for each hem')]
+      ? [cordPiece('hemCord', hemCordLength, hem.cordWidth, 'one for each hem')]
       : []),
   ];
 }
 
-const cordPiece = (name: string, length: Mm, width: Mm, note: string): Piece =>
+const cordPiece = (kind: PieceKind, length: Mm, width: Mm, note: string): Piece =>
   rectanglePiece({
-    name,
+    kind,
     cut: 2,
     length,
     height: 2 * width,
@@ -37,5 +38,5 @@ const cordPiece = (name: string, length: Mm, width: Mm, note: string): Piece =>
     allowances: { long: Math.min(SEAM, width), ends: ENDS },
     marks: [],
     grain: 'along',
-    words: [`${name} · cut 2`, note],
+    words: [`${KIND_NAMES[kind]} · cut 2`, note],
   });

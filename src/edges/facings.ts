@@ -5,6 +5,7 @@ import { centresOfLeg, type FinishedEdges } from './finish';
 import { letterFitting, TALLEST } from './lettering';
 import { type Allowances, cutLineOf } from './outline';
 import type { Piece } from './piece';
+import { KIND_NAMES, type PieceKind } from './piece-names';
 
 type FacingEdge = 'waist' | 'centreFront' | 'lower' | 'centreBack' | 'inseamFront' | 'hem' | 'inseamBack' | 'upper';
 
@@ -26,7 +27,7 @@ export function waistFacing({ leg, casing, heights }: FinishedEdges, allowances:
   ];
   const allowance = (edge: FacingEdge): Mm =>
     edge === 'waist' ? allowances.waist : edge === 'lower' ? 0 : allowances.crotch;
-  return facingPiece('waist facing', stitchLine, allowance, [topBack, topFront], heights.fold + heights.catch);
+  return facingPiece('waistFacing', stitchLine, allowance, [topBack, topFront], heights.fold + heights.catch);
 }
 
 /**
@@ -47,24 +48,25 @@ export function hemFacing({ leg, hem, hemPlan }: FinishedEdges, allowances: Allo
   ];
   const allowance = (edge: FacingEdge): Mm =>
     edge === 'hem' ? allowances.hem : edge === 'upper' ? 0 : allowances.inseam;
-  return facingPiece('hem facing', stitchLine, allowance, [back, front], -(hemPlan.depth + hemPlan.beyond));
+  return facingPiece('hemFacing', stitchLine, allowance, [back, front], -(hemPlan.depth + hemPlan.beyond));
 }
 
 function facingPiece(
-  name: string,
+  kind: PieceKind,
   stitchLine: Outline<FacingEdge>,
   allowance: (edge: FacingEdge) => Mm,
   [from, to]: readonly [Point, Point],
   depth: Mm,
 ): Piece {
-  const text = `${name} · cut 2, mirrored`;
+  const text = `${KIND_NAMES[kind]} · cut 2, mirrored`;
   const way = { x: to.x - from.x, y: to.y - from.y };
   const at = (share: number, down: number): Point => ({
     x: from.x + share * way.x,
     y: from.y + share * way.y + down * depth,
   });
   return {
-    name,
+    kind,
+    side: undefined,
     cut: 2,
     mirrored: true,
     stitchLine,
@@ -72,7 +74,7 @@ function facingPiece(
     lines: [],
     folds: [],
     notches: [],
-    grainline: [at(0.85, 0.2), at(0.85, 0.8)].sort((a, b) => a.y - b.y) as unknown as readonly [Point, Point],
+    grainline: depth > 0 ? [at(0.85, 0.2), at(0.85, 0.8)] : [at(0.85, 0.8), at(0.85, 0.2)],
     texts: [
       {
         at: at(0.4, 0.55),

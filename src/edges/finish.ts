@@ -116,7 +116,8 @@ function edgesFinished(leg: Leg, heights: CasingHeights, plan: HemPlan, choices:
   const hem = hemTurning(leg.front.inseam, leg.back.inseam, plan);
   const stitchLine = legOutline(leg, casing, heights.kind, hem);
   const piece: Piece = {
-    name: 'leg',
+    kind: 'leg',
+    side: undefined,
     cut: 2,
     mirrored: true,
     stitchLine,

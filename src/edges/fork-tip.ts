@@ -27,8 +27,6 @@ export interface PiecedLeg {
   readonly tip: Piece;
 }
 
-/** The name of the tip among the pieces. */
-export const FORK_TIP = 'fork tip';
 /** The name of the seam by which it is sewn on again, on both pieces. */
 export const PIECING = 'piecing';
 
@@ -93,7 +91,8 @@ export function legPieced(piece: Piece, inside: Mm, allowances: Allowances): Pie
       notches: [...piece.notches.filter(({ at }) => !isTips(at)), ...notch(-1)],
     },
     tip: {
-      name: FORK_TIP,
+      kind: 'forkTip',
+      side: piece.side,
       cut: piece.cut,
       mirrored: piece.mirrored,
       stitchLine: tipLine,
@@ -102,7 +101,7 @@ export function legPieced(piece: Piece, inside: Mm, allowances: Allowances): Pie
       folds: [],
       notches: [...piece.notches.filter(({ at }) => isTips(at)), ...notch(1)],
       grainline: grainlineInTip(tipLine, lower.x, inside),
-      texts: textsOfTip(FORK_TIP, tipLine, lower.x, inside),
+      texts: textsOfTip(tipLine, lower.x, inside),
     },
   };
 }

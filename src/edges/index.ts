@@ -13,7 +13,7 @@ export {
   waistOpening,
 } from './casing';
 export { type EdgeChoices, type FinishedEdges, type FinishedLeg, finishLeg, finishLegs, legPieces } from './finish';
-export { FORK_TIP, PIECING, type PiecedLeg, WORTH_PIECING } from './fork-tip';
+export { PIECING, type PiecedLeg, WORTH_PIECING } from './fork-tip';
 export {
   HEM_FINISHES,
   type HemChoices,
@@ -35,8 +35,17 @@ export {
   type PieceLine,
   type PieceText,
 } from './piece';
+export {
+  isSamePiece,
+  KIND_NAMES,
+  type PieceKind,
+  type PieceRef,
+  pieceKey,
+  pieceName,
+  pieceRef,
+} from './piece-names';
 export { otherPieces, waistRound } from './pieces';
 export type { PocketChoices } from './pocket';
-export { bareName, isDrawnLeft, isLeg, piecesOfSides } from './sides';
+export { isDrawnLeft, isLeg, piecesOfSides } from './sides';
 export { sewnStretch, USABLE_STRETCH } from './stretch';
 export { edgesWorking } from './working';

@@ -1,5 +1,6 @@
 import type { Mm } from '../length';
 import type { Curve, Edge, Outline, Point } from '../plane';
+import type { PieceRef } from './piece-names';
 
 /** One edge of the cut line: the parallel of the stitching line at the edge's own allowance. */
 export interface CutEdge extends Edge {
@@ -38,8 +39,7 @@ export interface PieceText {
 }
 
 /** A finished pattern piece: everything that is printed on it and everything that a cutter, a checker or a layer needs. */
-export interface Piece {
-  readonly name: string;
+export interface Piece extends PieceRef {
   /** How many to cut. */
   readonly cut: number;
   /** True where half of them are cut mirrored. */

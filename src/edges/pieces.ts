@@ -44,7 +44,7 @@ export function otherPieces(
     const knit = waist.finish === 'knitBand';
     pieces.push(
       rectanglePiece({
-        name: knit ? 'waist band' : 'casing',
+        kind: knit ? 'waistBand' : 'casing',
         cut: 1,
         length: knit ? bandRound(choices, body, opening) : waistRound(both.map(({ cut: one }) => one.casing)),
         height: heights.height,
@@ -66,7 +66,7 @@ export function otherPieces(
     const height = hemHeight(leg, finished.hemPlan, body);
     pieces.push(
       rectanglePiece({
-        name: rib ? 'cuff' : 'hem band',
+        kind: rib ? 'cuff' : 'hemBand',
         cut: 2,
         length: rib
           ? ribCuffGirth(

@@ -5,6 +5,7 @@ import { type Point, pathThrough, point } from '../plane';
 import { letterFitting, TALLEST } from './lettering';
 import { cutLineOf } from './outline';
 import type { Piece, PieceLine } from './piece';
+import { KIND_NAMES } from './piece-names';
 
 /** A patch pocket; there is no side seam, so no pocket can sit in one. */
 export interface PocketChoices {
@@ -41,9 +42,10 @@ export function patchPocket({ width, height, facing, count }: PocketChoices, all
     { name: 'bottom', curves: pathThrough(c, d) },
     { name: 'leftSide', curves: pathThrough(d, a) },
   ] as const;
-  const text = `pocket · cut ${count}`;
+  const text = `${KIND_NAMES.pocket} · cut ${count}`;
   return {
-    name: 'pocket',
+    kind: 'pocket',
+    side: undefined,
     cut: count,
     mirrored: false,
     stitchLine,

@@ -3,12 +3,13 @@ import { type Point, pathThrough, point } from '../plane';
 import { letterFitting, TALLEST } from './lettering';
 import { cutLineOf } from './outline';
 import type { Notch, Piece, PieceText } from './piece';
+import { KIND_NAMES, type PieceKind } from './piece-names';
 
 type RectangleEdge = 'upper' | 'rightEnd' | 'lower' | 'leftEnd';
 
 /** A straight piece: a band, a casing, a cuff, a cord. */
 export interface RectangleChoices {
-  readonly name: string;
+  readonly kind: PieceKind;
   readonly cut: number;
   /** Net, laid out flat, unfolded. */
   readonly length: Mm;
@@ -67,14 +68,20 @@ export function rectanglePiece(choices: RectangleChoices): Piece {
     },
   ];
   return {
-    name: choices.name,
+    kind: choices.kind,
+    side: undefined,
     cut: choices.cut,
     mirrored: false,
     stitchLine,
     cutLine: cutLineOf<RectangleEdge>(stitchLine, allowance),
     lines: [],
     folds: choices.folded
-      ? [{ name: `${choices.name} fold`, curves: pathThrough(frame.at(0, height / 2), frame.at(length, height / 2)) }]
+      ? [
+          {
+            name: `${KIND_NAMES[choices.kind]} fold`,
+            curves: pathThrough(frame.at(0, height / 2), frame.at(length, height / 2)),
+          },
+        ]
       : [],
     notches: allowances.long > 0 ? marks.flatMap(notch) : [],
     grainline: grainlineOf(choices, frame),

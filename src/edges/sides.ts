@@ -1,6 +1,7 @@
 import type { Side } from '../leg';
 import { type Curve, curveMap, type Edge, type Point, pathReverse, point } from '../plane';
 import type { Piece, PieceText } from './piece';
+import { type PieceRef, pieceName } from './piece-names';
 
 /**
  * The pieces of both legs, each cut once for its own side where the two differ, and as they are, for both, where they
@@ -15,16 +16,11 @@ export const piecesOfSides = (left: readonly Piece[], right: readonly Piece[]): 
     return other && !isSame(other, piece) ? [pieceOfSide(other, 'left'), pieceOfSide(piece, 'right')] : [piece];
   });
 
-const SIDE_WORD = / (left|right)$/;
-
-/** What a piece is called where nobody asks of which side it is. */
-export const bareName = ({ name }: Pick<Piece, 'name'>): string => name.replace(SIDE_WORD, '');
-
 /** Whether a piece is a leg, of one side or of both. */
-export const isLeg = (piece: Pick<Piece, 'name'>): boolean => bareName(piece) === 'leg';
+export const isLeg = ({ kind }: PieceRef): boolean => kind === 'leg';
 
 /** Whether a piece is drawn with its front on the left, as only a left leg's are. */
-export const isDrawnLeft = ({ name, cut }: Pick<Piece, 'name' | 'cut'>): boolean => cut === 1 && name.endsWith(' left');
+export const isDrawnLeft = ({ side, cut }: Pick<Piece, 'side' | 'cut'>): boolean => cut === 1 && side === 'left';
 
 /** Made by the same rules of the same figures, like pieces are alike to the last figure. */
 const isSame = (a: Piece, b: Piece): boolean => JSON.stringify(a) === JSON.stringify(b);
@@ -34,10 +30,10 @@ const isSame = (a: Piece, b: Piece): boolean => JSON.stringify(a) === JSON.strin
  * left one's is mirrored here, so that every piece lies printed side up on the right side of the cloth.
  */
 function pieceOfSide(piece: Piece, side: Side): Piece {
-  const name = `${piece.name} ${side}`;
+  const name = pieceName({ kind: piece.kind, side });
   const cut = piece.cut / 2;
   const texts = piece.texts.map((text) => ({ ...text, text: text.text.replace(COUNT, `${name} · cut ${cut}`) }));
-  const own = { ...piece, name, cut, mirrored: false, texts: [...texts, ...sideTold(texts, side)] };
+  const own = { ...piece, side, cut, mirrored: false, texts: [...texts, ...sideTold(texts, side)] };
   return piece.mirrored && side === 'left' ? pieceMirrored(own) : own;
 }
 

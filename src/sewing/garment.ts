@@ -1,4 +1,13 @@
-import type { Allowances, CasingChoices, FinishedLeg, HemChoices, Notions, Piece, PocketChoices } from '../edges';
+import type {
+  Allowances,
+  CasingChoices,
+  FinishedLeg,
+  HemChoices,
+  Notions,
+  Piece,
+  PieceKind,
+  PocketChoices,
+} from '../edges';
 import type { Leg } from '../leg';
 import type { Mm } from '../length';
 
@@ -37,10 +46,10 @@ export interface Garment {
   readonly childsNightwear: boolean;
 }
 
-/** The piece of that name. Throws where there is none: a step only speaks of pieces that its finish makes. */
-export function pieceNamed({ pieces }: Garment, name: string): Piece {
-  const found = pieces.find((piece) => piece.name === name);
-  if (!found) throw new RangeError(`there is no piece named ${name}`);
+/** The piece of that kind. Throws where there is none: a step only speaks of pieces that its finish makes. */
+export function pieceOfKind({ pieces }: Garment, kind: PieceKind): Piece {
+  const found = pieces.find((piece) => piece.kind === kind);
+  if (!found) throw new RangeError(`there is no piece of the kind ${kind}`);
   return found;
 }
 
@@ -49,4 +58,4 @@ export const cutPieces = ({ pieces, sides }: Garment): readonly Piece[] => sides
 
 /** Pieces that are sewn to a tube as a cord, where a cord is cut from cloth. */
 export const cordPieces = ({ pieces }: Garment): readonly Piece[] =>
-  pieces.filter((piece) => /\bcord\b/.test(piece.name));
+  pieces.filter((piece) => piece.kind === 'waistCord' || piece.kind === 'hemCord');

@@ -2,7 +2,7 @@ import { sewnStretch } from '../edges';
 import type { Mm } from '../length';
 import { mm, say } from '../words';
 import { lengthOf, sewingFacts } from './facts';
-import { type Garment, pieceNamed } from './garment';
+import { type Garment, pieceOfKind } from './garment';
 import { makeStep } from './make-step';
 import type { Setting, SewingStep } from './step';
 import { PER_METRE, timeOf } from './time';
@@ -20,11 +20,11 @@ interface Fullness {
 function fullnessAt(g: Garment, at: 'waist' | 'hem'): Fullness | undefined {
   const { waist, hem } = g;
   if (at === 'hem' && hem.finish === 'ribCuff') {
-    const round = lengthOf(pieceNamed(g, 'cuff'), ['upper']);
+    const round = lengthOf(pieceOfKind(g, 'cuff'), ['upper']);
     return { reach: round * sewnStretch(hem.ribStretch), edge: sewingFacts(g).hemRound };
   }
   if (at === 'waist' && waist.finish === 'knitBand') {
-    const round = lengthOf(pieceNamed(g, 'waist band'), ['upper']);
+    const round = lengthOf(pieceOfKind(g, 'waistBand'), ['upper']);
     return { reach: round * sewnStretch(waist.bandStretch), edge: sewingFacts(g).waistRound };
   }
   return undefined;

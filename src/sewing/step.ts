@@ -1,3 +1,5 @@
+import type { PieceKind, PieceRef } from '../edges';
+import type { Side } from '../leg';
 import type { Phrase } from '../words';
 import type { Scene } from './pictures/scene';
 
@@ -12,7 +14,9 @@ export type FinishedHow = 'overlocked' | 'together' | 'serged' | 'turnedUnder' |
 
 /** Edges of one piece (of all its copies) on which a step works. */
 export interface EdgeWork<How extends string> {
-  readonly piece: string;
+  readonly piece: PieceKind;
+  /** Where left and right differ, of which of them. */
+  readonly side?: Side | undefined;
   readonly edges: readonly string[];
   readonly how: How;
 }
@@ -47,8 +51,8 @@ export interface SewingStep {
   readonly settings: readonly Setting[];
   /** How to see that it is right. */
   readonly check: Phrase;
-  /** Names of the pieces that are cut here. */
-  readonly cuts: readonly string[];
+  /** The pieces that are cut here. */
+  readonly cuts: readonly PieceRef[];
   readonly sews: readonly EdgeWork<SewnHow>[];
   readonly finishes: readonly EdgeWork<FinishedHow>[];
   /** A few words on what hurts in this step; empty where nothing does. */

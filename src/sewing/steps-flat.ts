@@ -1,8 +1,9 @@
+import type { PieceKind } from '../edges';
 import type { Mm } from '../length';
 import { mm, say } from '../words';
 import { tuckedUnder } from './channels';
 import { edgesOf, lengthOf, sewingFacts } from './facts';
-import { cordPieces, type Garment, pieceNamed } from './garment';
+import { cordPieces, type Garment, pieceOfKind } from './garment';
 import { hemTucked, turnedDepth } from './hem-turning';
 import { makeStep } from './make-step';
 import type { EdgeWork, FinishedHow, SewingStep } from './step';
@@ -13,7 +14,7 @@ import { PER_METRE, timeOf } from './time';
 export const flatSteps = (g: Garment): readonly SewingStep[] => [
   ...pocketSteps(g),
   ...openingSteps(g),
-  ...cordPieces(g).map((piece) => cordStep(g, piece.name)),
+  ...cordPieces(g).map((piece) => cordStep(g, piece.kind)),
   ...rawEdgeSteps(g),
   ...foldSteps(g),
 ];
@@ -21,7 +22,7 @@ export const flatSteps = (g: Garment): readonly SewingStep[] => [
 function pocketSteps(g: Garment): readonly SewingStep[] {
   const { pocket } = g;
   if (!pocket) return [];
-  const piece = pieceNamed(g, 'pocket');
+  const piece = pieceOfKind(g, 'pocket');
   const sides = ['rightSide', 'bottom', 'leftSide'];
   const bare = g.allowances.inseam === 0;
   const round = pocket.count * lengthOf(piece, sides);
@@ -112,10 +113,10 @@ function openingSteps(g: Garment): readonly SewingStep[] {
 }
 
 /** A cord cut from cloth: a tube; a waist cord's two halves are joined first. */
-function cordStep(g: Garment, name: string): SewingStep {
-  const piece = pieceNamed(g, name);
+function cordStep(g: Garment, kind: PieceKind): SewingStep {
+  const piece = pieceOfKind(g, kind);
   const long = edgesOf(piece, 'upper', 'lower');
-  const halves = name === 'waist cord';
+  const halves = kind === 'waistCord';
   const allowance = (edge: string) => piece.cutLine.find((one) => one.name === edge)?.allowance ?? 0;
   return makeStep({
     id: halves ? 'waist.tube' : 'hem.tube',
@@ -134,16 +135,16 @@ function cordStep(g: Garment, name: string): SewingStep {
     check: say`The cord is equally wide from end to end, and no raw edge shows.`,
     sews: halves
       ? [
-          { piece: name, edges: [...long, 'leftEnd'], how: 'seamed' },
-          { piece: name, edges: ['rightEnd'], how: 'topstitched' },
+          { piece: kind, edges: [...long, 'leftEnd'], how: 'seamed' },
+          { piece: kind, edges: ['rightEnd'], how: 'topstitched' },
         ]
       : [
-          { piece: name, edges: long, how: 'seamed' },
-          { piece: name, edges: ['leftEnd', 'rightEnd'], how: 'topstitched' },
+          { piece: kind, edges: long, how: 'seamed' },
+          { piece: kind, edges: ['leftEnd', 'rightEnd'], how: 'topstitched' },
         ],
-    finishes: [{ piece: name, edges: [...long, 'leftEnd', 'rightEnd'], how: 'enclosed' }],
+    finishes: [{ piece: kind, edges: [...long, 'leftEnd', 'rightEnd'], how: 'enclosed' }],
     time: timeOf(15, (lengthOf(piece, long) / 2) * piece.cut, PER_METRE.seam),
-    scene: { view: 'strip', piece: name, stage: 'folded' },
+    scene: { view: 'strip', piece: kind, stage: 'folded' },
   });
 }
 
@@ -151,7 +152,7 @@ function cordStep(g: Garment, name: string): SewingStep {
 function rawEdgeSteps(g: Garment): readonly SewingStep[] {
   const works = overlockedEdges(g);
   if (works.length === 0) return [];
-  const length = works.reduce((sum, { piece, edges }) => sum + 2 * lengthOf(pieceNamed(g, piece), edges), 0);
+  const length = works.reduce((sum, { piece, edges }) => sum + 2 * lengthOf(pieceOfKind(g, piece), edges), 0);
   const names = works.flatMap(({ piece, edges }) => edges.map((edge) => RAW_WORDS[`${piece}.${edge}`] ?? edge));
   return [
     makeStep({
@@ -177,21 +178,21 @@ function rawEdgeSteps(g: Garment): readonly SewingStep[] {
 const RAW_WORDS: Readonly<Record<string, string>> = {
   'leg.waist': 'the upper edge of both legs',
   'leg.hem': 'the lower edge of both legs',
-  'waist facing.lower': 'the lower edge of both waist facings',
-  'hem facing.upper': 'the upper edge of both hem facings',
+  'waistFacing.lower': 'the lower edge of both waist facings',
+  'hemFacing.upper': 'the upper edge of both hem facings',
 };
 
 /** Which edges those are. */
 export function overlockedEdges(g: Garment): readonly EdgeWork<FinishedHow>[] {
   const { finished, waist, hem } = g;
-  const one = (piece: string, edge: string): EdgeWork<FinishedHow> => ({ piece, edges: [edge], how: 'overlocked' });
+  const one = (piece: PieceKind, edge: string): EdgeWork<FinishedHow> => ({ piece, edges: [edge], how: 'overlocked' });
   const { kind } = finished.heights;
   const overlocked = waist.rawEdge === 'overlocked' && !elasticSewnOn(g);
   return [
     ...(kind === 'folded' && overlocked ? [one('leg', 'waist')] : []),
-    ...(kind === 'faced' && overlocked ? [one('waist facing', 'lower')] : []),
+    ...(kind === 'faced' && overlocked ? [one('waistFacing', 'lower')] : []),
     ...(finished.hemPlan.kind === 'folded' && hem.turnUnder === 0 ? [one('leg', 'hem')] : []),
-    ...(finished.hemPlan.kind === 'faced' && hem.turnUnder === 0 ? [one('hem facing', 'upper')] : []),
+    ...(finished.hemPlan.kind === 'faced' && hem.turnUnder === 0 ? [one('hemFacing', 'upper')] : []),
   ];
 }
 

@@ -1,7 +1,8 @@
+import { KIND_NAMES } from '../edges';
 import { mm, say, UNSAID } from '../words';
 import { allowancesTacked } from './channels';
 import { edgesOf, lengthOf, sewingFacts } from './facts';
-import { type Garment, pieceNamed } from './garment';
+import { type Garment, pieceOfKind } from './garment';
 import { gatherSteps } from './gathers';
 import { hemStitchingAt, turningTold } from './hem-turning';
 import { makeStep } from './make-step';
@@ -132,8 +133,9 @@ function cordStep(g: Garment): SewingStep {
 
 function stripHemSteps(g: Garment): readonly SewingStep[] {
   const rib = g.hem.finish === 'ribCuff';
-  const name = rib ? 'cuff' : 'hem band';
-  const piece = pieceNamed(g, name);
+  const kind = rib ? 'cuff' : 'hemBand';
+  const name = KIND_NAMES[kind];
+  const piece = pieceOfKind(g, kind);
   const { hemRound } = sewingFacts(g);
   const ends = edgesOf(piece, 'leftEnd', 'rightEnd');
   const long = edgesOf(piece, 'upper', 'lower');
@@ -150,10 +152,10 @@ function stripHemSteps(g: Garment): readonly SewingStep[] {
       ],
       settings: seamStitch(g),
       check: say`Folded, each ring is ${mm(hem.bandHeight)} high and ${mm(lengthOf(piece, ['upper']))} round.`,
-      sews: [{ piece: name, edges: ends, how: 'seamed' }],
-      finishes: [{ piece: name, edges: ends, how: 'enclosed' }],
+      sews: [{ piece: kind, edges: ends, how: 'seamed' }],
+      finishes: [{ piece: kind, edges: ends, how: 'enclosed' }],
       time: timeOf(10, 4 * hem.bandHeight, seamPace(g)),
-      scene: { view: 'strip', piece: name, stage: 'ends' },
+      scene: { view: 'strip', piece: kind, stage: 'ends' },
     }),
     ...gatherSteps(g, 'hem'),
     makeStep({
@@ -174,9 +176,9 @@ function stripHemSteps(g: Garment): readonly SewingStep[] {
         : say`All three layers are caught all round. The band lies flat, without a tuck.`,
       sews: [
         { piece: 'leg', edges: ['hem'], how: 'seamed' },
-        { piece: name, edges: long, how: 'seamed' },
+        { piece: kind, edges: long, how: 'seamed' },
       ],
-      finishes: [seamFinish(g, 'leg', ['hem']), seamFinish(g, name, long)],
+      finishes: [seamFinish(g, 'leg', ['hem']), seamFinish(g, kind, long)],
       time: timeOf(8, 2 * hemRound, rib ? PER_METRE.elastic : seamPace(g)),
       scene: { view: 'hem', stage: 'stripOn' },
     }),
@@ -184,8 +186,8 @@ function stripHemSteps(g: Garment): readonly SewingStep[] {
 }
 
 function facedHemSteps(g: Garment): readonly SewingStep[] {
-  const name = 'hem facing';
-  const piece = pieceNamed(g, name);
+  const kind = 'hemFacing';
+  const piece = pieceOfKind(g, kind);
   const { hemRound } = sewingFacts(g);
   const { hem, allowances } = g;
   const inseams = edgesOf(piece, 'inseam');
@@ -200,10 +202,10 @@ function facedHemSteps(g: Garment): readonly SewingStep[] {
       ],
       settings: seamStitch(g),
       check: say`Each ring is as long round as the hem of its leg.`,
-      sews: [{ piece: name, edges: inseams, how: 'seamed' }],
-      finishes: [{ piece: name, edges: inseams, how: 'enclosed' }],
+      sews: [{ piece: kind, edges: inseams, how: 'seamed' }],
+      finishes: [{ piece: kind, edges: inseams, how: 'enclosed' }],
       time: timeOf(6, lengthOf(piece, inseams), seamPace(g)),
-      scene: { view: 'facing', piece: name, stage: 'ring' },
+      scene: { view: 'facing', piece: kind, stage: 'ring' },
     }),
     makeStep({
       id: 'hem.on',
@@ -218,14 +220,14 @@ function facedHemSteps(g: Garment): readonly SewingStep[] {
       check: say`From the right side no facing shows at the lower edge.`,
       sews: [
         { piece: 'leg', edges: ['hem'], how: 'seamed' },
-        { piece: name, edges: ['hem'], how: 'seamed' },
+        { piece: kind, edges: ['hem'], how: 'seamed' },
       ],
       finishes: [
         { piece: 'leg', edges: ['hem'], how: 'enclosed' },
-        { piece: name, edges: ['hem'], how: 'enclosed' },
+        { piece: kind, edges: ['hem'], how: 'enclosed' },
       ],
       time: timeOf(6, 4 * hemRound, seamPace(g)),
-      scene: { view: 'facing', piece: name, stage: 'on' },
+      scene: { view: 'facing', piece: kind, stage: 'on' },
     }),
     makeStep({
       id: 'hem.turned',
@@ -238,8 +240,8 @@ function facedHemSteps(g: Garment): readonly SewingStep[] {
       ],
       settings: topStitch(g),
       check: say`Both legs are equally long, the stitching equally high all round, without a twist.`,
-      sews: [{ piece: name, edges: ['upper'], how: 'heldDown' }],
-      finishes: under ? [{ piece: name, edges: ['upper'], how: 'turnedUnder' }] : [],
+      sews: [{ piece: kind, edges: ['upper'], how: 'heldDown' }],
+      finishes: under ? [{ piece: kind, edges: ['upper'], how: 'turnedUnder' }] : [],
       time: timeOf(6, 2 * hemRound, PER_METRE.topstitch),
       scene: { view: 'hem', stage: 'faced' },
     }),

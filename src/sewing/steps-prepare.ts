@@ -1,4 +1,4 @@
-import { cutCurves, FORK_TIP, type Piece } from '../edges';
+import { cutCurves, type Piece, pieceName, pieceRef } from '../edges';
 import type { Mm } from '../length';
 import { pathLength } from '../plane';
 import { mm, number, type Phrase, say, share, UNSAID } from '../words';
@@ -79,20 +79,22 @@ function cutStep(g: Garment): SewingStep {
     check: sides
       ? say`Laid right sides together, the two legs meet along the whole crotch seam, front and back; elsewhere they differ, as they should.`
       : say`The two legs are mirror images: laid right sides together, their edges meet all round.`,
-    cuts: pieces.map((piece) => piece.name),
+    cuts: pieces.map(pieceRef),
     mind: say`Cut away from your hands. Close a rotary cutter every time you put it down.`,
     time: timeOf(15, around(pieces), PER_METRE.cut),
     scene: { view: 'pieces' },
   });
 }
 
-const cutWords = ({ name, cut, mirrored }: Piece): string =>
-  mirrored ? `${name}, ${cut / 2} and ${cut / 2} mirrored` : `${name}, ${cut}`;
+const cutWords = (piece: Piece): string =>
+  piece.mirrored
+    ? `${pieceName(piece)}, ${piece.cut / 2} and ${piece.cut / 2} mirrored`
+    : `${pieceName(piece)}, ${piece.cut}`;
 
 function markStep(g: Garment): SewingStep {
   const { pieces, cloth, sides } = g;
   const [leg] = pieces;
-  const tip = pieces.find(({ name }) => name === FORK_TIP);
+  const tip = pieces.find(({ kind }) => kind === 'forkTip');
   const notchesOf = (piece: Piece | undefined): number =>
     piece?.notches.reduce((sum, notch) => sum + notch.count, 0) ?? 0;
   const notches = notchesOf(leg) + notchesOf(tip);

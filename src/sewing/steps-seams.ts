@@ -1,4 +1,4 @@
-import { FORK_TIP } from '../edges';
+import type { PieceKind } from '../edges';
 import { mm, type Phrase, say, UNSAID } from '../words';
 import { edgesOf, sewingFacts } from './facts';
 import type { Garment } from './garment';
@@ -11,7 +11,7 @@ import { PER_METRE, timeOf } from './time';
 export const seamSteps = (g: Garment): readonly SewingStep[] => [inseamStep(g), crotchStep(g)];
 
 /** Both layers in one go by the serger, or sewn and then overlocked as one. */
-export function seamFinish(g: Garment, piece: string, edges: readonly string[]): EdgeWork<FinishedHow> {
+export function seamFinish(g: Garment, piece: PieceKind, edges: readonly string[]): EdgeWork<FinishedHow> {
   return { piece, edges, how: finishedHow(g) };
 }
 
@@ -56,7 +56,7 @@ function legWork<How extends string>(
   edges: readonly string[],
   onTip: string,
 ): readonly EdgeWork<How>[] {
-  return [{ piece: 'leg', edges, how }, ...(pieced ? [{ piece: FORK_TIP, edges: [onTip], how }] : [])];
+  return [{ piece: 'leg', edges, how }, ...(pieced ? [{ piece: 'forkTip', edges: [onTip], how } as const] : [])];
 }
 
 const finishedHow = (g: Garment): FinishedHow => (sergesSeams(g) ? 'serged' : 'together');

@@ -1,4 +1,4 @@
-import { FORK_TIP, PIECING } from '../edges';
+import { PIECING } from '../edges';
 import { say } from '../words';
 import { lengthOf } from './facts';
 import type { Garment } from './garment';
@@ -30,9 +30,9 @@ export function tipSteps(g: Garment): readonly SewingStep[] {
       check: say`Inseam and crotch edge run on across the seam without a step, and the two legs are mirror images.`,
       sews: [
         { piece: 'leg', edges: [PIECING], how: 'seamed' },
-        { piece: FORK_TIP, edges: [PIECING], how: 'seamed' },
+        { piece: 'forkTip', edges: [PIECING], how: 'seamed' },
       ],
-      finishes: [seamFinish(g, 'leg', [PIECING]), seamFinish(g, FORK_TIP, [PIECING])],
+      finishes: [seamFinish(g, 'leg', [PIECING]), seamFinish(g, 'forkTip', [PIECING])],
       mind: say`Press on the wrong side, and keep your fingers off the point that you hold down.`,
       time: timeOf(4, 2 * lengthOf(pieced.tip, [PIECING]), seamPace(g)),
       scene: { view: 'forkTip' },

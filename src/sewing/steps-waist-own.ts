@@ -1,7 +1,8 @@
+import { KIND_NAMES } from '../edges';
 import { mm, say } from '../words';
 import { allowancesTacked, channelLength, channelTold, LEFT_OPEN, tuckedUnder } from './channels';
 import { edgesOf, lengthOf, sewingFacts } from './facts';
-import { type Garment, pieceNamed } from './garment';
+import { type Garment, pieceOfKind } from './garment';
 import { gatherSteps } from './gathers';
 import { makeStep } from './make-step';
 import type { SewingStep } from './step';
@@ -12,8 +13,9 @@ import { PER_METRE, timeOf } from './time';
 /** A waist with a straight piece of its own: joined to a ring, folded, sewn on. */
 export function stripWaistSteps(g: Garment): readonly SewingStep[] {
   const band = g.waist.finish === 'knitBand';
-  const name = band ? 'waist band' : 'casing';
-  const piece = pieceNamed(g, name);
+  const kind = band ? 'waistBand' : 'casing';
+  const name = KIND_NAMES[kind];
+  const piece = pieceOfKind(g, kind);
   const { waistRound } = sewingFacts(g);
   const ends = edgesOf(piece, 'leftEnd', 'rightEnd');
   const long = edgesOf(piece, 'upper', 'lower');
@@ -37,10 +39,10 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
       // A gap in a seam is left with the plain machine: the serger can't stop in the middle.
       settings: seamStitch(band ? g : { ...g, machine: 'plain' }),
       check: say`Folded, the ring is ${mm(finished.heights.height / 2)} high and ${mm(lengthOf(piece, ['upper']))} round.`,
-      sews: [{ piece: name, edges: ends, how: 'seamed' }],
-      finishes: [{ piece: name, edges: ends, how: 'enclosed' }],
+      sews: [{ piece: kind, edges: ends, how: 'seamed' }],
+      finishes: [{ piece: kind, edges: ends, how: 'enclosed' }],
       time: timeOf(12, finished.heights.height, seamPace(g)),
-      scene: { view: 'strip', piece: name, stage: 'ends' },
+      scene: { view: 'strip', piece: kind, stage: 'ends' },
     }),
     ...gatherSteps(g, 'waist'),
     makeStep({
@@ -63,9 +65,9 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
       check: say`All three layers are caught all round, and the ${name} stands equally high everywhere.`,
       sews: [
         { piece: 'leg', edges: ['waist'], how: 'seamed' },
-        { piece: name, edges: long, how: 'seamed' },
+        { piece: kind, edges: long, how: 'seamed' },
       ],
-      finishes: [seamFinish(g, 'leg', ['waist']), seamFinish(g, name, long)],
+      finishes: [seamFinish(g, 'leg', ['waist']), seamFinish(g, kind, long)],
       time: timeOf(8, channelLength(g), band ? PER_METRE.elastic : seamPace(g)),
       scene: band ? { view: 'quarters', holds: 'band' } : { view: 'waist', stage: 'stripOn' },
     }),
@@ -91,8 +93,8 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
 
 /** A casing with a facing of the leg's own shape. */
 export function facedWaistSteps(g: Garment): readonly SewingStep[] {
-  const name = 'waist facing';
-  const piece = pieceNamed(g, name);
+  const kind = 'waistFacing';
+  const piece = pieceOfKind(g, kind);
   const { allowances, waist, finished } = g;
   const { waistRound } = sewingFacts(g);
   const centres = edgesOf(piece, 'centre');
@@ -108,10 +110,10 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
       ],
       settings: seamStitch(g),
       check: say`The ring is as long as the waist of the legs, and its seams meet theirs.`,
-      sews: [{ piece: name, edges: centres, how: 'seamed' }],
-      finishes: [{ piece: name, edges: centres, how: 'enclosed' }],
+      sews: [{ piece: kind, edges: centres, how: 'seamed' }],
+      finishes: [{ piece: kind, edges: centres, how: 'enclosed' }],
       time: timeOf(6, lengthOf(piece, centres), seamPace(g)),
-      scene: { view: 'facing', piece: name, stage: 'ring' },
+      scene: { view: 'facing', piece: kind, stage: 'ring' },
     }),
     makeStep({
       id: 'waist.on',
@@ -127,14 +129,14 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
       check: say`From the right side no facing shows at the upper edge.`,
       sews: [
         { piece: 'leg', edges: ['waist'], how: 'seamed' },
-        { piece: name, edges: ['waist'], how: 'seamed' },
+        { piece: kind, edges: ['waist'], how: 'seamed' },
       ],
       finishes: [
         { piece: 'leg', edges: ['waist'], how: 'enclosed' },
-        { piece: name, edges: ['waist'], how: 'enclosed' },
+        { piece: kind, edges: ['waist'], how: 'enclosed' },
       ],
       time: timeOf(6, 2 * waistRound, seamPace(g)),
-      scene: { view: 'facing', piece: name, stage: 'on' },
+      scene: { view: 'facing', piece: kind, stage: 'on' },
     }),
     makeStep({
       id: 'waist.fold',
@@ -149,8 +151,8 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
       ],
       settings: topStitch(g),
       check: say`The channel is ${mm(finished.heights.channels[0]?.to ?? finished.heights.fold)} wide all round, and the facing has no tuck anywhere.`,
-      sews: [{ piece: name, edges: ['lower'], how: 'heldDown' }],
-      finishes: under ? [{ piece: name, edges: ['lower'], how: 'turnedUnder' }] : [],
+      sews: [{ piece: kind, edges: ['lower'], how: 'heldDown' }],
+      finishes: under ? [{ piece: kind, edges: ['lower'], how: 'turnedUnder' }] : [],
       time: timeOf(6, channelLength(g), PER_METRE.topstitch),
       scene: { view: 'waist', stage: 'faced' },
     }),

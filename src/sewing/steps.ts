@@ -1,4 +1,3 @@
-import { bareName } from '../edges';
 import { say } from '../words';
 import type { Garment } from './garment';
 import { makeStep } from './make-step';
@@ -35,7 +34,7 @@ export const sewingSteps = (garment: Garment): readonly SewingStep[] =>
 function ofBothSides(step: SewingStep, { sides }: Garment): SewingStep {
   if (!sides) return step;
   const each = <How extends string>(work: EdgeWork<How>): readonly EdgeWork<How>[] =>
-    sides.pieces.filter((piece) => bareName(piece) === work.piece).map(({ name }) => ({ ...work, piece: name }));
+    sides.pieces.filter(({ kind }) => kind === work.piece).map(({ side }) => ({ ...work, side }));
   return { ...step, sews: step.sews.flatMap(each), finishes: step.finishes.flatMap(each) };
 }
 

@@ -1,4 +1,4 @@
-import { cutCurves, type Piece } from '../edges';
+import { cutCurves, type Piece, type PieceRef, pieceRef } from '../edges';
 import type { Mm } from '../length';
 import {
   type Curve,
@@ -19,7 +19,7 @@ import type { PaperSettings, SheetPlan } from './types';
 
 /** A line across the joins whose length is known: measured once the sheets are joined, it proves them. */
 export interface ControlLength {
-  readonly piece: string;
+  readonly piece: PieceRef;
   readonly name: string;
   /** On the printed paper, whatever the printer's correction. */
   readonly length: Mm;
@@ -56,7 +56,7 @@ export function controlLengths(
     const length = pathLength(curves);
     const { at, way } = pathAt(placed, share * length);
     const inwards = rim ? { inwards: subtract(middle, at) } : {};
-    return [{ piece: main.name, name, length: length * scale, at, way, ...inwards }];
+    return [{ piece: pieceRef(main), name, length: length * scale, at, way, ...inwards }];
   };
   const levels = main.lines.filter((line) => line.kind === 'level');
   const hipFirst = levels.toSorted((a, b) => Number(b.name === 'hip') - Number(a.name === 'hip'));

@@ -27,7 +27,7 @@ export function laidOut(start: Start, main: TurnedMain, pieces: readonly PieceIn
   const { way, turn } = start;
   const left = main.box.left - start.x;
   const top = main.box.top - start.y;
-  const own: PiecePlace = { piece: first.name, turn, shift: point(0, 0) };
+  const own: PiecePlace = { piece: first.ref, turn, shift: point(0, 0) };
   const alone = gridFrom(way, left, top, main.box);
   const cells = coveringCells(alone, [main.stretches]);
   if (others.length === 0) return { ...gridTrimmed(alone, cells), places: [own], box: main.box };

@@ -56,7 +56,7 @@ export function packPieces(ground: Ground, pieces: readonly PieceInk[]): readonl
     if (!best) throw new RangeError('there is no place left beside the pieces');
     const { turn, box, own } = best;
     const to = best.at;
-    found.set(piece, { piece: piece.name, turn, shift: point(to.left - own.left, to.top - own.top) });
+    found.set(piece, { piece: piece.ref, turn, shift: point(to.left - own.left, to.top - own.top) });
     taken.push(to);
     for (const cell of touched(ground, to)) printed.add(cell);
     all = box;

@@ -1,4 +1,4 @@
-import { cutCurves, type Piece } from '../edges';
+import { cutCurves, type Piece, type PieceRef, pieceRef } from '../edges';
 import { flattenCurves, type Point } from '../plane';
 import { pieceDrawing } from './drawing';
 import { drawingInk, INK_CHORD } from './ink';
@@ -7,7 +7,7 @@ import type { Box } from './types';
 
 /** A piece as the search for sheets sees it, where it was drafted: x, y, x, y for every straight stretch. */
 export interface PieceInk {
-  readonly name: string;
+  readonly ref: PieceRef;
   /** Of all its lines, and every word's middle as a stretch without length. */
   readonly stretches: Float64Array;
   /** Of its cut line, closed. */
@@ -17,7 +17,7 @@ export interface PieceInk {
 }
 
 export const pieceInk = (piece: Piece): PieceInk => ({
-  name: piece.name,
+  ref: pieceRef(piece),
   stretches: drawingInk([pieceDrawing(piece)]).stretches,
   outline: chained(flattenCurves(cutCurves(piece), INK_CHORD)),
   quarter: piece.texts.some(({ turn }) => turn > 0) ? -90 : 90,

@@ -1,4 +1,4 @@
-import type { Piece } from '../edges';
+import { type Piece, pieceRef } from '../edges';
 import type { Mm } from '../length';
 import { point } from '../plane';
 import { pieceBounds } from './bounds';
@@ -20,7 +20,7 @@ export function uprightPlaces(pieces: readonly Piece[]): readonly PiecePlace[] {
   let left = main.right + PIECE_GAP;
   let right = left;
   let top = main.top;
-  const places: PiecePlace[] = [{ piece: first.name, turn: 0, shift: point(0, 0) }];
+  const places: PiecePlace[] = [{ piece: pieceRef(first), turn: 0, shift: point(0, 0) }];
   for (const piece of others) {
     const box = pieceBounds(piece);
     const height = box.bottom - box.top;
@@ -28,7 +28,7 @@ export function uprightPlaces(pieces: readonly Piece[]): readonly PiecePlace[] {
       left = right + PIECE_GAP;
       top = main.top;
     }
-    places.push({ piece: piece.name, turn: 0, shift: point(left - box.left, top - box.top) });
+    places.push({ piece: pieceRef(piece), turn: 0, shift: point(left - box.left, top - box.top) });
     right = Math.max(right, left + box.right - box.left);
     top += height + PIECE_GAP;
   }

@@ -1,3 +1,4 @@
+import type { PieceRef } from '../edges';
 import type { Mm } from '../length';
 import type { Point } from '../plane';
 
@@ -55,7 +56,7 @@ export interface Sheet {
 
 /** Where a piece lies on the drawing that is spread over the sheets. */
 export interface PiecePlace {
-  readonly piece: string;
+  readonly piece: PieceRef;
   /** Degrees, clockwise as seen: it is turned about the origin first, then shifted. */
   readonly turn: number;
   readonly shift: Point;

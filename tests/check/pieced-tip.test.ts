@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { pieceName } from '../../src/edges';
 import { applyRemedy, type Draft, draft, exampleProject, type Project } from '../../src/project';
 import { printPhrase, UNSAID } from '../../src/words';
 
@@ -28,5 +29,5 @@ test.each([
   expect(printPhrase(tip?.reason ?? UNSAID, 'cm')).toMatch(words);
   const whole = draft(applyRemedy(d.project, tip ?? {}));
   expect(whole.ok && tipOf(whole.value)).toBeUndefined();
-  expect(whole.ok && whole.value.pieces.map(({ name }) => name)).toEqual(['leg']);
+  expect(whole.ok && whole.value.pieces.map(pieceName)).toEqual(['leg']);
 });

@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import type { Piece } from '../../src/edges';
+import { type Piece, pieceName } from '../../src/edges';
 import { flattenCurves, outlineCurves, type Point } from '../../src/plane';
 import { type Draft, draft, exampleProject, type Project } from '../../src/project';
 
@@ -9,7 +9,7 @@ export const drafted = (change: Partial<Project> = {}): Draft => {
   return result.value;
 };
 export const pieceOf = (d: Draft, name: string): Piece => {
-  const found = d.pieces.find((piece) => piece.name === name);
+  const found = d.pieces.find((piece) => pieceName(piece) === name);
   if (!found) throw new Error(`there is no ${name}`);
   return found;
 };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cordLength } from '../../src/edges';
+import { cordLength, pieceName } from '../../src/edges';
 import { hemElasticLength, ribCuffGirth } from '../../src/edges/hem';
 import {
   distance,
@@ -27,8 +27,8 @@ const drafted = (waist: Waist = {}, hem: Hem = {}, rest: Partial<Project> = {}):
   return result.value;
 };
 const pieceOf = (d: Draft, name: string) => {
-  const found = d.pieces.find((piece) => piece.name === name);
-  if (!found) throw new Error(`there is no ${name}, only ${d.pieces.map((p) => p.name).join()}`);
+  const found = d.pieces.find((piece) => pieceName(piece) === name);
+  if (!found) throw new Error(`there is no ${name}, only ${d.pieces.map(pieceName).join()}`);
   return found;
 };
 const lengthOf = (d: Draft, name: string, edge: string) => edgeLength(outlineEdge(pieceOf(d, name).stitchLine, edge));

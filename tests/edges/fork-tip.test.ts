@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { cutCurves, type Piece } from '../../src/edges';
+import { cutCurves, type Piece, pieceName } from '../../src/edges';
 import {
   edgeLength,
   flattenCurves,
@@ -168,7 +168,7 @@ describe('a pieced fork tip', () => {
   });
 
   test('is none unless it is chosen', () => {
-    expect(drafted().pieces.map(({ name }) => name)).toEqual(['leg']);
+    expect(drafted().pieces.map(pieceName)).toEqual(['leg']);
     expect(drafted().finished.pieced).toBeUndefined();
   });
 });

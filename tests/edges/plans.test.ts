@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { pieceName } from '../../src/edges';
 import { type HemChoices, type HemPlan, hemPlan, hemTurning } from '../../src/edges/hem';
 import {
   type Curve,
@@ -148,7 +149,7 @@ describe('what holds the leg', () => {
 
 describe('cords sewn of the cloth', () => {
   it('are cut only where a cord is drawn through, and say how they are joined', () => {
-    const names = (change: Partial<Project>) => drafted(change).pieces.map(({ name }) => name);
+    const names = (change: Partial<Project>) => drafted(change).pieces.map(pieceName);
     expect(names({ waist: withWaist({ cord: 'ofCloth' }), hem: withHem({ cord: 'ofCloth' }) })).toEqual(['leg']);
     const both = {
       waist: withWaist({ finish: 'drawstringCasing', cord: 'ofCloth' }),

@@ -1,5 +1,5 @@
 import { afterAll, describe, expect, test } from 'vitest';
-import type { Piece } from '../../src/edges';
+import { type Piece, pieceName } from '../../src/edges';
 import type { Curve } from '../../src/plane';
 import { type Draft, draft, exampleProject, type Project, withValue } from '../../src/project';
 import { mm, say } from '../../src/words';
@@ -112,7 +112,7 @@ describe('seams', () => {
   ] as const)('a %s that is unlike the edge it is sewn to', (name, changes, edge) => {
     const good = draftWith(changes);
     const pieces = good.pieces.map((piece) =>
-      piece.name === name ? { ...piece, stitchLine: edgeChanged(piece.stitchLine, edge, bulged(30)) } : piece,
+      pieceName(piece) === name ? { ...piece, stitchLine: edgeChanged(piece.stitchLine, edge, bulged(30)) } : piece,
     );
     expect(kinds(seamFinds({ ...good, pieces }))).toContain(`${name} unlike the leg`);
   });

@@ -1,4 +1,4 @@
-import { bareName, type CutEdge, type Piece } from '../../src/edges';
+import { type CutEdge, type Piece, pieceName } from '../../src/edges';
 import type { Curve, Edge, Point } from '../../src/plane';
 import type { Draft } from '../../src/project';
 import { type Find, find, told } from './find';
@@ -22,19 +22,23 @@ export function outlineFinds(draft: Draft): readonly Find[] {
 }
 
 function pieceFinds(draft: Draft, piece: Piece): readonly Find[] {
-  const broken = [...gaps(piece.name, 'stitching', piece.stitchLine), ...gaps(piece.name, 'cut', piece.cutLine)];
+  const broken = [
+    ...gaps(pieceName(piece), 'stitching', piece.stitchLine),
+    ...gaps(pieceName(piece), 'cut', piece.cutLine),
+  ];
   if (broken.length > 0) return broken;
   const [stitching, cut] = [ringOf(piece.stitchLine), ringOf(piece.cutLine)];
   const [loop, cutLoop] = [largestLoop(stitching), largestLoop(cut)];
   const says = (pattern: RegExp) =>
-    ['leg', 'fork tip'].includes(bareName(piece)) &&
+    ['leg', 'forkTip'].includes(piece.kind) &&
     draft.checks.some(({ id, verdict }) => verdict === 'wrong' && pattern.test(id));
   // The checks look at the leg and the tip cut off from it; of the other pieces nothing may be wrong at all.
   const finds: Find[] = [];
   if (loop > LOOP && !says(/simple|stitch/))
-    finds.push(find('stitching crosses', `${piece.name}: a loop of ${told(loop)}`));
+    finds.push(find('stitching crosses', `${pieceName(piece)}: a loop of ${told(loop)}`));
   const cutTold = says(/cut-line|allowances/);
-  if (cutLoop > LOOP && !cutTold) finds.push(find('cut line crosses', `${piece.name}: a loop of ${told(cutLoop)}`));
+  if (cutLoop > LOOP && !cutTold)
+    finds.push(find('cut line crosses', `${pieceName(piece)}: a loop of ${told(cutLoop)}`));
   if (loop > LOOP || cutLoop > LOOP || cutTold) return finds;
   const outside = Math.max(
     0,
@@ -42,9 +46,9 @@ function pieceFinds(draft: Draft, piece: Piece): readonly Find[] {
       .filter((p) => !holds(cut, p))
       .map((p) => footOn(cut, p).away),
   );
-  if (outside > PROMISED) finds.push(find('stitching outside', `${piece.name}: by ${told(outside)}`));
+  if (outside > PROMISED) finds.push(find('stitching outside', `${pieceName(piece)}: by ${told(outside)}`));
   const miss = worstWidth(piece);
-  if (miss.off > PROMISED) finds.push(find('allowance off', `${piece.name}: ${told(miss.off)} at ${miss.edge}`));
+  if (miss.off > PROMISED) finds.push(find('allowance off', `${pieceName(piece)}: ${told(miss.off)} at ${miss.edge}`));
   return finds;
 }
 

@@ -1,3 +1,4 @@
+import { pieceName } from '../../src/edges';
 import { carriedOut, makeFiles, type SingleFile } from '../../src/files';
 import type { Point } from '../../src/plane';
 import type { Draft } from '../../src/project';
@@ -49,7 +50,7 @@ async function bytesOf(draft: Draft, kind: SingleFile): Promise<Buffer> {
 export function coverFinds({ sheets, printed }: Draft): readonly Find[] {
   return printed.flatMap((piece, i) => {
     const place = sheets.places[i];
-    if (!place) return [find('piece on no sheet', piece.name)];
+    if (!place) return [find('piece on no sheet', pieceName(piece))];
     const turn = (place.turn * Math.PI) / 180;
     const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
     const outside = ringOf(piece.cutLine).map(({ x, y }) => {
@@ -57,7 +58,7 @@ export function coverFinds({ sheets, printed }: Draft): readonly Find[] {
       return Math.min(...sheets.sheets.map(({ window }) => beyond(window, at)));
     });
     const worst = Math.max(...outside);
-    return worst > COVERED ? [find('cut line on no sheet', `${piece.name}: ${told(worst)} outside`)] : [];
+    return worst > COVERED ? [find('cut line on no sheet', `${pieceName(piece)}: ${told(worst)} outside`)] : [];
   });
 }
 

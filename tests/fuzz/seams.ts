@@ -1,4 +1,4 @@
-import type { Piece } from '../../src/edges';
+import { type Piece, type PieceKind, pieceName } from '../../src/edges';
 import type { Curve, Point } from '../../src/plane';
 import type { Draft } from '../../src/project';
 import { type Find, find, told, warned } from './find';
@@ -22,7 +22,7 @@ function seamsOfLeg(whole: Draft, one: Draft['legs'][number]): readonly Find[] {
   const draft: Draft = whole.legs.length === 1 ? whole : { ...whole, finished: one.finished, pieces: one.pieces };
   const { finished, pieces } = draft;
   // Where a tip was cut off the fork, seams and notches are looked at where it is sewn on again.
-  const leg = pieces[1]?.name === 'fork tip' ? finished.cut.piece : (pieces[0] as Piece);
+  const leg = pieces[1]?.kind === 'forkTip' ? finished.cut.piece : (pieces[0] as Piece);
   return [
     ...tipFinds(draft, leg),
     ...inseams(draft, 'inseams apart', finished.sewn),
@@ -77,7 +77,7 @@ function notches(draft: Draft, leg: Piece): readonly Find[] {
 
 /** A fork's tip and the rest of its leg are the leg, edge by edge. */
 function tipFinds({ pieces: [rest, tip] }: Draft, leg: Piece): readonly Find[] {
-  if (!rest || tip?.name !== 'fork tip') return [];
+  if (!rest || tip?.kind !== 'forkTip') return [];
   const off = ['inseamBack', 'crotchBack'].map(
     (name) => lengthOf(rest, name) + lengthOf(tip, name) - lengthOf(leg, name),
   );
@@ -89,7 +89,7 @@ function tipFinds({ pieces: [rest, tip] }: Draft, leg: Piece): readonly Find[] {
 /** Notches of the other pieces lie on their edges. */
 function offEdge(piece: Piece): readonly Find[] {
   const off = Math.max(0, ...piece.notches.map((notch) => footOn(flat(edge(piece, notch.edge)), notch.at).away));
-  return off > EQUAL ? [find('notch beside its edge', `${piece.name}: ${told(off)}`)] : [];
+  return off > EQUAL ? [find('notch beside its edge', `${pieceName(piece)}: ${told(off)}`)] : [];
 }
 
 /** The seams of the turned part, mirrored in the fold, lie on the seams of the leg. */
@@ -115,20 +115,21 @@ function mirrored(p: Point, a: Point, b: Point): Point {
 }
 
 /** Which edge of a piece is sewn to how many of which edge of the leg, unstretched. Bands of knit and rib are sewn on stretched. */
-const SEWN_TO: Readonly<Record<string, readonly (readonly [own: string, legs: string, times: number])[]>> = {
-  casing: [['lower', 'waist', 2]],
-  'waist facing': [['waist', 'waist', 1]],
-  'hem band': [['lower', 'hem', 1]],
-  'hem facing': [['hem', 'hem', 1]],
-};
+const SEWN_TO: Readonly<Partial<Record<PieceKind, readonly (readonly [own: string, legs: string, times: number])[]>>> =
+  {
+    casing: [['lower', 'waist', 2]],
+    waistFacing: [['waist', 'waist', 1]],
+    hemBand: [['lower', 'hem', 1]],
+    hemFacing: [['hem', 'hem', 1]],
+  };
 
 function besideLeg(draft: Draft, leg: Piece, piece: Piece): readonly Find[] {
   const grown = leg === draft.finished.sewn ? '' : ' as cut';
-  return (SEWN_TO[piece.name] ?? []).flatMap(([own, legs, times]) => {
+  return (SEWN_TO[piece.kind] ?? []).flatMap(([own, legs, times]) => {
     const both = draft.legs.reduce((sum, one) => sum + lengthOf(one.finished.cut.piece, legs), 0) / draft.legs.length;
     const off = lengthOf(piece, own) - (times === 2 && draft.legs.length > 1 ? 2 * both : times * lengthOf(leg, legs));
     return Math.abs(off) <= EQUAL
       ? []
-      : [find(`${piece.name} unlike the leg${grown}`, `${own} less ${legs} ${told(off)}`)];
+      : [find(`${pieceName(piece)} unlike the leg${grown}`, `${own} less ${legs} ${told(off)}`)];
   });
 }

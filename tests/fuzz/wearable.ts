@@ -64,7 +64,7 @@ function tightPlaces(draft: Draft, { legs }: Draft): readonly Find[] {
         need(what, gives * (widthAt(ring, y) ?? Number.POSITIVE_INFINITY), girth);
   const floor = body.bodyRise + body.insideLeg;
   for (const height of [floor - hemLevel, floor - hemLevel + hangs]) need('hem', hem, hemNeeds(body, height));
-  const cuff = draft.pieces.find(({ name }) => name === 'cuff');
+  const cuff = draft.pieces.find(({ kind }) => kind === 'cuff');
   if (cuff) {
     const [long] = cuff.stitchLine;
     const girth = long

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { SELVEDGE } from '../../src/check';
 import { type ClothChoices, clothPlan, type Lay, type LayAnswer } from '../../src/cloth';
-import type { Piece } from '../../src/edges';
+import { isSamePiece, type Piece, pieceName } from '../../src/edges';
 import { type Point, pointsBounds } from '../../src/plane';
 import { anyBody } from '../properties/bodies';
 import { anyDesign, projectOf } from '../properties/designs';
@@ -73,8 +73,8 @@ function expectGoodAnswer(answer: LayAnswer, pieces: readonly Piece[], choices: 
 
 function expectGoodLay(lay: Lay, pieces: readonly Piece[], choices: ClothChoices) {
   const polygons = lay.placements.map((placement) => {
-    const piece = pieces.find(({ name }) => name === placement.piece);
-    if (!piece) throw new Error(`a piece that nobody cuts: ${placement.piece}`);
+    const piece = pieces.find((one) => isSamePiece(one, placement.piece));
+    if (!piece) throw new Error(`a piece that nobody cuts: ${pieceName(placement.piece)}`);
     return laid(cutPoints(piece), placement);
   });
   expect(overlaps(polygons)).toEqual([]);
@@ -85,15 +85,15 @@ function expectGoodLay(lay: Lay, pieces: readonly Piece[], choices: ClothChoices
     expect(box.right).toBeLessThan(lay.table.width - SELVEDGE + HAIR);
     expect(box.top).toBeGreaterThan(-HAIR);
     expect(box.bottom).toBeLessThan(lay.table.length + HAIR);
-    const { grainline } = pieces.find(({ name }) => name === placement.piece) as Piece;
+    const { grainline } = pieces.find((one) => isSamePiece(one, placement.piece)) as Piece;
     const [upper, lower] = laid(grainline, placement) as [Point, Point];
     const offGrain = (Math.atan2(Math.abs(lower.x - upper.x), Math.abs(lower.y - upper.y)) * 180) / Math.PI;
     expect(offGrain).toBeLessThan(choices.grainTolerance + 0.001);
     if (choices.oneWay) expect(lower.y).toBeGreaterThan(upper.y);
   });
-  for (const name of new Set(lay.placements.map(({ piece }) => piece))) {
-    const own = lay.placements.filter(({ piece }) => piece === name);
-    const piece = pieces.find((one) => one.name === name) as Piece;
+  for (const name of new Set(lay.placements.map(({ piece }) => pieceName(piece)))) {
+    const own = lay.placements.filter(({ piece }) => pieceName(piece) === name);
+    const piece = pieces.find((one) => pieceName(one) === name) as Piece;
     const copies = own.flatMap((placement) => placement.copies).sort((a, b) => a - b);
     expect(copies).toEqual(Array.from({ length: piece.cut }, (_, i) => i + 1));
     // Half of a mirrored piece's copies lie the other way: printed side down, or in the other of two layers.

@@ -56,7 +56,17 @@ function leastAlong(a: Sectioned, b: Sectioned, steps: number): number {
 function slowBest(leg: Piece, room: number, oneWay: boolean, step = SECTION): number {
   const points = cutPoints(leg);
   const as = (mirrored: boolean, turn: number) =>
-    sectioned(laid(points, { piece: 'leg', copies: [1], layer: 'single', mirrored, turn, at: { x: 0, y: 0 } }), step);
+    sectioned(
+      laid(points, {
+        piece: { kind: 'leg', side: undefined },
+        copies: [1],
+        layer: 'single',
+        mirrored,
+        turn,
+        at: { x: 0, y: 0 },
+      }),
+      step,
+    );
   const a = as(false, 0);
   let best = Infinity;
   for (const b of [as(true, 0), ...(oneWay ? [] : [as(true, 180)])]) {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Corrections, NO_CORRECTIONS } from '../../src/block';
+import { pieceName } from '../../src/edges';
 import {
   curvePoint,
   distance,
@@ -167,7 +168,7 @@ describe('cloth that is not washed first', () => {
 
   it('keeps every pair of edges that is sewn together equal as it is cut, however it shrinks', () => {
     const lengthOf = (one: Draft, piece: string, edge: string) =>
-      edgeLength(outlineEdge(one.pieces.find(({ name }) => name === piece)?.stitchLine ?? [], edge));
+      edgeLength(outlineEdge(one.pieces.find((other) => pieceName(other) === piece)?.stitchLine ?? [], edge));
     for (const [shrinkLength, shrinkWidth] of [
       [0.3, 0],
       [0, 0.3],

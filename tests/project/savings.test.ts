@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { pieceName } from '../../src/edges';
 import {
   applyRemedy,
   type ClothSaving,
@@ -77,12 +78,12 @@ describe('what would save cloth', () => {
   test('is found for a left and a right leg that differ, each with its own tip', () => {
     const sides = { left: { longerLeg: 15 }, right: { fullerHip: 20 } } as unknown as NonNullable<Project['sides']>;
     const d = drafted(1060, {}, { sides });
-    expect(d.pieces.map(({ name }) => name)).toEqual(['leg left', 'leg right']);
+    expect(d.pieces.map(pieceName)).toEqual(['leg left', 'leg right']);
     const tip = clothSavingsOf(d).find(({ id }) => id === 'pieced-tip-50');
     if (!tip) throw new Error('a tip would save here');
     expectKept(d, tip);
     const changed = draft(applyRemedy(d.project, tip));
-    expect(changed.ok && changed.value.pieces.map(({ name }) => name)).toEqual([
+    expect(changed.ok && changed.value.pieces.map(pieceName)).toEqual([
       'leg left',
       'leg right',
       'fork tip left',

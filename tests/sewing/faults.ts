@@ -1,8 +1,9 @@
+import { isSamePiece, pieceName } from '../../src/edges';
 import type { Garment, SewingStep } from '../../src/sewing';
 
 /** What is wrong with an order of work: edges sewn or finished twice or never, unknown pieces, things in a wrong order. */
 export function faultsOf(garment: Garment, steps: readonly SewingStep[]): readonly string[] {
-  const edges = garment.pieces.flatMap((piece) => piece.stitchLine.map((edge) => `${piece.name}.${edge.name}`));
+  const edges = garment.pieces.flatMap((piece) => piece.stitchLine.map((edge) => `${pieceName(piece)}.${edge.name}`));
   const count = (list: readonly string[], what: string) => [
     ...edges
       .filter((edge) => list.filter((one) => one === edge).length !== 1)
@@ -11,7 +12,9 @@ export function faultsOf(garment: Garment, steps: readonly SewingStep[]): readon
   ];
   const works = (key: 'sews' | 'finishes') =>
     steps.flatMap((step, i) =>
-      step[key].flatMap(({ piece, edges: names }) => names.map((name) => ({ edge: `${piece}.${name}`, i }))),
+      step[key].flatMap(({ piece, side, edges: names }) =>
+        names.map((name) => ({ edge: `${pieceName({ kind: piece, side })}.${name}`, i })),
+      ),
     );
   const cut = steps.flatMap((step) => step.cuts);
   const at = (id: string) => steps.findIndex((step) => step.id === id);
@@ -28,8 +31,8 @@ export function faultsOf(garment: Garment, steps: readonly SewingStep[]): readon
       'finished',
     ),
     ...garment.pieces
-      .filter((piece) => cut.filter((name) => name === piece.name).length !== 1)
-      .map((piece) => `${piece.name} is not cut once`),
+      .filter((piece) => cut.filter((one) => isSamePiece(one, piece)).length !== 1)
+      .map((piece) => `${pieceName(piece)} is not cut once`),
     ...[...works('sews'), ...works('finishes')]
       .filter(({ i }) => i <= at('cut'))
       .map(({ edge }) => `${edge} before it is cut`),

@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import { pieceName } from '../../src/edges';
 import { edgeLength } from '../../src/plane';
 import { type SewingStep, sewingMinutes, sewingSteps, stepMinutes } from '../../src/sewing';
 import { isSaid, printPhrase } from '../../src/words';
@@ -78,7 +79,7 @@ describe('the order of work', () => {
     const garment = garmentWith({ cloth: { piecedTip: 50 } });
     const steps = sewingSteps(garment);
     const ids = steps.map(({ id }) => id);
-    expect(garment.pieces.map(({ name }) => name)).toEqual(['leg', 'fork tip']);
+    expect(garment.pieces.map(pieceName)).toEqual(['leg', 'fork tip']);
     expect(faultsOf(garment, steps)).toEqual([]);
     expect(
       faultsOf(
@@ -116,7 +117,7 @@ describe('a ring of rib', () => {
     expect(wide.indexOf('hem.gathers')).toBe(wide.indexOf('hem.on') - 1);
     // The rib reaches 1 + 0.7 × 0.5 of its length (practice): the hem is gathered to that.
     const garment = cuffed(700);
-    const round = garment.pieces.find(({ name }) => name === 'cuff')?.stitchLine.find(({ name }) => name === 'upper');
+    const round = garment.pieces.find(({ kind }) => kind === 'cuff')?.stitchLine.find(({ name }) => name === 'upper');
     const told = sewingSteps(garment).find(({ id }) => id === 'hem.gathers')?.tasks ?? [];
     const cm = Number(/is ([\d.]+) cm round/.exec(told.map((task) => printPhrase(task, 'cm')).join(' '))?.[1]);
     expect(10 * cm).toBeCloseTo(1.35 * (round ? edgeLength(round) : 0), 0);

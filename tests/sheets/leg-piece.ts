@@ -1,4 +1,4 @@
-import type { Notch, Piece, PieceLine, PieceText } from '../../src/edges';
+import type { Notch, Piece, PieceKind, PieceLine, PieceText } from '../../src/edges';
 import {
   type Curve,
   leftOf,
@@ -57,7 +57,8 @@ const texts: readonly PieceText[] = [
 
 /** A leg as the room `edges` would hand it on. */
 export const legPiece: Piece = {
-  name: 'leg',
+  kind: 'leg',
+  side: undefined,
   cut: 2,
   mirrored: true,
   stitchLine,
@@ -80,7 +81,7 @@ export const legPiece: Piece = {
 };
 
 /** A plain rectangle, for questions whose answer can be counted on the fingers. */
-export function rectanglePiece(name: string, width: number, height: number): Piece {
+export function rectanglePiece(kind: PieceKind, width: number, height: number): Piece {
   const outline: Outline = [
     { name: 'top', curves: [line(0, 0, width, 0)] },
     { name: 'right', curves: [line(width, 0, width, height)] },
@@ -88,7 +89,8 @@ export function rectanglePiece(name: string, width: number, height: number): Pie
     { name: 'left', curves: [line(0, height, 0, 0)] },
   ];
   return {
-    name,
+    kind,
+    side: undefined,
     cut: 1,
     mirrored: false,
     stitchLine: outline,

@@ -6,7 +6,7 @@ import { A4 } from './paper';
 
 const refusalOf = (settings: object) => {
   try {
-    tilePieces([rectanglePiece('a', 100, 100)], { ...A4, ...settings } as PaperSettings);
+    tilePieces([rectanglePiece('casing', 100, 100)], { ...A4, ...settings } as PaperSettings);
   } catch (refused) {
     if (refused instanceof Refusal) return refused.problems;
     throw refused;

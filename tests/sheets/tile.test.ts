@@ -16,7 +16,9 @@ describe('a rectangle that can be counted by hand', () => {
   // A4 upright less two margins shows 190 × 277; a second sheet adds 180 × 267. The line's own width takes 0.3 a side.
   test('fits one sheet, and needs another when it is wider than the window less a line’s width', () => {
     const labels = (width: number, height: number) =>
-      tilePieces([rectanglePiece('a', width, height)], { ...A4, orientation: 'portrait' }).sheets.map((s) => s.label);
+      tilePieces([rectanglePiece('casing', width, height)], { ...A4, orientation: 'portrait' }).sheets.map(
+        (s) => s.label,
+      );
     expect(labels(189.3, 276.3)).toEqual(['A1']);
     expect(labels(189.5, 274)).toEqual(['A1', 'A2']);
     expect(labels(187, 276.5)).toEqual(['A1', 'B1']);
@@ -25,9 +27,9 @@ describe('a rectangle that can be counted by hand', () => {
   });
 
   test('turns the paper where that saves sheets, and takes fewer rows where it saves none', () => {
-    expect(tilePieces([rectanglePiece('a', 270, 150)], A4).paper).toEqual({ name: 'A4', width: 297, height: 210 });
+    expect(tilePieces([rectanglePiece('casing', 270, 150)], A4).paper).toEqual({ name: 'A4', width: 297, height: 210 });
     // 250 × 250: two sheets either way; upright they stand side by side in one row.
-    expect(tilePieces([rectanglePiece('a', 250, 250)], A4)).toMatchObject({
+    expect(tilePieces([rectanglePiece('casing', 250, 250)], A4)).toMatchObject({
       rows: 1,
       columns: 2,
       paper: { width: 210 },
@@ -35,7 +37,7 @@ describe('a rectangle that can be counted by hand', () => {
   });
 
   test('leaves out the blank sheets inside a large piece, and takes them off the bound', () => {
-    const plan = tilePieces([rectanglePiece('a', 720, 1000)], { ...A4, orientation: 'portrait' });
+    const plan = tilePieces([rectanglePiece('casing', 720, 1000)], { ...A4, orientation: 'portrait' });
     // 4 × 4 sheets; the short grainline stands on the middle line, on A2's and A3's row.
     expect([plan.columns, plan.rows]).toEqual([4, 4]);
     expect(plan.sheets).toHaveLength(12);
@@ -108,7 +110,7 @@ describe('the leg', () => {
 });
 
 describe('several pieces', () => {
-  const band = rectanglePiece('band', 600, 80);
+  const band = rectanglePiece('hemBand', 600, 80);
   const pocket = rectanglePiece('pocket', 170, 190);
   const pieces = [legPiece, band, pocket];
 
@@ -116,7 +118,7 @@ describe('several pieces', () => {
     'share the grid and touch nowhere, however they are turned: %s',
     (search) => {
       const plan = tilePieces(pieces, A4, search);
-      expect(plan.places.map((place) => place.piece)).toEqual(['leg', 'band', 'pocket']);
+      expect(plan.places.map((place) => place.piece.kind)).toEqual(['leg', 'hemBand', 'pocket']);
       const lines = pieces.map((piece, i) => {
         const place = placer(plan.places[i] ?? { turn: 0, shift: { x: 0, y: 0 } });
         return flattenCurves(cutCurves(piece), 0.1).map(place);
@@ -183,7 +185,7 @@ describe('one large sheet', () => {
   });
 
   test('a page is never larger than a PDF page can be: more sheets, or a refusal', () => {
-    const tall = rectanglePiece('a', 500, 7000);
+    const tall = rectanglePiece('casing', 500, 7000);
     const plan = tilePieces([tall], { ...A4, sheet: 'Roll 24 in', orientation: 'portrait' });
     expect(plan.sheets).toHaveLength(2);
     expect(plan.paper.height).toBeLessThanOrEqual(5080);
@@ -193,12 +195,12 @@ describe('one large sheet', () => {
 
 test('a line that only reaches into the overlap needs no further sheet', () => {
   // Upright A4 shows 190 × 277; two sheets reach 370, and three 550. The bar ends 5 mm into the third sheet's share.
-  const plan = tilePieces([rectanglePiece('a', 365, 100)], { ...A4, orientation: 'landscape', overlap: 10 });
+  const plan = tilePieces([rectanglePiece('casing', 365, 100)], { ...A4, orientation: 'landscape', overlap: 10 });
   expect(plan.sheets.length).toBeLessThanOrEqual(2);
 });
 
 test('sheets of one piece hang together: a lone one inside gets those between it and the rim', () => {
-  const frame = rectanglePiece('a', 1000, 1300);
+  const frame = rectanglePiece('casing', 1000, 1300);
   const inside = { name: 'spot', kind: 'stitching' as const, curves: [straight(point(495, 640), point(505, 640))] };
   const plan = tilePieces([{ ...frame, lines: [inside] }], A4);
   const reached = new Set([plan.sheets[0]?.label]);

@@ -1,3 +1,4 @@
+import { pieceName } from '../../src/edges';
 import '@testing-library/jest-dom/vitest';
 import { act, cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
@@ -35,7 +36,7 @@ it('offers at Cloth what saves cloth, at one press that one undo takes back', as
   const before = bought();
   await userEvent.click(button);
   expect(bench().project.cloth.piecedTip).toBe(50);
-  expect(bench().draft.pieces.map(({ name }) => name)).toContain('fork tip');
+  expect(bench().draft.pieces.map(pieceName)).toContain('fork tip');
   expect(bought()).toBeLessThan(before - 100);
   expect(document.activeElement).toHaveTextContent(/^Buy /);
   act(() => bench().undo());

@@ -1,3 +1,4 @@
+import { pieceName } from '../../src/edges';
 import '@testing-library/jest-dom/vitest';
 import { cleanup, render, screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
@@ -7,7 +8,7 @@ import { useBench } from '../../src/workbench/store/bench';
 
 const fresh = useBench.getInitialState();
 const bench = () => useBench.getState();
-const names = () => bench().draft.pieces.map(({ name }) => name);
+const names = () => bench().draft.pieces.map(pieceName);
 
 beforeEach(() => useBench.setState({ ...fresh, station: 'check' }, true));
 afterEach(cleanup);

@@ -1,6 +1,6 @@
 import { measurements } from '../../body';
 import type { Check } from '../../check';
-import { isLeg } from '../../edges';
+import { isLeg, pieceName } from '../../edges';
 import { centreStands, LENGTH_NAMES } from '../../leg';
 import { formatLength, type Mm, plain, type Units } from '../../length';
 import { type Draft, fieldName, hemOf, type Measures, measureTold, notionsToBuy, type Project } from '../../project';
@@ -126,7 +126,7 @@ export function cutRows(draft: Draft): readonly Row[] {
   const notions = notionsToBuy(draft);
   const l = (value: Mm) => formatLength(value, units);
   const cloth = pieces.map((piece) => ({
-    name: isLeg(piece) ? `${piece.name}, of the cloth` : piece.name,
+    name: isLeg(piece) ? `${pieceName(piece)}, of the cloth` : pieceName(piece),
     value: piece.mirrored ? `${piece.cut}, ${piece.cut / 2} of them mirrored` : `${piece.cut}`,
   }));
   const length = (name: string, mm: Mm | undefined, count: number): readonly Row[] =>

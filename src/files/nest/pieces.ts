@@ -1,4 +1,4 @@
-import { type CutEdge, cutCurves, type Piece, type PieceLine } from '../../edges';
+import { type CutEdge, cutCurves, type Piece, type PieceLine, pieceKey, pieceName } from '../../edges';
 import type { Mm } from '../../length';
 import {
   type Curve,
@@ -39,10 +39,10 @@ const CROTCH_LINE = 'crotch line';
  * @param of `printed`: as they come to paper at its scale; `pieces`: always full size
  */
 export function nestedPieces(drafts: readonly Draft[], of: 'printed' | 'pieces'): readonly NestedPiece[] {
-  const names = [...new Set(drafts.flatMap((draft) => draft[of].map(({ name }) => name)))];
-  return names.flatMap((name) => {
+  const keys = [...new Set(drafts.flatMap((draft) => draft[of].map(pieceKey)))];
+  return keys.flatMap((key) => {
     const [first, ...others] = drafts.flatMap((draft, body) => {
-      const piece = draft[of].find((one) => one.name === name);
+      const piece = draft[of].find((one) => pieceKey(one) === key);
       return piece ? [{ body, piece }] : [];
     });
     if (!first) return [];
@@ -52,7 +52,7 @@ export function nestedPieces(drafts: readonly Draft[], of: 'printed' | 'pieces')
       return { body, piece: pieceMoved(piece, point(home.x - at.x, home.y - at.y)) };
     });
     const members = [first, ...laid] as const;
-    return [{ name, members, whole: wholePiece(members) }];
+    return [{ name: pieceName(first.piece), members, whole: wholePiece(members) }];
   });
 }
 
@@ -97,7 +97,7 @@ export const ownLines = ({ piece }: NestedMember): Piece => ({
 export function sharedLines([{ piece }]: NestedPiece['members']): Piece {
   // The title and the body's label are one body's; the key says all of them.
   const shared = piece.texts.filter(
-    ({ text, role }) => role !== 'name' || text.startsWith(piece.name) || /^(front|back)$/.test(text),
+    ({ text, role }) => role !== 'name' || text.startsWith(pieceName(piece)) || /^(front|back)$/.test(text),
   );
   return {
     ...piece,

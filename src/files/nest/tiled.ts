@@ -1,3 +1,4 @@
+import { pieceName } from '../../edges';
 import { point } from '../../plane';
 import type { Draft } from '../../project';
 import { drawingInk, type PieceDrawing, tilePieces } from '../../sheets';
@@ -67,7 +68,7 @@ export function* nestedSteps(nest: Nest, options: PdfOptions): Steps<Uint8Array>
   const ink = drawingInk(drawings);
   const remarks = sheetRemarks(project.paper);
   const says = (shown: readonly PieceDrawing[]) => [
-    `${shown.map(({ piece }) => piece.name).join(', ')} · ${title}`,
+    `${shown.map(({ piece }) => pieceName(piece)).join(', ')} · ${title}`,
     'Test square: on the first sheet. Key: on the second.',
   ];
   for (const [i, sheet] of plan.sheets.entries()) {

@@ -1,4 +1,4 @@
-import { isLeg } from '../../edges';
+import { isLeg, pieceName } from '../../edges';
 import { formatLength, type Mm, type Units } from '../../length';
 import { curveMap, point } from '../../plane';
 import type { Draft } from '../../project';
@@ -108,9 +108,9 @@ function samplesOf(
       turned,
       says: [
         project.body.label,
-        `${piece.name}, cut ${piece.cut}`,
+        `${pieceName(piece)}, cut ${piece.cut}`,
         ...legs
-          .filter(({ side }) => isLeg(piece) && piece.name.endsWith(side ?? ''))
+          .filter(({ side }) => isLeg(piece) && (side === undefined || side === piece.side))
           .map((leg) => `hip ${l(measures.hipGirthFinished)}, inseam ${l(leg.measures.inseamFront)}`),
       ],
       parcel: { width: (box.right - box.left) * scale.x, height: (box.bottom - box.top) * scale.y },

@@ -1,3 +1,4 @@
+import { pieceName } from '../../edges';
 import type { Mm } from '../../length';
 import type { Draft } from '../../project';
 import { drawingInk, PAPER_SIZES, type PieceDrawing, placedDrawings, type SheetPlan } from '../../sheets';
@@ -32,7 +33,7 @@ export function* pdfSteps(draft: Draft, options: PdfOptions, start = startPdf): 
   const ink = drawingInk(drawings);
   const remarks = sheetRemarks(project.paper);
   const says = (shown: readonly PieceDrawing[]) => [
-    `${shown.map(({ piece }) => piece.name).join(', ')} · ${project.name}`,
+    `${shown.map(({ piece }) => pieceName(piece)).join(', ')} · ${project.name}`,
     'Test square: on the first sheet.',
   ];
   for (const [i, sheet] of plan.sheets.entries()) {

@@ -1,6 +1,6 @@
 import type { Check, FieldChange } from '../../check';
 import type { LayAnswer, Layout, Placement } from '../../cloth';
-import type { Piece } from '../../edges';
+import { type Piece, pieceName } from '../../edges';
 import type { Side } from '../../leg';
 import { amountUp, type Units } from '../../length';
 import { type Curve, flattenCurves, type Point, TOLERANCE } from '../../plane';
@@ -72,7 +72,7 @@ export interface ReportLay extends ReportWidth {
   readonly instead: readonly string[];
   /** Of the cloth as it lies on the table: x from its left edge (folded lengthwise: the fold), y from its upper one. */
   readonly table: { readonly width: number; readonly length: number } | null;
-  readonly placements: readonly (Omit<Placement, 'at'> & { readonly at: Pair })[];
+  readonly placements: readonly (Omit<Placement, 'piece' | 'at'> & { readonly piece: string; readonly at: Pair })[];
   /** The widths in which cloth is sold, and this one, side by side. */
   readonly widths: readonly ReportWidth[];
   /** What would save cloth, the most first. */
@@ -149,7 +149,9 @@ function reportLay(draft: Draft): ReportLay {
     ...reportWidth(answer, units),
     instead: answer.fits ? [] : answer.instead.map((phrase) => printPhrase(phrase, units)),
     table: answer.fits ? { width: rounded(answer.lay.table.width), length: rounded(answer.lay.table.length) } : null,
-    placements: answer.fits ? answer.lay.placements.map((one) => ({ ...one, at: pair(one.at) })) : [],
+    placements: answer.fits
+      ? answer.lay.placements.map((one) => ({ ...one, piece: pieceName(one.piece), at: pair(one.at) }))
+      : [],
     widths: clothWidthsOf(draft).map((one) => reportWidth(one.answer, units)),
     savings: clothSavingsOf(draft).map(({ id, fix, toBuy, saved, oneLength, says }) => ({
       id,
@@ -159,7 +161,11 @@ function reportLay(draft: Draft): ReportLay {
       says: printPhrase(say`${fix.label}. ${says}`, units),
       changes: fix.changes,
     })),
-    others: others.map(({ kind, pieces, answer: other }) => ({ kind, pieces, ...reportWidth(other, units) })),
+    others: others.map(({ kind, pieces, answer: other }) => ({
+      kind,
+      pieces: pieces.map(pieceName),
+      ...reportWidth(other, units),
+    })),
     shopping: reportShopping(draft),
   };
 }
@@ -184,7 +190,7 @@ function reportWidth(answer: LayAnswer, units: Units): ReportWidth {
 
 function reportPiece(piece: Piece): ReportPiece {
   return {
-    name: piece.name,
+    name: pieceName(piece),
     cut: piece.cut,
     mirrored: piece.mirrored,
     stitchLine: closed(piece.stitchLine.map(({ name, curves }) => ({ edge: name, points: sampled(curves) }))),

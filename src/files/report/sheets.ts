@@ -1,3 +1,4 @@
+import { pieceName } from '../../edges';
 import type { Draft } from '../../project';
 import { type Box, controlLengths } from '../../sheets';
 
@@ -62,7 +63,7 @@ export function reportSheets(
     },
     // The printer's correction has more than three figures.
     scale: [scale.x, scale.y],
-    places: places.map(({ piece, turn, shift }) => ({ piece, turn, shift: pair(shift) })),
+    places: places.map(({ piece, turn, shift }) => ({ piece: pieceName(piece), turn, shift: pair(shift) })),
     list: sheets.map(({ label, row, column, window, marks }) => ({
       label,
       row,
@@ -76,7 +77,7 @@ export function reportSheets(
       marks: marks.map(({ number, at, towards }) => ({ number, at: pair(at), towards })),
     })),
     controls: controlLengths(printed, plan, project.paper).map(({ piece, name, length }) => ({
-      piece,
+      piece: pieceName(piece),
       name,
       length: rounded(length),
     })),

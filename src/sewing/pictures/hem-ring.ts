@@ -1,6 +1,7 @@
+import { KIND_NAMES } from '../../edges';
 import type { Mm } from '../../length';
 import { lengthOf, sewingFacts } from '../facts';
-import { type Garment, pieceNamed } from '../garment';
+import { type Garment, pieceOfKind } from '../garment';
 import { gatheredTo } from '../gathers';
 import type { Draw } from './draw';
 import type { PictureItem } from './picture';
@@ -13,7 +14,8 @@ export const gatheredShare = (g: Garment): number =>
 export function ringItems(g: Garment, d: Draw, [left, right]: readonly [Mm, Mm], level: Mm): readonly PictureItem[] {
   const u = d.unit;
   const rib = g.hem.finish === 'ribCuff';
-  const name = rib ? 'cuff' : 'hem band';
+  const kind = rib ? 'cuff' : 'hemBand';
+  const name = KIND_NAMES[kind];
   const middle = (left + right) / 2;
   const top = level - g.hem.bandHeight;
   const ring = [
@@ -22,7 +24,7 @@ export function ringItems(g: Garment, d: Draw, [left, right]: readonly [Mm, Mm],
     { x: right, y: level },
     { x: left, y: level },
   ];
-  const stretched = rib && lengthOf(pieceNamed(g, name), ['upper']) < 2 * (right - left) - 6;
+  const stretched = rib && lengthOf(pieceOfKind(g, kind), ['upper']) < 2 * (right - left) - 6;
   const at = level - 0.4 * g.hem.bandHeight;
   return [
     ...d.cloth('right', ring),

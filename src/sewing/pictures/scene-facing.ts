@@ -1,7 +1,7 @@
-import { cutCurves } from '../../edges';
+import { cutCurves, type PieceKind, pieceName } from '../../edges';
 import { between, leftOf, type Point, subtract, unit } from '../../plane';
 import { mm, say } from '../../words';
-import { type Garment, pieceNamed } from '../garment';
+import { type Garment, pieceOfKind } from '../garment';
 import { hemStitchingAt } from '../hem-turning';
 import { captioned, drawing, onePanel } from './draw';
 import { cutLeg, runOf } from './leg-views';
@@ -9,13 +9,13 @@ import type { StepPicture } from './picture';
 import { boundsOf, laidOn, type Move, polygon, polyline, shifted } from './polygon';
 
 /** A facing: its pieces joined to a ring, or laid on the leg, right sides together. */
-export function facingPicture(g: Garment, name: string, stage: 'ring' | 'on'): StepPicture {
-  const piece = pieceNamed(g, name);
+export function facingPicture(g: Garment, kind: PieceKind, stage: 'ring' | 'on'): StepPicture {
+  const piece = pieceOfKind(g, kind);
   const points = polygon(cutCurves(piece));
   const box = boundsOf(points);
   const d = drawing(1.2 * (box.right - box.left));
   const u = d.unit;
-  const waist = name === 'waist facing';
+  const waist = kind === 'waistFacing';
   if (stage === 'on') {
     const { sewn } = g.finished;
     const edge = waist ? 'waist' : 'hem';
@@ -34,7 +34,7 @@ export function facingPicture(g: Garment, name: string, stage: 'ring' | 'on'): S
           d.pin(between(run[0] as Point, run.at(-1) as Point, share), { x: 1, y: 0 }),
         ),
         ...(waist
-          ? [d.word({ x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 + u }, name, 'middle')]
+          ? [d.word({ x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 + u }, pieceName(piece), 'middle')]
           : []),
       ],
       'leg, right side up; facing, wrong side up',
@@ -65,7 +65,7 @@ export function facingPicture(g: Garment, name: string, stage: 'ring' | 'on'): S
 
 /** The hem facing folded, inseam on inseam. */
 function foldedFacing(g: Garment, points: readonly Point[], d: ReturnType<typeof drawing>): StepPicture {
-  const piece = pieceNamed(g, 'hem facing');
+  const piece = pieceOfKind(g, 'hemFacing');
   const front = polyline(runOf(piece.stitchLine, 'inseamFront'));
   const back = polyline(runOf(piece.stitchLine, 'inseamBack'));
   const [a, b] = [front[0] as Point, front.at(-1) as Point];

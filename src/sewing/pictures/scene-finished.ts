@@ -2,7 +2,7 @@ import type { Mm } from '../../length';
 import { type Point, pathEnd } from '../../plane';
 import { say } from '../../words';
 import { lengthOf, sewingFacts } from '../facts';
-import { type Garment, pieceNamed } from '../garment';
+import { type Garment, pieceOfKind } from '../garment';
 import { drawing, onePanel } from './draw';
 import { drawnIn, widthAt } from './hem-levels';
 import type { StepPicture } from './picture';
@@ -104,7 +104,7 @@ function stitchedLines(
 /** The leg drawn in to its cuff. */
 function cuffed(g: Garment, half: readonly Point[], bottom: Mm): readonly Point[] {
   if (g.hem.finish !== 'ribCuff') return half;
-  const share = lengthOf(pieceNamed(g, 'cuff'), ['upper']) / sewingFacts(g).hemRound;
+  const share = lengthOf(pieceOfKind(g, 'cuff'), ['upper']) / sewingFacts(g).hemRound;
   const [left, right] = widthAt([half], bottom - 1);
   return drawnIn(half, (left + right) / 2, bottom - 1.2 * (right - left), bottom, Math.min(1, share));
 }

@@ -1,6 +1,6 @@
 import { SELVEDGE } from '../../check';
 import { LAYER_WORDS, LAYOUT_WORDS, type Lay, type Placement, placedPoint } from '../../cloth';
-import { cutCurves, type Piece } from '../../edges';
+import { cutCurves, isSamePiece, type Piece, pieceName } from '../../edges';
 import { between, type Point } from '../../plane';
 import { amount, mm, say } from '../../words';
 import { type Draw, drawing, onePanel, textWidth } from './draw';
@@ -41,7 +41,7 @@ export function layPicture(lay: Lay, pieces: readonly Piece[], oneWay: boolean):
       ...(down ? [d.word({ x: 0, y: length + 8 * u }, 'hatched: lies printed side down')] : []),
       d.word({ x: 0, y: length + 4 * u }, say`${mm(length)} as it lies, cloth ${mm(lay.clothWidth)} wide`),
     ],
-    say`The lay, ${LAYOUT_WORDS[lay.layout]}: ${lay.placements.map((one) => one.piece).join(', ')}. To buy: ${amount(lay.toBuy)}.`,
+    say`The lay, ${LAYOUT_WORDS[lay.layout]}: ${lay.placements.map((one) => pieceName(one.piece)).join(', ')}. To buy: ${amount(lay.toBuy)}.`,
   );
 }
 
@@ -59,7 +59,7 @@ function laidPiece(
   pieces: readonly Piece[],
   { layout, table }: Lay,
 ): readonly PictureItem[] {
-  const piece = pieces.find((one) => one.name === placement.piece);
+  const piece = pieces.find((one) => isSamePiece(one, placement.piece));
   if (!piece) return [];
   const put = (p: Point) => placedPoint(p, placement);
   const whole = polygon(cutCurves(piece)).map(put);
@@ -68,7 +68,7 @@ function laidPiece(
   const points = layout === 'single' ? whole : cutOff(whole, { x: 0, y: 0 }, way);
   const [upper, lower] = piece.grainline.map(put) as [Point, Point];
   const words = LAYER_WORDS[placement.layer];
-  const says = [piece.name, ...(words === '' ? [] : [words])];
+  const says = [pieceName(piece), ...(words === '' ? [] : [words])];
   return [
     ...d.cloth(placement.mirrored ? 'printedDown' : 'paper', points),
     ...(layout === 'foldedLengthwise' && placement.layer === 'fold'

@@ -2,7 +2,7 @@ import { cutCurves } from '../../edges';
 import type { Mm } from '../../length';
 import { between, type Point } from '../../plane';
 import { mm, say } from '../../words';
-import { type Garment, pieceNamed } from '../garment';
+import { type Garment, pieceOfKind } from '../garment';
 import { captioned, drawing, onePanel } from './draw';
 import { cutLeg } from './leg-views';
 import type { PictureItem, StepPicture } from './picture';
@@ -11,7 +11,7 @@ import { boundsOf, polygon, polyline } from './polygon';
 /** The pocket: its facing turned, its sides pressed under, or in its place on the leg. */
 export function pocketPicture(g: Garment, stage: 'facing' | 'sides' | 'placed'): StepPicture {
   const pocket = g.pocket as NonNullable<Garment['pocket']>;
-  const piece = pieceNamed(g, 'pocket');
+  const piece = pieceOfKind(g, 'pocket');
   const { width, height, facing } = pocket;
   if (stage === 'placed') return placedPocket(g);
   const cut = polygon(cutCurves(piece));

@@ -1,4 +1,4 @@
-import { cutCurves, isLeg, type Piece } from '../../edges';
+import { cutCurves, isLeg, type Piece, pieceName } from '../../edges';
 import type { Mm } from '../../length';
 import { leftOf, moved, type Point, pathAt, pathLength } from '../../plane';
 import { mm, say } from '../../words';
@@ -97,13 +97,13 @@ export function piecesPicture(g: Garment): StepPicture {
     const [a, b] = piece.grainline.map(move) as [Point, Point];
     const middle = (own.left + own.right) / 2;
     const tall = own.bottom - own.top > 24 * u;
-    const fits = own.right - own.left >= textWidth(piece.name) * u;
+    const fits = own.right - own.left >= textWidth(pieceName(piece)) * u;
     const place = { x: middle, y: tall ? own.top + 0.16 * (own.bottom - own.top) : (own.top + own.bottom) / 2 };
-    const name = fits ? piece.name : letterOf(piece);
+    const name = fits ? pieceName(piece) : letterOf(piece);
     const short = fits ? place : { x: middle, y: own.top - 0.8 * u };
     return [...d.cloth('right', points), ...d.arrow(b, a), ...d.arrow(a, b), d.word(short, name, 'middle')];
   });
-  const lettered = [...letters].map(([piece, letter]) => `${letter} ${piece.name}`);
+  const lettered = [...letters].map(([piece, letter]) => `${letter} ${pieceName(piece)}`);
   return onePanel(
     { left: -3 * d.unit, top: -3 * d.unit, right: box.right + 3 * d.unit, bottom: box.bottom + 7 * d.unit },
     [
@@ -112,7 +112,7 @@ export function piecesPicture(g: Garment): StepPicture {
         ? [d.word({ x: box.right, y: box.bottom + 4.5 * d.unit }, lettered.join(' · '), 'right')]
         : []),
     ],
-    say`All pieces as they are cut, right side up: ${pieces.map((piece) => `${piece.name}, ${piece.cut}`).join('; ')}. ${g.sides ? 'The left leg and the right one differ' : 'The second leg is the mirror image of the first'}.`,
+    say`All pieces as they are cut, right side up: ${pieces.map((piece) => `${pieceName(piece)}, ${piece.cut}`).join('; ')}. ${g.sides ? 'The left leg and the right one differ' : 'The second leg is the mirror image of the first'}.`,
   );
 }
 
@@ -121,8 +121,8 @@ function legsDrawn(g: Garment): readonly { readonly piece: Piece; readonly mirro
   const own = sewnAsCut(g);
   if (!g.sides) return copies(own).map((mirroredOne) => ({ piece: own, mirroredOne }));
   return [
-    { piece: { ...sewnAsCut(g.sides.left), name: 'leg left' }, mirroredOne: true },
-    { piece: { ...own, name: 'leg right' }, mirroredOne: false },
+    { piece: { ...sewnAsCut(g.sides.left), side: 'left' }, mirroredOne: true },
+    { piece: { ...own, side: 'right' }, mirroredOne: false },
   ];
 }
 

@@ -1,7 +1,7 @@
-import { cutCurves } from '../../edges';
+import { cutCurves, KIND_NAMES } from '../../edges';
 import { between, mirrored, type Point } from '../../plane';
 import { say } from '../../words';
-import { type Garment, pieceNamed } from '../garment';
+import { type Garment, pieceOfKind } from '../garment';
 import { overlockedEdges } from '../steps-flat';
 import { drawing, panelled } from './draw';
 import { cutLeg, hemFold, hemStrip } from './leg-views';
@@ -14,7 +14,7 @@ export function rawEdgesPicture(g: Garment): StepPicture {
   const panels: PicturePanel[] = [];
   let y = 0;
   const shapes = works.map(({ piece, edges: [edge] }) => {
-    const own = piece === 'leg' ? g.finished.sewn : pieceNamed(g, piece);
+    const own = piece === 'leg' ? g.finished.sewn : pieceOfKind(g, piece);
     const run = polyline(own.cutLine.filter((one) => one.name === edge).flatMap((one) => one.curves));
     return { piece, edge, points: polygon(cutCurves(own)), run, box: boundsOf(run) };
   });
@@ -29,14 +29,14 @@ export function rawEdgesPicture(g: Garment): StepPicture {
       items: [
         ...d.cloth('wrong', points.map(move)),
         d.zigzag('overlock', run.map(move), 2 * d.unit),
-        d.word({ x: width / 2, y: y + (above ? 0.6 : 0.45) * depth }, piece, 'middle'),
+        d.word({ x: width / 2, y: y + (above ? 0.6 : 0.45) * depth }, KIND_NAMES[piece], 'middle'),
       ],
     });
     y += depth + 7 * d.unit;
   }
   return panelled(
     panels,
-    say`The raw edges overlocked: ${works.map(({ piece, edges }) => `${piece}, ${edges.join()}`).join('; ')}.`,
+    say`The raw edges overlocked: ${works.map(({ piece, edges }) => `${KIND_NAMES[piece]}, ${edges.join()}`).join('; ')}.`,
   );
 }
 

@@ -1,18 +1,20 @@
+import { type PieceKind, pieceName } from '../../edges';
 import type { Mm } from '../../length';
 import type { Point } from '../../plane';
 import { say } from '../../words';
 import { lengthOf } from '../facts';
-import { type Garment, pieceNamed } from '../garment';
+import { type Garment, pieceOfKind } from '../garment';
 import { type Draw, drawing, onePanel } from './draw';
 import type { PictureItem, StepPicture } from './picture';
 import { shifted } from './polygon';
 
 /** A straight piece: folded end on end with its end seam lit, or folded lengthwise to a tube. */
-export function stripPicture(g: Garment, name: string, stage: 'ends' | 'folded'): StepPicture {
-  const piece = pieceNamed(g, name);
+export function stripPicture(g: Garment, kind: PieceKind, stage: 'ends' | 'folded'): StepPicture {
+  const piece = pieceOfKind(g, kind);
   const allowanceOf = (edge: string) => piece.cutLine.find((one) => one.name === edge)?.allowance ?? 0;
   const strip: Strip = {
-    name,
+    name: pieceName(piece),
+    threads: kind === 'casing',
     length: lengthOf(piece, ['upper']),
     height: lengthOf(piece, ['rightEnd']),
     long: allowanceOf('upper'),
@@ -23,6 +25,8 @@ export function stripPicture(g: Garment, name: string, stage: 'ends' | 'folded')
 
 interface Strip {
   readonly name: string;
+  /** Whether something is threaded in through a gap in its seam. */
+  readonly threads: boolean;
   readonly length: Mm;
   /** Before it is folded lengthwise. */
   readonly height: Mm;
@@ -39,12 +43,11 @@ const box = (l: Mm, t: Mm, r: Mm, b: Mm): readonly Point[] => [
 ];
 
 /** Folded end on end, its ends sewn; below, the ring folded lengthwise. */
-function ringPicture({ name, length, height, long, end }: Strip): StepPicture {
+function ringPicture({ name, threads, length, height, long, end }: Strip): StepPicture {
   const half = length / 2;
   const d = drawing(1.25 * Math.max(half + end, 3 * height));
   const u = d.unit;
   const whole = box(0, -long, half + end, height + long);
-  const threads = name === 'casing';
   const down = (from: Mm, to: Mm) => d.line('lit', { x: half, y: from }, { x: half, y: to });
   const lit = threads ? [down(-long, height / 2 + 5), down(height - 5, height + long)] : [down(-long, height + long)];
   const ringTop = height + long + 16 * u;

@@ -1,3 +1,5 @@
+import type { PieceKind } from '../../edges';
+
 /** What a step's picture shows, as data; the picture itself is drawn from the garment when it is looked at. */
 export type Scene =
   | { readonly view: 'cloth' | 'pieces' | 'marks' | 'sample' | 'folds' | 'inseams' | 'legInLeg' | 'finished' }
@@ -5,8 +7,8 @@ export type Scene =
   | { readonly view: 'forkTip' }
   | { readonly view: 'pocket'; readonly stage: 'facing' | 'sides' | 'placed' }
   | { readonly view: 'openings'; readonly at: 'waist' | 'hem' }
-  | { readonly view: 'strip'; readonly piece: string; readonly stage: 'ends' | 'folded' }
-  | { readonly view: 'facing'; readonly piece: string; readonly stage: 'ring' | 'on' }
+  | { readonly view: 'strip'; readonly piece: PieceKind; readonly stage: 'ends' | 'folded' }
+  | { readonly view: 'facing'; readonly piece: PieceKind; readonly stage: 'ring' | 'on' }
   | { readonly view: 'quarters'; readonly holds: 'elastic' | 'band' }
   | { readonly view: 'waist'; readonly stage: WaistStage }
   | { readonly view: 'hem'; readonly stage: HemStage };

@@ -10,7 +10,7 @@ export const cloth = {
   'Elastic, {0} wide, waist': 'plain', // {0} mm(waist.elasticWidth)
   'Eyelets, or iron-on interfacing under buttonholes': 'plain',
   'For what is seen a {0}, if your machine takes one.': 'plain', // {0} TWIN_NEEDLE
-  'For: {0}.': 'plain', // {0} pieces.join(', ')
+  'For: {0}.': 'plain', // {0} pieces.map(pieceName).join(', ')
   'Knit cloth': 'plain',
   'Knit for the band': 'plain',
   'Label for nightwear': 'plain',
@@ -35,7 +35,7 @@ export const cloth = {
     'plain', // {0} mm(lowerBound)
   'The side lines of both legs lie on the same place of the stripe, so that stripes mirror about centre front and back: room of half a repeat of {0} is kept free for it.':
     'plain', // {0} mm(repeatAcross)
-  'The {0} is {1} wide, and {2} only {3} can be cut. What would fit: {4}.': 'plain', // {0} widest.piece, {1} mm(widest.width), {2} LAYOUT_WORDS[layout], {3} mm(room), {4} inTurn(instead, '; ')
+  'The {0} is {1} wide, and {2} only {3} can be cut. What would fit: {4}.': 'plain', // {0} pieceName(widest.piece), {1} mm(widest.width), {2} LAYOUT_WORDS[layout], {3} mm(room), {4} inTurn(instead, '; ')
   'Thread, all-purpose polyester': 'plain',
   'Try it round the body before it is sewn: it must not press.': 'plain',
   'Wash and dry it before it is cut; what that takes is counted.': 'plain',

@@ -2,7 +2,7 @@ import { unzipSync } from 'fflate';
 import Papa from 'papaparse';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { measurements, STARTING_BODIES } from '../../../src/body';
-import type { Piece } from '../../../src/edges';
+import { type Piece, pieceName } from '../../../src/edges';
 import {
   type ClassKind,
   carriedOut,
@@ -237,7 +237,7 @@ describe('handouts at a quarter', () => {
       const words = pdf.words(1);
       const [width, height] = [Number(a), Number(b)].map((pt) => (pt * 25.4) / 72) as [number, number];
       expect(words.filter((w) => w.left < 5 || w.top < 5 || w.right > width - 5 || w.bottom > height - 5)).toEqual([]);
-      for (const { name } of one.pieces) expect(pdf.text()).toContain(`${name}, cut`);
+      for (const piece of one.pieces) expect(pdf.text()).toContain(`${pieceName(piece)}, cut`);
     } finally {
       pdf.close();
     }

@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { describe, expect, test } from 'vitest';
-import { cutCurves, type Piece } from '../../../src/edges';
+import { cutCurves, type Piece, pieceName } from '../../../src/edges';
 import { nestedDrawing } from '../../../src/files/nest/drawing';
 import { nestOf } from '../../../src/files/nest/nest';
 import { nestedPieces } from '../../../src/files/nest/pieces';
@@ -26,7 +26,7 @@ const drafts = Array.from({ length: 10 }, (_, i) =>
 );
 const pieces = nestedPieces(drafts, 'pieces');
 const ownPiece = (draft: Draft | undefined, name: string) =>
-  draft?.pieces.find((piece) => piece.name === name) as Piece;
+  draft?.pieces.find((piece) => pieceName(piece) === name) as Piece;
 
 describe('ten bodies on one drawing', () => {
   test('the legs lie with crotch line and side line on each other, each as large as before', () => {

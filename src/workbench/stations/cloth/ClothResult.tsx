@@ -1,4 +1,5 @@
 import { LAYOUT_WORDS } from '../../../cloth';
+import { pieceName } from '../../../edges';
 import { formatAmount, formatLength, plain } from '../../../length';
 import { clothOf } from '../../../project';
 import { printPhrase } from '../../../words';
@@ -17,8 +18,8 @@ export function ClothResult() {
     return (
       <div id={CLOTH_RESULT} tabIndex={-1} className="cloth-result" data-fits="no" aria-live="polite">
         <p>
-          <strong>Does not fit this width.</strong> The {answer.widest.piece} is {l(answer.widest.width)} wide;{' '}
-          {LAYOUT_WORDS[answer.layout]} {l(answer.room)} can be cut. What would fit:
+          <strong>Does not fit this width.</strong> The {pieceName(answer.widest.piece)} is {l(answer.widest.width)}{' '}
+          wide; {LAYOUT_WORDS[answer.layout]} {l(answer.room)} can be cut. What would fit:
         </p>
         <ul>
           {answer.instead.map((phrase) => (

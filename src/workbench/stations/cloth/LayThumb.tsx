@@ -1,5 +1,5 @@
 import type { Lay } from '../../../cloth';
-import { cutCurves, type Piece } from '../../../edges';
+import { cutCurves, isSamePiece, type Piece, pieceKey } from '../../../edges';
 import { pathText } from '../../table/path-text';
 
 /** Pixels a millimetre: all lays to one scale, so that the eye compares them. */
@@ -18,12 +18,12 @@ export function LayThumb({ lay, pieces }: { readonly lay: Lay; readonly pieces: 
       viewBox={`${-1 / SCALE} ${-1 / SCALE} ${table.width + 2 / SCALE} ${table.length + 2 / SCALE}`}
     >
       <rect width={table.width} height={table.length} />
-      {placements.map(({ piece: name, copies, at, turn, mirrored }) => {
-        const piece = pieces.find((one) => one.name === name);
+      {placements.map(({ piece: ref, copies, at, turn, mirrored }) => {
+        const piece = pieces.find((one) => isSamePiece(one, ref));
         return (
           piece && (
             <path
-              key={`${name}${copies[0]}`}
+              key={`${pieceKey(ref)}${copies[0]}`}
               transform={`translate(${at.x} ${at.y}) rotate(${turn})${mirrored ? ' scale(-1 1)' : ''}`}
               d={pathText(cutCurves(piece), true)}
             />

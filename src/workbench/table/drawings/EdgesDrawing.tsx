@@ -1,4 +1,4 @@
-import { isLeg, type Piece } from '../../../edges';
+import { isLeg, type Piece, pieceKey } from '../../../edges';
 import { formatLength } from '../../../length';
 import { type Point, pathEnd, pathStart } from '../../../plane';
 import { useBench } from '../../store/bench';
@@ -13,7 +13,7 @@ import { PieceName, placeOf } from './PieceName';
 export function EdgesDrawing({ draft }: DrawingProps) {
   const folded = useBench((state) => state.folded);
   return draft.pieces.map((piece, i) => (
-    <g key={piece.name} transform={placeOf(draft, i)}>
+    <g key={pieceKey(piece)} transform={placeOf(draft, i)}>
       <FinishedLeg piece={piece} turnings={folded ? foldedTurnings(piece) : []} />
       {isLeg(piece) ? <LegNames piece={piece} /> : <PieceName piece={piece} />}
       <FoldWords piece={piece} draft={draft} />

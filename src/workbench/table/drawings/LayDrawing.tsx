@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { LAYER_WORDS, type Lay, type Placement, placedPoint } from '../../../cloth';
-import { cutCurves, isDrawnLeft, isLeg, type Piece } from '../../../edges';
+import { cutCurves, isDrawnLeft, isLeg, isSamePiece, type Piece, pieceKey, pieceName } from '../../../edges';
 import { formatLength, type Mm } from '../../../length';
 import { between, outlineCurves, pathThrough, point, pointsBounds } from '../../../plane';
 import { clothOf } from '../../../project';
@@ -30,18 +30,20 @@ function LaidPieces({ draft, lay }: DrawingProps & { readonly lay: Lay }) {
         <rect width={width} height={length} />
       </clipPath>
       {lay.placements.map((placement) => {
-        const piece = draft.pieces.find(({ name }) => name === placement.piece);
+        const piece = draft.pieces.find((one) => isSamePiece(one, placement.piece));
         if (!piece) return null;
         return (
-          <g key={`${placement.piece}${placement.copies[0]}`} clipPath={`url(#${id})`}>
+          <g key={`${pieceKey(placement.piece)}${placement.copies[0]}`} clipPath={`url(#${id})`}>
             <LaidPiece piece={piece} placement={placement} />
           </g>
         );
       })}
       {lay.placements.map((placement) => {
-        const piece = draft.pieces.find(({ name }) => name === placement.piece);
+        const piece = draft.pieces.find((one) => isSamePiece(one, placement.piece));
         return (
-          piece && <LaidName key={`${placement.piece}${placement.copies[0]}`} piece={piece} placement={placement} />
+          piece && (
+            <LaidName key={`${pieceKey(placement.piece)}${placement.copies[0]}`} piece={piece} placement={placement} />
+          )
         );
       })}
     </>
@@ -74,7 +76,7 @@ function LaidName({ piece, placement }: { readonly piece: Piece; readonly placem
   const middle = point((box.left + box.right) / 2, (box.top + box.bottom) / 2);
   const at = placement.layer === 'fold' ? { x: width / 4, y: middle.y } : middle;
   const says = [
-    `${piece.name} ${placement.copies.join(' and ')}`,
+    `${pieceName(piece)} ${placement.copies.join(' and ')}`,
     ...(placement.mirrored ? ['printed side down'] : []),
     ...(LAYER_WORDS[placement.layer] === '' ? [] : [LAYER_WORDS[placement.layer]]),
   ];
@@ -130,7 +132,7 @@ function TooWide({ draft, answer }: DrawingProps & { readonly answer: NoFit }) {
         {`${formatLength(answer.room, units)} can be cut`}
       </Word>
       <Word at={{ x: width / 2, y: height / 2 }} className="word-lay word-number">
-        {`${piece.name}, ${formatLength(width, units)} wide: does not fit`}
+        {`${pieceName(piece)}, ${formatLength(width, units)} wide: does not fit`}
       </Word>
     </>
   );

@@ -1,4 +1,4 @@
-import { bareName, cutCurves, isDrawnLeft, type LineKind, type Piece } from '../../../edges';
+import { cutCurves, isDrawnLeft, type LineKind, type Piece, pieceName } from '../../../edges';
 import { pathStart } from '../../../plane';
 import { curvesBox } from '../bounds';
 import { Word } from '../Word';
@@ -20,9 +20,9 @@ export function LegNames({ piece }: { readonly piece: Piece }) {
       <Word at={{ x: box.right / 2.6, y }} dy={7} className="word-part">
         {isDrawnLeft(piece) ? 'back' : 'front'}
       </Word>
-      {piece.name !== bareName(piece) && (
+      {piece.side && (
         <Word at={{ x: 0, y: box.top }} dy={-14} className="word-part">
-          {piece.name}
+          {pieceName(piece)}
         </Word>
       )}
       <Word at={{ x: 0, y: (widest.from + widest.to) / 2 }} turn={-90} dy={-6} className="word-note word-bare">

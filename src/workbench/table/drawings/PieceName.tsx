@@ -1,4 +1,4 @@
-import { cutCurves, type Piece } from '../../../edges';
+import { cutCurves, type Piece, pieceName } from '../../../edges';
 import type { Draft } from '../../../project';
 import { uprightPlaces } from '../../../sheets';
 import { curvesBox } from '../bounds';
@@ -13,7 +13,7 @@ export function PieceName({ piece }: { readonly piece: Piece }) {
     : { x: (box.left + box.right) / 2, y: box.top + 0.42 * (box.bottom - box.top) };
   return (
     <Word at={at} turn={upright ? -90 : 0} className="word-note word-bare">
-      {`${piece.name} · cut ${piece.cut}`}
+      {`${pieceName(piece)} · cut ${piece.cut}`}
     </Word>
   );
 }

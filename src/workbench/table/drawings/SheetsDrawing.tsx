@@ -1,4 +1,4 @@
-import { cutCurves } from '../../../edges';
+import { cutCurves, pieceKey } from '../../../edges';
 import { markCorners, placedDrawings, type Sheet, type SheetPlan } from '../../../sheets';
 import { pathText } from '../path-text';
 import { Word } from '../Word';
@@ -14,7 +14,7 @@ export function SheetsDrawing({ draft }: DrawingProps) {
         <SheetGround key={sheet.label} sheet={sheet} />
       ))}
       {placedDrawings(printed, sheets.places).map(({ piece, paths, texts }) => (
-        <g key={piece.name}>
+        <g key={pieceKey(piece)}>
           <path
             className="tint-sheet"
             d={pathText(paths.find((path) => path.stroke === 'cut')?.curves ?? cutCurves(piece), true)}

@@ -1,5 +1,5 @@
 import type { LayAnswer } from '../../../cloth';
-import { cutCurves, type Piece } from '../../../edges';
+import { cutCurves, isSamePiece, type Piece } from '../../../edges';
 import type { Mm } from '../../../length';
 import { clothOf, type Draft } from '../../../project';
 import type { Box } from '../../../sheets';
@@ -18,7 +18,7 @@ export type NoFit = Extract<LayAnswer, { fits: false }>;
 
 /** The widest piece, and the room that it takes. */
 export function widestOf({ pieces }: Draft, { widest }: NoFit) {
-  const piece = pieces.find(({ name }) => name === widest.piece) ?? (pieces[0] as Piece);
+  const piece = pieces.find((one) => isSamePiece(one, widest.piece)) ?? (pieces[0] as Piece);
   const box = curvesBox(cutCurves(piece));
   return { piece, box, width: box.right - box.left, height: box.bottom - box.top };
 }
