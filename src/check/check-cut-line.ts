@@ -1,6 +1,6 @@
 import { cutCurves, legPieces } from '../edges';
 import { outlineCrossings } from '../plane';
-import { number, say, UNSAID } from '../words';
+import { say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 
 /** The cut line never crosses itself. */
@@ -15,9 +15,7 @@ export function checkCutLine({ finished }: Subject): Check {
     tolerance: 0,
     unit: 'count',
     reason:
-      crossings === 0
-        ? say`The cut line runs round once without crossing itself.`
-        : say`The cut line crosses itself ${number(crossings, 0)} times.`,
+      crossings === 0 ? say`The cut line runs round once without crossing itself.` : say`The cut line crosses itself.`,
     remedy: crossings === 0 ? UNSAID : say`Use narrower seam allowances.`,
   };
 }

@@ -1,7 +1,7 @@
 import { cutCurves, legPieces, type Piece } from '../edges';
 import type { Mm } from '../length';
 import { flattenCurves, outlineCrossings, outlineCurves, pathFoot, pointsHold } from '../plane';
-import { mm, number, say, UNSAID } from '../words';
+import { mm, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 
 /** The stitching line may lie this far beyond the cut line where it runs on it: a tenth of a cutter's line. */
@@ -27,7 +27,7 @@ export function checkStitchingLine({ finished }: Subject): Check {
     reason: good
       ? say`The stitching line runs round once, within the cut line.`
       : crossings > 0
-        ? say`The stitching line crosses itself ${number(crossings, 0)} times.`
+        ? say`The stitching line crosses itself.`
         : say`The stitching line leaves the cut line by ${mm(beyond)}.`,
     remedy: good
       ? UNSAID

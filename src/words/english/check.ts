@@ -110,7 +110,7 @@ export const check = {
   "The blocks' inseams are {0} in front and {1} behind.": 'plain', // {0} mm(front), {1} mm(back)
   'The crotch lies {0} above the body; {1} to {2} below is wanted.': 'plain', // {0} mm(-ease), {1} mm(least), {2} mm(MOST)
   'The crotch lies {0} below the body; {1} to {2} below is wanted.': 'plain', // {0} mm(ease), {1} mm(least), {2} mm(MOST)
-  'The cut line crosses itself {0} times.': 'plain', // {0} number(crossings, 0)
+  'The cut line crosses itself.': 'plain',
   'The cut line runs round once without crossing itself.': 'plain',
   'The fork reaches {0} across in front and {1} behind, together {2} of the hip; for {3} {4} to {5} are wanted.':
     'plain', // {0} mm(front), {1} mm(back), {2} share((front + back) / body.hipGirth), {3} worst.name, {4} mm(worst.least), {5} mm(worst.most)
@@ -131,7 +131,7 @@ export const check = {
   'The opening of {0} is {1} too small to pass over the fullest part.': 'plain', // {0} mm(opening), {1} mm(short)
   'The opening of {0} passes over the fullest part, which needs {1}.': 'plain', // {0} mm(opening), {1} mm(needed)
   'The seam of the fork’s tip, {0} long, breaks the stripes or checks of this cloth between the legs.': 'plain', // {0} mm(long)
-  'The stitching line crosses itself {0} times.': 'plain', // {0} number(crossings, 0)
+  'The stitching line crosses itself.': 'plain',
   'The stitching line leaves the cut line by {0}.': 'plain', // {0} mm(beyond)
   'The stitching line runs round once, within the cut line.': 'plain',
   'The tip of the back fork is sewn on again by a seam {0} long, along the grain, between the legs, where nobody looks.':
