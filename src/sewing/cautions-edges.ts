@@ -1,6 +1,6 @@
 import { CORD_ENDS, gatheredEnd } from '../body';
 import type { Mm } from '../length';
-import { mm, say } from '../words';
+import { inTurn, mm, say, UNSAID } from '../words';
 import type { Caution, CautionChoices, CautionMeasures, CautionSource } from './caution';
 import { type Wearer, wearerOf } from './wearer';
 
@@ -34,7 +34,13 @@ function waistCord({ words, young, field }: Wearer, ends: Mm, gathered: Mm): Cau
   return {
     id: 'waist-cord',
     title: 'Waist cord',
-    sentence: say`For ${words}: each end may hang free by ${mm(CORD_ENDS.widest)} at most with the waist at its widest, and by ${mm(CORD_ENDS.gathered)} gathered; here it is ${mm(ends)} and ${mm(gathered)}, ${long ? 'too long: shorten the cord, or choose elastic' : 'within that'}. No knots or toggles, no cord at the back; tack it midway.${young ? ' Under seven years the rule is stricter: elastic is the better choice.' : ''}`,
+    sentence: inTurn([
+      long
+        ? say`For ${words}: each end may hang free by ${mm(CORD_ENDS.widest)} at most with the waist at its widest, and by ${mm(CORD_ENDS.gathered)} gathered; here it is ${mm(ends)} and ${mm(gathered)}, too long: shorten the cord, or choose elastic.`
+        : say`For ${words}: each end may hang free by ${mm(CORD_ENDS.widest)} at most with the waist at its widest, and by ${mm(CORD_ENDS.gathered)} gathered; here it is ${mm(ends)} and ${mm(gathered)}, within that.`,
+      say`No knots or toggles, no cord at the back; tack it midway.`,
+      young ? say`Under seven years the rule is stricter: elastic is the better choice.` : UNSAID,
+    ]),
     source: EN_14682,
     raisedBy: ['waist.finish', field],
   };

@@ -1,5 +1,5 @@
 import type { Mm } from '../length';
-import { mm, number, type Phrase, say, UNSAID } from '../words';
+import { mm, number, type Phrase, say } from '../words';
 import { sewingFacts } from './facts';
 import type { Garment } from './garment';
 
@@ -16,12 +16,18 @@ export function channelTold({ finished: { heights } }: Garment, open: boolean): 
   const lines = heights.channels.slice(1);
   const [first] = lines;
   if (!first) return [];
-  return [
-    lines.length === 1
-      ? say`Stitch the line between the two channels, ${mm(first.from)} above the first stitching${open ? say`, and leave ${mm(LEFT_OPEN)} of it open behind, too, where elastic comes above it` : UNSAID}.`
-      : say`Stitch the ${number(lines.length, 0)} lines between the channels, ${mm(first.from)} apart${open ? say`, and leave ${mm(LEFT_OPEN)} of each open behind, too` : UNSAID}.`,
-  ];
+  return [lines.length === 1 ? oneLineTold(first.from, open) : linesTold(lines.length, first.from, open)];
 }
+
+const oneLineTold = (above: Mm, open: boolean): Phrase =>
+  open
+    ? say`Stitch the line between the two channels, ${mm(above)} above the first stitching, and leave ${mm(LEFT_OPEN)} of it open behind, too, where elastic comes above it.`
+    : say`Stitch the line between the two channels, ${mm(above)} above the first stitching.`;
+
+const linesTold = (lines: number, apart: Mm, open: boolean): Phrase =>
+  open
+    ? say`Stitch the ${number(lines, 0)} lines between the channels, ${mm(apart)} apart, and leave ${mm(LEFT_OPEN)} of each open behind, too.`
+    : say`Stitch the ${number(lines, 0)} lines between the channels, ${mm(apart)} apart.`;
 
 /** Seam allowances inside a channel are held down, so that what is drawn through slides past them. */
 export const allowancesTacked = (seams: string): Phrase =>

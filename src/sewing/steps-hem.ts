@@ -1,5 +1,5 @@
 import { KIND_NAMES } from '../edges';
-import { mm, say, UNSAID } from '../words';
+import { inTurn, mm, say } from '../words';
 import { allowancesTacked } from './channels';
 import { edgesOf, lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceOfKind } from './garment';
@@ -80,7 +80,9 @@ function turnedStep(g: Garment): SewingStep {
       ...(plain ? [say`Try the trousers on and see whether the creases hang level and long enough.`] : []),
       ...(plain ? [] : [allowancesTacked('inseams')]),
       ...turningTold(g),
-      say`Stitch all round, ${mm(hemStitchingAt(g))} from the fold; begin at the inseam${gap ? say` and leave ${mm(HEM_GAP)} open there` : UNSAID}.`,
+      gap
+        ? say`Stitch all round, ${mm(hemStitchingAt(g))} from the fold; begin at the inseam and leave ${mm(HEM_GAP)} open there.`
+        : say`Stitch all round, ${mm(hemStitchingAt(g))} from the fold; begin at the inseam.`,
       plain ? say`Press the hems from the wrong side.` : say`Press the casings from the wrong side.`,
     ],
     settings: topStitch(g),
@@ -147,7 +149,7 @@ function stripHemSteps(g: Garment): readonly SewingStep[] {
       title: rib ? 'Join the cuffs' : 'Join the hem bands',
       tasks: [
         say`Fold each ${name} right sides together, end on end, and sew the ends, ${mm(allowances.inseam)} from the edge.`,
-        say`${seamPressed(g)} Fold the ring lengthwise, wrong sides together, and press the fold.`,
+        inTurn([seamPressed(g), say`Fold the ring lengthwise, wrong sides together, and press the fold.`]),
         say`Mark its quarters: the seam comes to the inseam.`,
       ],
       settings: seamStitch(g),
@@ -198,7 +200,10 @@ function facedHemSteps(g: Garment): readonly SewingStep[] {
       part: 'hems',
       title: 'Join the hem facings',
       tasks: [
-        say`Fold each facing right sides together and sew its inseam, ${mm(allowances.inseam)} from the edge. ${seamPressed(g)}`,
+        inTurn([
+          say`Fold each facing right sides together and sew its inseam, ${mm(allowances.inseam)} from the edge.`,
+          seamPressed(g),
+        ]),
       ],
       settings: seamStitch(g),
       check: say`Each ring is as long round as the hem of its leg.`,
@@ -213,7 +218,7 @@ function facedHemSteps(g: Garment): readonly SewingStep[] {
       title: 'Sew the facings to the hems',
       tasks: [
         say`Slip each facing over the hem, right sides together, inseam on inseam; pin.`,
-        say`Sew all round, ${mm(allowances.hem)} from the edge.${trimTold(g)}`,
+        inTurn([say`Sew all round, ${mm(allowances.hem)} from the edge.`, trimTold(g)]),
         say`Press the allowances towards the facing and stitch them to it, close beside the seam.`,
       ],
       settings: seamStitch(g),

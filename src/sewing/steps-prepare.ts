@@ -105,7 +105,7 @@ function markStep(g: Garment): SewingStep {
     part: 'prepare',
     title: 'Mark the pieces',
     tasks: [
-      say`Clip the ${number(notches, 0)} notches of each leg${tip ? ' and its tip' : ''}, no deeper than ${mm(3)}: one on the front centre seam, two on the back one, single ones on the inseams${tip && g.allowances.inseam > 0 ? ' and where the tip is sewn on' : ''}.`,
+      notchesTold(notches, tip !== undefined, g.allowances.inseam > 0),
       say`Mark on the wrong side, with chalk or a pen that goes out again: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of the waist. The quarter lies halfway between the centre seams, whatever the side does.`,
       ...(opening ? [say`Mark the opening for the cord on the right side, with a pen that goes out again.`] : []),
       ...(place ? [say`Mark the pocket’s corners with a stitch of thread each, so that both sides show them.`] : []),
@@ -145,4 +145,13 @@ function tryStep(g: Garment): SewingStep {
     time: timeOf(10),
     scene: { view: 'sample' },
   });
+}
+
+/** How the notches are clipped, and where they stand; a tip without an allowance has none where it is sewn on. */
+function notchesTold(notches: number, tip: boolean, onTip: boolean): Phrase {
+  if (!tip)
+    return say`Clip the ${number(notches, 0)} notches of each leg, no deeper than ${mm(3)}: one on the front centre seam, two on the back one, single ones on the inseams.`;
+  return onTip
+    ? say`Clip the ${number(notches, 0)} notches of each leg and its tip, no deeper than ${mm(3)}: one on the front centre seam, two on the back one, single ones on the inseams and where the tip is sewn on.`
+    : say`Clip the ${number(notches, 0)} notches of each leg and its tip, no deeper than ${mm(3)}: one on the front centre seam, two on the back one, single ones on the inseams.`;
 }

@@ -34,14 +34,14 @@ export function seamTold(g: Garment, allowance: number): readonly Phrase[] {
 }
 
 /** How seams that lie inside are pressed: open, or to one side where the serger joined both edges. */
-export function seamPressed(g: Garment, seams: 1 | 2 = 1): string {
-  if (seams === 1) return sergesSeams(g) ? 'Press the seam to one side.' : 'Press the seam open.';
-  return sergesSeams(g) ? 'Press both seams to one side each.' : 'Press both seams open.';
+export function seamPressed(g: Garment, seams: 1 | 2 = 1): Phrase {
+  if (seams === 1) return sergesSeams(g) ? say`Press the seam to one side.` : say`Press the seam open.`;
+  return sergesSeams(g) ? say`Press both seams to one side each.` : say`Press both seams open.`;
 }
 
 /** What is done to the allowances of a seam at an edge that is turned: nothing where the serger's knife did it. */
 export const trimTold = (g: Garment): Phrase =>
-  sergesSeams(g) ? UNSAID : say` Trim the allowances to half and clip them where the edge curves.`;
+  sergesSeams(g) ? UNSAID : say`Trim the allowances to half and clip them where the edge curves.`;
 
 /** The settings of a seam and its edges. */
 export const seamSettings = (g: Garment) => (sergesSeams(g) ? seamStitch(g) : [...seamStitch(g), ...edgeStitch(g)]);

@@ -1,5 +1,5 @@
 import { KIND_NAMES } from '../edges';
-import { mm, say } from '../words';
+import { inTurn, mm, say } from '../words';
 import { allowancesTacked, channelLength, channelTold, LEFT_OPEN, tuckedUnder } from './channels';
 import { edgesOf, lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceOfKind } from './garment';
@@ -33,7 +33,10 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
               say`Sew the ends together, ${mm(allowances.crotch)} from the edge, but in the half that will lie inside leave ${mm(Math.max(waist.elasticWidth + 5, finished.heights.height / 2 - 10))} open: the elastic goes in there.`,
             ]),
         ...(band ? [] : [allowancesTacked('end seam')]),
-        say`${band ? seamPressed(g) : 'Press the seam open.'} Fold the ring lengthwise, wrong sides together, and press the fold.`,
+        inTurn([
+          band ? seamPressed(g) : say`Press the seam open.`,
+          say`Fold the ring lengthwise, wrong sides together, and press the fold.`,
+        ]),
         say`Mark its quarters: the seam is centre back.`,
       ],
       // A gap in a seam is left with the plain machine: the serger can't stop in the middle.
@@ -106,7 +109,7 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
       title: 'Join the waist facings',
       tasks: [
         say`Lay the two facings right sides together and sew both centre seams, ${mm(allowances.crotch)} from the edge. The wider side is the back.`,
-        say`${seamPressed(g, 2)}`,
+        seamPressed(g, 2),
       ],
       settings: seamStitch(g),
       check: say`The ring is as long as the waist of the legs, and its seams meet theirs.`,
@@ -121,7 +124,7 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
       title: 'Sew the facing to the waist',
       tasks: [
         say`Slip the facing over the waist, right sides together, upper edges and seams meeting; pin.`,
-        say`Sew all round, ${mm(allowances.waist)} from the edge.${trimTold(g)}`,
+        inTurn([say`Sew all round, ${mm(allowances.waist)} from the edge.`, trimTold(g)]),
         say`Press the allowances towards the facing and stitch them to it, close beside the seam: the edge rolls inside by itself then.`,
       ],
       why: say`A facing cut as the leg is lies flat at any slant; a turning of the leg itself would not.`,

@@ -97,7 +97,9 @@ function placedPocket(g: Garment): StepPicture {
       d.word({ x: 1.5 * u, y: box.bottom + 35 }, 'side'),
     ],
     'leg, right side up',
-    say`The pocket on the right side of the ${g.pocket?.part ?? 'back'}, stitched round three sides, with a triangle at both upper corners.`,
+    g.pocket?.part === 'front'
+      ? say`The pocket on the right side of the front, stitched round three sides, with a triangle at both upper corners.`
+      : say`The pocket on the right side of the back, stitched round three sides, with a triangle at both upper corners.`,
     d,
   );
 }

@@ -1,7 +1,7 @@
 import { cutCurves, isLeg, type Piece, pieceName } from '../../edges';
 import type { Mm } from '../../length';
 import { leftOf, moved, type Point, pathAt, pathLength } from '../../plane';
-import { mm, say } from '../../words';
+import { inTurn, mm, number, say } from '../../words';
 import { cutPieces, type Garment } from '../garment';
 import { drawing, onePanel, textWidth } from './draw';
 import { cutLeg } from './leg-views';
@@ -112,7 +112,13 @@ export function piecesPicture(g: Garment): StepPicture {
         ? [d.word({ x: box.right, y: box.bottom + 4.5 * d.unit }, lettered.join(' · '), 'right')]
         : []),
     ],
-    say`All pieces as they are cut, right side up: ${pieces.map((piece) => `${pieceName(piece)}, ${piece.cut}`).join('; ')}. ${g.sides ? 'The left leg and the right one differ' : 'The second leg is the mirror image of the first'}.`,
+    inTurn([
+      say`All pieces as they are cut, right side up: ${inTurn(
+        pieces.map((piece) => say`${pieceName(piece)}, ${number(piece.cut, 0)}`),
+        '; ',
+      )}.`,
+      g.sides ? say`The left leg and the right one differ.` : say`The second leg is the mirror image of the first.`,
+    ]),
   );
 }
 

@@ -1,6 +1,6 @@
 import { cutCurves, KIND_NAMES } from '../../edges';
 import { between, mirrored, type Point } from '../../plane';
-import { say } from '../../words';
+import { type Phrase, say } from '../../words';
 import { type Garment, pieceOfKind } from '../garment';
 import { overlockedEdges } from '../steps-flat';
 import { drawing, panelled } from './draw';
@@ -97,8 +97,12 @@ export function foldsPicture(g: Garment): StepPicture {
       ],
     });
   }
-  return panelled(
-    panels,
-    say`The leg, wrong side up, with ${heights.kind === 'folded' ? 'the casing' : 'the hem'}${heights.kind === 'folded' && hemPlan.kind === 'folded' ? ' and the hem' : ''} pressed over in the fold.`,
-  );
+  return panelled(panels, pressedTold(heights.kind === 'folded', hemPlan.kind === 'folded'));
+}
+
+function pressedTold(casing: boolean, hem: boolean): Phrase {
+  if (!casing) return say`The leg, wrong side up, with the hem pressed over in the fold.`;
+  return hem
+    ? say`The leg, wrong side up, with the casing and the hem pressed over in the fold.`
+    : say`The leg, wrong side up, with the casing pressed over in the fold.`;
 }

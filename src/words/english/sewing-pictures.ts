@@ -3,7 +3,7 @@ export const sewingPictures = {
   'A leg folded right sides together: the front lies wrong side up on the wider back, front inseam on back inseam; the inseam is lit.':
     'plain',
   'A leg, wrong side up, with its notches, folds, stitching lines, side and quarter marks.': 'plain',
-  'All pieces as they are cut, right side up: {0}. {1}.': 'plain', // {0} pieces.map((piece) => `${pieceName(piece)}, ${piece.cut}`).join('; '), {1} g.sides ? 'The left leg and the right one differ' : 'The second leg is the mirror image of the first'
+  'All pieces as they are cut, right side up: {0}.': 'plain', // {0} inTurn( pieces.map((piece) => say`${pieceName(piece)}, ${number(piece.cut, 0)}`), '; ', )
   'One end of the {0}: folded lengthwise, right sides together, its seam lit; below, turned right side out, the end tucked in and stitched.':
     'plain', // {0} name
   'One leg, turned right side out, is slipped into the other, which is wrong side out; the crotch seam, a U from waist to waist, is lit.':
@@ -17,7 +17,10 @@ export const sewingPictures = {
   'The finished trousers from the front, right side out, laid flat with the waist at its widest.': 'plain',
   'The hem facing folded right sides together, its inseam, {0} high, lit.': 'plain', // {0} mm(hemStitchingAt(g))
   'The lay, {0}: {1}. To buy: {2}.': 'plain', // {0} LAYOUT_WORDS[lay.layout], {1} lay.placements.map((one) => pieceName(one.piece)).join(', '), {2} amount(lay.toBuy)
-  'The leg, wrong side up, with {0}{1} pressed over in the fold.': 'plain', // {0} heights.kind === 'folded' ? 'the casing' : 'the hem', {1} heights.kind === 'folded' && hemPlan.kind === 'folded' ? ' and the hem' : ''
+  'The left leg and the right one differ.': 'plain',
+  'The leg, wrong side up, with the casing and the hem pressed over in the fold.': 'plain',
+  'The leg, wrong side up, with the casing pressed over in the fold.': 'plain',
+  'The leg, wrong side up, with the hem pressed over in the fold.': 'plain',
   'The lower end of the flat leg, wrong side up, its hem turned up and its stitching lit.': 'plain',
   'The lower end of the leg from the side, right side out, the cord’s ends coming out at the opening.': 'plain',
   'The lower end of the leg, right side out, a folded ring slipped over it, raw edges together, the seam lit.': 'plain',
@@ -27,11 +30,14 @@ export const sewingPictures = {
   'The lower end of the leg, wrong side out, the facing turned in and its stitching lit.': 'plain',
   'The opening for the cord on the right side of the leg, with a patch behind it, between fold and stitching line.':
     'plain',
-  'The pocket on the right side of the {0}, stitched round three sides, with a triangle at both upper corners.':
-    'plain', // {0} g.pocket?.part ?? 'back'
+  'The pocket on the right side of the back, stitched round three sides, with a triangle at both upper corners.':
+    'plain',
+  'The pocket on the right side of the front, stitched round three sides, with a triangle at both upper corners.':
+    'plain',
   'The pocket, wrong side up, its facing stitched, its sides and bottom pressed under.': 'plain',
   'The pocket, wrong side up, with the facing turned over and stitched.': 'plain',
   'The raw edges overlocked: {0}.': 'plain', // {0} works.map(({ piece, edges }) => `${KIND_NAMES[piece]}, ${edges.join()}`).join('; ')
+  'The second leg is the mirror image of the first.': 'plain',
   'The two waist facings, right sides together, with both centre seams lit.': 'plain',
   'The waist from behind, the opening shut, the casing stitched upright at centre back and at both quarter marks.':
     'plain',

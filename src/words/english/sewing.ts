@@ -1,9 +1,5 @@
 // Written by `npm run words`, save where each comes from.
 export const sewing = {
-  ' Trim the allowances to half and clip them where the edge curves.': 'plain',
-  ' and leave {0} open there': 'plain', // {0} mm(HEM_GAP)
-  ', and leave {0} of each open behind, too': 'plain', // {0} mm(LEFT_OPEN)
-  ', and leave {0} of it open behind, too, where elastic comes above it': 'plain', // {0} mm(LEFT_OPEN)
   'A facing cut as the leg is lies flat at any slant; a turning of the leg itself would not.': 'plain',
   'A forgotten pin is found by the skin. Count.': 'plain',
   'A hand goes in, and the upper edge runs level, square to the side line.': 'plain',
@@ -25,8 +21,12 @@ export const sewing = {
     'plain',
   'Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. Lay it as the lay shows, which stands before these steps. Lay each grainline parallel to the selvedge: both arrowheads equally far from it.':
     'plain',
-  'Clip the {0} notches of each leg{1}, no deeper than {2}: one on the front centre seam, two on the back one, single ones on the inseams{3}.':
-    'plain', // {0} number(notches, 0), {1} tip ? ' and its tip' : '', {2} mm(3), {3} tip && g.allowances.inseam > 0 ? ' and where the tip is sewn on' : ''
+  'Clip the {0} notches of each leg and its tip, no deeper than {1}: one on the front centre seam, two on the back one, single ones on the inseams and where the tip is sewn on.':
+    'plain', // {0} number(notches, 0), {1} mm(3)
+  'Clip the {0} notches of each leg and its tip, no deeper than {1}: one on the front centre seam, two on the back one, single ones on the inseams.':
+    'plain', // {0} number(notches, 0), {1} mm(3)
+  'Clip the {0} notches of each leg, no deeper than {1}: one on the front centre seam, two on the back one, single ones on the inseams.':
+    'plain', // {0} number(notches, 0), {1} mm(3)
   'Close the elastic with a pin and try it on before it is sewn: two fingers pass under it, and sitting for a while leaves no mark.':
     'plain',
   'Cloth that shrinks after it was sewn takes the ease and the length with it.': 'plain',
@@ -59,11 +59,12 @@ export const sewing = {
   'Each ring is as long round as the hem of its leg.': 'plain',
   'Elastic that is too tight hurts.': 'plain',
   'Elastic that is too tight hurts; on a child, allow for growing.': 'plain',
-  'Fold each facing right sides together and sew its inseam, {0} from the edge. {1}': 'plain', // {0} mm(allowances.inseam), {1} seamPressed(g)
+  'Fold each facing right sides together and sew its inseam, {0} from the edge.': 'plain', // {0} mm(allowances.inseam)
   'Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: the leg folds near the side line.':
     'plain',
   'Fold each {0} right sides together, end on end, and sew the ends, {1} from the edge.': 'plain', // {0} name, {1} mm(allowances.inseam)
   'Fold the casing to the wrong side on the fold line, which was drawn {0} below the raw edge, and press.': 'plain', // {0} mm(heights.fold + heights.catch)
+  'Fold the ring lengthwise, wrong sides together, and press the fold.': 'plain',
   'Fold the strip lengthwise, right sides together, and sew along the open long edge, {0} from it.': 'plain', // {0} mm(allowance('upper'))
   'Fold the {0} right sides together, end on end.': 'plain', // {0} name
   'Folded, each ring is {0} high and {1} round.': 'plain', // {0} mm(hem.bandHeight), {1} mm(lengthOf(piece, ['upper']))
@@ -72,8 +73,10 @@ export const sewing = {
     'plain', // {0} words, {1} mm(US_END), {2} mm(ends)
   'For {0}: at an ankle-length hem the cord has to lie wholly inside when it is drawn up. Elastic does the same without ends to step on.':
     'plain', // {0} words
-  'For {0}: each end may hang free by {1} at most with the waist at its widest, and by {2} gathered; here it is {3} and {4}, {5}. No knots or toggles, no cord at the back; tack it midway.{6}':
-    'plain', // {0} words, {1} mm(CORD_ENDS.widest), {2} mm(CORD_ENDS.gathered), {3} mm(ends), {4} mm(gathered), {5} long ? 'too long: shorten the cord, or choose elastic' : 'within that', {6} young ? ' Under seven y
+  'For {0}: each end may hang free by {1} at most with the waist at its widest, and by {2} gathered; here it is {3} and {4}, too long: shorten the cord, or choose elastic.':
+    'plain', // {0} words, {1} mm(CORD_ENDS.widest), {2} mm(CORD_ENDS.gathered), {3} mm(ends), {4} mm(gathered)
+  'For {0}: each end may hang free by {1} at most with the waist at its widest, and by {2} gathered; here it is {3} and {4}, within that.':
+    'plain', // {0} words, {1} mm(CORD_ENDS.widest), {2} mm(CORD_ENDS.gathered), {3} mm(ends), {4} mm(gathered)
   'For {0}: in the United Kingdom pyjamas on sale for children under 13 carry “KEEP AWAY FROM FIRE”, or the wording for cloth of low flammability to BS 5722.':
     'plain', // {0} words
   'For {0}: in the United States children’s loungewear is regarded as sleepwear, whose cloth has to resist flame unless it fits tightly. This pant is not tight-fitting.':
@@ -125,6 +128,7 @@ export const sewing = {
   'Mark {0} from both ends, where they will be lapped, then the middle and both quarters between.': 'plain', // {0} mm(LAP / 2)
   'Mark {0} in quarters.': 'plain', // {0} edge
   'No allowance is drawn at the {0}: cut that much outside the line as you mean to sew inside it.': 'plain', // {0} seam
+  'No knots or toggles, no cord at the back; tack it midway.': 'plain',
   'On each leg one opening is marked at the side, just above the hem fold, in the part that will lie outside.': 'plain',
   'On each leg one opening is marked {0} from centre front, in the part of the casing that will lie outside.': 'plain', // {0} mm(20)
   'Only the body knows how tight is right: cloth, elastic and habit differ.': 'plain',
@@ -143,6 +147,8 @@ export const sewing = {
   'Pin it to the wrong side of the waist’s raw edge: the lap at centre back, the middle at centre front, the quarters at the quarter marks.':
     'plain',
   'Press both legs, the inseams first, then waist and hems.': 'plain',
+  'Press both seams open.': 'plain',
+  'Press both seams to one side each.': 'plain',
   'Press it flat, along the grain, with the heat that its label allows.': 'plain',
   'Press it flat, along the grain, without steam: steam shrinks it.': 'plain',
   'Press it.': 'plain',
@@ -154,6 +160,8 @@ export const sewing = {
     'plain',
   'Press the casings from the wrong side.': 'plain',
   'Press the hems from the wrong side.': 'plain',
+  'Press the seam open.': 'plain',
+  'Press the seam to one side.': 'plain',
   'Press them.': 'plain',
   'Press {0} to the wrong side, the bottom first, then the sides. Fold the lower corners so that nothing looks out.':
     'plain', // {0} mm(g.allowances.inseam)
@@ -187,7 +195,7 @@ export const sewing = {
     'plain', // {0} mm(width + 3), {1} mm(Math.max(4, 0.8 * width))
   'Sew a loop of tape in at centre back, so that back can be told from front.': 'plain',
   'Sew a loop of tape into the casing at centre back, so that back can be told from front.': 'plain',
-  'Sew all round, {0} from the edge.{1}': 'plain', // {0} mm(allowances.hem), {1} trimTold(g)
+  'Sew all round, {0} from the edge.': 'plain', // {0} mm(allowances.hem)
   'Sew from the waist in front through the crotch to the waist behind, in one go.': 'plain',
   'Sew in the label that the rules where you live ask for on children’s nightwear.': 'plain',
   'Sew inside the ring and stretch the cuff, not the leg, from pin to pin.': 'plain',
@@ -227,14 +235,18 @@ export const sewing = {
   'Stitch all round on the stitching line; the folded edge lies {0} beyond it.': 'plain', // {0} mm(beyond)
   'Stitch all round on the stitching line; the overlocked edge lies {0} beyond it.': 'plain', // {0} mm(beyond)
   'Stitch all round, {0} above the hem.': 'plain', // {0} mm(hemStitchingAt(g))
-  'Stitch all round, {0} from the fold; begin at the inseam{1}.': 'plain', // {0} mm(hemStitchingAt(g)), {1} gap ? say` and leave ${mm(HEM_GAP)} open there` : UNSAID
+  'Stitch all round, {0} from the fold; begin at the inseam and leave {1} open there.': 'plain', // {0} mm(hemStitchingAt(g)), {1} mm(HEM_GAP)
+  'Stitch all round, {0} from the fold; begin at the inseam.': 'plain', // {0} mm(hemStitchingAt(g))
   'Stitch close to the edge: down one side, along the bottom, up the other side. Sew a small triangle at both upper corners, where a hand pulls.':
     'plain',
   'Stitch from one inseam to the other, {0} from the fold.': 'plain', // {0} mm(hemStitchingAt(g))
   'Stitch it down {0} below the fold.': 'plain', // {0} mm(pocket.facing - 5)
   'Stitch the allowances down, {0} below the seam, with the waist stretched.': 'plain', // {0} mm(3)
-  'Stitch the line between the two channels, {0} above the first stitching{1}.': 'plain', // {0} mm(first.from), {1} open ? say`, and leave ${mm(LEFT_OPEN)} of it open behind, too, where elastic comes above it` : UNSAID
-  'Stitch the {0} lines between the channels, {1} apart{2}.': 'plain', // {0} number(lines.length, 0), {1} mm(first.from), {2} open ? say`, and leave ${mm(LEFT_OPEN)} of each open behind, too` : UNSAID
+  'Stitch the line between the two channels, {0} above the first stitching, and leave {1} of it open behind, too, where elastic comes above it.':
+    'plain', // {0} mm(above), {1} mm(LEFT_OPEN)
+  'Stitch the line between the two channels, {0} above the first stitching.': 'plain', // {0} mm(above)
+  'Stitch the {0} lines between the channels, {1} apart, and leave {2} of each open behind, too.': 'plain', // {0} number(lines, 0), {1} mm(apart), {2} mm(LEFT_OPEN)
+  'Stitch the {0} lines between the channels, {1} apart.': 'plain', // {0} number(lines, 0), {1} mm(apart)
   'Stitch through all layers, upright, in the centre seams and at both quarter marks: the elastic can’t roll then.':
     'plain',
   'Stitch through all layers, upright, in the centre seams and at both quarters: the elastic can’t roll then.': 'plain',
@@ -285,6 +297,7 @@ export const sewing = {
   'Thread each with a safety pin, lap the ends {0}, and sew a square with a cross in it.': 'plain', // {0} mm(LAP)
   'Thread the other elastic with a safety pin, lap the ends {0}, sew them, and stitch the openings shut.': 'plain', // {0} mm(LAP)
   'Thread the other elastics with a safety pin, lap the ends {0}, sew them, and stitch the openings shut.': 'plain', // {0} mm(LAP)
+  'Trim the allowances to half and clip them where the edge curves.': 'plain',
   'Try the iron’s heat on a scrap; the steam comes out at your fingers.': 'plain',
   'Try the trousers on and see whether the creases hang level and long enough.': 'plain',
   'Try the trousers on. The band holds by its own stretch; where it is too wide, take the end seam in.': 'plain',
@@ -309,6 +322,7 @@ export const sewing = {
   'Two fingers go under the elastic, and it feels the same when sitting. Pulled out, it goes over the fullest part.':
     'plain',
   'Two fingers go under the elastic. Between any two pins the cloth is equally full.': 'plain',
+  'Under seven years the rule is stricter: elastic is the better choice.': 'plain',
   'Wash and dry the cloth as the trousers will be washed and dried. It is expected to lose {0} in length and {1} in width.':
     'plain', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)
   'Weigh or pin the paper down and cut on the cut lines: {0}.': 'plain', // {0} pieces.map(cutWords).join('; ')
@@ -320,7 +334,6 @@ export const sewing = {
   'Zigzag them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Let the needle swing over the raw edge.':
     'plain',
   'Zigzag {0}: one swing in the cloth, the next just over its edge.': 'plain', // {0} names.join(' and ')
-  '{0} Fold the ring lengthwise, wrong sides together, and press the fold.': 'plain', // {0} seamPressed(g)
   '{0} both edges together beside the seam, and trim what stands beyond.': 'plain', // {0} edges
   '{0} both edges together.': 'plain', // {0} edges
 } as const;
