@@ -67,12 +67,18 @@ export async function openAppAgain(browser: Browser, options: BrowserContextOpti
   };
 }
 
+/** An empty page that asks for nothing, not even for an icon. */
+const BESIDE = '<!doctype html><link rel="icon" href="data:,">';
+
 /** Empties a page of the app, of what the app kept, and of what the test before listened to. */
 async function forget(page: Page): Promise<void> {
   page.removeAllListeners();
   await page.mouse.move(0, 0);
   // The app keeps its work when it is left: only from a page beside it is there nothing more to come.
-  await page.goto(new URL('icon.svg', inject('appUrl')).href);
+  const beside = new URL('beside.html', inject('appUrl')).href;
+  await page.route(beside, (route) => route.fulfill({ contentType: 'text/html', body: BESIDE }));
+  await page.goto(beside);
+  await page.unroute(beside);
   await page.evaluate(async () => {
     sessionStorage.clear();
     localStorage.clear();
