@@ -7,6 +7,7 @@ import { cutOut } from './cut-out';
 import { draft } from './draft';
 import type { Draft } from './draft-types';
 import { applyRemedy } from './remedy';
+import { remembered } from './remembered';
 
 /** One change of the project by which less cloth is bought. */
 export interface ClothSaving {
@@ -42,13 +43,9 @@ const ONE_LENGTH: Mm = 150;
  *
  * @param draft the finished draft; asked twice, it is answered at once
  */
-export function clothSavingsOf(draft: Draft): readonly ClothSaving[] {
-  const known = found.get(draft) ?? inOrder(savingQuestions(draft).flatMap((question) => question() ?? []));
-  found.set(draft, known);
-  return known;
-}
-
-const found = new WeakMap<Draft, readonly ClothSaving[]>();
+export const clothSavingsOf: (draft: Draft) => readonly ClothSaving[] = remembered((draft) =>
+  inOrder(savingQuestions(draft).flatMap((question) => question() ?? [])),
+);
 
 /** What saves most stands first. */
 export const inOrder = (savings: readonly ClothSaving[]): readonly ClothSaving[] =>
