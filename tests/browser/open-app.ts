@@ -113,7 +113,11 @@ async function openIn(page: Page): Promise<Omit<OpenedApp, 'close'>> {
     if (message.type() === 'error') complaints.push(message.text());
   });
   page.on('pageerror', (error) => complaints.push(String(error)));
-  page.on('requestfailed', (request) => complaints.push(`${request.url()}: ${request.failure()?.errorText}`));
+  page.on('requestfailed', (request) => {
+    const fault = request.failure()?.errorText;
+    // What was on its way when a page is left or loaded again is called off by the browser; that is no fault of either side.
+    if (fault !== 'net::ERR_ABORTED') complaints.push(`${request.url()}: ${fault}`);
+  });
   page.on('request', (request) => {
     const { protocol } = new URL(request.url());
     if (!request.url().startsWith(home) && protocol !== 'data:' && protocol !== 'blob:') strangers.push(request.url());

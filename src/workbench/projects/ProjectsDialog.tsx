@@ -28,7 +28,6 @@ export default function ProjectsDialog({ onClose, onOpenFile }: ProjectsDialogPr
         </Tabs.List>
         <Tabs.Content className="tab-page" value="projects">
           <ThisProject />
-          <KeptProjects onDone={onClose} />
           <div className="sheet-actions">
             <button
               type="button"
@@ -51,6 +50,8 @@ export default function ProjectsDialog({ onClose, onOpenFile }: ProjectsDialogPr
               Open a file
             </button>
           </div>
+          {/* Last, because it comes a moment later: nothing may move under the hand that presses. */}
+          <KeptProjects onDone={onClose} />
         </Tabs.Content>
         <Tabs.Content className="tab-page" value="bodies">
           <KeptBodies onDone={onClose} />
