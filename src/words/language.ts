@@ -13,10 +13,16 @@ export interface Language {
    * @returns nothing where the English stands
    */
   readonly message: (template: string, texts: readonly string[], values: readonly PhraseValue[]) => string | undefined;
+  /** A name as it is written within a sentence. */
+  readonly within: (name: string) => string;
 }
 
 /** English is what the source is written in: it has no messages to load. */
-export const ENGLISH: Language = { locale: 'en-GB', message: () => undefined };
+export const ENGLISH: Language = {
+  locale: 'en-GB',
+  message: () => undefined,
+  within: (name) => name.charAt(0).toLowerCase() + name.slice(1),
+};
 
 /** One reader sits before a page or a terminal, so there is one language at a time, chosen before anything is said. */
 let spoken = ENGLISH;
@@ -29,6 +35,9 @@ export function speak(language: Language): void {
 /** A message in the language that is spoken, or nothing where that is English. */
 export const inLanguage = (...[template, texts, values]: Parameters<Language['message']>): string | undefined =>
   template === '' ? '' : spoken.message(template, texts, values);
+
+/** A name as the language writes it within a sentence. */
+export const withinSentence = (name: string): string => spoken.within(name);
 
 /** “waist, hip and thigh”, as the language joins them. */
 export const listed = (items: readonly string[], joined: 'and' | 'or'): string =>

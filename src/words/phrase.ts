@@ -1,6 +1,6 @@
 import { formatAmount, formatLength, type Mm, plain, type Units } from '../length';
 import { filled } from './filled';
-import { inLanguage, listed } from './language';
+import { inLanguage, listed, withinSentence } from './language';
 import type { Phrase, PhraseValue } from './types';
 
 /** Nothing to say. */
@@ -8,6 +8,12 @@ export const UNSAID: Phrase = { template: '', values: [] };
 
 /** Whether there is anything to say. */
 export const isSaid = ({ template }: Phrase): boolean => template !== '';
+
+/** Inside {@link say}: what is the same in every language, for a person typed it, or it is a sign, a size or a document's title. */
+export const own = (text: string): PhraseValue => ({ own: text });
+
+/** A name that stands alone elsewhere, inside a sentence of {@link say}: English then writes it small. */
+export const inside = (name: Phrase): PhraseValue => ({ inside: name });
 
 /** A length inside {@link say}. */
 export const mm = (value: Mm): PhraseValue => ({ mm: value });
@@ -40,7 +46,7 @@ export const either = (list: readonly Phrase[]): PhraseValue => ({ list, joined:
  * puts them in another order. `npm run words` gathers the templates from the source.
  *
  * @param words the fixed words
- * @param values what other people wrote, values, or whole phrases to put in between
+ * @param values values, whole phrases to put in between, or what other people wrote
  */
 export function say(words: TemplateStringsArray, ...values: readonly PhraseValue[]): Phrase {
   return { template: words.reduce((template, text, i) => `${template}{${i - 1}}${text}`), values };
@@ -72,7 +78,9 @@ export function printPhrase({ template, values }: Phrase, units: Units): string 
 
 function valueText(value: PhraseValue, units: Units): string {
   if (typeof value === 'string') return value;
+  if ('own' in value) return value.own;
   if ('template' in value) return printPhrase(value, units);
+  if ('inside' in value) return withinSentence(printPhrase(value.inside, units));
   if ('mm' in value) return formatLength(value.mm, units);
   if ('amount' in value) return formatAmount(value.amount, units);
   if ('degrees' in value) return `${plain(value.degrees, 1)}°`;

@@ -16,6 +16,7 @@ export function translated(locale: string, messageOf: (template: Template) => st
   const formats = new Map<string, IntlMessageFormat>();
   return {
     locale,
+    within: (name) => name,
     message(template, texts, values) {
       // What holds no words but its values', such as two sentences in a row, is the same in every language.
       if (!/\p{L}/u.test(template.replace(/\{\d+\}/g, ''))) return filled(template, texts);

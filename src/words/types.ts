@@ -4,6 +4,8 @@ import type { Mm } from '../length';
 export type PhraseValue =
   | string
   | Phrase
+  | { readonly own: string }
+  | { readonly inside: Phrase }
   | { readonly mm: Mm }
   | { readonly amount: Mm }
   | { readonly degrees: number }
