@@ -10,6 +10,7 @@ exports.rooms = [
   'edges',
   'check',
   'cloth',
+  'drawing',
   'sheets',
   'sewing',
   'project',

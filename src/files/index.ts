@@ -1,11 +1,9 @@
-export { pieceDrawing } from '../sheets';
 export { CLASS_KINDS, type ClassKind } from './class/class-kinds';
 export { classWork, emptyTable, lookWork, readClass } from './class/lazy-class';
 export type { MadeMember, Member } from './class/member';
 export type { ClassTable } from './class/read-class';
 export { FILE_KINDS, type FileKind, SINGLE_FILES, type SingleFile } from './make/kinds';
 export { type FileJob, makeFiles } from './make/make-files';
-export { INK, LINE_STYLES, type LineStyle } from './pen/line-styles';
 export type { PdfOptions } from './pen/options';
 export { type BroughtBlocks, readBlocks } from './read/blocks';
 export { makeReport, type Report, type ReportPiece, writeReport } from './report/report';

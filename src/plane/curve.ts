@@ -1,7 +1,7 @@
 import type { Mm } from '../length';
 import { add, between, cross, distance, dot, scale, size, subtract, unit } from './point';
 import { TOLERANCE } from './tolerances';
-import type { Curve, Point } from './types';
+import type { Box, Curve, Point } from './types';
 
 /** A straight line as a curve: its handles at the thirds of the chord. */
 export const straight = (a: Point, b: Point): Curve => [a, between(a, b, 1 / 3), between(a, b, 2 / 3), b];
@@ -153,12 +153,7 @@ export function curveTimeAt(curve: Curve, length: Mm): number {
 }
 
 /** The least upright box round a curve: exact, from the roots of the derivative. */
-export function curveBounds(curve: Curve): {
-  readonly left: Mm;
-  readonly top: Mm;
-  readonly right: Mm;
-  readonly bottom: Mm;
-} {
+export function curveBounds(curve: Curve): Box {
   const [a, b, c, d] = curve;
   const [left, right] = extremes(a.x, b.x, c.x, d.x);
   const [top, bottom] = extremes(a.y, b.y, c.y, d.y);

@@ -1,3 +1,4 @@
+export { boxesMeet, boxGrown, boxHolds, boxMeetsSegment, boxRound, curvesBounds } from './box';
 export {
   curveBounds,
   curveCurvature,

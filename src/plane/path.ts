@@ -2,7 +2,7 @@ import type { Mm } from '../length';
 import { curveLength, curvePart, curvePoint, curveReverse, curveTangent, curveTimeAt, straight } from './curve';
 import { moved, size } from './point';
 import { TOLERANCE } from './tolerances';
-import type { Curve, Edge, Outline, Point } from './types';
+import type { Box, Curve, Edge, Outline, Point } from './types';
 
 /** The first point of a run of curves. Throws on an empty run. */
 export function pathStart(path: readonly Curve[]): Point {
@@ -113,12 +113,7 @@ export const edgeLength = (edge: Edge): Mm => pathLength(edge.curves);
 export const outlineCurves = (outline: Outline): readonly Curve[] => outline.flatMap((edge) => edge.curves);
 
 /** The least upright box round points. */
-export function pointsBounds(points: readonly Point[]): {
-  readonly left: Mm;
-  readonly top: Mm;
-  readonly right: Mm;
-  readonly bottom: Mm;
-} {
+export function pointsBounds(points: readonly Point[]): Box {
   let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
   for (const p of points) {
     left = Math.min(left, p.x);

@@ -10,6 +10,14 @@ export interface Point {
 /** A cubic Bézier curve: start, first handle, second handle, end. A straight line has its handles on the chord. */
 export type Curve = readonly [Point, Point, Point, Point];
 
+/** A rectangle that stands upright, its borders included. */
+export interface Box {
+  readonly left: Mm;
+  readonly top: Mm;
+  readonly right: Mm;
+  readonly bottom: Mm;
+}
+
 /** A run of curves, each starting where the one before it ended, under the name by which the trade calls it. */
 export interface Edge<Name extends string = string> {
   readonly name: Name;

@@ -1,9 +1,10 @@
+import { placer } from '../drawing';
 import { cutCurves, type Piece, type PieceRef, pieceRef } from '../edges';
 import type { Mm } from '../length';
 import {
   type Curve,
-  curveBounds,
   curveMap,
+  curvesBounds,
   distance,
   type Point,
   pathAt,
@@ -13,8 +14,6 @@ import {
   point,
   subtract,
 } from '../plane';
-import { boxRound } from './bounds';
-import { placer } from './placer';
 import type { PaperSettings, SheetPlan } from './types';
 
 /** A line across the joins whose length is known: measured once the sheets are joined, it proves them. */
@@ -48,7 +47,7 @@ export function controlLengths(
   const [where] = plan.places;
   if (!main || !where) return [];
   const place = placer(where);
-  const { left, right, top, bottom } = boxRound(cutCurves(main).map((curve) => curveBounds(curveMap(curve, place))));
+  const { left, right, top, bottom } = curvesBounds(cutCurves(main).map((curve) => curveMap(curve, place)));
   const middle = point((left + right) / 2, (top + bottom) / 2);
   const control = (name: string, curves: readonly Curve[], share: number, rim = false): readonly ControlLength[] => {
     const placed = curves.map((curve) => curveMap(curve, place));
@@ -87,7 +86,7 @@ function clearShare(rim: readonly Curve[], { lines, notches }: Piece): number {
 
 /** Whether a line lies on both sides of a join, within its length. */
 function crossesJoin(curves: readonly Curve[], plan: SheetPlan): boolean {
-  const { left, right, top, bottom } = boxRound(curves.map(curveBounds));
+  const { left, right, top, bottom } = curvesBounds(curves);
   return plan.sheets.some(({ window, joins }) => {
     const inRow = top < window.bottom && bottom > window.top;
     const inColumn = left < window.right && right > window.left;

@@ -1,8 +1,7 @@
 import type { Mm } from '../length';
+import { type Box, boxGrown, boxMeetsSegment } from '../plane';
 import { bridgedCells } from './bridges';
 import type { Cell, Grid } from './grid';
-import { boxGrown, segmentMeets } from './ink';
-import type { Box } from './types';
 
 /** Half of the widest line, on the paper: what a sheet must still show of a line that runs along its edge. */
 const HALF_LINE: Mm = 0.25;
@@ -113,7 +112,7 @@ function inkedParts(grid: Grid, pieces: readonly Float64Array[]): Parts {
           const at = r * columns + c;
           if ((inks[at] as number) & bit) continue;
           const box = boxGrown(partBox(grid, overlap, c, r), half);
-          if (segmentMeets({ x: ax, y: ay }, { x: bx, y: by }, box)) inks[at] = (inks[at] as number) | bit;
+          if (boxMeetsSegment(box, { x: ax, y: ay }, { x: bx, y: by })) inks[at] = (inks[at] as number) | bit;
         }
       }
     }

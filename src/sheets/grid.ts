@@ -1,6 +1,6 @@
 import type { Mm } from '../length';
+import type { Box } from '../plane';
 import type { PaperWay } from './settings';
-import type { Box } from './types';
 
 /** A grid of sheets laid over the drawing. */
 export interface Grid {

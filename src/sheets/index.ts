@@ -1,10 +1,6 @@
 export { type ControlLength, controlLengths } from './controls';
-export { type DrawnPath, LAYERS, type Layer, type PieceDrawing, pieceDrawing, type Stroke } from './drawing';
-export { boxesMeet, boxGrown, boxHolds, drawingInk, type Ink, inkBounds, inkCrosses, inkNear } from './ink';
 export { MARK, markCorners } from './marks';
 export { LARGEST_PAGE, OWN_SIZE, PAPER_SIZES, type PaperSize, SMALLEST_PAGE } from './paper-sizes';
-export { placer } from './placer';
-export { placedDrawings, uprightPlaces } from './places';
 export { correctionFor, correctionRemarks, type PrinterTest, printerTest } from './printer';
 export { REFERENCE, type ReferenceSheet, referenceSheet } from './reference';
 export type { Search } from './search';

@@ -1,7 +1,7 @@
+import type { Ink } from '../drawing';
 import type { Mm } from '../length';
 import type { Point } from '../plane';
 import { type Cell, cellKey, cellSight, type Grid, gridWindow } from './grid';
-import type { Ink } from './ink';
 import { type MarkLine, type MarkPlaces, markPlaces } from './marks';
 import type { JoinMark, Sheet } from './types';
 

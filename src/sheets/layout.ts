@@ -1,5 +1,5 @@
-import { point } from '../plane';
-import { boxRound } from './bounds';
+import type { PiecePlace } from '../drawing';
+import { type Box, boxRound, point } from '../plane';
 import { coveringCells } from './cover';
 import { bordered, type Cell, type Grid, gridFrom, gridTrimmed } from './grid';
 import { packPieces } from './pack';
@@ -7,7 +7,6 @@ import { type PieceInk, stretchesBox, stretchesPlaced } from './piece-ink';
 import { filledRaster } from './raster';
 import type { PaperWay } from './settings';
 import { type Start, squareSide, type TurnedMain } from './starts';
-import type { Box, PiecePlace } from './types';
 
 /** The pieces laid on a grid, and the sheets that must be printed. */
 export interface Layout {

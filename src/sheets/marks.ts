@@ -1,7 +1,7 @@
+import { type Ink, inkCrosses, inkNear } from '../drawing';
 import type { Mm } from '../length';
-import { type Point, point } from '../plane';
-import { boxGrown, boxHolds, type Ink, inkCrosses, inkNear } from './ink';
-import type { Box, JoinMark } from './types';
+import { type Box, boxGrown, boxHolds, type Point, point } from '../plane';
+import type { JoinMark } from './types';
 
 /** A half-diamond's size on the paper, in millimetres; the number stands in front of its tip. */
 export const MARK = { halfBase: 4, depth: 5, numberRoom: 6 } as const;

@@ -1,12 +1,10 @@
+import { PIECE_GAP, type PiecePlace } from '../drawing';
 import type { Mm } from '../length';
-import { point } from '../plane';
-import { boxRound } from './bounds';
+import { type Box, boxRound, point } from '../plane';
 import type { Cell } from './grid';
 import { type PieceInk, stretchesBox, stretchesPlaced } from './piece-ink';
-import { PIECE_GAP } from './places';
 import { type Raster, rasterHolds } from './raster';
 import type { PaperWay } from './settings';
-import type { Box, PiecePlace } from './types';
 
 /** What smaller pieces are laid around: the main piece, and the grid that lies over it. */
 export interface Ground {

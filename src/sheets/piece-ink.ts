@@ -1,9 +1,6 @@
+import { drawingInk, INK_CHORD, pieceDrawing, turnCosSin } from '../drawing';
 import { cutCurves, type Piece, type PieceRef, pieceRef } from '../edges';
-import { flattenCurves, type Point } from '../plane';
-import { pieceDrawing } from './drawing';
-import { drawingInk, INK_CHORD } from './ink';
-import { turnCosSin } from './placer';
-import type { Box } from './types';
+import { type Box, flattenCurves, type Point } from '../plane';
 
 /** A piece as the search for sheets sees it, where it was drafted: x, y, x, y for every straight stretch. */
 export interface PieceInk {

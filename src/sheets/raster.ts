@@ -1,5 +1,5 @@
 import type { Mm } from '../length';
-import type { Box } from './types';
+import type { Box } from '../plane';
 
 /**
  * A drawing as squares, inked or not, added up from the corner: whether any square of a box is inked is then four

@@ -1,9 +1,9 @@
 import type { Mm } from '../length';
+import type { Box } from '../plane';
 import { bordered } from './grid';
 import { type PieceInk, stretchesBox, stretchesPlaced } from './piece-ink';
 import { inkRaster, type Raster } from './raster';
 import type { PaperWay } from './settings';
-import type { Box } from './types';
 
 /** The main piece turned, and a grid laid over it: where a search starts from. */
 export interface Start {

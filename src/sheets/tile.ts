@@ -1,16 +1,14 @@
+import { drawingInk, type Ink, type PiecePlace, placedDrawings, placer } from '../drawing';
 import { cutCurves, type Piece } from '../edges';
-import { type Curve, curveMap, curveMeetsLine, curvePoint, outlineArea, type Point, point } from '../plane';
+import { type Box, type Curve, curveMap, curveMeetsLine, curvePoint, outlineArea, type Point, point } from '../plane';
 import { type Cell, cellKey, cellSight, type Grid, gridWindow } from './grid';
-import { drawingInk, type Ink } from './ink';
 import { type MarkedJoin, markedJoins, ownJoins } from './joins';
 import { sheetLabel } from './label';
 import { type Layout, rollCut } from './layout';
 import { pieceInk } from './piece-ink';
-import { placer } from './placer';
-import { placedDrawings } from './places';
 import { fewestSheets, type Search } from './search';
 import { paperWays } from './settings';
-import type { Box, PaperSettings, PiecePlace, SheetPlan } from './types';
+import type { PaperSettings, SheetPlan } from './types';
 
 /** Marking is the dear part of the search; of equally good layouts no more are marked. */
 const MOST_MARKED = { quick: 6, thorough: 16 } as const;

@@ -1,6 +1,6 @@
-import type { PieceRef } from '../edges';
+import type { PiecePlace } from '../drawing';
 import type { Mm } from '../length';
-import type { Point } from '../plane';
+import type { Box, Point } from '../plane';
 
 /** What the project says about paper: the same fields as `paper` in the project file. */
 export interface PaperSettings {
@@ -19,14 +19,6 @@ export interface PaperSettings {
   /** By what the printer's own error is undone, along the short and the long side of its paper: nominal ÷ what its test bar measured. */
   readonly correctX: number;
   readonly correctY: number;
-}
-
-/** A rectangle on the drawing. */
-export interface Box {
-  readonly left: Mm;
-  readonly top: Mm;
-  readonly right: Mm;
-  readonly bottom: Mm;
 }
 
 /** Half of a matching mark on one sheet: a filled half-diamond whose base lies on the join, completed by the neighbour's half. */
@@ -52,14 +44,6 @@ export interface Sheet {
   /** Where the neighbours join: on the drawing; a side without neighbour is absent. */
   readonly joins: { readonly left?: Mm; readonly right?: Mm; readonly top?: Mm; readonly bottom?: Mm };
   readonly marks: readonly JoinMark[];
-}
-
-/** Where a piece lies on the drawing that is spread over the sheets. */
-export interface PiecePlace {
-  readonly piece: PieceRef;
-  /** Degrees, clockwise as seen: it is turned about the origin first, then shifted. */
-  readonly turn: number;
-  readonly shift: Point;
 }
 
 /** How the pieces are spread over sheets of one size. */

@@ -2,12 +2,12 @@ import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { drawingInk, inkBounds, placedDrawings, uprightPlaces } from '../../src/drawing';
 import { makeReport } from '../../src/files';
 import { drawPaths } from '../../src/files/pen/draw-paths';
 import { frameAt } from '../../src/files/pen/page-frame';
 import { startPdf } from '../../src/files/pen/pen';
 import { type Draft, draft, withFewestSheets } from '../../src/project';
-import { drawingInk, inkBounds, placedDrawings, uprightPlaces } from '../../src/sheets';
 import { plainCount } from '../outside/paper/plain-grid';
 import { benchProjects } from './bodies';
 

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { placer } from '../../src/drawing';
 import { makeReport } from '../../src/files';
 import { openProject } from '../../src/project';
-import { placer } from '../../src/sheets';
 import { type Changes, draftOf, draftWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
 import { writePdf } from '../files/written';

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { drawingInk, MARK, markCorners, pieceDrawing, type Sheet, type SheetPlan, tilePieces } from '../../src/sheets';
+import { drawingInk, pieceDrawing } from '../../src/drawing';
+import { MARK, markCorners, type Sheet, type SheetPlan, tilePieces } from '../../src/sheets';
 import { markPlaces } from '../../src/sheets/marks';
-import { legPiece, rectanglePiece } from './leg-piece';
+import { legPiece, rectanglePiece } from '../drawing/leg-piece';
 import { A4 } from './paper';
 
 const plans = [

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { PAPER_SIZES, type PaperSettings, tilePieces } from '../../src/sheets';
 import { printProblem, Refusal } from '../../src/words';
-import { rectanglePiece } from './leg-piece';
+import { rectanglePiece } from '../drawing/leg-piece';
 import { A4 } from './paper';
 
 const refusalOf = (settings: object) => {

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { placer } from '../../src/drawing';
 import { cutCurves } from '../../src/edges';
-import { flattenCurves, outlineArea, point, straight } from '../../src/plane';
-import { boxHolds, PAPER_SIZES, placer, type SheetPlan, tilePieces } from '../../src/sheets';
-import { legPiece, rectanglePiece } from './leg-piece';
+import { boxHolds, flattenCurves, outlineArea, point, straight } from '../../src/plane';
+import { PAPER_SIZES, type SheetPlan, tilePieces } from '../../src/sheets';
+import { legPiece, rectanglePiece } from '../drawing/leg-piece';
 import { A4 } from './paper';
 
 /** What stays in sight of a sheet once its neighbours lie on its overlaps. */

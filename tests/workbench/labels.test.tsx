@@ -1,6 +1,7 @@
 import { act, cleanup, render, screen, waitFor } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { USAGE } from '../../src/command/arguments';
+import { placedDrawings, uprightPlaces } from '../../src/drawing';
 import { FILE_KINDS } from '../../src/files';
 import { madeMember } from '../../src/files/class/member';
 import { summaryContent } from '../../src/files/class/summary-content';
@@ -11,7 +12,6 @@ import { writeGuideHtml } from '../../src/files/guide/html';
 import { MOST_NESTED, nestedStyle } from '../../src/files/nest/styles';
 import { firstWords } from '../../src/files/pdf/first-words';
 import { draft, withValue } from '../../src/project';
-import { placedDrawings, uprightPlaces } from '../../src/sheets';
 import ClassDialog from '../../src/workbench/class/ClassDialog';
 import { designOf, useClass } from '../../src/workbench/class/class-table';
 import { useBench } from '../../src/workbench/store/bench';

@@ -1,11 +1,10 @@
+import { baseline, INK, lineHeight } from '../../drawing';
 import type { Mm, Units } from '../../length';
 import { point } from '../../plane';
 import { VERDICT_INK } from '../fit/pdf';
-import { INK } from '../pen/line-styles';
 import type { PdfOptions } from '../pen/options';
 import { drawFoot, drawHead, RULE, type WordPage, wordPage } from '../pen/page-head';
 import { type Pen, startPdf } from '../pen/pen';
-import { baseline, lineHeight } from '../pen/print-type';
 import { wrapText } from '../pen/text-flow';
 import { LOOK_SIGN, type SummaryColumn, type SummaryContent, type SummaryLine } from './summary-content';
 

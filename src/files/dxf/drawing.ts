@@ -1,8 +1,8 @@
+import { type PieceDrawing, placedDrawings, type Stroke, uprightPlaces } from '../../drawing';
 import { pieceName } from '../../edges';
 import { type Mm, plainLetters } from '../../length';
 import { flattenCurves, type Point, point, TOLERANCE } from '../../plane';
 import type { Draft } from '../../project';
-import { type PieceDrawing, placedDrawings, type Stroke, uprightPlaces } from '../../sheets';
 
 /**
  * The layers by number, after the open standard for garment pieces in DXF (ASTM D6673, ANSI/AAMA-292), as others quote

@@ -1,15 +1,24 @@
 import type { Verdict } from '../../check';
+import {
+  baseline,
+  drawingInk,
+  INK,
+  inkBounds,
+  type LineStyle,
+  lineHeight,
+  placedDrawings,
+  printedStyle,
+  uprightPlaces,
+  type WidthOf,
+} from '../../drawing';
 import { formatLength, type Mm } from '../../length';
-import { point } from '../../plane';
+import { type Box, point } from '../../plane';
 import type { Draft } from '../../project';
-import { type Box, drawingInk, inkBounds, placedDrawings, uprightPlaces } from '../../sheets';
 import { drawPaths } from '../pen/draw-paths';
-import { INK, type LineStyle, printedStyle } from '../pen/line-styles';
 import type { PdfOptions } from '../pen/options';
 import { frameAt } from '../pen/page-frame';
 import { drawHead, RULE, type WordPage, wordPage } from '../pen/page-head';
 import { type Pen, startPdf } from '../pen/pen';
-import { baseline, lineHeight, type WidthOf } from '../pen/print-type';
 import { flowBalanced, type SetLine } from '../pen/text-flow';
 import { estimatedNote, type FitContent, fitContent } from './content';
 

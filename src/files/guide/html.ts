@@ -1,6 +1,6 @@
+import { INK } from '../../drawing';
 import type { Draft } from '../../project';
 import type { Row } from '../content/rows';
-import { INK } from '../pen/line-styles';
 import { type Guide, type GuideStep, guideContent, PICTURE_KEY } from './content';
 import { escapedText, pictureSvg } from './svg';
 

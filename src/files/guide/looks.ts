@@ -1,5 +1,5 @@
+import { INK } from '../../drawing';
 import type { Face, PictureLine } from '../../sewing';
-import { INK } from '../pen/line-styles';
 
 /** How a line of a step's picture is drawn; widths and dashes in hundredths of the picture's longer side. */
 export interface PictureLook {

@@ -1,12 +1,10 @@
+import { baseline, INK, type LineStyle, lineHeight } from '../../drawing';
 import type { Mm } from '../../length';
-import { point } from '../../plane';
+import { type Box, point } from '../../plane';
 import type { Draft } from '../../project';
-import type { Box } from '../../sheets';
-import { INK, type LineStyle } from '../pen/line-styles';
 import type { PdfOptions } from '../pen/options';
 import { wordPaper } from '../pen/page-head';
 import { type Pen, startPdf } from '../pen/pen';
-import { baseline, lineHeight } from '../pen/print-type';
 import { flowBalanced, type Section, wrapText } from '../pen/text-flow';
 import { type Guide, type GuideStep, guideContent, PICTURE_KEY } from './content';
 import { drawPicture } from './picture';

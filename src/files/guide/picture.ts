@@ -1,11 +1,9 @@
+import { INK, type LineStyle, mmOfPt } from '../../drawing';
 import type { Mm, Units } from '../../length';
-import { type Curve, type Point, pathThrough, point, straight } from '../../plane';
+import { type Box, type Curve, type Point, pathThrough, point, straight } from '../../plane';
 import type { PictureItem, StepPicture } from '../../sewing';
-import type { Box } from '../../sheets';
 import { printPhrase } from '../../words';
-import { INK, type LineStyle } from '../pen/line-styles';
 import type { PageMap, Pen } from '../pen/pen';
-import { mmOfPt } from '../pen/print-type';
 import { FACE_LOOKS, HATCH_WIDTH, PICTURE_LOOKS } from './looks';
 
 /**

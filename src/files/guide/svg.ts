@@ -1,8 +1,8 @@
+import { INK } from '../../drawing';
 import { plain, plainLetters, type Units } from '../../length';
 import type { Point } from '../../plane';
 import type { PictureItem, StepPicture } from '../../sewing';
 import { printPhrase } from '../../words';
-import { INK } from '../pen/line-styles';
 import { FACE_LOOKS, HATCH_WIDTH, PICTURE_LOOKS } from './looks';
 
 const ANCHORS = { left: 'start', middle: 'middle', right: 'end' } as const;

@@ -1,7 +1,14 @@
+import {
+  type DrawnPath,
+  type LineStyle,
+  type PieceDrawing,
+  type PiecePlace,
+  placedDrawings,
+  printedStyle,
+  type StyleOf,
+} from '../../drawing';
 import type { Mm } from '../../length';
 import { pathAt, pathLength } from '../../plane';
-import { type DrawnPath, type PieceDrawing, type PiecePlace, placedDrawings } from '../../sheets';
-import { type LineStyle, printedStyle, type StyleOf } from '../pen/line-styles';
 import { lineNumber } from './numbers';
 import { type NestedMember, type NestedPiece, ownLines, sharedLines } from './pieces';
 import { nestedStyle, numberStyle } from './styles';

@@ -1,9 +1,8 @@
+import { baseline, INK, lineHeight } from '../../drawing';
 import { formatLength, type Mm } from '../../length';
 import { point, straight } from '../../plane';
 import { type Draft, measureTold } from '../../project';
-import { INK } from '../pen/line-styles';
 import type { Pen } from '../pen/pen';
-import { baseline, lineHeight } from '../pen/print-type';
 import { wrapText } from '../pen/text-flow';
 import { lineNumber } from './numbers';
 import { nestedStyle, numberStyle } from './styles';

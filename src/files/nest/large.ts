@@ -1,6 +1,6 @@
+import { baseline, INK, lineHeight, ptOfCapitals } from '../../drawing';
 import type { Mm } from '../../length';
-import { point } from '../../plane';
-import { boxGrown } from '../../sheets';
+import { boxGrown, point } from '../../plane';
 import { scaleSentence } from '../content/rows';
 import {
   drawSquares,
@@ -12,11 +12,9 @@ import {
   squaresSize,
 } from '../pdf/large-sheet';
 import { drawPaths } from '../pen/draw-paths';
-import { INK } from '../pen/line-styles';
 import type { PdfOptions } from '../pen/options';
 import { frameAt } from '../pen/page-frame';
 import { startPdf } from '../pen/pen';
-import { baseline, lineHeight, ptOfCapitals } from '../pen/print-type';
 import { wrapText } from '../pen/text-flow';
 import type { Steps } from '../work/steps';
 import { drawKey, keyHeight, keyRows } from './key';

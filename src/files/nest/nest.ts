@@ -1,5 +1,6 @@
+import { drawingInk, inkBounds, uprightPlaces } from '../../drawing';
+import type { Box } from '../../plane';
 import type { Draft } from '../../project';
-import { type Box, drawingInk, inkBounds, uprightPlaces } from '../../sheets';
 import { number, Refusal, say } from '../../words';
 import { type NestedDrawing, nestedDrawing } from './drawing';
 import { nestedPieces } from './pieces';

@@ -1,5 +1,5 @@
+import type { LineStyle } from '../../drawing';
 import type { Mm } from '../../length';
-import type { LineStyle } from '../pen/line-styles';
 
 /**
  * Dash patterns in line widths: dash, gap, dash, gap …

@@ -1,5 +1,5 @@
-import { point, straight } from '../../plane';
-import { boxGrown, type DrawnPath } from '../../sheets';
+import type { DrawnPath } from '../../drawing';
+import { boxGrown, point, straight } from '../../plane';
 import { SVG_LINES, SVG_WORDS, svgFile, svgGroup, svgPath, svgText, withWords } from '../svg/parts';
 import { keyRows } from './key';
 import { type Nest, nestSideBySide, nestTitle } from './nest';

@@ -1,16 +1,15 @@
+import { baseline, drawingInk, INK, lineHeight, type PieceDrawing } from '../../drawing';
 import { pieceName } from '../../edges';
 import { point } from '../../plane';
 import type { Draft } from '../../project';
-import { drawingInk, type PieceDrawing, tilePieces } from '../../sheets';
+import { tilePieces } from '../../sheets';
 import { sheetRemarks } from '../content/rows';
 import { drawFirst } from '../pdf/first-page';
 import { firstWords } from '../pdf/first-words';
 import { drawSheet } from '../pdf/sheet';
 import { firstPage } from '../pdf/tiled';
-import { INK } from '../pen/line-styles';
 import type { PdfOptions } from '../pen/options';
 import { startPdf } from '../pen/pen';
-import { baseline, lineHeight } from '../pen/print-type';
 import type { Steps } from '../work/steps';
 import { nestedDrawing } from './drawing';
 import { drawKey, keyRows } from './key';

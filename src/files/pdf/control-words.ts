@@ -1,8 +1,9 @@
+import type { PieceDrawing } from '../../drawing';
 import type { PieceText } from '../../edges';
 import { formatLength, type Mm } from '../../length';
 import { dot, leftOf, moved, scale as scaled } from '../../plane';
 import type { Draft } from '../../project';
-import { controlLengths, type PieceDrawing } from '../../sheets';
+import { controlLengths } from '../../sheets';
 
 /** The height of the capitals, and from the line to the words, on the paper. */
 const CAPITALS: Mm = 2;

@@ -1,10 +1,8 @@
+import { baseline, INK, type LineStyle, lineHeight, type PieceDrawing } from '../../drawing';
 import type { Mm } from '../../length';
-import { point } from '../../plane';
+import { type Box, boxGrown, point } from '../../plane';
 import type { Draft } from '../../project';
-import { type Box, boxGrown, type PieceDrawing } from '../../sheets';
-import { INK, type LineStyle } from '../pen/line-styles';
 import type { Pen } from '../pen/pen';
-import { baseline, lineHeight } from '../pen/print-type';
 import { flowSections, type Section, type SetLine, wrapText } from '../pen/text-flow';
 import type { FirstWords } from './first-words';
 import { drawMap } from './map';

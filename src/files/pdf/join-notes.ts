@@ -1,7 +1,7 @@
+import { ASCENT, DESCENT, type Ink, inkCrosses, mmOfPt, type WidthOf } from '../../drawing';
 import type { Mm } from '../../length';
-import { type Point, point } from '../../plane';
-import { type Box, boxesMeet, type Ink, inkCrosses, type Sheet, type SheetPlan } from '../../sheets';
-import { ASCENT, DESCENT, mmOfPt, type WidthOf } from '../pen/print-type';
+import { type Box, boxesMeet, type Point, point } from '../../plane';
+import type { Sheet, SheetPlan } from '../../sheets';
 import { sheetCell } from './word-places';
 
 /** A few words along a join that say what to do there. */

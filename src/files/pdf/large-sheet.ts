@@ -1,10 +1,9 @@
+import { INK, type LineStyle, mmOfPt } from '../../drawing';
 import type { Mm } from '../../length';
 import { point } from '../../plane';
 import { LARGEST_PAGE } from '../../sheets';
 import { mm, type Problem, Refusal, say } from '../../words';
-import { INK, type LineStyle } from '../pen/line-styles';
 import type { Pen } from '../pen/pen';
-import { mmOfPt } from '../pen/print-type';
 import { TEST_SQUARES } from './first-page';
 
 /** White round everything on one large sheet: a print shop's trimming. */

@@ -1,14 +1,22 @@
+import {
+  baseline,
+  drawingInk,
+  INK,
+  inkBounds,
+  lineHeight,
+  placedDrawings,
+  ptOfCapitals,
+  uprightPlaces,
+  type WidthOf,
+} from '../../drawing';
 import type { Mm } from '../../length';
 import { point } from '../../plane';
 import type { Draft } from '../../project';
-import { drawingInk, inkBounds, placedDrawings, uprightPlaces } from '../../sheets';
 import { bodyRows, cutRows, type Row, scaleSentence } from '../content/rows';
 import { drawPaths } from '../pen/draw-paths';
-import { INK } from '../pen/line-styles';
 import type { PdfOptions } from '../pen/options';
 import { frameAt } from '../pen/page-frame';
 import { startPdf } from '../pen/pen';
-import { baseline, lineHeight, ptOfCapitals, type WidthOf } from '../pen/print-type';
 import { wrapText } from '../pen/text-flow';
 import {
   drawSquares,

@@ -1,18 +1,18 @@
-import { type Point, point } from '../../plane';
 import {
-  type Box,
-  boxGrown,
+  capitalsOfPt,
   drawingInk,
+  INK,
   type Ink,
   inkCrosses,
   inkNear,
+  type LineStyle,
   type PieceDrawing,
-  type SheetPlan,
-} from '../../sheets';
-import { INK, type LineStyle } from '../pen/line-styles';
+  ptOfCapitals,
+} from '../../drawing';
+import { type Box, boxGrown, type Point, point } from '../../plane';
+import type { SheetPlan } from '../../sheets';
 import { frameAt } from '../pen/page-frame';
 import type { Pen } from '../pen/pen';
-import { capitalsOfPt, ptOfCapitals } from '../pen/print-type';
 import { sheetCell } from './word-places';
 
 const CELL: LineStyle = { width: 0.15, colour: INK.join, dash: [] };

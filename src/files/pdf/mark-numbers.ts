@@ -1,7 +1,7 @@
+import { capitalsOfPt, type Ink, inkCrosses, type WidthOf } from '../../drawing';
 import type { Mm } from '../../length';
-import { type Point, point } from '../../plane';
-import { type Box, type Ink, inkCrosses, type JoinMark, MARK, type Sheet, type SheetPlan } from '../../sheets';
-import { capitalsOfPt, type WidthOf } from '../pen/print-type';
+import { type Box, type Point, point } from '../../plane';
+import { type JoinMark, MARK, type Sheet, type SheetPlan } from '../../sheets';
 import { boxInside, sheetCell } from './word-places';
 
 /** A joining mark's number where it can be read: before the mark's tip, or beside its base. */

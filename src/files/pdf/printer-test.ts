@@ -1,12 +1,11 @@
+import { baseline, INK, type LineStyle, lineHeight } from '../../drawing';
 import { formatLength, type Mm, plain } from '../../length';
 import { point } from '../../plane';
 import type { Draft } from '../../project';
 import { correctionRemarks, printerTest } from '../../sheets';
 import { printPhrase, say } from '../../words';
-import { INK, type LineStyle } from '../pen/line-styles';
 import type { PdfOptions } from '../pen/options';
 import { type Pen, startPdf } from '../pen/pen';
-import { baseline, lineHeight } from '../pen/print-type';
 import { wrapText } from '../pen/text-flow';
 
 const BAR: LineStyle = { width: 0.3, colour: INK.cut, dash: [] };

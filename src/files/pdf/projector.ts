@@ -1,24 +1,28 @@
-import { MM_PER_INCH, type Mm, type Units } from '../../length';
-import { pathThrough, point } from '../../plane';
-import type { Draft } from '../../project';
 import {
-  type Box,
-  boxesMeet,
+  ASCENT,
+  DESCENT,
   drawingInk,
   type Ink,
   inkBounds,
   inkCrosses,
-  LARGEST_PAGE,
+  type LineStyle,
+  mmOfPt,
   type PieceDrawing,
   placedDrawings,
+  printedStyle,
+  ptOfCapitals,
+  type StyleOf,
   uprightPlaces,
-} from '../../sheets';
+  type WidthOf,
+} from '../../drawing';
+import { MM_PER_INCH, type Mm, type Units } from '../../length';
+import { type Box, boxesMeet, pathThrough, point } from '../../plane';
+import type { Draft } from '../../project';
+import { LARGEST_PAGE } from '../../sheets';
 import { drawPaths } from '../pen/draw-paths';
-import { type LineStyle, printedStyle, type StyleOf } from '../pen/line-styles';
 import type { PdfOptions } from '../pen/options';
 import { frameAt, type PageFrame } from '../pen/page-frame';
 import { type Pen, startPdf } from '../pen/pen';
-import { ASCENT, DESCENT, mmOfPt, ptOfCapitals, type WidthOf } from '../pen/print-type';
 import type { Steps } from '../work/steps';
 import { refuseLargerThanPage } from './large-sheet';
 

@@ -1,11 +1,10 @@
+import { baseline, INK, type LineStyle, lineHeight } from '../../drawing';
 import { MM_PER_INCH, type Mm, plain } from '../../length';
 import { type Curve, curveMap, type Point, point, straight } from '../../plane';
 import type { Draft } from '../../project';
 import { REFERENCE, referenceSheet } from '../../sheets';
-import { INK, type LineStyle } from '../pen/line-styles';
 import type { PdfOptions } from '../pen/options';
 import { type Pen, startPdf } from '../pen/pen';
-import { baseline, lineHeight } from '../pen/print-type';
 import { wrapText } from '../pen/text-flow';
 
 const FINE: LineStyle = { width: 0.2, colour: INK.cut, dash: [] };

@@ -1,26 +1,26 @@
-import { isLeg, pieceName } from '../../edges';
-import { formatLength, type Mm, type Units } from '../../length';
-import { curveMap, point } from '../../plane';
-import type { Draft } from '../../project';
 import {
-  type Box,
-  boxesMeet,
-  boxGrown,
+  baseline,
   drawingInk,
+  INK,
   inkBounds,
   inkCrosses,
-  PAPER_SIZES,
+  type LineStyle,
+  lineHeight,
   type PieceDrawing,
   pieceDrawing,
-} from '../../sheets';
+  printedStyle,
+} from '../../drawing';
+import { isLeg, pieceName } from '../../edges';
+import { formatLength, type Mm, type Units } from '../../length';
+import { type Box, boxesMeet, boxGrown, curveMap, point } from '../../plane';
+import type { Draft } from '../../project';
+import { PAPER_SIZES } from '../../sheets';
 import { mm, Refusal, say } from '../../words';
 import { drawPaths } from '../pen/draw-paths';
-import { INK, type LineStyle, printedStyle } from '../pen/line-styles';
 import type { PdfOptions } from '../pen/options';
 import { frameAt, type PageFrame } from '../pen/page-frame';
 import { type Packed, type Parcel, packedPages } from '../pen/page-packing';
 import { type Pen, startPdf } from '../pen/pen';
-import { baseline, lineHeight } from '../pen/print-type';
 import { type Progress, partOf, type Steps } from '../work/steps';
 import type { FinishedFile } from '../zip/zip';
 

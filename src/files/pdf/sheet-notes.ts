@@ -1,6 +1,7 @@
+import { type Ink, inkCrosses, lineHeight, type WidthOf } from '../../drawing';
 import type { Mm } from '../../length';
-import { type Box, boxesMeet, type Ink, inkCrosses, type Sheet, type SheetPlan } from '../../sheets';
-import { lineHeight, type WidthOf } from '../pen/print-type';
+import { type Box, boxesMeet } from '../../plane';
+import type { Sheet, SheetPlan } from '../../sheets';
 import { sheetCell } from './word-places';
 
 /** One line of a sheet's own words. */

@@ -1,19 +1,18 @@
-import { type Point, pathThrough, point } from '../../plane';
 import {
-  boxesMeet,
+  baseline,
+  capitalsOfPt,
+  INK,
   type Ink,
   inkNear,
-  MARK,
-  markCorners,
+  type LineStyle,
   type PieceDrawing,
-  type Sheet,
-  type SheetPlan,
-} from '../../sheets';
+  type StyleOf,
+} from '../../drawing';
+import { boxesMeet, type Point, pathThrough, point } from '../../plane';
+import { MARK, markCorners, type Sheet, type SheetPlan } from '../../sheets';
 import { drawPaths } from '../pen/draw-paths';
-import { INK, type LineStyle, type StyleOf } from '../pen/line-styles';
 import { type PageFrame, sheetFrame } from '../pen/page-frame';
 import type { Pen } from '../pen/pen';
-import { baseline, capitalsOfPt } from '../pen/print-type';
 import { JOIN_NOTE_PT, placeJoinNotes } from './join-notes';
 import { NUMBER_PT, type PlacedNumber, placeNumbers } from './mark-numbers';
 import { NOTE_CLEAR, noteLineHeight, placeNote, type SheetNote } from './sheet-notes';

@@ -1,7 +1,8 @@
+import { drawingInk, type PieceDrawing, placedDrawings } from '../../drawing';
 import { pieceName } from '../../edges';
 import type { Mm } from '../../length';
 import type { Draft } from '../../project';
-import { drawingInk, PAPER_SIZES, type PieceDrawing, placedDrawings, type SheetPlan } from '../../sheets';
+import { PAPER_SIZES, type SheetPlan } from '../../sheets';
 import { sheetRemarks } from '../content/rows';
 import type { PdfOptions } from '../pen/options';
 import { startPdf } from '../pen/pen';

@@ -1,19 +1,17 @@
-import type { PieceText } from '../../edges';
-import type { Mm } from '../../length';
-import { type Point, point, pointsBounds } from '../../plane';
 import {
-  type Box,
-  boxesMeet,
-  boxGrown,
-  boxHolds,
+  ASCENT,
+  DESCENT,
   type Ink,
   inkCrosses,
-  MARK,
+  mmOfPt,
   type PieceDrawing,
-  type Sheet,
-  type SheetPlan,
-} from '../../sheets';
-import { ASCENT, DESCENT, mmOfPt, ptOfCapitals, type WidthOf } from '../pen/print-type';
+  ptOfCapitals,
+  type WidthOf,
+} from '../../drawing';
+import type { PieceText } from '../../edges';
+import type { Mm } from '../../length';
+import { type Box, boxesMeet, boxGrown, boxHolds, type Point, point, pointsBounds } from '../../plane';
+import { MARK, type Sheet, type SheetPlan } from '../../sheets';
 
 /** A piece's word on one sheet, whole: never cut by a sheet's edge, never under a neighbour. */
 export interface PlacedWord {

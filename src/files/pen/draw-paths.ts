@@ -1,6 +1,5 @@
-import { type Curve, curveBounds, curveLength } from '../../plane';
-import { type Box, boxesMeet, boxGrown, type DrawnPath, LAYERS, type PieceDrawing } from '../../sheets';
-import { type LineStyle, printedStyle, type StyleOf } from './line-styles';
+import { type DrawnPath, LAYERS, type LineStyle, type PieceDrawing, printedStyle, type StyleOf } from '../../drawing';
+import { type Box, boxesMeet, boxGrown, type Curve, curveBounds, curveLength } from '../../plane';
 import type { PageFrame } from './page-frame';
 import type { Pen } from './pen';
 

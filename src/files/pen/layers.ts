@@ -1,5 +1,5 @@
 import type { jsPDF } from 'jspdf';
-import type { Layer } from '../../sheets';
+import type { Layer } from '../../drawing';
 
 /** What can be switched on and off in a PDF: the drawing's layers, and what belongs to the sheets. */
 export type PdfLayer = Layer | 'joins';

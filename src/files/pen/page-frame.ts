@@ -1,5 +1,5 @@
-import { point } from '../../plane';
-import type { Box, Sheet, SheetPlan } from '../../sheets';
+import { type Box, point } from '../../plane';
+import type { Sheet, SheetPlan } from '../../sheets';
 import type { PageMap } from './pen';
 
 /** Where a sheet's window lies on its page. */

@@ -1,9 +1,8 @@
+import { baseline, INK, type LineStyle, lineHeight } from '../../drawing';
 import type { Mm } from '../../length';
 import { point } from '../../plane';
 import { PAPER_SIZES, type PaperSize } from '../../sheets';
-import { INK, type LineStyle } from './line-styles';
 import type { Pen } from './pen';
-import { baseline, lineHeight } from './print-type';
 import { wrapText } from './text-flow';
 
 /** A page of words, and the white round it. */

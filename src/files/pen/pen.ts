@@ -1,10 +1,8 @@
 import { jsPDF } from 'jspdf';
+import { type LineStyle, mmOfPt } from '../../drawing';
 import { type Mm, plainLetters, plainWords } from '../../length';
-import { type Curve, curveIsStraight, type Point } from '../../plane';
-import type { Box } from '../../sheets';
+import { type Box, type Curve, curveIsStraight, type Point } from '../../plane';
 import { type PdfLayer, pdfLayers } from './layers';
-import type { LineStyle } from './line-styles';
-import { mmOfPt } from './print-type';
 
 /** Where a point of the drawing comes to lie on the page, both in millimetres. */
 export type PageMap = (p: Point) => Point;

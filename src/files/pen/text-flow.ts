@@ -1,7 +1,7 @@
+import { lineHeight, type WidthOf } from '../../drawing';
 import type { Mm } from '../../length';
-import type { Box } from '../../sheets';
+import type { Box } from '../../plane';
 import type { Row } from '../content/rows';
-import { lineHeight, type WidthOf } from './print-type';
 
 /** A titled part of the first sheet: a list, sentences, or both. */
 export interface Section {

@@ -1,6 +1,7 @@
 import { pieceName } from '../../edges';
+import type { Box } from '../../plane';
 import type { Draft } from '../../project';
-import { type Box, controlLengths } from '../../sheets';
+import { controlLengths } from '../../sheets';
 
 /** How the pieces lie on the paper: everything that a preview of the sheets draws; millimetres of drawing unless it says paper. */
 export interface ReportSheets {

@@ -1,8 +1,7 @@
 import type { Block } from '../../block';
-import { type Curve, curveMap, outlineCurves, point, straight } from '../../plane';
+import { LINE_STYLES, type Stroke } from '../../drawing';
+import { boxGrown, type Curve, curveMap, outlineCurves, point, straight } from '../../plane';
 import type { Draft } from '../../project';
-import { boxGrown, type Stroke } from '../../sheets';
-import { LINE_STYLES } from '../pen/line-styles';
 import { boxOfCurves, SVG_LINES, SVG_WORDS, svgFile, svgGroup, svgNamedPath, svgText } from './parts';
 
 /** Between the two blocks, and white round them. */

@@ -1,9 +1,16 @@
+import {
+  ASCENT,
+  DESCENT,
+  type DrawnPath,
+  INK,
+  type LineStyle,
+  mmOfPt,
+  ptOfCapitals,
+  type StyleOf,
+} from '../../drawing';
 import type { PieceText } from '../../edges';
 import { type Mm, plain, plainLetters } from '../../length';
-import { type Curve, curveBounds, curveIsStraight, type Point, point, pointsBounds } from '../../plane';
-import type { Box, DrawnPath } from '../../sheets';
-import { INK, type LineStyle, type StyleOf } from '../pen/line-styles';
-import { ASCENT, DESCENT, mmOfPt, ptOfCapitals } from '../pen/print-type';
+import { type Box, type Curve, curveBounds, curveIsStraight, type Point, point, pointsBounds } from '../../plane';
 
 /** Decimals of a millimetre that are written. */
 const DECIMALS = 3;

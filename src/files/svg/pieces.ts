@@ -1,6 +1,6 @@
+import { drawingInk, inkBounds, LAYERS, placedDrawings, printedStyle, uprightPlaces } from '../../drawing';
+import { boxGrown } from '../../plane';
 import type { Draft } from '../../project';
-import { boxGrown, drawingInk, inkBounds, LAYERS, placedDrawings, uprightPlaces } from '../../sheets';
-import { printedStyle } from '../pen/line-styles';
 import { SVG_LINES, SVG_WORDS, svgFile, svgGroup, svgPath, svgText, withWords } from './parts';
 
 /** White round the drawing. */

@@ -1,6 +1,5 @@
 import { type PointerEvent, type ReactNode, useEffect, useRef } from 'react';
-import { type Homography, homographyAfter, type Point } from '../../plane';
-import type { Box } from '../../sheets';
+import { type Box, type Homography, homographyAfter, type Point } from '../../plane';
 import { usePointers } from '../table/use-pointers';
 import { useView, type ViewControl } from '../table/use-view';
 import { useWindowSize } from '../table/use-window-size';

@@ -1,6 +1,7 @@
 import { type BlockMarks, crotchTrued, LANDMARKS, marksMapped, type TracedPair, traceFromMarks } from '../../block';
 import type { Mm } from '../../length';
 import {
+  type Box,
   distance,
   type FourSeen,
   type Homography,
@@ -11,7 +12,6 @@ import {
   pointsBounds,
   seenError,
 } from '../../plane';
-import type { Box } from '../../sheets';
 import { type MarkedPart, type PhotoWork, type Shot, sidesOf } from './work';
 
 /** A mark that is set with care lies within so many pixels of its place, both ways. */

@@ -1,15 +1,14 @@
 import { useMemo } from 'react';
+import { uprightPlaces } from '../../drawing';
 import { cutCurves, isDrawnLeft, isLeg } from '../../edges';
 import { legCurves } from '../../leg';
-import { type Curve, curveMap, outlineCurves } from '../../plane';
+import { type Curve, curveMap, curvesBounds, outlineCurves } from '../../plane';
 import type { Draft } from '../../project';
-import { uprightPlaces } from '../../sheets';
 import { useChalk } from '../chalk/chalk';
 import { useFirstCut } from '../chalk/first-cut';
 import { useBench } from '../store/bench';
 import type { Station } from '../store/stations';
 import { apart } from './apart';
-import { curvesBox } from './bounds';
 import { pathText } from './path-text';
 import { Word } from './Word';
 
@@ -38,7 +37,7 @@ interface ChalkLineShapeProps {
 function ChalkLineShape({ name, draft, station, row }: ChalkLineShapeProps) {
   const outlines = useMemo(() => outlinesAt(station, draft), [station, draft]);
   if (outlines.length === 0) return null;
-  const box = curvesBox(outlines.flat());
+  const box = curvesBounds(outlines.flat());
   return (
     <>
       <path className="chalk-line" d={outlines.map((curves) => pathText(curves, true)).join('')} />

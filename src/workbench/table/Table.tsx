@@ -1,4 +1,5 @@
 import { type CSSProperties, memo, Suspense, useRef } from 'react';
+import { boxRound } from '../../plane';
 import { Guarded } from '../faults/Guarded';
 import { late } from '../faults/late';
 import { useManner } from '../look/manner';
@@ -7,7 +8,6 @@ import { useBench } from '../store/bench';
 import { STATION_NAMES, type Station } from '../store/stations';
 import { stepOf } from '../store/working-at';
 import { useRun } from '../working/run';
-import { boxRound } from './bounds';
 import { ChalkLines } from './ChalkLines';
 import { DrawingWords } from './DrawingWords';
 import type { DrawingProps } from './drawings/drawing-props';

@@ -1,14 +1,12 @@
 import type { ComponentType } from 'react';
-import { cutCurves } from '../../edges';
+import { pieceBounds, uprightPlaces } from '../../drawing';
 import { legCurves } from '../../leg';
 import type { Units } from '../../length';
-import { outlineCurves } from '../../plane';
+import { type Box, boxRound, curvesBounds, outlineCurves } from '../../plane';
 import type { Draft } from '../../project';
-import { type Box, uprightPlaces } from '../../sheets';
 import { late } from '../faults/late';
 import type { Station } from '../store/stations';
 import { apart } from './apart';
-import { boxRound, curvesBox } from './bounds';
 import { CheckDrawing } from './drawings/CheckDrawing';
 import type { DrawingProps } from './drawings/drawing-props';
 import { EdgesDrawing } from './drawings/EdgesDrawing';
@@ -25,7 +23,7 @@ function pieceBox({ pieces }: Draft): Box {
   const places = uprightPlaces(pieces);
   return boxRound(
     pieces.map((piece, i) => {
-      const box = curvesBox(cutCurves(piece));
+      const box = pieceBounds(piece);
       const { x, y } = places[i]?.shift ?? { x: 0, y: 0 };
       return { left: box.left + x, right: box.right + x, top: box.top + y, bottom: box.bottom + y };
     }),
@@ -41,8 +39,8 @@ export const STATION_DRAWINGS: Readonly<Record<Exclude<Station, LateStation>, St
     Drawing: late(() => import('./drawings/BlocksDrawing'), { what: 'The drawing of the blocks', place: 'bit' }),
     says: () => 'The front block and the back block, side by side',
     box({ blocks }) {
-      const front = curvesBox(outlineCurves(blocks.front.edges));
-      const back = curvesBox(outlineCurves(blocks.back.edges));
+      const front = curvesBounds(outlineCurves(blocks.front.edges));
+      const back = curvesBounds(outlineCurves(blocks.back.edges));
       const [right, left] = [apart('front'), apart('back')];
       return boxRound([
         { ...front, left: front.left + right, right: front.right + right },
@@ -53,7 +51,7 @@ export const STATION_DRAWINGS: Readonly<Record<Exclude<Station, LateStation>, St
   leg: {
     Drawing: late(() => import('./drawings/LegDrawing'), { what: 'The drawing of the leg', place: 'bit' }),
     says: () => 'The joined blocks under the outline of the leg',
-    box: ({ leg }) => curvesBox([...legCurves(leg), ...leg.joined.front, ...leg.joined.back]),
+    box: ({ leg }) => curvesBounds([...legCurves(leg), ...leg.joined.front, ...leg.joined.back]),
   },
   edges: { Drawing: EdgesDrawing, says: () => 'The finished leg with casing, hem and seam allowances', box: pieceBox },
   check: { Drawing: CheckDrawing, says: () => 'The finished leg as it was checked', box: pieceBox },

@@ -1,6 +1,5 @@
 import { useCallback, useMemo, useState } from 'react';
-import type { Point } from '../../plane';
-import type { Box } from '../../sheets';
+import type { Box, Point } from '../../plane';
 import { fitView, panView, type Room, type Size, type View, zoomView } from './view';
 
 export interface ViewControl {

@@ -1,5 +1,4 @@
-import type { Point } from '../../plane';
-import type { Box } from '../../sheets';
+import type { Box, Point } from '../../plane';
 
 /** How the drawing lies in the window: a point (x, y) in millimetres is seen at (x·scale + left, y·scale + top) pixels. */
 export interface View {

@@ -2,6 +2,7 @@ import { unzipSync } from 'fflate';
 import Papa from 'papaparse';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { measurements, STARTING_BODIES } from '../../../src/body';
+import { pieceDrawing } from '../../../src/drawing';
 import { type Piece, pieceName } from '../../../src/edges';
 import {
   type ClassKind,
@@ -16,7 +17,6 @@ import { csvFile, measurementHead, measurementText } from '../../../src/files/cl
 import { samplesSteps } from '../../../src/files/pdf/samples';
 import { amountUp } from '../../../src/length';
 import { type Draft, draft, openProject, withFewestSheets } from '../../../src/project';
-import { pieceDrawing } from '../../../src/sheets';
 import { inkedPixels, inkPlaces } from '../../outside/paper/pixels';
 import { type OpenPdf, openPdf } from '../../outside/paper/render';
 import { draftOf, projectWith } from '../drafts';

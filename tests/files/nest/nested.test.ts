@@ -6,9 +6,9 @@ import { nestOf } from '../../../src/files/nest/nest';
 import { nestedPieces } from '../../../src/files/nest/pieces';
 import { MOST_NESTED, nestedStyle } from '../../../src/files/nest/styles';
 import { writeNestedSvg } from '../../../src/files/nest/svg';
-import { curvePoint, flattenCurves, outlineArea, pathLength, pathStart } from '../../../src/plane';
+import { boxHolds, curvePoint, flattenCurves, outlineArea, pathLength, pathStart } from '../../../src/plane';
 import type { Draft } from '../../../src/project';
-import { boxHolds, tilePieces } from '../../../src/sheets';
+import { tilePieces } from '../../../src/sheets';
 import { draftWith } from '../drafts';
 import { curvesOf } from '../svg-curves';
 

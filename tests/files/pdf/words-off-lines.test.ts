@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
+import { drawingInk, inkCrosses, inkNear, placedDrawings } from '../../../src/drawing';
 import { withControlWords } from '../../../src/files/pdf/control-words';
 import { placeNumbers } from '../../../src/files/pdf/mark-numbers';
 import { markBoxes, placeWords } from '../../../src/files/pdf/word-places';
 import { startPdf } from '../../../src/files/pen/pen';
-import { boxesMeet, drawingInk, inkCrosses, inkNear, placedDrawings } from '../../../src/sheets';
+import { boxesMeet } from '../../../src/plane';
 import { draftWith } from '../drafts';
 import { printFont } from '../print-font';
 

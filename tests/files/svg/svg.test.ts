@@ -1,6 +1,7 @@
 // @vitest-environment jsdom
 import { describe, expect, test } from 'vitest';
-import { LINE_STYLES, pieceDrawing, writeSvg } from '../../../src/files';
+import { LINE_STYLES, pieceDrawing } from '../../../src/drawing';
+import { writeSvg } from '../../../src/files';
 import { curveIsStraight, pathLength } from '../../../src/plane';
 import { draftWith } from '../drafts';
 import { curvesOf } from '../svg-curves';

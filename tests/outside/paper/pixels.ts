@@ -1,4 +1,4 @@
-import { INK } from '../../../src/files';
+import { INK } from '../../../src/drawing';
 import { PIXELS_PER_MM, type Picture } from './render';
 
 /** A place on a page or on the joined drawing, millimetres. */

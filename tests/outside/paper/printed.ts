@@ -1,6 +1,6 @@
+import { placer } from '../../../src/drawing';
 import { makeReport } from '../../../src/files';
 import type { Draft } from '../../../src/project';
-import { placer } from '../../../src/sheets';
 import type { Part, Polyline } from './compare';
 import { type FoundMark, findMarks } from './find-marks';
 import { labelOf } from './join-sheets';

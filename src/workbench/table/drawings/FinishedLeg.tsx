@@ -1,7 +1,7 @@
 import { useId } from 'react';
+import { pieceDrawing, type Stroke } from '../../../drawing';
 import { isDrawnLeft, isLeg, type Piece } from '../../../edges';
 import { type Curve, type Edge, outlineCurves, pathStart } from '../../../plane';
-import { pieceDrawing, type Stroke } from '../../../sheets';
 import type { FoldedTurning } from '../folded';
 import { bridgedText, pathText, polygonText } from '../path-text';
 import { Word } from '../Word';

@@ -1,11 +1,11 @@
 import { useId } from 'react';
 import { LAYER_WORDS, type Lay, type Placement, placedPoint } from '../../../cloth';
+import { pieceBounds } from '../../../drawing';
 import { cutCurves, isDrawnLeft, isLeg, isSamePiece, type Piece, pieceKey, pieceName } from '../../../edges';
 import { formatLength, type Mm } from '../../../length';
 import { between, outlineCurves, pathThrough, point, pointsBounds } from '../../../plane';
 import { clothOf } from '../../../project';
 import { useBench } from '../../store/bench';
-import { curvesBox } from '../bounds';
 import { pathText } from '../path-text';
 import { Word } from '../Word';
 import type { DrawingProps } from './drawing-props';
@@ -68,7 +68,7 @@ function LaidPiece({ piece, placement }: { readonly piece: Piece; readonly place
 
 /** The piece's name, upright whichever way it lies: beside a leg's grainline, along a narrow piece, above in any other. */
 function LaidName({ piece, placement }: { readonly piece: Piece; readonly placement: Placement }) {
-  const own = curvesBox(cutCurves(piece));
+  const own = pieceBounds(piece);
   const box = pointsBounds(
     [point(own.left, own.top), point(own.right, own.bottom)].map((p) => placedPoint(p, placement)),
   );

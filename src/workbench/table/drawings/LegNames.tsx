@@ -1,11 +1,11 @@
-import { cutCurves, isDrawnLeft, type LineKind, type Piece, pieceName } from '../../../edges';
+import { pieceBounds } from '../../../drawing';
+import { isDrawnLeft, type LineKind, type Piece, pieceName } from '../../../edges';
 import { pathStart } from '../../../plane';
-import { curvesBox } from '../bounds';
 import { Word } from '../Word';
 
 /** “front” and “back” in words either side of the side line, and what one looks for there in vain. */
 export function LegNames({ piece }: { readonly piece: Piece }) {
-  const box = curvesBox(cutCurves(piece));
+  const box = pieceBounds(piece);
   const middle = (box.top + box.bottom) / 2;
   const whole = { from: box.top, to: box.bottom };
   const gaps = gapsBetweenLines(piece);

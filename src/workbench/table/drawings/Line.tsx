@@ -1,5 +1,5 @@
+import type { Stroke } from '../../../drawing';
 import type { Curve } from '../../../plane';
-import type { Stroke } from '../../../sheets';
 import { pathText } from '../path-text';
 
 /** What a line means: as on paper, and `block` and `joined`, the thin and the medium outline before the leg is finished. */

@@ -1,12 +1,11 @@
-import { cutCurves, type Piece, pieceName } from '../../../edges';
+import { pieceBounds, uprightPlaces } from '../../../drawing';
+import { type Piece, pieceName } from '../../../edges';
 import type { Draft } from '../../../project';
-import { uprightPlaces } from '../../../sheets';
-import { curvesBox } from '../bounds';
 import { Word } from '../Word';
 
 /** A small piece's name and how many to cut, inside it: along an upright piece, across any other. */
 export function PieceName({ piece }: { readonly piece: Piece }) {
-  const box = curvesBox(cutCurves(piece));
+  const box = pieceBounds(piece);
   const upright = box.bottom - box.top > 2 * (box.right - box.left);
   const at = upright
     ? { x: box.left + 0.3 * (box.right - box.left), y: box.top + 0.3 * (box.bottom - box.top) }

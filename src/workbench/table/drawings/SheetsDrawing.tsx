@@ -1,5 +1,6 @@
+import { placedDrawings } from '../../../drawing';
 import { cutCurves, pieceKey } from '../../../edges';
-import { markCorners, placedDrawings, type Sheet, type SheetPlan } from '../../../sheets';
+import { markCorners, type Sheet, type SheetPlan } from '../../../sheets';
 import { pathText } from '../path-text';
 import { Word } from '../Word';
 import type { DrawingProps } from './drawing-props';

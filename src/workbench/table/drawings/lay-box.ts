@@ -1,9 +1,9 @@
 import type { LayAnswer } from '../../../cloth';
-import { cutCurves, isSamePiece, type Piece } from '../../../edges';
+import { pieceBounds } from '../../../drawing';
+import { isSamePiece, type Piece } from '../../../edges';
 import type { Mm } from '../../../length';
+import type { Box } from '../../../plane';
 import { clothOf, type Draft } from '../../../project';
-import type { Box } from '../../../sheets';
-import { curvesBox } from '../bounds';
 
 /** What the drawing of the lay shows: apart from it, since the table asks for it before that is loaded. */
 export function layBox(draft: Draft): Box {
@@ -19,7 +19,7 @@ export type NoFit = Extract<LayAnswer, { fits: false }>;
 /** The widest piece, and the room that it takes. */
 export function widestOf({ pieces }: Draft, { widest }: NoFit) {
   const piece = pieces.find((one) => isSamePiece(one, widest.piece)) ?? (pieces[0] as Piece);
-  const box = curvesBox(cutCurves(piece));
+  const box = pieceBounds(piece);
   return { piece, box, width: box.right - box.left, height: box.bottom - box.top };
 }
 

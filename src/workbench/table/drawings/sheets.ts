@@ -1,5 +1,5 @@
-import { placedDrawings } from '../../../sheets';
-import { boxRound, curvesBox } from '../bounds';
+import { placedDrawings } from '../../../drawing';
+import { boxRound, curvesBounds } from '../../../plane';
 import type { StationDrawing } from '../station-drawings';
 import { SheetsDrawing } from './SheetsDrawing';
 
@@ -8,7 +8,7 @@ export const SHEETS: StationDrawing = {
   Drawing: SheetsDrawing,
   box({ printed, sheets }) {
     const drawn = placedDrawings(printed, sheets.places).flatMap(({ paths }) => paths.flatMap((path) => path.curves));
-    return boxRound([curvesBox(drawn), ...sheets.sheets.map((sheet) => sheet.window)]);
+    return boxRound([curvesBounds(drawn), ...sheets.sheets.map((sheet) => sheet.window)]);
   },
   says: () => 'The sheets of paper over the finished leg',
 };

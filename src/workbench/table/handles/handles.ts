@@ -1,9 +1,9 @@
+import { uprightPlaces } from '../../../drawing';
 import { hemPlan, isDrawnLeft, isLeg } from '../../../edges';
 import { centreLean, leanRange, straighteningFor } from '../../../leg';
 import { MM_PER_INCH, type Mm, type Units } from '../../../length';
 import { add, between, type Point, pathAt, pathEnd, pathLength, pathStart } from '../../../plane';
 import { type Draft, hemOf, type Limits } from '../../../project';
-import { uprightPlaces } from '../../../sheets';
 import { TYPED_LIMITS } from '../../store/limits';
 import type { Station } from '../../store/stations';
 import type { Handle } from './handle';

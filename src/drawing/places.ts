@@ -1,12 +1,14 @@
-import { type Piece, pieceRef } from '../edges';
+import { cutCurves, type Piece, pieceRef } from '../edges';
 import type { Mm } from '../length';
-import { point } from '../plane';
-import { pieceBounds } from './bounds';
+import { type Box, curvesBounds, point } from '../plane';
 import { type PieceDrawing, pieceDrawing } from './drawing';
 import type { PiecePlace } from './types';
 
 /** Between two pieces on the paper: room to cut each without touching the other. */
 export const PIECE_GAP: Mm = 10;
+
+/** The least box round a piece's cut line. */
+export const pieceBounds = (piece: Piece): Box => curvesBounds(cutCurves(piece));
 
 /**
  * Places in which every grainline runs as it was drafted: the first piece stays where it is; the others stand in columns

@@ -1,5 +1,5 @@
-import type { Mm } from '../../length';
-import type { DrawnPath, Stroke } from '../../sheets';
+import type { Mm } from '../length';
+import type { DrawnPath, Stroke } from './drawing';
 
 /** How a line is drawn on paper: true millimetres, whatever the drawing's scale. */
 export interface LineStyle {

@@ -1,9 +1,7 @@
 import { cutCurves, type LineKind, type Piece, type PieceText } from '../edges';
-import { type Curve, curveBounds, curveMap, type Edge, type Point, point, straight } from '../plane';
-import { boxRound } from './bounds';
+import { type Box, type Curve, curveMap, curvesBounds, type Edge, type Point, point, straight } from '../plane';
 import { placer } from './placer';
 import { arrowheads, foldTriangles, notchTicks, openingBars } from './symbols';
-import type { Box } from './types';
 
 /** The named groups of a drawing, from the bottom up. */
 export const LAYERS = ['levels', 'folds', 'stitch', 'cut', 'marks', 'text'] as const;
@@ -107,7 +105,7 @@ export function pieceDrawing(piece: Piece, shift: Point = point(0, 0), turn = 0)
   const order = (path: DrawnPath) => LAYERS.indexOf(path.layer);
   return {
     piece,
-    bounds: boxRound(cutCurves(piece).map((curve) => curveBounds(curveMap(curve, place)))),
+    bounds: curvesBounds(cutCurves(piece).map((curve) => curveMap(curve, place))),
     paths: paths.sort((a, b) => order(a) - order(b)),
     texts: piece.texts.map((text) => ({ ...text, at: place(text.at), turn: text.turn + turn })),
   };

@@ -1,6 +1,5 @@
-import { curveBounds, flattenCurves, type Point, pointsBounds } from '../plane';
+import { type Box, boxesMeet, boxMeetsSegment, boxRound, curveBounds, flattenCurves, type Point } from '../plane';
 import type { PieceDrawing, Stroke } from './drawing';
-import type { Box } from './types';
 
 /** How closely curves are followed when it is only asked whether they touch a box: a tenth of the cut line's width. */
 export const INK_CHORD = 0.05;
@@ -43,20 +42,13 @@ function stretchesOf(lines: readonly InkLine[], words: readonly Point[]): Float6
 }
 
 /** The least box round all lines. */
-export function inkBounds(ink: Ink): Box {
-  return pointsBounds(
-    ink.lines.flatMap(({ bounds }) => [
-      { x: bounds.left, y: bounds.top },
-      { x: bounds.right, y: bounds.bottom },
-    ]),
-  );
-}
+export const inkBounds = (ink: Ink): Box => boxRound(ink.lines.map(({ bounds }) => bounds));
 
 /** Whether a line runs through the box, or touches its border. */
 export function inkCrosses(ink: Ink, box: Box): boolean {
   return ink.lines.some(
     ({ points, bounds }) =>
-      boxesMeet(bounds, box) && points.some((p, i) => i > 0 && segmentMeets(points[i - 1] as Point, p, box)),
+      boxesMeet(bounds, box) && points.some((p, i) => i > 0 && boxMeetsSegment(box, points[i - 1] as Point, p)),
   );
 }
 
@@ -65,37 +57,3 @@ export const inkNear = (ink: Ink, box: Box): Ink => ({
   ...ink,
   lines: ink.lines.filter((line) => boxesMeet(line.bounds, box)),
 });
-
-/** Whether two boxes share a point. */
-export const boxesMeet = (a: Box, b: Box): boolean =>
-  a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom;
-
-/** Whether a box holds a point, its border included. */
-export const boxHolds = (box: Box, p: Point): boolean =>
-  p.x >= box.left && p.x <= box.right && p.y >= box.top && p.y <= box.bottom;
-
-/** A box grown on every side. */
-export const boxGrown = (box: Box, by: number): Box => ({
-  left: box.left - by,
-  top: box.top - by,
-  right: box.right + by,
-  bottom: box.bottom + by,
-});
-
-/** Whether a straight stretch touches a box. Liang–Barsky: what of it is left after each side of the box has cut it. */
-export function segmentMeets(a: Point, b: Point, box: Box): boolean {
-  const dx = b.x - a.x;
-  const dy = b.y - a.y;
-  const ways = [-dx, dx, -dy, dy];
-  const rooms = [a.x - box.left, box.right - a.x, a.y - box.top, box.bottom - a.y];
-  let from = 0;
-  let to = 1;
-  for (let side = 0; side < 4; side += 1) {
-    const way = ways[side] as number;
-    const room = rooms[side] as number;
-    if (way === 0 && room < 0) return false;
-    if (way < 0) from = Math.max(from, room / way);
-    if (way > 0) to = Math.min(to, room / way);
-  }
-  return from <= to;
-}

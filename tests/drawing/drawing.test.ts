@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
+import { LAYERS, pieceDrawing } from '../../src/drawing';
 import { cutCurves } from '../../src/edges';
 import { distance, pathEnd, pathStart, point, straight } from '../../src/plane';
-import { LAYERS, pieceDrawing } from '../../src/sheets';
 import { legPiece } from './leg-piece';
 
 const drawing = pieceDrawing(legPiece);

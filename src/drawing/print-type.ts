@@ -1,4 +1,4 @@
-import { MM_PER_INCH, type Mm } from '../../length';
+import { MM_PER_INCH, type Mm } from '../length';
 
 /** Measures a text in millimetres at a font size in points. */
 export type WidthOf = (text: string, pt: number) => Mm;

@@ -1,0 +1,16 @@
+export { type DrawnPath, LAYERS, type Layer, type PieceDrawing, pieceDrawing, type Stroke } from './drawing';
+export { drawingInk, INK_CHORD, type Ink, inkBounds, inkCrosses, inkNear } from './ink';
+export { INK, LINE_STYLES, type LineStyle, printedStyle, type StyleOf } from './line-styles';
+export { placer, turnCosSin } from './placer';
+export { PIECE_GAP, pieceBounds, placedDrawings, uprightPlaces } from './places';
+export {
+  ASCENT,
+  baseline,
+  capitalsOfPt,
+  DESCENT,
+  lineHeight,
+  mmOfPt,
+  ptOfCapitals,
+  type WidthOf,
+} from './print-type';
+export type * from './types';

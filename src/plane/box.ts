@@ -1,0 +1,52 @@
+import type { Mm } from '../length';
+import { curveBounds } from './curve';
+import type { Box, Curve, Point } from './types';
+
+/** The least box round boxes. */
+export function boxRound(boxes: readonly Box[]): Box {
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const box of boxes) {
+    left = Math.min(left, box.left);
+    top = Math.min(top, box.top);
+    right = Math.max(right, box.right);
+    bottom = Math.max(bottom, box.bottom);
+  }
+  return { left, top, right, bottom };
+}
+
+/** The least box round curves. */
+export const curvesBounds = (curves: readonly Curve[]): Box => boxRound(curves.map(curveBounds));
+
+/** Whether two boxes share a point. */
+export const boxesMeet = (a: Box, b: Box): boolean =>
+  a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom;
+
+/** Whether a box holds a point, its border included. */
+export const boxHolds = (box: Box, p: Point): boolean =>
+  p.x >= box.left && p.x <= box.right && p.y >= box.top && p.y <= box.bottom;
+
+/** A box grown on every side. */
+export const boxGrown = (box: Box, by: Mm): Box => ({
+  left: box.left - by,
+  top: box.top - by,
+  right: box.right + by,
+  bottom: box.bottom + by,
+});
+
+/** Whether a straight stretch touches a box. Liang–Barsky: what of it is left after each side of the box has cut it. */
+export function boxMeetsSegment(box: Box, a: Point, b: Point): boolean {
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
+  const ways = [-dx, dx, -dy, dy];
+  const rooms = [a.x - box.left, box.right - a.x, a.y - box.top, box.bottom - a.y];
+  let from = 0;
+  let to = 1;
+  for (let side = 0; side < 4; side += 1) {
+    const way = ways[side] as number;
+    const room = rooms[side] as number;
+    if (way === 0 && room < 0) return false;
+    if (way < 0) from = Math.max(from, room / way);
+    if (way > 0) to = Math.min(to, room / way);
+  }
+  return from <= to;
+}
