@@ -47,6 +47,7 @@ exports.folders = {
   ],
   workbench: [
     'look',
+    'view',
     'store',
     'aloud',
     'working',

@@ -6,7 +6,7 @@ import { readBlocks } from '../../src/files/read/blocks';
 import { edgeLength, outlineEdge, type Point, point } from '../../src/plane';
 import { flatOf, floorBox } from '../../src/workbench/photo/flat';
 import { type Four, newShot } from '../../src/workbench/photo/work';
-import { fitView, zoomView } from '../../src/workbench/table/view';
+import { fitView, zoomView } from '../../src/workbench/view/view';
 import { faultsOf } from './faults';
 import { launchChromium, type OpenedApp, openApp } from './open-app';
 import { blocks, CARDS, cornersSeen, marksOnFloor, photograph, SIZE } from './photographed';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fitView, panView, zoomView } from '../../src/workbench/table/view';
+import { fitView, panView, zoomView } from '../../src/workbench/view/view';
 
 const box = { left: -400, right: 400, top: -60, bottom: 1040 };
 const size = { width: 900, height: 700 };

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { type Homography, homographyAfter } from '../../plane';
-import type { Size, View } from '../table/view';
+import type { Size, View } from '../view/view';
 import type { Mark } from './board';
 import { type Picture, pixelsAcross, seenPixels } from './picture';
 

@@ -1,6 +1,6 @@
 import { type KeyboardEvent, type PointerEvent, useEffect, useRef } from 'react';
 import type { Point } from '../../plane';
-import type { View } from '../table/view';
+import type { View } from '../view/view';
 import type { Mark } from './board';
 import { moveMark } from './move-mark';
 import { endRun, placeOnMark, removeMark, usePhoto } from './photo-store';

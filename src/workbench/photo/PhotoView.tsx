@@ -1,10 +1,10 @@
 import { type PointerEvent, type ReactNode, useEffect, useRef } from 'react';
 import { type Box, type Homography, homographyAfter, type Point } from '../../plane';
-import { usePointers } from '../table/use-pointers';
-import { useView, type ViewControl } from '../table/use-view';
-import { useWindowSize } from '../table/use-window-size';
-import type { View } from '../table/view';
-import { moveViewByKey, NEARER } from '../table/view-keys';
+import { usePointers } from '../view/use-pointers';
+import { useView, type ViewControl } from '../view/use-view';
+import { useWindowSize } from '../view/use-window-size';
+import type { View } from '../view/view';
+import { moveViewByKey, NEARER } from '../view/view-keys';
 import { type Mark, onBoard } from './board';
 import { Loupe } from './Loupe';
 import { MarkButton } from './MarkButton';

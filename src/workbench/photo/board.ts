@@ -1,5 +1,5 @@
 import { type Homography, homographyPoint, type Point } from '../../plane';
-import type { View } from '../table/view';
+import type { View } from '../view/view';
 import type { Picture } from './picture';
 import type { MarkId } from './work';
 

@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import type { Units } from '../../length';
+import type { Size, View } from '../view/view';
 import { type RulerMark, rulerMarks } from './ruler-marks';
-import type { Size, View } from './view';
 
 /** The strips along the top and the left, pixels. */
 export const RULER = 24;

@@ -7,6 +7,11 @@ import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
 import { STATION_NAMES, type Station } from '../store/stations';
 import { stepOf } from '../store/working-at';
+import { usePointers } from '../view/use-pointers';
+import { useView } from '../view/use-view';
+import { useWindowSize } from '../view/use-window-size';
+import type { Room } from '../view/view';
+import { moveViewByKey } from '../view/view-keys';
 import { useRun } from '../working/run';
 import { ChalkLines } from './ChalkLines';
 import { DrawingWords } from './DrawingWords';
@@ -20,12 +25,7 @@ import { TableTools } from './TableTools';
 import { TapeNote } from './TapeNote';
 import { ONE_ROW, useTable } from './table-state';
 import { useJoining } from './use-joining';
-import { usePointers } from './use-pointers';
 import { useStationDrawing } from './use-station-drawing';
-import { useView } from './use-view';
-import { useWindowSize } from './use-window-size';
-import type { Room } from './view';
-import { moveViewByKey } from './view-keys';
 
 /** The words beside the drawing need room on a wide table; a narrow one hides them. */
 const WIDE_ROOM: Room = { left: RULER + 96, top: RULER + 36, right: 96, bottom: 68 };

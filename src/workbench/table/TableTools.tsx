@@ -2,11 +2,11 @@ import { useRef } from 'react';
 import { MM_PER_INCH, plain } from '../../length';
 import { Switch } from '../fields/Switch';
 import { useBench } from '../store/bench';
+import type { ViewControl } from '../view/use-view';
+import { NEARER } from '../view/view-keys';
 import { useRun } from '../working/run';
 import { ONE_ROW, useTable } from './table-state';
 import { useHeight } from './use-height';
-import type { ViewControl } from './use-view';
-import { NEARER } from './view-keys';
 
 /** A screen's pixel is defined as 1/96 in; real screens only come near it. */
 const PIXELS_PER_MM = 96 / MM_PER_INCH;

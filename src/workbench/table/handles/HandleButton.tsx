@@ -1,7 +1,7 @@
 import { MM_PER_INCH, plain, type Units } from '../../../length';
 import type { Draft } from '../../../project';
 import { useBench } from '../../store/bench';
-import type { View } from '../view';
+import type { View } from '../../view/view';
 import type { Handle } from './handle';
 import { useHandle } from './use-handle';
 

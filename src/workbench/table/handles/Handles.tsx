@@ -1,5 +1,5 @@
 import { useBench } from '../../store/bench';
-import type { View } from '../view';
+import type { View } from '../../view/view';
 import { HandleButton } from './HandleButton';
 import { handlesAt } from './handles';
 

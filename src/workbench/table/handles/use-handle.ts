@@ -3,8 +3,8 @@ import type { Point } from '../../../plane';
 import { useBench } from '../../store/bench';
 import { length, stepped } from '../../store/quantity';
 import type { BenchState } from '../../store/state';
+import type { View } from '../../view/view';
 import { useTable } from '../table-state';
-import type { View } from '../view';
 import type { Handle } from './handle';
 import { pulledValue, putBack, setHandle } from './set-handle';
 
