@@ -27,7 +27,7 @@ export type StartingRow = readonly [
 ${(['women', 'men', 'children'] as const)
   .map(
     (who) =>
-      `\nexport const ${who.toUpperCase()}: readonly StartingRow[] = [\n${tables[who].map((row) => `  [${row.join(', ')}],`).join('\n')}\n];\n`,
+      `\n/** @source ${who === 'children' ? 'UM-HSRI-77-17, 1977' : 'ANSUR II, 2014'} */\nexport const ${who.toUpperCase()}: readonly StartingRow[] = [\n${tables[who].map((row) => `  [${row.join(', ')}],`).join('\n')}\n];\n`,
   )
   .join('')}`;
 const file = fileURLToPath(new URL('../src/body/starting-rows.ts', import.meta.url));

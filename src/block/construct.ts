@@ -39,7 +39,7 @@ interface PartFigures {
   readonly darts: readonly number[];
 }
 
-/** Darts end this far above the hip line, as a share of the way down to it (practice). */
+/** Darts end this far above the hip line, as a share of the way down to it. @source practice */
 const DART_LENGTH = { front: 0.5, back: 0.75 } as const;
 
 export const frontBlock = (p: Proportions): Block => blockOf(p, frontFigures(p));
@@ -149,17 +149,17 @@ function blockOf(p: Proportions, f: PartFigures): Block {
   };
 }
 
-/** The waist edge's handles, as a share of its chord (practice). */
+/** The waist edge's handles, as a share of its chord. @source practice */
 const WAIST_HANDLE = 0.33;
 
-/** The block's waist edge: level at the side, square to the centre line (practice). */
+/** The block's waist edge: level at the side, square to the centre line. @source practice */
 function waistLine(side: Point, centre: Point, centreWay: Point, outwards: 1 | -1): Curve {
   const length = distance(side, centre);
   const square = { x: outwards * centreWay.y, y: -outwards * centreWay.x };
   return curveFrom(side, { x: outwards, y: 0 }, WAIST_HANDLE * length, centre, square, WAIST_HANDLE * length);
 }
 
-/** Darts evenly along the waist edge, both legs ending on it (practice). */
+/** Darts evenly along the waist edge, both legs ending on it. @source practice */
 function dartsOn(p: Proportions, f: PartFigures, waist: Curve): readonly Dart[] {
   const [from, to] = [p.side, f.width - f.lean];
   const onWaist = (x: number): Point => curvePoint(waist, curveMeetsLine(waist, point(x, 0), { x: 0, y: 1 })[0] ?? 0);

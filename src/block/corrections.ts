@@ -20,7 +20,8 @@ import type { Block, BlockEdge, Blocks } from './types';
 
 /**
  * What was seen on the body when the trousers were worn, each with its amount in mm; 0 where nothing was seen.
- * The corrections are practice.
+ *
+ * @source practice
  */
 export interface Corrections {
   /** Folds under the seat: back extension and back rise shorter. */
@@ -67,10 +68,11 @@ const NOTHING: CorrectedBy = { frontUp: 0, frontOut: 0, backUp: 0, backOut: 0, k
 /**
  * What each correction moves. The waist edge may tilt only so far, or the casing's fold would stand askew to the seams:
  * centre back rises, and centre front sinks, as far as there is room, and what is missing behind goes to the back
- * extension, so that the seam grows as much (practice).
+ * extension, so that the seam grows as much.
  *
  * @param seen in mm
  * @param room how much more the waist edge of the uncorrected blocks may tilt, centre back over centre front
+ * @source practice
  */
 export function correctionMoves(seen: Corrections, room: Mm): Readonly<Record<keyof Corrections, CorrectedBy>> {
   let left = room + seen.flatSeat + seen.swayBack + seen.prominentAbdomen;
@@ -111,7 +113,7 @@ export const correctedBy = (moves: Readonly<Record<keyof Corrections, CorrectedB
     longer: sum.longer + one.longer,
   }));
 
-/** The back crotch point is looked for so far up and down: bounds of a search (tolerance). */
+/** The back crotch point is looked for so far up and down: bounds of a search. @source tolerance */
 const MOST_DROP: Mm = 60;
 
 /**

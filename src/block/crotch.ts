@@ -1,24 +1,26 @@
 import { type Curve, curveFrom, distance, linesMeet, moved, type Point, subtract } from '../plane';
 
 /**
- * The quarter-ellipse's handle, as a share of a leg of the corner, where its legs are equal: 4 ÷ 3 × (√2 − 1), the cubic
- * that keeps closest to a quarter circle (geometry).
+ * The quarter-ellipse's handle, as a share of a leg of the corner, where its legs are equal: 4 ÷ 3 × (√2 − 1), the
+ * cubic that keeps closest to a quarter circle.
+ *
+ * @source geometry
  */
 const ELLIPSE = 0.552;
-/** A short leg beside a long one takes a longer handle, or the curve would turn sharply at its upper end (practice, tried on the survey). */
+/** A short leg beside a long one takes a longer handle, or the curve would turn sharply at its upper end. @source practice, tried on the survey */
 const UNEVEN = 0.6;
-/** A handle ends before its corner, or the curve would bend back (geometry). */
+/** A handle ends before its corner, or the curve would bend back. @source geometry */
 const LONGEST = 0.95;
-/** The long leg's handle is shorter in turn: the curve keeps off its corner and arrives flat (practice, tried on the survey). */
+/** The long leg's handle is shorter in turn: the curve keeps off its corner and arrives flat. @source practice, tried on the survey */
 const ARRIVING = 1.1;
-/** No leg of the corner counts as shorter than this share of the chord: a corner beyond the curve says nothing (geometry). */
+/** No leg of the corner counts as shorter than this share of the chord: a corner beyond the curve says nothing. @source geometry */
 const SHORTEST_LEG = 0.1;
 
 /**
  * The crotch curve: from the end of the straight centre line to the crotch point.
  *
  * It leaves the centre line in its own direction and arrives at the crotch point square to the inseam, so that front
- * and back run on smoothly once the inseams are sewn (practice). One cubic whose handles lie on the two legs of the
+ * and back run on smoothly once the inseams are sewn. One cubic whose handles lie on the two legs of the
  * corner: its curvature has one sign.
  *
  * @param curveEnd the centre line's lower end
@@ -26,6 +28,7 @@ const SHORTEST_LEG = 0.1;
  * @param crotchPoint where the inseam begins
  * @param inseamWay the inseam's direction there, downwards
  * @param outwards +1 for a front (centre on the right), −1 for a back
+ * @source practice
  */
 export function crotchCurve(
   curveEnd: Point,
@@ -50,7 +53,7 @@ const along = (from: Point, to: Point, way: Point): number => {
   return d.x * way.x + d.y * way.y;
 };
 
-/** The corner of the trade's construction: where the centre line, carried on straight, meets the crotch line (practice). */
+/** The corner of the trade's construction: where the centre line, carried on straight, meets the crotch line. @source practice */
 export function crotchCorner(curveEnd: Point, centreWay: Point, crotchLevel: number): Point {
   return moved(curveEnd, centreWay, (crotchLevel - curveEnd.y) / centreWay.y);
 }

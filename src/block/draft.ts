@@ -4,7 +4,7 @@ import { backBlock, backInseam, frontBlock } from './construct';
 import { type BlockOptions, type CrotchFit, type Proportions, proportionsOf, UNFITTED } from './proportions';
 import type { Blocks } from './types';
 
-/** The back crotch point is looked for so far above and below the front's: bounds of a search (tolerance); a lesson's drop is 1 cm. */
+/** The back crotch point is looked for so far above and below the front's: bounds of a search; a lesson's drop is 1 cm. @source tolerance */
 const DROP_LIMITS = [-60, 90] as const;
 
 /** Blocks and the proportions they were drawn by, for the working. */

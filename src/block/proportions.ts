@@ -107,12 +107,12 @@ const stage = (fit: number, number: 1 | 2 | 3): number => Math.sign(fit) * clamp
 /**
  * Divides a body into the widths and levels of its two blocks.
  *
- * Formulas: practice, tried on the 6,068 adults of ANSUR II (NATICK/TR-15/007, 2014) and on children; each figure's
- * source stands beside it in `figures.ts`. What the fit moves never moves the widths at the hip.
+ * Each figure's source stands beside it in `figures.ts`. What the fit moves never moves the widths at the hip.
  *
  * @param body the body
  * @param options eases and balance
  * @param crotchFit how a measured crotch length is met
+ * @source practice, tried on the 6,068 adults of ANSUR II (NATICK/TR-15/007, 2014) and on children
  */
 export function proportionsOf(body: Body, options: BlockOptions, crotchFit: CrotchFit): Proportions {
   const { hipGirth: hip } = body;

@@ -10,7 +10,7 @@ export type BlockLine = BlockEdge | 'grainline' | 'hip' | 'knee';
 /** The lines of one block as somebody drew them: in pieces, in any order and direction. */
 export type DrawnLines = Readonly<Partial<Record<BlockLine, readonly (readonly Curve[])[]>>>;
 
-/** Ends of two pieces of one edge that lie no farther apart belong together, millimetres (tolerance). */
+/** Ends of two pieces of one edge that lie no farther apart belong together, millimetres. @source tolerance */
 const SAME_END = 1;
 
 /**
@@ -88,7 +88,7 @@ const lostProblems = (part: string, origin: Point, lines: readonly Edge[]): read
     return reach > FARTHEST ? [{ field: `${part}-${name}`, value: reach, phrase }] : [];
   });
 
-/** Finer than this, millimetres, no drawing is; the file stays short (tolerance). */
+/** Finer than this, millimetres, no drawing is; the file stays short. @source tolerance */
 const FINEST = 1e-4;
 const rounded = (value: Mm): Mm => Math.round(value / FINEST) * FINEST;
 

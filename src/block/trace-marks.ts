@@ -6,8 +6,9 @@ import { BLOCK_EDGES, type TracedBlock } from './traced';
 import type { BlockEdge } from './types';
 
 /**
- * The places of a block that are marked on its picture: those round it in their order, then the lines within. The hip at
- * the centre is often where the crotch curve starts; it doesn't follow it, so that one press too many marks neither twice.
+ * The places of a block that are marked on its picture: those round it in their order, then the lines within. The hip
+ * at the centre is often where the crotch curve starts; it doesn't follow it, so that one press too many marks neither
+ * twice.
  */
 export const LANDMARKS = [
   'waistSide',
@@ -47,7 +48,9 @@ const RUNS: Readonly<Record<BlockEdge, { from: Landmark; by?: Landmark; to: Land
 
 /**
  * Marks nearer together than this say the same place twice, millimetres: a click's tremble would turn the line between
- * them, and swing the edge far out beside them (tolerance).
+ * them, and swing the edge far out beside them.
+ *
+ * @source tolerance
  */
 const ONE_PLACE = 8;
 
@@ -77,9 +80,9 @@ export function withEdgePoint(marks: BlockMarks, edge: BlockEdge, p: EdgePoint):
   return { ...marks, points: { ...marks.points, [edge]: old.toSpliced(at, 0, p) } };
 }
 
-/** A smooth edge is drawn as near as this to its marks: half a pencil line and a click's tremble, millimetres (tolerance). */
+/** A smooth edge is drawn as near as this to its marks: half a pencil line and a click's tremble, millimetres. @source tolerance */
 const NEAR_MARKS = 0.5;
-/** A crotch curve bends one way only, and marks that tremble would bend it to and fro: it may lie farther from them (tolerance). */
+/** A crotch curve bends one way only, and marks that tremble would bend it to and fro: it may lie farther from them. @source tolerance */
 const NEAR_CROTCH = 1;
 
 /** An edge as a smooth curve along its marks on the paper, millimetres; undefined until both its ends are marked. */

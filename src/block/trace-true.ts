@@ -10,18 +10,21 @@ export interface TracedPair {
 
 /**
  * Marks off by a pixel turn the ends of a traced curve by a degree or two, and four such ends meet at the crotch point.
- * What is off by more than this, degrees, is how the blocks were cut, and is left for the check to speak of (tolerance).
+ * What is off by more than this, degrees, is how the blocks were cut, and is left for the check to speak of.
+ *
+ * @source tolerance
  */
 const MOST_TURN = 6;
-/** Directions are looked for no nearer to the crotch point than this, millimetres: of a handle without length there is none (tolerance). */
+/** Directions are looked for no nearer to the crotch point than this, millimetres: of a handle without length there is none. @source tolerance */
 const SHORTEST: Mm = 0.01;
 
 /**
- * Trued blocks: with the inseams sewn together the crotch seam runs on smoothly from front to back, as every drafter trues
- * it on paper (practice). Half of what the two corners at the crotch point miss of 180° is taken from either crotch
- * curve, by turning its last handle; no point that was marked moves.
+ * Trued blocks: with the inseams sewn together the crotch seam runs on smoothly from front to back, as every drafter
+ * trues it on paper. Half of what the two corners at the crotch point miss of 180° is taken from either crotch curve,
+ * by turning its last handle; no point that was marked moves.
  *
  * @returns the blocks themselves where nothing is off, or too much
+ * @source practice
  */
 export function crotchTrued(pair: TracedPair): TracedPair {
   const { front, back } = pair;

@@ -32,15 +32,15 @@ export interface TracedBlock {
 
 export const BLOCK_EDGES: readonly BlockEdge[] = ['waist', 'centre', 'crotch', 'inseam', 'hem', 'side'];
 
-/** Blocks with as many curves an edge are drafted within a second; one every few millimetres is finer than any pencil (practice). */
+/** Blocks with as many curves an edge are drafted within a second; one every few millimetres is finer than any pencil. @source practice */
 export const MOST_EDGE_CURVES = 250;
 
-/** No point of a block lies farther from where its waist begins, to any side, millimetres (practice: no block is half as large). */
+/** No point of a block lies farther from where its waist begins, to any side, millimetres. @source practice: no block is half as large */
 export const FARTHEST: Mm = 5000;
 
-/** Ends of neighbouring edges may lie this far apart on a tracing; they are drawn together (tolerance). */
+/** Ends of neighbouring edges may lie this far apart on a tracing; they are drawn together. @source tolerance */
 const LOOSE_ENDS = 1;
-/** The knee lies 2 in above the middle of the inseam (*The Practical Designer*, 1911, lesson 82; *Dressmaking/Pants*, Wikibooks). */
+/** The knee lies 2 in above the middle of the inseam. @source *The Practical Designer*, 1911, lesson 82; *Dressmaking/Pants*, Wikibooks */
 const KNEE_ABOVE_MIDDLE = 50.8;
 
 /**

@@ -14,10 +14,11 @@ export interface WaistShaping {
 }
 
 /**
- * Shares out what the waist is smaller than the hip line: centre back's lean, the side, then darts (practice).
+ * Shares out what the waist is smaller than the hip line: centre back's lean, the side, then darts.
  *
  * @param quarter what a quarter of the waist must lose
  * @param steepest what centre back may lean at most
+ * @source practice
  */
 export function waistShaping(quarter: Mm, steepest: Mm): WaistShaping {
   const leanBack = Math.min(LEAN.most, LEAN.share * quarter, steepest);
@@ -38,7 +39,7 @@ export function waistShaping(quarter: Mm, steepest: Mm): WaistShaping {
 
 const worthSewing = (width: Mm): Mm => (width < DARTS.narrowest ? 0 : width);
 
-/** Rounding must not open another dart (tolerance). */
+/** Rounding must not open another dart. @source tolerance */
 const ROUNDING = 1e-9;
 
 /** As few equal darts as the width needs. */

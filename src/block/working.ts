@@ -120,7 +120,7 @@ const named = (block: Block, name: BlockEdge): Edge => ({
   curves: outlineEdge(block.edges, name).curves,
 });
 
-/** Less isn't told: nobody could draw it (tolerance). */
+/** Less isn't told: nobody could draw it. @source tolerance */
 const TOLD = 0.05;
 
 /** How far the knee was let out at the inseam, so that the crotch curve arrives nearly level. */
@@ -200,7 +200,7 @@ function fitStep(
   return [step('crotch-fit', inTurn([reached, front]), formula, lines)];
 }
 
-/** A crotch length that is missed by less is reached: a tape reads no finer (tolerance). */
+/** A crotch length that is missed by less is reached: a tape reads no finer. @source tolerance */
 const MISSED = 5;
 
 /**

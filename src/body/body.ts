@@ -5,9 +5,9 @@ import { isChild } from './estimate-children';
 import { bodyRemarks } from './plausibility';
 import type { Body, BodyInput, Estimate, EstimatedKey } from './types';
 
-/** How far the fullest hip may lie below the seat; a waist tied at the navel leaves little rise (practice). */
+/** How far the fullest hip may lie below the seat; a waist tied at the navel leaves little rise. @source practice */
 const HIP_BELOW_SEAT = 100;
-/** Where a knee may lie below the crotch, as shares of the inside leg: well beyond the 0.37–0.47 of ANSUR II (practice). */
+/** Where a knee may lie below the crotch, as shares of the inside leg: well beyond the 0.37–0.47 of ANSUR II. @source practice */
 const KNEE_AT = [0.25, 0.6] as const;
 
 /**

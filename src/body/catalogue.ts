@@ -21,9 +21,11 @@ export interface Measurement {
 /**
  * The measurement catalogue, in the order in which a tape would take them.
  *
- * Sources: names and clauses ISO 8559-1:2017 (quoted); where the tape goes: *Measurements for Fitting Pants*, New
- * Mexico State University Extension, Guide C-209. Limits: the youngest walkers (a two-year-old with the waist at the
- * navel has a rise of 70–90) to half as large again as the largest of 6,068 people in ANSUR II (NATICK/TR-15/007, 2014).
+ * Limits: the youngest walkers (a two-year-old with the waist at the navel has a rise of 70–90) to half as large again
+ * as the largest of the survey.
+ *
+ * @source names and clauses ISO 8559-1:2017, quoted; where the tape goes *Measurements for Fitting Pants*, New Mexico
+ *   State University Extension, Guide C-209; limits ANSUR II (NATICK/TR-15/007, 2014), 6,068 people
  */
 export const measurements: readonly Measurement[] = [
   {

@@ -1,6 +1,6 @@
-/** Rules for cords on children's clothes end here, years (EN 14682:2007, quoted). */
+/** Rules for cords on children's clothes end here, years. @source EN 14682:2007, quoted */
 const UNDER = 14;
-/** And are stricter up to here (EN 14682:2007, quoted). */
+/** And are stricter up to here. @source EN 14682:2007, quoted */
 const YOUNG_UNDER = 7;
 
 /** Which rules for cords hold for somebody. */
@@ -22,7 +22,7 @@ export function cordRulesFor({
   return { hold: under(UNDER), young: under(YOUNG_UNDER) };
 }
 
-/** Each free end with the opening laid flat at its widest, and drawn to the waist, mm (EN 14682:2007, quoted). */
+/** Each free end with the opening laid flat at its widest, and drawn to the waist, mm. @source EN 14682:2007, quoted */
 export const CORD_ENDS = { widest: 140, gathered: 280 } as const;
 
 /** Drawn to the waist, a cord's free end is longer by half of what the opening lost. */

@@ -6,7 +6,7 @@ import type { Estimate, EstimatedKey, EstimateFigures } from './types';
 const SURVEY =
   'Anthropometry of Infants, Children and Youths to Age 18 for Product Safety Design (UM-HSRI-77-17, 1977), 2–20 years, sexes together';
 
-/** Shorter than every adult of ANSUR II (1,409 mm), and the lowest waist among them (805 mm): taken for a child. */
+/** Shorter than every adult (1,409 mm), or with a waist below the lowest among them: taken for a child. @source ANSUR II, 2014 */
 const SHORTEST_ADULT = 1400;
 const LOWEST_ADULT_WAIST = 805;
 
@@ -26,7 +26,7 @@ interface Line {
   readonly spread: Mm;
 }
 
-/** The children's survey's regressions, sexes together (UM-HSRI-77-17, 1977). */
+/** The children's survey's regressions, sexes together. @source UM-HSRI-77-17, 1977 */
 const LINES: Readonly<Record<'thighGirth' | 'calfGirth' | 'ankleGirth' | 'hipDepth', Line>> = {
   thighGirth: { intercept: -35.9, waist: 0.1311, hip: 0.6098, stature: -0.0428, spread: 17.4 },
   calfGirth: { intercept: 1.4, waist: 0.0978, hip: 0.211, stature: 0.0483, spread: 13.2 },
@@ -35,19 +35,23 @@ const LINES: Readonly<Record<'thighGirth' | 'calfGirth' | 'ankleGirth' | 'hipDep
   hipDepth: { intercept: 16.3, waist: -0.1419, hip: 0.1928, stature: 0.0433, spread: 19.0 },
 };
 
-/** Mid-knee ÷ calf of the 6,068 adults of ANSUR II, mean. */
+/** Mid-knee ÷ calf of adults, mean. @source ANSUR II, 2014 */
 const KNEE_OF_CALF = 1.0;
 /**
- * Heel and instep of the adults of ANSUR II from ankle and stature, no constant, so that the line holds for small bodies as
- * well: an ankle alone says too much of a foot, because a young one is plump (least squares; SD 10.6 mm).
+ * Heel and instep of adults from ankle and stature, no constant, so that the line holds for small bodies as well: an
+ * ankle alone says too much of a foot, because a young one is plump.
+ *
+ * @source ANSUR II, 2014, least squares; SD 10.6 mm
  */
 const FOOT_OF = { ankle: 0.557, stature: 0.121 } as const;
 /**
  * How far adults' proportions miss children, as a share of the girth, standard deviation. Tried on what was measured of
- * both (ANSUR II, UM-HSRI-77-17): calves from thigh and ankle come out 6–11 % too wide under ten years, thighs from hip and calf 3–10 %.
+ * both: calves from thigh and ankle come out 6–11 % too wide under ten years, thighs from hip and calf 3–10 %.
+ *
+ * @source ANSUR II, UM-HSRI-77-17
  */
 const FROM_ADULTS = 0.08;
-/** What a shin's top lies off its line on the stature in the children's survey (UM-HSRI-77-17, 1977), millimetres. */
+/** What a child's shin's top lies off its line on the stature, millimetres. @source UM-HSRI-77-17, 1977 */
 const SHIN_SPREAD = 15.8;
 
 /**
@@ -81,7 +85,7 @@ export function childEstimate(key: EstimatedKey, from: EstimateFigures): Estimat
   return { key, value, spread, source: SURVEY, basis: 'survey' };
 }
 
-/** The children's survey's line of the waist height on the stature (UM-HSRI-77-17, 1977): 0.6911 × stature − 138.2. */
+/** A child's waist height on the stature: 0.6911 × stature − 138.2. @source UM-HSRI-77-17, 1977 */
 const WAIST_HEIGHT = { ofStature: 0.6911, intercept: -138.2 } as const;
 
 /** A child's stature, or what its waist height (rise + inside leg) makes of it by the survey's line. */

@@ -14,7 +14,7 @@ interface Line {
   readonly spread: Mm;
 }
 
-/** The regressions of ANSUR II (2014), sexes pooled: with stature, and with waist height = rise + inside leg. */
+/** The survey's regressions, sexes pooled: with stature, and with waist height = rise + inside leg. @source ANSUR II, 2014 */
 const LINES: Readonly<
   Record<Exclude<EstimatedKey, 'hipDepth' | 'waistToKnee'>, { readonly stature: Line; readonly waistHeight: Line }>
 > = {
@@ -41,11 +41,11 @@ const LINES: Readonly<
   },
 };
 
-/** Hip depth from the rise, navel level (ANSUR II, 2014, pooled regression). */
+/** Hip depth from the rise, navel level. @source ANSUR II, 2014, pooled regression */
 const HIP_DEPTH = { ofRise: 0.87013, intercept: -18.15, spread: 20.4 } as const;
-/** How far a knee lies off its share of the inside leg, mm, standard deviation (ANSUR II, 2014). */
+/** How far a knee lies off its share of the inside leg, mm, standard deviation. @source ANSUR II, 2014 */
 const KNEE_SPREAD = 11.4;
-/** Crotch length from rise and hip, navel level (ANSUR II, 2014, pooled regression). */
+/** Crotch length from rise and hip, navel level. @source ANSUR II, 2014, pooled regression */
 const CROTCH_LENGTH = { ofRise: 0.9297, ofHip: 0.3893, intercept: 32.6, spread: 25.7 } as const;
 
 /**
@@ -75,7 +75,8 @@ export function estimateMissing(key: EstimatedKey, from: EstimateFigures): Estim
  * never drives the fit, because two such bodies in three still lie 26 mm to either side.
  *
  * @param from rise and hip, millimetres
- * @returns 0.93 rise + 0.39 hip + 33 (ANSUR II, 2014); undefined for children, of whom nobody measured it
+ * @returns 0.93 rise + 0.39 hip + 33; undefined for children, of whom nobody measured it
+ * @source ANSUR II, 2014
  */
 export function crotchLengthExpected(from: EstimateFigures): Estimate | undefined {
   if (isChild(from)) return undefined;

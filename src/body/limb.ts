@@ -10,7 +10,7 @@ export type LimbGirths = Pick<
   // Where the knee was measured, it is there and not where knees usually are.
   Partial<Pick<Body, 'bodyRise' | 'waistToKnee' | 'estimates'>>;
 
-/** Heights above the floor as shares of the crotch's: as slim as the ankle up to here; the calf's fullest part (practice). */
+/** Heights above the floor as shares of the crotch's: as slim as the ankle up to here; the calf's fullest part. @source practice */
 const ANKLE = 0.12;
 const CALF = 0.4;
 
@@ -38,14 +38,15 @@ function kneeHeight({ insideLeg, bodyRise, waistToKnee, estimates }: LimbGirths)
   return Math.min(insideLeg - APART, Math.max(CALF * insideLeg + APART, bodyRise + insideLeg - waistToKnee));
 }
 
-/** No two places of a limb lie nearer to each other (tolerance). */
+/** No two places of a limb lie nearer to each other. @source tolerance */
 const APART: Mm = 1;
 
 /**
- * How far it is round a leg at a height: straight between ankle, calf, knee and thigh, and never beyond them (practice).
+ * How far it is round a leg at a height: straight between ankle, calf, knee and thigh, and never beyond them.
  *
  * @param body measured or estimated girths
  * @param height above the floor
+ * @source practice
  */
 export function limbGirth(body: LimbGirths, height: Mm): Mm {
   const places = limbPlaces(body);
@@ -57,10 +58,11 @@ export function limbGirth(body: LimbGirths, height: Mm): Mm {
 }
 
 /**
- * What a hem passes on its way up to a height: the foot, and ankle, calf or knee below it (practice).
+ * What a hem passes on its way up to a height: the foot, and ankle, calf or knee below it.
  *
  * @param body measured or estimated girths
  * @param height above the floor
+ * @source practice
  */
 export const passedBelow = (body: LimbGirths, height: Mm): readonly LimbPlace[] => [
   { key: 'footEntryGirth', height: 0, girth: body.footEntryGirth },

@@ -33,7 +33,7 @@ function ratioRemark({ id, part, of, lowest, highest, source }: RatioRule, input
 
 type Rule = (input: BodyInput) => Remark | undefined;
 
-/** The tape over the hip is longer than the straight height; sitting adds to the rise what standing doesn't have (practice). */
+/** The tape over the hip is longer than the straight height; sitting adds to the rise what standing doesn't have. @source practice */
 const SUM = { less: 50, more: 60 } as const;
 
 const outsideSum: Rule = ({ outsideLeg, bodyRise, insideLeg }) => {
@@ -44,7 +44,7 @@ const outsideSum: Rule = ({ outsideLeg, bodyRise, insideLeg }) => {
   return { id: 'outside-sum', keys: ['outsideLeg', 'bodyRise', 'insideLeg'], phrase, source: 'practice' };
 };
 
-/** Least and greatest crotch height ÷ waist height; a waist 45 mm above the navel takes the least from 0.73 to 0.70 (ANSUR II, 2014; wider still for children). */
+/** Least and greatest crotch height ÷ waist height; a waist 45 mm above the navel takes the least from 0.73 to 0.70. @source ANSUR II, 2014; wider still for children */
 const INSIDE_SHARE = [0.68, 0.885] as const;
 
 const insideShare: Rule = ({ bodyRise, insideLeg }) => {
@@ -61,7 +61,7 @@ const insideShare: Rule = ({ bodyRise, insideLeg }) => {
   };
 };
 
-/** Least and greatest knee height ÷ crotch height (ANSUR II, 2014). */
+/** Least and greatest knee height ÷ crotch height. @source ANSUR II, 2014 */
 const KNEE_SHARE = [0.53, 0.63] as const;
 
 const kneeShare: Rule = (input) => {
@@ -80,7 +80,7 @@ const kneeShare: Rule = (input) => {
   };
 };
 
-/** How far the abdomen may lie outside what waist and hip are, either way (practice). */
+/** How far the abdomen may lie outside what waist and hip are, either way. @source practice */
 const HIGH_HIP = { least: 0.94, most: 1.15 } as const;
 
 const highHip: Rule = ({ highHipGirth, waistGirth, hipGirth }) => {

@@ -19,6 +19,8 @@ export type StartingKind = 'woman' | 'man' | 'child';
  * figure is the median on its own among the people whose hip lies within 25 mm, or of that age. Girths of the leg are
  * left out on purpose: an estimate moves along when the hip is corrected, a filled field would not. So is the crotch
  * length, which is never drawn from an estimate.
+ *
+ * @source ANSUR II (NATICK/TR-15/007, 2014); UM-HSRI-77-17, 1977
  */
 export const STARTING_BODIES: Readonly<Record<StartingKind, readonly StartingBody[]>> = {
   woman: WOMEN.map((row) => startingBody(row)),

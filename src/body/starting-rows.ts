@@ -15,6 +15,7 @@ export type StartingRow = readonly [
   height: number,
 ];
 
+/** @source ANSUR II, 2014 */
 export const WOMEN: readonly StartingRow[] = [
   [850, 37, 690, 850, 194, 154, 750, 1556],
   [875, 87, 707, 875, 191, 144, 753, 1570],
@@ -35,6 +36,7 @@ export const WOMEN: readonly StartingRow[] = [
   [1250, 10, 1094, 1250, 199, 137, 820, 1705],
 ];
 
+/** @source ANSUR II, 2014 */
 export const MEN: readonly StartingRow[] = [
   [850, 83, 744, 850, 205, 161, 822, 1698],
   [875, 193, 759, 875, 208, 163, 824, 1713],
@@ -55,6 +57,7 @@ export const MEN: readonly StartingRow[] = [
   [1250, 27, 1214, 1250, 212, 158, 869, 1819],
 ];
 
+/** @source UM-HSRI-77-17, 1977 */
 export const CHILDREN: readonly StartingRow[] = [
   [2, 110, 468, 505, 112, 88, 365, 898],
   [3, 220, 489, 526, 122, 94, 413, 984],

@@ -3,7 +3,7 @@ import { degrees, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { seamCurves } from './measuring';
 
-/** A seam that turns more at one place stands up there when both legs are joined (practice). */
+/** A seam that turns more at one place stands up there when both legs are joined. @source practice */
 const TOLERANCE = 6;
 
 /** With the legs joined, centre front and centre back run down into the crotch curve without a kink. */

@@ -6,7 +6,7 @@ import type { Check, Subject } from './check';
 import { fixTurnOfCloth, withFix } from './fixes';
 import { drawnCurves } from './measuring';
 
-/** What is drawn through slides where its channel is this much wider: an elastic by 1.5 mm, a cord by ¼ in (practice; a guild guideline, 12.150, as read). */
+/** What is drawn through slides where its channel is this much wider: an elastic by 1.5 mm, a cord by ¼ in. @source practice; a guild guideline, 12.150, as read */
 const ROOM = { elastic: 1.5, cord: 6.35 } as const;
 /** With this turn of the cloth every row has exactly its room. */
 const ENOUGH_TURN = 3;

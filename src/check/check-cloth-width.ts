@@ -5,7 +5,7 @@ import { mm, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixSpreadDownTo, withFix } from './fixes';
 
-/** The selvedge and the holes beside it are not cut into: this much stays on each side (practice). */
+/** The selvedge and the holes beside it are not cut into: this much stays on each side. @source practice */
 export const SELVEDGE: Mm = 10;
 
 /**

@@ -5,7 +5,7 @@ import type { Check, Subject } from './check';
 import { fixPyjamaShape, withFix } from './fixes';
 import { seamCurves } from './measuring';
 
-/** A crotch curve that arrives steeper makes a hook between the legs (practice). */
+/** A crotch curve that arrives steeper makes a hook between the legs. @source practice */
 const STEEPEST = 20;
 /** A pyjama leg is proposed where it is flatter by this; fitting the crotch again moves less. */
 const WORTH = 1;

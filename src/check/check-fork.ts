@@ -5,11 +5,11 @@ import { mm, type Phrase, say, share, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { seamCurves } from './measuring';
 
-/** Both forks together, from the crotch points across to where the crotch curves begin, as a share of hip and ease (practice, tried on the 6,068 adults of ANSUR II, 2014: 16–22 % of the hip). */
+/** Both forks together, from the crotch points across to where the crotch curves begin, as a share of hip and ease. @source practice, tried on the 6,068 adults of ANSUR II, 2014: 16–22 % of the hip */
 const MOST_TOGETHER = 0.21;
-/** A block that was brought along was divided by another hand: only the whole is judged, as a share of the hip (practice). */
+/** A block that was brought along was divided by another hand: only the whole is judged, as a share of the hip. @source practice */
 const TRACED = { least: 0.145, most: 0.235 } as const;
-/** The curve of a leaning back begins on its slant, a little beside the width that the share is of (practice). */
+/** The curve of a leaning back begins on its slant, a little beside the width that the share is of. @source practice */
 const BESIDE = 4;
 const ROUNDING = 0.1;
 

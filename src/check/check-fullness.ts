@@ -3,7 +3,7 @@ import type { Check, Subject } from './check';
 import { pullOnNeeded } from './check-pull-on';
 import { fixSpreadDownTo, withFix } from './fixes';
 
-/** More cloth than this gathers in thick folds at the waist (practice). */
+/** More cloth than this gathers in thick folds at the waist. @source practice */
 const MOST = 1.6;
 /** Less than this is no improvement worth a click. */
 const WORTH = 1;

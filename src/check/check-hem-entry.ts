@@ -7,7 +7,7 @@ import { type Check, type Subject, usableStretch } from './check';
 import { fixHemTo, withFix } from './fixes';
 import { doubtOf, drawnCurves, estimatedWord, orMeasure } from './measuring';
 
-/** How much wider than the foot a hem should be (practice). */
+/** How much wider than the foot a hem should be. @source practice */
 const ROOM = 20;
 
 /** What a hem passes on its way up, by the words of a sentence. */
@@ -26,8 +26,8 @@ interface Passing extends LimbPlace {
 }
 
 /**
- * What is pulled through a hem passes it: heel and instep, and a calf or a knee that it goes over to get to its place. Of
- * a foot that was only inferred a fuller one must pass as well, and only what the slimmest can't pass is wrong.
+ * What is pulled through a hem passes it: heel and instep, and a calf or a knee that it goes over to get to its place.
+ * Of a foot that was only inferred a fuller one must pass as well, and only what the slimmest can't pass is wrong.
  */
 export function checkHemEntry({ body, cloth, leg, finished }: Subject): Check {
   const fold = drawnCurves(finished.sewn, 'hem fold') ?? leg.hem;

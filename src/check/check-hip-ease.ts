@@ -5,7 +5,7 @@ import { type Check, type ClothFigures, type Subject, usableStretch } from './ch
 import { fixSpreadDownTo, fixSpreadTo, withFix } from './fixes';
 import { drawnCurves } from './measuring';
 
-/** A lounge pant of a woven is looser than a fitted one, but no sack; a knit may be smaller than the body (practice). */
+/** A lounge pant of a woven is looser than a fitted one, but no sack; a knit may be smaller than the body. @source practice */
 const WOVEN = { least: 80, most: 200 } as const;
 const KNIT = { leastShare: -0.05, most: 150 } as const;
 /** The hip is drawn to a hundredth: what the limits ask exactly is enough. */

@@ -4,11 +4,13 @@ import { mm, type Phrase, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { drawnCurves } from './measuring';
 
-/** Within this a tape and a pencil say the same (practice). */
+/** Within this a tape and a pencil say the same. @source practice */
 const TOLD = 5;
 /**
  * A hip that lies next to the crotch has its line drawn higher, where the curves leave room; so far that is told and no
- * more (practice, tried on the 6,068 adults of ANSUR II, 2014: 99.5 % are nearer).
+ * more.
+ *
+ * @source practice, tried on the 6,068 adults of ANSUR II, 2014: 99.5 % are nearer
  */
 const NEAR = 30;
 

@@ -6,10 +6,10 @@ import type { Check, Subject } from './check';
 import { fixHemTo, fixPyjamaShape, withFix } from './fixes';
 import { seamCurves } from './measuring';
 
-/** From crotch to ankle an inseam slants no more than this, and both nearly alike, or the leg twists (practice). */
+/** From crotch to ankle an inseam slants no more than this, and both nearly alike, or the leg twists. @source practice */
 const STEEPEST = 16.5;
 const APART = 6;
-/** Near the crotch an inseam slants more than on its whole way; a leg cut short ends there (practice, tried on the survey). */
+/** Near the crotch an inseam slants more than on its whole way; a leg cut short ends there. @source practice, tried on the survey */
 const STEEPER_ABOVE = 3.2;
 const ROUNDING = 0.05;
 

@@ -13,7 +13,7 @@ import {
   roomWanted,
 } from './measuring';
 
-/** A knee must bend in it (practice; NMSU C-209, quoted: at least 1 in, fitted). */
+/** A knee must bend in it. @source practice; NMSU C-209, quoted: at least 1 in, fitted */
 const LEAST = 60;
 /** Of what a narrowed leg's hem is widened, the share that surely arrives at the knee. */
 const AT_KNEE = 0.4;

@@ -5,11 +5,13 @@ import { fixStraightenTo, withFix } from './fixes';
 import { seamCurves } from './measuring';
 
 /**
- * Steepest leans inwards that a cutter draws, degrees (practice). Centre front stands upright, for each degree that it
- * leans takes one off the waist's tilt (geometry); a block that was brought along may have been drawn otherwise.
+ * Steepest leans inwards that a cutter draws, degrees. Centre front stands upright, for each degree that it
+ * leans takes one off the waist's tilt; a block that was brought along may have been drawn otherwise.
+ *
+ * @source practice; geometry
  */
 const INWARDS = { back: 8, front: 0.5, tracedFront: 4 } as const;
-/** Over a belly centre front runs out above the hip, so far at most (practice). */
+/** Over a belly centre front runs out above the hip, so far at most. @source practice */
 const OUTWARDS = 8;
 /** The block is drawn up to these angles exactly. */
 const ROUNDING = 0.05;

@@ -4,7 +4,7 @@ import { mm, type Phrase, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixWholeFork, withFix } from './fixes';
 
-/** The tip of the fork is pieced in plain cloth only, for across a stripe or a check its seam is seen; and it is worth a seam (practice). */
+/** The tip of the fork is pieced in plain cloth only, for across a stripe or a check its seam is seen; and it is worth a seam. @source practice */
 export function checkPiecedTip({ cloth: { repeat, repeatAcross }, finished: { pieced } }: Subject): Check | undefined {
   const seam = pieced?.tip.stitchLine.find((edge) => edge.name === 'piecing');
   if (!pieced || !seam) return undefined;

@@ -6,17 +6,18 @@ import { mm, say, UNSAID } from '../words';
 import { type Check, type ClothFigures, type Subject, usableStretch } from './check';
 import { fixSpreadTo, fixStraightenAuto, withFix } from './fixes';
 
-/** Room beyond the fullest girth in a woven, so that pulling on is no struggle (practice). */
+/** Room beyond the fullest girth in a woven, so that pulling on is no struggle. @source practice */
 const COMFORT = 20;
 /** Rounding in the search for the least straightening. */
 const HAIR = 1e-6;
 
 /**
  * What the waist opening must measure at least, so that the trousers pull on without a zip: the fullest girth, less
- * what a knit gives, plus comfort in a woven (practice; the principle is read in several sources).
+ * what a knit gives, plus comfort in a woven.
  *
  * @param body the body
  * @param cloth kind and measured stretch
+ * @source practice; the principle is read in several sources
  */
 export function pullOnNeeded(body: Body, cloth: ClothFigures): Mm {
   if (cloth.kind === 'woven') return fullestGirth(body) + COMFORT;

@@ -5,7 +5,7 @@ import type { Check, Fix, Subject } from './check';
 import { fixLowerCrotchDownTo, fixLowerCrotchTo, fixRiseEaseTo, withFix } from './fixes';
 import { seamCurves, smallBody } from './measuring';
 
-/** Less pinches when sitting (less does so on a small body), more hangs (practice; NMSU C-209, quoted: ½ to 1 in, fitted). */
+/** Less pinches when sitting (less does so on a small body), more hangs. @source practice; NMSU C-209, quoted: ½ to 1 in, fitted */
 const LEAST: Mm = 10;
 const MOST: Mm = 60;
 const ROUNDING = 0.01;

@@ -5,8 +5,11 @@ import { fixSpreadDownTo, fixSpreadTo, withFix } from './fixes';
 import { doubtOf, estimatedWord, orMeasure, roomVerdict, roomWanted, seamCurves } from './measuring';
 
 /**
- * A loose leg clears the thigh by this (practice; *Measurements for Fitting Pants*, NMSU C-209, quoted: 1–2 in fitted) and
- * hangs in no more than that (practice: nine of ten of the 6,068 adults of ANSUR II, 2014, get 97–172 mm).
+ * A loose leg clears the thigh by this and
+ * hangs in no more than that.
+ *
+ * @source practice; *Measurements for Fitting Pants*, NMSU C-209, quoted: 1–2 in fitted; practice: nine of ten of the
+ *   6,068 adults of ANSUR II, 2014, get 97–172 mm
  */
 const LEAST = 60;
 const MOST = 220;

@@ -9,15 +9,17 @@ import { drawnCurves, smallBody } from './measuring';
 
 /**
  * How much higher centre back stands than centre front from a hip of 900 mm on: with less the back begins to pull down
- * when sitting (practice, tried on the 6,068 adults of ANSUR II, 2014: nine of ten get 36–47 mm). Over a full abdomen,
- * which lifts the front, less is no slip: a fifth of what it has over the hip, down to the second figure (practice).
+ * when sitting. Over a full abdomen,
+ * which lifts the front, less is no slip: a fifth of what it has over the hip, down to the second figure.
+ *
+ * @source practice, tried on the 6,068 adults of ANSUR II, 2014: nine of ten get 36–47 mm; practice
  */
 const WANTED = { usual: 34.5, least: 25, ofAbdomen: 0.2 } as const;
 
 /**
  * Centre back stands higher than centre front, and above the waist level at the side. Counted in are what was lowered
- * behind or raised in front on purpose, for a flat seat, a hollow back or a belly, what a full abdomen asks for in front,
- * and what a short measured crotch length takes.
+ * behind or raised in front on purpose, for a flat seat, a hollow back or a belly, what a full abdomen asks for in
+ * front, and what a short measured crotch length takes.
  */
 export function checkTilt(subject: Subject): Check {
   const { body, corrections } = subject;

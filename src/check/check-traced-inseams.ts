@@ -3,7 +3,7 @@ import { mm, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixPyjamaShape, withFix } from './fixes';
 
-/** Fitted trousers may have a back inseam a little shorter, to be stretched (from memory: up to 6–12 mm). */
+/** Fitted trousers may have a back inseam a little shorter, to be stretched. @source memory: up to 6–12 mm */
 const TOLERANCE = 6;
 
 /** The inseams of both tracings are equally long, as far as a fitted pair's are. */

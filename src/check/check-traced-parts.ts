@@ -1,10 +1,10 @@
 import { mm, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 
-/** Two blocks whose crotches are as wide, one as the other, say nothing of which is which (practice). */
+/** Two blocks whose crotches are as wide, one as the other, say nothing of which is which. @source practice */
 const TOLERANCE = 5;
 
-/** The block that was brought as the back is one: its crotch reaches farther than the front's, round the seat (practice). */
+/** The block that was brought as the back is one: its crotch reaches farther than the front's, round the seat. @source practice */
 export function checkTracedParts({ traced, blocks: { extensionFront, extensionBack } }: Subject): Check | undefined {
   if (!traced) return undefined;
   const farther = extensionBack - extensionFront;

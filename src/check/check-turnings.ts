@@ -97,8 +97,9 @@ function casingTurning(subject: Subject): readonly Turning[] {
 const STRETCH: Mm = 100;
 
 /**
- * The stretch of a bent fold on which the turning lies worst: where the fold turns by an angle over a stretch, the turned
- * part is longer or shorter than the line below it by twice its depth times that angle. Nothing where the fold is straight.
+ * The stretch of a bent fold on which the turning lies worst: where the fold turns by an angle over a stretch, the
+ * turned part is longer or shorter than the line below it by twice its depth times that angle. Nothing where the fold
+ * is straight.
  */
 function foldBend(fold: readonly Curve[], depth: Mm): readonly Turning[] {
   if (fold.every(curveIsStraight)) return [];
@@ -111,7 +112,7 @@ function foldBend(fold: readonly Curve[], depth: Mm): readonly Turning[] {
   return [{ name: BENT, turned: under + 2 * depth * Math.max(...turns), under }];
 }
 
-/** Places of a fold at which its direction is looked at (tolerance). */
+/** Places of a fold at which its direction is looked at. @source tolerance */
 const PLACES_APART: Mm = 5;
 const BENT = 'casing over the higher hip';
 

@@ -7,7 +7,7 @@ import { fixElasticCasing, withFix } from './fixes';
  * A cord at the waist of a child: its free ends are as short as the rules ask, tacked down behind as the steps say; under
  * seven elastic is the better choice even so. Left out for anybody else, and where there is no cord.
  *
- * Source: EN 14682:2007, quoted.
+ * @source EN 14682:2007, quoted
  */
 export function checkWaistCord({ body, ageYears, opening, cordLength }: Subject): Check | undefined {
   const { hold, young } = cordRulesFor({ ageYears, child: body.child });

@@ -10,8 +10,8 @@ export interface LegSubject extends Subject {
 }
 
 /**
- * The checks of a pair. Where the legs differ each check is run on both and the worse answer stands, with the leg that it
- * is about; and what is sewn to each other is compared.
+ * The checks of a pair. Where the legs differ each check is run on both and the worse answer stands, with the leg that
+ * it is about; and what is sewn to each other is compared.
  *
  * @param legs one leg for both sides, or the left one and the right one
  */
@@ -26,7 +26,7 @@ export function checksOfLegs(legs: readonly LegSubject[]): readonly Check[] {
   return both.toSpliced(after, 0, meet);
 }
 
-/** Figures of two legs that nobody would tell from each other, in the check’s own unit (tolerance). */
+/** Figures of two legs that nobody would tell from each other, in the check’s own unit. @source tolerance */
 const SAME = 0.05;
 const WORST: readonly Verdict[] = ['good', 'mind', 'wrong'];
 

@@ -23,7 +23,7 @@ export function drawnCurves(piece: Piece, name: string): readonly Curve[] | unde
 /** The curves of an edge of the stitching line. Throws where there is none. */
 export const seamCurves = (piece: Piece, name: string): readonly Curve[] => outlineEdge(piece.stitchLine, name).curves;
 
-/** With less room than this a leg is in the way of every step: it can't be worn (practice). */
+/** With less room than this a leg is in the way of every step: it can't be worn. @source practice */
 export const LEAST_ROOM: Mm = 20;
 
 /** How wide a leg is at a level between its inseams; undefined where it doesn't reach down to it, or begins below it. */
@@ -40,8 +40,8 @@ export function widthAt(piece: Piece, level: Mm): Mm | undefined {
 }
 
 /**
- * How wide a leg is at least where a level of the body may come to lie: as it hangs from the waist, and pulled up until the
- * crotch touches.
+ * How wide a leg is at least where a level of the body may come to lie: as it hangs from the waist, and pulled up until
+ * the crotch touches.
  *
  * @param level of the body, from the waist down
  */
@@ -96,8 +96,8 @@ export function alongPath(points: readonly Point[], p: Point): AlongPath {
 const SURE = 2;
 
 /**
- * How far a girth may be off on either side: nothing where it was measured, or estimated from people like this one; else
- * so far that 19 bodies in 20 lie within it.
+ * How far a girth may be off on either side: nothing where it was measured, or estimated from people like this one;
+ * else so far that 19 bodies in 20 lie within it.
  */
 export function doubtOf({ estimates }: Body, key: EstimatedKey): Mm {
   const inferred = estimates.find((one) => one.key === key && one.basis === 'inference');
@@ -105,8 +105,9 @@ export function doubtOf({ estimates }: Body, key: EstimatedKey): Mm {
 }
 
 /**
- * What room is worth: good where all that is wanted is there, wrong where the leg can't be worn. Where the girth was only
- * inferred, an ordinary body with a fuller limb must still be able to wear it, and only what none can wear is wrong.
+ * What room is worth: good where all that is wanted is there, wrong where the leg can't be worn. Where the girth was
+ * only inferred, an ordinary body with a fuller limb must still be able to wear it, and only what none can wear is
+ * wrong.
  *
  * @param room of the leg beyond the girth
  * @param wanted how much of it is wanted

@@ -8,7 +8,7 @@ import type { Lay, LayAnswer, LayCloth, Layout } from './types';
 /** The layouts, the one that is quickest to cut first: a fold gives both legs at one cut. */
 const LAYOUTS = ['foldedLengthwise', 'foldedCrosswise', 'single'] as const satisfies readonly Layout[];
 
-/** Folded cloth is cut once instead of twice; that is worth this much of it (practice). */
+/** Folded cloth is cut once instead of twice; that is worth this much of it. @source practice */
 const WORTH_A_FOLD: Mm = 50;
 
 /**
@@ -19,8 +19,8 @@ const layoutsFor = (pieces: readonly LayPiece[]): readonly Layout[] =>
   pieces.some(({ oneHanded }) => oneHanded) ? ['single'] : LAYOUTS;
 
 /**
- * The lay on one width: in the layout that was chosen, or in the best one, which is the shortest or, where it costs little
- * more, the one that is quicker to cut.
+ * The lay on one width: in the layout that was chosen, or in the best one, which is the shortest or, where it costs
+ * little more, the one that is quicker to cut.
  *
  * @param pieces made ready to be laid; at least one
  * @param cloth as it is bought

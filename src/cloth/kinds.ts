@@ -4,7 +4,7 @@ import type { Mm } from '../length';
 /** Which cloth a piece is cut from: the cloth of the legs, or another one that is bought beside it. */
 export type ClothKind = 'own' | 'knit' | 'rib' | 'contrast';
 
-/** The width in which another cloth is usually sold: a contrast like the cloth itself; the others from practice. */
+/** The width in which another cloth is usually sold: a contrast like the cloth itself, the others so. @source practice */
 const OTHER_WIDTHS: Readonly<Record<'knit' | 'rib', Mm>> = { knit: 1500, rib: 700 };
 
 /**

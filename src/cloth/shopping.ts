@@ -29,15 +29,17 @@ export interface ShoppingQuestion {
   readonly nightwearLabel: boolean;
 }
 
-/** Thread of both sides of a lockstitch, for a length of seam, with starts and ends (practice). */
+/** Thread of both sides of a lockstitch, for a length of seam, with starts and ends. @source practice */
 const THREAD_OF_SEAM = 3;
-/** Seams are sewn and their edges finished, or sewn twice (practice). */
+/** Seams are sewn and their edges finished, or sewn twice. @source practice */
 const SEWN = 2;
 const REEL: Mm = 100_000;
 
 /**
- * Everything to buy for these choices: cloths with their washing counted, elastic and cord by their cut lengths, and what
- * the sewing uses up. Kinds of needle and thread are practice.
+ * Everything to buy for these choices: cloths with their washing counted, elastic and cord by their cut lengths, and
+ * what the sewing uses up.
+ *
+ * @source practice, for kinds of needle and thread
  */
 export function shoppingList(question: ShoppingQuestion): readonly ShoppingItem[] {
   return [...cloths(question), ...elastics(question), ...cords(question), ...sewing(question)];

@@ -2,9 +2,9 @@ import { SELVEDGE } from '../check';
 import type { Mm } from '../length';
 import type { Lay, LayCloth, Layout } from './types';
 
-/** The bend of a fold lies round: cuts through both layers keep this far from it (practice). */
+/** The bend of a fold lies round: cuts through both layers keep this far from it. @source practice */
 const BEND: Mm = 5;
-/** Each end of the cloth is straightened along a thread before anything is laid (practice). */
+/** Each end of the cloth is straightened along a thread before anything is laid. @source practice */
 const STRAIGHTENED: Mm = 25;
 
 /** The table as the cloth lies on it: where may be cut, and how its length counts. */
@@ -63,8 +63,8 @@ export function clothWidthFor(room: Mm, cloth: LayCloth, layout: Layout): Mm {
 export const layersAlong = (layout: Layout): 1 | 2 => (layout === 'foldedCrosswise' ? 2 : 1);
 
 /**
- * How much to buy, to the millimetre: the length of the lay, one repeat more to begin where the check wants it, both ends
- * to straighten; and where the cloth is washed first, what it loses.
+ * How much to buy, to the millimetre: the length of the lay, one repeat more to begin where the check wants it, both
+ * ends to straighten; and where the cloth is washed first, what it loses.
  *
  * @param lengthNeeded of the cloth as it lies, all layers
  * @param cloth shrinkage and repeat

@@ -4,8 +4,9 @@ import type { LayPiece } from './lay-piece';
 import type { LayAnswer, LayCloth, Layout } from './types';
 
 /**
- * Widths in which cloth is sold: 36, 45 and 60 in of the published 35/36 … 66; in metres from memory, with the 112 cm in
- * which 44 in is sold there.
+ * Widths in which cloth is sold: 36, 45 and 60 in; in metres with the 112 cm in which 44 in is sold there.
+ *
+ * @source widths published in inches, 35/36 … 66; in metres memory
  */
 const COMMON_WIDTHS: Readonly<Record<Units, readonly Mm[]>> = {
   cm: [900, 1120, 1150, 1400, 1500],

@@ -63,7 +63,7 @@ export interface CasingHeights {
    * casing of its own.
    */
   readonly kind: 'folded' | 'faced' | 'seamed';
-  /** What is built above the waist edge: folded 2 × elastic + turn of the cloth (practice), without the catch. */
+  /** What is built above the waist edge: folded 2 × elastic + turn of the cloth, without the catch. @source practice */
   readonly height: Mm;
   /** Of the fold, or of the upper edge of a faced casing. */
   readonly fold: Mm;
@@ -73,11 +73,11 @@ export interface CasingHeights {
   readonly channels: readonly Channel[];
 }
 
-/** Beyond the stitching: 6 mm to hold an overlocked edge, 10 mm to turn a raw one under (practice). */
+/** Beyond the stitching: 6 mm to hold an overlocked edge, 10 mm to turn a raw one under. @source practice */
 const CATCH = { overlocked: 6, turnedUnder: 10 } as const;
-/** Rows of elastic lie 3 mm apart, counted on both layers (practice). */
+/** Rows of elastic lie 3 mm apart, counted on both layers. @source practice */
 export const BETWEEN_ROWS = 3;
-/** A cord's channel is ¼ in wider than the cord (a guild guideline, 12.150, as read). */
+/** A cord's channel is ¼ in wider than the cord. @source a guild guideline, 12.150, as read */
 export const CORD_ROOM = 6.35;
 
 /** @param casing what was chosen */
@@ -129,8 +129,8 @@ export const casingCurves = ({ higher }: CasingLines, line: readonly [Point, Poi
   overSide(line, higher);
 
 /**
- * Builds the casing above the waist edge: the centre lines run on to the fold; above it they are mirrored in it, so that
- * the turned part lies exactly on the leg below.
+ * Builds the casing above the waist edge: the centre lines run on to the fold; above it they are mirrored in it, so
+ * that the turned part lies exactly on the leg below.
  *
  * @param centres the straightened centre lines; the waist edge is the straight line between their waist points
  * @param heights of the casing
@@ -173,31 +173,33 @@ export const MOST_DRAWN_IN = 70;
 export const ELASTIC_LAP = 25;
 
 /**
- * How long to cut the elastic: 0.92 × waist, but at most 70 mm under it, and 25 for the lap; never longer than the opening
- * (practice; the home-sewing pages say waist less 2–3 in, lap 1 in).
+ * How long to cut the elastic: 0.92 × waist, but at most 70 mm under it, and 25 for the lap; never longer than the
+ * opening.
  *
  * @param waistGirth the body's waist
  * @param opening the finished opening
+ * @source practice: the waist less 2 to 3 in, and 1 in of lap, are common
  */
 export const elasticLength = (waistGirth: Mm, opening: Mm): Mm =>
   Math.min(Math.max(ELASTIC_SHARE * waistGirth, waistGirth - MOST_DRAWN_IN) + ELASTIC_LAP, opening);
 
-/** A knit band is sewn on stretched: 0.85 × the waist (practice). */
+/** A knit band is sewn on stretched: 0.85 × the waist. @source practice */
 export const BAND_SHARE = 0.85;
 
 /**
  * How long a knit band is round: 0.85 × waist, so that it holds, but as much as the fullest part needs to pass its own
- * stretch, and never longer than the waist edge that it is sewn to (practice).
+ * stretch, and never longer than the waist edge that it is sewn to.
  *
  * @param waistGirth the body's waist
  * @param fullest the fullest part
  * @param stretch of the band, measured, a fraction
  * @param opening the waist edge all round
+ * @source practice
  */
 export const bandLength = (waistGirth: Mm, fullest: Mm, stretch: number, opening: Mm): Mm =>
   Math.min(opening, Math.max(BAND_SHARE * waistGirth, fullest / sewnStretch(stretch)));
 
-/** Each end of a cord, to tie a bow: opening + 50–60 cm in all (from memory). */
+/** Each end of a cord, to tie a bow: opening + 50–60 cm in all. @source memory */
 export const TIE = 275;
 
 /**

@@ -5,14 +5,14 @@ import type { Piece } from './piece';
 import { KIND_NAMES, type PieceKind } from './piece-names';
 import { rectanglePiece } from './rectangle';
 
-/** A narrow seam fills the tube that it is turned into; a thin cord has no room for more than its own width (practice). */
+/** A narrow seam fills the tube that it is turned into; a thin cord has no room for more than its own width. @source practice */
 const SEAM: Mm = 6;
-/** The halves of a waist cord are joined with this, and the ends turned in (practice). */
+/** The halves of a waist cord are joined with this, and the ends turned in. @source practice */
 const ENDS: Mm = 10;
 
 /**
- * Cords that are sewn from the cloth: a strip twice as wide as the cord, folded lengthwise, sewn and turned. A waist cord
- * is cut in two halves, which need less cloth in one length and are joined at centre back, where it is tacked.
+ * Cords that are sewn from the cloth: a strip twice as wide as the cord, folded lengthwise, sewn and turned. A waist
+ * cord is cut in two halves, which need less cloth in one length and are joined at centre back, where it is tacked.
  *
  * @param choices about the edges
  * @param notions lengths of the cords, ready to tie

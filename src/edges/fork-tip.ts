@@ -32,7 +32,7 @@ export const PIECING = 'piecing';
 
 /** A narrower one is no piece of cloth. */
 const NARROWEST: Mm = 3;
-/** One below this is hardly wider than its own allowances, and saves no cloth worth a seam (practice). */
+/** One below this is hardly wider than its own allowances, and saves no cloth worth a seam. @source practice */
 export const WORTH_PIECING: Mm = 15;
 /** So much of the inseam and of the crotch curve stays with the leg: as far as notches stay apart. */
 const STAYS: Mm = 25;
@@ -42,15 +42,14 @@ const STEP: Mm = 5;
 const NOTCH_AT = 0.4;
 
 /**
- * Cuts the back fork's tip off along the grain; it is sewn on again before anything else. Both pieces together are the leg,
- * to the last curve: their outlines are its own, parted.
- *
- * Source: practice.
+ * Cuts the back fork's tip off along the grain; it is sewn on again before anything else. Both pieces together are the
+ * leg, to the last curve: their outlines are its own, parted.
  *
  * @param piece the whole leg, its grain along y
  * @param inside how far inside the back crotch point the cut runs, as the leg is cut
  * @param allowances of the seams; the new one bears the inseam's
  * @throws RangeError where {@link refuseTip} would have refused it
+ * @source practice
  */
 export function legPieced(piece: Piece, inside: Mm, allowances: Allowances): PiecedLeg {
   const parted = partedAt(piece, inside);

@@ -3,7 +3,7 @@ import type { CasingHeights } from './casing';
 import type { HemPlan } from './hem';
 import type { PocketChoices } from './pocket';
 
-// What is cut of the leg's own cloth grows with it where that is not washed first (practice). What runs up and down the
+// What is cut of the leg's own cloth grows with it where that is not washed first, as is practice. What runs up and down the
 // leg lies along the grain; a straight strip is cut with its length along the grain, so its height lies across.
 
 /** A casing's heights, as they are cut. A knit band is of another cloth, and stays. */

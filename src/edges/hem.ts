@@ -63,12 +63,12 @@ export interface HemPlan {
   readonly chosen: { readonly key: 'depth' | 'elasticWidth' | 'cordWidth' | 'bandHeight'; readonly value: Mm };
 }
 
-/** Elastic is drawn through a channel of its width and 1.6 mm, half a turn of cloth (practice). */
+/** Elastic is drawn through a channel of its width and 1.6 mm, half a turn of cloth. @source practice */
 const ELASTIC_ROOM = 1.6;
-/** An overlocked edge lies this far beyond a casing's stitching, which runs a whole channel from the fold (practice). */
+/** An overlocked edge lies this far beyond a casing's stitching, which runs a whole channel from the fold. @source practice */
 const OVERLOCKED_BEYOND = 6;
 
-/** A woven edge frays and is turned under; a knit's doesn't, and turned twice it makes a ridge (practice). */
+/** A woven edge frays and is turned under; a knit's doesn't, and turned twice it makes a ridge. @source practice */
 export const usualTurnUnder = (cloth: 'woven' | 'knit'): Mm => (cloth === 'knit' ? 0 : 10);
 
 /** @param hem what was chosen */
@@ -180,7 +180,7 @@ function tooDeep({ depth, beyond, chosen }: HemPlan): Problem {
   return { field: `hem.${chosen.key}`, value: chosen.value, phrase };
 }
 
-/** Hem elastic and rib cuffs hold the leg without pressing: this much wider (practice). */
+/** Hem elastic and rib cuffs hold the leg without pressing: this much wider. @source practice */
 export const LIMB_ROOM = 10;
 
 /**
@@ -193,11 +193,12 @@ export const hemElasticLength = (limbGirth: Mm, hemGirth: Mm): Mm =>
   Math.min(limbGirth + LIMB_ROOM + ELASTIC_LAP, hemGirth);
 
 /**
- * The finished girth of a rib cuff: it holds the leg, and what it passes on its way up passes its stretch (practice).
+ * The finished girth of a rib cuff: it holds the leg, and what it passes on its way up passes its stretch.
  *
  * @param limbGirth the body's leg where the cuff lies
  * @param passes the fullest of what goes through: the foot, or a calf
  * @param ribStretch measured stretch of the rib
+ * @source practice
  */
 export const ribCuffGirth = (limbGirth: Mm, passes: Mm, ribStretch: number): Mm =>
   Math.max(limbGirth + LIMB_ROOM, passes / sewnStretch(ribStretch));

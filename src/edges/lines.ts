@@ -60,8 +60,9 @@ export function linesOf(l: LegLines): readonly PieceLine[] {
 }
 
 /**
- * Where a leg may be cut across to make it longer or shorter without spoiling a curve: mid-hip, mid-thigh, mid-calf
- * (practice).
+ * Where a leg may be cut across to make it longer or shorter without spoiling a curve: mid-hip, mid-thigh, mid-calf.
+ *
+ * @source practice
  */
 function lengthenLevels(leg: Leg): readonly { readonly name: string; readonly y: Mm }[] {
   const hem = Math.min(...leg.hem.flatMap(([a, , , d]) => [a.y, d.y]));
@@ -135,8 +136,8 @@ const risen = ({ higher }: CasingLines, line: readonly [Point, Point], p: Point)
   higher === 0 ? p : { x: p.x, y: p.y - riseAt(line, higher, p.x) };
 
 /**
- * The quarters of what a hem is gathered to, elastic, cord, cuff or band: the inseam, halfway round from it, which is not
- * the side, and halfway between.
+ * The quarters of what a hem is gathered to, elastic, cord, cuff or band: the inseam, halfway round from it, which is
+ * not the side, and halfway between.
  */
 function hemQuarters({ plan, hem }: LegLines): readonly PieceLine[] {
   if (plan.kind !== 'seamed' && plan.channel === undefined) return [];
@@ -155,7 +156,7 @@ const down90 = ([a, b]: readonly [Point, Point]): Point => {
   return { x: -out.x, y: -out.y };
 };
 
-/** Cords come out 20 mm to each side of centre front, in the outer layer, reinforced (practice). */
+/** Cords come out 20 mm to each side of centre front, in the outer layer, reinforced. @source practice */
 export const CORD_FROM_CENTRE = 20;
 /** A buttonhole is this much longer than its cord is wide. */
 const BUTTONHOLE_ROOM = 3;

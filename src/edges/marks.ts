@@ -4,7 +4,7 @@ import { type Curve, curveLength, curveMeetsLine, leftOf, type Point, pathAt, pa
 import { letterFitting, TALLEST } from './lettering';
 import type { Notch, PieceText } from './piece';
 
-/** The upper inseam notch lies this far below the crotch point, by arc length (practice). */
+/** The upper inseam notch lies this far below the crotch point, by arc length. @source practice */
 const BELOW_CROTCH = 150;
 /** Notches nearer than this to each other or to an end would be cut into one another. */
 const APART = 25;

@@ -19,8 +19,10 @@ export interface PocketChoices {
 }
 
 /**
- * On an adult the pocket's opening lies this far below the finished waist edge, clear of the casing's stitching, and its
- * bottom stays this far above the crotch line; on a small body each is as much less as its hip is (practice).
+ * On an adult the pocket's opening lies this far below the finished waist edge, clear of the casing's stitching, and
+ * its bottom stays this far above the crotch line; on a small body each is as much less as its hip is.
+ *
+ * @source practice
  */
 const BELOW_WAIST = 65;
 const BELOW_STITCHING = 20;
@@ -67,8 +69,8 @@ export function patchPocket({ width, height, facing, count }: PocketChoices, all
 }
 
 /**
- * Where the pocket is sewn on: on the middle of its half at the hip, upright; where it would reach below the crotch line it
- * lies higher, as far as the casing leaves room.
+ * Where the pocket is sewn on: on the middle of its half at the hip, upright; where it would reach below the crotch
+ * line it lies higher, as far as the casing leaves room.
  *
  * @param leg the leg
  * @param pocket sizes in mm

@@ -3,7 +3,7 @@ import { mm, type Phrase, say } from '../words';
 import type { Centre } from './centres';
 import { centreLean } from './lean';
 
-/** A centre that leans less than a tenth of a millimetre is called upright: no ruler reads it (tolerance). */
+/** A centre that leans less than a tenth of a millimetre is called upright: no ruler reads it. @source tolerance */
 const UPRIGHT: Mm = 0.1;
 
 /** How a centre stands: “leans 2.9 cm”, “leans 3.1 cm outwards”, “stands upright”. */

@@ -38,7 +38,7 @@ export interface SquaredCentres extends Centres {
   readonly lifted: Mm;
 }
 
-/** The waist edge may be this far from square to a centre line (degrees), where its fold must be straight; a hair inside the limit of 6° (practice: beyond it a turning pulls). */
+/** The waist edge may be this far from square to a centre line (degrees), where its fold must be straight; a hair inside the limit of 6°. @source practice: beyond it a turning pulls */
 const LEAST_SQUARE = 5.99;
 
 /**
@@ -48,12 +48,13 @@ const LEAST_SQUARE = 5.99;
  * The waist edge is one straight line: a fold-over casing only lies flat on a straight fold (a fold that bends by Δθ
  * makes the raw edge short by 2·h·Δθ), and where a bent one would still pass, it lies within a few millimetres of the
  * straight one. It runs from the back's waist point to the front's and is turned about centre front, so that only the
- * back gives, where it would otherwise be more than 6° off square to a centre line. Where that would leave centre back less than its least raise
- * (on small children), the whole edge is lifted (practice).
+ * back gives, where it would otherwise be more than 6° off square to a centre line. Where that would leave centre back
+ * less than its least raise (on small children), the whole edge is lifted.
  *
  * @param joined the joined and spread blocks
  * @param straighten t: 0 leaves the leans, 1 makes both centre lines upright
  * @param raiseWaist how far the waist edge is moved up (negative: down) along the centre lines
+ * @source practice
  */
 export function centresOf(joined: JoinedBlocks, straighten: number, raiseWaist: Mm): SquaredCentres {
   const front = centreTurned(joined.front, straighten, raiseWaist, 1);
@@ -108,15 +109,16 @@ export interface Straightening {
   readonly passes: boolean;
 }
 
-/** Straightening is found this closely, a share (tolerance): far below what the opening shows. */
+/** Straightening is found this closely, a share: far below what the opening shows. @source tolerance */
 const SETTLED = 1e-7;
 
 /**
- * The least straightening at which the opening is wide enough, by halving (the rule is practice: unstretched, the opening
- * must pass the fullest girth).
+ * The least straightening at which the opening is wide enough, by halving: unstretched, the opening must pass
+ * the fullest girth.
  *
  * @param openingAt the opening at a straightening 0…1; grows with it
  * @param needed what must pass
+ * @source practice
  */
 export function leastStraightening(openingAt: (straighten: number) => Mm, needed: Mm): Straightening {
   if (openingAt(0) >= needed) return { straighten: 0, passes: true };

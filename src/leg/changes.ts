@@ -8,7 +8,7 @@ import type { Leg } from './types';
 /** The operations that make a leg of two joined blocks, in the order of work. */
 export type LegOperation = 'join' | 'spread' | 'rise' | 'straighten' | 'shape' | 'length';
 
-/** What every operation can change, by the trade's names; girths of the garment. */
+/** What every operation can change, by the trade's names; girths of the garment. @source geometry */
 const FIGURES: readonly (readonly [string, (leg: Leg) => Mm])[] = [
   ['hip', (leg) => 2 * (leg.front.hipPoint.x - leg.back.hipPoint.x)],
   ['waist', (leg) => 2 * pathLength(leg.waistEdge)],
@@ -18,7 +18,7 @@ const FIGURES: readonly (readonly [string, (leg: Leg) => Mm])[] = [
   ['inseam', (leg) => pathLength(leg.front.inseam)],
 ];
 
-/** Smaller changes than this aren't told: nobody could sew them (tolerance). */
+/** Smaller changes than this aren't told: nobody could sew them. @source tolerance */
 const TOLD = 0.5;
 
 /**

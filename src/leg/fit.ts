@@ -16,11 +16,11 @@ import { halfLength, legCrotchLength, legDrawn } from './leg';
 import { finishedInseam } from './lengths';
 import type { Leg } from './types';
 
-/** λ goes so far both ways: three stages, each of length 1 (practice). */
+/** λ goes so far both ways: three stages, each of length 1. @source practice */
 const FARTHEST_FIT = 3;
-/** The fit is solved to this, mm (tolerance): a fiftieth of what the finished leg is held to. */
+/** The fit is solved to this, mm: a fiftieth of what the finished leg is held to. @source tolerance */
 const FIT_REACHED = 0.001;
-/** A crotch line lowered on to the knee has no inseam below it: for the search that is too long by more than any leg, mm. */
+/** A crotch line lowered on to the knee has no inseam below it: for the search that is too long by more than any leg, mm. @source tolerance */
 const NO_LEG: Mm = 1e6;
 
 /**
@@ -93,7 +93,7 @@ export function fittedBlocks(body: Body, options: BlockOptions): DraftedBlocks {
   }
 }
 
-/** A waist edge may tilt so far against the level; a hair inside the 6° within which its fold lies flat (practice). */
+/** A waist edge may tilt so far against the level; a hair inside the 6° within which its fold lies flat. @source practice */
 const STEEPEST_EDGE = Math.tan((5.95 * Math.PI) / 180);
 
 /**

@@ -9,11 +9,11 @@ import type { Leg } from './types';
  */
 export type LegFlaw = 'endless' | 'turningBack' | 'crossing' | 'unequal';
 
-/** No point of a pattern lies farther from the side of the waist: twice the longest leg that can be asked for (tolerance). */
+/** No point of a pattern lies farther from the side of the waist: twice the longest leg that can be asked for. @source tolerance */
 const FARTHEST: Mm = 5000;
-/** Drafted inseams are solved to be equal; a search that found nothing leaves them apart by more (tolerance). */
+/** Drafted inseams are solved to be equal; a search that found nothing leaves them apart by more. @source tolerance */
 const EQUAL: Mm = 0.05;
-/** Places of an inseam at which its direction is looked at (tolerance: about one every four centimetres). */
+/** Places of an inseam at which its direction is looked at. @source tolerance: about one every four centimetres */
 const PLACES = 24;
 
 /**

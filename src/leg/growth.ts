@@ -23,9 +23,10 @@ export interface Growth {
 }
 
 /**
- * What is cut of cloth that shrinks: 1 ÷ (1 − shrinkage) of what is worn (practice).
+ * What is cut of cloth that shrinks: 1 ÷ (1 − shrinkage) of what is worn.
  *
  * @param cloth shrinkage as fractions, and whether it was washed first
+ * @source practice
  */
 export function growthFor(cloth: {
   readonly washFirst: boolean;
@@ -41,10 +42,11 @@ export function growthFor(cloth: {
  *
  * Where that differs along and across, seams that slant differently grow differently, and corners turn. What is sewn
  * together must be equal when it is sewn: the back inseam is brought to the front's length from the hem up, and both
- * crotch curves meet their inseams at the angles at which they met them before (practice).
+ * crotch curves meet their inseams at the angles at which they met them before.
  *
  * @param leg the leg as it is worn
  * @param growth longer and wider
+ * @source practice
  */
 export function legGrown(leg: Leg, growth: Growth): Leg {
   const { lengthwise, crosswise } = growth;
@@ -73,7 +75,7 @@ export function legGrown(leg: Leg, growth: Growth): Leg {
   };
 }
 
-/** How far an inseam is stretched or shortened, at most, to meet its partner: bounds of a search (tolerance). */
+/** How far an inseam is stretched or shortened, at most, to meet its partner: bounds of a search. @source tolerance */
 const STRETCH = [0.8, 1.25] as const;
 
 /** An inseam at another length: stretched upwards from the hem, so that hem and widths stay. */

@@ -26,7 +26,7 @@ export interface JoinedBlocks {
   readonly gapAtHip: Mm;
 }
 
-/** Levels at which two bulging side lines are compared (tolerance: about one every centimetre). */
+/** Levels at which two bulging side lines are compared. @source tolerance: about one every centimetre */
 const BULGE_STEPS = 120;
 
 /**
@@ -56,7 +56,8 @@ export function joinBlocks(blocks: Pick<Blocks, 'front' | 'back'>): JoinedBlocks
 }
 
 /**
- * Spreads the joined blocks parallel to the grain: the front by +s/2, the back by −s/2 (no wedge: it would break the grain).
+ * Spreads the joined blocks parallel to the grain: the front by +s/2, the back by −s/2 (no wedge: it would break the
+ * grain).
  *
  * @param joined the joined blocks
  * @param spread s in mm: one leg grows by s, the garment by 2s

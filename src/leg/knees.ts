@@ -2,8 +2,10 @@ import type { Mm } from '../length';
 import { type Curve, curveMeetsLine, curveReaimed, curveSplit, curveTangent, type Point, point } from '../plane';
 
 /**
- * A joint of two curves this near to the knee, up or down, is moved in its stead, mm (tolerance): the stretch between them
+ * A joint of two curves this near to the knee, up or down, is moved in its stead, mm: the stretch between them
  * would be too short to bend so far and back.
+ *
+ * @source tolerance
  */
 const NEAR_JOINT: Mm = 40;
 

@@ -28,7 +28,7 @@ export function leanRange(joined: JoinedBlocks, raiseWaist: Mm): LeanRange {
   return { asBlock: backLean(joined, raiseWaist, 0), upright: backLean(joined, raiseWaist, 1) };
 }
 
-/** A lean is set this exactly, millimetres: finer than any number shown (tolerance). */
+/** A lean is set this exactly, millimetres: finer than any number shown. @source tolerance */
 const EXACT = 1e-5;
 
 /**

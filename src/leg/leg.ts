@@ -49,10 +49,10 @@ export interface LegChoices {
   readonly kneesOut: Mm;
 }
 
-/** A hem may be this much narrower or wider than the thigh line at the ankle before no leg can be drawn through it: bounds of a search (tolerance). */
+/** A hem may be this much narrower or wider than the thigh line at the ankle before no leg can be drawn through it: bounds of a search. @source tolerance */
 const HEM_SEARCH = [0.22, 1.6] as const;
 
-/** A chosen hem is reached this closely, mm (tolerance). */
+/** A chosen hem is reached this closely, mm. @source tolerance */
 const HEM_REACHED = 1e-4;
 
 /**
@@ -70,7 +70,8 @@ export function legFrom(joined: JoinedBlocks, choices: LegChoices): Leg {
 /**
  * @param joined the joined and spread blocks
  * @param choices what was chosen
- * @param sides the same as they lie for each side of a body whose sides differ: the chosen hem has to do for all of them
+ * @param sides the same as they lie for each side of a body whose sides differ: the chosen hem has to do for all of
+ *   them
  * @throws Refusal where a hem girth can't be reached at the chosen length, or the waist is lowered into the hip line
  */
 export function refuseLeg(joined: JoinedBlocks, choices: LegChoices, sides: readonly JoinedBlocks[] = []): void {
@@ -79,8 +80,8 @@ export function refuseLeg(joined: JoinedBlocks, choices: LegChoices, sides: read
 }
 
 /**
- * The same, whatever becomes of the waist, and with the hem as near to the chosen one as can be: a leg on its way to the
- * one that is accepted or refused, which is looked at and never cut.
+ * The same, whatever becomes of the waist, and with the hem as near to the chosen one as can be: a leg on its way to
+ * the one that is accepted or refused, which is looked at and never cut.
  */
 export function legDrawn(joined: JoinedBlocks, choices: LegChoices): Leg {
   const inseams = kneesLetOut(shapedInseams(joined, choices), joined, choices.kneesOut);
@@ -121,20 +122,21 @@ export function legCrotchLength(front: LegHalf, back: LegHalf): Mm {
 /** From the waist edge along the centre and the crotch curve to the crotch point. */
 export const halfLength = (half: LegHalf): Mm => distance(half.waistPoint, half.curveEnd) + pathLength(half.crotch);
 
-/** Straightening may change the crotch length by this, mm (practice). */
+/** Straightening may change the crotch length by this, mm. @source practice */
 const MOST_CHANGE = 2;
-/** The upper handle is shortened by this part of what the lower one is: the curve stays smooth at the centre line (practice). */
+/** The upper handle is shortened by this part of what the lower one is: the curve stays smooth at the centre line. @source practice */
 const UPPER_PART = 0.2;
-/** The back curve's handles may be shortened to this share of theirs; more would make it flat in the middle (practice). */
+/** The back curve's handles may be shortened to this share of theirs; more would make it flat in the middle. @source practice */
 const SHORTEST_HANDLES = 0.75;
 
 /**
  * Straightening lengthens the crotch seam by some millimetres; the back curve, which has the room, is drawn that much
- * rounder (practice), so that the seam stays as long as it was on the body. A traced curve of several parts is kept as
+ * rounder, so that the seam stays as long as it was on the body. A traced curve of several parts is kept as
  * it was traced: it would get a kink.
  *
  * @param half the back, straightened
  * @param wanted its part of the crotch length
+ * @source practice
  */
 function halfAtLength(half: LegHalf, wanted: Mm): LegHalf {
   const [first, ...rest] = half.crotch;

@@ -18,7 +18,7 @@ export const LENGTH_NAMES = {
 /** A length by its word in the project file. */
 export type LengthName = keyof typeof LENGTH_NAMES;
 
-/** Finished inseam as a share of the inside leg, for the cropped lengths (practice). */
+/** Finished inseam as a share of the inside leg, for the cropped lengths. @source practice */
 const CROPPED: Readonly<Record<Exclude<LengthName, 'full' | 'ankle'>, number>> = {
   midCalf: 0.72,
   belowKnee: 0.55,
@@ -27,20 +27,21 @@ const CROPPED: Readonly<Record<Exclude<LengthName, 'full' | 'ankle'>, number>> =
   short: 0.14,
 };
 
-/** A full length hangs so far off the floor: barefoot or in slippers it isn't trodden on (20 to 30 mm: practice). */
+/** A full length hangs so far off the floor: barefoot or in slippers it isn't trodden on. @source practice: 20 to 30 mm */
 const OFF_THE_FLOOR: Mm = 25;
 
 /**
  * The finished inseam of a length.
  *
- * Full and ankle length hang from the crotch as it lies: inside leg − rise ease, less 25 mm or 0.08 × inside leg. Cropped
- * lengths are shares of the inside leg (practice). Each ends where its name says, so a lowered crotch takes as much off;
+ * Full and ankle length hang from the crotch as it lies: inside leg − rise ease, less 25 mm or 0.08 × inside leg.
+ * Cropped lengths are shares of the inside leg. Each ends where its name says, so a lowered crotch takes as much off;
  * an inseam in figures is kept.
  *
  * @param length a name, or the inseam as a number
  * @param insideLeg crotch to floor
  * @param riseEase how far the crotch hangs below the body
  * @param shorter how much further the crotch was lowered on purpose; negative where the leg is made longer
+ * @source practice
  */
 export function finishedInseam(
   length: LengthName | { readonly inseam: Mm },

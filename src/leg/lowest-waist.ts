@@ -6,7 +6,9 @@ import type { JoinedBlocks } from './join';
 
 /**
  * A lowered waist edge stays this far above the hip line and above the crotch curves, along each centre line: below the
- * hip nothing holds the waist up, and in the curve there is no straight seam left for the casing (practice).
+ * hip nothing holds the waist up, and in the curve there is no straight seam left for the casing.
+ *
+ * @source practice
  */
 const ABOVE_HIP: Mm = 10;
 

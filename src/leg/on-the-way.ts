@@ -24,7 +24,7 @@ export interface BlocksOnTheWay {
   readonly gaps: readonly Gap[];
 }
 
-/** The first part of the way turns a tilted grainline upright; all of it slides (for showing only). */
+/** The first part of the way turns a tilted grainline upright; all of it slides. @source tolerance: for showing only */
 const TURNING_PART = 0.3;
 
 /**

@@ -6,11 +6,12 @@ const rise = (share: number): number => share * share * (3 - 2 * share);
 
 /**
  * How much higher an edge across the leg lies at one place, where one hip is higher: nothing at both centres, all of it
- * over the side, in one smooth line between them (practice).
+ * over the side, in one smooth line between them.
  *
  * @param line the edge as it lies on a leg without it, from centre to centre
  * @param higher how much higher it lies over the side
  * @param x across, between the line's ends
+ * @source practice
  */
 export function riseAt([from, to]: readonly [Point, Point], higher: Mm, x: Mm): Mm {
   const side = sideOf([from, to]);

@@ -33,13 +33,15 @@ export interface Inseams {
 }
 
 /**
- * A hem lies over foot and knee: 0.45 of the way round heel and instep and half the knee, and so much more (tried on the
- * survey: 435 to 512 mm on nine adults of ten, and 1 mm for 5 mm of hip); and the foot must pass with so much to spare
- * (practice: twice what the check asks; that the hem must pass heel and instep: *Measurements for Fitting Pants*, New
- * Mexico State University Extension, C-209).
+ * A hem lies over foot and knee: 0.45 of the way round heel and instep and half the knee, and so much more; and the foot
+ * must pass with so much to spare.
+ *
+ * @source practice: twice what the check asks, tried on the survey (435 to 512 mm on nine adults of ten, 1 mm for 5 mm of
+ *   hip); that the hem must pass heel and instep: *Measurements for Fitting Pants*, New Mexico State University
+ *   Extension, C-209
  */
 const HEM = { ofFoot: 0.45, ofKnee: 0.5, more: 130, footRoom: 40 } as const;
-/** A hem takes no more than this share of the ankle inseam off the thigh line, or the inseams would start too steeply on a large body (geometry). */
+/** A hem takes no more than this share of the ankle inseam off the thigh line, or the inseams would start too steeply on a large body. @source geometry */
 const MOST_NARROWING = 0.56;
 
 /** What of a body decides its hem. */
@@ -83,14 +85,16 @@ export function pyjamaHemTold(body: HemBody, { width, by }: PyjamaHem): Phrase {
 
 /**
  * Of what a pyjama leg narrows between crotch and ankle, the front's share: 0.44, and evenly on a leg that narrows much
- * for its length, so that both inseams slant alike (practice, tried on the survey: within 3°).
+ * for its length, so that both inseams slant alike.
+ *
+ * @source practice, tried on the survey: within 3°
  */
 const FRONT_SHARE = { usual: 0.44, more: 0.06, from: 0.35, over: 0.15 } as const;
-/** Its inseam: the bend sits at mid-thigh, and from below the knee it runs straight (practice). */
+/** Its inseam: the bend sits at mid-thigh, and from below the knee it runs straight. @source practice */
 const PYJAMA_HOLLOW: Hollow = { excess: 0.4, startHandle: 0.28, endHandle: 0.28 };
-/** It ends with this share of its chord's slant, and at most 4° off the upright (practice: so a straight hem fold turns up flat). */
+/** It ends with this share of its chord's slant, and at most 4° off the upright. @source practice: so a straight hem fold turns up flat */
 const HEM_SLANT = { ofChord: 0.3, most: Math.tan((4 * Math.PI) / 180) } as const;
-/** It leaves the crotch no steeper than this where its hollow can be less: the check's limit is 20° (practice). */
+/** It leaves the crotch no steeper than this where its hollow can be less: the check's limit is 20°. @source practice */
 const STEEPEST_PYJAMA = Math.tan((19.7 * Math.PI) / 180);
 
 /** What a leg's inseams are drawn by. */
@@ -163,7 +167,9 @@ const frontShareOf = (narrowing: number): number =>
 
 /**
  * The straight leg falls upright from the block's own knee, which is let out where the block's crotch, wherever it is
- * lowered to, would be left steeper than a block's may ({@link STEEPEST_INSEAM}; practice).
+ * lowered to, would be left steeper than a block's may ({@link STEEPEST_INSEAM}).
+ *
+ * @source practice
  */
 function straightLines(joined: JoinedBlocks): InseamLine {
   return (top, part, hemLevel) => {
@@ -183,8 +189,8 @@ function steepestOf(own: readonly Curve[], usual: number): number {
 }
 
 /**
- * The blocks' own inseams. A lowered crotch shortens them up from the hem, which stays where it is and as wide; the back
- * crotch point is dropped until they differ by no more than they did.
+ * The blocks' own inseams. A lowered crotch shortens them up from the hem, which stays where it is and as wide; the
+ * back crotch point is dropped until they differ by no more than they did.
  */
 function blockInseams(joined: JoinedBlocks, lowerCrotch: Mm): Inseams {
   const [front, back] = [inseamOf(joined, 'front'), inseamOf(joined, 'back')];

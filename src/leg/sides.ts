@@ -38,7 +38,7 @@ export interface SideDifferences {
 /** What one side of a body has more than the other; what is left out is alike. */
 export type Sides = { readonly [S in Side]?: Partial<SideDifferences> };
 
-/** A side that is as the measurements say (geometry). */
+/** A side that is as the measurements say. @source geometry */
 export const NO_DIFFERENCES: SideDifferences = { fullerHip: 0, fullerSeat: 0, higherHip: 0, longerLeg: 0 };
 
 /**
@@ -46,14 +46,14 @@ export const NO_DIFFERENCES: SideDifferences = { fullerHip: 0, fullerSeat: 0, hi
  *
  * What is sewn to the other leg stays as long as it was: the centre lines are moved as they are, and the crotch curves,
  * which meet wider-slanting inseams, are brought back to their length by their handles. So any two legs of one body can
- * be sewn to each other, front to front and back to back, and their notches meet (practice; a fitted garment would be
- * shaped at the side seam, which this one doesn't have).
+ * be sewn to each other, front to front and back to back, and their notches meet.
  *
  * @param leg the leg that both sides would have
  * @param joined the joined and spread blocks it was drawn from
  * @param choices all that was chosen about it
  * @param more what this side has more
  * @throws Refusal where the chosen hem can't be reached on a leg so much wider
+ * @source practice; a fitted garment would be shaped at the side seam, which this one doesn't have
  */
 export function legOfSide(leg: Leg, joined: JoinedBlocks, choices: LegChoices, more: SideDifferences): Leg {
   const { inFront, behind } = widerBy(more);
@@ -140,7 +140,7 @@ function inseamLonger(inseam: readonly Curve[], longer: Mm): readonly Curve[] {
   return at(solveBetween((stretch) => pathLength(at(stretch)) - length - longer, 1, most, TOLERANCE.solved));
 }
 
-/** How far the outer handles of a crotch curve are drawn in or out to keep its length, at most (tolerance). */
+/** How far the outer handles of a crotch curve are drawn in or out to keep its length, at most. @source tolerance */
 const HANDLES = [0.5, 1.7] as const;
 
 /** A path brought to a length by the handles at its two ends: places and directions there stay. */

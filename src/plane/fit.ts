@@ -16,12 +16,12 @@ const LONGEST_HANDLE = 1.5;
  * edges of a pattern are; else a spline through all of them. One cubic smooths out the tremble of the marks, which would
  * make a spline bend to and fro.
  *
- * Its two handles come from least squares, the points' places along it from their nearest points, in turns (after
- * P. J. Schneider, *An algorithm for automatically fitting digitized curves*, Graphics Gems, 1990, with the directions at
- * the ends left free; from memory).
+ * Its two handles come from least squares, the points' places along it from their nearest points, in turns.
  *
  * @param points at least two, each away from the one before it; the first and the last are kept exactly
  * @param within in the points' unit
+ * @source P. J. Schneider, *An algorithm for automatically fitting digitized curves*, Graphics Gems, 1990, from memory,
+ *   with the directions at the ends left free
  */
 export function curvesNear(points: readonly Point[], within: Mm): readonly Curve[] {
   const shares = sharesAlong(points);

@@ -15,7 +15,7 @@ export interface Hollow {
   readonly endHandle: number;
 }
 
-/** A thigh's line to an upright knee: the start slants 1.3 × the chord; the bend sits high (practice). */
+/** A thigh's line to an upright knee: the start slants 1.3 × the chord; the bend sits high. @source practice */
 const LEG_HOLLOW: Hollow = { excess: 0.3, startHandle: 0.33, endHandle: 0.2 };
 
 /** The direction that goes down with a slant. */

@@ -12,12 +12,12 @@ const NEARLY_ALL = Math.sqrt(-2 * Math.log(0.05));
  * place's own, may lie beside its true place by up to `click` in x and in y.
  *
  * Marks scattered evenly over ±click have the variance click²/3; the pull of each on the place is a difference quotient,
- * and the larger axis of the sum of their covariances counts, as if the error were as large both ways (propagation of
- * covariance, Hartley & Zisserman 2004, chapter 5; from memory).
+ * and the larger axis of the sum of their covariances counts, as if the error were as large both ways.
  *
  * @param seen from the picture, pixels, to the paper, millimetres
  * @param at where the place is marked on the picture
  * @param click pixels
+ * @source propagation of covariance: Hartley & Zisserman, 2004, chapter 5, from memory
  * @returns undefined where the picture can't be flattened or the place lies beyond the horizon
  */
 export function seenError(seen: FourSeen, at: Point, click: number): Mm | undefined {

@@ -15,17 +15,17 @@ export interface Seen {
 
 export type FourSeen = readonly [Seen, Seen, Seen, Seen];
 
-/** Three corners nearer to a line than this share of their spread carry no perspective (tolerance). */
+/** Three corners nearer to a line than this share of their spread carry no perspective. @source tolerance */
 const FLAT = 1e-3;
 
 /**
  * The homography through four points and where each is seen: the direct linear transformation with both sets of points
- * normalised first (R. Hartley & A. Zisserman, *Multiple View Geometry in Computer Vision*, 2nd ed. 2004, algorithm 4.2;
- * from memory).
+ * normalised first.
  *
  * With four pairs the eight equations hold exactly, so that their null vector is found by elimination.
  *
  * @param seen four points in the order in which they lie round, on both sides
+ * @source R. Hartley & A. Zisserman, *Multiple View Geometry in Computer Vision*, 2nd ed. 2004, algorithm 4.2, from memory
  * @returns undefined where the four cross over or three of them lie on a line, on either side
  */
 export function homographyThrough(seen: FourSeen): Homography | undefined {

@@ -7,7 +7,7 @@ import { distance, moved } from './point';
 import { TOLERANCE } from './tolerances';
 import type { Curve, Edge, Outline } from './types';
 
-/** Less than this turn (radians, 6°) is no corner where sides have to meet; they are joined across (tolerance). */
+/** Less than this turn (radians, 6°) is no corner where sides have to meet; they are joined across. @source tolerance */
 const CORNER = 0.1;
 
 /** One smooth side of the outline, moved inwards. */

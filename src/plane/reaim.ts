@@ -5,7 +5,7 @@ import type { Curve, Point } from './types';
 
 /** A leg of a corner is never taken shorter than this share of the chord: below it the corner says nothing any more. */
 const SHORTEST_LEG = 0.1;
-/** Nor longer than this many chords: two directions that differ little meet far away, and a handle as long as that loops (tolerance). */
+/** Nor longer than this many chords: two directions that differ little meet far away, and a handle as long as that loops. @source tolerance */
 const LONGEST_LEG = 1.25;
 /** A handle that goes past the corner would make the curve bend back. */
 const LONGEST_SHARE = 0.97;

@@ -5,11 +5,12 @@ import type { Curve, Point } from './types';
  * A smooth curve through points: a cubic spline whose bend runs on at every point, and is kept over its first and its last
  * stretch. "Natural" ends, straight at the last point, would leave a crotch curve two to four times as far.
  *
- * The slopes come from the three-term equations of the cubic spline (C. de Boor, *A Practical Guide to Splines*, 1978,
- * chapter IV), with the chord lengths between the points as parameter; from memory.
+ * The slopes come from the three-term equations of the cubic spline, with the chord lengths between the points as
+ * parameter.
  *
  * @param points at least two, each away from the one before it
  * @returns a curve between each two points; a straight line where there are only two
+ * @source C. de Boor, *A Practical Guide to Splines*, 1978, chapter IV, from memory
  */
 export function curvesThrough(points: readonly Point[]): readonly Curve[] {
   const steps = points.slice(1).map((p, i) => distance(points[i] as Point, p));

@@ -3,7 +3,7 @@ import type { Draft, Measures } from './draft-types';
 /** What one leg alone measures. */
 const OF_ONE_LEG: readonly (keyof Measures)[] = ['hemGirthFinished', 'inseamFront', 'inseamBack', 'thighGirthFinished'];
 
-/** Differences that nobody could sew aren't told (tolerance), mm. */
+/** Differences that nobody could sew aren't told, mm. @source tolerance */
 const TOLD = 0.5;
 
 /**

@@ -27,9 +27,9 @@ export interface ClothSaving {
 /** A saving, found when it is asked for; undefined where there is none. */
 export type SavingQuestion = () => ClothSaving | undefined;
 
-/** What is less is not worth a change (practice). */
+/** What is less is not worth a change. @source practice */
 export const WORTH_SAVING: Mm = 100;
-/** A fork's tip as it is usually pieced, and a narrower one that saves about half (practice). */
+/** A fork's tip as it is usually pieced, and a narrower one that saves about half. @source practice */
 const TIPS = [50, 30] as const;
 /** By how much a hem may be narrower: more is another leg. The least of them that saves is offered. */
 const HEMS = [20, 40, 60] as const;

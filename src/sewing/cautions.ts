@@ -14,7 +14,7 @@ const tools: Caution = {
 /**
  * Everything to mind for safety, for exactly these choices; what is worn near fire and round a child's neck first.
  *
- * Sources: each caution names its own. The rules hold for goods on sale; a garment made at home burns and snags the same.
+ * Each caution names its source. The rules hold for goods on sale; a garment made at home burns and snags the same.
  * No table of garment sizes is shipped, because none was read.
  *
  * @param choices what was chosen, and for whom

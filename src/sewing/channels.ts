@@ -3,9 +3,9 @@ import { mm, number, type Phrase, say } from '../words';
 import { sewingFacts } from './facts';
 import type { Garment } from './garment';
 
-/** Left open at centre back to thread elastic (practice). */
+/** Left open at centre back to thread elastic. @source practice */
 export const LEFT_OPEN: Mm = 50;
-/** A folded edge lies this far beyond the stitching that holds it (practice). */
+/** A folded edge lies this far beyond the stitching that holds it. @source practice */
 export const BEYOND_STITCHING: Mm = 2;
 
 /** How much of an edge is tucked under, so that its fold lies just beyond the stitching. */

@@ -20,7 +20,7 @@ export interface SewingFacts {
   readonly hemFlat: boolean;
 }
 
-/** A free arm is 25 to 30 cm round: a narrower leg can't be drawn over it (practice). */
+/** A free arm is 25 to 30 cm round: a narrower leg can't be drawn over it. @source practice */
 const FREE_ARM: Mm = 320;
 
 /** Edges of a piece whose names begin so, in its own order. */

@@ -7,7 +7,7 @@ import { makeStep } from './make-step';
 import type { Setting, SewingStep } from './step';
 import { PER_METRE, timeOf } from './time';
 
-/** An edge so much longer than its ring is eased in without gathers (practice). */
+/** An edge so much longer than its ring is eased in without gathers. @source practice */
 const EASED = 1.03;
 
 /** What a knit ring that is sewn on has to do: how far it can be stretched, and how long the edge is it is sewn to. */

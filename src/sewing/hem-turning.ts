@@ -3,7 +3,7 @@ import { mm, type Phrase, say } from '../words';
 import { BEYOND_STITCHING, tuckedUnder } from './channels';
 import type { Garment } from './garment';
 
-/** An overlocked hem is stitched this far inside its edge (practice). */
+/** An overlocked hem is stitched this far inside its edge. @source practice */
 const INSIDE_OVERLOCKED: Mm = 4;
 
 type Hemmed = Pick<Garment, 'hem' | 'finished'>;

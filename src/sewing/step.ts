@@ -7,8 +7,8 @@ import type { Scene } from './pictures/scene';
 export type SewnHow = 'seamed' | 'heldDown' | 'topstitched';
 
 /**
- * How a raw edge is kept from fraying: overlocked (or zigzagged) alone, in one with the edge it is sewn to, by the serger
- * as it sews, turned under, shut in between layers, or under the elastic that is sewn over it.
+ * How a raw edge is kept from fraying: overlocked (or zigzagged) alone, in one with the edge it is sewn to, by the
+ * serger as it sews, turned under, shut in between layers, or under the elastic that is sewn over it.
  */
 export type FinishedHow = 'overlocked' | 'together' | 'serged' | 'turnedUnder' | 'enclosed' | 'underElastic';
 
@@ -28,7 +28,7 @@ export interface Setting {
   readonly source: string;
 }
 
-/** How long a step takes: a fixed part, and minutes for each metre of sewing (practice). */
+/** How long a step takes: a fixed part, and minutes for each metre of sewing. @source practice */
 export interface StepTime {
   readonly fixedMinutes: number;
   readonly metres: number;

@@ -14,9 +14,8 @@ import { FIRST_PAIR, timeOf } from './time';
  * The order of work for exactly these choices: what is easier flat first, then the two main seams, the waist, the hems,
  * and the last press. Every edge of every piece is sewn once and finished once.
  *
- * Source: practice, where a step does not name another one.
- *
  * @param garment the finished pattern and what was chosen
+ * @source practice, where a step does not name another one
  */
 export const sewingSteps = (garment: Garment): readonly SewingStep[] =>
   [
@@ -60,7 +59,7 @@ function lastStep(g: Garment): SewingStep {
   });
 }
 
-/** What the whole work takes, minutes: for hands that have done it before, and for a first pair (practice). */
+/** What the whole work takes, minutes: for hands that have done it before, and for a first pair. @source practice */
 export function sewingMinutes(steps: readonly SewingStep[]): { readonly usual: number; readonly first: number } {
   const usual = steps.reduce((sum, step) => sum + stepMinutes(step), 0);
   return { usual, first: FIRST_PAIR * usual };

@@ -1,7 +1,7 @@
 import type { Mm } from '../length';
 import type { StepTime } from './step';
 
-/** Minutes for a metre, pinning and pressing included: hands that have done it before (practice). */
+/** Minutes for a metre, pinning and pressing included: hands that have done it before. @source practice */
 export const PER_METRE = {
   cut: 4,
   mark: 3,
@@ -17,7 +17,7 @@ export const PER_METRE = {
   thread: 3,
 } as const;
 
-/** A first pair takes about this many times as long (practice). */
+/** A first pair takes about this many times as long. @source practice */
 export const FIRST_PAIR = 2;
 
 /**

@@ -1,7 +1,7 @@
 import { cordRulesFor } from '../body';
 import type { CautionChoices } from './caution';
 
-/** Rules for children's sleepwear go up to size 14, which fits up to about this age (16 CFR 1616; age: practice). */
+/** Rules for children's sleepwear go up to size 14, which fits up to about this age. @source 16 CFR 1616; the age practice */
 const SLEEPWEAR_UNDER = 15;
 /** UK Nightwear (Safety) Regulations: children under 13. */
 const LABEL_UNDER = 13;

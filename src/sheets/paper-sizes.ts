@@ -29,8 +29,8 @@ const roll = (width: number): PaperSize => ({
 /**
  * The sizes of paper that can be printed on, upright, in millimetres.
  *
- * Sources: ISO 216 for A4…A0; ANSI/ASME Y14.1 for Letter (its A), Tabloid (B) and C, D, E; Legal is 8½ × 14 in, and
- * rolls are 24, 36 and 42 in wide, by custom.
+ * @source ISO 216 for A4…A0; ANSI/ASME Y14.1 for Letter (its A), Tabloid (B) and C, D, E; Legal is 8½ × 14 in, and rolls
+ *   are 24, 36 and 42 in wide, by custom
  */
 export const PAPER_SIZES: readonly PaperSize[] = [
   sheet('A4', 210, 297),

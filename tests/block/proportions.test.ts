@@ -5,7 +5,7 @@ import { proportionsOf, UNFITTED } from '../../src/block/proportions';
 import { prepareBody } from '../../src/body';
 import { outlineEdge, pathEnd } from '../../src/plane';
 
-// The recipe's figures, reckoned by hand on round bodies: practice, where no source stands beside a figure in `figures.ts`.
+// The figures of `figures.ts`, reckoned by hand on round bodies; their sources stand beside them there.
 
 const OPTIONS: BlockOptions = { hipEase: 50.8, waistEase: 25, riseEase: 'auto', crotchEase: 'auto', balance: 10 };
 const BODY = { label: 'round', waistGirth: 800, hipGirth: 1000, hipDepth: 200, bodyRise: 260, insideLeg: 780 };

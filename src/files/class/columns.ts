@@ -32,7 +32,7 @@ export const OTHER_HEADS = {
   clothWidth: ['Cloth width'],
 } as const;
 
-/** Further words of the trade for a measurement (practice). */
+/** Further words of the trade for a measurement. @source practice */
 const ALSO: Readonly<Partial<Record<MeasurementKey, readonly string[]>>> = {
   hipGirth: ['Hips'],
   insideLeg: ['Inseam'],

@@ -9,10 +9,9 @@ type Tag = readonly [code: number, value: string | number];
  * The pieces as DXF R12 in millimetres, for machines that read nothing newer: plain closed polylines without blocks, on
  * the layers of {@link DXF_LAYERS}. R12 knows no unit: whoever opens it must know that they are millimetres.
  *
- * Source: the published DXF reference's group codes for HEADER, TABLES, POLYLINE, VERTEX, SEQEND and TEXT (memory; read
- * back and audited by an outside reader in the tests).
- *
  * @param draft the finished draft; always full size
+ * @source the published DXF reference's group codes for HEADER, TABLES, POLYLINE, VERTEX, SEQEND and TEXT, from memory;
+ *   read back and audited by an outside reader in the tests
  */
 export function writeDxfR12(draft: Draft): string {
   const pieces = dxfPieces(draft);

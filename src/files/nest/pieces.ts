@@ -32,11 +32,12 @@ export interface NestedPiece {
 const CROTCH_LINE = 'crotch line';
 
 /**
- * Lays several drafts' pieces on each other, name by name: the legs with their side lines and their crotch lines on each
- * other, where bodies are compared (practice); all other pieces at the middle of their upper edge.
+ * Lays several drafts' pieces on each other, name by name: the legs with their side lines and their crotch lines on
+ * each other, where bodies are compared; all other pieces at the middle of their upper edge.
  *
  * @param drafts at least one; the first keeps its own coordinates
  * @param of `printed`: as they come to paper at its scale; `pieces`: always full size
+ * @source practice
  */
 export function nestedPieces(drafts: readonly Draft[], of: 'printed' | 'pieces'): readonly NestedPiece[] {
   const keys = [...new Set(drafts.flatMap((draft) => draft[of].map(pieceKey)))];

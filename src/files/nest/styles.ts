@@ -3,9 +3,9 @@ import type { Mm } from '../../length';
 
 /**
  * Dash patterns in line widths: dash, gap, dash, gap …
+ * Those that differ only in their gaps are left out; a dot is drawn a line width long, because a cutter must see it.
  *
- * Source: the basic line types of ISO 128 (memory), without those that differ only in their gaps; a dot is drawn a line
- * width long, because a cutter must see it.
+ * @source ISO 128, the basic line types, from memory
  */
 const DASHES: readonly { readonly name: string; readonly dash: readonly number[] }[] = [
   { name: 'solid', dash: [] },

@@ -21,7 +21,7 @@ const TITLE_PT = 15;
 const WORDS_PT = 10.5;
 /** Between the words and the marks round them. */
 const CLEAR: Mm = 6;
-/** A quarter of a circle as a cubic: its handles are this share of the radius long (4/3·(√2 − 1); from memory). */
+/** A quarter of a circle as a cubic: its handles are this share of the radius long, 4/3·(√2 − 1). @source memory */
 const ROUND = 0.5523;
 
 /**

@@ -4,7 +4,7 @@ import type { Units } from '../../length';
 import { LARGEST_PAGE, LEAST_SCALE, SMALLEST_PAGE, WIDEST_CORRECTION, WIDEST_MARGIN } from '../../sheets';
 import { autoFigure, autoLength, count, figure, length, nameOrLength, oneOf, text, yesOrNo } from './kinds';
 
-/** Seam allowances: 15 mm where people measure in centimetres, ⅝ in where in inches (practice). */
+/** Seam allowances: 15 mm where people measure in centimetres, ⅝ in where in inches. @source practice */
 const ALLOWANCE: Readonly<Record<Units, number>> = { cm: 15, inch: 15.875 };
 const LENGTHS = Object.keys(LENGTH_NAMES) as readonly LengthName[];
 const CORDS = ['bought', 'ofCloth'] as const;

@@ -2,7 +2,7 @@ import { formatLength, MM_PER_INCH, type Mm, type Units } from '../../length';
 import { useBench } from '../store/bench';
 import { CLICK, type Exactness } from './flat';
 
-/** As near as a block is traced by hand (practice), and as far off as a loose pant still bears, millimetres. */
+/** As near as a block is traced by hand, and as far off as a loose pant still bears, millimetres. @source practice */
 const GOOD: Mm = 2;
 const MIND: Mm = 5;
 

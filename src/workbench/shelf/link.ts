@@ -4,7 +4,7 @@ import { number, type Phrase, type Result, say } from '../../words';
 /** What stands before the project in a link. It is behind the #, so no browser sends it to anybody. */
 const START = '#project=';
 
-/** Longer addresses are cut by some mail programs and messengers (practice). */
+/** Longer addresses are cut by some mail programs and messengers. @source practice */
 const LONGEST_LINK = 8000;
 
 /**

@@ -33,7 +33,7 @@ export interface FigureShape {
   readonly seatedKnee: number;
 }
 
-/** An adult's waist height at the navel, by which the fixed figures are meant (ANSUR II, median). */
+/** An adult's waist height at the navel, by which the fixed figures are meant. @source ANSUR II, median */
 const ADULT = 1031;
 
 /** @param body the drafted body; @param height standing height where it was measured */
