@@ -1,4 +1,4 @@
-import { type CutEdge, legPieces, type Piece } from '../edges';
+import { type CutEdge, type EdgeName, edgeName, legPieces, type Piece } from '../edges';
 import type { Mm } from '../length';
 import {
   type Curve,
@@ -34,7 +34,7 @@ const PLACES = 12;
 /** How far something is off its allowance, and at which edge. */
 interface Off {
   readonly off: Mm;
-  readonly edge: string;
+  readonly edge: EdgeName;
 }
 
 /**
@@ -47,7 +47,7 @@ export function checkAllowances({ finished }: Subject): Check {
     ...piece.cutLine.map((cut) => widthOff(piece, cut)),
     ...shortfalls(piece),
   ]);
-  const worst = all.reduce((a, b) => (b.off > a.off ? b : a), { off: 0, edge: '' });
+  const worst = all.reduce((a, b) => (b.off > a.off ? b : a));
   const good = worst.off <= TOLERANCE;
   return {
     id: 'allowances-uniform',
@@ -59,7 +59,7 @@ export function checkAllowances({ finished }: Subject): Check {
     unit: 'mm',
     reason: good
       ? say`Every cut line keeps its allowance within ${mm(TOLERANCE)}.`
-      : say`At ${worst.edge} the cut line is ${mm(worst.off)} off its allowance.`,
+      : say`At the ${edgeName(worst.edge)} the cut line is ${mm(worst.off)} off its allowance.`,
     remedy: good ? UNSAID : say`Use a narrower allowance there.`,
   };
 }

@@ -49,18 +49,18 @@ export function checkChannels(subject: Subject): Check | undefined {
 /** The channels at the waist and the hem with their printed heights: between one line of stitching and the next, or the fold. */
 function channelsFound({ finished }: Subject): readonly Found[] {
   const { sewn, heights, hemPlan } = finished;
-  const stitching = drawnCurves(sewn, 'casing stitching');
+  const stitching = drawnCurves(sewn, 'casingStitching');
   const hem: readonly Found[] = hemPlan.channel
     ? [{ channel: { ...hemPlan.channel, from: 0, to: hemPlan.depth }, room: hemPlan.depth }]
     : [];
-  const top = drawnCurves(sewn, 'waist fold') ?? drawnCurves(sewn, 'waist');
+  const top = drawnCurves(sewn, 'waistFold') ?? drawnCurves(sewn, 'waist');
   if (!stitching || !top)
     return [...heights.channels.map((channel) => ({ channel, room: channel.to - channel.from })), ...hem];
   const start = pathStart(stitching);
   const up = leftOf(unit(subtract(pathEnd(stitching), start)));
   const above = (p: Point): Mm => (p.x - start.x) * up.x + (p.y - start.y) * up.y;
   const partings = sewn.lines
-    .filter((line) => line.name === 'channel stitching')
+    .filter((line) => line.name === 'channelStitching')
     .map((line) => above(pathStart(line.curves)));
   const levels = [0, ...partings.sort((a, b) => a - b), Math.min(above(pathStart(top)), above(pathEnd(top)))];
   return [

@@ -17,7 +17,7 @@ export function checkCrotchLength({ body, blocks, proportions, choices, finished
   const wanted = blocks.crotchWanted;
   if (wanted === undefined || body.crotchLength === undefined) return undefined;
   const { sewn } = finished;
-  const waist = drawnCurves(sewn, 'waist edge') ?? leg.waistEdge;
+  const waist = drawnCurves(sewn, 'waistEdge') ?? leg.waistEdge;
   const [front, back] = [seamCurves(sewn, 'crotchFront'), seamCurves(sewn, 'crotchBack')];
   const length =
     distance(pathEnd(waist), pathStart(front)) +

@@ -1,3 +1,4 @@
+import type { EdgeName } from '../edges';
 import { type Curve, curveCurvature, outlineEdge, type Point, pathEndWay, pathStartWay } from '../plane';
 import { degrees, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
@@ -9,7 +10,7 @@ const SAMPLES = 60;
 /** With the inseam sewn, the crotch seam runs on smoothly from front to back: 180° ± 2°, curving one way only. */
 export function checkCrotch({ finished, choices }: Subject): Check {
   const outline = finished.sewn.stitchLine;
-  const curves = (name: string) => outlineEdge(outline, name).curves;
+  const curves = (name: EdgeName) => outlineEdge(outline, name).curves;
   const front = angleAtCrotch(pathEndWay(curves('crotchFront')), pathStartWay(curves('inseamFront')));
   const back = angleAtCrotch(pathEndWay(curves('inseamBack')), pathStartWay(curves('crotchBack')));
   const angle = front + back;

@@ -30,7 +30,7 @@ interface Passing extends LimbPlace {
  * Of a foot that was only inferred a fuller one must pass as well, and only what the slimmest can't pass is wrong.
  */
 export function checkHemEntry({ body, cloth, leg, finished }: Subject): Check {
-  const fold = drawnCurves(finished.sewn, 'hem fold') ?? leg.hem;
+  const fold = drawnCurves(finished.sewn, 'hemFold') ?? leg.hem;
   const hem = distance(pathStart(fold), pathEnd(fold));
   const give = 1 + usableStretch(cloth);
   const passed = passedBelow(body, hemHeight(leg, finished.hemPlan, body)).map((place): Passing => {

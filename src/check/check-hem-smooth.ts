@@ -7,7 +7,7 @@ const TOLERANCE = 6;
 
 /** With the inseam sewn, the hem runs on smoothly across it: within 6° of square at both ends. */
 export function checkHemSmooth({ finished: { sewn }, leg }: Subject): Check {
-  const fold = drawnCurves(sewn, 'hem fold') ?? leg.hem;
+  const fold = drawnCurves(sewn, 'hemFold') ?? leg.hem;
   const front = offSquare(pathStartWay(fold), pathEndWay(seamCurves(sewn, 'inseamFront')));
   const back = offSquare(pathEndWay(fold), pathStartWay(seamCurves(sewn, 'inseamBack')));
   const worst = Math.max(front, back);

@@ -44,7 +44,7 @@ export function checkLegsMeet(left: Subject, right: Subject): Check {
 }
 
 function stretchesOf({ finished: { sewn }, leg }: Subject): readonly Stretch[] {
-  const waist = drawnCurves(sewn, 'waist edge') ?? leg.waistEdge;
+  const waist = drawnCurves(sewn, 'waistEdge') ?? leg.waistEdge;
   const ends = { Front: leg.front.waistPoint, Back: pathStart(waist) };
   return (['Front', 'Back'] as const).flatMap((part) => {
     const notch =

@@ -62,7 +62,7 @@ function coveredLevels(subject: Subject): readonly Level[] {
 }
 
 function hemLevel({ body, leg, finished }: Subject): readonly Level[] {
-  const fold = drawnCurves(finished.sewn, 'hem fold') ?? leg.hem;
+  const fold = drawnCurves(finished.sewn, 'hemFold') ?? leg.hem;
   const slim = { ...body, kneeGirth: body.kneeGirth - doubtOf(body, 'kneeGirth') };
   const limb = limbGirth(slim, hemHeight(leg, finished.hemPlan, body));
   return [{ at: 'hem', leg: distance(pathStart(fold), pathEnd(fold)), limb }];

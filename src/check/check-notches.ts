@@ -1,4 +1,4 @@
-import type { Notch } from '../edges';
+import type { EdgeName, Notch } from '../edges';
 import type { Mm } from '../length';
 import { flattenCurves, TOLERANCE as PLANE, type Point, pathReverse } from '../plane';
 import { mm, say, UNSAID } from '../words';
@@ -14,7 +14,7 @@ const FINE = PLANE.chord / 4;
 export function checkNotches({ finished: { piece } }: Subject): Check {
   const front = flattenCurves(seamCurves(piece, 'inseamFront'), FINE);
   const back = flattenCurves(pathReverse(seamCurves(piece, 'inseamBack')), FINE);
-  const arcs = (edge: string, line: readonly Point[]) =>
+  const arcs = (edge: EdgeName, line: readonly Point[]) =>
     piece.notches.filter((notch) => notch.edge === edge).map((notch) => placeOf(notch, line));
   const [fronts, backs] = [sorted(arcs('inseamFront', front)), sorted(arcs('inseamBack', back))];
   const paired = fronts.length === backs.length;

@@ -59,7 +59,7 @@ function tiltAsked({ body, blocks }: Subject): { readonly asked: number; readonl
 
 /** How the printed waist edge lies: its back over its front, and over the side, whatever the whole waist was raised by. */
 function waistLevels({ finished: { sewn }, leg, choices }: Subject): { readonly tilt: Mm; readonly raise: Mm } {
-  const edge = drawnCurves(sewn, 'waist edge') ?? leg.waistEdge;
+  const edge = drawnCurves(sewn, 'waistEdge') ?? leg.waistEdge;
   const [back, front] = [pathStart(edge), pathEnd(edge)];
   const moved = choices.raiseWaist * Math.cos((leg.back.lean * Math.PI) / 180);
   return { tilt: front.y - back.y, raise: -back.y - moved };

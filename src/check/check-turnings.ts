@@ -1,3 +1,4 @@
+import type { EdgeName } from '../edges';
 import type { Mm } from '../length';
 import {
   type Curve,
@@ -19,7 +20,7 @@ import {
   turnBetween,
   unit,
 } from '../plane';
-import { mm, say, share, UNSAID } from '../words';
+import { mm, type Phrase, say, share, UNSAID } from '../words';
 import type { Check, Fix, Subject } from './check';
 import { fixFacedCasing, fixStraightenTo, withFix } from './fixes';
 import { drawnCurves } from './measuring';
@@ -27,9 +28,18 @@ import { drawnCurves } from './measuring';
 const MOST = 3;
 const MOST_SHARE = 0.01;
 
+/** What is turned over; a casing whose fold bends is looked at where it bends most, too. */
+type Turned = 'casing' | 'bentCasing' | 'hem';
+
+const TURNED_NAMES: Readonly<Record<Turned, Phrase>> = {
+  casing: say`casing`,
+  bentCasing: say`casing over the higher hip`,
+  hem: say`hem`,
+};
+
 /** One turned part against the line on which it is stitched down. */
 interface Turning {
-  readonly name: string;
+  readonly what: Turned;
   readonly turned: Mm;
   readonly under: Mm;
 }
@@ -54,19 +64,19 @@ export function checkTurnings(subject: Subject): Check {
     wanted: 0,
     tolerance: MOST,
     unit: 'mm',
-    reason: say`Laid over, the ${worst.name} differs by ${mm(off(worst))} (${share(part)}) from the line it is stitched to.`,
+    reason: say`Laid over, the ${TURNED_NAMES[worst.what]} differs by ${mm(off(worst))} (${share(part)}) from the line it is stitched to.`,
     remedy: good
       ? UNSAID
-      : worst.name === BENT
+      : worst.what === 'bentCasing'
         ? say`Finish the waist with a facing of its own shape, which lies flat on any line.`
-        : say`Straighten the seams at the ${worst.name}, or use a narrower turning.`,
+        : say`Straighten the seams at the ${TURNED_NAMES[worst.what]}, or use a narrower turning.`,
     ...withFix(good ? undefined : fixFor(worst, subject)),
   };
 }
 
-function fixFor({ name }: Turning, { leg }: Subject): Fix | undefined {
-  if (name === BENT) return fixFacedCasing();
-  return name !== 'casing' || leg.straighten >= 1 ? undefined : fixStraightenTo(1);
+function fixFor({ what }: Turning, { leg }: Subject): Fix | undefined {
+  if (what === 'bentCasing') return fixFacedCasing();
+  return what !== 'casing' || leg.straighten >= 1 ? undefined : fixStraightenTo(1);
 }
 
 /** Bands, facings and cuffs are cut to the leg's own shape: there is nothing that could fail to lie flat. */
@@ -89,8 +99,8 @@ function casingTurning(subject: Subject): readonly Turning[] {
     ['centreBackTurning', 'centreFrontTurning'],
     ['centreBack', 'centreFront'],
   ] as const;
-  const whole = turningAt('casing', sewn.folds, 'waist fold', heights.fold, subject, turned, under);
-  return [whole, ...foldBend(drawnCurves(sewn, 'waist fold') ?? [], heights.fold)];
+  const fold = drawnCurves(sewn, 'waistFold') ?? [];
+  return [turningAt('casing', fold, heights.fold, subject, turned, under), ...foldBend(fold, heights.fold)];
 }
 
 /** Of a fold that bends, any stretch as long as this is looked at by itself. */
@@ -109,47 +119,40 @@ function foldBend(fold: readonly Curve[], depth: Mm): readonly Turning[] {
   const apart = Math.min(steps, Math.floor((STRETCH * steps) / length));
   const turns = ways.slice(apart).map((way, i) => Math.abs(turnBetween(ways[i] as Point, way)));
   const under = (apart * length) / steps;
-  return [{ name: BENT, turned: under + 2 * depth * Math.max(...turns), under }];
+  return [{ what: 'bentCasing', turned: under + 2 * depth * Math.max(...turns), under }];
 }
 
 /** Places of a fold at which its direction is looked at. @source tolerance */
 const PLACES_APART: Mm = 5;
-const BENT = 'casing over the higher hip';
 
 function hemTurning(subject: Subject): readonly Turning[] {
   const { hemPlan } = subject.finished;
   if (hemPlan.kind !== 'folded') return [];
-  const fold = [{ name: 'hem fold', curves: subject.leg.hem }];
   const [turned, under] = [
     ['inseamFrontTurning', 'inseamBackTurning'],
     ['inseamFront', 'inseamBack'],
   ] as const;
-  return [turningAt('hem', fold, 'hem fold', hemPlan.depth, subject, turned, under)];
+  return [turningAt('hem', subject.leg.hem, hemPlan.depth, subject, turned, under)];
 }
 
 /** Measures a turning at a distance from its fold, on the turned side and on the leg's side, between the printed seams. */
 function turningAt(
-  name: string,
-  folds: readonly Edge[],
-  foldName: string,
+  what: Turned,
+  fold: readonly Curve[],
   height: Mm,
   { finished }: Subject,
-  turnedEdges: readonly [string, string],
-  underEdges: readonly [string, string],
+  turnedEdges: readonly [EdgeName, EdgeName],
+  underEdges: readonly [EdgeName, EdgeName],
 ): Turning {
-  const fold = folds.find((edge) => edge.name === foldName)?.curves ?? [];
   const [a, b] = [pathStart(fold), pathEnd(fold)];
   const way = unit(subtract(b, a));
   const out = leftOf(way);
-  const between = (edges: readonly [string, string], away: Mm): Mm => {
+  const between = ([first, second]: readonly [EdgeName, EdgeName], away: Mm): Mm => {
     const on = moved(a, out, away);
-    const [from, to] = edges.map((edge) => meeting(outlineEdge(finished.sewn.stitchLine, edge), on, way)) as [
-      Point,
-      Point,
-    ];
-    return distance(from, to);
+    const meets = (edge: EdgeName): Point => meeting(outlineEdge(finished.sewn.stitchLine, edge), on, way);
+    return distance(meets(first), meets(second));
   };
-  return { name, turned: between(turnedEdges, height), under: between(underEdges, -height) };
+  return { what, turned: between(turnedEdges, height), under: between(underEdges, -height) };
 }
 
 /** Where an edge meets a line; its nearer end where it stops short of it. */

@@ -12,7 +12,7 @@ const LEANS_LEFT = 11.9;
 
 /** With the centre seams sewn, the waist edge runs on smoothly from leg to leg: within 6° of square to both. */
 export function checkWaistSmooth({ finished: { sewn }, leg }: Subject): Check {
-  const edge = drawnCurves(sewn, 'waist edge') ?? leg.waistEdge;
+  const edge = drawnCurves(sewn, 'waistEdge') ?? leg.waistEdge;
   const front = offSquare(pathEndWay(edge), pathStartWay(seamCurves(sewn, 'centreFront')));
   const back = offSquare(pathStartWay(edge), pathEndWay(seamCurves(sewn, 'centreBack')));
   const worst = Math.max(front, back);

@@ -1,6 +1,6 @@
 import { SMALL_HIP } from '../block';
 import type { Body, EstimatedKey, MeasurementKey } from '../body';
-import type { Piece } from '../edges';
+import type { EdgeName, FoldName, LineName, Piece } from '../edges';
 import type { Mm } from '../length';
 import {
   type Curve,
@@ -16,19 +16,20 @@ import {
 import type { Subject, Verdict } from './check';
 
 /** The curves of an edge, line or fold of a piece, as printed; undefined where the piece has none of that name. */
-export function drawnCurves(piece: Piece, name: string): readonly Curve[] | undefined {
+export function drawnCurves(piece: Piece, name: EdgeName | LineName | FoldName): readonly Curve[] | undefined {
   return [...piece.stitchLine, ...piece.folds, ...piece.lines].find((edge) => edge.name === name)?.curves;
 }
 
 /** The curves of an edge of the stitching line. Throws where there is none. */
-export const seamCurves = (piece: Piece, name: string): readonly Curve[] => outlineEdge(piece.stitchLine, name).curves;
+export const seamCurves = (piece: Piece, name: EdgeName): readonly Curve[] =>
+  outlineEdge(piece.stitchLine, name).curves;
 
 /** With less room than this a leg is in the way of every step: it can't be worn. @source practice */
 export const LEAST_ROOM: Mm = 20;
 
 /** How wide a leg is at a level between its inseams; undefined where it doesn't reach down to it, or begins below it. */
 export function widthAt(piece: Piece, level: Mm): Mm | undefined {
-  const at = (edge: string): Mm | undefined => {
+  const at = (edge: EdgeName): Mm | undefined => {
     for (const curve of seamCurves(piece, edge)) {
       const t = curveMeetsLine(curve, { x: 0, y: level }, { x: 1, y: 0 })[0];
       if (t !== undefined) return curvePoint(curve, t).x;

@@ -1,4 +1,4 @@
-import { cutCurves, type LineKind, type Piece, type PieceText } from '../edges';
+import { cutCurves, drawnKey, type LineKind, type Piece, type PieceText } from '../edges';
 import { type Box, type Curve, curveMap, curvesBounds, type Edge, type Point, point, straight } from '../plane';
 import { placer } from './placer';
 import { arrowheads, foldTriangles, notchTicks, openingBars } from './symbols';
@@ -24,7 +24,7 @@ export type Stroke =
 export interface DrawnPath {
   readonly layer: Layer;
   readonly stroke: Stroke;
-  /** By which the trade calls it, e.g. `cut line`, `hip`. */
+  /** By which programs find it, e.g. `cut line`, `hip`: it stays as it is, whatever language people read. */
   readonly name: string;
   readonly curves: readonly Curve[];
   readonly closed: boolean;
@@ -87,11 +87,11 @@ export function pieceDrawing(piece: Piece, shift: Point = point(0, 0), turn = 0)
   for (const line of piece.lines) {
     const bars = line.kind === 'opening' ? openingBars(line.curves) : [];
     for (const curves of [line.curves, ...bars.map((bar) => [bar])])
-      draw(LINE_LAYER[line.kind], LINE_STROKE[line.kind], line.name, curves);
+      draw(LINE_LAYER[line.kind], LINE_STROKE[line.kind], drawnKey(line.name), curves);
   }
   for (const fold of piece.folds) {
-    draw('folds', 'fold', fold.name, fold.curves);
-    for (const triangle of foldTriangles(fold.curves)) draw('folds', 'solid', fold.name, triangle, true);
+    draw('folds', 'fold', drawnKey(fold.name), fold.curves);
+    for (const triangle of foldTriangles(fold.curves)) draw('folds', 'solid', drawnKey(fold.name), triangle, true);
   }
   for (const edge of sewnEdges(piece)) draw('stitch', 'stitching', edge.name, edge.curves);
   draw('cut', 'cut', 'cut line', cutCurves(piece), true);

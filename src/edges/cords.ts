@@ -2,7 +2,7 @@ import type { Mm } from '../length';
 import type { EdgeChoices } from './finish';
 import type { Notions } from './notions';
 import type { Piece } from './piece';
-import { KIND_NAMES, type PieceKind } from './piece-names';
+import { KIND_NAMES, type StraightKind } from './piece-names';
 import { rectanglePiece } from './rectangle';
 
 /** A narrow seam fills the tube that it is turned into; a thin cord has no room for more than its own width. @source practice */
@@ -28,7 +28,7 @@ export function cordPieces({ waist, hem }: EdgeChoices, { cordLength, hemCordLen
   ];
 }
 
-const cordPiece = (kind: PieceKind, length: Mm, width: Mm, note: string): Piece =>
+const cordPiece = (kind: StraightKind, length: Mm, width: Mm, note: string): Piece =>
   rectanglePiece({
     kind,
     cut: 2,

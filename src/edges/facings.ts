@@ -81,7 +81,7 @@ function facingPiece(
         text,
         size: Math.min(TALLEST.onPieces, 0.3 * Math.abs(depth), letterFitting(text, 0.6 * Math.hypot(way.x, way.y))),
         turn: 0,
-        role: 'name',
+        says: 'piece',
       },
     ],
   };

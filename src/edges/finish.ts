@@ -1,10 +1,11 @@
 import { type Centres, type Growth, type Leg, type LegHalf, legGrown } from '../leg';
 import type { Mm } from '../length';
-import { type Edge, pathThrough, subtract, unit } from '../plane';
+import { type Curve, type Edge, pathThrough, subtract, unit } from '../plane';
 import { type CasingChoices, type CasingHeights, type CasingLines, casingCurves, casingLines } from './casing';
 import { legPieced, type PiecedLeg, refuseTip } from './fork-tip';
 import { heightsGrown, planGrown, pocketGrown } from './growth';
 import { type HemChoices, type HemPlan, type HemTurning, hemPlan, hemTurning } from './hem';
+import type { FoldName } from './line-names';
 import { linesOf } from './lines';
 import { grainlineOf, type LegWords, notchesOf, textsOf } from './marks';
 import { type Allowances, cutLineOf, legAllowance, legOutline } from './outline';
@@ -143,13 +144,12 @@ function foldsOf(
   casing: CasingLines,
   plan: HemPlan,
   hem: HemTurning,
-): readonly Edge[] {
+): readonly Edge<FoldName>[] {
+  const fold = (name: FoldName, curves: readonly Curve[]): Edge<FoldName> => ({ name, curves });
   return [
-    ...(heights.kind === 'folded' ? [{ name: 'waist fold', curves: casingCurves(casing, casing.fold) }] : []),
-    ...(plan.kind === 'folded' ? [{ name: 'hem fold', curves: leg.hem }] : []),
-    ...(plan.kind === 'folded' && plan.turnedUnder
-      ? [{ name: 'turn-under fold', curves: pathThrough(...hem.turnUnder) }]
-      : []),
+    ...(heights.kind === 'folded' ? [fold('waistFold', casingCurves(casing, casing.fold))] : []),
+    ...(plan.kind === 'folded' ? [fold('hemFold', leg.hem)] : []),
+    ...(plan.kind === 'folded' && plan.turnedUnder ? [fold('turnUnderFold', pathThrough(...hem.turnUnder))] : []),
   ];
 }
 
@@ -169,7 +169,7 @@ function growthNote({ texts }: Piece, { lengthwise, crosswise }: Growth): PieceT
   const lowest = texts.filter((text) => text.turn === 0 && text.at.x > 0).reduce((a, b) => (b.at.y > a.at.y ? b : a));
   return {
     text: `cut ${percent(lengthwise)} longer and ${percent(crosswise)} wider: not washed first`,
-    role: 'note',
+    says: 'note',
     turn: 0,
     at: { x: lowest.at.x, y: lowest.at.y + 0.75 * lowest.size },
     size: 0.38 * lowest.size,

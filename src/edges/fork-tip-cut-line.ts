@@ -57,7 +57,7 @@ export function forkTipCutLine({ inseam, crotch }: TipEdges, allowances: Allowan
   const crotchOn = upTo(crotchCut?.curves ?? [], high);
   // Where one allowance lies wholly within the other's at an end, the corners are what they are on any piece.
   if (!inseamUp || !crotchOn) return plainCutLine({ inseam, crotch }, allowances);
-  return [
+  const edges: readonly CutEdge[] = [
     { name: 'inseamBack', allowance: allowances.inseam, curves: pathReverse(inseamUp) },
     { name: 'crotchBack', allowance: allowances.crotch, curves: crotchOn },
     { name: 'upperEnd', allowance: allowances.crotch, curves: pathThrough(...high.cap) },
@@ -67,7 +67,8 @@ export function forkTipCutLine({ inseam, crotch }: TipEdges, allowances: Allowan
       curves: pathThrough(high.cap.at(-1) as Point, low.cap.at(-1) as Point),
     },
     { name: 'lowerEnd', allowance: allowances.inseam, curves: pathThrough(...[...low.cap].reverse()) },
-  ].filter(({ curves }) => curves.length > 0 && distance(pathStart(curves), pathEnd(curves)) > FOUND);
+  ];
+  return edges.filter(({ curves }) => curves.length > 0 && distance(pathStart(curves), pathEnd(curves)) > FOUND);
 }
 
 interface Seam {
@@ -125,13 +126,15 @@ function plainCutLine({ inseam, crotch }: TipEdges, allowances: Allowances): rea
   return cutLineOf(outline, (name) => (name === 'crotchBack' ? allowances.crotch : allowances.inseam));
 }
 
+const endingAt = ([a, b, c]: Curve, end: Point): Curve => [a, b, c, end];
+
 /** A cut line up to where its end's cap begins; undefined where it doesn't come there. */
 function upTo(path: readonly Curve[], { cap, way }: End): readonly Curve[] | undefined {
   const [end] = cap as readonly [Point];
   for (let i = path.length - 1; i >= 0; i -= 1) {
     const curve = path[i] as Curve;
     const t = curveMeetsLine(curve, end, leftOf(way)).find((one) => distance(curvePoint(curve, one), end) < FOUND);
-    if (t !== undefined) return [...path.slice(0, i), [...curvePart(curve, 0, t).slice(0, 3), end] as unknown as Curve];
+    if (t !== undefined) return [...path.slice(0, i), endingAt(curvePart(curve, 0, t), end)];
   }
   return undefined;
 }

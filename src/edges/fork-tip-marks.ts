@@ -34,7 +34,7 @@ export function textsOfTip(outline: Outline, seamX: Mm, width: Mm): readonly Pie
   const sides = [insideAt(outline, x), insideAt(outline, x - tallest)] as const;
   const [top, bottom] = [Math.max(sides[0][0], sides[1][0]), Math.min(sides[0][1], sides[1][1])];
   const size = Math.min(tallest, letterFitting(text, bottom - top));
-  return [{ at: { x, y: (top + bottom) / 2 }, text, size, turn: -90, role: 'name' }];
+  return [{ at: { x, y: (top + bottom) / 2 }, text, size, turn: -90, says: 'piece' }];
 }
 
 /** How far the tip reaches up and down at a place across, less what is left free. */

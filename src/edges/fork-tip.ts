@@ -16,19 +16,18 @@ import {
   pathThrough,
 } from '../plane';
 import { mm, number, Refusal, say } from '../words';
+import type { EdgeName } from './edge-names';
 import { forkTipCutLine } from './fork-tip-cut-line';
 import { grainlineInTip, textsOfTip } from './fork-tip-marks';
+import type { PieceLine } from './line-names';
 import { type Allowances, cutLineOf } from './outline';
-import type { Notch, Piece, PieceLine } from './piece';
+import type { Notch, Piece } from './piece';
 
 /** A leg whose back fork is cut off along the grain: what is left of it, and the tip that is sewn on again. */
 export interface PiecedLeg {
   readonly leg: Piece;
   readonly tip: Piece;
 }
-
-/** The name of the seam by which it is sewn on again, on both pieces. */
-export const PIECING = 'piecing';
 
 /** A narrower one is no piece of cloth. */
 const NARROWEST: Mm = 3;
@@ -56,23 +55,23 @@ export function legPieced(piece: Piece, inside: Mm, allowances: Allowances): Pie
   if (!parted) throw new RangeError('this leg has no such tip');
   const { inseam, crotch } = parted;
   const [lower, upper] = [pathEnd(inseam.before), pathStart(crotch.after)];
-  const seam: Edge = { name: PIECING, curves: pathThrough(lower, upper) };
+  const seam: Edge<EdgeName> = { name: 'piecing', curves: pathThrough(lower, upper) };
   const isTips = (p: Point): boolean => p.x < lower.x;
-  const legLine = piece.stitchLine.flatMap((edge): Outline => {
+  const legLine = piece.stitchLine.flatMap((edge): Outline<EdgeName> => {
     if (edge.name === 'inseamBack') return [{ ...edge, curves: inseam.before }, seam];
     return [edge.name === 'crotchBack' ? { ...edge, curves: crotch.after } : edge];
   });
-  const tipLine: Outline = [
+  const tipLine: Outline<EdgeName> = [
     { name: 'inseamBack', curves: inseam.after },
     { name: 'crotchBack', curves: crotch.before },
-    { name: PIECING, curves: pathReverse(seam.curves) },
+    { name: 'piecing', curves: pathReverse(seam.curves) },
   ];
   const drawn = new Map(piece.cutLine.map((edge) => [edge.name, edge.allowance]));
   const notch = (way: 1 | -1): readonly Notch[] =>
     allowances.inseam > 0
       ? [
           {
-            edge: PIECING,
+            edge: 'piecing',
             at: { x: lower.x, y: upper.y + NOTCH_AT * (lower.y - upper.y) },
             outward: { x: way, y: 0 },
             length: allowances.inseam,
@@ -113,7 +112,7 @@ interface Parted {
 
 /** The back inseam and the back crotch curve, parted by the line along the grain; undefined where it isn't one cut through both. */
 function partedAt({ stitchLine }: Piece, inside: Mm): { readonly inseam: Parted; readonly crotch: Parted } | undefined {
-  const path = (name: string) => stitchLine.find((edge) => edge.name === name)?.curves ?? [];
+  const path = (name: EdgeName) => stitchLine.find((edge) => edge.name === name)?.curves ?? [];
   const [inseamBack, crotchBack] = [path('inseamBack'), path('crotchBack')];
   if (inseamBack.length === 0 || crotchBack.length === 0) return undefined;
   const x = pathEnd(inseamBack).x + inside;

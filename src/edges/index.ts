@@ -12,8 +12,9 @@ export {
   type WaistFinish,
   waistOpening,
 } from './casing';
+export { type EdgeName, edgeName, isAlong, isTurning, isWorn } from './edge-names';
 export { type EdgeChoices, type FinishedEdges, type FinishedLeg, finishLeg, finishLegs, legPieces } from './finish';
-export { PIECING, type PiecedLeg, WORTH_PIECING } from './fork-tip';
+export { type PiecedLeg, WORTH_PIECING } from './fork-tip';
 export {
   HEM_FINISHES,
   type HemChoices,
@@ -24,15 +25,24 @@ export {
   hemTurning,
   usualTurnUnder,
 } from './hem';
+export {
+  drawnKey,
+  type FoldName,
+  isLevel,
+  type LevelName,
+  type LineKind,
+  type LineName,
+  levelName,
+  type PieceLine,
+  pieceLine,
+} from './line-names';
 export { type BodyGirths, hemHeight, type Notions, notionsOf } from './notions';
-export type { Allowances, LegEdge } from './outline';
+export type { Allowances } from './outline';
 export {
   type CutEdge,
   cutCurves,
-  type LineKind,
   type Notch,
   type Piece,
-  type PieceLine,
   type PieceText,
 } from './piece';
 export {

@@ -14,9 +14,9 @@ import {
   unit,
 } from '../plane';
 import { type CasingChoices, type CasingHeights, type CasingLines, casingCurves } from './casing';
+import { type EdgeName, isWorn } from './edge-names';
 import type { HemPlan, HemTurning } from './hem';
-import type { LegEdge } from './outline';
-import type { PieceLine } from './piece';
+import { type LineName, type PieceLine, pieceLine } from './line-names';
 
 /** What the lines of a leg are drawn from. */
 export interface LegLines {
@@ -26,33 +26,27 @@ export interface LegLines {
   readonly casing: CasingLines;
   readonly plan: HemPlan;
   readonly hem: HemTurning;
-  readonly outline: Outline<LegEdge>;
+  readonly outline: Outline<EdgeName>;
 }
 
 /** All lines inside the leg: waist edge, stitching, levels, side, quarters, openings for cords, where to lengthen. */
 export function linesOf(l: LegLines): readonly PieceLine[] {
   const { leg, casing, hem, plan, heights } = l;
-  const level = (name: string, y: Mm, kind: PieceLine['kind'] = 'level'): readonly PieceLine[] => {
+  const level = (name: LineName, y: Mm): readonly PieceLine[] => {
     const line = levelLine(l.outline, y);
-    return line ? [{ name, kind, curves: pathThrough(...line) }] : [];
+    return line ? [pieceLine(name, pathThrough(...line))] : [];
   };
   const folded = heights.kind !== 'seamed';
   return [
-    { name: 'waist edge', kind: 'waistEdge', curves: leg.waistEdge },
-    ...(folded
-      ? [{ name: 'casing stitching', kind: 'stitching', curves: casingCurves(casing, casing.waistEdge) } as const]
-      : []),
-    ...casing.partings.map(
-      (line) => ({ name: 'channel stitching', kind: 'stitching', curves: casingCurves(casing, line) }) as const,
-    ),
+    pieceLine('waistEdge', leg.waistEdge),
+    ...(folded ? [pieceLine('casingStitching', casingCurves(casing, casing.waistEdge))] : []),
+    ...casing.partings.map((line) => pieceLine('channelStitching', casingCurves(casing, line))),
     ...level('hip', leg.hipLevel),
-    ...level('crotch line', leg.crotchLevel),
+    ...level('crotchLine', leg.crotchLevel),
     ...(leg.kneeLevel === undefined ? [] : level('knee', leg.kneeLevel)),
-    ...lengthenLevels(leg).flatMap(({ name, y }) => level(name, y, 'lengthen')),
-    { name: 'side', kind: 'side', curves: pathThrough(...sideLine(casing, hem)) },
-    ...(plan.kind === 'seamed'
-      ? []
-      : [{ name: 'hem stitching', kind: 'stitching', curves: pathThrough(...hem.stitching) } as const]),
+    ...lengthenLevels(leg).flatMap(({ name, y }) => level(name, y)),
+    pieceLine('side', pathThrough(...sideLine(casing, hem))),
+    ...(plan.kind === 'seamed' ? [] : [pieceLine('hemStitching', pathThrough(...hem.stitching))]),
     ...quarterMarks(l),
     ...hemQuarters(l),
     ...cordOpenings(l),
@@ -64,24 +58,19 @@ export function linesOf(l: LegLines): readonly PieceLine[] {
  *
  * @source practice
  */
-function lengthenLevels(leg: Leg): readonly { readonly name: string; readonly y: Mm }[] {
+function lengthenLevels(leg: Leg): readonly { readonly name: LineName; readonly y: Mm }[] {
   const hem = Math.min(...leg.hem.flatMap(([a, , , d]) => [a.y, d.y]));
   const waist = Math.max(leg.front.waistPoint.y, leg.back.waistPoint.y);
   const knee = leg.kneeLevel ?? hem;
   const lowestNotch = leg.crotchLevel + CLEAR_OF_NOTCHES;
+  const rise = { name: 'lengthenRise', y: (waist + leg.hipLevel) / 2 } as const;
+  const amidThigh = Math.min(Math.max(lowestNotch, (leg.crotchLevel + knee) / 2), hem - CLEAR_OF_HEM);
+  const thigh = { name: 'lengthenThigh', y: amidThigh } as const;
+  const calf = { name: 'lengthenCalf', y: (knee + hem) / 2 } as const;
   return [
-    { name: 'lengthen or shorten the rise here', y: (waist + leg.hipLevel) / 2 },
-    ...(hem > lowestNotch + CLEAR_OF_NOTCHES
-      ? [
-          {
-            name: 'lengthen or shorten the thigh here',
-            y: Math.min(Math.max(lowestNotch, (leg.crotchLevel + knee) / 2), hem - CLEAR_OF_HEM),
-          },
-        ]
-      : []),
-    ...(leg.kneeLevel !== undefined && hem - knee > 3 * CLEAR_OF_HEM
-      ? [{ name: 'lengthen or shorten the calf here', y: (knee + hem) / 2 }]
-      : []),
+    rise,
+    ...(hem > lowestNotch + CLEAR_OF_NOTCHES ? [thigh] : []),
+    ...(leg.kneeLevel !== undefined && hem - knee > 3 * CLEAR_OF_HEM ? [calf] : []),
   ];
 }
 
@@ -89,10 +78,8 @@ const CLEAR_OF_NOTCHES = 60;
 const CLEAR_OF_HEM = 60;
 
 /** A level right across the net leg, from back to front. */
-function levelLine(outline: Outline<LegEdge>, y: Mm): readonly [Point, Point] | undefined {
-  const seams = outline.filter(
-    (edge) => !edge.name.endsWith('Turning') && edge.name !== 'waist' && edge.name !== 'hem',
-  );
+function levelLine(outline: Outline<EdgeName>, y: Mm): readonly [Point, Point] | undefined {
+  const seams = outline.filter(({ name }) => isWorn(name));
   const xs = seams.flatMap((edge) =>
     edge.curves.flatMap((curve: Curve) =>
       curveMeetsLine(curve, { x: 0, y }, { x: 1, y: 0 }).map((t) => curvePoint(curve, t).x),
@@ -125,7 +112,7 @@ function quarterMarks({ casing, heights }: LegLines): readonly PieceLine[] {
   const down = down90(casing.waistEdge);
   const at = (line: readonly [Point, Point], reach: Mm): PieceLine => {
     const middle = risen(casing, line, between(line[0], line[1], 0.5));
-    return { name: 'quarter', kind: 'quarter', curves: pathThrough(middle, moved(middle, down, reach)) };
+    return pieceLine('quarter', pathThrough(middle, moved(middle, down, reach)));
   };
   if (heights.kind === 'folded') return [at(casing.raw, QUARTER_MARK), at(casing.waistEdge, -QUARTER_MARK)];
   return [at(casing.fold, QUARTER_MARK)];
@@ -144,7 +131,7 @@ function hemQuarters({ plan, hem }: LegLines): readonly PieceLine[] {
   const up = down90([hem.raw[1], hem.raw[0]]);
   const at = ([front, back]: readonly [Point, Point], share: number, reach: Mm): PieceLine => {
     const place = between(front, back, share);
-    return { name: 'hem quarter', kind: 'quarter', curves: pathThrough(place, moved(place, up, reach)) };
+    return pieceLine('hemQuarter', pathThrough(place, moved(place, up, reach)));
   };
   const shares = [0.25, 0.5, 0.75];
   const raw = shares.map((share) => at(hem.raw, share, QUARTER_MARK));
@@ -171,16 +158,16 @@ function cordOpenings({ casing, heights, waist, hem, plan }: LegLines): readonly
     const up = down90([front, back]);
     const foot = risen(casing, casing.waistEdge, moved(front, way, CORD_FROM_CENTRE));
     const middle = moved(foot, up, (channel.from + channel.to) / 2);
-    found.push(buttonhole('cord opening', middle, up, waist.cordWidth));
+    found.push(buttonhole('cordOpening', middle, up, waist.cordWidth));
   }
   if (plan.channel?.holds === 'cord') {
     const [stitched, folded] = [atSide(hem.stitching), { x: 0, y: atSide(hem.stitching).y + plan.depth }];
-    found.push(buttonhole('hem cord opening', between(stitched, folded, 0.5), { x: 0, y: 1 }, plan.channel.width));
+    found.push(buttonhole('hemCordOpening', between(stitched, folded, 0.5), { x: 0, y: 1 }, plan.channel.width));
   }
   return found;
 }
 
-function buttonhole(name: string, middle: Point, way: Point, width: Mm): PieceLine {
+function buttonhole(name: LineName, middle: Point, way: Point, width: Mm): PieceLine {
   const half = (width + BUTTONHOLE_ROOM) / 2;
-  return { name, kind: 'opening', curves: pathThrough(moved(middle, way, -half), moved(middle, way, half)) };
+  return pieceLine(name, pathThrough(moved(middle, way, -half), moved(middle, way, half)));
 }

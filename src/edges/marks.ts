@@ -2,7 +2,8 @@ import type { Leg } from '../leg';
 import type { Mm } from '../length';
 import { type Curve, curveLength, curveMeetsLine, leftOf, type Point, pathAt, pathEnd, pathLength } from '../plane';
 import { letterFitting, TALLEST } from './lettering';
-import type { Notch, PieceText } from './piece';
+import type { Notch, PieceText, TextMeaning } from './piece';
+import { KIND_NAMES } from './piece-names';
 
 /** The upper inseam notch lies this far below the crotch point, by arc length. @source practice */
 const BELOW_CROTCH = 150;
@@ -88,27 +89,27 @@ export function textsOf(leg: Leg, words: LegWords): readonly PieceText[] {
   const tallest = Math.min(TALLEST.onLeg, height / 9, half.front / 24);
   const fitting = (text: string, width: Mm) => Math.min(tallest, letterFitting(text, FILL * width));
   const level = (share: number) => top + share * height;
-  const line = (text: string, at: Point, width: Mm, factor = 1): PieceText => ({
+  const line = (says: TextMeaning, text: string, at: Point, width: Mm, factor = 1): PieceText => ({
     at,
     text,
     size: factor * fitting(text, width / factor),
     turn: 0,
-    role: 'name',
+    says,
   });
   const frontX = half.front * 0.53;
   const sideEnd = Math.min(pathEnd(leg.front.inseam).y, pathEnd(leg.back.inseam).y);
   return [
-    line(words.title, { x: frontX, y: level(0.27) }, half.front),
-    line('leg · cut 2, mirrored', { x: frontX, y: level(0.44) }, half.front, 0.8),
-    line(words.label, { x: frontX, y: level(0.6) }, half.front, 0.8),
-    line('front', { x: frontX, y: level(0.86) }, half.front, 1.3),
-    line('back', { x: -half.back * 0.5, y: level(0.86) }, half.back, 1.3),
+    line('title', words.title, { x: frontX, y: level(0.27) }, half.front),
+    line('piece', `${KIND_NAMES.leg} · cut 2, mirrored`, { x: frontX, y: level(0.44) }, half.front, 0.8),
+    line('label', words.label, { x: frontX, y: level(0.6) }, half.front, 0.8),
+    line('half', 'front', { x: frontX, y: level(0.86) }, half.front, 1.3),
+    line('half', 'back', { x: -half.back * 0.5, y: level(0.86) }, half.back, 1.3),
     {
       at: { x: -tallest * 0.5, y: (leg.crotchLevel + sideEnd) / 2 },
       text: SIDE_WORDS,
       size: sideSize(tallest, sideEnd - leg.crotchLevel),
       turn: -90,
-      role: 'side',
+      says: 'side',
     },
   ];
 }

@@ -2,22 +2,9 @@ import type { Leg } from '../leg';
 import type { Mm } from '../length';
 import { type Edge, type Outline, parallelOutline, pathReverse, pathThrough } from '../plane';
 import { type CasingHeights, type CasingLines, casingCurves } from './casing';
+import { type EdgeName, isAlong } from './edge-names';
 import type { HemPlan, HemTurning } from './hem';
 import type { CutEdge } from './piece';
-
-export type LegEdge =
-  | 'waist'
-  | 'centreFrontTurning'
-  | 'centreFront'
-  | 'crotchFront'
-  | 'inseamFront'
-  | 'inseamFrontTurning'
-  | 'hem'
-  | 'inseamBackTurning'
-  | 'inseamBack'
-  | 'crotchBack'
-  | 'centreBack'
-  | 'centreBackTurning';
 
 /** Seam allowances by seam; waist and hem only count where a seam is sewn there. */
 export interface Allowances {
@@ -30,10 +17,10 @@ export interface Allowances {
 /** Which allowance each edge of a leg bears: raw edges of turnings bear none. */
 export const legAllowance =
   (allowances: Allowances, waist: CasingHeights['kind'], hem: HemPlan['kind']) =>
-  (edge: LegEdge): Mm => {
+  (edge: EdgeName): Mm => {
     if (edge === 'waist') return waist === 'folded' ? 0 : allowances.waist;
     if (edge === 'hem') return hem === 'folded' ? 0 : allowances.hem;
-    return edge.startsWith('inseam') ? allowances.inseam : allowances.crotch;
+    return isAlong(edge, ['inseamFront', 'inseamBack']) ? allowances.inseam : allowances.crotch;
   };
 
 /**
@@ -45,12 +32,12 @@ export function legOutline(
   casing: CasingLines,
   waist: CasingHeights['kind'],
   hem: HemTurning,
-): Outline<LegEdge> {
+): Outline<EdgeName> {
   const [rawBack, rawFront] = casing.raw;
   const [topBack, topFront] = casing.fold;
   const folded = waist === 'folded';
   const turned = hem.front.length > 0;
-  const edges: (Edge<LegEdge> | undefined)[] = [
+  const edges: (Edge<EdgeName> | undefined)[] = [
     { name: 'waist', curves: casingCurves(casing, casing.raw) },
     folded ? { name: 'centreFrontTurning', curves: pathThrough(rawFront, topFront) } : undefined,
     { name: 'centreFront', curves: pathThrough(topFront, leg.front.curveEnd) },
@@ -74,7 +61,7 @@ const LEAST_DRAWN: Mm = 0.05;
 export const drawnAllowance = (allowance: Mm): Mm => (allowance < LEAST_DRAWN ? 0 : allowance);
 
 /** A cut line: the parallel of a stitching line, each edge at its own allowance. */
-export function cutLineOf<Name extends string>(
+export function cutLineOf<Name extends EdgeName>(
   stitchLine: Outline<Name>,
   allowance: (edge: Name) => Mm,
 ): readonly CutEdge[] {

@@ -14,6 +14,9 @@ export type PieceKind =
   | 'waistCord'
   | 'hemCord';
 
+/** The pieces that are drawn as a rectangle. */
+export type StraightKind = Extract<PieceKind, 'casing' | 'waistBand' | 'hemBand' | 'cuff' | 'waistCord' | 'hemCord'>;
+
 /** Which piece of a pattern: no two have both in common. */
 export interface PieceRef {
   readonly kind: PieceKind;

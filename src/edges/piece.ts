@@ -1,15 +1,17 @@
 import type { Mm } from '../length';
 import type { Curve, Edge, Outline, Point } from '../plane';
+import type { EdgeName } from './edge-names';
+import type { FoldName, PieceLine } from './line-names';
 import type { PieceRef } from './piece-names';
 
 /** One edge of the cut line: the parallel of the stitching line at the edge's own allowance. */
-export interface CutEdge extends Edge {
+export interface CutEdge extends Edge<EdgeName> {
   readonly allowance: Mm;
 }
 
 /** A matching mark: short ticks across the allowance. */
 export interface Notch {
-  readonly edge: string;
+  readonly edge: EdgeName;
   /** On the stitching line. */
   readonly at: Point;
   /** Unit vector from the stitching line towards the cut line. */
@@ -19,13 +21,11 @@ export interface Notch {
   readonly count: 1 | 2;
 }
 
-/** What a line on the piece means; each meaning has its own line type, on the screen and in print. */
-export type LineKind = 'level' | 'side' | 'stitching' | 'waistEdge' | 'quarter' | 'opening' | 'lengthen' | 'place';
-
-/** A line inside the piece: waist edge, stitching, levels, side, quarters, openings for cords, where to lengthen. */
-export interface PieceLine extends Edge {
-  readonly kind: LineKind;
-}
+/**
+ * What a text on a piece says: whose pattern it is; which piece, and how many are cut; the body's label; which half of a leg,
+ * whose leg; what there is at its side; or something to mind.
+ */
+export type TextMeaning = 'title' | 'piece' | 'label' | 'half' | 'whose' | 'side' | 'note';
 
 /** A word on the piece. `at` is the middle of its baseline. */
 export interface PieceText {
@@ -35,7 +35,7 @@ export interface PieceText {
   readonly size: Mm;
   /** Degrees, clockwise as seen; 0 reads left to right, −90 reads upwards. */
   readonly turn: number;
-  readonly role: 'name' | 'side' | 'note';
+  readonly says: TextMeaning;
 }
 
 /** A finished pattern piece: everything that is printed on it and everything that a cutter, a checker or a layer needs. */
@@ -45,11 +45,11 @@ export interface Piece extends PieceRef {
   /** True where half of them are cut mirrored. */
   readonly mirrored: boolean;
   /** Closed, clockwise; net, turnings included. */
-  readonly stitchLine: Outline;
+  readonly stitchLine: Outline<EdgeName>;
   /** Closed, clockwise, an edge for an edge of the stitching line. */
   readonly cutLine: readonly CutEdge[];
   readonly lines: readonly PieceLine[];
-  readonly folds: readonly Edge[];
+  readonly folds: readonly Edge<FoldName>[];
   readonly notches: readonly Notch[];
   /** From the upper to the lower arrowhead. */
   readonly grainline: readonly [Point, Point];

@@ -3,8 +3,9 @@ import type { Leg } from '../leg';
 import type { Mm } from '../length';
 import { type Point, pathThrough, point } from '../plane';
 import { letterFitting, TALLEST } from './lettering';
+import { type PieceLine, pieceLine } from './line-names';
 import { cutLineOf } from './outline';
-import type { Piece, PieceLine } from './piece';
+import type { Piece } from './piece';
 import { KIND_NAMES } from './piece-names';
 
 /** A patch pocket; there is no side seam, so no pocket can sit in one. */
@@ -53,7 +54,7 @@ export function patchPocket({ width, height, facing, count }: PocketChoices, all
     stitchLine,
     cutLine: cutLineOf<PocketEdge>(stitchLine, (edge) => (edge === 'opening' ? 0 : allowance)),
     lines: [],
-    folds: [{ name: 'pocket fold', curves: pathThrough(point(0, 0), point(width, 0)) }],
+    folds: [{ name: 'pocketFold', curves: pathThrough(point(0, 0), point(width, 0)) }],
     notches: [],
     grainline: [point(0.5 * width, 0.35 * height), point(0.5 * width, 0.85 * height)],
     texts: [
@@ -62,7 +63,7 @@ export function patchPocket({ width, height, facing, count }: PocketChoices, all
         text,
         size: Math.min(TALLEST.onPieces, letterFitting(text, 0.7 * width)),
         turn: 0,
-        role: 'name',
+        says: 'piece',
       },
     ],
   };
@@ -91,14 +92,8 @@ export function pocketPlace(
   const lowest = leg.crotchLevel - ABOVE_CROTCH * k - height;
   const top = Math.max(highest, Math.min(edge - finishedEdge + BELOW_WAIST * k, lowest));
   const corner = (x: Mm, y: Mm): Point => point(middle + x, top + y);
-  return {
-    name: 'pocket place',
-    kind: 'place',
-    curves: pathThrough(
-      corner(-width / 2, 0),
-      corner(-width / 2, height),
-      corner(width / 2, height),
-      corner(width / 2, 0),
-    ),
-  };
+  return pieceLine(
+    'pocketPlace',
+    pathThrough(corner(-width / 2, 0), corner(-width / 2, height), corner(width / 2, height), corner(width / 2, 0)),
+  );
 }

@@ -3,13 +3,13 @@ import { type Point, pathThrough, point } from '../plane';
 import { letterFitting, TALLEST } from './lettering';
 import { cutLineOf } from './outline';
 import type { Notch, Piece, PieceText } from './piece';
-import { KIND_NAMES, type PieceKind } from './piece-names';
+import type { StraightKind } from './piece-names';
 
 type RectangleEdge = 'upper' | 'rightEnd' | 'lower' | 'leftEnd';
 
 /** A straight piece: a band, a casing, a cuff, a cord. */
 export interface RectangleChoices {
-  readonly kind: PieceKind;
+  readonly kind: StraightKind;
   readonly cut: number;
   /** Net, laid out flat, unfolded. */
   readonly length: Mm;
@@ -76,12 +76,7 @@ export function rectanglePiece(choices: RectangleChoices): Piece {
     cutLine: cutLineOf<RectangleEdge>(stitchLine, allowance),
     lines: [],
     folds: choices.folded
-      ? [
-          {
-            name: `${KIND_NAMES[choices.kind]} fold`,
-            curves: pathThrough(frame.at(0, height / 2), frame.at(length, height / 2)),
-          },
-        ]
+      ? [{ name: `${choices.kind}Fold`, curves: pathThrough(frame.at(0, height / 2), frame.at(length, height / 2)) }]
       : [],
     notches: allowances.long > 0 ? marks.flatMap(notch) : [],
     grainline: grainlineOf(choices, frame),
@@ -106,6 +101,6 @@ function textsOf({ length, height, words }: RectangleChoices, frame: Frame): rea
     text,
     size: Math.min(TALLEST.onPieces, 0.6 * room, letterFitting(text, 0.5 * length)),
     turn: frame.turn,
-    role: i === 0 ? 'name' : 'note',
+    says: i === 0 ? 'piece' : 'note',
   }));
 }

@@ -30,26 +30,24 @@ const isSame = (a: Piece, b: Piece): boolean => JSON.stringify(a) === JSON.strin
  * left one's is mirrored here, so that every piece lies printed side up on the right side of the cloth.
  */
 function pieceOfSide(piece: Piece, side: Side): Piece {
-  const name = pieceName({ kind: piece.kind, side });
   const cut = piece.cut / 2;
-  const texts = piece.texts.map((text) => ({ ...text, text: text.text.replace(COUNT, `${name} · cut ${cut}`) }));
+  const counted = `${pieceName({ kind: piece.kind, side })} · cut ${cut}`;
+  const texts = piece.texts.map((text) => (text.says === 'piece' ? { ...text, text: counted } : text));
   const own = { ...piece, side, cut, mirrored: false, texts: [...texts, ...sideTold(texts, side)] };
   return piece.mirrored && side === 'left' ? pieceMirrored(own) : own;
 }
 
 /** On the back of a leg, beside the words of its front: whose it is, and how it lies. */
 function sideTold(texts: readonly PieceText[], side: Side): readonly PieceText[] {
-  const back = texts.find(({ text }) => text === 'back');
-  const [, count, label] = texts;
+  const back = texts.find(({ says, at }) => says === 'half' && at.x < 0);
+  const count = texts.find(({ says }) => says === 'piece');
+  const label = texts.find(({ says }) => says === 'label');
   if (!back || !count || !label) return [];
   return [
-    { ...back, text: `${side} leg`, at: point(back.at.x, count.at.y) },
-    { ...back, text: 'this side up', at: point(back.at.x, label.at.y), size: 0.6 * back.size, role: 'note' },
+    { ...back, text: `${side} leg`, says: 'whose', at: point(back.at.x, count.at.y) },
+    { ...back, text: 'this side up', at: point(back.at.x, label.at.y), size: 0.6 * back.size, says: 'note' },
   ];
 }
-
-/** A piece's name and how many are cut, as they stand at the beginning of a line of its words. */
-const COUNT = /^[^·]+ · cut \d+(, mirrored)?/;
 
 const over = ({ x, y }: Point): Point => point(-x, y);
 const curvesOver = (curves: readonly Curve[]): readonly Curve[] => curves.map((curve) => curveMap(curve, over));

@@ -1,9 +1,10 @@
 import type { Edge, WorkingStep } from '../plane';
 import { mm, number, type Phrase, say, UNSAID } from '../words';
 import { BAND_SHARE, BETWEEN_ROWS, CORD_ROOM, ELASTIC_LAP, ELASTIC_SHARE, MOST_DRAWN_IN, TIE } from './casing';
+import { type EdgeName, isTurning } from './edge-names';
 import type { EdgeChoices, FinishedLeg } from './finish';
-import { PIECING } from './fork-tip';
 import { LIMB_ROOM } from './hem';
+import type { FoldName, LineName } from './line-names';
 import { CORD_FROM_CENTRE } from './lines';
 import { HEM_TIE, type Notions } from './notions';
 import { USABLE_STRETCH } from './stretch';
@@ -24,11 +25,11 @@ export function edgesWorking(
     formula,
     lines,
   });
-  const edges = (...names: readonly string[]) =>
+  const edges = (...names: readonly (EdgeName | LineName | FoldName)[]) =>
     [...piece.stitchLine, ...piece.folds, ...piece.lines].filter((edge) => names.includes(edge.name));
   const { waist, allowances } = choices;
   const steps: (WorkingStep | false)[] = [
-    step('casing', waistTold(finished, choices), edges('waist edge', 'waist fold', 'waist', 'channel stitching')),
+    step('casing', waistTold(finished, choices), edges('waistEdge', 'waistFold', 'waist', 'channelStitching')),
     heights.catch > 0 &&
       step(
         'catch',
@@ -38,13 +39,13 @@ export function edgesWorking(
             : say`${mm(heights.catch)} more lie beyond the stitching, so that the edge turned under is caught.`,
           UNSAID,
         ],
-        edges('waist', 'casing stitching'),
+        edges('waist', 'casingStitching'),
       ),
     (heights.kind === 'folded' || hemPlan.kind === 'folded') &&
       step(
         'mirror',
         [say`Beyond its fold a turning mirrors the leg on this side of it: turned over, it lies flat.`, UNSAID],
-        [...piece.stitchLine.filter((edge) => edge.name.endsWith('Turning')), ...edges('waist fold', 'hem fold')],
+        [...piece.stitchLine.filter(({ name }) => isTurning(name)), ...edges('waistFold', 'hemFold')],
       ),
     notions.elasticLength !== undefined &&
       step(
@@ -62,12 +63,12 @@ export function edgesWorking(
           say`The cord comes out ${mm(CORD_FROM_CENTRE)} to each side of centre front, through the outer layer, reinforced; it is ${mm(notions.cordLength)} long.`,
           waist.cordLength === 'auto' ? say`the opening and two ends of ${mm(TIE)} to tie` : say`as chosen`,
         ],
-        edges('cord opening'),
+        edges('cordOpening'),
       ),
     step(
       'hem',
       hemTold(finished, choices, notions),
-      edges('hem fold', 'hem stitching', 'turn-under fold', 'hem', 'hem cord opening', 'hem quarter'),
+      edges('hemFold', 'hemStitching', 'turnUnderFold', 'hem', 'hemCordOpening', 'hemQuarter'),
     ),
     step(
       'allowances',
@@ -84,7 +85,7 @@ export function edgesWorking(
           say`The tip of the back fork is cut off along the grain, ${mm(choices.piecedTip)} inside the crotch point, and sewn on again before anything else: the legs lie closer on the cloth by that much. Both sides of the seam bear ${mm(allowances.inseam)}; at its ends the tip’s allowance mirrors inseam and crotch edge, so that raw edges meet.`,
           UNSAID,
         ],
-        pieced.leg.stitchLine.filter(({ name }) => name === PIECING),
+        pieced.leg.stitchLine.filter(({ name }) => name === 'piecing'),
       ),
     step(
       'marks',

@@ -100,7 +100,7 @@ export function flattenCurves(path: readonly Curve[], tolerance: Mm = TOLERANCE.
 }
 
 /** The edge of that name. Throws where there is none: a name is a promise between rooms. */
-export function outlineEdge<Name extends string>(outline: Outline<Name>, name: Name): Edge<Name> {
+export function outlineEdge<Name extends string>(outline: Outline<Name>, name: NoInfer<Name>): Edge<Name> {
   const found = outline.find((edge) => edge.name === name);
   if (!found) throw new RangeError(`there is no edge named ${name}`);
   return found;

@@ -1,5 +1,5 @@
 import type { Body } from '../body';
-import type { FinishedLeg, Notions } from '../edges';
+import { type FinishedLeg, isWorn, type Notions } from '../edges';
 import { curveBounds } from '../plane';
 import { type Caution, cautions } from '../sewing';
 import type { Project } from './types';
@@ -28,7 +28,7 @@ export function cautionsOf(
 
 /** The longest side of the leg as it is worn: turnings folded in. */
 function extentOf({ sewn }: FinishedLeg): number {
-  const worn = sewn.stitchLine.filter(({ name }) => !name.endsWith('Turning') && name !== 'waist' && name !== 'hem');
+  const worn = sewn.stitchLine.filter(({ name }) => isWorn(name));
   const bounds = worn.flatMap((edge) => edge.curves.map(curveBounds));
   const span = (least: 'left' | 'top', most: 'right' | 'bottom') =>
     Math.max(...bounds.map((b) => b[most])) - Math.min(...bounds.map((b) => b[least]));

@@ -1,4 +1,4 @@
-import type { Piece } from '../edges';
+import { type EdgeName, isAlong, type Piece } from '../edges';
 import type { Mm } from '../length';
 import { distance, edgeLength } from '../plane';
 import type { Garment } from './garment';
@@ -23,12 +23,16 @@ export interface SewingFacts {
 /** A free arm is 25 to 30 cm round: a narrower leg can't be drawn over it. @source practice */
 const FREE_ARM: Mm = 320;
 
-/** Edges of a piece whose names begin so, in its own order. */
-export const edgesOf = (piece: Piece, ...starts: readonly string[]): readonly string[] =>
-  piece.stitchLine.map((edge) => edge.name).filter((name) => starts.some((start) => name.startsWith(start)));
+/** Edges of a piece with the turnings that go on from them, in its own order. */
+export const edgesOf = (piece: Piece, ...edges: readonly EdgeName[]): readonly EdgeName[] =>
+  piece.stitchLine.map((edge) => edge.name).filter((name) => isAlong(name, edges));
+
+/** The edges of a leg that the inseam joins, and those that the crotch seam joins. */
+export const INSEAM = ['inseamFront', 'inseamBack'] as const;
+export const CROTCH_SEAM = ['centreFront', 'crotchFront', 'crotchBack', 'centreBack'] as const;
 
 /** How long edges are together. */
-export const lengthOf = (piece: Piece, names: readonly string[]): Mm =>
+export const lengthOf = (piece: Piece, names: readonly EdgeName[]): Mm =>
   piece.stitchLine.filter((edge) => names.includes(edge.name)).reduce((sum, edge) => sum + edgeLength(edge), 0);
 
 /** @param garment the finished pattern */
@@ -37,7 +41,7 @@ export function sewingFacts({ finished, hem }: Garment): SewingFacts {
   const hemRound = distance(...finished.hem.stitching);
   return {
     inseam: lengthOf(sewn, edgesOf(sewn, 'inseamFront')),
-    crotchSeam: lengthOf(sewn, edgesOf(sewn, 'centre', 'crotch')),
+    crotchSeam: lengthOf(sewn, edgesOf(sewn, ...CROTCH_SEAM)),
     waistRound: 2 * distance(...casing.waistEdge),
     hemRound,
     casingDepth: heights.kind === 'seamed' ? heights.height / 2 : heights.fold,

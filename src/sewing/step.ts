@@ -1,4 +1,4 @@
-import type { PieceKind, PieceRef } from '../edges';
+import type { EdgeName, PieceKind, PieceRef } from '../edges';
 import type { Side } from '../leg';
 import type { Phrase } from '../words';
 import type { Scene } from './pictures/scene';
@@ -17,7 +17,7 @@ export interface EdgeWork<How extends string> {
   readonly piece: PieceKind;
   /** Where left and right differ, of which of them. */
   readonly side?: Side | undefined;
-  readonly edges: readonly string[];
+  readonly edges: readonly EdgeName[];
   readonly how: How;
 }
 

@@ -1,4 +1,4 @@
-import type { PieceKind } from '../edges';
+import type { EdgeName, PieceKind } from '../edges';
 import type { Mm } from '../length';
 import { mm, say } from '../words';
 import { tuckedUnder } from './channels';
@@ -23,7 +23,7 @@ function pocketSteps(g: Garment): readonly SewingStep[] {
   const { pocket } = g;
   if (!pocket) return [];
   const piece = pieceOfKind(g, 'pocket');
-  const sides = ['rightSide', 'bottom', 'leftSide'];
+  const sides = ['rightSide', 'bottom', 'leftSide'] as const;
   const bare = g.allowances.inseam === 0;
   const round = pocket.count * lengthOf(piece, sides);
   return [
@@ -117,7 +117,7 @@ function cordStep(g: Garment, kind: PieceKind): SewingStep {
   const piece = pieceOfKind(g, kind);
   const long = edgesOf(piece, 'upper', 'lower');
   const halves = kind === 'waistCord';
-  const allowance = (edge: string) => piece.cutLine.find((one) => one.name === edge)?.allowance ?? 0;
+  const allowance = (edge: EdgeName) => piece.cutLine.find((one) => one.name === edge)?.allowance ?? 0;
   return makeStep({
     id: halves ? 'waist.tube' : 'hem.tube',
     part: 'flat',
@@ -185,7 +185,11 @@ const RAW_WORDS: Readonly<Record<string, string>> = {
 /** Which edges those are. */
 export function overlockedEdges(g: Garment): readonly EdgeWork<FinishedHow>[] {
   const { finished, waist, hem } = g;
-  const one = (piece: PieceKind, edge: string): EdgeWork<FinishedHow> => ({ piece, edges: [edge], how: 'overlocked' });
+  const one = (piece: PieceKind, edge: EdgeName): EdgeWork<FinishedHow> => ({
+    piece,
+    edges: [edge],
+    how: 'overlocked',
+  });
   const { kind } = finished.heights;
   const overlocked = waist.rawEdge === 'overlocked' && !elasticSewnOn(g);
   return [

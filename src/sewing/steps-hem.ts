@@ -1,7 +1,7 @@
 import { KIND_NAMES } from '../edges';
 import { inTurn, mm, say } from '../words';
 import { allowancesTacked } from './channels';
-import { edgesOf, lengthOf, sewingFacts } from './facts';
+import { edgesOf, INSEAM, lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceOfKind } from './garment';
 import { gatherSteps } from './gathers';
 import { hemStitchingAt, turningTold } from './hem-turning';
@@ -192,7 +192,7 @@ function facedHemSteps(g: Garment): readonly SewingStep[] {
   const piece = pieceOfKind(g, kind);
   const { hemRound } = sewingFacts(g);
   const { hem, allowances } = g;
-  const inseams = edgesOf(piece, 'inseam');
+  const inseams = edgesOf(piece, ...INSEAM);
   const under = hem.turnUnder > 0;
   return [
     makeStep({

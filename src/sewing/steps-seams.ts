@@ -1,6 +1,6 @@
-import type { PieceKind } from '../edges';
+import type { EdgeName, PieceKind } from '../edges';
 import { mm, type Phrase, say, UNSAID } from '../words';
-import { edgesOf, sewingFacts } from './facts';
+import { CROTCH_SEAM, edgesOf, INSEAM, sewingFacts } from './facts';
 import type { Garment } from './garment';
 import { makeStep } from './make-step';
 import type { EdgeWork, FinishedHow, SewingStep } from './step';
@@ -11,7 +11,7 @@ import { PER_METRE, timeOf } from './time';
 export const seamSteps = (g: Garment): readonly SewingStep[] => [inseamStep(g), crotchStep(g)];
 
 /** Both layers in one go by the serger, or sewn and then overlocked as one. */
-export function seamFinish(g: Garment, piece: PieceKind, edges: readonly string[]): EdgeWork<FinishedHow> {
+export function seamFinish(g: Garment, piece: PieceKind, edges: readonly EdgeName[]): EdgeWork<FinishedHow> {
   return { piece, edges, how: finishedHow(g) };
 }
 
@@ -53,8 +53,8 @@ export const seamPace = (g: Garment): number => (sergesSeams(g) ? PER_METRE.serg
 function legWork<How extends string>(
   { finished: { pieced } }: Garment,
   how: How,
-  edges: readonly string[],
-  onTip: string,
+  edges: readonly EdgeName[],
+  onTip: EdgeName,
 ): readonly EdgeWork<How>[] {
   return [{ piece: 'leg', edges, how }, ...(pieced ? [{ piece: 'forkTip', edges: [onTip], how } as const] : [])];
 }
@@ -64,7 +64,7 @@ const finishedHow = (g: Garment): FinishedHow => (sergesSeams(g) ? 'serged' : 't
 function inseamStep(g: Garment): SewingStep {
   const { finished, allowances } = g;
   const { inseam, hemFlat } = sewingFacts(g);
-  const edges = edgesOf(finished.sewn, 'inseam');
+  const edges = edgesOf(finished.sewn, ...INSEAM);
   const notches = finished.sewn.notches.filter((notch) => notch.edge === 'inseamFront').length;
   return makeStep({
     id: 'inseams',
@@ -96,7 +96,7 @@ function inseamStep(g: Garment): SewingStep {
 function crotchStep(g: Garment): SewingStep {
   const { finished, allowances } = g;
   const { crotchSeam } = sewingFacts(g);
-  const edges = edgesOf(finished.sewn, 'centre', 'crotch');
+  const edges = edgesOf(finished.sewn, ...CROTCH_SEAM);
   return makeStep({
     id: 'crotch',
     part: 'seams',

@@ -1,4 +1,3 @@
-import { PIECING } from '../edges';
 import { say } from '../words';
 import { lengthOf } from './facts';
 import type { Garment } from './garment';
@@ -29,12 +28,12 @@ export function tipSteps(g: Garment): readonly SewingStep[] {
       settings: seamSettings(g),
       check: say`Inseam and crotch edge run on across the seam without a step, and the two legs are mirror images.`,
       sews: [
-        { piece: 'leg', edges: [PIECING], how: 'seamed' },
-        { piece: 'forkTip', edges: [PIECING], how: 'seamed' },
+        { piece: 'leg', edges: ['piecing'], how: 'seamed' },
+        { piece: 'forkTip', edges: ['piecing'], how: 'seamed' },
       ],
-      finishes: [seamFinish(g, 'leg', [PIECING]), seamFinish(g, 'forkTip', [PIECING])],
+      finishes: [seamFinish(g, 'leg', ['piecing']), seamFinish(g, 'forkTip', ['piecing'])],
       mind: say`Press on the wrong side, and keep your fingers off the point that you hold down.`,
-      time: timeOf(4, 2 * lengthOf(pieced.tip, [PIECING]), seamPace(g)),
+      time: timeOf(4, 2 * lengthOf(pieced.tip, ['piecing']), seamPace(g)),
       scene: { view: 'forkTip' },
     }),
   ];

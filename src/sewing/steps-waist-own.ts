@@ -100,7 +100,7 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
   const piece = pieceOfKind(g, kind);
   const { allowances, waist, finished } = g;
   const { waistRound } = sewingFacts(g);
-  const centres = edgesOf(piece, 'centre');
+  const centres = edgesOf(piece, 'centreFront', 'centreBack');
   const under = waist.rawEdge === 'turnedUnder';
   return [
     makeStep({

@@ -1,5 +1,5 @@
 import { placer } from '../drawing';
-import { cutCurves, type Piece, type PieceRef, pieceRef } from '../edges';
+import { cutCurves, isLevel, type LevelName, type Piece, type PieceRef, pieceRef } from '../edges';
 import type { Mm } from '../length';
 import {
   type Curve,
@@ -14,12 +14,13 @@ import {
   point,
   subtract,
 } from '../plane';
+import { type Phrase, say } from '../words';
 import type { PaperSettings, SheetPlan } from './types';
 
 /** A line across the joins whose length is known: measured once the sheets are joined, it proves them. */
 export interface ControlLength {
   readonly piece: PieceRef;
-  readonly name: string;
+  readonly name: Phrase;
   /** On the printed paper, whatever the printer's correction. */
   readonly length: Mm;
   /** A place on the line, and the way that it runs there, for its figure to be written beside it; on the drawing. */
@@ -28,6 +29,12 @@ export interface ControlLength {
   /** Towards the middle of the piece from a line on its rim, where words are not cut off; absent inside the piece. */
   readonly inwards?: Point;
 }
+
+const LINE_NAMES: Readonly<Record<LevelName, Phrase>> = {
+  hip: say`hip line`,
+  crotchLine: say`crotch line`,
+  knee: say`knee line`,
+};
 
 /** Where along a line on the rim its words may stand, in parts of it. */
 const SHARES = [0.4, 0.3, 0.5, 0.2, 0.6, 0.7, 0.8] as const;
@@ -49,7 +56,7 @@ export function controlLengths(
   const place = placer(where);
   const { left, right, top, bottom } = curvesBounds(cutCurves(main).map((curve) => curveMap(curve, place)));
   const middle = point((left + right) / 2, (top + bottom) / 2);
-  const control = (name: string, curves: readonly Curve[], share: number, rim = false): readonly ControlLength[] => {
+  const control = (name: Phrase, curves: readonly Curve[], share: number, rim = false): readonly ControlLength[] => {
     const placed = curves.map((curve) => curveMap(curve, place));
     if (placed.length === 0 || !crossesJoin(placed, plan)) return [];
     const length = pathLength(curves);
@@ -57,15 +64,13 @@ export function controlLengths(
     const inwards = rim ? { inwards: subtract(middle, at) } : {};
     return [{ piece: pieceRef(main), name, length: length * scale, at, way, ...inwards }];
   };
-  const levels = main.lines.filter((line) => line.kind === 'level');
+  const levels = main.lines.filter(isLevel);
   const hipFirst = levels.toSorted((a, b) => Number(b.name === 'hip') - Number(a.name === 'hip'));
-  const across = hipFirst.flatMap(({ name, curves }) =>
-    control(name.endsWith('line') ? name : `${name} line`, curves, 0.3),
-  );
+  const across = hipFirst.flatMap(({ name, curves }) => control(LINE_NAMES[name], curves, 0.3));
   const inseam = main.stitchLine.find((edge) => edge.name === 'inseamFront')?.curves ?? [];
   return [
     ...across.slice(0, 1),
-    ...control('front inseam, along its stitching line', inseam, clearShare(inseam, main), true),
+    ...control(say`front inseam, along its stitching line`, inseam, clearShare(inseam, main), true),
   ];
 }
 

@@ -59,7 +59,7 @@ const BREAKS: readonly Break[] = [
     spoilt: () =>
       withPiece(whole, (piece) => ({
         ...piece,
-        folds: withCurves(piece.folds, 'waist fold', (curves) =>
+        folds: withCurves(piece.folds, 'waistFold', (curves) =>
           moved(curves, (p) => ({ x: p.x, y: p.y + p.x * 0.15 })),
         ),
       })),
@@ -71,7 +71,7 @@ const BREAKS: readonly Break[] = [
     spoilt: () =>
       withPiece(whole, (piece) => ({
         ...piece,
-        lines: withCurves(piece.lines, 'waist edge', (curves) =>
+        lines: withCurves(piece.lines, 'waistEdge', (curves) =>
           curves.map(([a, b, c, d]): Curve => [a, b, { x: c.x, y: c.y - 30 }, d]),
         ),
       })),

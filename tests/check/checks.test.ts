@@ -140,7 +140,7 @@ const VERDICTS: readonly Spoilt[] = [
     () =>
       withPiece(whole, (piece) => ({
         ...piece,
-        folds: withCurves(piece.folds, 'hem fold', (curves) => {
+        folds: withCurves(piece.folds, 'hemFold', (curves) => {
           const end = curves[0]?.[0] ?? { x: 0, y: 0 };
           return moved(curves, (p) => turned(p, end, (7 * Math.PI) / 180));
         }),

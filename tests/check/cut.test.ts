@@ -50,7 +50,7 @@ function forked(part: 'front' | 'back', share: number): Subject {
 const tilted = (by: number, from = whole): Subject => ({
   ...withPiece(from, (piece) => ({
     ...piece,
-    lines: withCurves(piece.lines, 'waist edge', (curves) =>
+    lines: withCurves(piece.lines, 'waistEdge', (curves) =>
       moved(curves, (p) => (p.x < 0 ? { x: p.x, y: p.y + by } : p)),
     ) as typeof piece.lines,
   })),

@@ -77,7 +77,7 @@ describe('channels', () => {
   it('are as high as they were planned where no stitching is drawn', () => {
     const bare = withPiece(whole, (piece) => ({
       ...piece,
-      lines: piece.lines.filter(({ name }) => name !== 'casing stitching'),
+      lines: piece.lines.filter(({ name }) => name !== 'casingStitching'),
     }));
     const [channel] = whole.finished.heights.channels;
     expect(found(bare, 'channels').measured).toBeCloseTo((channel?.to ?? 0) - (channel?.from ?? 0), 9);
@@ -341,7 +341,7 @@ describe('turnings', () => {
   const bent = (degrees: number): Subject =>
     withPiece(whole, (piece) => ({
       ...piece,
-      folds: withCurves(piece.folds, 'waist fold', (curves) => {
+      folds: withCurves(piece.folds, 'waistFold', (curves) => {
         const [a, b] = [pathStart(curves), pathEnd(curves)];
         const along = (t: number) => ({ x: a.x + (b.x - a.x) * t, y: a.y + (b.y - a.y) * t });
         const turn = (p: typeof a) => turned(p, along(0.5), radians(degrees));
@@ -363,7 +363,7 @@ describe('turnings', () => {
     const tilted = (slope: number): Subject =>
       withPiece(whole, (piece) => ({
         ...piece,
-        folds: withCurves(piece.folds, 'waist fold', (curves) =>
+        folds: withCurves(piece.folds, 'waistFold', (curves) =>
           moved(curves, (p) => ({ x: p.x, y: p.y + p.x * slope })),
         ),
       }));
@@ -424,7 +424,7 @@ describe('the waist edge', () => {
     const tilted = (by: number): Subject =>
       withPiece(whole, (piece) => ({
         ...piece,
-        lines: withCurves(piece.lines, 'waist edge', (curves) =>
+        lines: withCurves(piece.lines, 'waistEdge', (curves) =>
           curves.map(
             ([a, b, c, d]): Curve => (by < 0 ? [a, { ...b, y: b.y + by }, c, d] : [a, b, { ...c, y: c.y - by }, d]),
           ),

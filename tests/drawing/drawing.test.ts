@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { LAYERS, pieceDrawing } from '../../src/drawing';
-import { cutCurves } from '../../src/edges';
+import { cutCurves, pieceLine } from '../../src/edges';
 import { distance, pathEnd, pathStart, point, straight } from '../../src/plane';
 import { legPiece } from './leg-piece';
 
@@ -48,7 +48,7 @@ test('a shift moves lines and words alike', () => {
 });
 
 test('a buttonhole has bars across its ends, so that it is seen on the side line', () => {
-  const slitLine = { name: 'cord opening', kind: 'opening' as const, curves: [straight(point(0, 40), point(0, 50))] };
+  const slitLine = pieceLine('cordOpening', [straight(point(0, 40), point(0, 50))]);
   const leg = { ...legPiece, lines: [slitLine] };
   const opening = pieceDrawing(leg).paths.filter((path) => path.name === 'cord opening');
   const [slit, ...bars] = opening.flatMap((path) => path.curves);

@@ -49,12 +49,12 @@ it.each([
   ['facedHem', 0],
 ] as const)('a hem with %s has %i quarter marks', (finish, count) => {
   const leg = pieceOf(drafted({ hem: { ...exampleProject.hem, finish } }), 'leg');
-  expect(leg.lines.filter(({ name }) => name === 'hem quarter')).toHaveLength(count);
+  expect(leg.lines.filter(({ name }) => name === 'hemQuarter')).toHaveLength(count);
 });
 
 it('the quarters of a hem part its edge in four, apart from the side', () => {
   const leg = pieceOf(drafted({ hem: { ...exampleProject.hem, finish: 'contrastBand' } }), 'leg');
-  const marks = leg.lines.filter(({ name }) => name === 'hem quarter').map(({ curves }) => pathStart(curves));
+  const marks = leg.lines.filter(({ name }) => name === 'hemQuarter').map(({ curves }) => pathStart(curves));
   const hem = leg.stitchLine.find(({ name }) => name === 'hem')?.curves ?? [];
   const round = [pathStart(hem), ...marks, pathEnd(hem)].sort((a, b) => a.x - b.x);
   const parts = round.slice(1).map((p, i) => distance(p, round[i] ?? p));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cordLength, pieceName } from '../../src/edges';
+import { cordLength, type EdgeName, type LineName, pieceName } from '../../src/edges';
 import { hemElasticLength, ribCuffGirth } from '../../src/edges/hem';
 import {
   distance,
@@ -31,8 +31,8 @@ const pieceOf = (d: Draft, name: string) => {
   if (!found) throw new Error(`there is no ${name}, only ${d.pieces.map(pieceName).join()}`);
   return found;
 };
-const lengthOf = (d: Draft, name: string, edge: string) => edgeLength(outlineEdge(pieceOf(d, name).stitchLine, edge));
-const linesOf = (d: Draft, name: string) => pieceOf(d, 'leg').lines.filter((line) => line.name === name);
+const lengthOf = (d: Draft, name: string, edge: EdgeName) => edgeLength(outlineEdge(pieceOf(d, name).stitchLine, edge));
+const linesOf = (d: Draft, name: LineName) => pieceOf(d, 'leg').lines.filter((line) => line.name === name);
 const plain = drafted();
 
 describe('waist finishes', () => {
@@ -40,14 +40,14 @@ describe('waist finishes', () => {
   it.each([1, 2, 3, 4] as const)('%i rows of elastic get a channel each, wide enough, parted by stitching', (rows) => {
     const d = drafted({ rows, elasticWidth: 10 });
     expect(d.measures.casingHeight).toBeCloseTo(2 * rows * 10 + (rows - 1) * 3 + 3.2, 9);
-    expect(linesOf(d, 'channel stitching')).toHaveLength(rows - 1);
+    expect(linesOf(d, 'channelStitching')).toHaveLength(rows - 1);
     expect(d.measures.casingHeight / 2 / rows).toBeGreaterThanOrEqual(11.5);
   });
 
   it('a drawstring has its channel, its buttonhole beside centre front in the outer layer, and its length', () => {
     const d = drafted({ finish: 'drawstringCasing', cordWidth: 10 });
     expect(d.measures.casingHeight).toBeCloseTo(2 * (10 + 6.35) + 3.2, 9);
-    const [hole] = linesOf(d, 'cord opening');
+    const [hole] = linesOf(d, 'cordOpening');
     const middle = hole ? pathStart(hole.curves) : { x: 0, y: 0 };
     const edge = pathEnd(d.leg.waistEdge);
     expect(edge.x - middle.x).toBeGreaterThan(15);
@@ -61,7 +61,7 @@ describe('waist finishes', () => {
   it('elastic and drawstring lie in channels of their own, the cord above', () => {
     const d = drafted({ finish: 'elasticAndDrawstring' });
     expect(d.measures.casingHeight).toBeCloseTo(plain.measures.casingHeight + 2 * 16.35, 9);
-    expect(linesOf(d, 'channel stitching')).toHaveLength(1);
+    expect(linesOf(d, 'channelStitching')).toHaveLength(1);
     expect([d.notions.elasticLength, d.notions.cordLength].every((one) => one !== undefined)).toBe(true);
   });
 
@@ -153,13 +153,13 @@ describe('hem finishes', () => {
 
   it('hem casings are deep enough for what they hold, and a cord comes out at the side', () => {
     expect(
-      linesOf(drafted({}, { finish: 'drawstringCasing' }), 'hem cord opening').map((l) =>
+      linesOf(drafted({}, { finish: 'drawstringCasing' }), 'hemCordOpening').map((l) =>
         Math.round(pathStart(l.curves).x),
       ),
     ).toEqual([0]);
     const depth = (hem: Hem) => {
       const d = drafted({}, hem);
-      const [line] = linesOf(d, 'hem stitching');
+      const [line] = linesOf(d, 'hemStitching');
       return line ? Math.abs(pathStart(d.leg.hem).y - pathStart(line.curves).y) : 0;
     };
     expect(depth({ finish: 'elasticCasing', elasticWidth: 12 })).toBeGreaterThanOrEqual(13.5);
@@ -221,7 +221,7 @@ describe('a pocket', () => {
     const d = drafted({}, {}, { pocket: { width: 150, height: 165, facing: 30, part: 'back', count: 2 } });
     expect(pieceOf(d, 'pocket').cut).toBe(2);
     expect(lengthOf(d, 'pocket', 'leftSide')).toBeCloseTo(195, 9);
-    const [place] = linesOf(d, 'pocket place');
+    const [place] = linesOf(d, 'pocketPlace');
     expect(place?.curves.every((curve) => curve.every((p) => p.x < 0))).toBe(true);
   });
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { cutCurves, type Piece, pieceName } from '../../src/edges';
+import { cutCurves, type EdgeName, type Piece, pieceName } from '../../src/edges';
 import {
   edgeLength,
   flattenCurves,
@@ -28,7 +28,7 @@ const EXACT = 0.01;
 
 const withTip = (piecedTip: number, change: Partial<Project> = {}): Draft =>
   drafted({ ...change, cloth: { ...exampleProject.cloth, ...change.cloth, piecedTip } });
-const lengthOf = (piece: Piece, edge: string): number => edgeLength(outlineEdge(piece.stitchLine, edge));
+const lengthOf = (piece: Piece, edge: EdgeName): number => edgeLength(outlineEdge(piece.stitchLine, edge));
 const areaOf = (piece: Piece): number => outlineArea(outlineCurves(piece.stitchLine));
 const cutOf = (piece: Piece) => flattenCurves(cutCurves(piece), 0.002);
 
@@ -40,7 +40,7 @@ function partsOf(d: Draft): { readonly leg: Piece; readonly tip: Piece; readonly
 /** Both pieces, sewn together, are the leg: edges, area, seam, notches, grain. */
 function expectLeg(d: Draft): void {
   const { leg, tip, whole } = partsOf(d);
-  for (const edge of ['inseamBack', 'crotchBack'])
+  for (const edge of ['inseamBack', 'crotchBack'] as const)
     expect(Math.abs(lengthOf(leg, edge) + lengthOf(tip, edge) - lengthOf(whole, edge)), edge).toBeLessThan(EXACT);
   expect(Math.abs(areaOf(leg) + areaOf(tip) - areaOf(whole))).toBeLessThan(EXACT);
   expect(Math.abs(lengthOf(leg, 'piecing') - lengthOf(tip, 'piecing'))).toBeLessThan(1e-9);

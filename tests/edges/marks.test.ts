@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Piece } from '../../src/edges';
+import type { EdgeName, Piece } from '../../src/edges';
 import {
   add,
   distance,
@@ -82,12 +82,12 @@ describe('the notches of a leg', () => {
 
 describe('the words on a leg', () => {
   it('are these, on their own sides, level but for the one along the side', () => {
-    expect(leg.texts.map(({ text, role, turn }) => [text, role, turn])).toEqual([
-      [exampleProject.name, 'name', 0],
-      ['leg · cut 2, mirrored', 'name', 0],
-      [exampleProject.body.label, 'name', 0],
-      ['front', 'name', 0],
-      ['back', 'name', 0],
+    expect(leg.texts.map(({ text, says, turn }) => [text, says, turn])).toEqual([
+      [exampleProject.name, 'title', 0],
+      ['leg · cut 2, mirrored', 'piece', 0],
+      [exampleProject.body.label, 'label', 0],
+      ['front', 'half', 0],
+      ['back', 'half', 0],
       ['side – no seam here', 'side', -90],
     ]);
     const side = (text: string) => Math.sign(leg.texts.find((one) => one.text === text)?.at.x ?? 0);
@@ -203,7 +203,7 @@ describe('the levels and lines of a leg', () => {
     const net = ring(leg);
     for (const [name, y] of [
       ['hip', d.leg.hipLevel],
-      ['crotch line', d.leg.crotchLevel],
+      ['crotchLine', d.leg.crotchLevel],
       ['knee', d.leg.kneeLevel ?? 0],
     ] as const) {
       const [left, right] = [pathStart(lineOf(leg, name)), pathEnd(lineOf(leg, name))];
@@ -213,12 +213,12 @@ describe('the levels and lines of a leg', () => {
         expect(pathFoot([...net, net[0] as Point], end).distance, name).toBeLessThan(0.03);
       expect(pointsHold(net, point((left.x + right.x) / 2, y)), name).toBe(true);
     }
-    expect(leg.lines.map(({ name }) => name)).not.toContain('channel stitching');
+    expect(leg.lines.map(({ name }) => name)).not.toContain('channelStitching');
   });
 
   it('the side is upright from raw edge to raw edge, and the quarters reach 12 mm into the piece', () => {
     const side = lineOf(leg, 'side');
-    const edge = (name: string) => flattenCurves(outlineEdge(leg.stitchLine, name).curves);
+    const edge = (name: EdgeName) => flattenCurves(outlineEdge(leg.stitchLine, name).curves);
     expect([pathStart(side).x, pathEnd(side).x]).toEqual([0, 0]);
     expect(pathFoot(edge('waist'), pathStart(side)).distance).toBeLessThan(1e-6);
     expect(pathFoot(edge('hem'), pathEnd(side)).distance).toBeLessThan(1e-6);
@@ -237,11 +237,11 @@ describe('the levels and lines of a leg', () => {
     const where = (of: Draft) =>
       pieceOf(of, 'leg')
         .lines.filter(({ kind }) => kind === 'lengthen')
-        .map(({ name, curves }) => [name.split(' ').at(-2), pathStart(curves).y] as const);
+        .map(({ name, curves }) => [name, pathStart(curves).y] as const);
     const hem = (of: Draft) => pathStart(of.leg.hem).y;
     const [rise, thigh, calf] = where(d);
     const knee = d.leg.kneeLevel ?? 0;
-    expect([rise?.[0], thigh?.[0], calf?.[0]]).toEqual(['rise', 'thigh', 'calf']);
+    expect([rise?.[0], thigh?.[0], calf?.[0]]).toEqual(['lengthenRise', 'lengthenThigh', 'lengthenCalf']);
     expect(rise?.[1]).toBeGreaterThan(Math.max(d.leg.front.waistPoint.y, d.leg.back.waistPoint.y));
     expect(rise?.[1]).toBeLessThan(d.leg.hipLevel);
     expect(thigh?.[1]).toBeGreaterThan(d.leg.crotchLevel + 59);
@@ -262,10 +262,10 @@ describe('the levels and lines of a leg', () => {
       hem: { ...exampleProject.hem, finish: 'drawstringCasing', cordWidth: 5 },
     });
     const piece = pieceOf(corded, 'leg');
-    const [hole, low] = [lineOf(piece, 'cord opening'), lineOf(piece, 'hem cord opening')];
+    const [hole, low] = [lineOf(piece, 'cordOpening'), lineOf(piece, 'hemCordOpening')];
     expect([pathLength(hole), pathLength(low)]).toEqual([expect.closeTo(15, 9), expect.closeTo(8, 9)]);
     // 20 mm from centre front along the waist edge, as high above it as the middle of the cord's channel.
-    const [back, front] = [pathStart(lineOf(piece, 'waist edge')), pathEnd(lineOf(piece, 'waist edge'))];
+    const [back, front] = [pathStart(lineOf(piece, 'waistEdge')), pathEnd(lineOf(piece, 'waistEdge'))];
     const along = scale(subtract(back, front), 1 / distance(back, front));
     const middle = scale(add(pathStart(hole), pathEnd(hole)), 0.5);
     expect(dot(subtract(middle, front), along)).toBeCloseTo(20, 6);

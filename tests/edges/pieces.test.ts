@@ -35,7 +35,7 @@ describe('a straight piece', () => {
     expect(box.right - box.left).toBeCloseTo(everything.measures.casingHeight, 6);
     expect(box.bottom - box.top).toBeGreaterThan(900);
     const [fold] = casing.folds;
-    expect(fold?.name).toBe('casing fold');
+    expect(fold?.name).toBe('casingFold');
     for (const end of [pathStart(fold?.curves ?? []), pathEnd(fold?.curves ?? [])])
       expect(end.x).toBeCloseTo((box.left + box.right) / 2, 6);
     expect(edgeLength(fold as never)).toBeCloseTo(box.bottom - box.top, 6);
@@ -65,7 +65,7 @@ describe('a straight piece', () => {
   it.each(['casing', 'hem band'])('of the name %s says so within it, in letters that fit', (name) => {
     const piece = pieceOf(everything, name);
     const [first, second] = piece.texts;
-    expect([first?.text, first?.role, second?.role]).toEqual([`${name} · cut ${piece.cut}`, 'name', 'note']);
+    expect([first?.text, first?.says, second?.says]).toEqual([`${name} · cut ${piece.cut}`, 'piece', 'note']);
     expect(piece.mirrored).toBe(false);
     for (const { at, size, text, turn } of piece.texts) {
       expect(turn).toBe(90);
@@ -88,7 +88,7 @@ describe('a pocket', () => {
   it('has its facing above the fold, allowances round it, and its words on its face', () => {
     const box = pointsBounds(ring(pocket));
     expect(box).toEqual({ left: 0, top: -30, right: 150, bottom: 165 });
-    expect(pocket.folds.map(({ name }) => name)).toEqual(['pocket fold']);
+    expect(pocket.folds.map(({ name }) => name)).toEqual(['pocketFold']);
     expect(pathStart(pocket.folds[0]?.curves ?? [])).toEqual(point(0, 0));
     expect(pathEnd(pocket.folds[0]?.curves ?? [])).toEqual(point(150, 0));
     expect(pocket.cutLine.map(({ name, allowance }) => `${name} ${allowance}`)).toEqual([
@@ -99,7 +99,7 @@ describe('a pocket', () => {
     ]);
     const [text, ...more] = pocket.texts;
     expect(more).toEqual([]);
-    expect(text).toMatchObject({ text: 'pocket · cut 2', turn: 0, role: 'name' });
+    expect(text).toMatchObject({ text: 'pocket · cut 2', turn: 0, says: 'piece' });
     expect(text?.at.x).toBe(75);
     expect(text?.at.y).toBeGreaterThan(text?.size ?? 0);
     expect(0.82 * (text?.size ?? 0) * 'pocket · cut 2'.length).toBeLessThan(150);
@@ -110,7 +110,7 @@ describe('a pocket', () => {
     'is sewn on the middle of the %s, 65 mm below the finished waist edge',
     (part) => {
       const of = drafted({ pocket: { width: 140, height: 160, facing: 25, part, count: 1 } });
-      const place = pointsBounds(lineOf(pieceOf(of, 'leg'), 'pocket place').flat());
+      const place = pointsBounds(lineOf(pieceOf(of, 'leg'), 'pocketPlace').flat());
       expect((place.left + place.right) / 2).toBeCloseTo(of.leg[part].hipPoint.x / 2, 6);
       expect([place.right - place.left, place.bottom - place.top]).toEqual([
         expect.closeTo(140, 6),
@@ -118,7 +118,7 @@ describe('a pocket', () => {
       ]);
       // The casing folds 27 mm above the leg’s own waist edge.
       expect(place.top).toBeCloseTo(Math.max(of.leg.front.waistPoint.y, of.leg.back.waistPoint.y) - 27 + 65, 6);
-      expect(lineOf(pieceOf(of, 'leg'), 'pocket place')).toHaveLength(3);
+      expect(lineOf(pieceOf(of, 'leg'), 'pocketPlace')).toHaveLength(3);
     },
   );
 });
@@ -127,7 +127,7 @@ it('a small child’s pocket lies higher, and ends above the crotch line', () =>
   const body = { label: '', waistGirth: 500, hipGirth: 540, bodyRise: 160, insideLeg: 380, ageYears: 4 };
   const top = (height: number) => {
     const of = drafted({ body, pocket: { width: 90, height, facing: 20, part: 'back', count: 1 } });
-    const { top: upper, bottom } = pointsBounds(lineOf(pieceOf(of, 'leg'), 'pocket place').flat());
+    const { top: upper, bottom } = pointsBounds(lineOf(pieceOf(of, 'leg'), 'pocketPlace').flat());
     const edge = Math.max(of.leg.front.waistPoint.y, of.leg.back.waistPoint.y);
     return { below: upper - edge, above: of.leg.crotchLevel - bottom };
   };
@@ -149,10 +149,10 @@ describe('cloth that is not washed first', () => {
     expect(cut.notches.map(({ length }) => length)).toEqual(sewn.notches.map(({ length }) => length));
     for (const { edge, at } of cut.notches)
       expect(pathFoot(flattenCurves(outlineEdge(cut.stitchLine, edge).curves, 1e-3), at).distance).toBeLessThan(0.05);
-    const note = cut.texts.find(({ role }) => role === 'note');
+    const note = cut.texts.find(({ says }) => says === 'note');
     expect(note?.text).toBe('cut 5.3 % longer and 3.1 % wider: not washed first');
     expect(note && pointsHold(ring(cut), note.at)).toBe(true);
-    for (const name of ['hip', 'side', 'casing stitching'])
+    for (const name of ['hip', 'side', 'casingStitching'])
       expect(pathLength(lineOf(cut, name))).toBeGreaterThan(1.02 * pathLength(lineOf(sewn, name)));
     expect(cut.folds.map(({ name }) => name)).toEqual(sewn.folds.map(({ name }) => name));
     expect(pathLength(cut.folds[0]?.curves ?? [])).toBeGreaterThan(1.02 * pathLength(sewn.folds[0]?.curves ?? []));
@@ -185,7 +185,7 @@ describe('a facing', () => {
     expect([piece.cut, piece.mirrored]).toEqual([2, true]);
     const [text, ...more] = piece.texts;
     expect(more).toEqual([]);
-    expect([text?.text, text?.role, text?.turn]).toEqual([`${name} · cut 2, mirrored`, 'name', 0]);
+    expect([text?.text, text?.says, text?.turn]).toEqual([`${name} · cut 2, mirrored`, 'piece', 0]);
     const half = 0.41 * (text?.size ?? 0) * (text?.text.length ?? 0);
     for (const [x, y] of [
       [-half, 0],

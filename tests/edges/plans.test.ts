@@ -99,9 +99,9 @@ describe('a hem turning', () => {
 describe('lines and folds of each finish', () => {
   const folds = (change: Partial<Project>) => pieceOf(drafted(change), 'leg').folds.map(({ name }) => name);
   it('are those that are folded', () => {
-    expect(folds({})).toEqual(['waist fold', 'hem fold', 'turn-under fold']);
-    expect(folds({ hem: withHem({ turnUnder: 0 }) })).toEqual(['waist fold', 'hem fold']);
-    expect(folds({ waist: withWaist({ finish: 'facedCasing' }) })).toEqual(['hem fold', 'turn-under fold']);
+    expect(folds({})).toEqual(['waistFold', 'hemFold', 'turnUnderFold']);
+    expect(folds({ hem: withHem({ turnUnder: 0 }) })).toEqual(['waistFold', 'hemFold']);
+    expect(folds({ waist: withWaist({ finish: 'facedCasing' }) })).toEqual(['hemFold', 'turnUnderFold']);
     expect(
       folds({ waist: withWaist({ finish: 'knitBand' }), hem: withHem({ finish: 'facedHem', turnUnder: 8 }) }),
     ).toEqual([]);
@@ -112,8 +112,8 @@ describe('lines and folds of each finish', () => {
       pieceOf(drafted(change), 'leg')
         .lines.filter(({ kind }) => kind === 'stitching')
         .map(({ name }) => name);
-    expect(stitched({})).toEqual(['casing stitching', 'hem stitching']);
-    expect(stitched({ waist: withWaist({ finish: 'facedCasing' }) })).toEqual(['casing stitching', 'hem stitching']);
+    expect(stitched({})).toEqual(['casingStitching', 'hemStitching']);
+    expect(stitched({ waist: withWaist({ finish: 'facedCasing' }) })).toEqual(['casingStitching', 'hemStitching']);
     expect(stitched({ waist: withWaist({ finish: 'separateCasing' }), hem: withHem({ finish: 'ribCuff' }) })).toEqual(
       [],
     );
@@ -128,7 +128,7 @@ describe('lines and folds of each finish', () => {
 
   it('the rise is made longer halfway between waist and hip', () => {
     const { leg, finished } = drafted();
-    const rise = lineOf(finished.sewn, 'lengthen or shorten the rise here');
+    const rise = lineOf(finished.sewn, 'lengthenRise');
     const waist = Math.max(leg.front.waistPoint.y, leg.back.waistPoint.y);
     expect(pathStart(rise).y).toBeCloseTo((waist + leg.hipLevel) / 2, 9);
   });
@@ -187,7 +187,7 @@ describe('cloth that shrinks in its first wash', () => {
     const waist = withWaist({ finish: 'elasticAndDrawstring' });
     const { finished } = drafted({ cloth, waist });
     const high = (lines: typeof finished.piece) => {
-      const [hole, edge] = [lineOf(lines, 'cord opening'), pathEnd(lineOf(lines, 'waist edge'))];
+      const [hole, edge] = [lineOf(lines, 'cordOpening'), pathEnd(lineOf(lines, 'waistEdge'))];
       return edge.y - (pathStart(hole).y + pathEnd(hole).y) / 2;
     };
     expect(high(finished.piece) / high(finished.sewn)).toBeCloseTo(1 / 0.9, 2);
@@ -195,7 +195,7 @@ describe('cloth that shrinks in its first wash', () => {
 
   it('says so below the words of the front, clear of them', () => {
     const { texts } = drafted({ cloth }).finished.piece;
-    const note = texts.find(({ role }) => role === 'note');
+    const note = texts.find(({ says }) => says === 'note');
     const front = texts.find(({ text }) => text === 'front');
     expect(note?.text).toBe('cut 11.1 % longer and 5.3 % wider: not washed first');
     expect(note?.at.x).toBeCloseTo(front?.at.x ?? 0, 6);

@@ -70,11 +70,11 @@ describe('what is told of the waist', () => {
 
   it('lights the casing’s own lines', () => {
     expect(lit(drafted({ rows: 3, elasticWidth: 10 }), 'casing')).toEqual([
-      'channel stitching',
-      'channel stitching',
+      'channelStitching',
+      'channelStitching',
       'waist',
-      'waist edge',
-      'waist fold',
+      'waistEdge',
+      'waistFold',
     ]);
   });
 
@@ -85,7 +85,7 @@ describe('what is told of the waist', () => {
     expect(told(drafted({ rawEdge: 'turnedUnder' }), 'catch')[0]).toBe(
       '1 cm more lie beyond the stitching, so that the edge turned under is caught.',
     );
-    expect(lit(drafted(), 'catch')).toEqual(['casing stitching', 'waist']);
+    expect(lit(drafted(), 'catch')).toEqual(['casingStitching', 'waist']);
     for (const none of [{ elastic: 'sewnOn' }, { finish: 'separateCasing' }, { finish: 'knitBand' }] as const)
       expect(ids(drafted(none)), JSON.stringify(none)).not.toContain('catch');
   });
@@ -100,7 +100,7 @@ describe('what is told of the waist', () => {
       'The cord comes out 2 cm to each side of centre front, through the outer layer, reinforced; it is 159 cm long.',
       'the opening and two ends of 27.5 cm to tie',
     ]);
-    expect([lit(both, 'elastic'), lit(both, 'cord')]).toEqual([['quarter', 'quarter'], ['cord opening']]);
+    expect([lit(both, 'elastic'), lit(both, 'cord')]).toEqual([['quarter', 'quarter'], ['cordOpening']]);
     expect(ids(drafted())).not.toContain('cord');
     expect(ids(drafted({ finish: 'drawstringCasing' }))).not.toContain('elastic');
   });
@@ -136,15 +136,15 @@ describe('what is told of the hem', () => {
   });
 
   it('lights the lines of the hem that is made', () => {
-    expect(lit(drafted(), 'hem')).toEqual(['hem', 'hem fold', 'hem stitching', 'turn-under fold']);
+    expect(lit(drafted(), 'hem')).toEqual(['hem', 'hemFold', 'hemStitching', 'turnUnderFold']);
     expect(lit(drafted({}, { finish: 'drawstringCasing', turnUnder: 0 }), 'hem')).toEqual([
       'hem',
-      'hem cord opening',
-      'hem fold',
-      ...Array.from({ length: 6 }, () => 'hem quarter'),
-      'hem stitching',
+      'hemCordOpening',
+      'hemFold',
+      ...Array.from({ length: 6 }, () => 'hemQuarter'),
+      'hemStitching',
     ]);
-    const band = ['hem', 'hem quarter', 'hem quarter', 'hem quarter'];
+    const band = ['hem', 'hemQuarter', 'hemQuarter', 'hemQuarter'];
     expect(lit(drafted({}, { finish: 'contrastBand' }), 'hem')).toEqual(band);
   });
 });
@@ -153,9 +153,9 @@ describe('what is told of turnings, seams and marks', () => {
   it('explains the mirrored turnings, and lights them, only where something is folded', () => {
     const turnings = ['centreBackTurning', 'centreFrontTurning'];
     expect(lit(drafted(), 'mirror')).toEqual(
-      [...turnings, 'hem fold', 'inseamBackTurning', 'inseamFrontTurning', 'waist fold'].toSorted(),
+      [...turnings, 'hemFold', 'inseamBackTurning', 'inseamFrontTurning', 'waistFold'].toSorted(),
     );
-    expect(lit(drafted({}, { finish: 'facedHem' }), 'mirror')).toEqual([...turnings, 'waist fold']);
+    expect(lit(drafted({}, { finish: 'facedHem' }), 'mirror')).toEqual([...turnings, 'waistFold']);
     // None of these is reckoned.
     for (const id of ['catch', 'mirror', 'allowances', 'marks']) expect(told(drafted(), id)[1], id).toBe('');
     expect(told(drafted(), 'mirror')[0]).toMatch(/mirrors the leg on this side of it: turned over, it lies flat/);

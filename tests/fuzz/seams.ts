@@ -95,7 +95,7 @@ function offEdge(piece: Piece): readonly Find[] {
 /** The seams of the turned part, mirrored in the fold, lie on the seams of the leg. */
 function turnings(draft: Draft, kind: string, piece: Piece, tolerance: number): readonly Find[] {
   if (warned(draft, ['turnings-flat'], ['mind', 'wrong'])) return [];
-  const fold = piece.folds.find(({ name }) => name === 'hem fold');
+  const fold = piece.folds.find(({ name }) => name === 'hemFold');
   if (!fold) return [];
   const [a, b] = [(fold.curves[0] as Curve)[0], (fold.curves.at(-1) as Curve)[3]];
   const worst = Math.max(

@@ -2,8 +2,8 @@ import { EndType, inflatePathsD, JoinType } from 'clipper2-ts';
 import { expect, it } from 'vitest';
 import { checkAllowances } from '../../src/check/check-allowances';
 import { checkCutLine } from '../../src/check/check-cut-line';
-import type { Piece } from '../../src/edges';
-import { type Allowances, cutLineOf, type LegEdge, legAllowance } from '../../src/edges/outline';
+import type { EdgeName, Piece } from '../../src/edges';
+import { type Allowances, cutLineOf, legAllowance } from '../../src/edges/outline';
 import { type Curve, curvePoint, flattenCurves, type Outline, outlineCurves, type Point } from '../../src/plane';
 import { draft } from '../../src/project';
 import { bandsOver } from './allowance-bands';
@@ -46,7 +46,7 @@ const nets: readonly Net[] = [...share(surveyBodies(), 100), ...share(childBodie
 /** The leg's cut line with other allowances. */
 const withAllowances = ({ leg, seamed }: Net, seams: Allowances): Piece => {
   const kind = seamed ? 'seamed' : 'folded';
-  return { ...leg, cutLine: cutLineOf(leg.stitchLine as Outline<LegEdge>, legAllowance(seams, kind, kind)) };
+  return { ...leg, cutLine: cutLineOf(leg.stitchLine as Outline<EdgeName>, legAllowance(seams, kind, kind)) };
 };
 
 const pairs = (outline: Outline, chord: number): readonly Pair[] =>

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Corrections, NO_CORRECTIONS } from '../../src/block';
-import { pieceName } from '../../src/edges';
+import { type EdgeName, pieceName } from '../../src/edges';
 import {
   curvePoint,
   distance,
@@ -167,7 +167,7 @@ describe('cloth that is not washed first', () => {
   });
 
   it('keeps every pair of edges that is sewn together equal as it is cut, however it shrinks', () => {
-    const lengthOf = (one: Draft, piece: string, edge: string) =>
+    const lengthOf = (one: Draft, piece: string, edge: EdgeName) =>
       edgeLength(outlineEdge(one.pieces.find((other) => pieceName(other) === piece)?.stitchLine ?? [], edge));
     for (const [shrinkLength, shrinkWidth] of [
       [0.3, 0],

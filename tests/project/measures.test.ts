@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { EdgeName } from '../../src/edges';
 import { curveMeetsLine, curvePoint, edgeLength, outlineEdge, pathEnd, pathStart } from '../../src/plane';
 import { type Draft, draft, exampleProject, withValue } from '../../src/project';
 
@@ -13,7 +14,7 @@ const drafted = (changes: Readonly<Record<string, unknown>> = {}): Draft => {
 describe('the finished measures', () => {
   const d = drafted({ 'leg.lowerCrotch': 12, 'leg.raiseWaist': 8, 'leg.straighten': 0.3 });
   const { sewn } = d.finished;
-  const edge = (name: string) => outlineEdge(sewn.stitchLine, name).curves;
+  const edge = (name: EdgeName) => outlineEdge(sewn.stitchLine, name).curves;
   const crotchFront = pathEnd(edge('crotchFront'));
   const crotchBack = pathStart(edge('crotchBack'));
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { placer } from '../../src/drawing';
-import { cutCurves } from '../../src/edges';
+import { cutCurves, pieceLine } from '../../src/edges';
 import { boxHolds, flattenCurves, outlineArea, point, straight } from '../../src/plane';
 import { PAPER_SIZES, type SheetPlan, tilePieces } from '../../src/sheets';
 import { legPiece, rectanglePiece } from '../drawing/leg-piece';
@@ -140,7 +140,7 @@ describe('several pieces', () => {
   test.each(['portrait', 'landscape', 'auto'] as const)('no word stands on its head: %s', (orientation) => {
     const upright = {
       ...band,
-      texts: [{ at: point(40, 300), text: 'band', size: 5, turn: 90, role: 'name' as const }],
+      texts: [{ at: point(40, 300), text: 'band', size: 5, turn: 90, says: 'piece' as const }],
     };
     const plan = tilePieces([legPiece, upright], { ...A4, orientation }, 'thorough');
     const turns = [legPiece, upright].flatMap(({ texts }, i) =>
@@ -202,7 +202,7 @@ test('a line that only reaches into the overlap needs no further sheet', () => {
 
 test('sheets of one piece hang together: a lone one inside gets those between it and the rim', () => {
   const frame = rectanglePiece('casing', 1000, 1300);
-  const inside = { name: 'spot', kind: 'stitching' as const, curves: [straight(point(495, 640), point(505, 640))] };
+  const inside = pieceLine('hemStitching', [straight(point(495, 640), point(505, 640))]);
   const plan = tilePieces([{ ...frame, lines: [inside] }], A4);
   const reached = new Set([plan.sheets[0]?.label]);
   for (let grown = true; grown; ) {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { EdgeName } from '../../src/edges';
 import { type Point, pathEnd, pathLength, pathStart, pathThrough } from '../../src/plane';
 import { draft, exampleProject, hemOf } from '../../src/project';
 import { foldedTurnings } from '../../src/workbench/table/folded';
@@ -37,15 +38,15 @@ describe('turnings folded over', () => {
   it('reach as deep as the casing and its catch', () => {
     const { casingHeight, catch: caught } = result.value.measures;
     const [waist] = foldedTurnings(leg);
-    expect(depthFrom('waist fold', waist?.area ?? [])).toBeCloseTo(casingHeight / 2 + caught, 3);
+    expect(depthFrom('waistFold', waist?.area ?? [])).toBeCloseTo(casingHeight / 2 + caught, 3);
   });
 
   it('end at the hem depth where the raw edge is tucked under, and at the raw edge where it is not', () => {
     const { depth, turnUnder } = hemOf(exampleProject);
     const [, tucked] = foldedTurnings(leg);
-    expect(depthFrom('hem fold', tucked?.area ?? [])).toBeCloseTo(depth, 3);
-    const [, whole] = foldedTurnings({ ...leg, folds: leg.folds.filter((fold) => fold.name !== 'turn-under fold') });
-    expect(depthFrom('hem fold', whole?.area ?? [])).toBeCloseTo(depth + turnUnder, 3);
+    expect(depthFrom('hemFold', tucked?.area ?? [])).toBeCloseTo(depth, 3);
+    const [, whole] = foldedTurnings({ ...leg, folds: leg.folds.filter((fold) => fold.name !== 'turnUnderFold') });
+    expect(depthFrom('hemFold', whole?.area ?? [])).toBeCloseTo(depth + turnUnder, 3);
   });
 
   it('are none where a piece has no fold', () => {
@@ -53,8 +54,8 @@ describe('turnings folded over', () => {
   });
 
   it('mirror exactly in a slanting straight fold', () => {
-    const fold = { name: 'waist fold', curves: pathThrough({ x: 0, y: 0 }, { x: 100, y: 100 }) };
-    const edge = (name: string, ...points: Point[]) => ({ name, allowance: 0, curves: pathThrough(...points) });
+    const fold = { name: 'waistFold' as const, curves: pathThrough({ x: 0, y: 0 }, { x: 100, y: 100 }) };
+    const edge = (name: EdgeName, ...points: Point[]) => ({ name, allowance: 0, curves: pathThrough(...points) });
     const cutLine = [
       edge('centreBackTurning', { x: 0, y: 0 }, { x: 20, y: 0 }),
       edge('waist', { x: 20, y: 0 }, { x: 100, y: 80 }),

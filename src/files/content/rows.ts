@@ -162,7 +162,7 @@ export const cautionSentences = (cautions: readonly Caution[], units: Units): re
 /** The lines that are measured after joining, to prove the joins. */
 export const controlRows = ({ printed, sheets, project }: Draft): readonly Row[] =>
   controlLengths(printed, sheets, project.paper).map(({ name, length }) => ({
-    name,
+    name: printPhrase(name, project.units),
     value: formatLength(length, project.units),
   }));
 

@@ -1,4 +1,4 @@
-import { type CutEdge, cutCurves, type Piece, type PieceLine, pieceKey, pieceName } from '../../edges';
+import { type CutEdge, cutCurves, type Piece, pieceKey, pieceLine, pieceName } from '../../edges';
 import type { Mm } from '../../length';
 import {
   type Curve,
@@ -29,8 +29,6 @@ export interface NestedPiece {
   readonly whole: Piece;
 }
 
-const CROTCH_LINE = 'crotch line';
-
 /**
  * Lays several drafts' pieces on each other, name by name: the legs with their side lines and their crotch lines on
  * each other, where bodies are compared; all other pieces at the middle of their upper edge.
@@ -59,7 +57,7 @@ export function nestedPieces(drafts: readonly Draft[], of: 'printed' | 'pieces')
 
 /** Where a piece lies on those of its name. */
 function commonPoint(piece: Piece): Point {
-  const crotch = piece.lines.find((line) => line.name === CROTCH_LINE);
+  const crotch = piece.lines.find((line) => line.name === 'crotchLine');
   // The side line is x = 0 in every leg's own coordinates.
   if (crotch) return point(0, pathStart(crotch.curves).y);
   const { left, right, top } = pointsBounds(piece.stitchLine.flatMap(({ curves }) => curves.flat()));
@@ -96,16 +94,14 @@ export const ownLines = ({ piece }: NestedMember): Piece => ({
 
 /** What is drawn once for all, by the first body: grainline, the lines that lie on each other, and words. */
 export function sharedLines([{ piece }]: NestedPiece['members']): Piece {
-  // The title and the body's label are one body's; the key says all of them.
-  const shared = piece.texts.filter(
-    ({ text, role }) => role !== 'name' || text.startsWith(pieceName(piece)) || /^(front|back)$/.test(text),
-  );
+  // The title, the body's label and whose leg it is are one body's; the key says all of them.
+  const shared = piece.texts.filter(({ says }) => says !== 'title' && says !== 'label' && says !== 'whose');
   return {
     ...piece,
     stitchLine: [],
     folds: [],
     notches: [],
-    lines: piece.lines.filter(({ name, kind }) => name === CROTCH_LINE || kind === 'side'),
+    lines: piece.lines.filter(({ name, kind }) => name === 'crotchLine' || kind === 'side'),
     texts: shared,
   };
 }
@@ -118,7 +114,7 @@ function wholePiece(members: NestedPiece['members']): Piece {
     cutLine: [{ name: 'envelope', allowance: 0, curves: envelope(own) }],
     lines: [
       ...shared.lines,
-      ...own.map((piece): PieceLine => ({ name: 'cut line', kind: 'place', curves: cutCurves(piece) })),
+      ...own.map((piece) => pieceLine('cutLine', cutCurves(piece))),
       ...own.flatMap(({ lines }) => lines),
     ],
     folds: own.flatMap(({ folds }) => folds),

@@ -36,7 +36,7 @@ export function writeNestedSvg(nest: Nest): string {
     const at = point(lines.left + SAMPLE + BORDER / 2, y + CAPITALS / 2);
     return {
       sample: svgPath(sample, () => nestedStyle(row.body).cut),
-      word: { text, at, size: CAPITALS, turn: 0, role: 'note' } as const,
+      word: { text, at, size: CAPITALS, turn: 0, says: 'note' } as const,
     };
   });
   // The key's words start at their place, so that all their room is on its right.

@@ -4,6 +4,7 @@ import { formatLength, type Mm } from '../../length';
 import { dot, leftOf, moved, scale as scaled } from '../../plane';
 import type { Draft } from '../../project';
 import { controlLengths } from '../../sheets';
+import { printPhrase } from '../../words';
 
 /** The height of the capitals, and from the line to the words, on the paper. */
 const CAPITALS: Mm = 2;
@@ -22,10 +23,10 @@ export function withControlWords(draft: Draft, drawings: readonly PieceDrawing[]
     const away = inwards && dot(inwards, above) < 0 ? -AWAY - CAPITALS : AWAY;
     return {
       at: moved(at, above, away / scale),
-      text: `${name}: ${formatLength(length, project.units)} when joined`,
+      text: `${printPhrase(name, project.units)}: ${formatLength(length, project.units)} when joined`,
       size: CAPITALS / scale,
       turn,
-      role: 'note',
+      says: 'note',
     };
   });
   return drawings.map((drawing, i) => (i === 0 ? { ...drawing, texts: [...drawing.texts, ...texts] } : drawing));

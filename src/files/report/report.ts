@@ -1,6 +1,6 @@
 import type { Check, FieldChange } from '../../check';
 import type { LayAnswer, Layout, Placement } from '../../cloth';
-import { type Piece, pieceName } from '../../edges';
+import { drawnKey, type Piece, pieceName } from '../../edges';
 import type { Side } from '../../leg';
 import { amountUp, type Units } from '../../length';
 import { type Curve, flattenCurves, type Point, TOLERANCE } from '../../plane';
@@ -201,8 +201,8 @@ function reportPiece(piece: Piece): ReportPiece {
         points: sampled(curves),
       })),
     ),
-    lines: piece.lines.map(({ name, curves }) => ({ name, points: sampled(curves) })),
-    folds: piece.folds.map(({ name, curves }) => ({ name, points: sampled(curves) })),
+    lines: piece.lines.map(({ name, curves }) => ({ name: drawnKey(name), points: sampled(curves) })),
+    folds: piece.folds.map(({ name, curves }) => ({ name: drawnKey(name), points: sampled(curves) })),
     notches: piece.notches.map(({ edge, at, count }) => ({ edge, at: pair(at), count })),
     grainline: [pair(piece.grainline[0]), pair(piece.grainline[1])],
   };

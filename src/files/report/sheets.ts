@@ -2,6 +2,7 @@ import { pieceName } from '../../edges';
 import type { Box } from '../../plane';
 import type { Draft } from '../../project';
 import { controlLengths } from '../../sheets';
+import { printPhrase } from '../../words';
 
 /** How the pieces lie on the paper: everything that a preview of the sheets draws; millimetres of drawing unless it says paper. */
 export interface ReportSheets {
@@ -79,7 +80,7 @@ export function reportSheets(
     })),
     controls: controlLengths(printed, plan, project.paper).map(({ piece, name, length }) => ({
       piece: pieceName(piece),
-      name,
+      name: printPhrase(name, project.units),
       length: rounded(length),
     })),
   };

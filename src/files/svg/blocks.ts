@@ -58,7 +58,7 @@ function blockGroup(block: Block, dx: number): string {
         text: part,
         size: LETTERS,
         turn: 0,
-        role: 'name',
+        says: 'half',
       }),
     ]),
   ]);

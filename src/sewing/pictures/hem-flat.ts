@@ -57,7 +57,7 @@ export function cordedHem(g: Garment, says: Phrase): StepPicture {
   const [left, right] = widthAt([far], level - 1);
   const d = drawing(1.3 * (right - left));
   const u = d.unit;
-  const opening = polyline(g.finished.sewn.lines.find((line) => line.name === 'hem cord opening')?.curves ?? []);
+  const opening = polyline(g.finished.sewn.lines.find((line) => line.name === 'hemCordOpening')?.curves ?? []);
   const at = between(opening[0] as Point, opening.at(-1) as Point, 0.5);
   const stitch = level - hemStitchingAt(g);
   const end = (way: 1 | -1) => [

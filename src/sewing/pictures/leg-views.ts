@@ -1,3 +1,4 @@
+import { type EdgeName, isAlong } from '../../edges';
 import { between, type Curve, distance, type Edge, mirrored, type Point, pathEnd, subtract } from '../../plane';
 import type { Garment } from '../garment';
 import { cutOff, laidOn, type Move, polygon, polyline } from './polygon';
@@ -10,16 +11,16 @@ export const cutLeg = ({ finished }: Garment): readonly Point[] =>
 export const hemmedLeg = ({ finished }: Garment): readonly Point[] =>
   polygon(
     finished.sewn.cutLine
-      .filter(({ name }) => name !== 'hem' && !(name.startsWith('inseam') && name.endsWith('Turning')))
+      .filter(({ name }) => name !== 'hem' && name !== 'inseamFrontTurning' && name !== 'inseamBackTurning')
       .flatMap((edge) => edge.curves),
   );
 
 export const sewnLeg = ({ finished }: Garment): readonly Point[] =>
   polygon(finished.sewn.stitchLine.flatMap((edge) => edge.curves));
 
-/** Edges of an outline that begin with a name, as one run. */
-export const runOf = (outline: readonly Edge[], ...starts: readonly string[]): readonly Curve[] =>
-  outline.filter((edge) => starts.some((start) => edge.name.startsWith(start))).flatMap((edge) => edge.curves);
+/** Edges of an outline with the turnings that go on from them, as one run. */
+export const runOf = (outline: readonly Edge<EdgeName>[], ...edges: readonly EdgeName[]): readonly Curve[] =>
+  outline.filter(({ name }) => isAlong(name, edges)).flatMap(({ curves }) => curves);
 
 /** The fold of a leg whose inseams lie on each other: the back, turned over in it, meets the front along the inseam. */
 export interface FoldedLeg {
@@ -101,7 +102,7 @@ export function tubeOf(g: Garment): Tube {
         cutOff(cutOff(points, fold, { x: 0, y: -side }), fold, { x: -outside.x, y: -outside.y }),
       waist: [atFold, move(centre)] as const,
       fold: [atFold, fold, foot] as const,
-      run: (...names: readonly string[]) => polyline(runOf(stitchLine, ...names)).map(move),
+      run: (...names: readonly EdgeName[]) => polyline(runOf(stitchLine, ...names)).map(move),
     };
   };
   const [f, b] = [halfOf('front'), halfOf('back')];
@@ -127,7 +128,7 @@ export const hemFold = ({ leg, finished }: Garment): readonly [Point, Point] => 
 export function hemStrip(g: Garment): readonly Point[] {
   const fold = hemFold(g);
   const cut = g.finished.sewn.cutLine;
-  const run = (name: string) => cut.filter((edge) => edge.name === name).flatMap((edge) => edge.curves);
+  const run = (name: EdgeName) => cut.filter((edge) => edge.name === name).flatMap((edge) => edge.curves);
   const turned = polygon([...run('inseamFrontTurning'), ...run('hem'), ...run('inseamBackTurning')]).map((p) =>
     mirrored(p, ...fold),
   );

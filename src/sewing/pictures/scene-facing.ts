@@ -1,6 +1,7 @@
 import { cutCurves, type PieceKind, pieceName } from '../../edges';
 import { between, leftOf, type Point, subtract, unit } from '../../plane';
 import { mm, say } from '../../words';
+import { INSEAM } from '../facts';
 import { type Garment, pieceOfKind } from '../garment';
 import { hemStitchingAt } from '../hem-turning';
 import { captioned, drawing, onePanel } from './draw';
@@ -44,7 +45,7 @@ export function facingPicture(g: Garment, kind: PieceKind, stage: 'ring' | 'on')
       d,
     );
   }
-  const seams = waist ? ['centreFront', 'centreBack'] : ['inseamFront', 'inseamBack'];
+  const seams = waist ? (['centreFront', 'centreBack'] as const) : INSEAM;
   const lit = seams.map((seam) => polyline(runOf(piece.stitchLine, seam)));
   if (waist) {
     return onePanel(

@@ -74,7 +74,7 @@ function frontOf(g: Garment): Front {
     worn.map((p) => ({ x: Math.min(p.x, 0), y: p.y })),
     bottom,
   );
-  const opening = finished.sewn.lines.find((line) => line.name === 'cord opening');
+  const opening = finished.sewn.lines.find((line) => line.name === 'cordOpening');
   const [cordFrom] = polyline(opening?.curves ?? []).map(hang);
   return {
     areas: [half, ...bandsOf(g, half, hang, bottom)],

@@ -1,4 +1,4 @@
-import { cutCurves, PIECING } from '../../edges';
+import { cutCurves } from '../../edges';
 import type { Mm } from '../../length';
 import { between, type Point } from '../../plane';
 import { say } from '../../words';
@@ -15,7 +15,7 @@ const BESIDE = 0.75;
 export function forkTipPicture(g: Garment): StepPicture {
   const { pieced } = g.finished;
   if (!pieced) throw new RangeError('there is no fork tip to sew on');
-  const [lower, upper] = polyline(runOf(pieced.leg.stitchLine, PIECING)) as readonly [Point, Point];
+  const [lower, upper] = polyline(runOf(pieced.leg.stitchLine, 'piecing')) as readonly [Point, Point];
   const tall: Mm = lower.y - upper.y;
   const over = flipped(lower.x);
   const tip = polygon(cutCurves(pieced.tip)).map(over);
@@ -24,7 +24,7 @@ export function forkTipPicture(g: Garment): StepPicture {
   const window = { left: box.left, right: box.right + BESIDE * tall, top: box.top - 0.3 * tall, bottom: box.bottom };
   const d = drawing(1.35 * Math.max(window.right - window.left, window.bottom - window.top));
   const u = d.unit;
-  const notch = pieced.tip.notches.find(({ edge }) => edge === PIECING)?.at;
+  const notch = pieced.tip.notches.find(({ edge }) => edge === 'piecing')?.at;
   const way = { x: 0, y: 1 };
   const middle = between(upper, lower, 0.6);
   return captioned(

@@ -9,7 +9,7 @@ import { boundsOf, polyline } from './polygon';
 /** Where the cord comes out, before anything is folded: the opening lit, the patch behind it. */
 export function openingsPicture(g: Garment, at: 'waist' | 'hem'): StepPicture {
   const { sewn } = g.finished;
-  const name = at === 'waist' ? 'cord opening' : 'hem cord opening';
+  const name = at === 'waist' ? 'cordOpening' : 'hemCordOpening';
   const opening = polyline(sewn.lines.find((line) => line.name === name)?.curves ?? []);
   const [a, b] = opening as readonly [Point, Point];
   const middle = between(a, b, 0.5);
@@ -29,8 +29,8 @@ export function openingsPicture(g: Garment, at: 'waist' | 'hem'): StepPicture {
   const top = at === 'waist' ? Math.max(around.top - 6 * u, middle.y - 110) : middle.y - 110;
   const bottom = at === 'waist' ? top + 165 : Math.min(top + 165, around.bottom + 6 * u);
   const label = (y: number) => ({ x: left + 30 * u, y });
-  const fold = sewn.folds.find((one) => one.name === (at === 'waist' ? 'waist fold' : 'hem fold'));
-  const seam = sewn.lines.find((line) => line.name === (at === 'waist' ? 'casing stitching' : 'hem stitching'));
+  const fold = sewn.folds.find((one) => one.name === (at === 'waist' ? 'waistFold' : 'hemFold'));
+  const seam = sewn.lines.find((line) => line.name === (at === 'waist' ? 'casingStitching' : 'hemStitching'));
   // A straight line's upper side, where its label stands over it.
   const levelAt = (curves: Parameters<typeof polyline>[0] | undefined): number => {
     const run = polyline(curves ?? []);

@@ -78,7 +78,7 @@ function placedPocket(g: Garment): StepPicture {
   const top = boundsOf(leg).top;
   const d = drawing(1.25 * (box.bottom + 60 - top));
   const u = d.unit;
-  const waist = sewn.lines.find((line) => line.name === 'waist edge');
+  const waist = sewn.lines.find((line) => line.name === 'waistEdge');
   const [a, b, c, e] = run as readonly [Point, Point, Point, Point];
   return captioned(
     { left: box.left - 130, top: top - 2 * u, right: box.right + 150, bottom: box.bottom + 50 },

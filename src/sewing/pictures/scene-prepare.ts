@@ -1,4 +1,4 @@
-import { cutCurves, isLeg, type Piece, pieceName } from '../../edges';
+import { cutCurves, type EdgeName, isLeg, type Piece, pieceName } from '../../edges';
 import type { Mm } from '../../length';
 import { leftOf, moved, type Point, pathAt, pathLength } from '../../plane';
 import { inTurn, mm, number, say } from '../../words';
@@ -156,7 +156,7 @@ export function marksPicture(g: Garment): StepPicture {
       return d.line('lit', at, { x: at.x + notch.outward.x * reach, y: at.y + notch.outward.y * reach });
     });
   });
-  const notch = (edge: string) => sewn.notches.find((one) => one.edge === edge)?.at;
+  const notch = (edge: EdgeName) => sewn.notches.find((one) => one.edge === edge)?.at;
   const quarter = sewn.lines.filter((line) => line.kind === 'quarter').map((line) => polyline(line.curves)[0] as Point);
   const aside = (text: string, at: Point | undefined, side: 1 | -1, drop = 0): readonly PictureItem[] =>
     at ? d.note({ x: side > 0 ? box.right + 5 * u : box.left - 5 * u, y: at.y + drop * u }, text, at) : [];

@@ -1,7 +1,8 @@
-import { cutCurves, KIND_NAMES } from '../../edges';
-import { between, mirrored, type Point } from '../../plane';
-import { type Phrase, say } from '../../words';
+import { cutCurves, type EdgeName, edgeName, isWorn, KIND_NAMES } from '../../edges';
+import { between, type Edge, mirrored } from '../../plane';
+import { all, inTurn, type Phrase, say } from '../../words';
 import { type Garment, pieceOfKind } from '../garment';
+import type { EdgeWork, FinishedHow } from '../step';
 import { overlockedEdges } from '../steps-flat';
 import { drawing, panelled } from './draw';
 import { cutLeg, hemFold, hemStrip } from './leg-views';
@@ -34,11 +35,11 @@ export function rawEdgesPicture(g: Garment): StepPicture {
     });
     y += depth + 7 * d.unit;
   }
-  return panelled(
-    panels,
-    say`The raw edges overlocked: ${works.map(({ piece, edges }) => `${KIND_NAMES[piece]}, ${edges.join()}`).join('; ')}.`,
-  );
+  return panelled(panels, say`The raw edges overlocked: ${inTurn(works.map(overlockedTold), '; ')}.`);
 }
+
+const overlockedTold = ({ piece, edges }: EdgeWork<FinishedHow>): Phrase =>
+  say`${KIND_NAMES[piece]}, ${all(edges.map(edgeName))}`;
 
 /** Casing and hem pressed over on the flat leg, wrong side up. */
 export function foldsPicture(g: Garment): StepPicture {
@@ -48,24 +49,19 @@ export function foldsPicture(g: Garment): StepPicture {
   const d = drawing(1.15 * (box.right - box.left));
   const u = d.unit;
   const panels: PicturePanel[] = [];
-  const overIn = (fold: readonly [Point, Point], start: readonly string[], raw: string): readonly Point[] => {
-    const run = polygon(
-      sewn.cutLine.filter((edge) => edge.name === raw || start.includes(edge.name)).flatMap((edge) => edge.curves),
-    );
-    return run.map((p) => mirrored(p, fold[0], fold[1]));
-  };
   let y = 0;
   if (heights.kind === 'folded') {
-    const strip = overIn(casing.fold, ['centreFrontTurning', 'centreBackTurning'], 'waist');
+    const isTurned = ({ name }: Edge<EdgeName>): boolean =>
+      name === 'waist' || name === 'centreFrontTurning' || name === 'centreBackTurning';
+    const areaOf = (edges: readonly Edge[]) => polygon(edges.flatMap(({ curves }) => curves));
+    const strip = areaOf(sewn.cutLine.filter(isTurned)).map((p) => mirrored(p, ...casing.fold));
     const top = Math.min(casing.fold[0].y, casing.fold[1].y);
     const move = shifted(-box.left + 2 * u, y - top + 6 * u);
-    const body = sewn.cutLine.filter(
-      (edge) => !['centreFrontTurning', 'centreBackTurning', 'waist'].includes(edge.name),
-    );
+    const body = areaOf(sewn.cutLine.filter((edge) => !isTurned(edge)));
     panels.push({
       window: { left: 0, right: box.right - box.left + 4 * u, top: y, bottom: y + 34 * u },
       items: [
-        ...d.cloth('wrong', polygon(body.flatMap((edge) => edge.curves)).map(move)),
+        ...d.cloth('wrong', body.map(move)),
         ...d.cloth('right', strip.map(move)),
         d.line('lit', ...casing.fold.map(move)),
         d.word({ x: (box.right - box.left) / 2, y: y + 3.4 * u }, 'fold', 'middle'),
@@ -83,9 +79,7 @@ export function foldsPicture(g: Garment): StepPicture {
     const bottom = Math.max(fold[0].y, fold[1].y);
     const move = shifted(-box.left + 2 * u, y - bottom + 24 * u);
     const strip = hemStrip(g);
-    const body = sewn.cutLine.filter(
-      (edge) => !edge.name.endsWith('Turning') && edge.name !== 'hem' && edge.name !== 'waist',
-    );
+    const body = sewn.cutLine.filter(({ name }) => isWorn(name));
     panels.push({
       window: { left: 0, right: box.right - box.left + 4 * u, top: y, bottom: y + 30 * u },
       items: [

@@ -106,7 +106,7 @@ export function legInLegPicture(g: Garment): StepPicture {
       d.line('lit', ...crotchLit),
       ...d.pin(crotchPoint, { x: 1, y: 0 }),
       ...g.finished.sewn.notches
-        .filter((notch) => notch.edge.startsWith('centre'))
+        .filter(({ edge }) => edge === 'centreFront' || edge === 'centreBack')
         .flatMap((notch) =>
           d.pin(aside((notch.edge === 'centreFront' ? outer.front : outer.back)(notch.at)), { x: 0, y: 1 }),
         ),

@@ -1,4 +1,4 @@
-import { type PieceKind, pieceName } from '../../edges';
+import { type EdgeName, type PieceKind, pieceName } from '../../edges';
 import type { Mm } from '../../length';
 import type { Point } from '../../plane';
 import { say } from '../../words';
@@ -11,7 +11,7 @@ import { shifted } from './polygon';
 /** A straight piece: folded end on end with its end seam lit, or folded lengthwise to a tube. */
 export function stripPicture(g: Garment, kind: PieceKind, stage: 'ends' | 'folded'): StepPicture {
   const piece = pieceOfKind(g, kind);
-  const allowanceOf = (edge: string) => piece.cutLine.find((one) => one.name === edge)?.allowance ?? 0;
+  const allowanceOf = (edge: EdgeName) => piece.cutLine.find((one) => one.name === edge)?.allowance ?? 0;
   const strip: Strip = {
     name: pieceName(piece),
     threads: kind === 'casing',

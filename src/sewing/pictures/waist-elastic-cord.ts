@@ -27,7 +27,7 @@ export const elasticOn: Stage = (g, view, d) => {
 
 export const corded: Stage = (g, view, d) => {
   const u = d.unit;
-  const opening = polyline(g.finished.sewn.lines.find((line) => line.name === 'cord opening')?.curves ?? []).map(
+  const opening = polyline(g.finished.sewn.lines.find((line) => line.name === 'cordOpening')?.curves ?? []).map(
     view.move,
   );
   const at = between(opening[0] as Point, opening.at(-1) as Point, 0.5);

@@ -11,9 +11,9 @@ export const check = {
   'At the crotch point the front curve arrives at {0}, the back at {1} from level.': 'plain', // {0} degrees(front), {1} degrees(back)
   'At the front the hem is {0} off square to the inseam.': 'plain', // {0} degrees(worst)
   'At the front the waist edge is {0} off square to the centre seam.': 'plain', // {0} degrees(worst)
+  'At the {0} the cut line is {1} off its allowance.': 'plain', // {0} edgeName(worst.edge), {1} mm(worst.off)
   'At the {0} the leg is {1} round, and what it lies on {2} (estimated).': 'plain', // {0} NAMES[worst.at], {1} mm(worst.leg), {2} mm(worst.limb)
   'At the {0} the leg is {1} round, and what it lies on {2}.': 'plain', // {0} NAMES[worst.at], {1} mm(worst.leg), {2} mm(worst.limb)
-  'At {0} the cut line is {1} off its allowance.': 'plain', // {0} worst.edge, {1} mm(worst.off)
   'Below the waist at the side, the hip levels of front and back differ by {0}.': 'plain', // {0} mm(Math.abs(hipDifference))
   'Beyond the centre, the crotch reaches {0} in front and only {1} behind; of trousers it reaches farther behind.':
     'plain', // {0} mm(extensionFront), {1} mm(extensionBack)
@@ -46,7 +46,7 @@ export const check = {
   'Joined, the centre back seam has a kink of {0}; {1} is the most.': 'plain', // {0} degrees(worst), {1} degrees(TOLERANCE)
   'Joined, the centre front seam has a kink of {0}; {1} is the most.': 'plain', // {0} degrees(worst), {1} degrees(TOLERANCE)
   'Joined, the grainlines stand at {0} to each other.': 'plain', // {0} degrees(apart)
-  'Laid over, the {0} differs by {1} ({2}) from the line it is stitched to.': 'plain', // {0} worst.name, {1} mm(off(worst)), {2} share(part)
+  'Laid over, the {0} differs by {1} ({2}) from the line it is stitched to.': 'plain', // {0} TURNED_NAMES[worst.what], {1} mm(off(worst)), {2} share(part)
   'Leave out the spread': 'plain',
   'Leave the back fork whole': 'plain',
   'Leave the back fork whole, or piece at least {0} of it.': 'plain', // {0} mm(WORTH_PIECING)
@@ -103,7 +103,7 @@ export const check = {
   'Straighten the centre lines and spread by {0} instead of {1}, or use a cloth that stretches more.': 'plain', // {0} mm(spread), {1} mm(leg.spread)
   'Straighten the centre lines.': 'plain',
   'Straighten the centre lines: the less they lean, the squarer the waist.': 'plain',
-  'Straighten the seams at the {0}, or use a narrower turning.': 'plain', // {0} worst.name
+  'Straighten the seams at the {0}, or use a narrower turning.': 'plain', // {0} TURNED_NAMES[worst.what]
   'Take a knit that stretches more, or an elastic casing.': 'plain',
   'Take a wider cloth, or spread {0} less.': 'plain', // {0} mm(over)
   'Take back the last change of the leg’s shape, length or hem: its edges run into each other.': 'plain',
@@ -153,6 +153,8 @@ export const check = {
   'as far as a cutter goes, the blocks are {0} too short': 'plain', // {0} mm(-rest)
   'both together': 'plain',
   calf: 'plain',
+  casing: 'plain',
+  'casing over the higher hip': 'plain',
   hem: 'plain',
   'its front part is {0} long': 'plain', // {0} mm(rest)
   'its front part is {0} short': 'plain', // {0} mm(-rest)

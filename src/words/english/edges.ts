@@ -29,12 +29,31 @@ export const edges = {
     'plain', // {0} mm(choices.piecedTip), {1} mm(allowances.inseam)
   'as chosen': 'plain',
   'as chosen; never more than the opening': 'plain',
+  'back crotch curve': 'trade',
+  'back inseam': 'trade',
+  bottom: 'plain',
+  'centre back': 'trade',
+  'centre front': 'trade',
   'cord {0} + {1} of room; its length: as chosen': 'plain', // {0} mm(hem.cordWidth), {1} mm(CORD_ROOM)
   'cord {0} + {1} of room; its length: the hem once round and two ends of {2} to tie': 'plain', // {0} mm(hem.cordWidth), {1} mm(CORD_ROOM), {2} mm(HEM_TIE)
+  'crotch line': 'trade',
   'elastic {0} and room; the leg where it ends, {1} of room and {2} lap': 'plain', // {0} mm(hem.elasticWidth), {1} mm(LIMB_ROOM), {2} mm(ELASTIC_LAP)
+  'front crotch curve': 'trade',
+  'front inseam': 'trade',
   'here at most {0} would do.': 'plain', // {0} mm(most)
+  hip: 'plain',
   'it must be {0} for none, or at least {1}.': 'plain', // {0} number(0), {1} mm(NARROWEST)
   "its turning of {0} is longer than this leg's inseam; a longer leg or a narrower hem would do.": 'plain', // {0} mm(depth + beyond)
+  knee: 'plain',
+  'left end': 'plain',
+  'left side': 'plain',
+  'lower edge': 'plain',
+  'lower end of the tip’s seam': 'plain',
+  'opening of the pocket': 'plain',
+  outline: 'plain',
+  'right end': 'plain',
+  'right side': 'plain',
+  'seam of the fork’s tip': 'plain',
   'the larger of the leg where it ends + {0} and the fullest of foot and calf below ÷ (1 + {1} × {2})': 'plain', // {0} mm(LIMB_ROOM), {1} number(USABLE_STRETCH), {2} number(hem.ribStretch)
   'the larger of {0} × waist and fullest part ÷ (1 + {1} × {2})': 'plain', // {0} number(BAND_SHARE), {1} number(USABLE_STRETCH), {2} number(waist.bandStretch)
   'the larger of {0} × waist {1} and waist − {2}, + {3} lap; never more than the opening': 'plain', // {0} number(ELASTIC_SHARE), {1} mm(waistGirth), {2} mm(MOST_DRAWN_IN), {3} mm(ELASTIC_LAP)
@@ -42,6 +61,13 @@ export const edges = {
   'the tip is cut off by a line along the grain that must run from the back crotch curve to the inseam, above the hem; {0}':
     'plain', // {0} advice
   'this leg has no room for one: set it to {0}.': 'plain', // {0} number(0)
+  'turning at centre back': 'trade',
+  'turning at centre front': 'trade',
+  'turning at the back inseam': 'trade',
+  'turning at the front inseam': 'trade',
+  'upper edge': 'plain',
+  'upper end of the tip’s seam': 'plain',
+  waist: 'plain',
   '{0} more lie beyond the stitching, so that the edge turned under is caught.': 'plain', // {0} mm(heights.catch)
   '{0} more lie beyond the stitching, so that the overlocked edge is caught.': 'plain', // {0} mm(heights.catch)
   '{0}, so that the cord runs with room. {1}': 'plain', // {0} built, {1} halfway

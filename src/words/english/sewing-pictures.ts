@@ -36,7 +36,7 @@ export const sewingPictures = {
     'plain',
   'The pocket, wrong side up, its facing stitched, its sides and bottom pressed under.': 'plain',
   'The pocket, wrong side up, with the facing turned over and stitched.': 'plain',
-  'The raw edges overlocked: {0}.': 'plain', // {0} works.map(({ piece, edges }) => `${KIND_NAMES[piece]}, ${edges.join()}`).join('; ')
+  'The raw edges overlocked: {0}.': 'plain', // {0} inTurn(works.map(overlockedTold), '; ')
   'The second leg is the mirror image of the first.': 'plain',
   'The two waist facings, right sides together, with both centre seams lit.': 'plain',
   'The waist from behind, the opening shut, the casing stitched upright at centre back and at both quarter marks.':

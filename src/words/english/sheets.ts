@@ -6,6 +6,9 @@ export const sheets = {
     'plain', // {0} number(1 - WIDEST_CORRECTION), {1} number(1 + WIDEST_CORRECTION)
   "a sheet's side must be between {0} and {1}, which is the longest that a PDF page can be": 'plain', // {0} mm(SMALLEST_PAGE), {1} mm(LARGEST_PAGE)
   'at most {0} on {1} with this margin': 'plain', // {0} mm(Math.max(0, room)), {1} size.name
+  'front inseam, along its stitching line': 'trade',
+  'hip line': 'trade',
+  'knee line': 'trade',
   'must be auto, portrait or landscape': 'plain',
   'not a known paper size; choose one of {0}': 'plain', // {0} names
   'not negative': 'plain',

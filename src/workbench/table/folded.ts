@@ -1,4 +1,4 @@
-import type { Piece } from '../../edges';
+import { type CutEdge, type EdgeName, type FoldName, isTurning, type Piece } from '../../edges';
 import {
   between,
   cross,
@@ -18,24 +18,24 @@ const SEEN = 0.1;
 
 /** A turning laid over on the piece: its wrong side is up. */
 export interface FoldedTurning {
-  readonly name: string;
+  readonly name: EdgeName;
   /** The name of its fold. */
-  readonly fold: string;
+  readonly fold: FoldName;
   /** The area that it covers, from the fold to its outermost edge: a raw edge, or the fold of what is tucked under. */
   readonly area: readonly Point[];
   /** The names of the cut edges that go over with it. */
-  readonly edges: readonly string[];
+  readonly edges: readonly EdgeName[];
 }
 
 /** The turnings of a piece: which raw edge goes over in which fold, and where it may be tucked under. */
 const TURNINGS = [
-  { raw: 'waist', fold: 'waist fold', tuck: undefined },
-  { raw: 'hem', fold: 'hem fold', tuck: 'turn-under fold' },
+  { raw: 'waist', fold: 'waistFold', tuck: undefined },
+  { raw: 'hem', fold: 'hemFold', tuck: 'turnUnderFold' },
 ] as const;
 
 /** The piece's turnings folded over: every point is mirrored in the place of the fold that is nearest to it. */
 export function foldedTurnings(piece: Piece): readonly FoldedTurning[] {
-  const foldNamed = (name: string | undefined) => piece.folds.find((edge) => edge.name === name);
+  const foldNamed = (name: FoldName | undefined) => piece.folds.find((edge) => edge.name === name);
   return TURNINGS.flatMap(({ raw, fold, tuck }) => {
     const crease = foldNamed(fold);
     const run = turningRun(piece.cutLine, raw);
@@ -49,13 +49,13 @@ export function foldedTurnings(piece: Piece): readonly FoldedTurning[] {
 }
 
 /** A raw edge with the mirrored seams before and after it; empty where the piece has none. */
-function turningRun(cut: readonly Edge[], raw: string): readonly Edge[] {
+function turningRun(cut: readonly CutEdge[], raw: EdgeName): readonly CutEdge[] {
   const at = cut.findIndex((edge) => edge.name === raw);
   const edge = cut[at];
   if (!edge) return [];
   const turning = (i: number) => {
     const one = cut[(i + cut.length) % cut.length];
-    return one?.name.endsWith('Turning') ? [one] : [];
+    return one && isTurning(one.name) ? [one] : [];
   };
   return [...turning(at - 1), edge, ...turning(at + 1)];
 }

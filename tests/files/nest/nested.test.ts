@@ -32,7 +32,7 @@ describe('ten bodies on one drawing', () => {
   test('the legs lie with crotch line and side line on each other, each as large as before', () => {
     const [leg] = pieces;
     expect(leg?.members).toHaveLength(10);
-    const crotch = (piece: Piece) => pathStart(piece.lines.find(({ name }) => name === 'crotch line')?.curves ?? []).y;
+    const crotch = (piece: Piece) => pathStart(piece.lines.find(({ name }) => name === 'crotchLine')?.curves ?? []).y;
     const side = (piece: Piece) => pathStart(piece.lines.find(({ name }) => name === 'side')?.curves ?? []).x;
     for (const { body, piece } of leg?.members ?? []) {
       expect(crotch(piece)).toBeCloseTo(crotch(leg?.members[0].piece as Piece), 9);

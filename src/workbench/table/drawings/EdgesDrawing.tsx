@@ -1,4 +1,4 @@
-import { isLeg, type Piece, pieceKey } from '../../../edges';
+import { type FoldName, isLeg, type Piece, pieceKey } from '../../../edges';
 import { formatLength } from '../../../length';
 import { type Point, pathEnd, pathStart } from '../../../plane';
 import { useBench } from '../../store/bench';
@@ -28,9 +28,9 @@ function FoldWords({ piece, draft }: DrawingProps & { readonly piece: Piece }) {
   const { measures, project } = draft;
   const l = (value: number) => formatLength(value, units);
   const lies = folded ? 'folded over' : 'laid flat';
-  const words: Readonly<Record<string, readonly string[]>> = {
-    'waist fold': [`casing ${l(measures.casingHeight)}, ${lies}`, ...holds(draft, l)],
-    'hem fold': [project.hem.finish === 'turned' ? `hem ${l(project.hem.depth)}, ${lies}` : `hem casing, ${lies}`],
+  const words: Readonly<Partial<Record<FoldName, readonly string[]>>> = {
+    waistFold: [`casing ${l(measures.casingHeight)}, ${lies}`, ...holds(draft, l)],
+    hemFold: [project.hem.finish === 'turned' ? `hem ${l(project.hem.depth)}, ${lies}` : `hem casing, ${lies}`],
   };
   return piece.folds.flatMap((fold) =>
     (words[fold.name] ?? []).map((text, row) => (

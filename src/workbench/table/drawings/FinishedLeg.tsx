@@ -1,7 +1,8 @@
 import { useId } from 'react';
 import { pieceDrawing, type Stroke } from '../../../drawing';
-import { isDrawnLeft, isLeg, type Piece } from '../../../edges';
-import { type Curve, type Edge, outlineCurves, pathStart } from '../../../plane';
+import { type CutEdge, isDrawnLeft, isLeg, isLevel, levelName, type Piece } from '../../../edges';
+import { type Curve, outlineCurves, pathStart } from '../../../plane';
+import { printPhrase } from '../../../words';
 import type { FoldedTurning } from '../folded';
 import { bridgedText, pathText, polygonText } from '../path-text';
 import { Word } from '../Word';
@@ -18,7 +19,7 @@ export interface FinishedLegProps {
 /** A finished piece in the line language: tints, cut and stitching lines, folds, levels, notches, grainline. */
 export function FinishedLeg({ piece, turnings = [] }: FinishedLegProps) {
   const id = useId();
-  const isAway = (edge: Edge) => turnings.some((turning) => turning.edges.includes(edge.name));
+  const isAway = (edge: CutEdge) => turnings.some((turning) => turning.edges.includes(edge.name));
   const cut = piece.cutLine.filter((edge) => !isAway(edge)).flatMap((edge) => edge.curves);
   const away = piece.cutLine.filter(isAway).flatMap((edge) => edge.curves);
   const lines = linesWithin(piece);
@@ -66,7 +67,7 @@ function linesWithin(piece: Piece): readonly (readonly [Stroke, readonly (readon
 }
 
 /** The folds that are seen: what is turned under within a turning that is folded over lies beneath it. */
-function creases(piece: Piece, turnings: readonly FoldedTurning[]): readonly Edge[] {
+function creases(piece: Piece, turnings: readonly FoldedTurning[]): Piece['folds'] {
   return turnings.length === 0
     ? piece.folds
     : piece.folds.filter((fold) => turnings.some((one) => one.fold === fold.name));
@@ -74,18 +75,16 @@ function creases(piece: Piece, turnings: readonly FoldedTurning[]): readonly Edg
 
 /** The levels' names, beside the side line, where they meet no seam. */
 function LevelWords({ piece }: { readonly piece: Piece }) {
-  return piece.lines
-    .filter((line) => line.kind === 'level')
-    .map((line) => (
-      <Word
-        key={line.name}
-        at={{ x: 0, y: pathStart(line.curves).y }}
-        anchor="start"
-        dx={10}
-        dy={-5}
-        className="word-note word-bare"
-      >
-        {line.name}
-      </Word>
-    ));
+  return piece.lines.filter(isLevel).map((line) => (
+    <Word
+      key={line.name}
+      at={{ x: 0, y: pathStart(line.curves).y }}
+      anchor="start"
+      dx={10}
+      dy={-5}
+      className="word-note word-bare"
+    >
+      {printPhrase(levelName(line.name), 'cm')}
+    </Word>
+  ));
 }

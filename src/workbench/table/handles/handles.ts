@@ -1,5 +1,5 @@
 import { uprightPlaces } from '../../../drawing';
-import { hemPlan, isDrawnLeft, isLeg } from '../../../edges';
+import { type FoldName, hemPlan, isDrawnLeft, isLeg } from '../../../edges';
 import { centreLean, leanRange, straighteningFor } from '../../../leg';
 import { MM_PER_INCH, type Mm, type Units } from '../../../length';
 import { add, between, type Point, pathAt, pathEnd, pathLength, pathStart } from '../../../plane';
@@ -105,11 +105,11 @@ const hemWidth: Handle = {
 };
 
 /** The same number where the finished piece is shown: the button lies on its fold, or where the leg ends without one. */
-function onFold(handle: Handle, name: string, share: number, side: Handle['side']): Handle {
+function onFold(handle: Handle, name: FoldName, share: number, side: Handle['side']): Handle {
   return { ...handle, side, at: (draft) => onFoldOf(draft, name, share) ?? handle.at(draft) };
 }
 
-function onFoldOf({ pieces }: Draft, name: string, share: number): Point | undefined {
+function onFoldOf({ pieces }: Draft, name: FoldName, share: number): Point | undefined {
   // Of two legs the right one is drawn as the leg itself is.
   const index = pieces.findIndex((piece) => isLeg(piece) && !isDrawnLeft(piece));
   const fold = pieces[index]?.folds.find((edge) => edge.name === name);
@@ -120,8 +120,8 @@ function onFoldOf({ pieces }: Draft, name: string, share: number): Point | undef
 
 const LEG_HANDLES: readonly Handle[] = [straighten, waistHeight, spread, hemWidth, hemLevel];
 const EDGE_HANDLES: readonly Handle[] = [
-  onFold(waistHeight, 'waist fold', ALONG_WAIST, 'above'),
-  onFold(hemLevel, 'hem fold', 0.38, 'below'),
+  onFold(waistHeight, 'waistFold', ALONG_WAIST, 'above'),
+  onFold(hemLevel, 'hemFold', 0.38, 'below'),
 ];
 
 /** What can be taken hold of at a station: only what has room to move in. */
