@@ -1,6 +1,6 @@
 import { cutCurves, legPieces, type Piece } from '../edges';
 import type { Mm } from '../length';
-import { type Curve, curveBounds } from '../plane';
+import { type Curve, curvesBounds } from '../plane';
 import { mm, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixSpreadDownTo, withFix } from './fixes';
@@ -37,8 +37,8 @@ export function checkClothWidth({ cloth, leg, choices: { shape }, finished }: Su
 }
 
 function widthOf(curves: readonly Curve[]): Mm {
-  const bounds = curves.map(curveBounds);
-  return Math.max(...bounds.map((b) => b.right)) - Math.min(...bounds.map((b) => b.left));
+  const { left, right } = curvesBounds(curves);
+  return right - left;
 }
 
 const hemCurves = (piece: Piece): readonly Curve[] =>

@@ -1,5 +1,5 @@
 import { WORTH_PIECING } from '../edges';
-import { curveBounds, edgeLength, type Outline, outlineCurves, TOLERANCE } from '../plane';
+import { curvesBounds, edgeLength, type Outline, outlineCurves, TOLERANCE } from '../plane';
 import { mm, type Phrase, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixWholeFork, withFix } from './fixes';
@@ -41,6 +41,6 @@ function mindOf(patterned: boolean, width: number, long: number): Record<'reason
 }
 
 function widthOf(outline: Outline): number {
-  const bounds = outlineCurves(outline).map(curveBounds);
-  return Math.max(...bounds.map((b) => b.right)) - Math.min(...bounds.map((b) => b.left));
+  const { left, right } = curvesBounds(outlineCurves(outline));
+  return right - left;
 }

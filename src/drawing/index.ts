@@ -14,3 +14,4 @@ export {
   type WidthOf,
 } from './print-type';
 export type * from './types';
+export { boxInside, type PlacedWord, placeWords } from './word-places';

@@ -1,6 +1,6 @@
 import type { Body } from '../body';
 import { type FinishedLeg, isWorn, type Notions } from '../edges';
-import { curveBounds } from '../plane';
+import { curvesBounds, outlineCurves } from '../plane';
 import { type Caution, cautions } from '../sewing';
 import type { Project } from './types';
 
@@ -29,8 +29,6 @@ export function cautionsOf(
 /** The longest side of the leg as it is worn: turnings folded in. */
 function extentOf({ sewn }: FinishedLeg): number {
   const worn = sewn.stitchLine.filter(({ name }) => isWorn(name));
-  const bounds = worn.flatMap((edge) => edge.curves.map(curveBounds));
-  const span = (least: 'left' | 'top', most: 'right' | 'bottom') =>
-    Math.max(...bounds.map((b) => b[most])) - Math.min(...bounds.map((b) => b[least]));
-  return Math.max(span('left', 'right'), span('top', 'bottom'));
+  const { left, right, top, bottom } = curvesBounds(outlineCurves(worn));
+  return Math.max(right - left, bottom - top);
 }

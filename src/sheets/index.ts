@@ -5,5 +5,6 @@ export { correctionFor, correctionRemarks, type PrinterTest, printerTest } from 
 export { REFERENCE, type ReferenceSheet, referenceSheet } from './reference';
 export type { Search } from './search';
 export { LEAST_SCALE, paperWays, WIDEST_CORRECTION, WIDEST_MARGIN } from './settings';
+export { markBoxes, sheetCell, sheetTexts } from './sight';
 export { tilePieces } from './tile';
 export type * from './types';

@@ -2,16 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { placer } from '../../src/drawing';
 import { cutCurves, pieceLine } from '../../src/edges';
 import { boxHolds, flattenCurves, outlineArea, point, straight } from '../../src/plane';
-import { PAPER_SIZES, type SheetPlan, tilePieces } from '../../src/sheets';
+import { PAPER_SIZES, type SheetPlan, sheetCell, tilePieces } from '../../src/sheets';
 import { legPiece, rectanglePiece } from '../drawing/leg-piece';
 import { A4 } from './paper';
-
-/** What stays in sight of a sheet once its neighbours lie on its overlaps. */
-const cellOf = ({ window, joins }: SheetPlan['sheets'][number]) => ({
-  ...window,
-  right: joins.right ?? window.right,
-  bottom: joins.bottom ?? window.bottom,
-});
 
 describe('a rectangle that can be counted by hand', () => {
   // A4 upright less two margins shows 190 × 277; a second sheet adds 180 × 267. The line's own width takes 0.3 a side.
@@ -55,7 +48,7 @@ describe('the leg', () => {
   const cut = flattenCurves(cutCurves(legPiece), 0.02);
 
   test.each(plans)('every point of the cut line stays in sight: $name, overlap $overlap', ({ plan }) => {
-    const cells = plan.sheets.map(cellOf);
+    const cells = plan.sheets.map(sheetCell);
     const place = placer(plan.places[0] ?? { turn: 0, shift: { x: 0, y: 0 } });
     expect(cut.map(place).filter((p) => !cells.some((cell) => boxHolds(cell, p)))).toEqual([]);
   });

@@ -1,8 +1,7 @@
 import { ASCENT, DESCENT, type Ink, inkCrosses, mmOfPt, type WidthOf } from '../../drawing';
 import type { Mm } from '../../length';
 import { type Box, boxesMeet, type Point, point } from '../../plane';
-import type { Sheet, SheetPlan } from '../../sheets';
-import { sheetCell } from './word-places';
+import { type Sheet, type SheetPlan, sheetCell } from '../../sheets';
 
 /** A few words along a join that say what to do there. */
 export interface JoinNote {

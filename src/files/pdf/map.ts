@@ -9,11 +9,10 @@ import {
   type PieceDrawing,
   ptOfCapitals,
 } from '../../drawing';
-import { type Box, boxGrown, type Point, point } from '../../plane';
-import type { SheetPlan } from '../../sheets';
+import { type Box, boxGrown, boxRound, type Point, point } from '../../plane';
+import { type SheetPlan, sheetCell } from '../../sheets';
 import { frameAt } from '../pen/page-frame';
 import type { Pen } from '../pen/pen';
-import { sheetCell } from './word-places';
 
 const CELL: LineStyle = { width: 0.15, colour: INK.join, dash: [] };
 const OUTLINE: LineStyle = { width: 0.3, colour: INK.cut, dash: [] };
@@ -30,12 +29,7 @@ const STEPS: readonly Point[] = [-1, -0.75, -0.5, -0.25, 0, 0.25, 0.5, 0.75, 1]
 /** The map of the sheets: every printed sheet as a box with its label, the pieces' cut lines over them. */
 export function drawMap(pen: Pen, plan: SheetPlan, drawings: readonly PieceDrawing[], room: Box): void {
   const cells = plan.sheets.map((sheet) => ({ label: sheet.label, box: sheetCell(sheet) }));
-  const all = {
-    left: Math.min(...cells.map(({ box }) => box.left)),
-    top: Math.min(...cells.map(({ box }) => box.top)),
-    right: Math.max(...cells.map(({ box }) => box.right)),
-    bottom: Math.max(...cells.map(({ box }) => box.bottom)),
-  };
+  const all = boxRound(cells.map(({ box }) => box));
   const scale = Math.min(
     (room.right - room.left) / (all.right - all.left),
     (room.bottom - room.top) / (all.bottom - all.top),

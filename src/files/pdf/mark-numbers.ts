@@ -1,8 +1,7 @@
-import { capitalsOfPt, type Ink, inkCrosses, type WidthOf } from '../../drawing';
+import { boxInside, capitalsOfPt, type Ink, inkCrosses, type WidthOf } from '../../drawing';
 import type { Mm } from '../../length';
 import { type Box, type Point, point } from '../../plane';
-import { type JoinMark, MARK, type Sheet, type SheetPlan } from '../../sheets';
-import { boxInside, sheetCell } from './word-places';
+import { type JoinMark, MARK, type Sheet, type SheetPlan, sheetCell } from '../../sheets';
 
 /** A joining mark's number where it can be read: before the mark's tip, or beside its base. */
 export interface PlacedNumber {

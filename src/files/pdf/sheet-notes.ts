@@ -1,8 +1,7 @@
 import { type Ink, inkCrosses, lineHeight, type WidthOf } from '../../drawing';
 import type { Mm } from '../../length';
 import { type Box, boxesMeet } from '../../plane';
-import type { Sheet, SheetPlan } from '../../sheets';
-import { sheetCell } from './word-places';
+import { type Sheet, type SheetPlan, sheetCell } from '../../sheets';
 
 /** One line of a sheet's own words. */
 export interface NoteLine {

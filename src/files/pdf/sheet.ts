@@ -6,17 +6,18 @@ import {
   inkNear,
   type LineStyle,
   type PieceDrawing,
+  type PlacedWord,
+  placeWords,
   type StyleOf,
 } from '../../drawing';
 import { boxesMeet, type Point, pathThrough, point } from '../../plane';
-import { MARK, markCorners, type Sheet, type SheetPlan } from '../../sheets';
+import { MARK, markBoxes, markCorners, type Sheet, type SheetPlan, sheetCell, sheetTexts } from '../../sheets';
 import { drawPaths } from '../pen/draw-paths';
 import { type PageFrame, sheetFrame } from '../pen/page-frame';
 import type { Pen } from '../pen/pen';
 import { JOIN_NOTE_PT, placeJoinNotes } from './join-notes';
 import { NUMBER_PT, type PlacedNumber, placeNumbers } from './mark-numbers';
 import { NOTE_CLEAR, noteLineHeight, placeNote, type SheetNote } from './sheet-notes';
-import { markBoxes, type PlacedWord, placeWords } from './word-places';
 
 const FRAME: LineStyle = { width: 0.15, colour: INK.frame, dash: [] };
 const JOIN: LineStyle = { width: 0.2, colour: INK.join, dash: [] };
@@ -44,7 +45,12 @@ export function drawSheet(pen: Pen, matter: SheetMatter, sheet: Sheet): void {
   pen.onLayer('joins', () => drawJoins(pen, sheet, frame, plan));
   const numbers = placeNumbers(sheet, plan, ink, pen.widthOf);
   const marked = [...markBoxes(sheet, plan), ...numbers.map((number) => number.box)];
-  const words = placeWords(drawings, plan, sheet, ink, marked, pen.widthOf);
+  const texts = sheetTexts(
+    drawings.flatMap((drawing) => drawing.texts),
+    plan,
+    sheet,
+  );
+  const words = placeWords(texts, { box: sheetCell(sheet), scale: plan.scale, ink, taken: marked }, pen.widthOf);
   if (words.length > 0)
     pen.onLayer('text', () => {
       for (const word of words) drawWord(pen, word, frame);

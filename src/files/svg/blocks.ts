@@ -1,8 +1,8 @@
 import type { Block } from '../../block';
 import { LINE_STYLES, type Stroke } from '../../drawing';
-import { boxGrown, type Curve, curveMap, outlineCurves, point, straight } from '../../plane';
+import { boxGrown, type Curve, curveMap, curvesBounds, outlineCurves, point, straight } from '../../plane';
 import type { Draft } from '../../project';
-import { boxOfCurves, SVG_LINES, SVG_WORDS, svgFile, svgGroup, svgNamedPath, svgText } from './parts';
+import { SVG_LINES, SVG_WORDS, svgFile, svgGroup, svgNamedPath, svgText } from './parts';
 
 /** Between the two blocks, and white round them. */
 const GAP = 40;
@@ -26,7 +26,7 @@ export function writeBlocksSvg({ blocks, project }: Draft): string {
   const frame = {
     title: `${project.name}: blocks`,
     about: `Fitted blocks for ${project.body.label}, net. One unit is one millimetre.`,
-    box: boxGrown(boxOfCurves(all), BORDER),
+    box: boxGrown(curvesBounds(all), BORDER),
   };
   return svgFile(
     frame,

@@ -10,7 +10,7 @@ import {
 } from '../../drawing';
 import type { PieceText } from '../../edges';
 import { type Mm, plain, plainLetters } from '../../length';
-import { type Box, type Curve, curveBounds, curveIsStraight, type Point, point, pointsBounds } from '../../plane';
+import { type Box, type Curve, curveIsStraight, type Point, point, pointsBounds } from '../../plane';
 
 /** Decimals of a millimetre that are written. */
 const DECIMALS = 3;
@@ -76,12 +76,6 @@ export function svgText({ at: place, text, size, turn }: PieceText): string {
   const fontSize = figure(mmOfPt(ptOfCapitals(size)));
   return `<text x="${figure(place.x)}" y="${figure(place.y)}" font-size="${fontSize}"${turned}>${escaped(text)}</text>`;
 }
-
-/** The least box that holds curves. */
-export const boxOfCurves = (curves: readonly Curve[]): Box => {
-  const boxes = curves.map(curveBounds);
-  return pointsBounds(boxes.flatMap(({ left, top, right, bottom }) => [point(left, top), point(right, bottom)]));
-};
 
 /** The least box that holds a drawing's lines and, with room to spare, its words. */
 export function withWords(lines: Box, texts: readonly PieceText[]): Box {

@@ -1,7 +1,7 @@
 import type { Mm } from '../../length';
-import { type Point, subtract, unit } from '../../plane';
+import { type Box, boxRound, type Point, subtract, unit } from '../../plane';
 import { type Phrase, printPhrase, say } from '../../words';
-import type { Face, PictureBox, PictureItem, PictureLine, PicturePanel, StepPicture } from './picture';
+import type { Face, PictureItem, PictureLine, PicturePanel, StepPicture } from './picture';
 import { hatching } from './polygon';
 
 /** Sizes of signs and letters in hundredths of the picture's longer side, so that they read alike at any scale. */
@@ -114,7 +114,7 @@ function zigzagged(points: readonly Point[], width: Mm): readonly Point[] {
 }
 
 /** One panel as a whole picture; its window grows where a word needs room. */
-export function onePanel(window: PictureBox, items: readonly PictureItem[], says: Phrase): StepPicture {
+export function onePanel(window: Box, items: readonly PictureItem[], says: Phrase): StepPicture {
   const box = withRoom(window, items);
   return { box, panels: [{ window: box, items }], says };
 }
@@ -125,7 +125,7 @@ export function onePanel(window: PictureBox, items: readonly PictureItem[], says
  * @param d what the items were drawn with
  */
 export function captioned(
-  window: PictureBox,
+  window: Box,
   items: readonly PictureItem[],
   caption: string,
   says: Phrase,
@@ -150,7 +150,7 @@ export function captioned(
 const CAPTION = 3.6;
 
 /** A window that cuts no word off, in centimetres nor in inches. */
-function withRoom(window: PictureBox, items: readonly PictureItem[]): PictureBox {
+function withRoom(window: Box, items: readonly PictureItem[]): Box {
   return items.reduce((box, item) => {
     if (item.kind !== 'word') return box;
     const { at, text, align, size } = item;
@@ -171,14 +171,8 @@ export const textWidth = (text: string, letter = LETTER): number => text.length 
 
 /** Several panels, each already in its place. */
 export function panelled(panels: readonly PicturePanel[], says: Phrase): StepPicture {
-  const windows = panels.map((panel) => panel.window);
   return {
-    box: {
-      left: Math.min(...windows.map((w) => w.left)),
-      top: Math.min(...windows.map((w) => w.top)),
-      right: Math.max(...windows.map((w) => w.right)),
-      bottom: Math.max(...windows.map((w) => w.bottom)),
-    },
+    box: boxRound(panels.map(({ window }) => window)),
     panels,
     says,
   };

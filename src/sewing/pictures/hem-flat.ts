@@ -1,4 +1,4 @@
-import { between, type Point } from '../../plane';
+import { between, type Point, pointsBounds } from '../../plane';
 import type { Phrase } from '../../words';
 import type { Garment } from '../garment';
 import { hemStitchingAt } from '../hem-turning';
@@ -6,7 +6,7 @@ import { captioned, drawing } from './draw';
 import { upTo, widthAt } from './hem-levels';
 import { hemFold, hemmedLeg, hemStrip, tubeOf } from './leg-views';
 import type { StepPicture } from './picture';
-import { boundsOf, polyline } from './polygon';
+import { polyline } from './polygon';
 
 /** The lower end of a leg that is hemmed flat, before its inseam. */
 export function flatHem(g: Garment, says: Phrase): StepPicture {
@@ -14,7 +14,7 @@ export function flatHem(g: Garment, says: Phrase): StepPicture {
   const fold = hemFold(g);
   const share = hemStitchingAt(g) / g.finished.hemPlan.depth;
   const stitch = fold.map((p, i) => between(p, hem.stitching[i as 0 | 1], share)) as unknown as readonly [Point, Point];
-  const box = boundsOf([...fold]);
+  const box = pointsBounds([...fold]);
   const d = drawing(1.25 * (box.right - box.left));
   const u = d.unit;
   const body = hemmedLeg(g);

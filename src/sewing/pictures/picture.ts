@@ -1,14 +1,6 @@
 import type { Mm } from '../../length';
-import type { Point } from '../../plane';
+import type { Box, Point } from '../../plane';
 import type { Phrase } from '../../words';
-
-/** A rectangle of a picture. */
-export interface PictureBox {
-  readonly left: Mm;
-  readonly top: Mm;
-  readonly right: Mm;
-  readonly bottom: Mm;
-}
 
 /** What lies with its face up. Each face differs by more than its colour: wrong sides and notions are hatched. */
 export type Face = 'right' | 'wrong' | 'elastic' | 'patch' | 'paper' | 'printedDown';
@@ -38,13 +30,13 @@ export type PictureItem =
 
 /** A part of a picture, cut off at its window. */
 export interface PicturePanel {
-  readonly window: PictureBox;
+  readonly window: Box;
   readonly items: readonly PictureItem[];
 }
 
 /** A step's picture: plain drawing data, the same for screen and paper. */
 export interface StepPicture {
-  readonly box: PictureBox;
+  readonly box: Box;
   readonly panels: readonly PicturePanel[];
   /** What is seen, for those who listen. */
   readonly says: Phrase;

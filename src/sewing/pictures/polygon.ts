@@ -79,14 +79,3 @@ export const shifted =
 export const flipped =
   (x: Mm): Move =>
   (p) => ({ x: 2 * x - p.x, y: p.y });
-
-export function boundsOf(points: readonly Point[]): {
-  readonly left: Mm;
-  readonly top: Mm;
-  readonly right: Mm;
-  readonly bottom: Mm;
-} {
-  const xs = points.map((p) => p.x);
-  const ys = points.map((p) => p.y);
-  return { left: Math.min(...xs), top: Math.min(...ys), right: Math.max(...xs), bottom: Math.max(...ys) };
-}

@@ -1,5 +1,5 @@
 import { cutCurves, type PieceKind, pieceName } from '../../edges';
-import { between, leftOf, type Point, subtract, unit } from '../../plane';
+import { between, leftOf, type Point, pointsBounds, subtract, unit } from '../../plane';
 import { mm, say } from '../../words';
 import { INSEAM } from '../facts';
 import { type Garment, pieceOfKind } from '../garment';
@@ -7,13 +7,13 @@ import { hemStitchingAt } from '../hem-turning';
 import { captioned, drawing, onePanel } from './draw';
 import { cutLeg, runOf } from './leg-views';
 import type { StepPicture } from './picture';
-import { boundsOf, laidOn, type Move, polygon, polyline, shifted } from './polygon';
+import { laidOn, type Move, polygon, polyline, shifted } from './polygon';
 
 /** A facing: its pieces joined to a ring, or laid on the leg, right sides together. */
 export function facingPicture(g: Garment, kind: PieceKind, stage: 'ring' | 'on'): StepPicture {
   const piece = pieceOfKind(g, kind);
   const points = polygon(cutCurves(piece));
-  const box = boundsOf(points);
+  const box = pointsBounds(points);
   const d = drawing(1.2 * (box.right - box.left));
   const u = d.unit;
   const waist = kind === 'waistFacing';
@@ -77,7 +77,7 @@ function foldedFacing(g: Garment, points: readonly Point[], d: ReturnType<typeof
   const way = unit(subtract(fold[1], fold[0]));
   const out = leftOf(way);
   const near = points.filter((p) => (p.x - fold[0].x) * out.x + (p.y - fold[0].y) * out.y >= -1);
-  const box = boundsOf([...near, ...fold]);
+  const box = pointsBounds([...near, ...fold]);
   const shape = [...near, ...fold];
   const u = d.unit;
   const middle = shape.reduce((sum, p) => ({ x: sum.x + p.x / shape.length, y: sum.y + p.y / shape.length }), {

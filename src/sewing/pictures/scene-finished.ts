@@ -1,18 +1,18 @@
 import type { Mm } from '../../length';
-import { type Point, pathEnd } from '../../plane';
+import { type Point, pathEnd, pointsBounds } from '../../plane';
 import { say } from '../../words';
 import { lengthOf, sewingFacts } from '../facts';
 import { type Garment, pieceOfKind } from '../garment';
 import { drawing, onePanel } from './draw';
 import { drawnIn, widthAt } from './hem-levels';
 import type { StepPicture } from './picture';
-import { boundsOf, cutOff, flipped, type Move, polyline } from './polygon';
+import { cutOff, flipped, type Move, polyline } from './polygon';
 
 /** The finished pair from the front: both fronts, the crotch hanging closed. The right leg is seen on the left. */
 export function finishedPicture(g: Garment): StepPicture {
   const own = frontOf(g);
   const fronts = [own, frontMirrored(g.sides ? frontOf(g.sides.left) : own)];
-  const box = boundsOf(fronts.flatMap(({ areas }) => areas.flat()));
+  const box = pointsBounds(fronts.flatMap(({ areas }) => areas.flat()));
   const d = drawing(1.08 * (box.bottom - box.top));
   const u = d.unit;
   return onePanel(

@@ -1,12 +1,12 @@
 import { cutCurves } from '../../edges';
 import type { Mm } from '../../length';
-import { between, type Point } from '../../plane';
+import { between, type Point, pointsBounds } from '../../plane';
 import { say } from '../../words';
 import type { Garment } from '../garment';
 import { captioned, drawing } from './draw';
 import { runOf } from './leg-views';
 import type { StepPicture } from './picture';
-import { boundsOf, flipped, polygon, polyline } from './polygon';
+import { flipped, polygon, polyline } from './polygon';
 
 /** How much of the leg is seen beyond the tip, as a share of the seam. */
 const BESIDE = 0.75;
@@ -20,7 +20,7 @@ export function forkTipPicture(g: Garment): StepPicture {
   const over = flipped(lower.x);
   const tip = polygon(cutCurves(pieced.tip)).map(over);
   const open = polygon(cutCurves(pieced.tip));
-  const box = boundsOf([...tip, ...open]);
+  const box = pointsBounds([...tip, ...open]);
   const window = { left: box.left, right: box.right + BESIDE * tall, top: box.top - 0.3 * tall, bottom: box.bottom };
   const d = drawing(1.35 * Math.max(window.right - window.left, window.bottom - window.top));
   const u = d.unit;

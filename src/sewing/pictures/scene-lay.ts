@@ -1,11 +1,11 @@
 import { SELVEDGE } from '../../check';
 import { LAYER_WORDS, LAYOUT_WORDS, type Lay, type Placement, placedPoint } from '../../cloth';
 import { cutCurves, isSamePiece, type Piece, pieceName } from '../../edges';
-import { between, type Point } from '../../plane';
+import { type Box, between, type Point, pointsBounds } from '../../plane';
 import { amount, mm, say } from '../../words';
 import { type Draw, drawing, onePanel, textWidth } from './draw';
 import type { PictureItem, StepPicture } from './picture';
-import { boundsOf, cutOff, polygon } from './polygon';
+import { cutOff, polygon } from './polygon';
 
 /** A lay is printed as large as the page, so that its words need less of it. */
 const LETTER = 2;
@@ -74,7 +74,7 @@ function laidPiece(
     ...(layout === 'foldedLengthwise' && placement.layer === 'fold'
       ? []
       : [...d.arrow(upper, lower), ...d.arrow(lower, upper)]),
-    ...nameItems(d, says, boundsOf(points), between(upper, lower, 0.5), table.width),
+    ...nameItems(d, says, pointsBounds(points), between(upper, lower, 0.5), table.width),
   ];
 }
 
@@ -82,7 +82,7 @@ function laidPiece(
 function nameItems(
   d: Draw,
   says: readonly string[],
-  { left, right, top, bottom }: ReturnType<typeof boundsOf>,
+  { left, right, top, bottom }: Box,
   grain: Point,
   width: number,
 ): readonly PictureItem[] {

@@ -1,10 +1,10 @@
-import { between, distance, type Point } from '../../plane';
+import { between, distance, type Point, pointsBounds } from '../../plane';
 import { say } from '../../words';
 import type { Garment } from '../garment';
 import { captioned, drawing } from './draw';
 import { cutLeg } from './leg-views';
 import type { StepPicture } from './picture';
-import { boundsOf, polyline } from './polygon';
+import { polyline } from './polygon';
 
 /** Where the cord comes out, before anything is folded: the opening lit, the patch behind it. */
 export function openingsPicture(g: Garment, at: 'waist' | 'hem'): StepPicture {
@@ -24,7 +24,7 @@ export function openingsPicture(g: Garment, at: 'waist' | 'hem'): StepPicture {
     { x: middle.x - reach, y: middle.y + tall },
   ];
   const leg = cutLeg(g);
-  const around = boundsOf(leg);
+  const around = pointsBounds(leg);
   const left = at === 'waist' ? middle.x - 110 : middle.x - 105;
   const top = at === 'waist' ? Math.max(around.top - 6 * u, middle.y - 110) : middle.y - 110;
   const bottom = at === 'waist' ? top + 165 : Math.min(top + 165, around.bottom + 6 * u);

@@ -1,12 +1,12 @@
 import { cutCurves } from '../../edges';
 import type { Mm } from '../../length';
-import { between, type Point } from '../../plane';
+import { between, type Point, pointsBounds } from '../../plane';
 import { mm, say } from '../../words';
 import { type Garment, pieceOfKind } from '../garment';
 import { captioned, drawing, onePanel } from './draw';
 import { cutLeg } from './leg-views';
 import type { PictureItem, StepPicture } from './picture';
-import { boundsOf, polygon, polyline } from './polygon';
+import { polygon, polyline } from './polygon';
 
 /** The pocket: its facing turned, its sides pressed under, or in its place on the leg. */
 export function pocketPicture(g: Garment, stage: 'facing' | 'sides' | 'placed'): StepPicture {
@@ -15,7 +15,7 @@ export function pocketPicture(g: Garment, stage: 'facing' | 'sides' | 'placed'):
   const { width, height, facing } = pocket;
   if (stage === 'placed') return placedPocket(g);
   const cut = polygon(cutCurves(piece));
-  const box = boundsOf(cut);
+  const box = pointsBounds(cut);
   const d = drawing(1.35 * Math.max(height + facing, width));
   const u = d.unit;
   const side = g.allowances.inseam;
@@ -73,9 +73,9 @@ function placedPocket(g: Garment): StepPicture {
   const { sewn } = g.finished;
   const place = sewn.lines.find((line) => line.kind === 'place');
   const run = polyline(place?.curves ?? []);
-  const box = boundsOf(run);
+  const box = pointsBounds(run);
   const leg = cutLeg(g);
-  const top = boundsOf(leg).top;
+  const top = pointsBounds(leg).top;
   const d = drawing(1.25 * (box.bottom + 60 - top));
   const u = d.unit;
   const waist = sewn.lines.find((line) => line.name === 'waistEdge');

@@ -1,17 +1,17 @@
 import { cutCurves, type EdgeName, isLeg, type Piece, pieceName } from '../../edges';
 import type { Mm } from '../../length';
-import { leftOf, moved, type Point, pathAt, pathLength } from '../../plane';
+import { leftOf, moved, type Point, pathAt, pathLength, pointsBounds } from '../../plane';
 import { inTurn, mm, number, say } from '../../words';
 import { cutPieces, type Garment } from '../garment';
 import { drawing, onePanel, textWidth } from './draw';
 import { cutLeg } from './leg-views';
 import type { PictureItem, StepPicture } from './picture';
-import { boundsOf, flipped, type Move, polygon, polyline, shifted } from './polygon';
+import { flipped, type Move, polygon, polyline, shifted } from './polygon';
 
 /** The cloth off the bolt, what washing leaves of it, and the leg along its grain. */
 export function clothPicture(g: Garment): StepPicture {
   const { cloth } = g;
-  const leg = boundsOf(cutLeg(g));
+  const leg = pointsBounds(cutLeg(g));
   const [width, length] = [cloth.width, 1.25 * (leg.bottom - leg.top)];
   const shrunk = { width: width * (1 - cloth.shrinkWidth), length: length * (1 - cloth.shrinkLength) };
   const d = drawing(1.12 * Math.max(width, length));
@@ -57,7 +57,7 @@ export function piecesPicture(g: Garment): StepPicture {
   const put = (piece: Piece, mirroredOne: boolean, x: Mm, y: Mm): { right: Mm; bottom: Mm } => {
     const own = polygon(cutCurves(piece));
     const turn: Move = mirroredOne ? flipped(0) : (p) => p;
-    const box = boundsOf(own.map(turn));
+    const box = pointsBounds(own.map(turn));
     const move: Move = (p) => {
       const { x: px, y: py } = turn(p);
       return { x: px - box.left + x, y: py - box.top + y };
@@ -75,14 +75,14 @@ export function piecesPicture(g: Garment): StepPicture {
   let [columnLeft, y, widest] = [x, 0, x];
   for (const piece of others) {
     for (const mirroredOne of copies(piece)) {
-      const box = boundsOf(polygon(cutCurves(piece)));
+      const box = pointsBounds(polygon(cutCurves(piece)));
       if (y > 0 && y + box.bottom - box.top > legBottom) [columnLeft, y] = [widest + gap, 0];
       const end = put(piece, mirroredOne, columnLeft, y);
       y = end.bottom + gap;
       widest = Math.max(widest, end.right);
     }
   }
-  const box = boundsOf(placed.flatMap(({ points }) => points));
+  const box = pointsBounds(placed.flatMap(({ points }) => points));
   const d = drawing(1.1 * Math.max(box.right, box.bottom));
   const u = d.unit;
   // A piece too narrow for its name bears a letter, which a line below the picture explains.
@@ -93,7 +93,7 @@ export function piecesPicture(g: Garment): StepPicture {
     return letter;
   };
   const items = placed.flatMap(({ piece, points, move }): readonly PictureItem[] => {
-    const own = boundsOf(points);
+    const own = pointsBounds(points);
     const [a, b] = piece.grainline.map(move) as [Point, Point];
     const middle = (own.left + own.right) / 2;
     const tall = own.bottom - own.top > 24 * u;
@@ -143,7 +143,7 @@ const copies = ({ cut, mirrored }: Piece): readonly boolean[] =>
 export function marksPicture(g: Garment): StepPicture {
   const sewn = g.finished.pieced?.leg ?? g.finished.sewn;
   const points = polygon(cutCurves(sewn));
-  const box = boundsOf(points);
+  const box = pointsBounds(points);
   const d = drawing(Math.max((box.bottom - box.top) / 0.89, (box.right - box.left) / 0.52));
   const u = d.unit;
   const kinds = ['stitching', 'quarter', 'opening', 'side', 'place'];
@@ -194,7 +194,7 @@ export function samplePicture(g: Garment): StepPicture {
   const raw = places.map(({ at, way }) => moved(at, leftOf(way), allowances.inseam));
   const d = drawing(1.25 * size);
   const u = d.unit;
-  const box = boundsOf([...stitched, ...raw]);
+  const box = pointsBounds([...stitched, ...raw]);
   const left = box.right - 1.1 * size;
   const scrap = [...raw, { x: left, y: box.bottom }, { x: left, y: box.top }];
   const at = stitched[12] as Point;

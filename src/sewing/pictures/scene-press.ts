@@ -1,5 +1,5 @@
 import { cutCurves, type EdgeName, edgeName, isWorn, KIND_NAMES } from '../../edges';
-import { between, type Edge, mirrored } from '../../plane';
+import { between, type Edge, mirrored, pointsBounds } from '../../plane';
 import { all, inTurn, type Phrase, say } from '../../words';
 import { type Garment, pieceOfKind } from '../garment';
 import type { EdgeWork, FinishedHow } from '../step';
@@ -7,7 +7,7 @@ import { overlockedEdges } from '../steps-flat';
 import { drawing, panelled } from './draw';
 import { cutLeg, hemFold, hemStrip } from './leg-views';
 import type { PicturePanel, StepPicture } from './picture';
-import { boundsOf, polygon, polyline, shifted } from './polygon';
+import { polygon, polyline, shifted } from './polygon';
 
 /** The raw edges that are overlocked, each in a window of its own. */
 export function rawEdgesPicture(g: Garment): StepPicture {
@@ -17,7 +17,7 @@ export function rawEdgesPicture(g: Garment): StepPicture {
   const shapes = works.map(({ piece, edges: [edge] }) => {
     const own = piece === 'leg' ? g.finished.sewn : pieceOfKind(g, piece);
     const run = polyline(own.cutLine.filter((one) => one.name === edge).flatMap((one) => one.curves));
-    return { piece, edge, points: polygon(cutCurves(own)), run, box: boundsOf(run) };
+    return { piece, edge, points: polygon(cutCurves(own)), run, box: pointsBounds(run) };
   });
   const width = Math.max(...shapes.map(({ box }) => box.right - box.left)) + 60;
   const d = drawing(1.1 * width);
@@ -45,7 +45,7 @@ const overlockedTold = ({ piece, edges }: EdgeWork<FinishedHow>): Phrase =>
 export function foldsPicture(g: Garment): StepPicture {
   const { sewn, casing, heights, hemPlan } = g.finished;
   const leg = cutLeg(g);
-  const box = boundsOf(leg);
+  const box = pointsBounds(leg);
   const d = drawing(1.15 * (box.right - box.left));
   const u = d.unit;
   const panels: PicturePanel[] = [];

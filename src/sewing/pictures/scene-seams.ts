@@ -1,11 +1,11 @@
-import { type Point, subtract, unit } from '../../plane';
+import { type Point, pointsBounds, subtract, unit } from '../../plane';
 import { say } from '../../words';
 import { sewingFacts } from '../facts';
 import type { Garment } from '../garment';
 import { type Draw, drawing, onePanel } from './draw';
 import { cutLeg, foldedLeg, hemmedLeg, runOf, type Tube, tubeOf } from './leg-views';
 import type { PictureItem, StepPicture } from './picture';
-import { boundsOf, flipped, type Move, polyline, shifted } from './polygon';
+import { flipped, type Move, polyline, shifted } from './polygon';
 
 /** A leg folded right sides together, its inseam lit. */
 export function inseamsPicture(g: Garment): StepPicture {
@@ -13,7 +13,7 @@ export function inseamsPicture(g: Garment): StepPicture {
   const hemmed = sewingFacts(g).hemFlat;
   const { front, back, fold } = foldedLeg(g, hemmed ? hemmedLeg(g) : cutLeg(g));
   const seam = polyline(hemmed ? g.leg.front.inseam : runOf(sewn.stitchLine, 'inseamFront'));
-  const box = boundsOf([...front, ...back]);
+  const box = pointsBounds([...front, ...back]);
   const d = drawing(1.05 * (box.bottom - box.top));
   const u = d.unit;
   const notches = sewn.notches.filter((notch) => notch.edge === 'inseamFront');
@@ -50,9 +50,9 @@ export function inseamsPicture(g: Garment): StepPicture {
 
 /** A point where the back looks out from under the front: near its highest corner. */
 function backShown(front: readonly Point[], back: readonly Point[]): Point {
-  const upper = boundsOf(front).top;
+  const upper = pointsBounds(front).top;
   const corner = back.reduce((a, b) => (b.x - b.y > a.x - a.y ? b : a));
-  const centre = boundsOf(back);
+  const centre = pointsBounds(back);
   return {
     x: corner.x - 0.06 * (centre.right - centre.left),
     y: Math.max(corner.y, centre.top) + 0.15 * Math.abs(upper - centre.top) + 12,
@@ -78,7 +78,7 @@ export function legInLegPicture(g: Garment): StepPicture {
   const tube = tubeOf(g);
   const outer = g.sides ? tubeOf(g.sides.left) : tube;
   const all = [...tube.far, ...tube.near.flat()];
-  const box = boundsOf(all);
+  const box = pointsBounds(all);
   const depth = Math.min(tube.inseam[1].y, g.leg.crotchLevel + 0.45 * (g.leg.crotchLevel - box.top));
   const width = box.right - box.left;
   const d = drawing(2.9 * width);

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
-import { drawingInk, inkCrosses, inkNear, placedDrawings } from '../../../src/drawing';
+import { drawingInk, inkCrosses, inkNear, placedDrawings, placeWords } from '../../../src/drawing';
 import { withControlWords } from '../../../src/files/pdf/control-words';
 import { placeNumbers } from '../../../src/files/pdf/mark-numbers';
-import { markBoxes, placeWords } from '../../../src/files/pdf/word-places';
 import { startPdf } from '../../../src/files/pen/pen';
 import { boxesMeet } from '../../../src/plane';
+import { markBoxes, sheetCell, sheetTexts } from '../../../src/sheets';
 import { draftWith } from '../drafts';
 import { printFont } from '../print-font';
 
@@ -29,7 +29,13 @@ test.each([
     const near = inkNear(ink, sheet.window);
     const numbers = placeNumbers(sheet, draft.sheets, near, widthOf);
     const marked = [...markBoxes(sheet, draft.sheets), ...numbers.map(({ box }) => box)];
-    const words = placeWords(drawings, draft.sheets, sheet, near, marked, widthOf);
+    const texts = sheetTexts(
+      drawings.flatMap((drawing) => drawing.texts),
+      draft.sheets,
+      sheet,
+    );
+    const room = { box: sheetCell(sheet), scale: draft.sheets.scale, ink: near, taken: marked };
+    const words = placeWords(texts, room, widthOf);
     count += words.length;
     const across = words.filter(({ parts }) => parts.some((part) => inkCrosses(near, part)));
     expect(across.map(({ text }) => `${sheet.label}: ${text}`)).toEqual([]);

@@ -1,19 +1,10 @@
-import {
-  ASCENT,
-  DESCENT,
-  type Ink,
-  inkCrosses,
-  mmOfPt,
-  type PieceDrawing,
-  ptOfCapitals,
-  type WidthOf,
-} from '../../drawing';
-import type { PieceText } from '../../edges';
-import type { Mm } from '../../length';
-import { type Box, boxesMeet, boxGrown, boxHolds, type Point, point, pointsBounds } from '../../plane';
-import { MARK, type Sheet, type SheetPlan } from '../../sheets';
+import type { PieceText } from '../edges';
+import type { Mm } from '../length';
+import { type Box, boxesMeet, boxGrown, type Point, point, pointsBounds } from '../plane';
+import { type Ink, inkCrosses } from './ink';
+import { ASCENT, DESCENT, mmOfPt, ptOfCapitals, type WidthOf } from './print-type';
 
-/** A piece's word on one sheet, whole: never cut by a sheet's edge, never under a neighbour. */
+/** A piece's word at a place of its own: whole within its room, off lines and other words. */
 export interface PlacedWord {
   readonly text: string;
   /** The middle of the baseline, on the drawing. */
@@ -25,7 +16,7 @@ export interface PlacedWord {
   readonly parts: readonly Box[];
 }
 
-/** White between a word and a sheet's edge or a join, on the paper. */
+/** White between a word and the rim of its room, on the paper. */
 const CLEAR = 2;
 /** Between a word and the next line or mark, on the drawing. */
 const AIR = 0.6;
@@ -39,61 +30,47 @@ const STEPS: readonly Point[] = Array.from({ length: 71 * 31 }, (_, i) =>
   point((i % 71) - 35, Math.floor(i / 71) - 15),
 ).sort((a, b) => Math.hypot(a.x, a.y) - Math.hypot(b.x, b.y));
 
-/** What stays in sight of a sheet once its neighbours lie on its overlaps. */
-export const sheetCell = ({ window, joins }: Sheet): Box => ({
-  ...window,
-  right: joins.right ?? window.right,
-  bottom: joins.bottom ?? window.bottom,
-});
+/** Millimetres of paper for a millimetre of drawing. */
+type Scale = { readonly x: number; readonly y: number };
 
-/** What a sheet's own marks and their numbers cover, on the drawing. */
-export function markBoxes({ marks }: Sheet, { scale }: SheetPlan): readonly Box[] {
-  const reach = MARK.depth + MARK.numberRoom;
-  return marks.map(({ at, towards }) => {
-    const across = towards === 'left' || towards === 'right';
-    const x = (across ? reach : MARK.halfBase) / scale.x;
-    const y = (across ? MARK.halfBase : reach) / scale.y;
-    return { left: at.x - x, right: at.x + x, top: at.y - y, bottom: at.y + y };
-  });
+/** Where words may stand. */
+export interface WordRoom {
+  /** On the drawing. */
+  readonly box: Box;
+  readonly scale: Scale;
+  /** What is drawn there. */
+  readonly ink: Ink;
+  /** What is covered already. */
+  readonly taken: readonly Box[];
 }
 
 /**
- * The pieces' words that belong to one sheet, moved where they must: into what stays in sight of it, off its marks and
- * off the lines, and smaller where that helps; a word for which there is no such place within reach stays where it was.
- *
- * @param ink what is drawn in the sheet's window
- * @param marked what the sheet's marks and their numbers cover
+ * Words moved where they must: into their room, off the lines and what else is there, and smaller where that helps; a
+ * word for which there is no such place within reach stays where it was.
  */
 export function placeWords(
-  drawings: readonly PieceDrawing[],
-  plan: SheetPlan,
-  sheet: Sheet,
-  ink: Ink,
-  marked: readonly Box[],
+  texts: readonly PieceText[],
+  { box, scale, ink, taken }: WordRoom,
   widthOf: WidthOf,
 ): readonly PlacedWord[] {
-  const owner = (text: PieceText) => plan.sheets.find((other) => boxHolds(sheetCell(other), text.at));
-  const room = boxGrown(sheetCell(sheet), -CLEAR / Math.max(plan.scale.x, plan.scale.y));
-  const taken = [...marked];
-  const words: PlacedWord[] = [];
-  for (const text of drawings.flatMap((drawing) => drawing.texts)) {
-    if (owner(text) !== sheet) continue;
+  const clear = boxGrown(box, -CLEAR / Math.max(scale.x, scale.y));
+  const covered = [...taken];
+  return texts.map((text) => {
     const blocked = ({ parts }: PlacedWord) =>
       parts.some((part) => {
         const wide = boxGrown(part, AIR);
-        return taken.some((other) => boxesMeet(other, wide)) || inkCrosses(ink, wide);
+        return covered.some((other) => boxesMeet(other, wide)) || inkCrosses(ink, wide);
       });
-    const word = placed(text, room, plan, widthOf, blocked);
-    words.push(word);
-    taken.push(...word.parts);
-  }
-  return words;
+    const word = placed(text, clear, scale, widthOf, blocked);
+    covered.push(...word.parts);
+    return word;
+  });
 }
 
 function placed(
   text: PieceText,
   room: Box,
-  { scale }: SheetPlan,
+  scale: Scale,
   widthOf: WidthOf,
   blocked: (word: PlacedWord) => boolean,
 ): PlacedWord {
@@ -123,7 +100,7 @@ function placed(
 }
 
 /** The word, made smaller where the room is too small for it. */
-function fitted(word: PlacedWord, room: Box, scale: SheetPlan['scale'], widthOf: WidthOf): PlacedWord {
+function fitted(word: PlacedWord, room: Box, scale: Scale, widthOf: WidthOf): PlacedWord {
   const fit = Math.min(
     (room.right - room.left) / (word.box.right - word.box.left),
     (room.bottom - room.top) / (word.box.bottom - word.box.top),
@@ -147,14 +124,7 @@ export const boxInside = (box: Box, room: Box): boolean =>
   box.top >= room.top - 1e-6 &&
   box.bottom <= room.bottom + 1e-6;
 
-function wordAt(
-  text: string,
-  at: Point,
-  pt: number,
-  turn: number,
-  scale: SheetPlan['scale'],
-  widthOf: WidthOf,
-): PlacedWord {
+function wordAt(text: string, at: Point, pt: number, turn: number, scale: Scale, widthOf: WidthOf): PlacedWord {
   const angle = (turn * Math.PI) / 180;
   const width = widthOf(text, pt);
   const em = mmOfPt(pt);
