@@ -10,6 +10,8 @@ export type Restored = Pick<
   'id' | 'project' | 'draft' | 'problems' | 'entries' | 'station' | 'history' | 'before' | 'running' | 'step'
 >;
 
+type Going = 'before' | 'running' | 'step';
+
 /**
  * A kept project put back on the bench as it was, what could not be read or drawn included.
  *
@@ -18,7 +20,7 @@ export type Restored = Pick<
 export function restored(read: ReadCopy, history: History, last: Draft): Restored {
   const now = drawnSafely(read.project);
   const good = now.ok || !read.good ? now : drawnSafely(read.good);
-  return {
+  return placed({
     id: read.id,
     project: read.project,
     draft: good.ok ? good.value : last,
@@ -26,8 +28,27 @@ export function restored(read: ReadCopy, history: History, last: Draft): Restore
     entries: read.entries,
     station: read.station,
     history,
-    before: undefined,
-    running: undefined,
-    step: undefined,
-  };
+  });
 }
+
+/** What of a state belongs to its project, to be put back on the bench with nothing going on. */
+export const placed = ({
+  id,
+  project,
+  draft,
+  problems,
+  entries,
+  station,
+  history,
+}: Omit<Restored, Going>): Restored => ({
+  id,
+  project,
+  draft,
+  problems,
+  entries,
+  station,
+  history,
+  before: undefined,
+  running: undefined,
+  step: undefined,
+});

@@ -204,8 +204,11 @@ const DONE = {
   async reload(here: Here) {
     const { real, tab, model, world, value } = here;
     real.leave();
-    const last = await m.leave(model, tab);
-    if (value % 2 === 0) {
+    const hasTime = value % 2 === 0;
+    // At once: how much of a round of keeping comes before the first wait is not what this is about.
+    if (!hasTime) real.kill();
+    await m.leave(model, tab);
+    if (hasTime) {
       await settled(world);
       await m.flush(model, tab);
     }
@@ -213,7 +216,6 @@ const DONE = {
     real.kill();
     m.letGo(model, tab);
     await settled(world);
-    void last;
     await reopen(here, notesOf(new Map([...session].filter(([, text]) => text !== ''))), real.session.get(LAST));
   },
   /** Ends it as a dead battery does. */
