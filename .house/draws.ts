@@ -1,6 +1,7 @@
 import { appendFileSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { emptyTally, raised, type Tally, tallyText } from '../tests/fuzz/count';
+import type { Look } from '../tests/fuzz/judge';
 import { type Judge, type Outcome, openJudge } from '../tests/fuzz/judging';
 import { shrunk } from '../tests/fuzz/shrink';
 
@@ -45,7 +46,7 @@ while (tally.next < end) {
     while (seed < to) {
       const mine = seed;
       seed += 1;
-      found.push([mine, await judge.ask({ seed: mine, papers: papersOf(mine) })]);
+      found.push([mine, await judge.ask({ seed: mine, look: lookAt(mine) })]);
     }
   };
   await Promise.all(judges.map(work));
@@ -68,7 +69,7 @@ async function note(mine: number, { finds, refused, followed, millis, project }:
     const file = before < WRITTEN && project ? `${folder}/${fileWord(kind)}-${mine}.legwork.json` : undefined;
     appendFileSync(out, `${JSON.stringify({ seed: mine, kind, seen, ...(file ? { file } : {}) })}\n`);
     if (!file || !project) continue;
-    const small = before < MADE_SMALL ? await shrunk(project, kind, judges[0] as Judge, papersOf(mine)) : project;
+    const small = before < MADE_SMALL ? await shrunk(project, kind, judges[0] as Judge, lookAt(mine)) : project;
     writeFileSync(file, `${JSON.stringify(small, null, 1)}\n`);
   }
   tally = {
@@ -80,8 +81,8 @@ async function note(mine: number, { finds, refused, followed, millis, project }:
   };
 }
 
-function papersOf(seed: number): number | undefined {
-  return seed % PAPERS === 0 ? seed / PAPERS : undefined;
+function lookAt(seed: number): Look {
+  return seed % PAPERS === 0 ? { papers: seed / PAPERS } : 'all';
 }
 
 function fileWord(kind: string): string {

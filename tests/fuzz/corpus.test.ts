@@ -23,7 +23,7 @@ describe('what once went wrong doesn’t any more', () => {
     '%s',
     async (name) => {
       const project = JSON.parse(readFileSync(new URL(name, FOLDER), 'utf8')) as RawDraw;
-      const { finds } = await judge.ask({ project, papers: undefined });
+      const { finds } = await judge.ask({ project, look: 'all' });
       const told = finds.filter((one) => !onDemand(one)).map(({ kind, seen }) => `${kind}: ${seen}`);
       expect(told).toEqual([]);
     },

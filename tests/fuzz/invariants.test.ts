@@ -51,7 +51,7 @@ const finishes: readonly Changes[] = [
 
 test.each(finishes)('of what is right nothing is found: %j', async (changes) => {
   const draft = draftWith(changes);
-  expect((await judged(draft.project as unknown as RawDraw, 0)).finds).toEqual([]);
+  expect((await judged(draft.project as unknown as RawDraw, { papers: 0 })).finds).toEqual([]);
 });
 
 describe('outlines', () => {
@@ -192,9 +192,9 @@ describe('a judge', () => {
   const judge = openJudge();
   afterAll(() => judge.close());
   test('ends what takes longer than its time, tells which project it was, and goes on with the next', async () => {
-    const endless = await judge.ask({ seed: 1, papers: 0 }, 1);
+    const endless = await judge.ask({ seed: 1, look: { papers: 0 } }, 1);
     expect(kinds(endless.finds)).toEqual(['never ends']);
-    const next = await judge.ask({ project: exampleProject as unknown as RawDraw, papers: undefined });
+    const next = await judge.ask({ project: exampleProject as unknown as RawDraw, look: 'all' });
     expect(next.finds).toEqual([]);
     expect(next.project).toEqual(exampleProject);
   }, 120_000);

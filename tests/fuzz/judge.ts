@@ -21,6 +21,9 @@ export interface Judged {
   readonly millis: number;
 }
 
+/** How closely a draw is looked at: whether it is drafted or refused, everything but its papers, or which of those too. */
+export type Look = 'draft' | 'all' | { readonly papers: number };
+
 /** A person waits no longer for a drawing. */
 const SLOW = 1000;
 
@@ -28,9 +31,9 @@ const SLOW = 1000;
  * Judges a project by everything that must hold of every project.
  *
  * @param raw as a file would hold it
- * @param papers also its sheets and files, which take long: which of those by turns
+ * @param look how closely; sheets and files take long, and are made by turns
  */
-export async function judged(raw: RawDraw, papers: number | undefined): Promise<Judged> {
+export async function judged(raw: RawDraw, look: Look): Promise<Judged> {
   const began = process.cpuUsage();
   const spent = () => {
     const { user, system } = process.cpuUsage(began);
@@ -44,26 +47,29 @@ export async function judged(raw: RawDraw, papers: number | undefined): Promise<
     if (!result.ok) {
       const { project } = checkedProject(raw);
       millis = spent();
+      if (look === 'draft')
+        return { finds: refusalFinds(result.problems, project), refused: reasonOf(result.problems), millis };
       stage = 'advice';
       const { finds: useless, followed } = adviceOf(project, result.problems);
       finds.push(...refusalFinds(result.problems, project), ...useless);
       return { finds, refused: reasonOf(result.problems), followed, millis };
     }
     const drafted = result.value;
+    if (look === 'draft') return { finds, refused: undefined, millis: spent() };
     stage = 'checks';
     void drafted.checks;
     stage = 'working';
     workingOf(drafted);
     millis = spent();
     if (millis > SLOW) finds.push(find('slow', `${(millis / 1000).toFixed(1)} s`));
-    for (const look of [toldFinds, outlineFinds, seamFinds, wearFinds]) {
-      stage = look.name;
-      finds.push(...look(drafted));
+    for (const findsOf of [toldFinds, outlineFinds, seamFinds, wearFinds]) {
+      stage = findsOf.name;
+      finds.push(...findsOf(drafted));
       // Where there is no number nothing else can be measured.
       if (finds.some(({ kind }) => kind === 'not finite')) break;
     }
     stage = 'papers';
-    if (papers !== undefined) finds.push(...(await paperFinds(drafted, papers)));
+    if (typeof look === 'object') finds.push(...(await paperFinds(drafted, look.papers)));
   } catch (error) {
     finds.push(find(`fault in ${stage}`, error instanceof Error ? placeOf(error) : String(error)));
   }

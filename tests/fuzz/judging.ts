@@ -36,7 +36,7 @@ export function openJudge(): Judge {
     await (await ending)?.terminate();
   };
   const ask = async (task: Task, asked?: number): Promise<Outcome> => {
-    const patience = asked ?? (task.papers === undefined ? PATIENCE : PATIENCE_WITH_PAPERS);
+    const patience = asked ?? (typeof task.look === 'object' ? PATIENCE_WITH_PAPERS : PATIENCE);
     worker ??= startedWorker();
     const outcome = await answer(await worker, task, patience);
     if (outcome.finds.some(({ kind }) => kind === ENDLESS || kind === DIED)) await close();

@@ -1,4 +1,5 @@
 import { type Project, withValue } from '../../src/project';
+import type { Look } from './judge';
 import { ENDLESS, type Judge } from './judging';
 import type { RawDraw } from './projects';
 
@@ -14,13 +15,13 @@ const PATIENCE = 4_000;
  * @param raw a project in which it was found
  * @param kind of the find
  * @param judge to look again
- * @param papers as it was looked at when it was found
+ * @param look as it was looked at when it was found
  */
-export async function shrunk(raw: RawDraw, kind: string, judge: Judge, papers: number | undefined): Promise<RawDraw> {
+export async function shrunk(raw: RawDraw, kind: string, judge: Judge, look: Look): Promise<RawDraw> {
   const until = Date.now() + LONGEST;
   const stays = async (project: RawDraw) =>
     Date.now() < until &&
-    (await judge.ask({ project, papers }, kind === ENDLESS ? PATIENCE : undefined)).finds.some(
+    (await judge.ask({ project, look }, kind === ENDLESS ? PATIENCE : undefined)).finds.some(
       (one) => one.kind === kind,
     );
   let small = raw;

@@ -11,6 +11,7 @@ import { growthFor } from '../../src/leg';
 import { draft, exampleProject, garmentOf, hemOf, type Project } from '../../src/project';
 import type { Garment } from '../../src/sewing';
 import { printProblem } from '../../src/words';
+import { combinations, covering } from '../properties/covering';
 
 /** What a test changes about the example, part by part; a body takes the place of the whole body. */
 export type Parts = { readonly [K in keyof Project]?: Partial<Project[K]> | null };
@@ -51,8 +52,8 @@ export const CHILD = {
 } as const;
 
 /**
- * Every combination of choices on which the order of work depends, each once, with a few words to name it. The leg is
- * drafted once and finished anew for each: drafting it thousands of times would prove nothing more.
+ * Combinations of the choices on which the order of work depends, with a few words to name them: every three choices
+ * together, or with `LEGWORK_EVERY=1` each of the thousands once. The leg is drafted once and finished anew for each.
  *
  * @param body parts of the project that make the leg
  * @param hems which hems
@@ -65,19 +66,31 @@ export function* everyGarment(
   if (!result.ok) throw new Error(result.problems.map((problem) => printProblem(problem, 'cm')).join('\n'));
   const drafted = result.value;
   const base = garmentOf(drafted);
-  for (const [name, parts] of everyFinish(hems)) {
-    const project = projectWithParts({ ...body, ...parts });
+  const all = combinations({ ...CHOICES, hem: hems });
+  for (const one of covering(all, (chosen) => Object.entries(chosen).map(([key, value]) => `${key}=${value}`), 3)) {
+    const { kind, machine, finish, rawEdge, elastic, rows, hem, turnUnder, pocket } = one;
+    // Whether a cord is sewn of the cloth has nothing to do with a pocket, nor has the fork's tip, so they vary together.
+    const cord = pocket ? 'ofCloth' : 'bought';
+    const project = projectWithParts({
+      ...body,
+      waist: { finish, rawEdge, elastic, rows, cord },
+      hem: { finish: hem, turnUnder, cord },
+      pocket: pocket ? POCKET : null,
+      cloth: { piecedTip: pocket ? 30 : 0 },
+    });
     const choices = {
       ...project,
       hem: hemOf(project),
       growth: growthFor(base.cloth),
       hipGirth: drafted.body.hipGirth,
-      piecedTip: parts.cloth?.piecedTip ?? 0,
+      piecedTip: project.cloth.piecedTip,
       words: { title: '', label: '' },
     };
     const finished = finishLeg(drafted.leg, casingHeights(choices.waist), choices);
     const garment: Garment = {
       ...base,
+      machine,
+      cloth: { ...base.cloth, kind },
       waist: choices.waist,
       hem: choices.hem,
       pocket: choices.pocket,
@@ -85,28 +98,18 @@ export function* everyGarment(
       pieces: [...legPieces(finished), ...otherPieces(drafted.leg, finished, choices, drafted.body)],
       notions: notionsOf(drafted.leg, finished, choices, drafted.body),
     };
-    for (const kind of ['woven', 'knit'] as const)
-      for (const machine of ['plain', 'serger'] as const)
-        yield [`${kind} ${machine} ${name}`, { ...garment, machine, cloth: { ...garment.cloth, kind } }];
+    yield [Object.values(one).join(' '), garment];
   }
 }
 
-function* everyFinish(hems: readonly (typeof HEM_FINISHES)[number][]): Generator<readonly [string, Parts]> {
-  for (const finish of WAIST_FINISHES)
-    for (const rawEdge of ['overlocked', 'turnedUnder'] as const)
-      for (const elastic of ['threaded', 'sewnOn'] as const)
-        for (const rows of [1, 3] as const)
-          for (const hem of hems)
-            for (const turnUnder of [0, 10] as const)
-              for (const pocket of [null, POCKET])
-                yield [
-                  [finish, rawEdge, elastic, rows, hem, turnUnder, pocket ? 'pocket' : ''].join(' '),
-                  // Whether a cord is sewn of the cloth has nothing to do with a pocket, nor has the fork's tip, so they vary together.
-                  {
-                    waist: { finish, rawEdge, elastic, rows, cord: pocket ? 'ofCloth' : 'bought' },
-                    hem: { finish: hem, turnUnder, cord: pocket ? 'ofCloth' : 'bought' },
-                    pocket,
-                    cloth: { piecedTip: pocket ? 30 : 0 },
-                  },
-                ];
-}
+const CHOICES = {
+  kind: ['woven', 'knit'],
+  machine: ['plain', 'serger'],
+  finish: WAIST_FINISHES,
+  rawEdge: ['overlocked', 'turnedUnder'],
+  elastic: ['threaded', 'sewnOn'],
+  rows: [1, 3],
+  hem: HEM_FINISHES,
+  turnUnder: [0, 10],
+  pocket: [true, false],
+} as const;

@@ -3,11 +3,12 @@ import { pieceName } from '../../src/edges';
 import { edgeLength } from '../../src/plane';
 import { type SewingStep, sewingMinutes, sewingSteps, stepMinutes } from '../../src/sewing';
 import { isSaid, printPhrase } from '../../src/words';
+import { every } from '../outside/every';
 import { faultsOf } from './faults';
 import { CHILD, everyGarment, garmentWith } from './garments';
 
 describe('the order of work', () => {
-  // One walk for both tests: 4,608 garments are not made twice.
+  // One walk for both tests.
   const faults: string[] = [];
   const silences: string[] = [];
   let garments = 0;
@@ -21,9 +22,11 @@ describe('the order of work', () => {
     console.log(`${garments} combinations of cloth, machine, waist, hem and pocket`);
   }, 120_000);
 
-  it('sews every edge once and finishes every raw edge once, for all combinations', () => {
+  it('sews every edge once and finishes every raw edge once, whatever three choices meet', () => {
     expect(faults.slice(0, 20)).toEqual([]);
-    expect(garments).toBe(2 * 2 * 6 * 2 * 2 * 2 * 6 * 2 * 2);
+    // Each waist with each hem, with each of two choices more; `LEGWORK_EVERY=1` walks all of them.
+    expect(garments).toBeGreaterThanOrEqual(6 * 6 * 2);
+    if (every) expect(garments).toBe(2 * 2 * 6 * 2 * 2 * 2 * 6 * 2 * 2);
   });
 
   it('says something in every step, in whole sentences', () => {
