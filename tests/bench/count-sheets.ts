@@ -3,10 +3,10 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { drawingInk, inkBounds, placedDrawings, uprightPlaces } from '../../src/drawing';
-import { makeReport } from '../../src/files';
 import { drawPaths } from '../../src/files/pen/draw-paths';
 import { frameAt } from '../../src/files/pen/page-frame';
 import { startPdf } from '../../src/files/pen/pen';
+import { reportPiece } from '../../src/files/report/report';
 import { type Draft, draft, withFewestSheets } from '../../src/project';
 import { plainCount } from '../outside/paper/plain-grid';
 import { benchProjects } from './bodies';
@@ -40,7 +40,7 @@ export function countSheets(bodies: number, overlap: number, font: Uint8Array): 
     return {
       ours: sheets.length,
       bound: lowerBound,
-      plain: plainCount(makeReport(result.value), { ...SHEET, overlap }),
+      plain: plainCount(result.value.pieces.map(reportPiece), { ...SHEET, overlap }),
       poster: overlap === 0 && posterIsHere() ? posterPages(result.value, font) : Number.NaN,
     };
   });

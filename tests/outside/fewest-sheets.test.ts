@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { makeReport } from '../../src/files';
+import { reportPiece } from '../../src/files/report/report';
 import { withFewestSheets } from '../../src/project';
 import { benchProjects } from '../bench/bodies';
 import { draftOf } from '../files/drafts';
@@ -23,7 +23,11 @@ const counts = (projects: ReturnType<typeof benchProjects>, paper: (typeof SHEET
   projects.map((project) => {
     const drafted = draftOf({ ...project, paper: { ...project.paper, sheet: paper.sheet, overlap } });
     const { sheets, lowerBound } = withFewestSheets(drafted).sheets;
-    return { ours: sheets.length, plain: plainCount(makeReport(drafted), { ...paper, overlap }), bound: lowerBound };
+    return {
+      ours: sheets.length,
+      plain: plainCount(drafted.pieces.map(reportPiece), { ...paper, overlap }),
+      bound: lowerBound,
+    };
   });
 
 describe.each(every ? SHEETS : SHEETS.slice(0, 2))('the leg alone on $sheet', (paper) => {

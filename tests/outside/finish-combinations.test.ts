@@ -20,7 +20,7 @@ const CLOTHS = [
 const LENGTHS = ['ankle', 'belowKnee', 'short'] as const;
 const BODIES = 200;
 /** Each combination meets one body in so many, in turn, so that every body is drafted; with `LEGWORK_EVERY=1` each meets all. */
-const ONE_IN = every ? 1 : 8;
+const ONE_IN = every ? 1 : 24;
 
 interface Count {
   drafts: number;

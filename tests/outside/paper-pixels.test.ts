@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { placer } from '../../src/drawing';
-import { makeReport } from '../../src/files';
+import { reportPiece } from '../../src/files/report/report';
 import { openProject } from '../../src/project';
 import { type Changes, draftOf, draftWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
@@ -67,7 +67,7 @@ describe.each(cases)('$name', ({ make }) => {
       return own.map((p) => ({ x: p.x + shift.x + by.x, y: p.y + shift.y + by.y }));
     });
   };
-  const [leg] = makeReport(draft).pieces;
+  const [leg] = draft.pieces.map(reportPiece);
   // The plan may turn the leg on the sheets; nothing else is done to the report's lines.
   const place = placer(draft.sheets.places[0] ?? { turn: 0, shift: { x: 0, y: 0 } });
   const laid = (points: readonly (readonly [number, number])[]) =>

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import { makeReport, type Report } from '../../src/files';
+import type { ReportPiece } from '../../src/files';
+import { reportPiece } from '../../src/files/report/report';
 import { draft } from '../../src/project';
 import { childBodies } from './children';
 import { every, share } from './every';
@@ -37,7 +38,8 @@ it(
       }
       drafted += 1;
       if (result.value.checks.find((c) => c.id === 'turnings-flat')?.verdict !== 'good') return;
-      const [leg] = (JSON.parse(JSON.stringify(makeReport(result.value))) as Report).pieces;
+      const [piece] = result.value.pieces;
+      const leg = piece && (JSON.parse(JSON.stringify(reportPiece(piece))) as ReportPiece);
       for (const turning of leg ? turnings(leg) : []) {
         const over = turning.turned.map((p) => mirroredIn(p, first(turning.fold), last(turning.fold)));
         const under = lineLength(turning.under);

@@ -188,7 +188,8 @@ function reportWidth(answer: LayAnswer, units: Units): ReportWidth {
   };
 }
 
-function reportPiece(piece: Piece): ReportPiece {
+/** A piece as the report holds it, its points rounded to a thousandth. */
+export function reportPiece(piece: Piece): ReportPiece {
   return {
     name: pieceName(piece),
     cut: piece.cut,

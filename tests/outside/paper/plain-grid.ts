@@ -1,4 +1,4 @@
-import type { Report, ReportPiece } from '../../../src/files/report/report';
+import type { ReportPiece } from '../../../src/files/report/report';
 
 type Pair = readonly [number, number];
 
@@ -65,5 +65,5 @@ const drawnLines = ({ cutLine, stitchLine, lines, folds, grainline }: ReportPiec
 ];
 
 /** What plain grids of their own ask for, all pieces of a report together. */
-export const plainCount = ({ pieces }: Report, sheet: PlainSheet): number =>
+export const plainCount = (pieces: readonly ReportPiece[], sheet: PlainSheet): number =>
   pieces.reduce((sum, piece) => sum + plainGridCount(drawnLines(piece), sheet), 0);
