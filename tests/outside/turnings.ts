@@ -28,10 +28,10 @@ export function turnings(
       return Math.abs(height(first(points))) < Math.abs(height(last(points))) ? first(points) : last(points);
     });
   };
-  const waistFold = named(piece.folds, 'waistFold');
-  const casing = named(piece.lines, 'casingStitching');
-  const hemFold = named(piece.folds, 'hemFold');
-  const hemLine = named(piece.lines, 'hemStitching');
+  const waistFold = named(piece.folds, 'waist fold');
+  const casing = named(piece.lines, 'casing stitching');
+  const hemFold = named(piece.folds, 'hem fold');
+  const hemLine = named(piece.lines, 'hem stitching');
   return [
     {
       fold: waistFold,
