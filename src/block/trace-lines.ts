@@ -68,9 +68,9 @@ export function traceFromLines(part: 'front' | 'back', lines: DrawnLines): Trace
   const level = (line: readonly Curve[]): Mm => rounded((pathStart(line).y + pathEnd(line).y) / 2 - origin.y);
   const [upper, lower] = [pathStart(grain), pathEnd(grain)].sort((a, b) => a.y - b.y) as [Point, Point];
   return {
-    edges: Object.fromEntries(
+    edges: Object.fromEntries<readonly CurvePoints[]>(
       BLOCK_EDGES.map((name, i) => [name, (round[i] ?? []).map(curvePoints)]),
-    ) as unknown as TracedBlock['edges'],
+    ) as TracedBlock['edges'],
     grainline: [place(upper), place(lower)],
     hipLevel: level(hip),
     ...(knee && { kneeLevel: level(knee) }),

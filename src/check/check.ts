@@ -1,6 +1,13 @@
 import type { Blocks, Corrections, Proportions } from '../block';
 import type { Body } from '../body';
-import { type CasingChoices, type FinishedLeg, type HemChoices, USABLE_STRETCH } from '../edges';
+import {
+  type CasingChoices,
+  type FinishedLeg,
+  type HemChoices,
+  type HemFinish,
+  USABLE_STRETCH,
+  type WaistFinish,
+} from '../edges';
 import type { JoinedBlocks, Leg, LegChoices } from '../leg';
 import type { Mm } from '../length';
 import type { Phrase } from '../words';
@@ -8,11 +15,28 @@ import type { Phrase } from '../words';
 /** How a check came out. */
 export type Verdict = 'good' | 'mind' | 'wrong';
 
-/** One field of the project set to another value: a path such as `leg.spread`, and what to write there. */
-export interface FieldChange {
-  readonly path: string;
-  readonly value: number | string | boolean | { readonly hemGirth: Mm };
+/** The fields of the project that a remedy may set, and to what; the room of the project doesn't compile with one that it has not. */
+interface Remedied {
+  'block.riseEase': Mm;
+  'cloth.layout': 'best';
+  'cloth.oneWay': boolean;
+  'cloth.piecedTip': Mm;
+  'cloth.width': Mm;
+  'fit.sittingPull': Mm;
+  'hem.finish': HemFinish;
+  'leg.lowerCrotch': Mm;
+  'leg.shape': 'pyjama' | { readonly hemGirth: Mm };
+  'leg.spread': Mm;
+  'leg.straighten': number | 'auto';
+  'waist.elasticLength': Mm;
+  'waist.finish': WaistFinish;
+  'waist.turnOfCloth': Mm;
 }
+
+/** One field of the project set to another value: a path such as `leg.spread`, and what to write there. */
+export type FieldChange = {
+  [Path in keyof Remedied]: { readonly path: Path; readonly value: Remedied[Path] };
+}[keyof Remedied];
 
 /** A remedy that can be applied in one go. */
 export interface Fix {

@@ -78,20 +78,24 @@ export function sideWorking(side: Side, more: SideDifferences, { before, after }
 }
 
 /** What one leg alone is measured by. */
-const FIGURES: readonly (readonly [string, (leg: Leg) => Mm])[] = [
-  ['waist', (leg) => pathLength(leg.waistEdge)],
-  ['hip', (leg) => leg.front.hipPoint.x - leg.back.hipPoint.x],
-  ['thigh', (leg) => leg.front.crotchPoint.x - leg.back.crotchPoint.x],
-  ['hem', (leg) => pathLength(leg.hem)],
-  ['inseam', (leg) => pathLength(leg.front.inseam)],
-  ['crotch seam', (leg) => pathLength(leg.front.crotch) + pathLength(leg.back.crotch)],
+const FIGURES: readonly (readonly [Phrase, (leg: Leg) => Mm])[] = [
+  [say`waist`, (leg) => pathLength(leg.waistEdge)],
+  [say`hip`, (leg) => leg.front.hipPoint.x - leg.back.hipPoint.x],
+  [say`thigh`, (leg) => leg.front.crotchPoint.x - leg.back.crotchPoint.x],
+  [say`hem`, (leg) => pathLength(leg.hem)],
+  [say`inseam`, (leg) => pathLength(leg.front.inseam)],
+  [say`crotch seam`, (leg) => pathLength(leg.front.crotch) + pathLength(leg.back.crotch)],
 ];
 
-/** This leg's lines beside those of one without differences. */
+/** What is less is told as 0. @source tolerance */
+const TOLD: Mm = 0.05;
+
+/** This leg's lines beside those of one without differences, as far as they differ. */
 const changesOfOne = (before: Leg, after: Leg): Phrase =>
   say`This leg alone: ${inTurn(
     FIGURES.map(([name, of]) => {
       const by = of(after) - of(before);
+      if (Math.abs(by) < TOLD) return UNSAID;
       return by < 0 ? say`${name} −${mm(-by)}` : say`${name} +${mm(by)}`;
     }),
     ', ',

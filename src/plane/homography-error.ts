@@ -1,5 +1,6 @@
 import type { Mm } from '../length';
 import { type FourSeen, homographyPoint, homographyThrough, type Seen } from './homography';
+import { mapTuple } from './tuple';
 import type { Point } from './types';
 
 /** Half the step of the differences by which a mark's pull is found, pixels: small against any mark, large against rounding. */
@@ -25,7 +26,7 @@ export function seenError(seen: FourSeen, at: Point, click: number): Mm | undefi
   for (const axis of ['x', 'y'] as const) {
     for (let mark = 0; mark <= seen.length; mark += 1) {
       const ends = [HALF_STEP, -HALF_STEP].map((by) => {
-        const pushed = seen.map((one, i) => (i === mark ? pushedBy(one, axis, by) : one)) as unknown as FourSeen;
+        const pushed = mapTuple(seen, (one, i) => (i === mark ? pushedBy(one, axis, by) : one));
         const h = homographyThrough(pushed);
         return h && homographyPoint(h, mark === seen.length ? { ...at, [axis]: at[axis] + by } : at);
       });

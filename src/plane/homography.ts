@@ -1,4 +1,5 @@
 import { cross, distance, subtract } from './point';
+import { mapTuple } from './tuple';
 import type { Point } from './types';
 
 /**
@@ -40,10 +41,10 @@ export function homographyThrough(seen: FourSeen): Homography | undefined {
       [x, y, 1, 0, 0, 0, -u * x, -u * y, -u],
     ];
   });
-  const found = product(far.back, product(nullVector(rows) as unknown as Homography, near.matrix));
+  const found = product(far.back, product(nullVector(rows), near.matrix));
   const [middle] = from as [Point];
   const sign = Math.sign(depth(found, middle));
-  return found.map((value) => value * sign) as unknown as Homography;
+  return mapTuple(found, (value) => value * sign);
 }
 
 /** Where a point is seen; undefined where it lies on the horizon or beyond it. */
@@ -65,9 +66,9 @@ export function homographyInverse([a, b, c, d, e, f, g, h, i]: Homography): Homo
     d * h - e * g,
     b * g - a * h,
     a * e - b * d,
-  ];
+  ] as const;
   const whole = a * (e * i - f * h) + b * (f * g - d * i) + c * (d * h - e * g);
-  return adjugate.map((value) => value / whole) as unknown as Homography;
+  return mapTuple(adjugate, (value) => value / whole);
 }
 
 /** First `b`, then `a`. */
@@ -75,10 +76,12 @@ export const homographyAfter = (a: Homography, b: Homography): Homography => pro
 
 const depth = (h: Homography, { x, y }: Point): number => h[6] * x + h[7] * y + h[8];
 
-function product(a: Homography, b: Homography): Homography {
-  const at = (row: number, column: number) =>
-    [0, 1, 2].reduce((sum, k) => sum + (a[3 * row + k] as number) * (b[3 * k + column] as number), 0);
-  return [0, 1, 2].flatMap((row) => [0, 1, 2].map((column) => at(row, column))) as unknown as Homography;
+function product(a: readonly number[], b: readonly number[]): Homography {
+  const at = (place: number) => {
+    const [row, column] = [place - (place % 3), place % 3];
+    return [0, 1, 2].reduce((sum, k) => sum + (a[row + k] as number) * (b[3 * k + column] as number), 0);
+  };
+  return mapTuple([0, 1, 2, 3, 4, 5, 6, 7, 8], at);
 }
 
 /** Whether four points lie round in their order, each a corner of its own. */

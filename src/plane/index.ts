@@ -69,4 +69,5 @@ export {
 export { curveReaimed, pathReaimed } from './reaim';
 export { solveBetween } from './solve';
 export { TOLERANCE } from './tolerances';
+export { mapTuple } from './tuple';
 export type * from './types';

@@ -12,7 +12,7 @@ import {
 } from '../edges';
 import { growthFor, legFlaw } from '../leg';
 import type { Mm } from '../length';
-import { outlineCrossings, outlineCurves, pathStart } from '../plane';
+import { mapTuple, outlineCrossings, outlineCurves, pathStart } from '../plane';
 import { type Problem, Refusal, say } from '../words';
 import { type FittedLeg, legFitted } from './fitted-leg';
 import { hemOf } from './hem-of';
@@ -65,18 +65,17 @@ export function cutOut(project: Project, legDone: () => void = () => {}): CutOut
   };
 }
 
-function legsCut(legs: readonly SideLeg[], { heights }: FittedLeg, choices: EdgeChoices): CutOut['legs'] {
+function legsCut(legs: readonly [SideLeg, ...SideLeg[]], { heights }: FittedLeg, choices: EdgeChoices): CutOut['legs'] {
   const both = finishLegs(
     legs.map(({ leg }) => leg),
     heights,
     choices,
   );
-  const finished = legs.map((one, i) => ({ ...one, finished: both[i] as FinishedLeg }));
-  const cut = finished.map((one): CutLeg => {
-    const others = otherPieces(one.leg, one.finished, choices, one.body, both);
-    return { ...one, pieces: [...legPieces(one.finished), ...others] };
+  return mapTuple(legs, (one, i): CutLeg => {
+    const finished = both[i] as FinishedLeg;
+    const others = otherPieces(one.leg, finished, choices, one.body, both);
+    return { ...one, finished, pieces: [...legPieces(finished), ...others] };
   });
-  return cut as unknown as CutOut['legs'];
 }
 
 /** What is bought to length is long enough for either leg. */

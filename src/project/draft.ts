@@ -2,6 +2,7 @@ import { NO_CORRECTIONS } from '../block';
 import { checksOfLegs } from '../check';
 import type { Piece } from '../edges';
 import type { Mm } from '../length';
+import { mapTuple } from '../plane';
 import { paperWays, tilePieces } from '../sheets';
 import { Refusal, type Result } from '../words';
 import { cautionsOf } from './cautions';
@@ -103,7 +104,7 @@ function drafted(project: Project, watch: StageWatch): Draft {
 
 /** The legs with their measures, and those of the pair: girths of both, and for the rest the last one's. */
 function legsMeasured(legs: CutOut['legs'], measured: (leg: CutLeg) => Measures): Pick<Draft, 'legs' | 'measures'> {
-  const each = legs.map((one) => ({ ...one, measures: measured(one) })) as unknown as Draft['legs'];
+  const each = mapTuple(legs, (one) => ({ ...one, measures: measured(one) }));
   const { measures } = each.at(-1) ?? each[0];
   return {
     legs: each,

@@ -1,6 +1,6 @@
 import type { Check, FieldChange } from '../check';
 import { withValue } from './at-path';
-import { FIELD_LIMITS } from './fields';
+import { type Choices, FIELD_LIMITS } from './fields';
 import type { Project } from './types';
 
 /**
@@ -10,7 +10,16 @@ import type { Project } from './types';
  * @param check one of its checks
  */
 export const applyRemedy = (project: Project, { fix }: Pick<Check, 'fix'>): Project =>
-  (fix?.changes ?? []).reduce((changed, { path, value }) => withValue(changed, path, value), project);
+  (fix?.changes ?? []).reduce(withSetting, project);
+
+/** A choice by its path, and a value that it takes. */
+type Setting = {
+  [Group in keyof Choices]: {
+    [Key in keyof Choices[Group] & string]: { readonly path: `${Group}.${Key}`; readonly value: Choices[Group][Key] };
+  }[keyof Choices[Group] & string];
+}[keyof Choices];
+
+const withSetting = (project: Project, { path, value }: Setting): Project => withValue(project, path, value);
 
 /** The check without its remedy where that asks for more than a project takes. */
 export const withinLimits = ({ fix, ...check }: Check): Check =>

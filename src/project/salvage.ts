@@ -53,7 +53,7 @@ export function salvageProject(text: string): Result<Salvaged> {
   const read = completed === undefined ? whole : readProject(completed);
   // What was cut off so early that no body is in it is no project to go on with.
   if (!read.ok || !isGroup(read.value.raw.body)) return whole.ok ? openedAnyhow(text) : whole;
-  let project = read.value.raw as unknown as Project;
+  let project: object = read.value.raw;
   const broken: Problem[] = [...read.value.problems];
   const missing: string[] = [];
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
@@ -84,7 +84,7 @@ interface Way {
 }
 
 /** What must give way to the problems, each field once; undefined where nothing would be left. */
-function givingWay(project: Project, problems: readonly Problem[]): readonly Way[] | undefined {
+function givingWay(project: object, problems: readonly Problem[]): readonly Way[] | undefined {
   const ways = new Map<string, Way>();
   for (const problem of problems) {
     const field = wayFor(project, problem.field);
@@ -101,7 +101,7 @@ function givingWay(project: Project, problems: readonly Problem[]): readonly Way
 }
 
 /** A group that gives way as a whole because something in it can't be used or is missing. */
-const wholeOf = (project: Project, field: string): Problem => ({
+const wholeOf = (project: object, field: string): Problem => ({
   field,
   value: valueAt(project, field),
   phrase:
@@ -111,7 +111,7 @@ const wholeOf = (project: Project, field: string): Problem => ({
 });
 
 /** What must give way to a problem: the field itself or, where nothing stands there, the nearest group round it. Never the whole body. */
-function wayFor(project: Project, field: string): string | undefined {
+function wayFor(project: object, field: string): string | undefined {
   if (standInFor(field) !== undefined) return field;
   // A tracing with a hole in it fits nobody; only its knee may be left out.
   if (/^block\.(front|back)\.(?!kneeLevel$)/.test(field)) return 'block';

@@ -59,7 +59,7 @@ export function filledRaster(outline: Float64Array, box: Box, side: Mm): Raster 
   const inside = new Uint8Array(base.columns * base.rows);
   const crossings: number[][] = Array.from({ length: base.rows }, () => []);
   for (let i = 0; i < outline.length; i += 4) {
-    const [ax, ay, bx, by] = outline.subarray(i, i + 4) as unknown as [number, number, number, number];
+    const [ax = 0, ay = 0, bx = 0, by = 0] = outline.subarray(i, i + 4);
     const first = Math.ceil((Math.min(ay, by) - box.top) / side - 0.5);
     const last = Math.ceil((Math.max(ay, by) - box.top) / side - 0.5);
     for (let row = Math.max(0, first); row < Math.min(base.rows, last); row += 1) {

@@ -1,4 +1,4 @@
-import { type Project, withValue } from '../../src/project';
+import { withValue } from '../../src/project';
 import type { Look } from './judge';
 import { ENDLESS, type Judge } from './judging';
 import type { RawDraw } from './projects';
@@ -44,8 +44,7 @@ export async function shrunk(raw: RawDraw, kind: string, judge: Judge, look: Loo
   return small;
 }
 
-const changed = (raw: RawDraw, path: string, value: unknown): RawDraw =>
-  withValue(raw as unknown as Project, path, value) as unknown as RawDraw;
+const changed = (raw: RawDraw, path: string, value: unknown): RawDraw => withValue(raw, path, value);
 
 /** What every project file must say. */
 const NEEDED = ['format', 'version', 'body'];

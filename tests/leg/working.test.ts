@@ -187,11 +187,9 @@ describe('the working of one side', () => {
     expect(names).toEqual(['front inseam', 'back inseam', 'hem']);
   });
 
-  it('says what differs, and by how much this leg’s lines do', () => {
+  it('says what differs, and by how much this leg’s lines do, and nothing of those that don’t', () => {
     const steps = side({ fullerHip: 20, longerLeg: 10 });
     expect(steps.map(({ id }) => id)).toEqual(['leg.left.fullerHip', 'leg.left.longerLeg', 'leg.left.sewn']);
-    expect(formula(steps.at(-1))).toMatch(
-      /^This leg alone: waist \+2 cm, hip \+2 cm, thigh \+2 cm, hem [+−][\d.]+ (mm|cm), inseam \+10 mm, crotch seam [+−][\d.]+ mm$/,
-    );
+    expect(formula(steps.at(-1))).toBe('This leg alone: waist +2 cm, hip +2 cm, thigh +2 cm, inseam +10 mm');
   });
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { NO_CORRECTIONS } from '../../src/block';
-import type { Check } from '../../src/check';
+import type { Check, FieldChange } from '../../src/check';
 import { applyRemedy, draft, exampleProject, type Project } from '../../src/project';
 import { anyBody } from '../properties/bodies';
 import { anyDesign, projectOf } from '../properties/designs';
@@ -119,6 +119,15 @@ describe('a remedy that is applied', () => {
 
   it('changes nothing where a check has none', () => {
     expect(applyRemedy(exampleProject, named(exampleProject, 'inseams-equal'))).toBe(exampleProject);
+  });
+
+  it('can name no field that a project has not, nor a value that the field does not take', () => {
+    const right: FieldChange = { path: 'leg.straighten', value: 'auto' };
+    // @ts-expect-error there is no such field
+    const noField: FieldChange = { path: 'leg.strighten', value: 'auto' };
+    // @ts-expect-error a spread is a length
+    const noValue: FieldChange = { path: 'leg.spread', value: 'auto' };
+    expect(new Set([right, noField, noValue].map(({ value }) => value))).toEqual(new Set(['auto']));
   });
 });
 

@@ -23,6 +23,15 @@ interface Inside {
   readonly out: (line: string) => void;
 }
 
+const isInside = (internal: object): internal is Inside => 'newObject' in internal && 'out' in internal;
+
+/** A document that can be told which version of PDF it keeps to. */
+interface Versioned {
+  readonly __private__: { readonly setPdfVersion: (version: string) => void };
+}
+
+const isVersioned = (doc: object): doc is Versioned => '__private__' in doc;
+
 /**
  * Optional content (ISO 32000-1, 8.11) for a document whose writer knows none: it calls out when it writes the
  * resources and the catalogue, and the groups are put in there.
@@ -30,7 +39,9 @@ interface Inside {
  * @returns draws something on a layer; what is drawn outside of it is always shown
  */
 export function pdfLayers(doc: jsPDF): (layer: PdfLayer, draw: () => void) => void {
-  const { events, newObject, out } = doc.internal as unknown as Inside;
+  const { internal } = doc;
+  if (!isInside(internal)) throw new TypeError('this PDF writer can’t be asked for layers');
+  const { events, newObject, out } = internal;
   const objects = new Map<PdfLayer, number>();
   const used = new Set<PdfLayer>();
   const shown = () => ORDER.filter((layer) => used.has(layer));
@@ -57,8 +68,7 @@ export function pdfLayers(doc: jsPDF): (layer: PdfLayer, draw: () => void) => vo
       out(`/OCProperties <</OCGs [${references()}] /D <</Order [${references()}] /ON [${references()}]>>>>`);
   });
   return (layer, draw) => {
-    if (used.size === 0)
-      (doc as unknown as { __private__: { setPdfVersion: (v: string) => void } }).__private__.setPdfVersion('1.5');
+    if (used.size === 0 && isVersioned(doc)) doc.__private__.setPdfVersion('1.5');
     used.add(layer);
     out(`/OC /${layer} BDC`);
     draw();

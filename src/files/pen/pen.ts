@@ -168,12 +168,18 @@ export function startPdf(width: Mm, height: Mm, font: Uint8Array, facts: Documen
   };
 }
 
+/** A font as the writer holds it: it tells each character's glyph, none or 0 where it has none. */
+interface Embedded {
+  readonly metadata: { readonly characterToGlyph: (code: number) => number | undefined };
+}
+
+const isEmbedded = (font: object): font is Embedded => 'metadata' in font;
+
 /** Whether the embedded font has a character; the writer's own table of the font is asked. */
 function glyphTest(doc: jsPDF): (character: string) => boolean {
-  const { metadata } = doc.getFont() as unknown as {
-    metadata: { characterToGlyph: (code: number) => number | undefined };
-  };
-  return (character) => (metadata.characterToGlyph(character.codePointAt(0) ?? 0) ?? 0) > 0;
+  const font = doc.getFont();
+  if (!isEmbedded(font)) throw new TypeError('this font doesn’t tell its characters');
+  return (character) => (font.metadata.characterToGlyph(character.codePointAt(0) ?? 0) ?? 0) > 0;
 }
 
 function binaryText(bytes: Uint8Array): string {

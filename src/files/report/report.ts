@@ -237,9 +237,10 @@ const reportCheck = (
 });
 
 const roundedMeasures = (measures: Measures): Measures =>
-  Object.fromEntries(
-    Object.entries(measures).map(([key, value]: [string, number]) => [key, figure(value)]),
-  ) as unknown as Measures;
+  Object.fromEntries(Object.entries(measures).map(([key, value]: [string, number]) => [key, figure(value)])) as Record<
+    keyof Measures,
+    number
+  >;
 
 const sampled = (curves: readonly Curve[]): readonly Pair[] => flattenCurves(curves, CHORD).map(pair);
 const pair = ({ x, y }: Point): Pair => [rounded(x), rounded(y)];

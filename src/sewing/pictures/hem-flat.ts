@@ -1,4 +1,4 @@
-import { between, type Point, pointsBounds } from '../../plane';
+import { between, mapTuple, type Point, pointsBounds } from '../../plane';
 import type { Phrase } from '../../words';
 import type { Garment } from '../garment';
 import { hemStitchingAt } from '../hem-turning';
@@ -13,7 +13,7 @@ export function flatHem(g: Garment, says: Phrase): StepPicture {
   const { hem, sewn } = g.finished;
   const fold = hemFold(g);
   const share = hemStitchingAt(g) / g.finished.hemPlan.depth;
-  const stitch = fold.map((p, i) => between(p, hem.stitching[i as 0 | 1], share)) as unknown as readonly [Point, Point];
+  const stitch = mapTuple(fold, (p, i) => between(p, hem.stitching[i as 0 | 1], share));
   const box = pointsBounds([...fold]);
   const d = drawing(1.25 * (box.right - box.left));
   const u = d.unit;

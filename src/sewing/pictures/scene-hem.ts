@@ -1,5 +1,5 @@
 import type { Mm } from '../../length';
-import { between, type Point } from '../../plane';
+import { between, mapTuple, type Point } from '../../plane';
 import { say } from '../../words';
 import type { Garment } from '../garment';
 import { hemStitchingAt, turnedDepth } from '../hem-turning';
@@ -31,9 +31,9 @@ export function hemPicture(g: Garment, stage: HemStage): StepPicture {
   const from = level - 1.5 * g.hem.bandHeight - 20 * u;
   const drawn = (points: readonly Point[]) => drawnIn(points, middle, from, level, factor);
   const near = tube.near.map((part) => drawn(upTo(part, level)));
-  const [left, right] = whole.map((x) => middle + factor * (x - middle)) as unknown as readonly [Mm, Mm];
+  const edges = mapTuple(whole, (x) => middle + factor * (x - middle));
+  const [left, right] = edges;
   const shown = Math.min(0.75 * (whole[1] - whole[0]), Math.max(level - tube.inseam[0].y - 4 * u, 30 * u));
-  const edges: readonly [Mm, Mm] = [left, right];
   return captioned(
     { left: whole[0] - 12 * u, right: whole[1] + 12 * u, top: level - shown, bottom: level + 6 * u },
     [

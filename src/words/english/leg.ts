@@ -33,9 +33,11 @@ export const leg = {
   'The {0} leg is longer by {1}: both its inseams are, stretched along the grain, so that no width changes; the knee goes down by its share.':
     'plain', // {0} side, {1} mm(more.longerLeg)
   'The {0} seat is fuller by {1}: the back of this leg is moved out by so much, parallel to the grain.': 'plain', // {0} side, {1} mm(more.fullerSeat)
-  'This leg alone: {0}': 'plain', // {0} inTurn( FIGURES.map(([name, of]) => { const by = of(after) - of(before); return by < 0 ? say`${name} −${mm(-by)}` : say`${name} +${mm(by)}`; }), ', ', )
+  'This leg alone: {0}': 'plain', // {0} inTurn( FIGURES.map(([name, of]) => { const by = of(after) - of(before); if (Math.abs(by) < TOLD) return UNSAID; return by < 0 ? say`${name} −${mm(-by)}` : say`${name} +${mm(by)}`; }), ', ', )
   'at this length no hem does for both legs; a longer leg would do.': 'plain',
   'at this length the hem of this leg can be {0} to {1} round.': 'plain', // {0} mm(least), {1} mm(most)
+  'crotch seam': 'plain',
+  inseam: 'plain',
   'it can be lowered by {0} at most': 'plain', // {0} mm(-lowest)
   'it can’t be lowered': 'plain',
   'leans {0}': 'plain', // {0} mm(lean)
@@ -44,6 +46,7 @@ export const leg = {
   'the one dart is not sewn.': 'plain',
   'the {0} darts are not sewn.': 'plain', // {0} number(count)
   'there are no darts.': 'plain',
+  thigh: 'plain',
   'to {0}, and no further: on a shorter way to the ankle the inseams would start too steeply': 'plain', // {0} mm(width)
   'to {0}, so that the foot’s {1} pass with {2} to spare': 'plain', // {0} mm(width), {1} mm(foot), {2} mm(HEM.footRoom)
   'to {0}: {1} of the foot’s {2}, half the knee’s {3} and {4}': 'plain', // {0} mm(width), {1} number(HEM.ofFoot), {2} mm(foot), {3} mm(knee), {4} mm(hemRoom(body))
