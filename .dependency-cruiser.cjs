@@ -37,7 +37,7 @@ const folderRules = Object.entries(folders).flatMap(([room, order]) =>
 
 /** Where a package may be used, so that changing it means changing one room. */
 const keeps = [
-  { room: 'plane', packages: ['svgpath'] },
+  { room: 'plane', packages: ['paper'] },
   { room: 'files', packages: ['jspdf', '@tarikjabiri/dxf', 'saxes', 'papaparse', 'transformation-matrix'] },
   { room: 'workbench', packages: ['react', 'react-dom', 'zustand', 'idb-keyval', 'radix-ui', '@fontsource'] },
 ].map(({ room, packages }) => ({

@@ -1,2 +1,2 @@
 /** Loads the reader of path data: it is only wanted for what others drew. */
-export const loadPathReader = async () => (await import('./path-data')).pathDataRuns;
+export const loadPathReader = async () => (await import('./path-data')).pathReader();

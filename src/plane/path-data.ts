@@ -1,5 +1,6 @@
-import SvgPath from 'svgpath';
 import { straight } from './curve';
+import { loadEngine } from './engine';
+import { point } from './point';
 import type { Curve, Point } from './types';
 
 /** An affine map: x′ = ax + cy + e, y′ = bx + dy + f (as SVG 2 numbers its matrix). */
@@ -12,61 +13,58 @@ export interface Affine {
   readonly f: number;
 }
 
-/** What path data may consist of: the commands and figures of SVG 2, chapter 9. */
-const PATH_DATA = /^\s*[Mm][\s\d.,+\-eEMmZzLlHhVvCcSsQqTtAa]*$/;
+/** How many figures belong to a command; the fourth and the fifth of an arc are flags. @source SVG 2, chapter 9 */
+const FIGURES_OF: Readonly<Record<string, number>> = { M: 2, L: 2, H: 1, V: 1, C: 6, S: 4, Q: 4, T: 2, A: 7, Z: 0 };
+/** A command and what follows it up to the next one; an `e` is part of a figure. */
+const COMMANDS = /[A-DF-Za-df-z][^A-DF-Za-df-z]*/g;
+const FIGURE = /[\s,]*([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)/y;
+const FLAG = /[\s,]*([01])/y;
+
+/** The cubic curves of path data, its runs one by one; undefined where the data can't be read. */
+export type PathReader = (data: string, place: Affine) => readonly (readonly Curve[])[] | undefined;
 
 /**
- * The cubic curves of SVG path data, arcs and quadratics turned into cubics.
- *
- * @param data the `d` of a path, after SVG 2, chapter 9
- * @param place maps the path's own coordinates
- * @returns its runs, each of curves that follow one another; undefined where the data can't be read
+ * Reads the `d` of a path that others drew, mapped by its place: arcs and quadratics come as cubics. Each run
+ * is of curves that follow one another; a pen that is set down and not moved draws none.
  */
-export function pathDataRuns(data: string, place: Affine): readonly (readonly Curve[])[] | undefined {
-  if (!PATH_DATA.test(data)) return undefined;
-  const whole = new SvgPath(data);
-  if ('err' in whole && whole.err) return undefined;
-  const { a, b, c, d, e, f } = place;
-  const at = (x: number, y: number): Point => ({ x: a * x + c * y + e, y: b * x + d * y + f });
-  const runs: Curve[][] = [];
-  let run: Curve[] = [];
-  let first: Point = at(0, 0);
-  const add = (curve: Curve) => {
-    // A pen that is set down and not moved draws nothing.
-    if (curve.some((p) => !samePoint(p, curve[0]))) run.push(curve);
+export async function pathReader(): Promise<PathReader> {
+  const engine = await loadEngine();
+  return (data, { a, b, c, d, e, f }) => {
+    const apart = /^\s*m/i.test(data) ? figuresApart(data) : undefined;
+    if (apart === undefined) return undefined;
+    const at = ({ x, y }: Point): Point => ({ x: a * x + c * y + e, y: b * x + d * y + f });
+    const item = engine.PathItem.create(apart);
+    const paths = (item.children ?? [item]) as paper.Path[];
+    const drawn = paths.map((path) => curvesOf(path, at)).filter(({ length }) => length > 0);
+    return drawn.flat(2).every(({ x, y }) => Number.isFinite(x) && Number.isFinite(y)) ? drawn : undefined;
   };
-  whole
-    .abs()
-    .unshort()
-    .unarc()
-    .iterate((segment, _i, x, y) => {
-      const [command, ...figures] = segment as [string, ...number[]];
-      const here = at(x, y);
-      const point = (i: number) => at(figures[i] ?? Number.NaN, figures[i + 1] ?? Number.NaN);
-      if (command === 'M') {
-        runs.push(run);
-        run = [];
-        first = point(0);
-      } else if (command === 'Z') add(straight(here, first));
-      else if (command === 'H') add(straight(here, at(figures[0] ?? Number.NaN, y)));
-      else if (command === 'V') add(straight(here, at(x, figures[0] ?? Number.NaN)));
-      else if (command === 'L') add(straight(here, point(0)));
-      else if (command === 'Q') add(cubicOf(here, point(0), point(2)));
-      else add(plainly([here, point(0), point(2), point(4)]));
-    });
-  runs.push(run);
-  const drawn = runs.filter(({ length }) => length > 0);
-  return drawn.flat(2).every(({ x, y }) => Number.isFinite(x) && Number.isFinite(y)) ? drawn : undefined;
 }
 
-const samePoint = (p: Point, q: Point): boolean => p.x === q.x && p.y === q.y;
-
-/** A curve without handles is a straight line. */
-const plainly = (curve: Curve): Curve =>
-  samePoint(curve[0], curve[1]) && samePoint(curve[2], curve[3]) ? straight(curve[0], curve[3]) : curve;
-
-/** The same curve of a degree more (degree elevation). */
-function cubicOf(start: Point, handle: Point, end: Point): Curve {
-  const toward = (p: Point): Point => ({ x: p.x + ((handle.x - p.x) * 2) / 3, y: p.y + ((handle.y - p.y) * 2) / 3 });
-  return [start, toward(start), toward(end), end];
+/** The same data with a space between its figures, which may be packed; undefined where it isn't path data. */
+function figuresApart(data: string): string | undefined {
+  const commands = (data.match(COMMANDS) ?? []).map((command) => {
+    const [letter = '', text] = [command[0], command.slice(1).trim()];
+    const count = FIGURES_OF[letter.toUpperCase()] ?? Number.NaN;
+    const figures: string[] = [];
+    for (let read = 0; read < text.length; ) {
+      const pattern = count === 7 && [3, 4].includes(figures.length % 7) ? FLAG : FIGURE;
+      pattern.lastIndex = read;
+      const figure = pattern.exec(text)?.[1];
+      if (figure === undefined) return undefined;
+      figures.push(figure);
+      read = pattern.lastIndex;
+    }
+    const whole = count === 0 ? figures.length === 0 : figures.length > 0 && figures.length % count === 0;
+    return whole ? `${letter}${figures.join(' ')}` : undefined;
+  });
+  return commands.includes(undefined) ? undefined : commands.join('');
 }
+
+/** The curves of a path that draw something; those without handles are straight lines. */
+const curvesOf = (path: paper.Path, at: (p: Point) => Point): readonly Curve[] =>
+  path.curves.flatMap((curve) => {
+    const [ax = 0, ay = 0, bx = 0, by = 0, cx = 0, cy = 0, dx = 0, dy = 0] = curve.values;
+    const [a, b, c, d] = [point(ax, ay), point(bx, by), point(cx, cy), point(dx, dy)];
+    if ([b, c, d].every(({ x, y }) => x === ax && y === ay)) return [];
+    return curve.hasHandles() ? [[at(a), at(b), at(c), at(d)]] : [straight(at(a), at(d))];
+  });

@@ -1,5 +1,7 @@
 import { type Curve, curveIsStraight, type Point } from '../../src/plane';
-import { engine as paper } from './engine';
+import { loadEngine } from '../../src/plane/engine';
+
+const paper = await loadEngine();
 
 /** A closed run of curves as a path of the reference engine; straight curves lose their handles, as it wants them. */
 function enginePath(curves: readonly Curve[]): paper.Path {

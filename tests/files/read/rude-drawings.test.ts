@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { readBlocks } from '../../../src/files/read/blocks';
 import { writeBlocksSvg } from '../../../src/files/svg/blocks';
-import { pathDataRuns } from '../../../src/plane/path-data';
+import { loadPathReader } from '../../../src/plane';
 import { draft, exampleProject } from '../../../src/project';
 import { printProblem } from '../../../src/words';
 
@@ -122,12 +122,14 @@ describe('what moves or hides a line', () => {
   });
 });
 
+const read = await loadPathReader();
+
 describe('path data as minifiers write it', () => {
   const PLACE = { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 };
-  const ends = (data: string) => pathDataRuns(data, PLACE)?.map((run) => run.at(-1)?.[3]);
+  const ends = (data: string) => read(data, PLACE)?.map((run) => run.at(-1)?.[3]);
 
   test('has the flags of its arcs packed into the figures', () => {
-    expect(pathDataRuns('M0 0a1 1 0 01.5.5', PLACE)).toEqual(pathDataRuns('M0,0 a 1,1 0 0 1 0.5,0.5', PLACE));
+    expect(read('M0 0a1 1 0 01.5.5', PLACE)).toEqual(read('M0,0 a 1,1 0 0 1 0.5,0.5', PLACE));
     expect(ends('M0 0a1 1 0 11-.5.5 1 1 0 00.5.5z')?.[0]).toEqual({ x: 0, y: 0 });
     expect(ends('M10 10A5 5 0 0120 10')?.[0]?.x).toBeCloseTo(20, 9);
   });
@@ -135,6 +137,7 @@ describe('path data as minifiers write it', () => {
   test('leaves out all that can be left out', () => {
     expect(ends('m1-.5.5.5-1e1.5')?.[0]?.x).toBeCloseTo(-8.5, 9);
     expect(ends('M0 0H3V4ZL1 1M9 9h1')).toEqual([
+      { x: 0, y: 0 },
       { x: 1, y: 1 },
       { x: 10, y: 9 },
     ]);
@@ -150,10 +153,10 @@ describe('path data as minifiers write it', () => {
     'M0 0..',
     'M0 0 C1 1',
     'M 0 0 R 1 1 2 2',
-  ])('that can not be read is none: %s', (data) => expect(pathDataRuns(data, PLACE)).toBeUndefined());
+  ])('that can not be read is none: %s', (data) => expect(read(data, PLACE)).toBeUndefined());
 
   test.each(['M0 0', 'M0 0Z', 'M1 1L1 1', 'M0 0M5 5m0 0z'])('that draws nothing has no run: %s', (data) =>
-    expect(pathDataRuns(data, PLACE)).toEqual([]),
+    expect(read(data, PLACE)).toEqual([]),
   );
 
   test('is told to be missing where a line of it draws nothing', async () => {
