@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { fitView, panView, zoomView } from '../../src/workbench/view/view';
+import { homographyAfter, homographyInverse, homographyPoint, homographyThrough } from '../../src/plane';
+import {
+  fitView,
+  inWindow,
+  outOfWindow,
+  panView,
+  standingAt,
+  windowMap,
+  zoomView,
+} from '../../src/workbench/view/view';
 
 const box = { left: -400, right: 400, top: -60, bottom: 1040 };
 const size = { width: 900, height: 700 };
@@ -46,4 +55,36 @@ describe('zooming', () => {
 
 it('pans by pixels', () => {
   expect(panView({ scale: 2, left: 10, top: 20 }, 5, -7)).toEqual({ scale: 2, left: 15, top: 13 });
+});
+
+describe('the way between a window and what is seen in it', () => {
+  const view = { scale: 0.5, left: 300, top: -80 };
+  const seen = { x: 320, y: 40 };
+
+  it('leads there and back', () => {
+    expect(inWindow({ x: 40, y: 240 }, view)).toEqual(seen);
+    expect(outOfWindow(seen, view)).toEqual({ x: 40, y: 240 });
+    expect(standingAt({ x: 40, y: 240 }, view)).toEqual({ transform: 'translate(320px, 40px)' });
+  });
+
+  it('is the same as a map of the plane', () => {
+    const there = homographyPoint(windowMap(view), seen);
+    expect(there?.x).toBeCloseTo(40, 9);
+    expect(there?.y).toBeCloseTo(240, 9);
+  });
+
+  it('goes on to the picture that is flattened in it', () => {
+    const corner = (x: number, y: number, u: number, v: number) => ({ from: { x, y }, to: { x: u, y: v } });
+    const toPaper = homographyThrough([
+      corner(100, 120, 0, 0),
+      corner(900, 80, 600, 0),
+      corner(980, 700, 600, 1100),
+      corner(60, 640, 0, 1100),
+    ]);
+    if (!toPaper) throw new Error('can be flattened');
+    const toPicture = homographyAfter(homographyInverse(toPaper), windowMap(view));
+    const there = homographyPoint(toPicture, inWindow({ x: 600, y: 1100 }, view));
+    expect(there?.x).toBeCloseTo(980, 6);
+    expect(there?.y).toBeCloseTo(700, 6);
+  });
 });

@@ -1,8 +1,9 @@
 import { useMemo } from 'react';
 import { BLOCK_EDGES, edgeThroughMarks, LANDMARKS } from '../../block';
 import { curveMap, type Point } from '../../plane';
-import { pathText } from '../table/path-text';
-import { inWindow, type Mark, onPicture } from './board';
+import { lineText, pathText } from '../table/path-text';
+import { inWindow } from '../view/view';
+import { type Mark, onPicture } from './board';
 import { flatOf, floorBox, marksOnPaper } from './flat';
 import { NUDGE } from './MarkPad';
 import { lookedAt } from './middle';
@@ -58,18 +59,13 @@ export function BlockBoard({ part, picture }: { readonly part: Part; readonly pi
         lookedAt.current = onPicture(picture, flat.toPicture, at);
       }}
       lines={(view) => {
-        const line = (a: Point | undefined, b: Point | undefined) =>
-          a && b
-            ? [a, b]
-                .map((p) => inWindow(p, view))
-                .map(({ x, y }) => `${x} ${y}`)
-                .join('L')
-            : undefined;
-        const [grain, hip] = [line(grainTop, grainBottom), line(hipSide, hipCentre)];
+        const levels = [
+          [grainTop, grainBottom],
+          [hipSide, hipCentre],
+        ].map(([a, b]) => (a && b ? lineText([inWindow(a, view), inWindow(b, view)]) : ''));
         return (
           <>
-            {grain && <path className="photo-level" d={`M${grain}`} />}
-            {hip && <path className="photo-level" d={`M${hip}`} />}
+            <path className="photo-level" d={levels.join('')} />
             {BLOCK_EDGES.map((name) => (
               <path
                 key={name}

@@ -1,11 +1,11 @@
 import { useMemo, useRef } from 'react';
-import type { Homography, Point } from '../../plane';
-import { inWindow, type Mark } from './board';
+import type { Point } from '../../plane';
+import { lineText, polygonText } from '../table/path-text';
+import { inWindow } from '../view/view';
+import { AS_IT_IS, type Mark } from './board';
 import { PhotoView } from './PhotoView';
 import { shotAt, usePhoto } from './photo-store';
 import type { Picture } from './picture';
-
-const AS_IT_IS: Homography = [1, 0, 0, 0, 1, 0, 0, 0, 1];
 
 /** The photograph as it is, with the rectangle's corners and the fifth length. */
 export function CornerBoard({ picture }: { readonly picture: Picture }) {
@@ -29,7 +29,7 @@ export function CornerBoard({ picture }: { readonly picture: Picture }) {
   return (
     <PhotoView
       picture={picture}
-      toPicture={AS_IT_IS}
+      toPicture={AS_IT_IS.toPicture}
       board={`picture ${index}`}
       box={box}
       about="The photograph."
@@ -40,15 +40,11 @@ export function CornerBoard({ picture }: { readonly picture: Picture }) {
         middle.current = at;
       }}
       lines={(view) => {
-        const text = (points: readonly Point[]) =>
-          points
-            .map((p) => inWindow(p, view))
-            .map(({ x, y }) => `${x} ${y}`)
-            .join('L');
+        const seen = (points: readonly Point[]) => points.map((p) => inWindow(p, view));
         return (
           <>
-            <path className="photo-rectangle" d={`M${text(shot.corners)}Z`} />
-            {shot.check && <path className="photo-check" d={`M${text(shot.check.ends)}`} />}
+            <path className="photo-rectangle" d={polygonText(seen(shot.corners))} />
+            {shot.check && <path className="photo-check" d={lineText(seen(shot.check.ends))} />}
           </>
         );
       }}

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { type Homography, homographyAfter } from '../../plane';
-import type { Size, View } from '../view/view';
+import { inWindow, type Size, type View, windowMap } from '../view/view';
 import type { Mark } from './board';
 import { type Picture, pixelsAcross, seenPixels } from './picture';
 
@@ -25,12 +25,12 @@ export function Loupe({ picture, toPicture, mark, view, size }: LoupeProps) {
     const context = canvas.current?.getContext('2d');
     if (!context) return;
     const scale = LARGE * pixelsAcross(toPicture, { x, y });
-    const back: Homography = [1 / scale, 0, x - SIDE / 2 / scale, 0, 1 / scale, y - SIDE / 2 / scale, 0, 0, 1];
+    const back = windowMap({ scale, left: SIDE / 2 - x * scale, top: SIDE / 2 - y * scale });
     const image = context.createImageData(SIDE, SIDE);
     image.data.set(seenPixels(picture, homographyAfter(toPicture, back), SIDE, SIDE));
     context.putImageData(image, 0, 0);
   }, [picture, toPicture, x, y]);
-  const right = x * view.scale + view.left < size.width / 2;
+  const right = inWindow(mark.at, view).x < size.width / 2;
   return (
     <div className="photo-loupe" data-side={right ? 'right' : 'left'} aria-hidden="true">
       <canvas ref={canvas} width={SIDE} height={SIDE} />

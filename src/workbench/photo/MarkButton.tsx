@@ -1,7 +1,8 @@
-import { type KeyboardEvent, type PointerEvent, useEffect, useRef } from 'react';
+import { type KeyboardEvent, useEffect, useRef } from 'react';
 import type { Point } from '../../plane';
-import type { View } from '../view/view';
-import type { Mark } from './board';
+import { useDrag } from '../view/use-drag';
+import { inWindow, outOfWindow, standingAt, type View } from '../view/view';
+import { isOnPaper, type Mark } from './board';
 import { moveMark } from './move-mark';
 import { endRun, placeOnMark, removeMark, usePhoto } from './photo-store';
 import { markKey } from './work';
@@ -12,19 +13,6 @@ interface MarkButtonProps {
   readonly step: number;
   readonly selected: boolean;
 }
-
-/** One hold of a mark: which pointer, from its middle to where it was taken, and whether it was in hand before. */
-interface Grip {
-  readonly pointer: number;
-  readonly dx: number;
-  readonly dy: number;
-  readonly before: boolean;
-  readonly from: Point;
-  moved: boolean;
-}
-
-/** A tap moves a finger by so much without meaning to, pixels. */
-const STILL = 3;
 
 const KEYS: Readonly<Record<string, Point>> = {
   ArrowLeft: { x: -1, y: 0 },
@@ -38,8 +26,8 @@ export function MarkButton({ mark, view, step, selected }: MarkButtonProps) {
   const key = markKey(mark.id);
   const button = useRef<HTMLButtonElement>(null);
   const wanted = usePhoto((state) => state.focus === key);
-  const grip = useRef<Grip | undefined>(undefined);
-  const removable = mark.id.kind === 'landmark' || mark.id.kind === 'point';
+  const inHandBefore = useRef(false);
+  const removable = isOnPaper(mark.id);
 
   useEffect(() => {
     if (!wanted) return;
@@ -47,40 +35,18 @@ export function MarkButton({ mark, view, step, selected }: MarkButtonProps) {
     usePhoto.setState({ focus: undefined });
   }, [wanted]);
 
-  const onPointerDown = (event: PointerEvent<HTMLButtonElement>) => {
-    if (event.button !== 0) return;
-    event.stopPropagation();
-    event.currentTarget.setPointerCapture(event.pointerId);
-    grip.current = {
-      pointer: event.pointerId,
-      dx: event.clientX - (mark.at.x * view.scale + view.left),
-      dy: event.clientY - (mark.at.y * view.scale + view.top),
-      before: selected,
-      from: { x: event.clientX, y: event.clientY },
-      moved: false,
-    };
-    usePhoto.setState({ selected: mark.id });
-  };
-
-  const onPointerMove = (event: PointerEvent<HTMLButtonElement>) => {
-    const { current: held } = grip;
-    if (held?.pointer !== event.pointerId) return;
-    event.stopPropagation();
-    if (!held.moved && Math.hypot(event.clientX - held.from.x, event.clientY - held.from.y) < STILL) return;
-    held.moved = true;
-    const x = (event.clientX - held.dx - view.left) / view.scale;
-    const y = (event.clientY - held.dy - view.top) / view.scale;
-    moveMark(mark.id, { x, y }, `drag ${key}`);
-  };
-
-  const onPointerUp = (event: PointerEvent<HTMLButtonElement>) => {
-    const { current: held } = grip;
-    if (held?.pointer !== event.pointerId) return;
-    event.stopPropagation();
-    grip.current = undefined;
-    endRun();
-    if (!held.moved && !held.before) placeOnMark(mark.id);
-  };
+  const { handlers } = useDrag({
+    middle: () => inWindow(mark.at, view),
+    onTake() {
+      inHandBefore.current = selected;
+      usePhoto.setState({ selected: mark.id });
+    },
+    onMove: ({ to }) => moveMark(mark.id, outOfWindow(to, view), `drag ${key}`),
+    onDrop({ pressed }) {
+      endRun();
+      if (pressed && !inHandBefore.current) placeOnMark(mark.id);
+    },
+  });
 
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
@@ -104,13 +70,8 @@ export function MarkButton({ mark, view, step, selected }: MarkButtonProps) {
       aria-describedby="photo-mark-help"
       data-kind={mark.id.kind}
       data-corner={mark.id.kind === 'point' && mark.letter ? true : undefined}
-      style={{
-        transform: `translate(${mark.at.x * view.scale + view.left}px, ${mark.at.y * view.scale + view.top}px)`,
-      }}
-      onPointerDown={onPointerDown}
-      onPointerMove={onPointerMove}
-      onPointerUp={onPointerUp}
-      onPointerCancel={onPointerUp}
+      style={standingAt(mark.at, view)}
+      {...handlers}
       onKeyDown={onKeyDown}
       onFocus={() => usePhoto.setState({ selected: mark.id })}
       onBlur={endRun}

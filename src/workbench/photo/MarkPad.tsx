@@ -1,9 +1,8 @@
-import { homographyPoint, type Point } from '../../plane';
-import { flatOf } from './flat';
-import { moveMark } from './move-mark';
+import { isOnPaper } from './board';
+import { moveMark, placeOf } from './move-mark';
 import { changeWork, endRun, removeMark, shotAt, usePhoto } from './photo-store';
 import { EDGE_NAMES, LANDMARK_WORDS } from './words';
-import { type MarkId, markKey, type PhotoWork, withCorner } from './work';
+import { type MarkId, markKey, withCorner } from './work';
 
 const WAYS = [
   { name: 'Left', sign: '←', x: -1, y: 0 },
@@ -26,7 +25,7 @@ export function MarkPad() {
         Drag a mark, or take it up with Tab and move it by arrow keys; with Shift it moves ten times as far.
       </p>
     );
-  const onPaper = selected.kind === 'landmark' || selected.kind === 'point';
+  const onPaper = isOnPaper(selected);
   const step = onPaper ? NUDGE.paper : NUDGE.picture;
   const nudge = (x: number, y: number) => {
     const at = placeOf(work, index, selected);
@@ -77,15 +76,4 @@ function markName(id: MarkId): string {
   if (id.kind === 'corner') return `Corner ${'ABCD'.charAt(id.index)}`;
   if (id.kind === 'check') return `End ${'EF'.charAt(id.index)}`;
   return id.kind === 'landmark' ? LANDMARK_WORDS[id.name].name : `A point of: ${EDGE_NAMES[id.edge]}`;
-}
-
-/** Where a mark lies on the board on which it is shown. */
-function placeOf(work: PhotoWork, index: number, id: MarkId): Point | undefined {
-  const shot = work.shots[index];
-  if (id.kind === 'corner') return shot?.corners[id.index];
-  if (id.kind === 'check') return shot?.check?.ends[id.index];
-  const { marks } = work[id.part];
-  const at = id.kind === 'landmark' ? marks.landmarks[id.name] : marks.points[id.edge]?.[id.index];
-  const flat = shot && flatOf(shot);
-  return at && flat && homographyPoint(flat.toPaper, at);
 }

@@ -68,8 +68,8 @@ export default function PhotoScreen() {
 function Steps() {
   const step = usePhoto((state) => state.step);
   const work = usePhoto((state) => state.work);
-  const past = usePhoto((state) => state.past.length);
-  const future = usePhoto((state) => state.future.length);
+  const past = usePhoto((state) => state.history.past.length);
+  const future = usePhoto((state) => state.history.future.length);
   const flat = work.shots[0] !== undefined && flatOf(work.shots[0]) !== undefined;
   return (
     <nav className="photo-steps" aria-label="Steps">

@@ -1,11 +1,11 @@
-import { type PointerEvent, type ReactNode, useEffect, useRef } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import { type Box, type Homography, homographyAfter, type Point } from '../../plane';
-import { usePointers } from '../view/use-pointers';
 import { useView, type ViewControl } from '../view/use-view';
+import { useWindowDrag } from '../view/use-window-drag';
 import { useWindowSize } from '../view/use-window-size';
-import type { View } from '../view/view';
+import { outOfWindow, type View, windowMap } from '../view/view';
 import { moveViewByKey, NEARER } from '../view/view-keys';
-import { type Mark, onBoard } from './board';
+import type { Mark } from './board';
 import { Loupe } from './Loupe';
 import { MarkButton } from './MarkButton';
 import { type Picture, seenPixels } from './picture';
@@ -31,8 +31,6 @@ export interface PhotoViewProps {
 }
 
 const ROOM = { left: 16, top: 16, right: 16, bottom: 56 };
-/** A press that moved no farther than this was none to move the picture, pixels. */
-const STILL = 4;
 
 /** The photograph in its window, with its marks over it: dragged, zoomed and marked by hand or by keys. */
 export function PhotoView(props: PhotoViewProps) {
@@ -42,29 +40,17 @@ export function PhotoView(props: PhotoViewProps) {
   const size = useWindowSize(element);
   const control = useView(board, () => box, size, ROOM);
   const { view } = control;
-  const pointers = usePointers(element, control);
-  const press = usePress(onPress && ((at) => onPress(onBoard(at, view))));
+  const drag = useWindowDrag(element, control, (at) => onPress?.(outOfWindow(at, view)));
 
-  const middle = onBoard({ x: size.width / 2, y: size.height / 2 }, view);
+  const middle = outOfWindow({ x: size.width / 2, y: size.height / 2 }, view);
   useEffect(() => onMiddle(middle));
 
   useEffect(() => {
     const [width, height] = [Math.round(size.width), Math.round(size.height)];
     const context = canvas.current?.getContext('2d');
     if (!context || width === 0 || height === 0) return;
-    const back: Homography = [
-      1 / view.scale,
-      0,
-      -view.left / view.scale,
-      0,
-      1 / view.scale,
-      -view.top / view.scale,
-      0,
-      0,
-      1,
-    ];
     const image = context.createImageData(width, height);
-    image.data.set(seenPixels(picture, homographyAfter(toPicture, back), width, height));
+    image.data.set(seenPixels(picture, homographyAfter(toPicture, windowMap(view)), width, height));
     context.putImageData(image, 0, 0);
   }, [picture, toPicture, view, size]);
 
@@ -79,16 +65,7 @@ export function PhotoView(props: PhotoViewProps) {
         aria-label={`${about} Arrow keys move it, plus and minus zoom, F fits it.`}
         data-placing={onPress ? true : undefined}
         onKeyDown={(event) => moveViewByKey(event, control)}
-        onPointerDown={(event) => {
-          press.down(event);
-          pointers.onPointerDown(event);
-        }}
-        onPointerMove={pointers.onPointerMove}
-        onPointerUp={(event) => {
-          press.up(event);
-          pointers.onPointerUp(event);
-        }}
-        onPointerCancel={pointers.onPointerCancel}
+        {...drag}
       >
         <canvas ref={canvas} width={Math.round(size.width)} height={Math.round(size.height)} />
         <svg className="photo-lines" width={size.width} height={size.height} aria-hidden="true">
@@ -102,27 +79,6 @@ export function PhotoView(props: PhotoViewProps) {
       <ZoomTools control={control} />
     </div>
   );
-}
-
-/** Tells a press from a drag: one pointer, lifted where it was set down. */
-function usePress(onPress: ((at: Point) => void) | undefined) {
-  const start = useRef<{ readonly id: number; readonly x: number; readonly y: number } | undefined>(undefined);
-  const count = useRef(0);
-  return {
-    down(event: PointerEvent<HTMLElement>) {
-      count.current = event.isPrimary ? 1 : count.current + 1;
-      start.current =
-        event.button === 0 && event.isPrimary ? { id: event.pointerId, x: event.clientX, y: event.clientY } : undefined;
-    },
-    up(event: PointerEvent<HTMLElement>) {
-      const { current: from } = start;
-      start.current = undefined;
-      if (!onPress || from?.id !== event.pointerId || count.current !== 1) return;
-      if (Math.hypot(event.clientX - from.x, event.clientY - from.y) > STILL) return;
-      const box = event.currentTarget.getBoundingClientRect();
-      onPress({ x: event.clientX - box.left, y: event.clientY - box.top });
-    },
-  };
 }
 
 function ZoomTools({ control }: { readonly control: ViewControl }) {

@@ -1,7 +1,7 @@
 import { type Homography, homographyPoint, type Point } from '../../plane';
-import type { View } from '../view/view';
+import { flatOf } from './flat';
 import type { Picture } from './picture';
-import type { MarkId } from './work';
+import type { MarkId, Shot } from './work';
 
 /** A mark on the board that is shown: the picture as it is, in pixels, or flattened, in millimetres. */
 export interface Mark {
@@ -12,17 +12,26 @@ export interface Mark {
   readonly letter?: string;
 }
 
-/** Where a point of the window lies on the board. */
-export const onBoard = ({ x, y }: Point, { scale, left, top }: View): Point => ({
-  x: (x - left) / scale,
-  y: (y - top) / scale,
-});
+/** The way between a board and the picture, in its pixels. */
+export interface Board {
+  readonly toPicture: Homography;
+  readonly fromPicture: Homography;
+}
 
-/** Where a point of the board is seen in the window. */
-export const inWindow = ({ x, y }: Point, { scale, left, top }: View): Point => ({
-  x: x * scale + left,
-  y: y * scale + top,
-});
+const SAME: Homography = [1, 0, 0, 0, 1, 0, 0, 0, 1];
+
+/** The picture as it is. */
+export const AS_IT_IS: Board = { toPicture: SAME, fromPicture: SAME };
+
+/** Whether a mark is shown on the flattened paper, and not on the picture as it is. */
+export const isOnPaper = ({ kind }: MarkId): boolean => kind === 'landmark' || kind === 'point';
+
+/** The board on which a mark is shown; undefined where the photograph can't be flattened. */
+export function boardOf(shot: Shot, id: MarkId): Board | undefined {
+  if (!isOnPaper(id)) return AS_IT_IS;
+  const flat = flatOf(shot);
+  return flat && { toPicture: flat.toPicture, fromPicture: flat.toPaper };
+}
 
 /** Where a place of the board is on the picture, in its pixels; undefined beyond it. */
 export function onPicture({ width, height }: Picture, toPicture: Homography, at: Point): Point | undefined {

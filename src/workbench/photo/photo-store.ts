@@ -1,6 +1,7 @@
 import { create } from 'zustand';
 import { type BlockEdge, LANDMARKS, type Landmark } from '../../block';
 import type { Point } from '../../plane';
+import { type History, noHistory, remember, stepBack, stepForward } from '../store/history';
 import { type Picture, pictureFrom } from './picture';
 import {
   type MarkId,
@@ -19,8 +20,7 @@ export type Step = (typeof STEPS)[number];
 
 export interface PhotoState {
   readonly work: PhotoWork;
-  readonly past: readonly PhotoWork[];
-  readonly future: readonly PhotoWork[];
+  readonly history: History<PhotoWork>;
   /** What goes on under one name is one change to undo. */
   readonly running: string | undefined;
   /** The decoded photographs, by their place in the work; gone after a reload. */
@@ -36,13 +36,9 @@ export interface PhotoState {
   readonly told: string | undefined;
 }
 
-/** As many steps back as anybody takes. */
-const LIMIT = 200;
-
 export const usePhoto = create<PhotoState>()(() => ({
   work: NO_WORK,
-  past: [],
-  future: [],
+  history: noHistory,
   running: undefined,
   pictures: [],
   step: 'choose',
@@ -57,9 +53,8 @@ const { getState: get, setState: set } = usePhoto;
 
 /** Changes what is marked; under the same `running` name all is one change. */
 export function changeWork(work: PhotoWork, running?: string): void {
-  const { work: before, past, running: going } = get();
-  const goesOn = running !== undefined && running === going;
-  set({ work, past: goesOn ? past : [...past, before].slice(-LIMIT), future: [], running });
+  const { work: before, history, running: going } = get();
+  set({ work, history: remember(history, before, running !== undefined && running === going), running });
 }
 
 export const endRun = (): void => set({ running: undefined });
@@ -70,33 +65,16 @@ const stillShown = (to: PhotoWork): PhotoState['pictures'] => {
   return pictures.map((picture, i) => (work.shots[i]?.name === to.shots[i]?.name ? picture : undefined));
 };
 
-export function undo(): void {
-  const { work, past, future } = get();
-  const last = past.at(-1);
-  if (last)
-    set({
-      work: last,
-      pictures: stillShown(last),
-      past: past.slice(0, -1),
-      future: [work, ...future],
-      running: undefined,
-      selected: undefined,
-    });
+function travel(step: typeof stepBack<PhotoWork>): void {
+  const { work, history } = get();
+  const returned = step(history, () => work);
+  if (!returned) return;
+  const { to } = returned;
+  set({ work: to, pictures: stillShown(to), history: returned.history, running: undefined, selected: undefined });
 }
 
-export function redo(): void {
-  const { work, past, future } = get();
-  const [next, ...rest] = future;
-  if (next)
-    set({
-      work: next,
-      pictures: stillShown(next),
-      past: [...past, work],
-      future: rest,
-      running: undefined,
-      selected: undefined,
-    });
-}
+export const undo = (): void => travel(stepBack);
+export const redo = (): void => travel(stepForward);
 
 /** Which photograph a step shows. */
 export const shotAt = ({ step, shot, work }: Pick<PhotoState, 'step' | 'shot' | 'work'>): number =>

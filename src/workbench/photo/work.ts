@@ -82,6 +82,14 @@ export type MarkId =
 
 export const markKey = (id: MarkId): string => Object.values(id).join('-');
 
+/** Where a mark lies on its photograph. */
+export function markAt(work: PhotoWork, shot: number, id: MarkId): Point | undefined {
+  if (id.kind === 'corner') return work.shots[shot]?.corners[id.index];
+  if (id.kind === 'check') return work.shots[shot]?.check?.ends[id.index];
+  const { marks } = work[id.part];
+  return id.kind === 'landmark' ? marks.landmarks[id.name] : marks.points[id.edge]?.[id.index];
+}
+
 /** The work with a mark somewhere else. */
 export function withMark(work: PhotoWork, shot: number, id: MarkId, at: Point): PhotoWork {
   const now = work.shots[shot];

@@ -2,7 +2,7 @@ import { createContext, useContext } from 'react';
 import { createStore, type StoreApi, useStore } from 'zustand';
 import { draft, exampleProject, valueAt } from '../../project';
 import { chosen, opened, redrawn, remedied, startedFresh, travelled, typed, without } from './changes';
-import { noHistory, placeOf, stepBack, stepForward } from './history';
+import { noHistory, stepBack, stepForward } from './history';
 import { TYPED_LIMITS } from './limits';
 import { newId } from './new-id';
 import { stepped } from './quantity';
@@ -53,14 +53,8 @@ export const createBench = () =>
     remedy: (check) => set((state) => remedied(state, check)),
     // Only how numbers are printed: nothing to undo, and the draft's numbers stay the same.
     showUnits: (units) => set((state) => redrawn({ ...state.project, units })),
-    undo() {
-      const back = stepBack(get().history, placeOf(get()));
-      if (back) set((state) => travelled(state, back));
-    },
-    redo() {
-      const forward = stepForward(get().history, placeOf(get()));
-      if (forward) set((state) => travelled(state, forward));
-    },
+    undo: () => set((state) => travelled(state, stepBack)),
+    redo: () => set((state) => travelled(state, stepForward)),
     goTo: (station) => set({ station, step: undefined, running: undefined, field: undefined }),
     light: (step) => set({ step }),
     showWorking: (workingShown) => set({ workingShown, step: undefined }),

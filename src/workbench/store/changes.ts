@@ -12,7 +12,7 @@ import {
   withValue,
 } from '../../project';
 import { type Phrase, type Problem, printPhrase, type Result, say } from '../../words';
-import { placeOf, remember, type Step } from './history';
+import { type Moment, momentOf, placeOf, remember, type stepBack } from './history';
 import { newId } from './new-id';
 import { refusal } from './refusal';
 import type { BenchState, Entry, Field } from './state';
@@ -59,7 +59,7 @@ function changed(state: BenchState, project: Project, label: string, key: string
   return {
     ...redrawn(project),
     before: goesOn ? state.before : state.draft.measures,
-    history: goesOn ? { ...state.history, future: [] } : remember(state.history, label, placeOf(state)),
+    history: remember(state.history, momentOf(label, placeOf(state)), goesOn),
     running: key,
   };
 }
@@ -108,12 +108,15 @@ export function without(entries: BenchState['entries'], path: string): BenchStat
 }
 
 /** The state after a step back or forth; what was being typed is given up. */
-export function travelled(state: BenchState, to: Step): Change {
+export function travelled(state: BenchState, step: typeof stepBack<Moment>): Change {
+  const returned = step(state.history, ({ label }) => momentOf(label, placeOf(state)));
+  if (!returned) return {};
+  const { to, history } = returned;
   return {
     ...redrawn({ ...to.project, units: state.project.units }),
     before: state.draft.measures,
     id: to.id,
-    history: to.history,
+    history,
     running: undefined,
     entries: {},
   };

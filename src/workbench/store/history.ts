@@ -14,24 +14,20 @@ export interface Place {
   readonly [madeHere]: true;
 }
 
-/** A state that can be come back to, and the name of the change that left it. */
+/** A place that can be come back to, and the name of the change that left it. */
 export interface Moment extends Place {
   readonly label: string;
 }
 
-/** Where a step leads, and the history from there. */
-export interface Step extends Place {
-  readonly history: History;
+/** What can be undone, and what was undone and can be done again: states that can be come back to. */
+export interface History<One = Moment> {
+  readonly past: readonly One[];
+  readonly future: readonly One[];
 }
 
-export interface History {
-  readonly past: readonly Moment[];
-  readonly future: readonly Moment[];
-}
+export const noHistory: History<never> = { past: [], future: [] };
 
-export const noHistory: History = { past: [], future: [] };
-
-/** Projects share what did not change, so that two hundred of them weigh little. */
+/** States share what did not change, so that two hundred of them weigh little. */
 const LIMIT = 200;
 
 /** The place of something that has one, and nothing else of it. */
@@ -41,26 +37,38 @@ export const placeOf = ({ project, id }: { readonly project: Project; readonly i
 /** A place by the name of the change that left it. */
 export const momentOf = (label: string, place: Place): Moment => ({ ...placeOf(place), label });
 
-/** The history after a change by that name, which left a place; what had been undone is forgotten. */
-export function remember(history: History, label: string, left: Place): History {
-  return { past: [...history.past, momentOf(label, left)].slice(-LIMIT), future: [] };
+/**
+ * The history after a change; what had been undone is forgotten.
+ *
+ * @param left the state that it left
+ * @param goesOn whether it belongs to the change before, and is undone with it
+ */
+export function remember<One>({ past }: History<One>, left: One, goesOn = false): History<One> {
+  return { past: goesOn ? past : [...past, left].slice(-LIMIT), future: [] };
 }
 
-/** One step back: the place to return to and the history from there; undefined where there is nothing to undo. */
-export function stepBack({ past, future }: History, now: Place): Step | undefined {
-  const last = past.at(-1);
-  if (!last) return undefined;
-  return stepTo(last, { past: past.slice(0, -1), future: [momentOf(last.label, now), ...future] });
+/** A state that was come back to, and the history from there. */
+export interface Returned<One> {
+  readonly to: One;
+  readonly history: History<One>;
+}
+
+/**
+ * One step back.
+ *
+ * @param leave the present state as it is to be come back to from the one that is stepped to
+ * @returns undefined where there is nothing to undo
+ */
+export function stepBack<One>({ past, future }: History<One>, leave: (to: One) => One): Returned<One> | undefined {
+  const to = past.at(-1);
+  return to === undefined ? undefined : { to, history: { past: past.slice(0, -1), future: [leave(to), ...future] } };
 }
 
 /** One step forward again; undefined where nothing was undone. */
-export function stepForward({ past, future }: History, now: Place): Step | undefined {
-  const [next, ...others] = future;
-  if (!next) return undefined;
-  return stepTo(next, { past: [...past, momentOf(next.label, now)], future: others });
+export function stepForward<One>({ past, future }: History<One>, leave: (to: One) => One): Returned<One> | undefined {
+  const [to, ...others] = future;
+  return to === undefined ? undefined : { to, history: { past: [...past, leave(to)], future: others } };
 }
-
-const stepTo = (place: Place, history: History): Step => ({ ...placeOf(place), history });
 
 /**
  * The history of a copy that goes on as a project of its own: its steps are the copy's, by the copy's name, and leave the

@@ -17,8 +17,8 @@ const LETTER = 7;
 
 /** The grid on the paper, under everything. */
 export const Grid = memo(function Grid({ view, size, units }: RulersProps) {
-  const across = rulerMarks(view.left, view.scale, size.width, units).filter((mark) => mark.main);
-  const down = rulerMarks(view.top, view.scale, size.height, units).filter((mark) => mark.main);
+  const across = rulerMarks(view, size, 'across', units).filter((mark) => mark.main);
+  const down = rulerMarks(view, size, 'down', units).filter((mark) => mark.main);
   const text = [
     ...across.map((mark) => `M${half(mark.at)} 0V${size.height}`),
     ...down.map((mark) => `M0 ${half(mark.at)}H${size.width}`),
@@ -28,8 +28,8 @@ export const Grid = memo(function Grid({ view, size, units }: RulersProps) {
 
 /** Rulers along the top and the left, in the chosen unit, over everything. */
 export const Rulers = memo(function Rulers({ view, size, units }: RulersProps) {
-  const across = rulerMarks(view.left, view.scale, size.width, units).filter((mark) => mark.at > RULER);
-  const down = rulerMarks(view.top, view.scale, size.height, units).filter((mark) => mark.at > RULER);
+  const across = rulerMarks(view, size, 'across', units).filter((mark) => mark.at > RULER);
+  const down = rulerMarks(view, size, 'down', units).filter((mark) => mark.at > RULER);
   return (
     <g className="rulers">
       <path className="ruler-strip" d={`M0 0H${size.width}V${RULER}H${RULER}V${size.height}H0Z`} />

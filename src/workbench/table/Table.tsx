@@ -7,8 +7,8 @@ import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
 import { STATION_NAMES, type Station } from '../store/stations';
 import { stepOf } from '../store/working-at';
-import { usePointers } from '../view/use-pointers';
 import { useView } from '../view/use-view';
+import { useWindowDrag } from '../view/use-window-drag';
 import { useWindowSize } from '../view/use-window-size';
 import type { Room } from '../view/view';
 import { moveViewByKey } from '../view/view-keys';
@@ -79,7 +79,7 @@ export function Table() {
   const room = { ...around, bottom: joining ? player + ABOVE_PLAYER : around.bottom + tools - ONE_ROW };
   const control = useView(shown, () => box(draft), size, room, held);
   const { view } = control;
-  const pointers = usePointers(element, control);
+  const pointers = useWindowDrag(element, control);
   const zoomed = {
     transform: `translate(${view.left}px, ${view.top}px) scale(${view.scale})`,
     '--unzoomed': 1 / view.scale,

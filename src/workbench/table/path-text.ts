@@ -21,7 +21,9 @@ export function bridgedText(curves: readonly Curve[]): string {
   return runs === '' ? '' : `${runs}Z`;
 }
 
-/** Points joined by straight lines as the text of a closed SVG path. */
-export function polygonText(points: readonly Point[]): string {
-  return points.length === 0 ? '' : `M${points.map(at).join('L')}Z`;
-}
+/** Points joined by straight lines as the text of an SVG path. */
+export const lineText = (points: readonly Point[]): string =>
+  points.length === 0 ? '' : `M${points.map(at).join('L')}`;
+
+/** The same, closed. */
+export const polygonText = (points: readonly Point[]): string => lineText(points) && `${lineText(points)}Z`;

@@ -1,4 +1,5 @@
 import { MM_PER_INCH, plain, type Units } from '../../length';
+import type { Size, View } from '../view/view';
 
 /** One mark of a ruler, and of the grid where it is a main one. */
 export interface RulerMark {
@@ -24,14 +25,10 @@ const CLOSEST = 7;
 /** A number needs this much, pixels. */
 const CLOSEST_TEXT = 38;
 
-/**
- * The marks of a ruler.
- *
- * @param start where 0 lies, pixels from the window's edge
- * @param scale pixels a millimetre
- * @param extent the window's width or height, pixels
- */
-export function rulerMarks(start: number, scale: number, extent: number, units: Units): readonly RulerMark[] {
+/** The marks of the ruler along the top of a window, which goes across, or of the one that goes down. */
+export function rulerMarks(view: View, window: Size, way: 'across' | 'down', units: Units): readonly RulerMark[] {
+  const { scale } = view;
+  const [start, extent] = way === 'across' ? [view.left, window.width] : [view.top, window.height];
   const { unit, main, parts } = RULERS[units];
   const step = [...parts, main, 2 * main, 5 * main].find((part) => part * scale >= CLOSEST) ?? 10 * main;
   const perMain = Math.max(1, Math.round(main / step));

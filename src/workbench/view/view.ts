@@ -1,10 +1,44 @@
-import type { Box, Point } from '../../plane';
+import type { Box, Homography, Point } from '../../plane';
 
-/** How the drawing lies in the window: a point (x, y) in millimetres is seen at (x·scale + left, y·scale + top) pixels. */
+/**
+ * How what is looked at lies in its window: a drawing or flattened paper in millimetres, or a picture in its pixels. A point
+ * (x, y) of it is seen at (x·scale + left, y·scale + top), pixels of the window.
+ */
 export interface View {
   readonly scale: number;
   readonly left: number;
   readonly top: number;
+}
+
+/** Where a point of what is looked at is seen in the window. */
+export const inWindow = ({ x, y }: Point, { scale, left, top }: View): Point => ({
+  x: x * scale + left,
+  y: y * scale + top,
+});
+
+/** Where a point of the window lies on what is looked at. */
+export const outOfWindow = ({ x, y }: Point, { scale, left, top }: View): Point => ({
+  x: (x - left) / scale,
+  y: (y - top) / scale,
+});
+
+/** The same as a map of the plane, to go on with the one by which a photograph is flattened. */
+export const windowMap = ({ scale, left, top }: View): Homography => [
+  1 / scale,
+  0,
+  -left / scale,
+  0,
+  1 / scale,
+  -top / scale,
+  0,
+  0,
+  1,
+];
+
+/** The style of what stands at a point and doesn't grow with what is looked at. */
+export function standingAt(p: Point, view: View): { readonly transform: string } {
+  const { x, y } = inWindow(p, view);
+  return { transform: `translate(${x}px, ${y}px)` };
 }
 
 export interface Size {

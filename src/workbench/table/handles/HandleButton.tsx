@@ -1,7 +1,7 @@
 import { MM_PER_INCH, plain, type Units } from '../../../length';
 import type { Draft } from '../../../project';
 import { useBench } from '../../store/bench';
-import type { View } from '../../view/view';
+import { standingAt, type View } from '../../view/view';
 import type { Handle } from './handle';
 import { useHandle } from './use-handle';
 
@@ -15,7 +15,6 @@ export interface HandleButtonProps {
 export function HandleButton({ handle, draft, view }: HandleButtonProps) {
   const units = useBench((state) => state.project.units);
   const { held, stopped, ...handlers } = useHandle(handle, view);
-  const at = handle.at(draft);
   const { lowest, highest } = handle.limits(draft);
   const words = handle.words(draft, units);
   const note = handle.note?.(draft, units);
@@ -33,7 +32,7 @@ export function HandleButton({ handle, draft, view }: HandleButtonProps) {
       data-key={handle.key}
       data-side={handle.side}
       data-held={held || undefined}
-      style={{ transform: `translate(${at.x * view.scale + view.left}px, ${at.y * view.scale + view.top}px)` }}
+      style={standingAt(handle.at(draft), view)}
       {...handlers}
     >
       <svg className="handle-button" viewBox="-11 -11 22 22" aria-hidden="true">
