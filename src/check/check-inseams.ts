@@ -1,13 +1,12 @@
-import { edgeLength, outlineEdge } from '../plane';
 import { mm, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
+import { seamOf } from './measuring';
 
 const TOLERANCE = 1;
 
 /** The two inseams are sewn to each other: as they are cut, equally long within 1 mm. */
 export function checkInseams({ finished }: Subject): Check {
-  const front = edgeLength(outlineEdge(finished.piece.stitchLine, 'inseamFront'));
-  const back = edgeLength(outlineEdge(finished.piece.stitchLine, 'inseamBack'));
+  const { lengthA: front, lengthB: back } = seamOf([finished.piece], 'inseam');
   const good = Math.abs(front - back) <= TOLERANCE;
   return {
     id: 'inseams-equal',

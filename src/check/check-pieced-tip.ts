@@ -1,14 +1,14 @@
 import { WORTH_PIECING } from '../edges';
-import { curvesBounds, edgeLength, type Outline, outlineCurves, TOLERANCE } from '../plane';
+import { curvesBounds, type Outline, outlineCurves, TOLERANCE } from '../plane';
 import { mm, type Phrase, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixWholeFork, withFix } from './fixes';
+import { seamOf } from './measuring';
 
 /** The tip of the fork is pieced in plain cloth only, for across a stripe or a check its seam is seen; and it is worth a seam. @source practice */
 export function checkPiecedTip({ cloth: { repeat, repeatAcross }, finished: { pieced } }: Subject): Check | undefined {
-  const seam = pieced?.tip.stitchLine.find((edge) => edge.name === 'piecing');
-  if (!pieced || !seam) return undefined;
-  const long = edgeLength(seam);
+  if (!pieced) return undefined;
+  const { lengthB: long } = seamOf([pieced.leg, pieced.tip], 'piecing');
   const width = widthOf(pieced.tip.stitchLine);
   const mind = mindOf(repeat > 0 || repeatAcross > 0, width, long);
   return {

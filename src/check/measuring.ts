@@ -1,6 +1,6 @@
 import { SMALL_HIP } from '../block';
 import type { Body, EstimatedKey, MeasurementKey } from '../body';
-import type { EdgeName, FoldName, LineName, Piece } from '../edges';
+import { type EdgeName, type FoldName, type LineName, type Piece, type Seam, type SeamKind, seamsOf } from '../edges';
 import type { Mm } from '../length';
 import {
   type Curve,
@@ -23,6 +23,13 @@ export function drawnCurves(piece: Piece, name: EdgeName | LineName | FoldName):
 /** The curves of an edge of the stitching line. Throws where there is none. */
 export const seamCurves = (piece: Piece, name: EdgeName): readonly Curve[] =>
   outlineEdge(piece.stitchLine, name).curves;
+
+/** The first seam of a kind. Throws where there is none: a check only asks for what its pieces have. */
+export function seamOf(pieces: readonly Piece[], kind: SeamKind): Seam {
+  const found = seamsOf(pieces).find((seam) => seam.kind === kind);
+  if (!found) throw new RangeError(`there is no seam of the kind ${kind}`);
+  return found;
+}
 
 /** With less room than this a leg is in the way of every step: it can't be worn. @source practice */
 export const LEAST_ROOM: Mm = 20;

@@ -35,7 +35,7 @@ const cordPiece = (kind: StraightKind, length: Mm, width: Mm, note: string): Pie
     length,
     height: 2 * width,
     folded: true,
-    allowances: { long: Math.min(SEAM, width), ends: ENDS },
+    allowance: (edge) => (edge === 'upper' || edge === 'lower' ? Math.min(SEAM, width) : ENDS),
     marks: [],
     grain: 'along',
     words: [`${KIND_NAMES[kind]} · cut 2`, note],

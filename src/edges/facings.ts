@@ -3,9 +3,10 @@ import { type Outline, type Point, pathReverse, pathThrough } from '../plane';
 import { casingCurves, lineAt } from './casing';
 import { centresOfLeg, type FinishedEdges } from './finish';
 import { letterFitting, TALLEST } from './lettering';
-import { type Allowances, cutLineOf } from './outline';
+import { cutLineOf } from './outline';
 import type { Piece } from './piece';
 import { KIND_NAMES, type PieceKind } from './piece-names';
+import { type Allowances, seamAllowance } from './seams';
 
 type FacingEdge = 'waist' | 'centreFront' | 'lower' | 'centreBack' | 'inseamFront' | 'hem' | 'inseamBack' | 'upper';
 
@@ -25,9 +26,7 @@ export function waistFacing({ leg, casing, heights }: FinishedEdges, allowances:
     { name: 'lower', curves: casingCurves(casing, [lowFront, lowBack]) },
     { name: 'centreBack', curves: pathThrough(lowBack, topBack) },
   ];
-  const allowance = (edge: FacingEdge): Mm =>
-    edge === 'waist' ? allowances.waist : edge === 'lower' ? 0 : allowances.crotch;
-  return facingPiece('waistFacing', stitchLine, allowance, [topBack, topFront], heights.fold + heights.catch);
+  return facingPiece('waistFacing', stitchLine, allowances, [topBack, topFront], heights.fold + heights.catch);
 }
 
 /**
@@ -46,15 +45,13 @@ export function hemFacing({ leg, hem, hemPlan }: FinishedEdges, allowances: Allo
     { name: 'hem', curves: leg.hem },
     { name: 'inseamBack', curves: pathReverse(above.back) },
   ];
-  const allowance = (edge: FacingEdge): Mm =>
-    edge === 'hem' ? allowances.hem : edge === 'upper' ? 0 : allowances.inseam;
-  return facingPiece('hemFacing', stitchLine, allowance, [back, front], -(hemPlan.depth + hemPlan.beyond));
+  return facingPiece('hemFacing', stitchLine, allowances, [back, front], -(hemPlan.depth + hemPlan.beyond));
 }
 
 function facingPiece(
   kind: PieceKind,
   stitchLine: Outline<FacingEdge>,
-  allowance: (edge: FacingEdge) => Mm,
+  allowances: Allowances,
   [from, to]: readonly [Point, Point],
   depth: Mm,
 ): Piece {
@@ -70,7 +67,7 @@ function facingPiece(
     cut: 2,
     mirrored: true,
     stitchLine,
-    cutLine: cutLineOf(stitchLine, allowance),
+    cutLine: cutLineOf(stitchLine, seamAllowance(allowances, kind)),
     lines: [],
     folds: [],
     notches: [],

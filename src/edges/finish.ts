@@ -8,9 +8,10 @@ import { type HemChoices, type HemPlan, type HemTurning, hemPlan, hemTurning } f
 import type { FoldName } from './line-names';
 import { linesOf } from './lines';
 import { grainlineOf, type LegWords, notchesOf, textsOf } from './marks';
-import { type Allowances, cutLineOf, legAllowance, legOutline } from './outline';
+import { cutLineOf, legOutline } from './outline';
 import type { Piece, PieceText } from './piece';
 import { type PocketChoices, pocketPlace } from './pocket';
+import { type Allowances, legAllowance } from './seams';
 
 /** What is chosen about the edges. */
 export interface EdgeChoices {

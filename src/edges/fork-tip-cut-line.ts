@@ -17,8 +17,9 @@ import {
   pathThrough,
   straight,
 } from '../plane';
-import { type Allowances, cutLineOf, drawnAllowance } from './outline';
+import { cutLineOf, drawnAllowance } from './outline';
 import type { CutEdge } from './piece';
+import type { Allowances } from './seams';
 
 /** The two edges of a fork's tip besides its seam: the inseam from the seam up, the crotch curve on to the seam. */
 export interface TipEdges {
@@ -43,7 +44,7 @@ const SPARE: Mm = 20;
  */
 export function forkTipCutLine({ inseam, crotch }: TipEdges, allowances: Allowances): readonly CutEdge[] {
   const [inseamAway, crotchAway] = [drawnAllowance(allowances.inseam), drawnAllowance(allowances.crotch)];
-  const seam: Seam = { x: pathStart(inseam).x, away: inseamAway };
+  const seam: TipSeam = { x: pathStart(inseam).x, away: inseamAway };
   const low = endOf(pathReverse(inseam), inseamAway, seam, -1);
   const high = endOf(crotch, crotchAway, seam, 1);
   const carriedOn: Outline<'inseamBack' | 'crotchBack' | 'beyond'> = [
@@ -71,7 +72,7 @@ export function forkTipCutLine({ inseam, crotch }: TipEdges, allowances: Allowan
   return edges.filter(({ curves }) => curves.length > 0 && distance(pathStart(curves), pathEnd(curves)) > FOUND);
 }
 
-interface Seam {
+interface TipSeam {
   readonly x: Mm;
   readonly away: Mm;
 }
@@ -92,7 +93,7 @@ interface End {
  * @param away the edge's allowance
  * @param side −1 where the tip lies on the right of the path, seen along it
  */
-function endOf(path: readonly Curve[], away: Mm, seam: Seam, side: 1 | -1): End {
+function endOf(path: readonly Curve[], away: Mm, seam: TipSeam, side: 1 | -1): End {
   const corner = pathEnd(path);
   const way = pathEndWay(path);
   const from = moved(corner, leftOf(way), side * away);
@@ -111,7 +112,7 @@ function endOf(path: readonly Curve[], away: Mm, seam: Seam, side: 1 | -1): End 
 }
 
 /** Cut off square to the seam, then along the mirrored edge. */
-function bluntCap(end: Point, { x, away }: Seam, last: Point): readonly Point[] {
+function bluntCap(end: Point, { x, away }: TipSeam, last: Point): readonly Point[] {
   const across = 2 * x - end.x;
   return across < x + away ? [end, { x: across, y: end.y }, last] : [end, { x: x + away, y: end.y }];
 }

@@ -20,8 +20,9 @@ import type { EdgeName } from './edge-names';
 import { forkTipCutLine } from './fork-tip-cut-line';
 import { grainlineInTip, textsOfTip } from './fork-tip-marks';
 import type { PieceLine } from './line-names';
-import { type Allowances, cutLineOf } from './outline';
+import { cutLineOf } from './outline';
 import type { Notch, Piece } from './piece';
+import type { Allowances } from './seams';
 
 /** A leg whose back fork is cut off along the grain: what is left of it, and the tip that is sewn on again. */
 export interface PiecedLeg {

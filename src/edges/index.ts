@@ -37,7 +37,6 @@ export {
   pieceLine,
 } from './line-names';
 export { type BodyGirths, hemHeight, type Notions, notionsOf } from './notions';
-export type { Allowances } from './outline';
 export {
   type CutEdge,
   cutCurves,
@@ -56,6 +55,7 @@ export {
 } from './piece-names';
 export { otherPieces, waistRound } from './pieces';
 export type { PocketChoices } from './pocket';
+export { type Allowances, type Seam, type SeamKind, type SeamPart, seamParts, seamsOf } from './seams';
 export { isDrawnLeft, isLeg, piecesOfSides } from './sides';
 export { sewnStretch, USABLE_STRETCH } from './stretch';
 export { edgesWorking } from './working';

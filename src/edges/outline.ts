@@ -2,26 +2,9 @@ import type { Leg } from '../leg';
 import type { Mm } from '../length';
 import { type Edge, type Outline, parallelOutline, pathReverse, pathThrough } from '../plane';
 import { type CasingHeights, type CasingLines, casingCurves } from './casing';
-import { type EdgeName, isAlong } from './edge-names';
-import type { HemPlan, HemTurning } from './hem';
+import type { EdgeName } from './edge-names';
+import type { HemTurning } from './hem';
 import type { CutEdge } from './piece';
-
-/** Seam allowances by seam; waist and hem only count where a seam is sewn there. */
-export interface Allowances {
-  readonly inseam: Mm;
-  readonly crotch: Mm;
-  readonly waist: Mm;
-  readonly hem: Mm;
-}
-
-/** Which allowance each edge of a leg bears: raw edges of turnings bear none. */
-export const legAllowance =
-  (allowances: Allowances, waist: CasingHeights['kind'], hem: HemPlan['kind']) =>
-  (edge: EdgeName): Mm => {
-    if (edge === 'waist') return waist === 'folded' ? 0 : allowances.waist;
-    if (edge === 'hem') return hem === 'folded' ? 0 : allowances.hem;
-    return isAlong(edge, ['inseamFront', 'inseamBack']) ? allowances.inseam : allowances.crotch;
-  };
 
 /**
  * The leg's stitching line, closed and clockwise from the waist at centre back. Turnings are edges of their own and

@@ -12,6 +12,7 @@ import { type BodyGirths, bandRound, hemHeight, notionsOf } from './notions';
 import type { Piece } from './piece';
 import { patchPocket } from './pocket';
 import { rectanglePiece } from './rectangle';
+import { seamAllowance } from './seams';
 
 /** Bands and casings meet the legs at the centre seams and halfway between them. */
 const QUARTERS = [0.25, 0.5, 0.75] as const;
@@ -42,14 +43,15 @@ export function otherPieces(
   if (waist.finish === 'facedCasing') pieces.push(waistFacing(cut, allowances));
   if (heights.kind === 'seamed') {
     const knit = waist.finish === 'knitBand';
+    const kind = knit ? 'waistBand' : 'casing';
     pieces.push(
       rectanglePiece({
-        kind: knit ? 'waistBand' : 'casing',
+        kind,
         cut: 1,
         length: knit ? bandRound(choices, body, opening) : waistRound(both.map(({ cut: one }) => one.casing)),
         height: heights.height,
         folded: true,
-        allowances: { long: allowances.waist, ends: allowances.crotch },
+        allowance: seamAllowance(allowances, kind),
         marks: quartersOf(both),
         grain: knit ? 'across' : 'along',
         words: [
@@ -63,10 +65,11 @@ export function otherPieces(
   if (hem.finish === 'facedHem') pieces.push(hemFacing(cut, allowances));
   if (finished.hemPlan.kind === 'seamed') {
     const rib = hem.finish === 'ribCuff';
+    const kind = rib ? 'cuff' : 'hemBand';
     const height = hemHeight(leg, finished.hemPlan, body);
     pieces.push(
       rectanglePiece({
-        kind: rib ? 'cuff' : 'hemBand',
+        kind,
         cut: 2,
         length: rib
           ? ribCuffGirth(
@@ -77,7 +80,7 @@ export function otherPieces(
           : distance(...cut.hem.raw),
         height: 2 * hem.bandHeight * (rib ? 1 : growth.crosswise),
         folded: true,
-        allowances: { long: allowances.hem, ends: allowances.inseam },
+        allowance: seamAllowance(allowances, kind),
         marks: QUARTERS,
         grain: rib ? 'across' : 'along',
         words: [`${rib ? 'cuff, of rib' : 'hem band'} · cut 2`, 'ends meet at the inseam'],

@@ -1,11 +1,10 @@
 import type { Mm } from '../length';
 import { type Point, pathThrough, point } from '../plane';
+import type { EdgeName } from './edge-names';
 import { letterFitting, TALLEST } from './lettering';
 import { cutLineOf } from './outline';
 import type { Notch, Piece, PieceText } from './piece';
 import type { StraightKind } from './piece-names';
-
-type RectangleEdge = 'upper' | 'rightEnd' | 'lower' | 'leftEnd';
 
 /** A straight piece: a band, a casing, a cuff, a cord. */
 export interface RectangleChoices {
@@ -16,7 +15,7 @@ export interface RectangleChoices {
   readonly height: Mm;
   /** Folded lengthwise along its middle. */
   readonly folded: boolean;
-  readonly allowances: { readonly long: Mm; readonly ends: Mm };
+  readonly allowance: (edge: EdgeName) => Mm;
   /** Where matching marks stand on the long edges, as shares of the length. */
   readonly marks: readonly number[];
   /** The grain runs along the length, or across it (where the stretch of a rib must go round the body). */
@@ -46,7 +45,8 @@ const frameOf = ({ length, height }: RectangleChoices): Frame =>
  * @param choices sizes net, in mm
  */
 export function rectanglePiece(choices: RectangleChoices): Piece {
-  const { length, height, allowances, marks } = choices;
+  const { length, height, allowance, marks } = choices;
+  const long = allowance('upper');
   const frame = frameOf(choices);
   const [a, b, c, d] = [frame.at(0, 0), frame.at(length, 0), frame.at(length, height), frame.at(0, height)];
   const stitchLine = [
@@ -55,15 +55,13 @@ export function rectanglePiece(choices: RectangleChoices): Piece {
     { name: 'lower', curves: pathThrough(c, d) },
     { name: 'leftEnd', curves: pathThrough(d, a) },
   ] as const;
-  const allowance = (name: RectangleEdge): Mm =>
-    name === 'upper' || name === 'lower' ? allowances.long : allowances.ends;
   const notch = (share: number): readonly Notch[] => [
-    { edge: 'upper', at: frame.at(share * length, 0), outward: frame.way(0, -1), length: allowances.long, count: 1 },
+    { edge: 'upper', at: frame.at(share * length, 0), outward: frame.way(0, -1), length: long, count: 1 },
     {
       edge: 'lower',
       at: frame.at(share * length, height),
       outward: frame.way(0, 1),
-      length: allowances.long,
+      length: long,
       count: 1,
     },
   ];
@@ -73,12 +71,12 @@ export function rectanglePiece(choices: RectangleChoices): Piece {
     cut: choices.cut,
     mirrored: false,
     stitchLine,
-    cutLine: cutLineOf<RectangleEdge>(stitchLine, allowance),
+    cutLine: cutLineOf(stitchLine, allowance),
     lines: [],
     folds: choices.folded
       ? [{ name: `${choices.kind}Fold`, curves: pathThrough(frame.at(0, height / 2), frame.at(length, height / 2)) }]
       : [],
-    notches: allowances.long > 0 ? marks.flatMap(notch) : [],
+    notches: long > 0 ? marks.flatMap(notch) : [],
     grainline: grainlineOf(choices, frame),
     texts: textsOf(choices, frame),
   };

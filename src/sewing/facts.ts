@@ -1,4 +1,4 @@
-import { type EdgeName, isAlong, type Piece } from '../edges';
+import { type EdgeName, isAlong, type Piece, seamParts } from '../edges';
 import type { Mm } from '../length';
 import { distance, edgeLength } from '../plane';
 import type { Garment } from './garment';
@@ -27,10 +27,6 @@ const FREE_ARM: Mm = 320;
 export const edgesOf = (piece: Piece, ...edges: readonly EdgeName[]): readonly EdgeName[] =>
   piece.stitchLine.map((edge) => edge.name).filter((name) => isAlong(name, edges));
 
-/** The edges of a leg that the inseam joins, and those that the crotch seam joins. */
-export const INSEAM = ['inseamFront', 'inseamBack'] as const;
-export const CROTCH_SEAM = ['centreFront', 'crotchFront', 'crotchBack', 'centreBack'] as const;
-
 /** How long edges are together. */
 export const lengthOf = (piece: Piece, names: readonly EdgeName[]): Mm =>
   piece.stitchLine.filter((edge) => names.includes(edge.name)).reduce((sum, edge) => sum + edgeLength(edge), 0);
@@ -41,7 +37,7 @@ export function sewingFacts({ finished, hem }: Garment): SewingFacts {
   const hemRound = distance(...finished.hem.stitching);
   return {
     inseam: lengthOf(sewn, edgesOf(sewn, 'inseamFront')),
-    crotchSeam: lengthOf(sewn, edgesOf(sewn, ...CROTCH_SEAM)),
+    crotchSeam: lengthOf(sewn, seamParts([sewn], 'crotch')[0]?.edges ?? []),
     waistRound: 2 * distance(...casing.waistEdge),
     hemRound,
     casingDepth: heights.kind === 'seamed' ? heights.height / 2 : heights.fold,

@@ -1,13 +1,13 @@
 import { KIND_NAMES } from '../edges';
 import { inTurn, mm, say } from '../words';
 import { allowancesTacked } from './channels';
-import { edgesOf, INSEAM, lengthOf, sewingFacts } from './facts';
+import { lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceOfKind } from './garment';
 import { gatherSteps } from './gathers';
 import { hemStitchingAt, turningTold } from './hem-turning';
 import { makeStep } from './make-step';
 import type { EdgeWork, FinishedHow, SewingStep } from './step';
-import { seamFinish, seamPace, seamPressed, seamSettings, seamTold, trimTold } from './steps-seams';
+import { seamPace, seamPressed, seamSettings, seamSewn, seamTold, trimTold } from './steps-seams';
 import { elasticStitch, seamStitch, topStitch } from './stitches';
 import { PER_METRE, timeOf } from './time';
 
@@ -139,8 +139,6 @@ function stripHemSteps(g: Garment): readonly SewingStep[] {
   const name = KIND_NAMES[kind];
   const piece = pieceOfKind(g, kind);
   const { hemRound } = sewingFacts(g);
-  const ends = edgesOf(piece, 'leftEnd', 'rightEnd');
-  const long = edgesOf(piece, 'upper', 'lower');
   const { hem, allowances } = g;
   return [
     makeStep({
@@ -154,8 +152,7 @@ function stripHemSteps(g: Garment): readonly SewingStep[] {
       ],
       settings: seamStitch(g),
       check: say`Folded, each ring is ${mm(hem.bandHeight)} high and ${mm(lengthOf(piece, ['upper']))} round.`,
-      sews: [{ piece: kind, edges: ends, how: 'seamed' }],
-      finishes: [{ piece: kind, edges: ends, how: 'enclosed' }],
+      ...seamSewn(g, 'hemRing', 'enclosed'),
       time: timeOf(10, 4 * hem.bandHeight, seamPace(g)),
       scene: { view: 'strip', piece: kind, stage: 'ends' },
     }),
@@ -176,11 +173,7 @@ function stripHemSteps(g: Garment): readonly SewingStep[] {
       check: rib
         ? say`All three layers are caught all round. The foot goes through without a thread breaking.`
         : say`All three layers are caught all round. The band lies flat, without a tuck.`,
-      sews: [
-        { piece: 'leg', edges: ['hem'], how: 'seamed' },
-        { piece: kind, edges: long, how: 'seamed' },
-      ],
-      finishes: [seamFinish(g, 'leg', ['hem']), seamFinish(g, kind, long)],
+      ...seamSewn(g, 'hem'),
       time: timeOf(8, 2 * hemRound, rib ? PER_METRE.elastic : seamPace(g)),
       scene: { view: 'hem', stage: 'stripOn' },
     }),
@@ -192,7 +185,6 @@ function facedHemSteps(g: Garment): readonly SewingStep[] {
   const piece = pieceOfKind(g, kind);
   const { hemRound } = sewingFacts(g);
   const { hem, allowances } = g;
-  const inseams = edgesOf(piece, ...INSEAM);
   const under = hem.turnUnder > 0;
   return [
     makeStep({
@@ -207,9 +199,8 @@ function facedHemSteps(g: Garment): readonly SewingStep[] {
       ],
       settings: seamStitch(g),
       check: say`Each ring is as long round as the hem of its leg.`,
-      sews: [{ piece: kind, edges: inseams, how: 'seamed' }],
-      finishes: [{ piece: kind, edges: inseams, how: 'enclosed' }],
-      time: timeOf(6, lengthOf(piece, inseams), seamPace(g)),
+      ...seamSewn(g, 'hemRing', 'enclosed'),
+      time: timeOf(6, lengthOf(piece, ['inseamFront', 'inseamBack']), seamPace(g)),
       scene: { view: 'facing', piece: kind, stage: 'ring' },
     }),
     makeStep({
@@ -223,14 +214,7 @@ function facedHemSteps(g: Garment): readonly SewingStep[] {
       ],
       settings: seamStitch(g),
       check: say`From the right side no facing shows at the lower edge.`,
-      sews: [
-        { piece: 'leg', edges: ['hem'], how: 'seamed' },
-        { piece: kind, edges: ['hem'], how: 'seamed' },
-      ],
-      finishes: [
-        { piece: 'leg', edges: ['hem'], how: 'enclosed' },
-        { piece: kind, edges: ['hem'], how: 'enclosed' },
-      ],
+      ...seamSewn(g, 'hem', 'enclosed'),
       time: timeOf(6, 4 * hemRound, seamPace(g)),
       scene: { view: 'facing', piece: kind, stage: 'on' },
     }),

@@ -1,18 +1,29 @@
-import type { EdgeName, PieceKind } from '../edges';
+import { type SeamKind, seamParts } from '../edges';
 import { mm, type Phrase, say, UNSAID } from '../words';
-import { CROTCH_SEAM, edgesOf, INSEAM, sewingFacts } from './facts';
+import { sewingFacts } from './facts';
 import type { Garment } from './garment';
 import { makeStep } from './make-step';
-import type { EdgeWork, FinishedHow, SewingStep } from './step';
+import type { FinishedHow, SewingStep } from './step';
 import { edgeStitch, seamStitch, sergesSeams } from './stitches';
 import { PER_METRE, timeOf } from './time';
 
 /** The two main seams: the inseams, then the crotch seam with one leg in the other. */
 export const seamSteps = (g: Garment): readonly SewingStep[] => [inseamStep(g), crotchStep(g)];
 
-/** Both layers in one go by the serger, or sewn and then overlocked as one. */
-export function seamFinish(g: Garment, piece: PieceKind, edges: readonly EdgeName[]): EdgeWork<FinishedHow> {
-  return { piece, edges, how: finishedHow(g) };
+/**
+ * What a seam is sewn of, and how its raw edges are finished: if nothing else is said, both layers in one go by the serger,
+ * or sewn and then overlocked as one.
+ */
+export function seamSewn(
+  g: Garment,
+  kind: SeamKind,
+  finished: FinishedHow = sergesSeams(g) ? 'serged' : 'together',
+): Pick<SewingStep, 'sews' | 'finishes'> {
+  const parts = seamParts(g.pieces, kind);
+  return {
+    sews: parts.map((one) => ({ ...one, how: 'seamed' })),
+    finishes: parts.map((one) => ({ ...one, how: finished })),
+  };
 }
 
 /** How a seam is sewn and finished, in one or two sentences. */
@@ -49,22 +60,9 @@ export const seamSettings = (g: Garment) => (sergesSeams(g) ? seamStitch(g) : [.
 /** Minutes a metre of such a seam. */
 export const seamPace = (g: Garment): number => (sergesSeams(g) ? PER_METRE.serged : PER_METRE.seam);
 
-/** Edges of the leg that are sewn, and what of them lies on the fork's tip, which is part of the leg by then. */
-function legWork<How extends string>(
-  { finished: { pieced } }: Garment,
-  how: How,
-  edges: readonly EdgeName[],
-  onTip: EdgeName,
-): readonly EdgeWork<How>[] {
-  return [{ piece: 'leg', edges, how }, ...(pieced ? [{ piece: 'forkTip', edges: [onTip], how } as const] : [])];
-}
-
-const finishedHow = (g: Garment): FinishedHow => (sergesSeams(g) ? 'serged' : 'together');
-
 function inseamStep(g: Garment): SewingStep {
   const { finished, allowances } = g;
   const { inseam, hemFlat } = sewingFacts(g);
-  const edges = edgesOf(finished.sewn, ...INSEAM);
   const notches = finished.sewn.notches.filter((notch) => notch.edge === 'inseamFront').length;
   return makeStep({
     id: 'inseams',
@@ -86,17 +84,15 @@ function inseamStep(g: Garment): SewingStep {
     why: say`Pressed to different sides they don’t pile up where the four meet in the crotch.`,
     settings: seamSettings(g),
     check: inseamsEqual(notches),
-    sews: legWork(g, 'seamed', edges, 'inseamBack'),
-    finishes: legWork(g, finishedHow(g), edges, 'inseamBack'),
+    ...seamSewn(g, 'inseam'),
     time: timeOf(4, 2 * inseam, seamPace(g)),
     scene: { view: 'inseams' },
   });
 }
 
 function crotchStep(g: Garment): SewingStep {
-  const { finished, allowances } = g;
+  const { allowances } = g;
   const { crotchSeam } = sewingFacts(g);
-  const edges = edgesOf(finished.sewn, ...CROTCH_SEAM);
   return makeStep({
     id: 'crotch',
     part: 'seams',
@@ -115,8 +111,7 @@ function crotchStep(g: Garment): SewingStep {
     why: say`In one seam the curve runs smoothly under the body; sewn in two halves it would corner at the inseams.`,
     settings: seamSettings(g),
     check: say`The inseams meet at the crotch; one notch meets one notch in front, two meet two behind.`,
-    sews: legWork(g, 'seamed', edges, 'crotchBack'),
-    finishes: legWork(g, finishedHow(g), edges, 'crotchBack'),
+    ...seamSewn(g, 'crotch'),
     mind: say`Count the pins that you take out.`,
     time: timeOf(8, crotchSeam, seamPace(g)),
     scene: { view: 'legInLeg' },

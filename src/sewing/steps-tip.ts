@@ -3,7 +3,7 @@ import { lengthOf } from './facts';
 import type { Garment } from './garment';
 import { makeStep } from './make-step';
 import type { SewingStep } from './step';
-import { seamFinish, seamPace, seamSettings, seamTold } from './steps-seams';
+import { seamPace, seamSettings, seamSewn, seamTold } from './steps-seams';
 import { timeOf } from './time';
 
 /** The fork's tip sewn on again, where it was cut off: the first seam, after which each leg is whole. */
@@ -27,11 +27,7 @@ export function tipSteps(g: Garment): readonly SewingStep[] {
       why: say`Sewn on first, it lies flat; its allowances, pressed that way, are held by the inseam and the crotch seam later. From here on the leg is one piece.`,
       settings: seamSettings(g),
       check: say`Inseam and crotch edge run on across the seam without a step, and the two legs are mirror images.`,
-      sews: [
-        { piece: 'leg', edges: ['piecing'], how: 'seamed' },
-        { piece: 'forkTip', edges: ['piecing'], how: 'seamed' },
-      ],
-      finishes: [seamFinish(g, 'leg', ['piecing']), seamFinish(g, 'forkTip', ['piecing'])],
+      ...seamSewn(g, 'piecing'),
       mind: say`Press on the wrong side, and keep your fingers off the point that you hold down.`,
       time: timeOf(4, 2 * lengthOf(pieced.tip, ['piecing']), seamPace(g)),
       scene: { view: 'forkTip' },

@@ -1,12 +1,12 @@
 import { KIND_NAMES } from '../edges';
 import { inTurn, mm, say } from '../words';
 import { allowancesTacked, channelLength, channelTold, LEFT_OPEN, tuckedUnder } from './channels';
-import { edgesOf, lengthOf, sewingFacts } from './facts';
+import { lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceOfKind } from './garment';
 import { gatherSteps } from './gathers';
 import { makeStep } from './make-step';
 import type { SewingStep } from './step';
-import { seamFinish, seamPace, seamPressed, seamSettings, seamTold, trimTold } from './steps-seams';
+import { seamPace, seamPressed, seamSettings, seamSewn, seamTold, trimTold } from './steps-seams';
 import { seamStitch, topStitch } from './stitches';
 import { PER_METRE, timeOf } from './time';
 
@@ -17,8 +17,6 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
   const name = KIND_NAMES[kind];
   const piece = pieceOfKind(g, kind);
   const { waistRound } = sewingFacts(g);
-  const ends = edgesOf(piece, 'leftEnd', 'rightEnd');
-  const long = edgesOf(piece, 'upper', 'lower');
   const { waist, allowances, finished } = g;
   return [
     makeStep({
@@ -42,8 +40,7 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
       // A gap in a seam is left with the plain machine: the serger can't stop in the middle.
       settings: seamStitch(band ? g : { ...g, machine: 'plain' }),
       check: say`Folded, the ring is ${mm(finished.heights.height / 2)} high and ${mm(lengthOf(piece, ['upper']))} round.`,
-      sews: [{ piece: kind, edges: ends, how: 'seamed' }],
-      finishes: [{ piece: kind, edges: ends, how: 'enclosed' }],
+      ...seamSewn(g, 'waistRing', 'enclosed'),
       time: timeOf(12, finished.heights.height, seamPace(g)),
       scene: { view: 'strip', piece: kind, stage: 'ends' },
     }),
@@ -66,11 +63,7 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
       why: say`Quarter by quarter the fullness is shared out evenly all round.`,
       settings: seamSettings(g),
       check: say`All three layers are caught all round, and the ${name} stands equally high everywhere.`,
-      sews: [
-        { piece: 'leg', edges: ['waist'], how: 'seamed' },
-        { piece: kind, edges: long, how: 'seamed' },
-      ],
-      finishes: [seamFinish(g, 'leg', ['waist']), seamFinish(g, kind, long)],
+      ...seamSewn(g, 'waist'),
       time: timeOf(8, channelLength(g), band ? PER_METRE.elastic : seamPace(g)),
       scene: band ? { view: 'quarters', holds: 'band' } : { view: 'waist', stage: 'stripOn' },
     }),
@@ -100,7 +93,6 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
   const piece = pieceOfKind(g, kind);
   const { allowances, waist, finished } = g;
   const { waistRound } = sewingFacts(g);
-  const centres = edgesOf(piece, 'centreFront', 'centreBack');
   const under = waist.rawEdge === 'turnedUnder';
   return [
     makeStep({
@@ -113,9 +105,8 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
       ],
       settings: seamStitch(g),
       check: say`The ring is as long as the waist of the legs, and its seams meet theirs.`,
-      sews: [{ piece: kind, edges: centres, how: 'seamed' }],
-      finishes: [{ piece: kind, edges: centres, how: 'enclosed' }],
-      time: timeOf(6, lengthOf(piece, centres), seamPace(g)),
+      ...seamSewn(g, 'waistRing', 'enclosed'),
+      time: timeOf(6, lengthOf(piece, ['centreFront', 'centreBack']), seamPace(g)),
       scene: { view: 'facing', piece: kind, stage: 'ring' },
     }),
     makeStep({
@@ -130,14 +121,7 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
       why: say`A facing cut as the leg is lies flat at any slant; a turning of the leg itself would not.`,
       settings: seamStitch(g),
       check: say`From the right side no facing shows at the upper edge.`,
-      sews: [
-        { piece: 'leg', edges: ['waist'], how: 'seamed' },
-        { piece: kind, edges: ['waist'], how: 'seamed' },
-      ],
-      finishes: [
-        { piece: 'leg', edges: ['waist'], how: 'enclosed' },
-        { piece: kind, edges: ['waist'], how: 'enclosed' },
-      ],
+      ...seamSewn(g, 'waist', 'enclosed'),
       time: timeOf(6, 2 * waistRound, seamPace(g)),
       scene: { view: 'facing', piece: kind, stage: 'on' },
     }),

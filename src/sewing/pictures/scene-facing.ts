@@ -1,7 +1,6 @@
-import { cutCurves, type PieceKind, pieceName } from '../../edges';
+import { cutCurves, type PieceKind, pieceName, seamParts } from '../../edges';
 import { between, leftOf, type Point, pointsBounds, subtract, unit } from '../../plane';
 import { mm, say } from '../../words';
-import { INSEAM } from '../facts';
 import { type Garment, pieceOfKind } from '../garment';
 import { hemStitchingAt } from '../hem-turning';
 import { captioned, drawing, onePanel } from './draw';
@@ -45,8 +44,8 @@ export function facingPicture(g: Garment, kind: PieceKind, stage: 'ring' | 'on')
       d,
     );
   }
-  const seams = waist ? (['centreFront', 'centreBack'] as const) : INSEAM;
-  const lit = seams.map((seam) => polyline(runOf(piece.stitchLine, seam)));
+  const [seam] = seamParts([piece], waist ? 'waistRing' : 'hemRing');
+  const lit = (seam?.edges ?? []).map((edge) => polyline(runOf(piece.stitchLine, edge)));
   if (waist) {
     return onePanel(
       { left: box.left - 4 * u, right: box.right + 4 * u, top: box.top - 8 * u, bottom: box.bottom + 10 * u },
