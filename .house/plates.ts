@@ -4,7 +4,7 @@ import type { Block } from '../src/block';
 import type { Piece } from '../src/edges';
 import { formatLength } from '../src/length';
 import { type Curve, outlineCurves, outlineEdge, type Point, pathStart, pathThrough } from '../src/plane';
-import { type Draft, draft, type Project } from '../src/project';
+import { checksOf, type Draft, draft, type Project } from '../src/project';
 import { printPhrase } from '../src/words';
 import { root } from './paths.mjs';
 import { type PlateBody, plateBodies } from './plate-bodies';
@@ -71,9 +71,9 @@ function drawing(d: Draft): string {
   const words = [
     `waist ${cm(body.waistGirth)}, hip ${cm(body.hipGirth)}, rise ${cm(body.bodyRise)}, inside leg ${cm(body.insideLeg)}`,
     `crotch ${cm(measures.crotchLengthFinished)}${body.crotchLength === undefined ? '' : ` (off by ${cm(measures.crotchFit)})`}, drop ${cm(measures.backCrotchDrop)}, straightened ${measures.straighten.toFixed(2)}, leans ${measures.leanBack.toFixed(1)}° and ${measures.leanFront.toFixed(1)}°`,
-    d.checks.every((c) => c.verdict === 'good')
+    checksOf(d).every((c) => c.verdict === 'good')
       ? 'all checks good'
-      : d.checks
+      : checksOf(d)
           .filter((c) => c.verdict !== 'good')
           .map((c) => `${c.name}: ${c.verdict}`)
           .join(', '),

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { carriedOut, type FileJob, makeFiles, readBlocks, safeFileName } from '../files';
-import { draft, type Project, withFewestSheets } from '../project';
+import { checksOf, draft, type Project, withFewestSheets } from '../project';
 import { printProblem, type Result } from '../words';
 import { type DraftOrder, parseArguments, USAGE } from './arguments';
 import { baseName, sameName } from './names';
@@ -38,7 +38,7 @@ export async function runDraft(words: readonly string[], surroundings: Surroundi
   } catch (error) {
     return refuseError(around, error, units);
   }
-  const wrong = jobs.some(({ draft: { checks } }) => checks.some((check) => check.verdict === 'wrong'));
+  const wrong = jobs.some((job) => checksOf(job.draft).some((check) => check.verdict === 'wrong'));
   return order.strict && wrong ? WRONG : DONE;
 }
 

@@ -1,11 +1,10 @@
 import type { Blocks, CorrectedBy, Corrections, Proportions } from '../block';
 import type { Body } from '../body';
-import type { Check } from '../check';
 import type { EdgeChoices, FinishedLeg, Notions, Piece } from '../edges';
 import type { JoinedBlocks, Leg, LegChoices } from '../leg';
 import type { Mm } from '../length';
 import type { Caution } from '../sewing';
-import type { SheetPlan } from '../sheets';
+import type { Search } from '../sheets';
 import type { CutLeg } from './sides';
 import type { Project } from './types';
 
@@ -52,7 +51,10 @@ export interface DraftLeg extends CutLeg {
   readonly measures: Measures;
 }
 
-/** Everything that one project becomes. */
+/**
+ * Everything that one project becomes, as plain data that can be kept, copied and sent. What is asked of it later, such
+ * as its checks, sheets, lay and working, is found by functions that remember what they answered.
+ */
 export interface Draft {
   readonly project: Project;
   readonly body: Body;
@@ -74,11 +76,9 @@ export interface Draft {
   /** What is cut or bought to length beside the cloth. */
   readonly notions: Notions;
   readonly measures: Measures;
-  /** Run when they are first asked for: a drawing follows the hand before it is judged. */
-  readonly checks: readonly Check[];
   readonly cautions: readonly Caution[];
-  /** Laid when they are first asked for: the dearest part, and a drag has no use for it. */
-  readonly sheets: SheetPlan;
+  /** How long is searched for few sheets. */
+  readonly search: Search;
   /** What came before, for telling how the draft came about. */
   readonly origin: {
     readonly drafted: ProjectBlocks;

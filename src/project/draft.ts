@@ -1,22 +1,19 @@
-import { NO_CORRECTIONS } from '../block';
-import { checksOfLegs } from '../check';
 import type { Piece } from '../edges';
 import type { Mm } from '../length';
 import { mapTuple } from '../plane';
-import { paperWays, tilePieces } from '../sheets';
+import { paperWays } from '../sheets';
 import { Refusal, type Result } from '../words';
 import { cautionsOf } from './cautions';
 import { type CutOut, cutOut, withAllowances } from './cut-out';
 import type { Draft, Measures } from './draft-types';
 import { measuresOf } from './measures';
 import { allRefusals } from './refusals';
-import { withinLimits } from './remedy';
 import { checkedProject } from './schema';
 import { type CutLeg, ofBoth } from './sides';
 import type { Project } from './types';
 
 /** Called when a stage is done: for measuring, never for drafting. */
-export type StageWatch = (stage: 'project' | 'leg' | 'edges' | 'checks' | 'working') => void;
+type StageWatch = (stage: 'project' | 'leg' | 'edges') => void;
 
 /**
  * The whole job: from a project to the finished, checked pattern on its sheets. Pure; the same project always gives
@@ -49,33 +46,6 @@ function drafted(project: Project, watch: StageWatch): Draft {
     measuresOf({ ...one, blocks: drafted.blocks, notions, heights, opening, needed }),
   );
   const { leg, finished } = legs.at(-1) ?? legs[0];
-  const checks = once(() =>
-    checksOfLegs(
-      legs.map((one) => ({
-        side: one.side,
-        body: one.body,
-        cloth: project.cloth,
-        ...drafted,
-        traced: project.block.source === 'traced',
-        corrections: project.fit ?? NO_CORRECTIONS,
-        joined,
-        leg: one.leg,
-        choices: legChoices,
-        finished: one.finished,
-        waist: project.waist,
-        hem: choices.hem,
-        opening,
-        hip: measures.hipGirthFinished,
-        elasticLength: notions.elasticLength ?? notions.bandLength,
-        cordLength: notions.cordLength,
-        ageYears: project.body.ageYears,
-      })),
-    ).map(withinLimits),
-  );
-
-  const printed = printedPieces(project, pieces, cut);
-  const sheets = once(() => tilePieces(printed, project.paper));
-
   const cautions = cautionsOf(project, body, legs, notions, opening);
   return {
     project,
@@ -88,16 +58,11 @@ function drafted(project: Project, watch: StageWatch): Draft {
     legChoices,
     finished,
     pieces,
-    printed,
+    printed: printedPieces(project, pieces, cut),
     notions,
     measures,
-    get checks() {
-      return checks();
-    },
     cautions,
-    get sheets() {
-      return sheets();
-    },
+    search: 'quick',
     origin: { drafted, leg: fitted.leg, edges: choices },
   };
 }
@@ -112,27 +77,10 @@ function legsMeasured(legs: CutOut['legs'], measured: (leg: CutLeg) => Measures)
   };
 }
 
-/** What a costly question is answered, found when it is first asked. */
-function once<Answer>(find: () => Answer): () => Answer {
-  let found: { readonly answer: Answer } | undefined;
-  return () => {
-    found ??= { answer: find() };
-    return found.answer;
-  };
-}
-
 /** A sample below true size may keep its allowances full: then they are drawn wider, and come out true on the paper. */
 function printedPieces({ paper, allowances }: Project, pieces: readonly Piece[], cut: CutOut): readonly Piece[] {
   if (paper.scale === 1 || paper.allowances === 'scaled') return pieces;
   const { inseam, crotch, waist, hem } = allowances;
   const wide = (width: Mm) => width / paper.scale;
   return withAllowances(cut, { inseam: wide(inseam), crotch: wide(crotch), waist: wide(waist), hem: wide(hem) });
-}
-
-/**
- * The same draft on as few sheets as a longer search finds: for paper that is printed, and for the screen once nothing
- * has changed for a while.
- */
-export function withFewestSheets(drafted: Draft): Draft {
-  return { ...drafted, sheets: tilePieces(drafted.printed, drafted.project.paper, 'thorough') };
 }

@@ -1,6 +1,7 @@
 export { valueAt, withValue } from './at-path';
+export { checksOf } from './checks';
 export { clothOf, clothWidthsOf } from './cloth';
-export { draft, type StageWatch, withFewestSheets } from './draft';
+export { draft } from './draft';
 export type * from './draft-types';
 export { exampleProject } from './example';
 export { FIELD_LIMITS, type FieldPath, fieldName, type Limits, type ProjectPath, usualGroup } from './fields';
@@ -10,7 +11,8 @@ export { LARGEST_FILE, type Opened, openProject, saveProject, tooLarge } from '.
 export { applyRemedy } from './remedy';
 export { type Repair, type Salvaged, salvageProject } from './salvage';
 export { type ClothSaving, clothSavingsOf, inOrder, savingQuestions, WORTH_SAVING } from './savings';
-export { garmentOf } from './sewing';
+export { garmentOf, pictureOf, sewingOf } from './sewing';
+export { sheetsOf, withFewestSheets } from './sheets';
 export { notionsToBuy, shoppingOf } from './shopping';
 export type * from './types';
 export { workingOf } from './working';

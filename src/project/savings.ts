@@ -2,6 +2,7 @@ import type { Fix } from '../check';
 import { type ClothPlan, clothPlan, type Lay, type LayAnswer } from '../cloth';
 import { amountUp, type Mm } from '../length';
 import { amount, inTurn, mm, type Phrase, Refusal, say, UNSAID } from '../words';
+import { checksOf } from './checks';
 import { clothOf, clothWidthsOf } from './cloth';
 import { cutOut } from './cut-out';
 import { draft } from './draft';
@@ -93,11 +94,11 @@ function narrowerHem(draft: Draft): ClothSaving | undefined {
 const BADNESS = { good: 0, mind: 1, wrong: 2 } as const;
 
 /** Whether no check comes out worse than it did. */
-function noWorse({ project, checks }: Draft, fix: Fix): boolean {
-  const changed = draft(applyRemedy(project, { fix }));
+function noWorse(now: Draft, fix: Fix): boolean {
+  const changed = draft(applyRemedy(now.project, { fix }));
   if (!changed.ok) return false;
-  return changed.value.checks.every(({ id, verdict }) => {
-    const before = checks.find((check) => check.id === id);
+  return checksOf(changed.value).every(({ id, verdict }) => {
+    const before = checksOf(now).find((check) => check.id === id);
     return BADNESS[verdict] <= BADNESS[before?.verdict ?? 'good'];
   });
 }

@@ -1,13 +1,15 @@
 import { type ShoppingItem, shoppingList } from '../cloth';
 import type { Notions } from '../edges';
+import { checksOf } from './checks';
 import { clothOf } from './cloth';
 import type { Draft } from './draft-types';
 import { hemOf } from './hem-of';
 import { ofBoth } from './sides';
 
 /** What is cut to length beside the cloth, without cords that a check says wrong of: nobody should buy those. */
-export function notionsToBuy({ checks, notions }: Draft): Notions {
-  const wrong = (id: string) => checks.some((check) => check.id === id && check.verdict === 'wrong');
+export function notionsToBuy(draft: Draft): Notions {
+  const { notions } = draft;
+  const wrong = (id: string) => checksOf(draft).some((check) => check.id === id && check.verdict === 'wrong');
   return {
     ...notions,
     cordLength: wrong('waist-cord') ? undefined : notions.cordLength,

@@ -1,4 +1,4 @@
-import { draft } from '../project';
+import { checksOf, draft } from '../project';
 import { useBench } from './store/bench';
 import { draftSteps } from './store/told-steps';
 
@@ -20,7 +20,7 @@ export function practise(): void {
       left -= 1;
       const { project } = useBench.getState();
       const result = draft({ ...project, leg: { ...project.leg, spread: project.leg.spread + left / DRAFTS } });
-      if (result.ok) void [result.value.checks, draftSteps(result.value)];
+      if (result.ok) void [checksOf(result.value), draftSteps(result.value)];
     } while (left > 0 && moment.timeRemaining() > LEAST_LEFT);
     if (left > 0) requestIdleCallback(whenIdle);
   };

@@ -7,7 +7,7 @@ import { drawPaths } from '../../src/files/pen/draw-paths';
 import { frameAt } from '../../src/files/pen/page-frame';
 import { startPdf } from '../../src/files/pen/pen';
 import { reportPiece } from '../../src/files/report/report';
-import { type Draft, draft, withFewestSheets } from '../../src/project';
+import { type Draft, draft, sheetsOf, withFewestSheets } from '../../src/project';
 import { plainCount } from '../outside/paper/plain-grid';
 import { benchProjects } from './bodies';
 
@@ -36,7 +36,7 @@ export function countSheets(bodies: number, overlap: number, font: Uint8Array): 
   const counts = benchProjects(bodies).map((project) => {
     const result = draft({ ...project, paper: { ...project.paper, overlap } });
     if (!result.ok) throw new Error('a bench body was refused');
-    const { sheets, lowerBound } = withFewestSheets(result.value).sheets;
+    const { sheets, lowerBound } = sheetsOf(withFewestSheets(result.value));
     return {
       ours: sheets.length,
       bound: lowerBound,

@@ -1,4 +1,4 @@
-import { draft, type Project, workingOf } from '../../src/project';
+import { checksOf, draft, type Project, sheetsOf, workingOf } from '../../src/project';
 import { benchProjects } from './bodies';
 import { type Timing, timing } from './timing';
 
@@ -27,9 +27,9 @@ export function timeDrafts(runs: number, bodies: number): readonly Timing[] {
     const result = draft(project, done);
     if (!result.ok) throw new Error(`a bench body was refused: ${result.problems.map((p) => p.field).join()}`);
     // These are found when they are asked for.
-    if (result.value.checks.length > 0) done('checks');
+    if (checksOf(result.value).length > 0) done('checks');
     if (workingOf(result.value).length > 0) done('working');
-    if (result.value.sheets.sheets.length > 0) done('sheets');
+    if (sheetsOf(result.value).sheets.length > 0) done('sheets');
     return performance.now() - start;
   };
   const same = Array.from({ length: runs }, () => timed(one));

@@ -1,7 +1,7 @@
 import { pdfSteps } from '../../src/files/pdf/tiled';
 import type { startPdf } from '../../src/files/pen/pen';
 import { carriedOut } from '../../src/files/work/steps';
-import { type Draft, draft, exampleProject } from '../../src/project';
+import { type Draft, draft, exampleProject, sheetsOf } from '../../src/project';
 
 /** What one way to write the tiled PDF of the example costs. */
 export interface PdfTiming {
@@ -40,7 +40,7 @@ export function exampleDraft(): Draft {
  */
 export async function timePdf(font: Uint8Array, runs: number, others: readonly Way[]): Promise<readonly PdfTiming[]> {
   const example = exampleDraft();
-  const { paper } = example.sheets;
+  const { paper } = sheetsOf(example);
   const page = { width: Math.min(paper.width, paper.height), height: Math.max(paper.width, paper.height) };
   const timings: PdfTiming[] = [];
   for (const { name, begin } of [OURS, ...others]) {

@@ -32,7 +32,7 @@ import {
   subtract,
   turned,
 } from '../../src/plane';
-import { type Draft, draft, exampleProject } from '../../src/project';
+import { checksOf, type Draft, draft, exampleProject } from '../../src/project';
 import { Refusal } from '../../src/words';
 import { cameraOver, type Stand, stands } from '../plane/camera';
 import { between, chance } from '../properties/seed';
@@ -113,7 +113,7 @@ describe('blocks on a photograph', () => {
         const back = photographed(stand, turn, (i) => point(clicks[2 * i] ?? 0, clicks[2 * i + 1] ?? 0));
         off.push(...(['front', 'back'] as const).map((part) => apart(back.blocks[part], own.blocks[part])));
         girths.push(Math.abs(back.measures.hipGirthFinished - own.measures.hipGirthFinished));
-        for (const { id, verdict } of back.checks) if (verdict === 'wrong') wrong.push(id);
+        for (const { id, verdict } of checksOf(back)) if (verdict === 'wrong') wrong.push(id);
       }),
       chance('photographed blocks', 25),
     );
@@ -154,7 +154,7 @@ describe('the crotch of traced blocks', () => {
   const kink = (turn: number, trued: boolean) => {
     const blocks = trued ? crotchTrued(pair(turn)) : pair(turn);
     const result = draft({ ...exampleProject, block: { source: 'traced', ...blocks } });
-    const check = result.ok ? result.value.checks.find(({ id }) => id === 'crotch-smooth') : undefined;
+    const check = result.ok ? checksOf(result.value).find(({ id }) => id === 'crotch-smooth') : undefined;
     return Math.abs((check?.measured ?? Number.NaN) - 180);
   };
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Subject } from '../../src/check';
 import { type Curve, type Point, turned } from '../../src/plane';
-import { draft, exampleProject, type Project } from '../../src/project';
+import { checksOf, draft, exampleProject, type Project } from '../../src/project';
 import { printPhrase, UNSAID } from '../../src/words';
 import { drafted, example, moved, subjectOf, withCurves, withPiece } from './subject';
 import { checkOf, type Spoilt, traced, tried, value, whole, withBody } from './verdicts';
@@ -260,7 +260,8 @@ describe('the ease in the rise', () => {
     for (const project of projects) {
       const result = draft(project);
       if (!result.ok) throw new Error('refused');
-      const { checks, measures, body, leg, blocks } = result.value;
+      const { measures, body, leg, blocks } = result.value;
+      const checks = checksOf(result.value);
       const told = checks.find(({ id }) => id === 'rise-ease')?.measured;
       expect(measures.riseEase).toBe(told);
       expect(measures.riseEase).toBeCloseTo(leg.front.crotchPoint.y - body.bodyRise, 6);

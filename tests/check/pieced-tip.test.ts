@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { pieceName } from '../../src/edges';
-import { applyRemedy, type Draft, draft, exampleProject, type Project } from '../../src/project';
+import { applyRemedy, checksOf, type Draft, draft, exampleProject, type Project } from '../../src/project';
 import { printPhrase, UNSAID } from '../../src/words';
 
 function drafted(cloth: Partial<Project['cloth']>): Draft {
@@ -8,7 +8,7 @@ function drafted(cloth: Partial<Project['cloth']>): Draft {
   if (!result.ok) throw new Error(result.problems.map(({ field }) => field).join());
   return result.value;
 }
-const tipOf = (d: Draft) => d.checks.find(({ id }) => id === 'pieced-tip');
+const tipOf = (d: Draft) => checksOf(d).find(({ id }) => id === 'pieced-tip');
 
 test('a pieced fork tip is good in plain cloth, and nothing is said of one that is not there', () => {
   expect(tipOf(drafted({}))).toBeUndefined();

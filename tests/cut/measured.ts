@@ -1,4 +1,4 @@
-import { draft, type Project } from '../../src/project';
+import { checksOf, draft, type Project } from '../../src/project';
 import { ONE_SHEET, projectFor } from '../outside/survey';
 import { type Figures, figuresOf } from './figures';
 import type { Group, Person } from './people';
@@ -40,6 +40,6 @@ function rowOf(person: Person): Row | string {
     id: person.id,
     body: person.body,
     figures: figuresOf(value, person),
-    verdicts: Object.fromEntries(value.checks.map(({ id, verdict }) => [id, verdict])),
+    verdicts: Object.fromEntries(checksOf(value).map(({ id, verdict }) => [id, verdict])),
   };
 }

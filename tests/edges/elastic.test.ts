@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { ELASTIC_LAP, elasticLength } from '../../src/edges';
 import { distance, pathEnd, pathStart } from '../../src/plane';
-import { exampleProject } from '../../src/project';
+import { checksOf, exampleProject } from '../../src/project';
 import { drafted, pieceOf } from './drafted';
 
 // 0.92 × waist, at most 70 mm under it, and 25 of lap (practice; two to three inches less than the waist: published).
@@ -18,7 +18,7 @@ it.each([
 it('elastic reaches as far as its ring does, without the lap', () => {
   const reach = (change: object) => {
     const d = drafted({ waist: { ...exampleProject.waist, ...change } });
-    return [d.checks.find(({ id }) => id === 'elastic-reaches'), d.notions.elasticLength ?? 0] as const;
+    return [checksOf(d).find(({ id }) => id === 'elastic-reaches'), d.notions.elasticLength ?? 0] as const;
   };
   for (const elasticStretch of [0.2, 0.7, 1.4]) {
     const [check, length] = reach({ elasticStretch });

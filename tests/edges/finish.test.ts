@@ -14,7 +14,7 @@ import {
   point,
   pointsBounds,
 } from '../../src/plane';
-import { type Draft, draft, exampleProject, type Project } from '../../src/project';
+import { checksOf, type Draft, draft, exampleProject, type Project } from '../../src/project';
 import { Refusal } from '../../src/words';
 
 const drafted = (change: (project: Project) => Project = (p) => p): Draft => {
@@ -184,7 +184,7 @@ describe('the finished leg', () => {
   it.each([0, 6, 10, 15, 25, 40])('has a cut line that keeps its allowance of %f mm', (allowance) => {
     const cut = drafted((p) => ({ ...p, allowances: { ...p.allowances, inseam: allowance, crotch: allowance } }));
     for (const id of ['allowances-uniform', 'cut-line-simple'])
-      expect(cut.checks.find((c) => c.id === id)?.verdict).toBe('good');
+      expect(checksOf(cut).find((c) => c.id === id)?.verdict).toBe('good');
     expect(outlineEdge(legOf(cut).cutLine, 'inseamFront').curves.length).toBeLessThanOrEqual(8);
   });
 });

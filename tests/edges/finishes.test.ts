@@ -11,7 +11,7 @@ import {
   pathLength,
   pathStart,
 } from '../../src/plane';
-import { type Draft, draft, exampleProject, type Project } from '../../src/project';
+import { checksOf, type Draft, draft, exampleProject, type Project } from '../../src/project';
 
 type Waist = Partial<Project['waist']>;
 type Hem = Partial<Project['hem']>;
@@ -90,7 +90,7 @@ describe('waist finishes', () => {
     const stiff = band(0);
     expect(lengthOf(stiff, 'waist band', 'upper')).toBeCloseTo(1020, 9);
     expect(stiff.notions.bandLength).toBe(1020);
-    const reaches = (d: Draft) => d.checks.find((check) => check.id === 'elastic-reaches')?.verdict;
+    const reaches = (d: Draft) => checksOf(d).find((check) => check.id === 'elastic-reaches')?.verdict;
     expect([band(1), band(0.5), stiff].map(reaches)).toEqual(['good', 'mind', 'mind']);
   });
 

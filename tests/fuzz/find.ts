@@ -1,5 +1,5 @@
 import type { Check } from '../../src/check';
-import type { Draft } from '../../src/project';
+import { checksOf, type Draft } from '../../src/project';
 
 /** Something that must not be: what kind, and what was seen. */
 export interface Find {
@@ -15,10 +15,10 @@ export const told = (value: number): string =>
   Number.isFinite(value) ? String(Number(value.toPrecision(5))) : String(value);
 
 /** Whether one of these checks says that something isn't as it should be. */
-export const warned = ({ checks }: Draft, ids: readonly string[], verdicts: readonly Check['verdict'][]): boolean =>
-  checks.some((check) => ids.includes(check.id) && verdicts.includes(check.verdict));
+export const warned = (draft: Draft, ids: readonly string[], verdicts: readonly Check['verdict'][]): boolean =>
+  checksOf(draft).some((check) => ids.includes(check.id) && verdicts.includes(check.verdict));
 
-/** Paths of all numbers in plain data that aren't finite; getters are left alone. */
+/** Paths of all numbers in plain data that aren't finite. */
 export function notFinite(value: unknown, path: string, deep = 0): readonly string[] {
   if (typeof value === 'number') return Number.isFinite(value) ? [] : [`${path} = ${value}`];
   if (typeof value !== 'object' || value === null || deep > 12) return [];

@@ -1,7 +1,7 @@
 import { afterAll, describe, expect, test } from 'vitest';
 import { type Piece, pieceName } from '../../src/edges';
 import type { Curve } from '../../src/plane';
-import { type Draft, draft, exampleProject, type Project, withValue } from '../../src/project';
+import { checksOf, type Draft, draft, exampleProject, type Project, sheetsOf, withValue } from '../../src/project';
 import { mm, say } from '../../src/words';
 import { type Changes, draftWith } from '../files/drafts';
 import { adviceOf } from './advice';
@@ -119,9 +119,10 @@ describe('seams', () => {
 });
 
 describe('wearing', () => {
-  const silent = (draft: Draft, body: Partial<Draft['body']>): Draft => ({
+  const draft = draftWith();
+  const good = checksOf(draft).map((check) => ({ ...check, verdict: 'good' as const }));
+  const withBody = (body: Partial<Draft['body']>): Draft => ({
     ...draft,
-    checks: draft.checks.map((check) => ({ ...check, verdict: 'good' as const })),
     body: { ...draft.body, ...body, estimates: [] },
   });
   test.each([
@@ -132,25 +133,21 @@ describe('wearing', () => {
     ['calf', { calfGirth: 800 }],
     ['hem', { footEntryGirth: 700 }],
   ] as const)('a %s that is too narrow, and nobody says so', (what, body) => {
-    expect(kinds(wearFinds(silent(draftWith(), body)))).toContain(`not wearable: ${what}`);
+    expect(kinds(wearFinds(withBody(body), good))).toContain(`not wearable: ${what}`);
   });
 
   test('told by a check it is no find', () => {
-    const draft = silent(draftWith(), { kneeGirth: 900 });
-    const checks = draft.checks.map((check) =>
-      check.id === 'knee-ease' ? { ...check, verdict: 'wrong' as const } : check,
-    );
-    expect(wearFinds({ ...draft, checks })).toEqual([]);
+    const checks = good.map((check) => (check.id === 'knee-ease' ? { ...check, verdict: 'wrong' as const } : check));
+    expect(wearFinds(withBody({ kneeGirth: 900 }), checks)).toEqual([]);
   });
 });
 
 describe('what is told', () => {
   const good = draftWith();
   test('a number that is none, a verdict against its figures, a broken sentence', () => {
-    const [first, ...others] = good.checks;
+    const [first, ...others] = checksOf(good);
     if (!first) throw new Error('no checks');
-    const told = (check: Partial<typeof first>) =>
-      kinds(toldFinds({ ...good, checks: [{ ...first, ...check }, ...others] }));
+    const told = (check: Partial<typeof first>) => kinds(toldFinds(good, [{ ...first, ...check }, ...others]));
     expect(told({})).toEqual([]);
     expect(told({ measured: Number.NaN })).toEqual(['not finite']);
     expect(told({ measured: 10, wanted: 900 })).toEqual(['good against its figures: pull-on']);
@@ -183,8 +180,8 @@ describe('what is told', () => {
 
   test('a sheet that is missing', () => {
     expect(coverFinds(good)).toEqual([]);
-    const sheets = { ...good.sheets, sheets: good.sheets.sheets.slice(1) };
-    expect(kinds(coverFinds({ ...good, sheets }))).toContain('cut line on no sheet');
+    const sheets = { ...sheetsOf(good), sheets: sheetsOf(good).sheets.slice(1) };
+    expect(kinds(coverFinds(good, sheets))).toContain('cut line on no sheet');
   });
 });
 

@@ -1,4 +1,4 @@
-import { draft, type Project, workingOf } from '../../src/project';
+import { checksOf, draft, type Project, workingOf } from '../../src/project';
 import { checkedProject } from '../../src/project/schema';
 import { type Problem, UNSAID } from '../../src/words';
 import { adviceOf, type Followed } from './advice';
@@ -57,7 +57,7 @@ export async function judged(raw: RawDraw, look: Look): Promise<Judged> {
     const drafted = result.value;
     if (look === 'draft') return { finds, refused: undefined, millis: spent() };
     stage = 'checks';
-    void drafted.checks;
+    void checksOf(drafted);
     stage = 'working';
     workingOf(drafted);
     millis = spent();

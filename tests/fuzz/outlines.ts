@@ -1,6 +1,6 @@
 import { type CutEdge, type Piece, pieceName } from '../../src/edges';
 import type { Curve, Edge, Point } from '../../src/plane';
-import type { Draft } from '../../src/project';
+import { checksOf, type Draft } from '../../src/project';
 import { type Find, find, told } from './find';
 import { apart, CHORD, flat, footOn, holds, largestLoop, ringOf } from './flat';
 
@@ -31,7 +31,7 @@ function pieceFinds(draft: Draft, piece: Piece): readonly Find[] {
   const [loop, cutLoop] = [largestLoop(stitching), largestLoop(cut)];
   const says = (pattern: RegExp) =>
     ['leg', 'forkTip'].includes(piece.kind) &&
-    draft.checks.some(({ id, verdict }) => verdict === 'wrong' && pattern.test(id));
+    checksOf(draft).some(({ id, verdict }) => verdict === 'wrong' && pattern.test(id));
   // The checks look at the leg and the tip cut off from it; of the other pieces nothing may be wrong at all.
   const finds: Find[] = [];
   if (loop > LOOP && !says(/simple|stitch/))

@@ -1,8 +1,8 @@
 import { pieceName } from '../../src/edges';
 import { carriedOut, makeFiles, type SingleFile } from '../../src/files';
 import type { Point } from '../../src/plane';
-import type { Draft } from '../../src/project';
-import { draft as draftOf } from '../../src/project';
+import { type Draft, draft as draftOf, sheetsOf } from '../../src/project';
+import type { SheetPlan } from '../../src/sheets';
 import { Refusal } from '../../src/words';
 import { printFont } from '../files/print-font';
 import { type Find, find, told } from './find';
@@ -47,8 +47,8 @@ async function bytesOf(draft: Draft, kind: SingleFile): Promise<Buffer> {
 }
 
 /** Places of cut lines that no sheet shows. */
-export function coverFinds({ sheets, printed }: Draft): readonly Find[] {
-  return printed.flatMap((piece, i) => {
+export function coverFinds(draft: Draft, sheets: SheetPlan = sheetsOf(draft)): readonly Find[] {
+  return draft.printed.flatMap((piece, i) => {
     const place = sheets.places[i];
     if (!place) return [find('piece on no sheet', pieceName(piece))];
     const turn = (place.turn * Math.PI) / 180;

@@ -1,8 +1,7 @@
 import { measurements } from '../../src/body';
 import type { Check } from '../../src/check';
-import { type Draft, garmentOf, type Project, valueAt, workingOf } from '../../src/project';
+import { checksOf, type Draft, type Project, sewingOf, valueAt, workingOf } from '../../src/project';
 import { SCHEMAS } from '../../src/project/schema';
-import { sewingSteps } from '../../src/sewing';
 import { type Phrase, type Problem, printPhrase } from '../../src/words';
 import { type Find, find, notFinite, told } from './find';
 import type { Walked } from './walk';
@@ -16,9 +15,9 @@ const AT_LEAST = /^(pull-on|elastic-reaches|hem-entry|channels|tilt|traced-parts
 const AT_MOST = /^(leg-fits-cloth|crotch-ends|fullness|leans|inseams-slant|waist-cord)$/;
 
 /** Every number that is told is a number, every sentence whole, every verdict what its own figures say. */
-export function toldFinds(draft: Draft): readonly Find[] {
+export function toldFinds(draft: Draft, checks: readonly Check[] = checksOf(draft)): readonly Find[] {
   const working = workingOf(draft);
-  const { checks, measures, cautions, notions, body, project } = draft;
+  const { measures, cautions, notions, body, project } = draft;
   const numbers = [
     ...notFinite(measures, 'measures'),
     ...notFinite(draft.pieces, 'pieces'),
@@ -26,7 +25,7 @@ export function toldFinds(draft: Draft): readonly Find[] {
     ...notFinite(notions, 'notions'),
     ...notFinite(body, 'body'),
   ];
-  const steps = sewingSteps(garmentOf(draft));
+  const steps = sewingOf(draft);
   return [
     ...numbers.slice(0, 3).map((seen) => find('not finite', seen)),
     ...checks.flatMap(checkFinds),

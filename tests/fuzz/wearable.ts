@@ -1,5 +1,6 @@
 import type { Body, EstimatedKey } from '../../src/body';
-import type { Draft } from '../../src/project';
+import type { Check } from '../../src/check';
+import { checksOf, type Draft } from '../../src/project';
 import { type Find, find, told } from './find';
 import { apart, ringOf, widthAt } from './flat';
 
@@ -16,10 +17,10 @@ const ANKLE = 0.12;
 const CALF = 0.4;
 
 /** What a body can't get into, or what is narrower than the limb in it, and no check of the fit says *wrong*. */
-export function wearFinds(draft: Draft): readonly Find[] {
+export function wearFinds(draft: Draft, checks: readonly Check[] = checksOf(draft)): readonly Find[] {
   const tight = draft.legs.flatMap((leg) => tightPlaces(draft.legs.length === 1 ? draft : { ...draft, ...leg }, draft));
   if (tight.length === 0) return [];
-  const says = draft.checks.some(({ id, verdict }) => verdict === 'wrong' && ABOUT_WEARING.test(id));
+  const says = checks.some(({ id, verdict }) => verdict === 'wrong' && ABOUT_WEARING.test(id));
   return says ? [] : tight;
 }
 

@@ -12,7 +12,7 @@ import {
   TOLERANCE,
   unit,
 } from '../../src/plane';
-import { type Draft, draft } from '../../src/project';
+import { checksOf, type Draft, draft } from '../../src/project';
 import { childBodies, childrenAreHere } from './children';
 import { share as someOf } from './every';
 import { distribution, ONE_SHEET, projectFor } from './survey';
@@ -87,7 +87,9 @@ function rowOf(id: string, d: Draft): Row {
     footRoom: hem - d.body.footEntryGirth,
     ankleRoom: ankleGirth === undefined ? undefined : hem - FOOT_OF_ANKLE * ankleGirth,
     thighEase: thighGirth === undefined ? undefined : d.measures.thighGirthFinished - thighGirth,
-    notGood: d.checks.filter((c) => c.verdict !== 'good').map((c) => `${c.id} ${c.verdict}`),
+    notGood: checksOf(d)
+      .filter((c) => c.verdict !== 'good')
+      .map((c) => `${c.id} ${c.verdict}`),
   };
 }
 

@@ -10,7 +10,7 @@ import {
   pathStartWay,
   turnBetween,
 } from '../../src/plane';
-import { type Draft, draft, type Project } from '../../src/project';
+import { checksOf, type Draft, draft, type Project } from '../../src/project';
 import { childMedians } from './children';
 import { projectFor, surveyBodies } from './survey';
 
@@ -124,7 +124,7 @@ describe('the curves of the leg', () => {
   });
 
   it('run on through the crotch point once the inseam is sewn, within 0.5°', () => {
-    const angle = (d: Draft) => d.checks.find((c) => c.id === 'crotch-smooth')?.measured ?? Number.NaN;
+    const angle = (d: Draft) => checksOf(d).find((c) => c.id === 'crotch-smooth')?.measured ?? Number.NaN;
     expect(where((d) => Math.abs(angle(d) - 180) < 0.5)).toEqual([]);
   });
 });

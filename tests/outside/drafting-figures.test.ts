@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { draftBlocks } from '../../src/block';
 import { measurements, prepareBody } from '../../src/body';
 import { casingHeights, elasticLength } from '../../src/edges';
-import { type Draft, draft, type Project } from '../../src/project';
+import { checksOf, type Draft, draft, type Project } from '../../src/project';
 import { projectFor, surveyBodies } from './survey';
 
 /** Published figures, each with its source beside it; “memory” where no page was found, “practice” where there is none. */
@@ -18,7 +18,7 @@ function drafted(body: object = {}, rest: object = {}): Draft {
   if (!result.ok) throw new Error(result.problems.map((p) => p.field).join());
   return result.value;
 }
-const check = (d: Draft, id: string) => d.checks.find((c) => c.id === id);
+const check = (d: Draft, id: string) => checksOf(d).find((c) => c.id === id);
 
 describe('ease, after *Measurements for Fitting Pants*, New Mexico State University Extension, Guide C-209', () => {
   // An older print, quoted; its middle value (¾ in) is doubtful print, so only the two ends are held.

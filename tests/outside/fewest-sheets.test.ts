@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { reportPiece } from '../../src/files/report/report';
-import { withFewestSheets } from '../../src/project';
+import { sheetsOf, withFewestSheets } from '../../src/project';
 import { benchProjects } from '../bench/bodies';
 import { draftOf } from '../files/drafts';
 import { every, share } from './every';
@@ -22,7 +22,7 @@ const bodies = benchProjects(200);
 const counts = (projects: ReturnType<typeof benchProjects>, paper: (typeof SHEETS)[number], overlap: number) =>
   projects.map((project) => {
     const drafted = draftOf({ ...project, paper: { ...project.paper, sheet: paper.sheet, overlap } });
-    const { sheets, lowerBound } = withFewestSheets(drafted).sheets;
+    const { sheets, lowerBound } = sheetsOf(withFewestSheets(drafted));
     return {
       ours: sheets.length,
       plain: plainCount(drafted.pieces.map(reportPiece), { ...paper, overlap }),

@@ -1,5 +1,5 @@
 import { afterAll, describe, expect, test } from 'vitest';
-import { type Draft, withFewestSheets } from '../../src/project';
+import { type Draft, sheetsOf, withFewestSheets } from '../../src/project';
 import { type Changes, draftWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
 import { writePdf } from '../files/written';
@@ -68,7 +68,7 @@ async function measured(draft: Draft) {
     const own = pages.map((page) => {
       const by = shifts.get(page.label) as Place;
       const back = { x: -by.x - cut.shift.x, y: -by.y - cut.shift.y };
-      const part = shownPart(page, draft.sheets.margin);
+      const part = shownPart(page, sheetsOf(draft).margin);
       return {
         cut: farthestWithin(part, page.cut, movedLines(lines.cut, back)),
         // A half-diamond may lie over a stitching line where a join has no other place.
@@ -104,7 +104,7 @@ describe.each(share(cases, 2))('$sheet $orientation, overlap $overlap', ({ chang
       expect(sheet.sewn, pages[i]?.label).toBeLessThan(GAP + TRUE_WITHIN);
     }
 
-    expect(pages.map(({ label }) => label)).toEqual(draft.sheets.sheets.map(({ label }) => label));
+    expect(pages.map(({ label }) => label)).toEqual(sheetsOf(draft).sheets.map(({ label }) => label));
     expect(pages.filter(({ drawn }) => drawn < 20).map(({ label }) => label)).toEqual([]);
     expect(Math.abs(map.stretch - 1)).toBeLessThan(0.03);
     expect(map.labels.map(({ label }) => label).sort()).toEqual(pages.map(({ label }) => label).sort());

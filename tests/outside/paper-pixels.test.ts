@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { placer } from '../../src/drawing';
 import { reportPiece } from '../../src/files/report/report';
-import { openProject } from '../../src/project';
+import { openProject, sheetsOf } from '../../src/project';
 import { type Changes, draftOf, draftWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
 import { writePdf } from '../files/written';
@@ -69,7 +69,7 @@ describe.each(cases)('$name', ({ make }) => {
   };
   const [leg] = draft.pieces.map(reportPiece);
   // The plan may turn the leg on the sheets; nothing else is done to the report's lines.
-  const place = placer(draft.sheets.places[0] ?? { turn: 0, shift: { x: 0, y: 0 } });
+  const place = placer(sheetsOf(draft).places[0] ?? { turn: 0, shift: { x: 0, y: 0 } });
   const laid = (points: readonly (readonly [number, number])[]) =>
     points.map(([x, y]): readonly [number, number] => {
       const to = place({ x, y });
@@ -138,8 +138,8 @@ describe.each(cases)('$name', ({ make }) => {
   });
 
   test('a first sheet and every sheet of the plan, none of them blank', () => {
-    expect(pdf.pages).toBe(draft.sheets.sheets.length + 1);
-    expect(sheets.map((sheet) => sheet.label)).toEqual(draft.sheets.sheets.map((sheet) => sheet.label));
+    expect(pdf.pages).toBe(sheetsOf(draft).sheets.length + 1);
+    expect(sheets.map((sheet) => sheet.label)).toEqual(sheetsOf(draft).sheets.map((sheet) => sheet.label));
     for (const [i, count] of drawn.entries()) expect(count, sheets[i]?.label).toBeGreaterThan(20);
   });
 

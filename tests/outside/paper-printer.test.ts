@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { writePrinterTestPdf } from '../../src/files/pdf/printer-test';
+import { sheetsOf } from '../../src/project';
 import { correctionFor, printerTest } from '../../src/sheets';
 import { draftWith, projectWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
@@ -83,7 +84,7 @@ test('on a sheet that lies across, the correction of the printer’s short side 
   const pdf = openPdf(await writePdf(draft, options));
   const pages = printedPages(pdf, TURNED);
   pdf.close();
-  const [sheet] = draft.sheets.sheets;
+  const [sheet] = sheetsOf(draft).sheets;
   const first = pages[0];
   if (!sheet || !first) throw new Error('no sheets');
   const shown = { x: sheet.joins.right ?? 0, y: sheet.joins.bottom ?? 0 };

@@ -1,9 +1,14 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Check } from '../../src/check';
+import { placedDrawings } from '../../src/drawing';
 import { bodyRows, cutRows } from '../../src/files/content/rows';
+import { drawFirst } from '../../src/files/pdf/first-page';
+import { firstWords } from '../../src/files/pdf/first-words';
 import { writeLargePdf } from '../../src/files/pdf/large';
 import { writePrinterTestPdf } from '../../src/files/pdf/printer-test';
-import type { Draft } from '../../src/project';
+import { firstPage } from '../../src/files/pdf/tiled';
+import { startPdf } from '../../src/files/pen/pen';
+import { checksOf, type Draft, sheetsOf } from '../../src/project';
 import { mm, say } from '../../src/words';
 import { draftWith, projectWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
@@ -12,6 +17,15 @@ import { type OpenPdf, openPdf, type Word } from './paper/render';
 
 const DATE = new Date('2026-11-24T12:00:00Z');
 const pdfOf = (draft: Draft) => writePdf(draft, { font: printFont(), date: DATE });
+
+/** The first sheet alone, saying what these checks say. */
+function firstOf(draft: Draft, checks: readonly Check[]): Uint8Array {
+  const plan = sheetsOf(draft);
+  const page = firstPage(plan, draft.project.units === 'inch');
+  const pen = startPdf(page.width, page.height, printFont(), { title: '', subject: '', date: DATE });
+  drawFirst(pen, page, firstWords(draft, DATE, 'first.pdf', checks), draft, placedDrawings(draft.printed, plan.places));
+  return pen.bytes();
+}
 
 const wrong = (i: number): Check => ({
   id: `made-up-${i}`,
@@ -31,27 +45,7 @@ const long = draftWith({
   body: { label: 'Unbreakablelabelofabodywhoseownernevertypesblanks'.repeat(2) },
   paper: { sheet: 'A4', margin: 25 },
 });
-const cases: readonly {
-  readonly name: string;
-  readonly draft: Draft;
-  readonly margin: number;
-  readonly pages: number;
-}[] = [
-  { name: 'inches on Letter', draft: inches, margin: 10, pages: 1 },
-  { name: 'a long name and a wide margin', draft: long, margin: 15, pages: 1 },
-  {
-    name: 'sixteen checks that complain',
-    draft: { ...inches, checks: Array.from({ length: 16 }, (_, i) => wrong(i)) },
-    margin: 10,
-    pages: 1,
-  },
-  {
-    name: 'so many checks that they need another page',
-    draft: { ...inches, checks: Array.from({ length: 45 }, (_, i) => wrong(i)) },
-    margin: 10,
-    pages: 2,
-  },
-];
+const complaining = (count: number) => Array.from({ length: count }, (_, i) => wrong(i));
 
 /** Letters may hang over their own box by less than this; boxes that share more lie on each other. */
 const HAIR = 0.4;
@@ -59,19 +53,24 @@ const overlap = (a: Word, b: Word) =>
   Math.min(a.right, b.right) - Math.max(a.left, b.left) > HAIR &&
   Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 2 * HAIR;
 
-describe.each(cases)('$name', ({ draft, margin, pages }) => {
+describe.each([
+  { name: 'inches on Letter', draft: inches, checks: checksOf(inches), margin: 10, pages: 1 },
+  { name: 'a long name and a wide margin', draft: long, checks: checksOf(long), margin: 15, pages: 1 },
+  { name: 'sixteen checks that complain', draft: inches, checks: complaining(16), margin: 10, pages: 1 },
+  { name: 'so many checks that they need another page', draft: inches, checks: complaining(45), margin: 10, pages: 2 },
+])('the first sheet: $name', ({ draft, checks, margin, pages }) => {
   let pdf: OpenPdf;
-  beforeAll(async () => {
-    pdf = openPdf(await pdfOf(draft));
+  beforeAll(() => {
+    pdf = openPdf(firstOf(draft, checks));
   });
   afterAll(() => pdf.close());
-  const paper = draft.sheets.paper;
+  const paper = sheetsOf(draft).paper;
 
-  test('the first sheet is one page, or as many more as the words need', () => {
-    expect(pdf.pages).toBe(draft.sheets.sheets.length + pages);
+  test('is one page, or as many more as the words need', () => {
+    expect(pdf.pages).toBe(pages);
   });
 
-  test('no words of the first sheet lie on each other or reach out of the margin', () => {
+  test('has no words that lie on each other or reach out of the margin', () => {
     const width = Math.min(paper.width, paper.height);
     const height = Math.max(paper.width, paper.height);
     for (let page = 1; page <= pages; page += 1) {
@@ -92,11 +91,27 @@ describe.each(cases)('$name', ({ draft, margin, pages }) => {
       expect(clashes).toEqual([]);
     }
   });
+});
+
+describe.each([
+  { name: 'inches on Letter', draft: inches },
+  { name: 'a long name and a wide margin', draft: long },
+])('the sheets: $name', ({ draft }) => {
+  let pdf: OpenPdf;
+  beforeAll(async () => {
+    pdf = openPdf(await pdfOf(draft));
+  });
+  afterAll(() => pdf.close());
+  const paper = sheetsOf(draft).paper;
+
+  test('come after the first one', () => {
+    expect(pdf.pages).toBe(sheetsOf(draft).sheets.length + 1);
+  });
 
   test('no word of a sheet is cut by its window or hidden under a neighbour, or lies on another', () => {
-    const { margin: edge } = draft.sheets;
-    for (const [i, sheet] of draft.sheets.sheets.entries()) {
-      const words = pdf.words(i + 1 + pages);
+    const { margin: edge } = sheetsOf(draft);
+    for (const [i, sheet] of sheetsOf(draft).sheets.entries()) {
+      const words = pdf.words(i + 2);
       const seen = {
         right: edge + ((sheet.joins.right ?? sheet.window.right) - sheet.window.left),
         bottom: edge + ((sheet.joins.bottom ?? sheet.window.bottom) - sheet.window.top),

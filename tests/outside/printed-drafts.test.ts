@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { CurvePoints, Pair, TracedBlock } from '../../src/block';
 import { type Curve, flattenCurves, type Point, pathFoot } from '../../src/plane';
-import { type Draft, draft, type Project } from '../../src/project';
+import { checksOf, type Draft, draft, type Project } from '../../src/project';
 import { projectFor } from './survey';
 
 /**
@@ -177,8 +177,8 @@ describe.each(drafts)('$name, cut apart at the fold', (printed) => {
     const d = drafted(printed, { ...leg, straighten: 0.5 });
     expect(Math.abs(d.measures.inseamFront - d.measures.inseamBack)).toBeLessThan(0.1);
     expect(Object.values(d.measures).every(Number.isFinite)).toBe(true);
-    expect(d.checks.find((c) => c.id === 'cut-line-simple')?.verdict).toBe('good');
-    expect(d.checks.find((c) => c.id === 'allowances-uniform')?.verdict).toBe('good');
+    expect(checksOf(d).find((c) => c.id === 'cut-line-simple')?.verdict).toBe('good');
+    expect(checksOf(d).find((c) => c.id === 'allowances-uniform')?.verdict).toBe('good');
   });
 });
 

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import type { ReportPiece } from '../../src/files';
 import { reportPiece } from '../../src/files/report/report';
-import { draft } from '../../src/project';
+import { checksOf, draft } from '../../src/project';
 import { childBodies } from './children';
 import { every, share } from './every';
 import { lineLength, mirroredIn, type Pair } from './reference-geometry';
@@ -37,7 +37,7 @@ it(
         return;
       }
       drafted += 1;
-      if (result.value.checks.find((c) => c.id === 'turnings-flat')?.verdict !== 'good') return;
+      if (checksOf(result.value).find((c) => c.id === 'turnings-flat')?.verdict !== 'good') return;
       const [piece] = result.value.pieces;
       const leg = piece && (JSON.parse(JSON.stringify(reportPiece(piece))) as ReportPiece);
       for (const turning of leg ? turnings(leg) : []) {

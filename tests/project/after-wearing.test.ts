@@ -10,7 +10,7 @@ import {
   outlineEdge,
   pathLength,
 } from '../../src/plane';
-import { type Draft, draft, exampleProject, type Project, workingOf } from '../../src/project';
+import { checksOf, type Draft, draft, exampleProject, type Project, workingOf } from '../../src/project';
 
 const drafted = (change: Partial<Project>): Draft => {
   const result = draft({ ...exampleProject, ...change });
@@ -188,14 +188,14 @@ describe('cloth that is not washed first', () => {
       const bands = of('separateCasing', 'contrastBand');
       expect(lengthOf(bands, 'casing', 'upper')).toBeCloseTo(2 * lengthOf(bands, 'leg', 'waist'), 6);
       expect(lengthOf(bands, 'hem band', 'upper')).toBeCloseTo(lengthOf(bands, 'leg', 'hem'), 6);
-      const verdicts = faced.checks.filter(({ id }) => ['inseams-equal', 'notches-meet'].includes(id));
+      const verdicts = checksOf(faced).filter(({ id }) => ['inseams-equal', 'notches-meet'].includes(id));
       expect(verdicts.map(({ verdict }) => verdict)).toEqual(['good', 'good']);
     }
   });
 
   it('keeps the allowances and what is worn', () => {
     expect(d.measures).toEqual(plain.measures);
-    expect(d.checks.map((c) => [c.id, c.verdict])).toEqual(plain.checks.map((c) => [c.id, c.verdict]));
+    expect(checksOf(d).map((c) => [c.id, c.verdict])).toEqual(checksOf(plain).map((c) => [c.id, c.verdict]));
     expect(d.pieces[0]?.cutLine.map((edge) => edge.allowance)).toEqual(
       plain.pieces[0]?.cutLine.map((edge) => edge.allowance),
     );

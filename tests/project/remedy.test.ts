@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { NO_CORRECTIONS } from '../../src/block';
 import type { Check, FieldChange } from '../../src/check';
-import { applyRemedy, draft, exampleProject, type Project } from '../../src/project';
+import { applyRemedy, checksOf, draft, exampleProject, type Project } from '../../src/project';
 import { anyBody } from '../properties/bodies';
 import { anyDesign, projectOf } from '../properties/designs';
 import { between, chance, PATIENCE } from '../properties/seed';
@@ -10,12 +10,12 @@ import { between, chance, PATIENCE } from '../properties/seed';
 const RANK = { good: 0, mind: 1, wrong: 2 } as const;
 const far = (check: Check): number =>
   check.verdict === 'good' ? 0 : Math.max(1e-6, Math.abs(check.measured - check.wanted));
-const checksOf = (project: Project): readonly Check[] | undefined => {
+const checksFor = (project: Project): readonly Check[] | undefined => {
   const result = draft(project);
-  return result.ok ? result.value.checks : undefined;
+  return result.ok ? checksOf(result.value) : undefined;
 };
 const named = (project: Project, id: string): Check => {
-  const check = checksOf(project)?.find((one) => one.id === id);
+  const check = checksFor(project)?.find((one) => one.id === id);
   if (!check) throw new Error(`no check ${id}`);
   return check;
 };
@@ -65,7 +65,7 @@ describe('a remedy that is applied', () => {
             },
             waist: { ...exampleProject.waist, ...d.base.waist, turnOfCloth: d.turnOfCloth },
           });
-          for (const before of checksOf(project) ?? []) {
+          for (const before of checksFor(project) ?? []) {
             if (!before.fix) continue;
             expect(before.verdict, before.id).not.toBe('good');
             const said = `${before.id} ${before.measured} of ${before.wanted}, ${JSON.stringify(before.fix.changes)}`;
@@ -77,7 +77,7 @@ describe('a remedy that is applied', () => {
               refused += 1;
               continue;
             }
-            const after = result.value.checks.find((check) => check.id === before.id);
+            const after = checksOf(result.value).find((check) => check.id === before.id);
             // Where the cord is gone, nothing is left to judge.
             if (!after && /^(waist|hem)-cord$/.test(before.id)) continue;
             if (!after) throw new Error(`${said}: no such check any more`);

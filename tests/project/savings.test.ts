@@ -3,6 +3,7 @@ import { pieceName } from '../../src/edges';
 import {
   applyRemedy,
   type ClothSaving,
+  checksOf,
   clothOf,
   clothSavingsOf,
   type Draft,
@@ -136,7 +137,10 @@ describe('what would save cloth', () => {
       const hem = clothSavingsOf(d).find(({ id }) => id === 'narrower-hem');
       if (!hem) continue;
       const changed = draft(applyRemedy(d.project, hem));
-      const bad = (one: Draft) => one.checks.filter(({ verdict }) => verdict !== 'good').map(({ id }) => id);
+      const bad = (one: Draft) =>
+        checksOf(one)
+          .filter(({ verdict }) => verdict !== 'good')
+          .map(({ id }) => id);
       expect(changed.ok && bad(changed.value)).toEqual(bad(d));
     }
   });

@@ -1,7 +1,21 @@
 import { describe, expect, it } from 'vitest';
 import { NO_CORRECTIONS } from '../../src/block';
+import { writeGuideHtml } from '../../src/files/guide/html';
+import { writeReport } from '../../src/files/report/report';
 import { distance, edgeLength, outlineEdge, pathEnd, pathLength, pathStart } from '../../src/plane';
-import { type Draft, draft, exampleProject, type Project, withFewestSheets, workingOf } from '../../src/project';
+import {
+  checksOf,
+  clothOf,
+  clothSavingsOf,
+  type Draft,
+  draft,
+  exampleProject,
+  type Project,
+  sewingOf,
+  sheetsOf,
+  withFewestSheets,
+  workingOf,
+} from '../../src/project';
 import { printPhrase } from '../../src/words';
 
 const drafted = (change: Partial<Project> = {}): Draft => {
@@ -10,6 +24,7 @@ const drafted = (change: Partial<Project> = {}): Draft => {
   return result.value;
 };
 const plain = drafted();
+const ALIKE = { fullerHip: 0, fullerSeat: 0, higherHip: 0, longerLeg: 0 };
 const legWith = (leg: Partial<Project['leg']>) => drafted({ leg: { ...exampleProject.leg, ...leg } });
 const words = (d: Draft) => workingOf(d).map(({ sentence }) => printPhrase(sentence, 'cm'));
 
@@ -90,10 +105,28 @@ describe('the draft', () => {
 
   it('finds its checks, sheets and working once, when they are asked for', () => {
     const d = drafted();
-    for (const asked of ['checks', 'sheets'] as const) expect(d[asked], asked).toBe(d[asked]);
-    expect(workingOf(d)).toBe(workingOf(d));
-    expect(d.sheets.sheets.length).toBeGreaterThan(4);
-    expect(withFewestSheets(d).sheets.sheets.length).toBeLessThanOrEqual(d.sheets.sheets.length);
+    for (const asked of [checksOf, sheetsOf, workingOf, clothOf, sewingOf]) expect(asked(d)).toBe(asked(d));
+    expect(sheetsOf(d).sheets.length).toBeGreaterThan(4);
+    expect(sheetsOf(withFewestSheets(d)).sheets.length).toBeLessThanOrEqual(sheetsOf(d).sheets.length);
+  });
+
+  it('is plain data: what is asked of a copy of it is answered the same', () => {
+    const pair = drafted({ sides: { left: { ...ALIKE, longerLeg: 12 }, right: ALIKE } });
+    for (const d of [plain, pair, withFewestSheets(plain)]) {
+      const copy = structuredClone(d);
+      expect(copy).toEqual(d);
+      for (const asked of [
+        checksOf,
+        sheetsOf,
+        workingOf,
+        clothOf,
+        sewingOf,
+        clothSavingsOf,
+        writeReport,
+        writeGuideHtml,
+      ])
+        expect(asked(copy)).toEqual(asked(d));
+    }
   });
 
   it('refuses paper that can’t be at once, and not only when the sheets are laid', () => {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { casingHeights, casingLines, waistOpening } from '../../src/edges';
 import { centresOf, joinBlocks, spreadLeg } from '../../src/leg';
-import { type Draft, draft, type Project } from '../../src/project';
+import { checksOf, type Draft, draft, type Project } from '../../src/project';
 import { adultBody } from './bodies';
 import { anyDesign, projectOf } from './designs';
 import { between, chance, enough, PATIENCE } from './seed';
@@ -23,7 +23,7 @@ function drafted(project: Project): Draft {
   return result.value;
 }
 
-const pullOn = (d: Draft) => d.checks.find((c) => c.id === 'pull-on')?.verdict;
+const pullOn = (d: Draft) => checksOf(d).find((c) => c.id === 'pull-on')?.verdict;
 
 /**
  * A project whose automatic straightening lies somewhere between leaning and upright: the spread is chosen so that the

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { checksOf } from '../../src/project';
 import { anyBody } from './bodies';
 import { anyDesign, projectOf } from './designs';
 import { draftOrRefusal } from './outlines';
@@ -32,8 +33,10 @@ test(
         const project = projectOf(body, design);
         const own = draftOrRefusal(project);
         if (!own) return;
-        const verdicts = (front: typeof asDrafted, back: typeof asDrafted) =>
-          draftOrRefusal(broughtAlong(own.blocks, project, front, back))?.checks.map((c) => c.verdict);
+        const verdicts = (front: typeof asDrafted, back: typeof asDrafted) => {
+          const drafted = draftOrRefusal(broughtAlong(own.blocks, project, front, back));
+          return drafted && checksOf(drafted).map((c) => c.verdict);
+        };
         const mirrored: typeof asDrafted = ({ x, y }) => [dx - x, y + dx];
         expect(verdicts(mirrored, mirrored)).toEqual(verdicts(asDrafted, asDrafted));
       }),

@@ -8,7 +8,7 @@ import {
   outlineCurves,
   outlineEdge,
 } from '../../src/plane';
-import { type Draft, workingOf } from '../../src/project';
+import { checksOf, type Draft, workingOf } from '../../src/project';
 import { printPhrase } from '../../src/words';
 import { BROKEN_WORDS } from './net';
 import { girthAt, netOutline } from './outlines';
@@ -31,7 +31,7 @@ export function expectWholeOutlines(d: Draft) {
   }
   expect(outlineCrossings(outlineCurves(stitching))).toEqual([]);
   const cutCrossings = outlineCrossings(outlineCurves(d.pieces[0]?.cutLine ?? [])).length;
-  expect(d.checks.find((c) => c.id === 'cut-line-simple')?.verdict).toBe(cutCrossings === 0 ? 'good' : 'wrong');
+  expect(checksOf(d).find((c) => c.id === 'cut-line-simple')?.verdict).toBe(cutCrossings === 0 ? 'good' : 'wrong');
   // Only an allowance wider than the least radius of a hollow seam can make the cut line cross itself.
   const { crotch, inseam: along } = d.project.allowances;
   if (crotch <= leastRadius(d, 'crotch') && along <= leastRadius(d, 'inseam')) expect(cutCrossings).toBe(0);
@@ -87,6 +87,6 @@ export function expectWorking(d: Draft) {
       step.id,
     ).toBe(true);
   }
-  for (const check of d.checks)
+  for (const check of checksOf(d))
     for (const phrase of [check.reason, check.remedy]) expect(printPhrase(phrase, 'inch')).not.toMatch(BROKEN_WORDS);
 }

@@ -1,9 +1,9 @@
 import { act, cleanup, render, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { sewingOf } from '../../src/project';
 import { useBench } from '../../src/workbench/store/bench';
 import { Workbench } from '../../src/workbench/Workbench';
-import { stepsOf } from '../../src/workbench/working/sewing-run';
 import { useSewingShown } from '../../src/workbench/working/sewing-shown';
 
 const start = useBench.getInitialState();
@@ -20,7 +20,7 @@ const drawing = () => screen.getByRole('main', { name: 'Table' }).querySelector(
 describe('the station Sew', () => {
   it('goes through the steps by Next and Back, the picture with them', async () => {
     render(<Workbench />);
-    const steps = stepsOf(useBench.getState().draft);
+    const steps = sewingOf(useBench.getState().draft);
     // The station is loaded when somebody goes there, its picture a moment later.
     await screen.findByRole('region', { name: 'Step of the sewing' });
     await waitFor(() => expect(drawing()?.querySelectorAll('.face').length).toBeGreaterThan(0));

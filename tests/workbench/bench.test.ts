@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { exampleProject, saveProject } from '../../src/project';
+import { checksOf, exampleProject, saveProject } from '../../src/project';
 import { firstProblem, isStale, isWaiting, onlyWaiting, problemAt, stationAsks } from '../../src/workbench/store/asked';
 import { useBench } from '../../src/workbench/store/bench';
 import { TYPED_LIMITS } from '../../src/workbench/store/limits';
@@ -162,7 +162,7 @@ describe('opening a file', () => {
 });
 
 describe('the remedy of a check', () => {
-  const hipEase = () => bench().draft.checks.find((check) => check.id === 'hip-ease');
+  const hipEase = () => checksOf(bench().draft).find((check) => check.id === 'hip-ease');
 
   it('is applied as one change that is undone under its own words', () => {
     bench().choose('leg.spread', 5);

@@ -1,6 +1,6 @@
 import type { Check, Verdict } from '../../check';
 import { amountUp, type Mm } from '../../length';
-import { clothOf, type Draft, draft, notionsToBuy, type Project } from '../../project';
+import { checksOf, clothOf, type Draft, draft, notionsToBuy, type Project, sheetsOf } from '../../project';
 import { type Problem, printPhrase, printProblem, type Result } from '../../words';
 import { OTHER_CLOTHS } from '../content/cloth-rows';
 import { type ColumnKind, nameOf } from './columns';
@@ -67,7 +67,8 @@ export function memberOf(row: ClassRow, drafted: Result<Draft>, units: Project['
     const look = drafted.problems.map((problem) => problemInRow(problem, number, units));
     return { row: number, name, figures: undefined, look, mind: [] };
   }
-  const { body, checks, measures, project } = drafted.value;
+  const { body, measures, project } = drafted.value;
+  const checks = checksOf(drafted.value);
   const of = (verdict: Verdict) => checks.filter((check) => check.verdict === verdict);
   const said = (check: Check) => `${check.name}: ${printPhrase(check.reason, units)}`;
   return {
@@ -92,11 +93,11 @@ export function madeMember(row: ClassRow, made: Draft): MadeMember {
   const needs = needsOf(made);
   const member = memberOf(row, { ok: true, value: made }, units);
   // Of the legs' own cloth a check says it already.
-  const told = made.checks.some(({ id, verdict }) => id === 'leg-fits-cloth' && verdict === 'wrong');
+  const told = checksOf(made).some(({ id, verdict }) => id === 'leg-fits-cloth' && verdict === 'wrong');
   const none = needs
     .filter(({ name, length }) => length === undefined && !(told && name === 'cloth'))
     .map(({ name }) => `No ${name} of the chosen width is wide enough.`);
-  return { ...member, look: [...member.look, ...none], needs, sheets: made.sheets.sheets.length };
+  return { ...member, look: [...member.look, ...none], needs, sheets: sheetsOf(made).sheets.length };
 }
 
 /** A learner for whom nothing was made. */

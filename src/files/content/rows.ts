@@ -3,7 +3,16 @@ import type { Check } from '../../check';
 import { isLeg, pieceName } from '../../edges';
 import { centreStands, LENGTH_NAMES } from '../../leg';
 import { formatLength, type Mm, plain, type Units } from '../../length';
-import { type Draft, fieldName, hemOf, type Measures, measureTold, notionsToBuy, type Project } from '../../project';
+import {
+  type Draft,
+  fieldName,
+  hemOf,
+  type Measures,
+  measureTold,
+  notionsToBuy,
+  type Project,
+  sheetsOf,
+} from '../../project';
 import { CAUTIONS_NOTE, type Caution } from '../../sewing';
 import { controlLengths } from '../../sheets';
 import { type Phrase, printPhrase } from '../../words';
@@ -160,10 +169,10 @@ export const cautionSentences = (cautions: readonly Caution[], units: Units): re
 ];
 
 /** The lines that are measured after joining, to prove the joins. */
-export const controlRows = ({ printed, sheets, project }: Draft): readonly Row[] =>
-  controlLengths(printed, sheets, project.paper).map(({ name, length }) => ({
-    name: printPhrase(name, project.units),
-    value: formatLength(length, project.units),
+export const controlRows = (draft: Draft): readonly Row[] =>
+  controlLengths(draft.printed, sheetsOf(draft), draft.project.paper).map(({ name, length }) => ({
+    name: printPhrase(name, draft.project.units),
+    value: formatLength(length, draft.project.units),
   }));
 
 const VULGAR_SCALES: Readonly<Record<string, string>> = { '0.5': 'half', '0.333': 'a third', '0.25': 'a quarter' };

@@ -1,6 +1,6 @@
 import type { Verdict } from '../../check';
 import { formatLength, type Mm } from '../../length';
-import { type Draft, type DraftLeg, type Measures, shoppingOf } from '../../project';
+import { checksOf, type Draft, type DraftLeg, type Measures, sheetsOf, shoppingOf } from '../../project';
 import { printPhrase } from '../../words';
 import { clothRows } from '../content/cloth-rows';
 import { bodyRows, bothUnits, cautionSentences, checkSentences, choiceSentences } from '../content/rows';
@@ -41,7 +41,8 @@ const ESTIMATED = '*';
  * @param draft the finished draft
  */
 export function fitContent(draft: Draft): FitContent {
-  const { project, body, measures, checks, cautions } = draft;
+  const { project, body, measures, cautions } = draft;
+  const checks = checksOf(draft);
   const { units } = project;
   const l = (value: Mm) => formatLength(value, units);
   const estimated = new Set<string>(body.estimates.map(({ key }) => key));
@@ -110,7 +111,7 @@ export function fitContent(draft: Draft): FitContent {
         title: 'Cloth',
         rows: [
           ...clothRows(draft),
-          { name: 'Sheets', value: `${draft.sheets.sheets.length} ${draft.sheets.paper.name}` },
+          { name: 'Sheets', value: `${sheetsOf(draft).sheets.length} ${sheetsOf(draft).paper.name}` },
         ],
       },
       {

@@ -1,5 +1,5 @@
 import { formatAmount, formatLength, MM_PER_INCH, plain, type Units } from '../../length';
-import { clothOf, clothWidthsOf, type Draft, garmentOf, shoppingOf } from '../../project';
+import { clothOf, clothWidthsOf, type Draft, pictureOf, sewingOf, shoppingOf } from '../../project';
 import {
   layPicture,
   type Setting,
@@ -7,9 +7,7 @@ import {
   type SewingStep,
   type StepPicture,
   sewingMinutes,
-  sewingSteps,
   stepMinutes,
-  stepPicture,
 } from '../../sewing';
 import { printPhrase, UNSAID } from '../../words';
 import { clothRows } from '../content/cloth-rows';
@@ -64,8 +62,7 @@ export const PICTURE_KEY =
 export function guideContent(draft: Draft): Guide {
   const { project } = draft;
   const { units } = project;
-  const garment = garmentOf(draft);
-  const steps = sewingSteps(garment);
+  const steps = sewingOf(draft);
   const { answer, working } = clothOf(draft);
   const parts = [...new Set(steps.map((step) => step.part))];
   const told = (step: SewingStep): GuideStep => ({
@@ -77,7 +74,7 @@ export function guideContent(draft: Draft): Guide {
     check: printPhrase(step.check, units),
     mind: printPhrase(step.mind, units),
     time: timeWords(step, units),
-    picture: stepPicture(garment, step.scene),
+    picture: pictureOf(draft, step),
   });
   return {
     title: project.name,

@@ -1,6 +1,6 @@
 import { plainWords } from '../../length';
 import type { WorkingStep } from '../../plane';
-import { clothOf, clothSavingsOf, type Draft, shoppingOf, workingOf } from '../../project';
+import { checksOf, clothOf, clothSavingsOf, type Draft, shoppingOf, workingOf } from '../../project';
 import { CAUTIONS_NOTE, cautionSource } from '../../sewing';
 import { isSaid, type Phrase, printPhrase, say } from '../../words';
 import { bodyRows, finishedRows } from '../content/rows';
@@ -26,7 +26,7 @@ const WIDTH = 88;
  * @param draft the finished draft
  */
 export function writeHandout(draft: Draft): string {
-  const { project, checks, cautions } = draft;
+  const { project, cautions } = draft;
   const title = plainWords(project.name);
   const working = [...workingOf(draft), ...clothOf(draft).working];
   const stations = [...new Set(working.map((step) => step.station))];
@@ -63,7 +63,7 @@ export function writeHandout(draft: Draft): string {
     ...savingLines(draft),
     'Checks',
     '------',
-    ...checks.flatMap((check) =>
+    ...checksOf(draft).flatMap((check) =>
       broken(
         `${check.verdict}: ${check.name}. ${printPhrase(check.reason, project.units)} ${printPhrase(check.remedy, project.units)}`.trim(),
         '  ',

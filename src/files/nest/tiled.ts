@@ -1,8 +1,7 @@
 import { baseline, drawingInk, INK, lineHeight, type PieceDrawing } from '../../drawing';
 import { pieceName } from '../../edges';
 import { point } from '../../plane';
-import type { Draft } from '../../project';
-import { tilePieces } from '../../sheets';
+import { type Draft, sheetsOf } from '../../project';
 import { sheetRemarks } from '../content/rows';
 import { drawFirst } from '../pdf/first-page';
 import { firstWords } from '../pdf/first-words';
@@ -30,9 +29,9 @@ export function* nestedSteps(nest: Nest, options: PdfOptions): Steps<Uint8Array>
   const pieces = nestedPieces(nest, 'printed');
   yield { share: 0, doing: 'laying out the sheets' };
   const wholes = pieces.map((piece) => piece.whole);
-  const plan = tilePieces(wholes, project.paper);
+  const whole: Draft = { ...first, pieces: wholes, printed: wholes, search: 'quick' };
+  const plan = sheetsOf(whole);
   const { drawings, styleOf } = nestedDrawing(pieces, plan.places);
-  const whole: Draft = { ...first, pieces: wholes, printed: wholes, sheets: plan };
   const page = firstPage(plan, project.units === 'inch');
   const pen = startPdf(page.width, page.height, options.font, {
     title,

@@ -1,7 +1,7 @@
 import { baseline, INK, type LineStyle, lineHeight, type PieceDrawing } from '../../drawing';
 import type { Mm } from '../../length';
 import { type Box, boxGrown, point } from '../../plane';
-import type { Draft } from '../../project';
+import { type Draft, sheetsOf } from '../../project';
 import type { Pen } from '../pen/pen';
 import { flowSections, type Section, type SetLine, wrapText } from '../pen/text-flow';
 import type { FirstWords } from './first-words';
@@ -73,7 +73,7 @@ export function drawFirst(
 
   const room = labelled(inch);
   pen.words(words.mapTitle, point(room.left, baseline(room.top, 8.5)), { pt: 8.5, colour: INK.mark });
-  drawMap(pen, draft.sheets, drawings, { ...room, top: room.top + lineHeight(8.5) + 1 });
+  drawMap(pen, sheetsOf(draft), drawings, { ...room, top: room.top + lineHeight(8.5) + 1 });
 
   drawRest(pen, page, inside, words, best.left);
 }

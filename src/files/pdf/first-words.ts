@@ -1,5 +1,6 @@
+import type { Check } from '../../check';
 import { type Mm, plain } from '../../length';
-import type { Draft } from '../../project';
+import { checksOf, type Draft, sheetsOf } from '../../project';
 import { correctionRemarks } from '../../sheets';
 import { printPhrase } from '../../words';
 import { clothRows } from '../content/cloth-rows';
@@ -32,9 +33,16 @@ export interface FirstWords {
  *
  * @param date printed in the reader's own calendar day
  * @param fileName the file that the sheet belongs to
+ * @param checks those of the draft
  */
-export function firstWords(draft: Draft, date: Date, fileName: string): FirstWords {
-  const { project, sheets: plan } = draft;
+export function firstWords(
+  draft: Draft,
+  date: Date,
+  fileName: string,
+  checks: readonly Check[] = checksOf(draft),
+): FirstWords {
+  const { project } = draft;
+  const plan = sheetsOf(draft);
   const { paper, units } = project;
   const count = plan.sheets.length;
   const scale = scaleSentence(paper);
@@ -55,7 +63,7 @@ export function firstWords(draft: Draft, date: Date, fileName: string): FirstWor
         title: 'Checks',
         sentences: [
           ...correctionRemarks(paper).map((remark) => `Mind – printer: ${printPhrase(remark, units)}`),
-          ...checkSentences(draft.checks, units),
+          ...checkSentences(checks, units),
         ],
       },
       { title: 'Safety', sentences: cautionSentences(draft.cautions, units) },
@@ -71,7 +79,7 @@ function printSentences(margin: Mm): readonly string[] {
 }
 
 function joinSection(draft: Draft): Section {
-  const { overlap } = draft.sheets;
+  const { overlap } = sheetsOf(draft);
   const controls = controlRows(draft).map(({ name, value }) => `${name} ${value}`);
   const trim =
     overlap > 0

@@ -1,7 +1,7 @@
 import { drawingInk, type PieceDrawing, placedDrawings } from '../../drawing';
 import { pieceName } from '../../edges';
 import type { Mm } from '../../length';
-import type { Draft } from '../../project';
+import { type Draft, sheetsOf } from '../../project';
 import { PAPER_SIZES, type SheetPlan } from '../../sheets';
 import { sheetRemarks } from '../content/rows';
 import type { PdfOptions } from '../pen/options';
@@ -21,7 +21,8 @@ import { drawSheet } from './sheet';
  * @returns the bytes of the file, after a step for each sheet
  */
 export function* pdfSteps(draft: Draft, options: PdfOptions, start = startPdf): Steps<Uint8Array> {
-  const { project, sheets: plan } = draft;
+  const { project } = draft;
+  const plan = sheetsOf(draft);
   const drawings = withControlWords(draft, placedDrawings(draft.printed, plan.places));
   const page = firstPage(plan, project.units === 'inch');
   const pen = start(page.width, page.height, options.font, {

@@ -4,7 +4,7 @@ import { drawnKey, type Piece, pieceName } from '../../edges';
 import type { Side } from '../../leg';
 import { amountUp, type Units } from '../../length';
 import { type Curve, flattenCurves, type Point, TOLERANCE } from '../../plane';
-import { clothOf, clothSavingsOf, clothWidthsOf, type Draft, type Measures } from '../../project';
+import { checksOf, clothOf, clothSavingsOf, clothWidthsOf, type Draft, type Measures } from '../../project';
 import { printPhrase, say } from '../../words';
 import {
   type ReportCaution,
@@ -114,14 +114,14 @@ const CHORD = TOLERANCE.chord / 8;
  * No chord of a polyline leaves its curve by more than 0.02 mm.
  */
 export function makeReport(draft: Draft): Report {
-  const { project, pieces, measures, checks } = draft;
+  const { project, pieces, measures } = draft;
   return {
     format: 'legwork-report',
     version: 1,
     measures: roundedMeasures(measures),
     ...legsOf(draft),
     pieces: pieces.map(reportPiece),
-    checks: checks.map((check) => reportCheck(check, project.units)),
+    checks: checksOf(draft).map((check) => reportCheck(check, project.units)),
     lay: reportLay(draft),
     sheets: reportSheets(draft, rounded),
     cautions: reportCautions(draft),

@@ -1,5 +1,5 @@
-import { type Draft, garmentOf, shoppingOf } from '../../project';
-import { cautionSource, type SewingPart, sewingMinutes, sewingSteps, stepMinutes } from '../../sewing';
+import { type Draft, sewingOf, shoppingOf } from '../../project';
+import { cautionSource, type SewingPart, sewingMinutes, stepMinutes } from '../../sewing';
 import { printPhrase } from '../../words';
 import { bothUnits } from '../content/rows';
 
@@ -54,7 +54,7 @@ export const reportCautions = ({ cautions, project }: Draft): readonly ReportCau
 
 export function reportSewing(draft: Draft): ReportSewing {
   const { units } = draft.project;
-  const steps = sewingSteps(garmentOf(draft));
+  const steps = sewingOf(draft);
   const { usual, first } = sewingMinutes(steps);
   return {
     minutes: Math.round(usual),

@@ -1,6 +1,6 @@
 import { pieceName } from '../../edges';
 import type { Box } from '../../plane';
-import type { Draft } from '../../project';
+import { type Draft, sheetsOf } from '../../project';
 import { controlLengths } from '../../sheets';
 import { printPhrase } from '../../words';
 
@@ -45,10 +45,9 @@ export interface ReportSheets {
 }
 
 /** The sheets of a draft as data, rounded to a thousandth of a millimetre. */
-export function reportSheets(
-  { sheets: plan, printed, project }: Draft,
-  rounded: (value: number) => number,
-): ReportSheets {
+export function reportSheets(draft: Draft, rounded: (value: number) => number): ReportSheets {
+  const { printed, project } = draft;
+  const plan = sheetsOf(draft);
   const { paper, scale, places, sheets } = plan;
   const pair = (p: { readonly x: number; readonly y: number }) => [rounded(p.x), rounded(p.y)] as const;
   return {

@@ -1,3 +1,4 @@
+import { checksOf } from '../../project';
 import { printPhrase } from '../../words';
 import { useBench } from '../store/bench';
 import { inOrder } from './order';
@@ -8,7 +9,7 @@ const ROOM = 5;
 
 /** What the checks found, what wants a look first. */
 export function FinishedChecks() {
-  const checks = useBench((state) => state.draft.checks);
+  const checks = useBench((state) => checksOf(state.draft));
   const units = useBench((state) => state.project.units);
   const goTo = useBench((state) => state.goTo);
   const ordered = inOrder(checks);

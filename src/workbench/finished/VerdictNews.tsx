@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Check } from '../../check';
+import { checksOf } from '../../project';
 import { useBench } from '../store/bench';
 
 /** Long enough that a number being typed is not commented digit by digit. */
@@ -7,7 +8,7 @@ const PAUSE_MS = 700;
 
 /** Says changed verdicts to those who listen instead of looking. */
 export function VerdictNews() {
-  const checks = useBench((state) => state.draft.checks);
+  const checks = useBench((state) => checksOf(state.draft));
   const told = useRef(checks);
   const [news, setNews] = useState('');
   useEffect(() => {

@@ -1,7 +1,7 @@
 import { LAYOUT_WORDS } from '../../cloth';
 import { LENGTH_NAMES } from '../../leg';
 import { formatLength, plain, type Units } from '../../length';
-import type { Draft } from '../../project';
+import { checksOf, type Draft, sheetsOf } from '../../project';
 import { printPhrase } from '../../words';
 import type { Station } from '../store/stations';
 import { passing } from './rows';
@@ -49,8 +49,8 @@ export const RESULTS: Readonly<Record<Station, (draft: Draft, units: Units) => s
   edges({ project: { waist, hem, allowances } }, units) {
     return `${WAISTS[waist.finish]} · ${HEMS[hem.finish]} · allowance ${formatLength(allowances.inseam, units)}`;
   },
-  check({ checks }) {
-    const count = (verdict: string) => checks.filter((check) => check.verdict === verdict).length;
+  check(draft) {
+    const count = (verdict: string) => checksOf(draft).filter((check) => check.verdict === verdict).length;
     const [good, mind, wrong] = [count('good'), count('mind'), count('wrong')];
     return [`${good} good`, mind > 0 && `${mind} to mind`, wrong > 0 && `${wrong} wrong`].filter(Boolean).join(' · ');
   },
@@ -59,7 +59,9 @@ export const RESULTS: Readonly<Record<Station, (draft: Draft, units: Units) => s
     const lies = cloth.layout === 'best' ? '' : `, ${LAYOUT_WORDS[cloth.layout]}`;
     return `${formatLength(cloth.width, units)} wide${lies}${cloth.oneWay ? ', one way' : ''}${cloth.washFirst ? ' · washed first' : ''}`;
   },
-  paper({ sheets, project }) {
+  paper(draft) {
+    const { project } = draft;
+    const sheets = sheetsOf(draft);
     const many = sheets.sheets.length;
     const scale = project.paper.scale === 1 ? 'true size' : `scale ${plain(project.paper.scale, 3)}`;
     return `${many} ${many === 1 ? 'sheet' : 'sheets'} ${sheets.paper.name} and a first sheet · ${scale}`;

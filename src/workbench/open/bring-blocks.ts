@@ -1,3 +1,4 @@
+import { checksOf } from '../../project';
 import { inTurn, printPhrase } from '../../words';
 import { useBench } from '../store/bench';
 import { refusal } from '../store/refusal';
@@ -18,7 +19,7 @@ export async function bringBlocks(file: File): Promise<void> {
     }
     choose('block', { source: 'traced', ...read.value });
     const { draft, problems, project } = useBench.getState();
-    const parts = problems.length > 0 ? undefined : draft.checks.find(({ id }) => id === 'traced-parts');
+    const parts = problems.length > 0 ? undefined : checksOf(draft).find(({ id }) => id === 'traced-parts');
     const doubt =
       parts?.verdict === 'wrong' ? ` ${printPhrase(inTurn([parts.reason, parts.remedy]), project.units)}` : '';
     tell({ tone: 'told', text: `The blocks of “${file.name}” are on the table. Undo brings the others back.${doubt}` });

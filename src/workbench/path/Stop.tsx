@@ -1,4 +1,5 @@
 import { type ComponentType, type RefObject, Suspense, useEffect, useRef } from 'react';
+import { checksOf } from '../../project';
 import { Guarded } from '../faults/Guarded';
 import { late } from '../faults/late';
 import { RESULTS } from '../finished/results';
@@ -97,5 +98,5 @@ function lookWanted(state: Bench, station: Station): string | undefined {
   if (state.station === station) return undefined;
   if (stationAsks(state, station)) return onlyWaiting(state).length > 0 ? 'still to be measured' : 'wants a look';
   if (station !== 'check') return undefined;
-  return state.draft.checks.some((check) => check.verdict === 'wrong') ? 'something is wrong' : undefined;
+  return checksOf(state.draft).some((check) => check.verdict === 'wrong') ? 'something is wrong' : undefined;
 }

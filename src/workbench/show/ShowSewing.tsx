@@ -1,6 +1,7 @@
+import { sewingOf } from '../../project';
 import { printPhrase } from '../../words';
 import { useBench } from '../store/bench';
-import { stepShown, stepsOf } from '../working/sewing-run';
+import { stepShown } from '../working/sewing-run';
 import { useSewingShown } from '../working/sewing-shown';
 
 /** The step of the sewing that lies on the table, for a class: its number, its name and what is done. */
@@ -11,7 +12,7 @@ export default function ShowSewing() {
     draft,
     useSewingShown((state) => state.shown),
   );
-  const steps = stepsOf(draft);
+  const steps = sewingOf(draft);
   return (
     <>
       <span className="show-sentence">

@@ -1,4 +1,5 @@
 import type { Check } from '../../check';
+import { checksOf } from '../../project';
 import { printPhrase } from '../../words';
 import { inOrder } from '../finished/order';
 import { Verdict } from '../finished/Verdict';
@@ -8,7 +9,7 @@ import { LeftRight } from './LeftRight';
 
 /** Every check of the finished draft with its reason, and what to change where it is not good. */
 export default function CheckStation() {
-  const checks = useBench((state) => state.draft.checks);
+  const checks = useBench((state) => checksOf(state.draft));
   return (
     <>
       <ul className="checks">

@@ -1,4 +1,5 @@
 import { formatLength } from '../../length';
+import { sheetsOf } from '../../project';
 import { correctionRemarks, OWN_SIZE, PAPER_SIZES, printerTest } from '../../sheets';
 import { number, say } from '../../words';
 import { Group } from '../fields/Group';
@@ -49,7 +50,7 @@ export default function PaperStation() {
 
 function Sheets() {
   const paper = useBench((state) => state.project.paper);
-  const plan = useBench((state) => state.draft.sheets);
+  const plan = useBench((state) => sheetsOf(state.draft));
   const choose = useBench((state) => state.choose);
   return (
     <>

@@ -1,4 +1,5 @@
 import { createStore } from 'zustand';
+import { checksOf } from '../../project';
 import { useBench } from '../store/bench';
 import { undrawable } from '../store/changes';
 import type { Bench } from '../store/state';
@@ -41,7 +42,7 @@ function follow(): void {
   const { draft } = useBench.getState();
   const last = beside.getState().draft;
   try {
-    void [draft.checks, draftSteps(draft)];
+    void [checksOf(draft), draftSteps(draft)];
   } catch (fault) {
     useBench.setState({ draft: last, problems: undrawable(fault) });
   }

@@ -16,7 +16,7 @@ import {
 import { csvFile, measurementHead, measurementText } from '../../../src/files/class/write-table';
 import { samplesSteps } from '../../../src/files/pdf/samples';
 import { amountUp } from '../../../src/length';
-import { type Draft, draft, openProject, withFewestSheets } from '../../../src/project';
+import { type Draft, draft, openProject, sheetsOf, withFewestSheets } from '../../../src/project';
 import { inkedPixels, inkPlaces } from '../../outside/paper/pixels';
 import { type OpenPdf, openPdf } from '../../outside/paper/render';
 import { draftOf, projectWith } from '../drafts';
@@ -129,7 +129,7 @@ describe('a class of fourteen rows, two of them odd', () => {
     }
     const cloth = all.reduce((sum, one) => sum + (makeReport(one).lay.toBuy ?? 0), 0);
     const elastic = all.reduce((sum, one) => sum + one.measures.elasticLength, 0);
-    const sheets = all.reduce((sum, one) => sum + one.sheets.sheets.length, 0);
+    const sheets = all.reduce((sum, one) => sum + sheetsOf(one).sheets.length, 0);
     const pdf = open('summary.pdf');
     try {
       const words = pdf.text().replace(/\s+/g, ' ');

@@ -8,6 +8,7 @@ import {
   cutRows,
   scaleSentence,
 } from '../../../src/files/content/rows';
+import { checksOf } from '../../../src/project';
 import { mm, say, UNSAID } from '../../../src/words';
 import { draftWith, projectWith } from '../drafts';
 
@@ -60,7 +61,7 @@ describe('what the first sheet lists', () => {
 });
 
 describe('checks', () => {
-  const [good] = draftWith().checks;
+  const [good] = checksOf(draftWith());
   if (!good) throw new Error('no checks');
   const wrong = {
     ...good,

@@ -4,6 +4,7 @@ import { withControlWords } from '../../../src/files/pdf/control-words';
 import { placeNumbers } from '../../../src/files/pdf/mark-numbers';
 import { startPdf } from '../../../src/files/pen/pen';
 import { boxesMeet } from '../../../src/plane';
+import { sheetsOf } from '../../../src/project';
 import { markBoxes, sheetCell, sheetTexts } from '../../../src/sheets';
 import { draftWith } from '../drafts';
 import { printFont } from '../print-font';
@@ -22,19 +23,19 @@ test.each([
   },
 ] as const)('words and the marks’ numbers stand clear of lines and of each other: $name', ({ changes }) => {
   const draft = draftWith(changes);
-  const drawings = withControlWords(draft, placedDrawings(draft.printed, draft.sheets.places));
+  const drawings = withControlWords(draft, placedDrawings(draft.printed, sheetsOf(draft).places));
   const ink = drawingInk(drawings);
   let count = 0;
-  for (const sheet of draft.sheets.sheets) {
+  for (const sheet of sheetsOf(draft).sheets) {
     const near = inkNear(ink, sheet.window);
-    const numbers = placeNumbers(sheet, draft.sheets, near, widthOf);
-    const marked = [...markBoxes(sheet, draft.sheets), ...numbers.map(({ box }) => box)];
+    const numbers = placeNumbers(sheet, sheetsOf(draft), near, widthOf);
+    const marked = [...markBoxes(sheet, sheetsOf(draft)), ...numbers.map(({ box }) => box)];
     const texts = sheetTexts(
       drawings.flatMap((drawing) => drawing.texts),
-      draft.sheets,
+      sheetsOf(draft),
       sheet,
     );
-    const room = { box: sheetCell(sheet), scale: draft.sheets.scale, ink: near, taken: marked };
+    const room = { box: sheetCell(sheet), scale: sheetsOf(draft).scale, ink: near, taken: marked };
     const words = placeWords(texts, room, widthOf);
     count += words.length;
     const across = words.filter(({ parts }) => parts.some((part) => inkCrosses(near, part)));

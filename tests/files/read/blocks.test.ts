@@ -3,7 +3,7 @@ import { BLOCK_EDGES } from '../../../src/block';
 import { readBlocks } from '../../../src/files/read/blocks';
 import { writeBlocksSvg } from '../../../src/files/svg/blocks';
 import { distance, edgeLength, outlineEdge } from '../../../src/plane';
-import { type Draft, draft, exampleProject, type Project } from '../../../src/project';
+import { checksOf, type Draft, draft, exampleProject, type Project } from '../../../src/project';
 import { printProblem } from '../../../src/words';
 
 function draftOf(project: Project): Draft {
@@ -95,7 +95,7 @@ describe('blocks in a drawing', () => {
   test('with front and back switched are told, those that are right are not', async () => {
     const other = (_: string, part: string) => `id="${part === 'front' ? 'back' : 'front'}`;
     const switched = await brought(SVG.replace(/id="(front|back)/g, other));
-    const verdict = (d: Draft) => d.checks.find(({ id }) => id === 'traced-parts')?.verdict;
+    const verdict = (d: Draft) => checksOf(d).find(({ id }) => id === 'traced-parts')?.verdict;
     expect([verdict(await brought(SVG)), verdict(switched)]).toEqual(['good', 'wrong']);
   });
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { makeReport, writeReport } from '../../../src/files';
 import { type Curve, curvePoint, type Point } from '../../../src/plane';
+import { checksOf, sheetsOf } from '../../../src/project';
 import { draftWith } from '../drafts';
 
 const draft = draftWith();
@@ -83,13 +84,13 @@ describe('the rest', () => {
     for (const [key, value] of Object.entries(draft.measures))
       expect(report.measures[key as 'spread']).toBeCloseTo(value, 5);
     expect(report.checks.map((check) => [check.id, check.verdict])).toEqual(
-      draft.checks.map((check) => [check.id, check.verdict]),
+      checksOf(draft).map((check) => [check.id, check.verdict]),
     );
     expect(report.sheets).toMatchObject({
-      count: draft.sheets.sheets.length,
-      columns: draft.sheets.columns,
-      rows: draft.sheets.rows,
-      lowerBound: draft.sheets.lowerBound,
+      count: sheetsOf(draft).sheets.length,
+      columns: sheetsOf(draft).columns,
+      rows: sheetsOf(draft).rows,
+      lowerBound: sheetsOf(draft).lowerBound,
       paper: { name: 'A4', margin: 10, overlap: 10 },
       scale: [1, 1],
     });
@@ -97,7 +98,7 @@ describe('the rest', () => {
 
   test('the sheets are there for a preview: every point of the laid cut lines is on one, every mark on two', () => {
     const { list, places, controls } = report.sheets;
-    expect(list.map(({ label }) => label)).toEqual(draft.sheets.sheets.map(({ label }) => label));
+    expect(list.map(({ label }) => label)).toEqual(sheetsOf(draft).sheets.map(({ label }) => label));
     for (const [i, piece] of report.pieces.entries()) {
       const { turn, shift } = places[i] as (typeof places)[number];
       const [cos, sin] = [Math.cos((turn * Math.PI) / 180), Math.sin((turn * Math.PI) / 180)];

@@ -1,6 +1,6 @@
 import { placer } from '../../../src/drawing';
 import { reportPiece } from '../../../src/files/report/report';
-import type { Draft } from '../../../src/project';
+import { type Draft, sheetsOf } from '../../../src/project';
 import type { Part, Polyline } from './compare';
 import { type FoundMark, findMarks } from './find-marks';
 import { labelOf } from './join-sheets';
@@ -58,7 +58,7 @@ export const onTable = (
 /** The report's cut lines, and all that is stitched, where the plan lays the pieces: turned and shifted, nothing else. */
 export function laidLines(draft: Draft): { readonly cut: readonly Polyline[]; readonly sewn: readonly Polyline[] } {
   const found = draft.pieces.map(reportPiece).map((piece, k) => {
-    const place = placer(draft.sheets.places[k] ?? { turn: 0, shift: { x: 0, y: 0 } });
+    const place = placer(sheetsOf(draft).places[k] ?? { turn: 0, shift: { x: 0, y: 0 } });
     const laid = ({ points }: { readonly points: Polyline }): Polyline =>
       points.map(([x, y]): readonly [number, number] => {
         const to = place({ x, y });

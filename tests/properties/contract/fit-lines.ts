@@ -1,3 +1,4 @@
+import { checksOf } from '../../../src/project';
 import { bothNet, type NetLeg, netLeg } from '../net';
 import { draftOrRefusal } from '../outlines';
 import { type Case, dieBetween, withBody, withLeg } from './cases';
@@ -124,7 +125,8 @@ const crotchRest: Line = {
     if (!net || Math.abs(lambda(net)) < 2.9999) return undefined;
     const { crotchRest: rest } = net.drafted.blocks;
     if (Math.abs(rest) <= 15.5) return [within('rest', Math.abs(rest), 0.0001, Number.POSITIVE_INFINITY)];
-    const check = draftOrRefusal(far)?.checks.find(({ id }) => id === 'crotch-length');
+    const drafted = draftOrRefusal(far);
+    const check = drafted && checksOf(drafted).find(({ id }) => id === 'crotch-length');
     return [
       within('rest', Math.abs(rest), 0.0001, Number.POSITIVE_INFINITY),
       is('a check says so', check && check.verdict !== 'good' ? 1 : 0, 1),

@@ -1,5 +1,6 @@
+import { sewingOf } from '../../../project';
 import { useBench } from '../../store/bench';
-import { stepShown, stepsOf } from '../../working/sewing-run';
+import { stepShown } from '../../working/sewing-run';
 import { useSewingShown } from '../../working/sewing-shown';
 import { sewingTime } from './sewing-time';
 
@@ -8,7 +9,7 @@ export function SewingList() {
   const draft = useBench((state) => state.draft);
   const shown = useSewingShown((state) => state.shown);
   const show = useSewingShown((state) => state.show);
-  const steps = stepsOf(draft);
+  const steps = sewingOf(draft);
   const here = stepShown(draft, shown);
   return (
     <details className="sew-list">

@@ -1,9 +1,10 @@
 import { useRef } from 'react';
 import { plain } from '../../../length';
+import { sewingOf } from '../../../project';
 import { stepMinutes } from '../../../sewing';
 import { isSaid, printPhrase } from '../../../words';
 import { useBench } from '../../store/bench';
-import { moveSewing, stepShown, stepsOf } from '../../working/sewing-run';
+import { moveSewing, stepShown } from '../../working/sewing-run';
 import { useSewingShown } from '../../working/sewing-shown';
 
 /** The step that is shown, in words, with the way to the next and back. */
@@ -13,7 +14,7 @@ export function StepWords() {
   const shown = useSewingShown((state) => state.shown);
   const title = useRef<HTMLHeadingElement>(null);
   const step = stepShown(draft, shown);
-  const steps = stepsOf(draft);
+  const steps = sewingOf(draft);
   const number = steps.indexOf(step) + 1;
   // A button that is used up can't keep the focus; the step's title takes it, and is read out.
   const move = (by: 1 | -1) => {

@@ -1,5 +1,6 @@
 import { placedDrawings } from '../../../drawing';
 import { cutCurves, pieceKey } from '../../../edges';
+import { sheetsOf } from '../../../project';
 import { markCorners, type Sheet, type SheetPlan } from '../../../sheets';
 import { pathText } from '../path-text';
 import { Word } from '../Word';
@@ -8,7 +9,8 @@ import { Line } from './Line';
 
 /** The pieces as they are printed, with the sheets that carry them laid over. */
 export function SheetsDrawing({ draft }: DrawingProps) {
-  const { printed, sheets } = draft;
+  const { printed } = draft;
+  const sheets = sheetsOf(draft);
   return (
     <>
       {sheets.sheets.map((sheet) => (
