@@ -26,12 +26,17 @@ export const steps = [
   { name: 'layers', heading: 'Layers', program: ['.house/layers.mjs'], together: true },
   { name: 'dead', heading: 'Dead code', program: ['node_modules/knip/bin/knip.js'], together: true },
   {
+    name: 'build',
+    heading: 'Build',
+    program: ['node_modules/vite/bin/vite.js', 'build', '--logLevel', 'warn'],
+    together: true,
+  },
+  {
     name: 'unit',
     heading: 'Unit and outside tests',
     // All of the processor: these tests compute, nobody waits at the screen.
     program: [...vitest, '--project', 'rooms', '--project', 'bench', '--project', 'workbench', '--maxWorkers', '100%'],
   },
-  { name: 'build', heading: 'Build', program: ['node_modules/vite/bin/vite.js', 'build', '--logLevel', 'warn'] },
   {
     name: 'browser',
     heading: 'Browser tests',

@@ -190,7 +190,13 @@ test('a fault is found: the tests above can fail', async () => {
     document.querySelector<HTMLElement>('.measure')?.style.setProperty('color', '#bbb');
   });
   expect((await faultsOf(page)).some((fault) => fault.startsWith('button-name'))).toBe(true);
-  await page.evaluate(() => document.documentElement.style.setProperty('--ink', '#bbb'));
-  const contrast = (await faultsInBothThemes(page)).filter((fault) => fault.includes('color-contrast'));
-  expect(contrast.map((fault) => fault.split(':')[0])).toContain('daylight');
+  // A grey that is too pale by daylight, and one that is too dark on the chalkboard.
+  for (const [theme, grey] of [
+    ['daylight', '#bbb'],
+    ['chalkboard', '#444'],
+  ] as const) {
+    await page.evaluate((ink) => document.documentElement.style.setProperty('--ink', ink), grey);
+    const contrast = (await faultsInBothThemes(page)).filter((fault) => fault.includes('color-contrast'));
+    expect(contrast.map((fault) => fault.split(':')[0])).toContain(theme);
+  }
 });

@@ -21,6 +21,8 @@ export const CHROMIUM_ARGS = [
   '--disable-sync',
 ] as const;
 
+const SCREEN = { width: 1440, height: 900 };
+
 /** Starts the Chromium that `npm test` found; close it after the file's last test. */
 export function launchChromium(): Promise<Browser> {
   return chromium.launch({
@@ -42,22 +44,24 @@ export async function openApp(browser: Browser, options: BrowserContextOptions =
   return { ...(await openIn(page)), close: () => page.context().close() };
 }
 
-/** The pages that tests of a file have done with, by their options. */
+/** The pages that tests of a file have done with, by their options other than how large they are. */
 const left = new WeakMap<Browser, Map<string, Page>>();
 
 /**
- * The same in the page that a test before has left, if it was opened with the same options: emptied of all that was kept
+ * The same in the page that a test before has left, if it was opened alike but for its size: emptied of all that was kept
  * in it, but with the app's files at hand, which takes half the time. Not for tests of what is loaded or kept.
  */
 export async function openAppAgain(browser: Browser, options: BrowserContextOptions = {}): Promise<OpenedApp> {
   const pages = left.get(browser) ?? new Map<string, Page>();
   left.set(browser, pages);
-  const key = JSON.stringify(options);
+  const { viewport = SCREEN, ...others } = options;
+  const key = JSON.stringify(others);
   const before = pages.get(key);
   pages.delete(key);
   const again = before !== undefined && !before.isClosed();
   const page = again ? before : await newPage(browser, options);
   if (again) await forget(page);
+  if (viewport) await page.setViewportSize(viewport);
   const app = await openIn(page);
   return {
     ...app,
@@ -98,7 +102,7 @@ async function forget(page: Page): Promise<void> {
 
 async function newPage(browser: Browser, options: BrowserContextOptions): Promise<Page> {
   const context = await browser.newContext({
-    viewport: { width: 1440, height: 900 },
+    viewport: SCREEN,
     serviceWorkers: 'block',
     ...options,
   });

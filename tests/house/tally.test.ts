@@ -5,7 +5,7 @@ import { expect, test } from 'vitest';
 import { root } from '../../.house/paths.mjs';
 import { readTally } from '../../.house/tally.mjs';
 
-test('the reporter counts passed, failed and skipped tests, and a file that can not be loaded as one failure', () => {
+test('passed, failed and skipped tests are counted, and a file that can not be loaded as one failure', () => {
   const kept = join(root, '.cache');
   mkdirSync(kept, { recursive: true });
   // Inside the repository, so that the little tests find vitest.
@@ -24,11 +24,19 @@ test('the reporter counts passed, failed and skipped tests, and a file that can 
     writeFileSync(join(folder, 'vitest.config.mjs'), 'export default {};');
     writeFileSync(join(folder, 'broken.test.mjs'), "import './no-such-file.mjs';");
     const tally = join(folder, 'tally.json');
-    const reporter = join(root, '.house', 'count-reporter.ts');
     const { status } = spawnSync(
       process.execPath,
-      [join(root, 'node_modules/vitest/vitest.mjs'), 'run', '--root', folder, '--reporter', reporter],
-      { cwd: folder, encoding: 'utf8', env: { ...process.env, LEGWORK_TALLY: tally } },
+      [
+        join(root, 'node_modules/vitest/vitest.mjs'),
+        'run',
+        '--root',
+        folder,
+        '--reporter',
+        'json',
+        '--outputFile',
+        tally,
+      ],
+      { cwd: folder, encoding: 'utf8' },
     );
     expect(status).toBe(1);
     expect(readTally(tally)).toEqual({ passed: 2, failed: 2, skipped: 2 });
