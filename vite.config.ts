@@ -60,7 +60,7 @@ export default defineConfig({
   },
   test: {
     // `npm test` sums up what several runs wrote.
-    reporters: ['default', ...(tally === undefined ? [] : [['json', { outputFile: tally }] as const])],
+    reporters: tally === undefined ? ['default'] : ['default', ['json', { outputFile: tally }]],
     projects: [
       {
         extends: true,
