@@ -1,7 +1,7 @@
 import { type Measurement, measurements } from '../src/body';
 import { FIELDS_BY_PATH, type Field, figureWanted, usualValue, wantedOf } from '../src/project/fields';
 import { fieldSentence } from '../src/project/fields/sentences';
-import { printPhrase } from '../src/words';
+import { printPhrase, words } from '../src/words';
 
 /** What `docs/project-file.md` says, with its two tables written anew from the catalogues of fields and of measurements. */
 export const projectFileText = (text: string): string =>
@@ -24,8 +24,8 @@ const choiceRow = ([path, field]: readonly [string, Field]): string =>
 const measurementRow = (one: Measurement): string =>
   row(
     `body.${one.key}`,
-    one.name,
-    one.definition,
+    words`${one.name}`,
+    words`${one.definition}`,
     printPhrase(figureWanted(one), 'cm'),
     one.required ? 'must be measured' : one.unit === 'years' ? 'is unknown' : 'is estimated',
   );

@@ -3,6 +3,7 @@ import { type Measurement, measurements } from '../src/body';
 import { FIELDS_BY_PATH, type Field, LONGEST_TEXT, MAY_BE_NONE, usualValue } from '../src/project/fields';
 import { fieldSentence } from '../src/project/fields/sentences';
 import { VERSION } from '../src/project/migrate';
+import { words } from '../src/words';
 
 /** A JSON Schema, or a part of one. */
 export type JsonSchema = Readonly<Record<string, unknown>>;
@@ -50,8 +51,8 @@ function fieldSchema(path: string, field: Field): JsonSchema {
 }
 
 const measurementSchema = ({ name, definition, lowest, highest }: Measurement): JsonSchema => ({
-  title: name,
-  description: definition,
+  title: words`${name}`,
+  description: words`${definition}`,
   ...figure(lowest, highest),
 });
 

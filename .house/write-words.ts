@@ -33,9 +33,10 @@ function firstOfEach(all: readonly Gathered[]): readonly Gathered[] {
   return [...new Map(all.toReversed().map((one) => [one.template, one])).values()].toReversed();
 }
 
-/** `src/check/fixes.ts` is of `check`; the large rooms are taken folder by folder. */
+/** `src/check/fixes.ts` is of `check`; the large rooms are taken folder by folder, and the steps of the sewing by themselves. */
 function roomOf({ file }: Gathered): string {
   const [, room = '', ...inner] = file.split('/');
+  if (room === 'sewing' && inner[0]?.startsWith('steps-')) return 'sewing-steps';
   return ['files', 'sewing', 'workbench'].includes(room) && inner.length > 1 ? `${room}-${inner[0]}` : room;
 }
 

@@ -16,7 +16,9 @@ const SEEN: Readonly<Record<keyof Corrections, (by: CorrectedBy, amount: Mm) => 
   prominentAbdomen: (_, amount) =>
     say`A waist that dips in front shows a prominent abdomen: the centre front waist is ${mm(amount)} higher.`,
   sittingPull: ({ backUp, backOut }) =>
-    say`It pulls down when sitting: centre back is ${mm(backUp)} higher${backOut === 0 ? '' : say`, and since the waist edge may tilt no further, the back extension is ${mm(backOut)} longer`}. Centre front stays.`,
+    backOut === 0
+      ? say`It pulls down when sitting: centre back is ${mm(backUp)} higher. Centre front stays.`
+      : say`It pulls down when sitting: centre back is ${mm(backUp)} higher, and since the waist edge may tilt no further, the back extension is ${mm(backOut)} longer. Centre front stays.`,
   seated: ({ frontUp, backUp, backOut, longer }) => {
     const moved = [
       ...(frontUp === 0 ? [] : [say`centre front is ${mm(-frontUp)} lower`]),

@@ -10,7 +10,7 @@ import {
   pathLength,
   pathStart,
 } from '../plane';
-import { mm, type Phrase, type Problem, Refusal, say } from '../words';
+import { mm, own, type Phrase, type Problem, Refusal, say } from '../words';
 import type { Block, BlockEdge, Blocks } from './types';
 
 /** A point in a file: x and y in millimetres, y down. */
@@ -136,7 +136,7 @@ function traceProblems(field: string, traced: TracedBlock): readonly Problem[] {
           problem(
             `edges.${name}`,
             traced.edges[name],
-            say`must start where ${before} ends; they are ${mm(gap)} apart.`,
+            say`must start where ${own(before)} ends; they are ${mm(gap)} apart.`,
           ),
         ];
   });

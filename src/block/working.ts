@@ -109,11 +109,9 @@ export function blockWorking(
   ];
 }
 
-const RISE_SOURCE = 'New Mexico State University C-209, quoted: ½ to 1 in by the hip; 6 mm more to lounge in, practice';
-const FORK_SOURCE =
-  'The Practical Designer, 1911 and 1918: hip/16 to hip/12 in front; behind hip/8, practice; ANSUR II';
-const WAIST_SOURCE =
-  'The Practical Designer, 1918: ½ in in front; behind hip/24 on lesson slides; here less, practice; ANSUR II';
+const RISE_SOURCE = say`New Mexico State University C-209, quoted: ½ to 1 in by the hip; 6 mm more to lounge in, practice`;
+const FORK_SOURCE = say`The Practical Designer, 1911 and 1918: hip/16 to hip/12 in front; behind hip/8, practice; ANSUR II`;
+const WAIST_SOURCE = say`The Practical Designer, 1918: ½ in in front; behind hip/24 on lesson slides; here less, practice; ANSUR II`;
 
 const named = (block: Block, name: BlockEdge): Edge => ({
   name: `${block.part} ${name}`,
@@ -142,7 +140,7 @@ const darts = (block: Block): readonly Edge[] =>
   }));
 
 const fitPart = (fit: number): Phrase =>
-  Math.abs(fit) < 0.05 ? UNSAID : say` ${fit > 0 ? '+' : '−'} crotch fit ${mm(Math.abs(fit))}`;
+  Math.abs(fit) < 0.05 ? UNSAID : fit > 0 ? say` + crotch fit ${mm(fit)}` : say` − crotch fit ${mm(-fit)}`;
 
 /** Where the hip line lies, and why not where it was measured. */
 function hipLineTold({ hipLevel, hipRaised }: Proportions): Phrase {

@@ -1,4 +1,4 @@
-import { mm, number, type Problem, Refusal, say } from '../words';
+import { inside, mm, number, type Problem, Refusal, say } from '../words';
 import { type Measurement, measurements } from './catalogue';
 import { estimateMissing } from './estimate';
 import { isChild } from './estimate-children';
@@ -97,7 +97,7 @@ function valueProblem(m: Measurement, value: number | undefined): readonly Probl
       {
         field,
         value,
-        phrase: say`${m.name} is needed: ${m.definition.charAt(0).toLowerCase()}${m.definition.slice(1)}`,
+        phrase: say`${m.name} is needed: ${inside(m.definition)}`,
       },
     ];
   }

@@ -1,13 +1,14 @@
+import { own, type Phrase, say } from '../words';
 import type { MeasurementKey } from './types';
 
 /** One measurement of the catalogue: what it is, where the tape goes, and the limits beyond which nothing can be drafted. */
 export interface Measurement {
   readonly key: MeasurementKey;
-  readonly name: string;
+  readonly name: Phrase;
   /** What is measured. */
-  readonly definition: string;
+  readonly definition: Phrase;
   /** Where the tape goes. */
-  readonly where: string;
+  readonly where: Phrase;
   readonly required: boolean;
   readonly unit: 'mm' | 'years';
   /** Limits of what can be drafted, in the unit; a value outside is refused, never changed. */
@@ -30,9 +31,9 @@ export interface Measurement {
 export const measurements: readonly Measurement[] = [
   {
     key: 'waistGirth',
-    name: 'Waist',
-    definition: 'Round the body where the waist edge shall sit.',
-    where: 'Tie a tape or elastic where the waistband shall lie and leave it there; every height starts from it.',
+    name: say`Waist`,
+    definition: say`Round the body where the waist edge shall sit.`,
+    where: say`Tie a tape or elastic where the waistband shall lie and leave it there; every height starts from it.`,
     required: true,
     unit: 'mm',
     lowest: 350,
@@ -42,9 +43,9 @@ export const measurements: readonly Measurement[] = [
   },
   {
     key: 'hipGirth',
-    name: 'Hip',
-    definition: 'Round the fullest part of the seat, tape level.',
-    where: 'Stand feet together; slide the tape up and down until it measures most, and keep it level.',
+    name: say`Hip`,
+    definition: say`Round the fullest part of the seat, tape level.`,
+    where: say`Stand feet together; slide the tape up and down until it measures most, and keep it level.`,
     required: true,
     unit: 'mm',
     lowest: 400,
@@ -54,9 +55,9 @@ export const measurements: readonly Measurement[] = [
   },
   {
     key: 'hipDepth',
-    name: 'Hip depth',
-    definition: 'From the waist down to the fullest part of the seat, along the side.',
-    where: 'From the tied tape straight down the side to the level at which the hip was measured.',
+    name: say`Hip depth`,
+    definition: say`From the waist down to the fullest part of the seat, along the side.`,
+    where: say`From the tied tape straight down the side to the level at which the hip was measured.`,
     required: false,
     unit: 'mm',
     lowest: 30,
@@ -64,9 +65,9 @@ export const measurements: readonly Measurement[] = [
   },
   {
     key: 'bodyRise',
-    name: 'Body rise',
-    definition: 'From the waist down to the seat of a hard chair, sitting upright.',
-    where: 'Sit on a hard, flat chair; from the tied tape down the side to the chair.',
+    name: say`Body rise`,
+    definition: say`From the waist down to the seat of a hard chair, sitting upright.`,
+    where: say`Sit on a hard, flat chair; from the tied tape down the side to the chair.`,
     required: true,
     unit: 'mm',
     lowest: 70,
@@ -74,9 +75,9 @@ export const measurements: readonly Measurement[] = [
   },
   {
     key: 'insideLeg',
-    name: 'Inside leg',
-    definition: 'From the crotch to the floor, inside of the leg.',
-    where: 'Stand without shoes, feet slightly apart, a book held up at the crotch; from its top edge to the floor.',
+    name: say`Inside leg`,
+    definition: say`From the crotch to the floor, inside of the leg.`,
+    where: say`Stand without shoes, feet slightly apart, a book held up at the crotch; from its top edge to the floor.`,
     required: true,
     unit: 'mm',
     lowest: 180,
@@ -86,9 +87,9 @@ export const measurements: readonly Measurement[] = [
   },
   {
     key: 'crotchLength',
-    name: 'Crotch length',
-    definition: 'From the waist at the front, between the legs, to the waist at the back.',
-    where: 'From the tied tape at centre front, close between the legs, up to the tied tape at centre back.',
+    name: say`Crotch length`,
+    definition: say`From the waist at the front, between the legs, to the waist at the back.`,
+    where: say`From the tied tape at centre front, close between the legs, up to the tied tape at centre back.`,
     required: false,
     unit: 'mm',
     lowest: 250,
@@ -98,9 +99,9 @@ export const measurements: readonly Measurement[] = [
   },
   {
     key: 'frontCrotchLength',
-    name: 'Front crotch length',
-    definition: 'The front part of the crotch length, from the waist to the point where the inseams shall meet.',
-    where: 'The same tape, read at the middle between the legs.',
+    name: say`Front crotch length`,
+    definition: say`The front part of the crotch length, from the waist to the point where the inseams shall meet.`,
+    where: say`The same tape, read at the middle between the legs.`,
     required: false,
     unit: 'mm',
     lowest: 90,
@@ -108,9 +109,9 @@ export const measurements: readonly Measurement[] = [
   },
   {
     key: 'highHipGirth',
-    name: 'High hip',
-    definition: 'Round the abdomen, halfway between waist and hip.',
-    where: 'Level round the fullest part of the abdomen; needed where it is fuller than the hip.',
+    name: say`High hip`,
+    definition: say`Round the abdomen, halfway between waist and hip.`,
+    where: say`Level round the fullest part of the abdomen; needed where it is fuller than the hip.`,
     required: false,
     unit: 'mm',
     lowest: 350,
@@ -120,9 +121,9 @@ export const measurements: readonly Measurement[] = [
   },
   {
     key: 'thighGirth',
-    name: 'Thigh',
-    definition: 'Round the fullest part of the thigh.',
-    where: 'Just below the fold of the seat, tape level.',
+    name: say`Thigh`,
+    definition: say`Round the fullest part of the thigh.`,
+    where: say`Just below the fold of the seat, tape level.`,
     required: false,
     unit: 'mm',
     lowest: 180,
@@ -132,9 +133,9 @@ export const measurements: readonly Measurement[] = [
   },
   {
     key: 'kneeGirth',
-    name: 'Knee',
-    definition: 'Round the knee, slightly flexed.',
-    where: 'Over the middle of the kneecap, the knee a little bent.',
+    name: say`Knee`,
+    definition: say`Round the knee, slightly flexed.`,
+    where: say`Over the middle of the kneecap, the knee a little bent.`,
     required: false,
     unit: 'mm',
     lowest: 130,
@@ -144,9 +145,9 @@ export const measurements: readonly Measurement[] = [
   },
   {
     key: 'calfGirth',
-    name: 'Calf',
-    definition: 'Round the fullest part of the calf.',
-    where: 'Tape level where it measures most below the knee.',
+    name: say`Calf`,
+    definition: say`Round the fullest part of the calf.`,
+    where: say`Tape level where it measures most below the knee.`,
     required: false,
     unit: 'mm',
     lowest: 110,
@@ -156,9 +157,9 @@ export const measurements: readonly Measurement[] = [
   },
   {
     key: 'ankleGirth',
-    name: 'Ankle',
-    definition: 'Round the ankle bones.',
-    where: 'Over both ankle bones.',
+    name: say`Ankle`,
+    definition: say`Round the ankle bones.`,
+    where: say`Over both ankle bones.`,
     required: false,
     unit: 'mm',
     lowest: 90,
@@ -168,9 +169,9 @@ export const measurements: readonly Measurement[] = [
   },
   {
     key: 'footEntryGirth',
-    name: 'Foot entry',
-    definition: 'Round the heel and over the instep: the least that a hem must pass.',
-    where: 'Point the foot; round the heel and over the top of the instep.',
+    name: say`Foot entry`,
+    definition: say`Round the heel and over the instep: the least that a hem must pass.`,
+    where: say`Point the foot; round the heel and over the top of the instep.`,
     required: false,
     unit: 'mm',
     lowest: 120,
@@ -178,9 +179,9 @@ export const measurements: readonly Measurement[] = [
   },
   {
     key: 'waistToKnee',
-    name: 'Waist to knee',
-    definition: 'From the waist down to the middle of the knee, along the side.',
-    where: 'From the tied tape down the side to the middle of the kneecap.',
+    name: say`Waist to knee`,
+    definition: say`From the waist down to the middle of the knee, along the side.`,
+    where: say`From the tied tape down the side to the middle of the kneecap.`,
     required: false,
     unit: 'mm',
     lowest: 150,
@@ -188,9 +189,9 @@ export const measurements: readonly Measurement[] = [
   },
   {
     key: 'outsideLeg',
-    name: 'Outside leg',
-    definition: 'From the waist to the floor, along the side.',
-    where: 'From the tied tape down the side, over the hip, to the floor. It checks rise and inside leg.',
+    name: say`Outside leg`,
+    definition: say`From the waist to the floor, along the side.`,
+    where: say`From the tied tape down the side, over the hip, to the floor. It checks rise and inside leg.`,
     required: false,
     unit: 'mm',
     lowest: 300,
@@ -198,9 +199,9 @@ export const measurements: readonly Measurement[] = [
   },
   {
     key: 'height',
-    name: 'Height',
-    definition: 'Standing height without shoes.',
-    where: 'From the top of the head to the floor.',
+    name: say`Height`,
+    definition: say`Standing height without shoes.`,
+    where: say`From the top of the head to the floor.`,
     required: false,
     unit: 'mm',
     lowest: 600,
@@ -210,12 +211,18 @@ export const measurements: readonly Measurement[] = [
   },
   {
     key: 'ageYears',
-    name: 'Age',
-    definition: 'In years. Children are estimated by children’s figures, and their cautions depend on it.',
-    where: 'No tape: under eighteen, the estimates come from measured children.',
+    name: say`Age`,
+    definition: say`In years. Children are estimated by children’s figures, and their cautions depend on it.`,
+    where: say`No tape: under eighteen, the estimates come from measured children.`,
     required: false,
     unit: 'years',
     lowest: 0,
     highest: 120,
   },
 ];
+
+/** What people call a measurement. */
+export function measurementName(key: MeasurementKey): Phrase {
+  const found = measurements.find((one) => one.key === key);
+  return found ? found.name : say`${own(key)}`;
+}

@@ -1,10 +1,10 @@
 import type { Mm } from '../length';
+import { type Phrase, say } from '../words';
 import { KNEE_BELOW_CROTCH } from './proportions';
 import type { Estimate, EstimatedKey, EstimateFigures } from './types';
 
 /** AnthroKids: where the estimates of children come from. */
-const SURVEY =
-  'Anthropometry of Infants, Children and Youths to Age 18 for Product Safety Design (UM-HSRI-77-17, 1977), 2–20 years, sexes together';
+const SURVEY = say`Anthropometry of Infants, Children and Youths to Age 18 for Product Safety Design (UM-HSRI-77-17, 1977), 2–20 years, sexes together`;
 
 /** Shorter than every adult (1,409 mm), or with a waist below the lowest among them: taken for a child. @source ANSUR II, 2014 */
 const SHORTEST_ADULT = 1400;
@@ -65,19 +65,18 @@ const SHIN_SPREAD = 15.8;
 export function childEstimate(key: EstimatedKey, from: EstimateFigures): Estimate {
   if (key === 'kneeGirth') {
     const calf = knownOr('calfGirth', from);
-    const source = `inferred: as wide as the calf, as on adults (ANSUR II, 2014); no survey of children took the knee. Calf: ${calf.source}`;
+    const source = say`inferred: as wide as the calf, as on adults (ANSUR II, 2014); no survey of children took the knee. Calf: ${calf.source}`;
     return inferred(key, KNEE_OF_CALF * calf.value, KNEE_OF_CALF * calf.spread, source);
   }
   if (key === 'footEntryGirth') {
     const ankle = knownOr('ankleGirth', from);
     const value = FOOT_OF.ankle * ankle.value + FOOT_OF.stature * statureOf(from);
-    const source = `inferred: 0.557 × ankle + 0.121 × height, as on adults (ANSUR II, 2014); no survey of children took the foot entry. Ankle: ${ankle.source}`;
+    const source = say`inferred: 0.557 × ankle + 0.121 × height, as on adults (ANSUR II, 2014); no survey of children took the foot entry. Ankle: ${ankle.source}`;
     return inferred(key, value, FOOT_OF.ankle * ankle.spread, source);
   }
   if (key === 'waistToKnee') {
     const value = from.bodyRise + KNEE_BELOW_CROTCH * from.insideLeg;
-    const source =
-      'inferred: the knee at an adult’s share of the inside leg (ANSUR II, 2014); shin heights of children agree';
+    const source = say`inferred: the knee at an adult’s share of the inside leg (ANSUR II, 2014); shin heights of children agree`;
     return { key, value, spread: SHIN_SPREAD, source, basis: 'inference' };
   }
   const { intercept, waist, hip, stature, spread } = LINES[key];
@@ -96,16 +95,16 @@ function statureOf({ height, bodyRise, insideLeg }: EstimateFigures): Mm {
 interface Known {
   readonly value: Mm;
   readonly spread: Mm;
-  readonly source: string;
+  readonly source: Phrase;
 }
 
 function knownOr(key: 'calfGirth' | 'ankleGirth', from: EstimateFigures): Known {
   const measured = from[key];
-  return measured === undefined ? childEstimate(key, from) : { value: measured, spread: 0, source: 'measured' };
+  return measured === undefined ? childEstimate(key, from) : { value: measured, spread: 0, source: say`measured` };
 }
 
 /** A girth by adults' proportions: what it was taken from may be off, and so may the proportion. */
-const inferred = (key: EstimatedKey, value: Mm, spread: Mm, source: string): Estimate => ({
+const inferred = (key: EstimatedKey, value: Mm, spread: Mm, source: Phrase): Estimate => ({
   key,
   value,
   spread: Math.hypot(spread, FROM_ADULTS * value),

@@ -1,9 +1,10 @@
 import type { Mm } from '../length';
+import { say } from '../words';
 import { childEstimate, isChild } from './estimate-children';
 import { KNEE_BELOW_CROTCH } from './proportions';
 import type { Estimate, EstimatedKey, EstimateFigures, MeasurementKey } from './types';
 
-const SURVEY = 'ANSUR II (NATICK/TR-15/007, 2014), regression over 6,068 adults, sexes pooled';
+const SURVEY = say`ANSUR II (NATICK/TR-15/007, 2014), regression over 6,068 adults, sexes pooled`;
 
 /** One line of the survey's regressions: y = intercept + waist·W + hip·H + tall·(stature, or waist height). */
 interface Line {

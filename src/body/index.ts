@@ -1,5 +1,5 @@
 export { bodyProblems, prepareBody } from './body';
-export { type Measurement, measurements } from './catalogue';
+export { type Measurement, measurementName, measurements } from './catalogue';
 export { CORD_ENDS, cordRulesFor, gatheredEnd } from './cord-rules';
 export { crotchLengthExpected, estimateMissing } from './estimate';
 export { fullestGirth } from './fullest';

@@ -1,10 +1,10 @@
-import { mm, say } from '../words';
-import { measurements } from './catalogue';
+import { inside, mm, say } from '../words';
+import { measurementName } from './catalogue';
 import { isChild } from './estimate-children';
 import { RATIO_RULES, type RatioRule } from './ratio-rules';
-import type { BodyInput, MeasurementKey, Remark } from './types';
+import type { BodyInput, Remark } from './types';
 
-const ADULTS = 'ANSUR II (NATICK/TR-15/007, 2014), least and most of 6,068 adults';
+const ADULTS = say`ANSUR II (NATICK/TR-15/007, 2014), least and most of 6,068 adults`;
 
 /**
  * What about a body is worth a second look with the tape. Only measured values are compared, an estimate is never held
@@ -27,7 +27,7 @@ function ratioRemark({ id, part, of, lowest, highest, source }: RatioRule, input
   const [value, whole] = [input[part], input[of]];
   if (value === undefined || whole === undefined) return [];
   if (value >= lowest * whole && value <= highest * whole) return [];
-  const phrase = say`${nameOf(part)} ${mm(value)} beside ${lowerName(of)} ${mm(whole)}: people so measured have ${mm(lowest * whole)} to ${mm(highest * whole)}. Measure both again.`;
+  const phrase = say`${measurementName(part)} ${mm(value)} beside ${inside(measurementName(of))} ${mm(whole)}: people so measured have ${mm(lowest * whole)} to ${mm(highest * whole)}. Measure both again.`;
   return [{ id, keys: [part, of], phrase, source }];
 }
 
@@ -41,7 +41,7 @@ const outsideSum: Rule = ({ outsideLeg, bodyRise, insideLeg }) => {
   const sum = bodyRise + insideLeg;
   if (outsideLeg >= sum - SUM.less && outsideLeg <= sum + SUM.more) return undefined;
   const phrase = say`Rise and inside leg together are ${mm(sum)}, the outside leg ${mm(outsideLeg)}; they should meet within ${mm(SUM.more)}. One of the three was misread.`;
-  return { id: 'outside-sum', keys: ['outsideLeg', 'bodyRise', 'insideLeg'], phrase, source: 'practice' };
+  return { id: 'outside-sum', keys: ['outsideLeg', 'bodyRise', 'insideLeg'], phrase, source: say`practice` };
 };
 
 /** Least and greatest crotch height ÷ waist height; a waist 45 mm above the navel takes the least from 0.73 to 0.70. @source ANSUR II, 2014; wider still for children */
@@ -57,7 +57,7 @@ const insideShare: Rule = ({ bodyRise, insideLeg }) => {
     id: 'inside-rise',
     keys: ['insideLeg', 'bodyRise'],
     phrase,
-    source: `${ADULTS} (0.73–0.88 of the waist height), wider for a natural waist and for children`,
+    source: say`${ADULTS} (0.73–0.88 of the waist height), wider for a natural waist and for children`,
   };
 };
 
@@ -76,7 +76,7 @@ const kneeShare: Rule = (input) => {
     id: 'knee-level',
     keys: ['waistToKnee', 'insideLeg'],
     phrase,
-    source: `${ADULTS}: knee height ÷ crotch height`,
+    source: say`${ADULTS}: knee height ÷ crotch height`,
   };
 };
 
@@ -89,22 +89,24 @@ const highHip: Rule = ({ highHipGirth, waistGirth, hipGirth }) => {
   const most = HIGH_HIP.most * Math.max(waistGirth, hipGirth);
   if (highHipGirth >= least && highHipGirth <= most) return undefined;
   const phrase = say`High hip ${mm(highHipGirth)} lies halfway between waist ${mm(waistGirth)} and hip ${mm(hipGirth)}; it should measure ${mm(least)} to ${mm(most)}.`;
-  return { id: 'high-hip', keys: ['highHipGirth', 'waistGirth', 'hipGirth'], phrase, source: 'practice' };
+  return { id: 'high-hip', keys: ['highHipGirth', 'waistGirth', 'hipGirth'], phrase, source: say`practice` };
 };
 
 const frontAlone: Rule = ({ frontCrotchLength, crotchLength }) => {
   if (frontCrotchLength === undefined || crotchLength !== undefined) return undefined;
   const phrase = say`The front part of the crotch length counts only beside the whole: measure that too.`;
-  return { id: 'front-alone', keys: ['frontCrotchLength'], phrase, source: 'practice' };
+  return { id: 'front-alone', keys: ['frontCrotchLength'], phrase, source: say`practice` };
 };
 
 const underTwo: Rule = ({ ageYears }) => {
   if (ageYears === undefined || ageYears >= 2) return undefined;
   const phrase = say`Nobody under two years was measured for the estimates: measure what can be measured.`;
-  return { id: 'under-two', keys: ['ageYears'], phrase, source: 'AnthroKids (UM-HSRI-77-17, 1977) begins at 2 years' };
+  return {
+    id: 'under-two',
+    keys: ['ageYears'],
+    phrase,
+    source: say`AnthroKids (UM-HSRI-77-17, 1977) begins at 2 years`,
+  };
 };
 
 const OTHER_RULES: readonly Rule[] = [outsideSum, insideShare, kneeShare, highHip, frontAlone, underTwo];
-
-const nameOf = (key: MeasurementKey): string => measurements.find((m) => m.key === key)?.name ?? key;
-const lowerName = (key: MeasurementKey): string => nameOf(key).toLowerCase();

@@ -1,7 +1,8 @@
+import { type Phrase, say } from '../words';
 import type { MeasurementKey } from './types';
 
-const ADULTS = 'ANSUR II (NATICK/TR-15/007, 2014), least and most of 6,068 adults';
-const CHILDREN = 'AnthroKids (UM-HSRI-77-17, 1977), 998 of 1,000 children of 2–20 years';
+const ADULTS = say`ANSUR II (NATICK/TR-15/007, 2014), least and most of 6,068 adults`;
+const CHILDREN = say`AnthroKids (UM-HSRI-77-17, 1977), 998 of 1,000 children of 2–20 years`;
 
 /** One measurement as a share of another, and between which shares people were found. */
 export interface RatioRule {
@@ -12,7 +13,7 @@ export interface RatioRule {
   readonly of: MeasurementKey;
   readonly lowest: number;
   readonly highest: number;
-  readonly source: string;
+  readonly source: Phrase;
 }
 
 /**
@@ -28,7 +29,7 @@ export const RATIO_RULES: readonly RatioRule[] = [
     of: 'hipGirth',
     lowest: 0.62,
     highest: 1.25,
-    source: `${ADULTS} (0.70–1.22 at the navel; a natural waist is narrower); NHANES 2017–2020 (CDC), 8,302 adults; ${CHILDREN}`,
+    source: say`${ADULTS} (0.70–1.22 at the navel; a natural waist is narrower); NHANES 2017–2020 (CDC), 8,302 adults; ${CHILDREN}`,
   },
   {
     id: 'thigh-hip',
@@ -55,7 +56,7 @@ export const RATIO_RULES: readonly RatioRule[] = [
     of: 'thighGirth',
     lowest: 0.513,
     highest: 0.75,
-    source: `${ADULTS}; knee = 0.95 × lower thigh`,
+    source: say`${ADULTS}; knee = 0.95 × lower thigh`,
   },
   {
     id: 'calf-knee',
@@ -64,7 +65,7 @@ export const RATIO_RULES: readonly RatioRule[] = [
     of: 'kneeGirth',
     lowest: 0.8,
     highest: 1.18,
-    source: `${ADULTS}; knee = 0.95 × lower thigh`,
+    source: say`${ADULTS}; knee = 0.95 × lower thigh`,
   },
   {
     id: 'calf-thigh',
@@ -100,7 +101,7 @@ export const RATIO_RULES: readonly RatioRule[] = [
     of: 'height',
     lowest: 0.4,
     highest: 1,
-    source: `practice, wider than ${ADULTS} (0.45–0.82)`,
+    source: say`practice, wider than ${ADULTS} (0.45–0.82)`,
   },
   {
     id: 'rise-height',
@@ -109,7 +110,7 @@ export const RATIO_RULES: readonly RatioRule[] = [
     of: 'height',
     lowest: 0.066,
     highest: 0.19,
-    source: `${ADULTS}; 0.165 at the navel, 0.19 at a natural waist`,
+    source: say`${ADULTS}; 0.165 at the navel, 0.19 at a natural waist`,
   },
   {
     id: 'rise-hip',
@@ -118,7 +119,7 @@ export const RATIO_RULES: readonly RatioRule[] = [
     of: 'hipGirth',
     lowest: 0.11,
     highest: 0.4,
-    source: `${ADULTS} (0.096–0.295, 998 in 1,000 above 0.117), wider for a natural waist`,
+    source: say`${ADULTS} (0.096–0.295, 998 in 1,000 above 0.117), wider for a natural waist`,
   },
   {
     id: 'depth-rise',
@@ -145,7 +146,7 @@ export const RATIO_RULES: readonly RatioRule[] = [
     of: 'height',
     lowest: 0.37,
     highest: 0.54,
-    source: `${CHILDREN}: the fold of the seat, with the crotch 0.018 of the stature above it (inferred)`,
+    source: say`${CHILDREN}: the fold of the seat, with the crotch 0.018 of the stature above it (inferred)`,
   },
   {
     id: 'crotch-hip',
@@ -154,7 +155,7 @@ export const RATIO_RULES: readonly RatioRule[] = [
     of: 'hipGirth',
     lowest: 0.47,
     highest: 0.83,
-    source: `${ADULTS}; 0.74 at the navel, 0.83 at a natural waist`,
+    source: say`${ADULTS}; 0.74 at the navel, 0.83 at a natural waist`,
   },
   {
     id: 'crotch-rise',
@@ -163,7 +164,7 @@ export const RATIO_RULES: readonly RatioRule[] = [
     of: 'bodyRise',
     lowest: 2.1,
     highest: 5.5,
-    source: `${ADULTS} (2.29–5.4), wider for a rise taken sitting`,
+    source: say`${ADULTS} (2.29–5.4), wider for a rise taken sitting`,
   },
   {
     id: 'front-crotch',
@@ -172,6 +173,6 @@ export const RATIO_RULES: readonly RatioRule[] = [
     of: 'crotchLength',
     lowest: 0.29,
     highest: 0.58,
-    source: `${ADULTS}; the back part is 0.42–0.71`,
+    source: say`${ADULTS}; the back part is 0.42–0.71`,
   },
 ];

@@ -48,7 +48,7 @@ export interface Estimate {
   /** Standard deviation of the estimate, in the measurement's unit. */
   readonly spread: number;
   /** Where the rule comes from. */
-  readonly source: string;
+  readonly source: Phrase;
   /**
    * `survey`: this measurement was taken of people like this one. `inference`: it was not; the value comes from other
    * people's proportions, and a check that needs the measurement judges by the spread as well.
@@ -65,7 +65,7 @@ export interface Remark {
   /** What was found and what people measure, in one sentence or two. */
   readonly phrase: Phrase;
   /** Where the rule comes from. */
-  readonly source: string;
+  readonly source: Phrase;
 }
 
 /** A body ready to draft from: what was measured, and estimates for the rest. */

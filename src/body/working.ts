@@ -1,6 +1,6 @@
 import type { WorkingStep } from '../plane';
 import { mm, say, UNSAID } from '../words';
-import { measurements } from './catalogue';
+import { measurementName } from './catalogue';
 import { crotchLengthExpected } from './estimate';
 import type { Body, Estimate, Remark } from './types';
 
@@ -21,7 +21,7 @@ export function bodyWorking(body: Body): readonly WorkingStep[] {
 }
 
 function estimateTold({ key, value, spread, source, basis }: Estimate): WorkingStep {
-  const name = measurements.find((m) => m.key === key)?.name ?? key;
+  const name = measurementName(key);
   const sentence =
     basis === 'survey'
       ? say`${name} was not measured; two bodies in three like this one lie within ${mm(spread)} of ${mm(value)}.`

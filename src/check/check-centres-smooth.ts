@@ -14,7 +14,7 @@ export function checkCentresSmooth({ finished: { sewn }, traced }: Subject): Che
   const good = worst <= TOLERANCE;
   return {
     id: 'centres-smooth',
-    name: 'Centres run smooth',
+    name: say`Centres run smooth`,
     verdict: good ? 'good' : 'mind',
     measured: worst,
     wanted: 0,

@@ -31,7 +31,7 @@ export function checkChannels(subject: Subject): Check | undefined {
     channel.holds === 'elastic' && waist.turnOfCloth < ENOUGH_TURN && finished.heights.channels.includes(channel);
   return {
     id: 'channels',
-    name: 'Channels have room',
+    name: say`Channels have room`,
     verdict: good ? 'good' : 'wrong',
     measured: room,
     wanted: needed,

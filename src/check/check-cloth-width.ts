@@ -21,7 +21,7 @@ export function checkClothWidth({ cloth, leg, choices: { shape }, finished }: Su
   const hemFits = typeof shape === 'string' || widthOf(hemCurves(finished.piece)) <= room;
   return {
     id: 'leg-fits-cloth',
-    name: 'Leg fits the cloth',
+    name: say`Leg fits the cloth`,
     verdict: good ? 'good' : 'wrong',
     measured: width,
     wanted: room,

@@ -20,7 +20,7 @@ export function checkCrotchEnds(subject: Subject): Check {
   const flatter = !good && pyjamaWorst(subject) < worst - WORTH;
   return {
     id: 'crotch-ends',
-    name: 'Crotch ends nearly level',
+    name: say`Crotch ends nearly level`,
     verdict: good ? 'good' : 'mind',
     measured: worst,
     wanted: STEEPEST,

@@ -29,7 +29,7 @@ export function checkCrotchLength({ body, blocks, proportions, choices, finished
   const good = Math.abs(miss) <= TOLERANCE && !spent;
   return {
     id: 'crotch-length',
-    name: 'Crotch length',
+    name: say`Crotch length`,
     verdict: good ? 'good' : miss < -(proportions?.crotchEase ?? 0) ? 'wrong' : 'mind',
     measured: length,
     wanted,

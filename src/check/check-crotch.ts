@@ -20,7 +20,7 @@ export function checkCrotch({ finished, choices }: Subject): Check {
   const own = typeof choices.shape !== 'string';
   return {
     id: 'crotch-smooth',
-    name: 'Crotch runs smooth',
+    name: say`Crotch runs smooth`,
     verdict: good ? 'good' : 'wrong',
     measured: angle,
     wanted: 180,

@@ -28,7 +28,7 @@ export function checkElastic(subject: Subject): Check | undefined {
   const what = band ? say`A band of knit` : say`Elastic`;
   return {
     id: 'elastic-reaches',
-    name: 'Elastic reaches',
+    name: say`Elastic reaches`,
     verdict: !reaches ? 'wrong' : loose ? 'mind' : 'good',
     measured: loose ? elasticLength : reach,
     wanted: loose ? body.waistGirth : fullest,

@@ -40,7 +40,7 @@ export function checkFork(subject: Subject): Check {
   const long = worst.across > worst.most;
   return {
     id: 'fork',
-    name: 'Fork fits between the legs',
+    name: say`Fork fits between the legs`,
     verdict: good ? 'good' : 'mind',
     measured: worst.across,
     wanted: good ? worst.across : long ? worst.most : worst.least,

@@ -16,7 +16,7 @@ export function checkFullness({ body, cloth, leg, opening }: Subject): Check {
   const over = opening - least;
   return {
     id: 'fullness',
-    name: 'Fullness at the waist',
+    name: say`Fullness at the waist`,
     verdict: good ? 'good' : 'mind',
     measured: fullness,
     wanted: MOST,

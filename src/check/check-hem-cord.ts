@@ -8,7 +8,7 @@ export function checkHemCord({ body, ageYears, hem }: Subject): Check | undefine
   if (hem.finish !== 'drawstringCasing' || !cordRulesFor({ ageYears, child: body.child }).hold) return undefined;
   return {
     id: 'hem-cord',
-    name: 'Cord at the hem',
+    name: say`Cord at the hem`,
     verdict: 'wrong',
     measured: 2,
     wanted: 0,

@@ -2,7 +2,7 @@ import { type LimbPlace, passedBelow } from '../body';
 import { hemHeight } from '../edges';
 import type { Mm } from '../length';
 import { distance, pathEnd, pathStart } from '../plane';
-import { mm, say, UNSAID } from '../words';
+import { mm, type Phrase, say, UNSAID } from '../words';
 import { type Check, type Subject, usableStretch } from './check';
 import { fixHemTo, withFix } from './fixes';
 import { doubtOf, drawnCurves, estimatedWord, orMeasure } from './measuring';
@@ -11,12 +11,12 @@ import { doubtOf, drawnCurves, estimatedWord, orMeasure } from './measuring';
 const ROOM = 20;
 
 /** What a hem passes on its way up, by the words of a sentence. */
-const WORDS: Readonly<Record<LimbPlace['key'], string>> = {
-  footEntryGirth: 'the foot at heel and instep',
-  ankleGirth: 'the ankle',
-  calfGirth: 'the calf',
-  kneeGirth: 'the knee',
-  thighGirth: 'the thigh',
+const WORDS: Readonly<Record<LimbPlace['key'], Phrase>> = {
+  footEntryGirth: say`the foot at heel and instep`,
+  ankleGirth: say`the ankle`,
+  calfGirth: say`the calf`,
+  kneeGirth: say`the knee`,
+  thighGirth: say`the thigh`,
 };
 
 /** What must pass the hem: how much it wants, and what it needs at the very least. */
@@ -46,7 +46,7 @@ export function checkHemEntry({ body, cloth, leg, finished }: Subject): Check {
   const measure = orMeasure(doubtOf(body, told.key), WORDS[told.key]);
   return {
     id: 'hem-entry',
-    name: 'Foot passes the hem',
+    name: say`Foot passes the hem`,
     verdict,
     measured: hem,
     wanted,

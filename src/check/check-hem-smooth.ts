@@ -14,7 +14,7 @@ export function checkHemSmooth({ finished: { sewn }, leg }: Subject): Check {
   const good = worst <= TOLERANCE;
   return {
     id: 'hem-smooth',
-    name: 'Hem runs smooth',
+    name: say`Hem runs smooth`,
     verdict: good ? 'good' : 'mind',
     measured: 90 - worst,
     wanted: 90,

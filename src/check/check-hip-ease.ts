@@ -29,7 +29,7 @@ export function checkHipEase({ body, cloth, leg, finished, hip }: Subject): Chec
   const [tight, wide] = [ease < least - ROUNDING, ease > most + ROUNDING];
   return {
     id: 'hip-ease',
-    name: 'Ease at the hip',
+    name: say`Ease at the hip`,
     verdict: tooSmall ? 'wrong' : tight || wide ? 'mind' : 'good',
     measured: ease,
     wanted: Math.min(most, Math.max(least, ease)),

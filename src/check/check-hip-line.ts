@@ -23,7 +23,7 @@ export function checkHipLine({ body, leg, finished }: Subject): Check | undefine
   const good = Math.abs(off) <= NEAR;
   return {
     id: 'hip-line',
-    name: 'Hip line where measured',
+    name: say`Hip line where measured`,
     verdict: good ? 'good' : 'mind',
     measured: level,
     wanted: body.hipDepth,

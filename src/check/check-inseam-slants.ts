@@ -36,7 +36,7 @@ export function checkInseamSlants(subject: Subject): Check {
   const pyjama = !good && twisted && pyjamaBeyond(subject, steepest) < beyond(slants);
   return {
     id: 'inseams-slant',
-    name: 'Inseams slant alike',
+    name: say`Inseams slant alike`,
     verdict: good ? 'good' : 'mind',
     measured,
     wanted,

@@ -10,7 +10,7 @@ export function checkInseams({ finished }: Subject): Check {
   const good = Math.abs(front - back) <= TOLERANCE;
   return {
     id: 'inseams-equal',
-    name: 'Inseams equal',
+    name: say`Inseams equal`,
     verdict: good ? 'good' : 'wrong',
     measured: front - back,
     wanted: 0,

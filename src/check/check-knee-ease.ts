@@ -35,7 +35,7 @@ export function checkKneeEase({ body, leg, choices: { shape }, finished }: Subje
   const hem = distance(pathStart(leg.hem), pathEnd(leg.hem)) + missing / AT_KNEE;
   return {
     id: 'knee-ease',
-    name: 'Ease at the knee',
+    name: say`Ease at the knee`,
     verdict,
     measured: ease,
     wanted,
@@ -46,8 +46,8 @@ export function checkKneeEase({ body, leg, choices: { shape }, finished }: Subje
       verdict === 'good'
         ? UNSAID
         : narrowed
-          ? say`Make the hem ${mm(hem)} round${orMeasure(doubt, 'the knee')}.`
-          : say`Spread by ${mm(spread)}${orMeasure(doubt, 'the knee')}.`,
+          ? say`Make the hem ${mm(hem)} round${orMeasure(doubt, say`the knee`)}.`
+          : say`Spread by ${mm(spread)}${orMeasure(doubt, say`the knee`)}.`,
     ...withFix(verdict === 'good' ? undefined : narrowed ? fixHemTo(hem) : fixSpreadTo(spread)),
   };
 }

@@ -33,7 +33,7 @@ export function checkLeans({ finished: { sewn }, leg, traced }: Subject): Check 
   const asDrawn = worst.lean / Math.max(1e-9, 1 - leg.straighten);
   return {
     id: 'leans',
-    name: 'Centres lean gently',
+    name: say`Centres lean gently`,
     verdict: good ? 'good' : 'mind',
     measured: Math.abs(worst.lean),
     wanted: inwards ? worst.most : OUTWARDS,

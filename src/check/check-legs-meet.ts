@@ -1,6 +1,6 @@
 import type { Mm } from '../length';
 import { distance, pathLength, pathStart } from '../plane';
-import { mm, say, UNSAID } from '../words';
+import { mm, type Phrase, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { drawnCurves, seamCurves } from './measuring';
 
@@ -9,7 +9,7 @@ const TOLERANCE = 1;
 
 /** One stretch of the seam between the legs, from a notch on. */
 interface Stretch {
-  readonly name: string;
+  readonly name: Phrase;
   readonly length: Mm;
 }
 
@@ -30,7 +30,7 @@ export function checkLegsMeet(left: Subject, right: Subject): Check {
   const good = worst.by <= TOLERANCE;
   return {
     id: 'legs-meet',
-    name: 'Left and right meet',
+    name: say`Left and right meet`,
     verdict: good ? 'good' : 'wrong',
     measured: worst.by,
     wanted: 0,
@@ -50,10 +50,15 @@ function stretchesOf({ finished: { sewn }, leg }: Subject): readonly Stretch[] {
     const notch =
       sewn.notches.find(({ edge }) => edge === `centre${part}`)?.at ??
       leg[part === 'Front' ? 'front' : 'back'].curveEnd;
-    const word = part.toLowerCase();
     return [
-      { name: `Centre ${word} above its notch`, length: distance(ends[part], notch) },
-      { name: `The ${word} crotch curve`, length: pathLength(seamCurves(sewn, `crotch${part}`)) },
+      {
+        name: part === 'Front' ? say`Centre front above its notch` : say`Centre back above its notch`,
+        length: distance(ends[part], notch),
+      },
+      {
+        name: part === 'Front' ? say`The front crotch curve` : say`The back crotch curve`,
+        length: pathLength(seamCurves(sewn, `crotch${part}`)),
+      },
     ];
   });
 }

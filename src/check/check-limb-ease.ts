@@ -38,7 +38,7 @@ export function checkLimbEase(subject: Subject): Check | undefined {
   const estimated = body.estimates.some(({ key }) => key === 'calfGirth' || key === 'ankleGirth');
   return {
     id: 'limb-ease',
-    name: 'Room at calf and hem',
+    name: say`Room at calf and hem`,
     verdict,
     measured: room(worst),
     wanted: LEAST_ROOM,

@@ -25,7 +25,7 @@ export function checkNotches({ finished: { piece } }: Subject): Check {
   const good = paired && worst <= TOLERANCE;
   return {
     id: 'notches-meet',
-    name: 'Notches meet',
+    name: say`Notches meet`,
     verdict: good ? 'good' : 'wrong',
     measured: worst,
     wanted: 0,

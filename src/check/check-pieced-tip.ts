@@ -13,7 +13,7 @@ export function checkPiecedTip({ cloth: { repeat, repeatAcross }, finished: { pi
   const mind = mindOf(repeat > 0 || repeatAcross > 0, width, long);
   return {
     id: 'pieced-tip',
-    name: 'Pieced fork tip',
+    name: say`Pieced fork tip`,
     verdict: mind ? 'mind' : 'good',
     measured: width,
     wanted: WORTH_PIECING,

@@ -27,7 +27,7 @@ export function checkRiseEase(subject: Subject): Check {
   const [shallow, deep] = [ease < least - ROUNDING, ease > MOST + ROUNDING];
   return {
     id: 'rise-ease',
-    name: 'Ease in the rise',
+    name: say`Ease in the rise`,
     verdict: ease < 0 ? 'wrong' : shallow || deep ? 'mind' : 'good',
     measured: ease,
     wanted: Math.min(MOST, Math.max(least, ease)),

@@ -18,7 +18,7 @@ export function checkStitchingLine({ finished }: Subject): Check {
   const good = crossings === 0 && within;
   return {
     id: 'stitching-line',
-    name: 'Stitching line within',
+    name: say`Stitching line within`,
     verdict: good ? 'good' : 'wrong',
     measured: crossings > 0 ? crossings : within ? 0 : 1,
     wanted: 0,

@@ -26,14 +26,14 @@ export function checkThighEase({ body, leg, finished }: Subject): Check {
   const change = thighChange(leg.spread, ease, least);
   return {
     id: 'thigh-ease',
-    name: 'Ease at the thigh',
+    name: say`Ease at the thigh`,
     verdict,
     measured: ease,
     wanted: wide ? MOST : least,
     tolerance: 0,
     unit: 'mm',
     reason: say`The leg is ${mm(width)} round at the crotch, the thigh ${mm(body.thighGirth)}${estimatedWord(body, 'thighGirth')}; ${mm(least)} to ${mm(MOST)} of ease is wanted.`,
-    remedy: verdict === 'good' ? UNSAID : change.remedy(orMeasure(doubt, 'the thigh')),
+    remedy: verdict === 'good' ? UNSAID : change.remedy(orMeasure(doubt, say`the thigh`)),
     ...withFix(verdict === 'good' ? undefined : change.fix),
   };
 }
@@ -43,7 +43,7 @@ function thighChange(
   spread: number,
   ease: number,
   least: number,
-): { readonly remedy: (or: string) => Phrase; readonly fix: Fix | undefined } {
+): { readonly remedy: (or: Phrase) => Phrase; readonly fix: Fix | undefined } {
   if (ease <= MOST) {
     const to = spread + least - ease;
     return { remedy: (or) => say`Spread by ${mm(to)}${or}.`, fix: fixSpreadTo(to) };

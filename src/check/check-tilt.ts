@@ -34,13 +34,13 @@ export function checkTilt(subject: Subject): Check {
   const ofSide = least - raise > wanted - tilt;
   return {
     id: 'tilt',
-    name: 'Back stands higher',
+    name: say`Back stands higher`,
     verdict: good ? 'good' : 'mind',
     measured: ofSide ? raise : tilt,
     wanted: ofSide ? least : wanted,
     tolerance: 0,
     unit: 'mm',
-    reason: say`Centre back stands ${over(tilt)} centre front and ${over(raise)} the side; ${mm(wanted)} above the front and ${mm(least)} above the side are wanted${tilt < WANTED.usual * k ? by : ''}.`,
+    reason: say`Centre back stands ${over(tilt)} centre front and ${over(raise)} the side; ${mm(wanted)} above the front and ${mm(least)} above the side are wanted${tilt < WANTED.usual * k ? by : UNSAID}.`,
     remedy: good
       ? UNSAID
       : say`Raise the centre back waist by ${mm(missing)}, as for a pair that pulls down when sitting.`,
@@ -49,12 +49,12 @@ export function checkTilt(subject: Subject): Check {
 }
 
 /** What tilt is wanted of a body of hip 900 and more, and what asks for less than usual. */
-function tiltAsked({ body, blocks }: Subject): { readonly asked: number; readonly by: string } {
+function tiltAsked({ body, blocks }: Subject): { readonly asked: number; readonly by: Phrase } {
   const abdomen = (WANTED.ofAbdomen * (fullestGirth(body) - body.hipGirth)) / smallBody(body);
   const usual = Math.max(WANTED.usual - abdomen, WANTED.least);
   if (blocks.crotchFit < 0 && TILT.least < usual)
-    return { asked: TILT.least, by: '; the measured crotch length asks for it' };
-  return { asked: usual, by: abdomen > 0 ? '; a full abdomen asks for it' : '' };
+    return { asked: TILT.least, by: say`; the measured crotch length asks for it` };
+  return { asked: usual, by: abdomen > 0 ? say`; a full abdomen asks for it` : UNSAID };
 }
 
 /** How the printed waist edge lies: its back over its front, and over the side, whatever the whole waist was raised by. */

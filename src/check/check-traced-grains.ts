@@ -24,7 +24,7 @@ export function checkTracedGrains({ traced, blocks, joined, finished }: Subject)
   const verdict = apart > PARALLEL ? 'wrong' : tilt > UPRIGHT ? 'mind' : 'good';
   return {
     id: 'traced-grains',
-    name: 'Grainlines parallel',
+    name: say`Grainlines parallel`,
     verdict,
     measured: Math.max(apart, tilt),
     wanted: 0,

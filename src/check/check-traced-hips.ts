@@ -10,7 +10,7 @@ export function checkTracedHips({ traced, joined: { hipDifference } }: Subject):
   const good = Math.abs(hipDifference) <= TOLERANCE;
   return {
     id: 'traced-hips',
-    name: 'Hip levels agree',
+    name: say`Hip levels agree`,
     verdict: good ? 'good' : 'mind',
     measured: hipDifference,
     wanted: 0,

@@ -14,7 +14,7 @@ export function checkTracedInseams({ traced, joined, choices }: Subject): Check 
   const good = Math.abs(front - back) <= TOLERANCE;
   return {
     id: 'traced-inseams',
-    name: 'Inseams of the blocks agree',
+    name: say`Inseams of the blocks agree`,
     verdict: good ? 'good' : 'mind',
     measured: front - back,
     wanted: 0,

@@ -11,7 +11,7 @@ export function checkTracedParts({ traced, blocks: { extensionFront, extensionBa
   const good = farther > -TOLERANCE;
   return {
     id: 'traced-parts',
-    name: 'Front and back are what they are called',
+    name: say`Front and back are what they are called`,
     verdict: good ? 'good' : 'wrong',
     measured: farther,
     wanted: Math.max(0, farther),

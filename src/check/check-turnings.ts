@@ -58,7 +58,7 @@ export function checkTurnings(subject: Subject): Check {
   const good = off(worst) <= MOST && part <= MOST_SHARE;
   return {
     id: 'turnings-flat',
-    name: 'Turnings lie flat',
+    name: say`Turnings lie flat`,
     verdict: good ? 'good' : 'mind',
     measured: off(worst),
     wanted: 0,
@@ -82,7 +82,7 @@ function fixFor({ what }: Turning, { leg }: Subject): Fix | undefined {
 /** Bands, facings and cuffs are cut to the leg's own shape: there is nothing that could fail to lie flat. */
 const NOTHING_TURNED: Check = {
   id: 'turnings-flat',
-  name: 'Turnings lie flat',
+  name: say`Turnings lie flat`,
   verdict: 'good',
   measured: 0,
   wanted: 0,

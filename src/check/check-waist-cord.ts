@@ -19,7 +19,7 @@ export function checkWaistCord({ body, ageYears, opening, cordLength }: Subject)
   const most = Math.min(CORD_ENDS.widest, widest + CORD_ENDS.gathered - gathered);
   return {
     id: 'waist-cord',
-    name: 'Cord at the waist',
+    name: say`Cord at the waist`,
     verdict: long ? 'wrong' : young ? 'mind' : 'good',
     measured: byGathered ? gathered : widest,
     wanted: byGathered ? CORD_ENDS.gathered : CORD_ENDS.widest,

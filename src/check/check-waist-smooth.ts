@@ -21,7 +21,7 @@ export function checkWaistSmooth({ finished: { sewn }, leg }: Subject): Check {
   const unstraightened = leans / Math.max(1e-9, 1 - leg.straighten);
   return {
     id: 'waist-smooth',
-    name: 'Waist runs smooth',
+    name: say`Waist runs smooth`,
     verdict: good ? 'good' : 'mind',
     measured: 90 - worst,
     wanted: 90,

@@ -50,7 +50,7 @@ export interface Check {
   /** Stable, e.g. `inseams-equal`. */
   readonly id: string;
   /** Its name for people, e.g. “Inseams equal”. */
-  readonly name: string;
+  readonly name: Phrase;
   readonly verdict: Verdict;
   readonly measured: number;
   /** What was wanted; where a range is wanted, the end of it that is nearer. 0 where nothing could be compared. */

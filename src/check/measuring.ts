@@ -13,6 +13,7 @@ import {
   type Point,
   subtract,
 } from '../plane';
+import { type Phrase, say, UNSAID } from '../words';
 import type { Subject, Verdict } from './check';
 
 /** The curves of an edge, line or fold of a piece, as printed; undefined where the piece has none of that name. */
@@ -130,14 +131,14 @@ export function roomVerdict(room: Mm, wanted: Mm, doubt: Mm): Verdict {
 export const roomWanted = (wanted: Mm, doubt: Mm): Mm => Math.max(wanted, doubt > 0 ? LEAST_ROOM + doubt : 0);
 
 /** “, or measure the knee” behind a remedy that rests on what nobody measured. */
-export const orMeasure = (doubt: Mm, what: string): string => (doubt > 0 ? `, or measure ${what}` : '');
+export const orMeasure = (doubt: Mm, what: Phrase): Phrase => (doubt > 0 ? say`, or measure ${what}` : UNSAID);
 
 /** What fixed figures are scaled by on a small body, as the draft scales its own; 1 on all others. */
 export const smallBody = ({ hipGirth }: Body): number => Math.min(1, hipGirth / SMALL_HIP);
 
 /** “(estimated)” behind a measurement that nobody took. */
-export const estimatedWord = (body: Body, key: MeasurementKey): string =>
-  body.estimates.some((one) => one.key === key) ? ' (estimated)' : '';
+export const estimatedWord = (body: Body, key: MeasurementKey): Phrase =>
+  body.estimates.some((one) => one.key === key) ? say` (estimated)` : UNSAID;
 
 /** A value rounded up to a whole step, so that a remedy is easy to type and surely reaches. */
 export const roundedUp = (value: number, step: number): number => Math.ceil(value / step - 1e-9) * step;

@@ -1,15 +1,16 @@
+import { type Phrase, say, UNSAID } from '../words';
 import type { Layer, Layout } from './types';
 
-export const LAYOUT_WORDS: Readonly<Record<Layout, string>> = {
-  single: 'in a single layer',
-  foldedLengthwise: 'folded lengthwise',
-  foldedCrosswise: 'folded crosswise',
+export const LAYOUT_WORDS: Readonly<Record<Layout, Phrase>> = {
+  single: say`in a single layer`,
+  foldedLengthwise: say`folded lengthwise`,
+  foldedCrosswise: say`folded crosswise`,
 };
 
 /** Through what a piece is cut, in words; nothing where there is one layer. */
-export const LAYER_WORDS: Readonly<Record<Layer, string>> = {
-  single: '',
-  both: 'through both layers',
-  upper: 'upper layer only',
-  fold: 'its middle on the fold',
+export const LAYER_WORDS: Readonly<Record<Layer, Phrase>> = {
+  single: UNSAID,
+  both: say`through both layers`,
+  upper: say`upper layer only`,
+  fold: say`its middle on the fold`,
 };

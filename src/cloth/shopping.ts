@@ -60,7 +60,7 @@ function cloths({ plan, cloth }: ShoppingQuestion): readonly ShoppingItem[] {
   return [
     item('cloth', cloth.kind === 'knit' ? say`Knit cloth` : say`Woven cloth`, toBuy(plan.answer), wash),
     ...plan.others.map(({ kind, answer, pieces }) =>
-      item(`${kind}-cloth`, others[kind], toBuy(answer), say`For: ${pieces.map(pieceName).join(', ')}.`),
+      item(`${kind}-cloth`, others[kind], toBuy(answer), say`For: ${inTurn(pieces.map(pieceName), ', ')}.`),
     ),
   ];
 }
@@ -141,7 +141,7 @@ function sewing({ cloth, seams, nightwearLabel }: ShoppingQuestion): readonly Sh
     item(
       'needle',
       say`Machine needle`,
-      say`${NEEDLES[cloth.kind]}`,
+      NEEDLES[cloth.kind],
       inTurn([
         say`A new one; keep it and pins away from children.`,
         cloth.kind === 'knit' ? say`For what is seen a ${TWIN_NEEDLE}, if your machine takes one.` : UNSAID,

@@ -1,8 +1,9 @@
 import type { Mm } from '../length';
+import { words } from '../words';
 import type { EdgeChoices } from './finish';
 import type { Notions } from './notions';
 import type { Piece } from './piece';
-import { KIND_NAMES, type StraightKind } from './piece-names';
+import { countedWords, KIND_NAMES, type StraightKind } from './piece-names';
 import { rectanglePiece } from './rectangle';
 
 /** A narrow seam fills the tube that it is turned into; a thin cord has no room for more than its own width. @source practice */
@@ -20,10 +21,10 @@ const ENDS: Mm = 10;
 export function cordPieces({ waist, hem }: EdgeChoices, { cordLength, hemCordLength }: Notions): readonly Piece[] {
   return [
     ...(waist.cord === 'ofCloth' && cordLength !== undefined
-      ? [cordPiece('waistCord', cordLength / 2, waist.cordWidth, 'joined at centre back')]
+      ? [cordPiece('waistCord', cordLength / 2, waist.cordWidth, words`joined at centre back`)]
       : []),
     ...(hem.cord === 'ofCloth' && hemCordLength !== undefined
-      ? [cordPiece('hemCord', hemCordLength, hem.cordWidth, 'one for each hem')]
+      ? [cordPiece('hemCord', hemCordLength, hem.cordWidth, words`one for each hem`)]
       : []),
   ];
 }
@@ -38,5 +39,5 @@ const cordPiece = (kind: StraightKind, length: Mm, width: Mm, note: string): Pie
     allowance: (edge) => (edge === 'upper' || edge === 'lower' ? Math.min(SEAM, width) : ENDS),
     marks: [],
     grain: 'along',
-    words: [`${KIND_NAMES[kind]} · cut 2`, note],
+    words: [countedWords(KIND_NAMES[kind], 2), note],
   });

@@ -5,7 +5,7 @@ import { centresOfLeg, type FinishedEdges } from './finish';
 import { letterFitting, TALLEST } from './lettering';
 import { cutLineOf } from './outline';
 import type { Piece } from './piece';
-import { KIND_NAMES, type PieceKind } from './piece-names';
+import { countedWords, KIND_NAMES, type PieceKind } from './piece-names';
 import { type Allowances, seamAllowance } from './seams';
 
 type FacingEdge = 'waist' | 'centreFront' | 'lower' | 'centreBack' | 'inseamFront' | 'hem' | 'inseamBack' | 'upper';
@@ -55,7 +55,7 @@ function facingPiece(
   [from, to]: readonly [Point, Point],
   depth: Mm,
 ): Piece {
-  const text = `${KIND_NAMES[kind]} · cut 2, mirrored`;
+  const text = countedWords(KIND_NAMES[kind], 2, true);
   const way = { x: to.x - from.x, y: to.y - from.y };
   const at = (share: number, down: number): Point => ({
     x: from.x + share * way.x,

@@ -1,6 +1,7 @@
 import { type Centres, type Growth, type Leg, type LegHalf, legGrown } from '../leg';
 import type { Mm } from '../length';
 import { type Curve, type Edge, pathThrough, subtract, unit } from '../plane';
+import { own, words } from '../words';
 import { type CasingChoices, type CasingHeights, type CasingLines, casingCurves, casingLines } from './casing';
 import { legPieced, type PiecedLeg, refuseTip } from './fork-tip';
 import { heightsGrown, planGrown, pocketGrown } from './growth';
@@ -169,7 +170,7 @@ export function centresOfLeg(leg: Leg): Centres {
 function growthNote({ texts }: Piece, { lengthwise, crosswise }: Growth): PieceText {
   const lowest = texts.filter((text) => text.turn === 0 && text.at.x > 0).reduce((a, b) => (b.at.y > a.at.y ? b : a));
   return {
-    text: `cut ${percent(lengthwise)} longer and ${percent(crosswise)} wider: not washed first`,
+    text: words`cut ${own(percent(lengthwise))} longer and ${own(percent(crosswise))} wider: not washed first`,
     says: 'note',
     turn: 0,
     at: { x: lowest.at.x, y: lowest.at.y + 0.75 * lowest.size },

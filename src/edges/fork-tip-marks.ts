@@ -2,7 +2,7 @@ import type { Mm } from '../length';
 import { curveMeetsLine, curvePoint, type Outline, outlineCurves, type Point } from '../plane';
 import { letterFitting, TALLEST } from './lettering';
 import type { PieceText } from './piece';
-import { KIND_NAMES } from './piece-names';
+import { countedWords, KIND_NAMES } from './piece-names';
 
 /** Both lie beside the seam, where the tip is tallest: the words first, the grainline where it is still long. As shares of its width. */
 const WORDS_AT = 0.16;
@@ -28,7 +28,7 @@ export function grainlineInTip(outline: Outline, seamX: Mm, width: Mm): readonly
 
 /** What is written on it, along its seam. */
 export function textsOfTip(outline: Outline, seamX: Mm, width: Mm): readonly PieceText[] {
-  const text = `${KIND_NAMES.forkTip} · cut 2, mirrored`;
+  const text = countedWords(KIND_NAMES.forkTip, 2, true);
   const tallest = Math.min(TALLEST.onPieces, WORDS_AT * width);
   const x = seamX - WORDS_AT * width;
   const sides = [insideAt(outline, x), insideAt(outline, x - tallest)] as const;

@@ -1,9 +1,10 @@
 import type { Leg } from '../leg';
 import type { Mm } from '../length';
 import { type Curve, curveLength, curveMeetsLine, leftOf, type Point, pathAt, pathEnd, pathLength } from '../plane';
+import { words } from '../words';
 import { letterFitting, TALLEST } from './lettering';
 import type { Notch, PieceText, TextMeaning } from './piece';
-import { KIND_NAMES } from './piece-names';
+import { countedWords, KIND_NAMES } from './piece-names';
 
 /** The upper inseam notch lies this far below the crotch point, by arc length. @source practice */
 const BELOW_CROTCH = 150;
@@ -70,16 +71,16 @@ export interface LegWords {
 
 /** What share of its room a line may fill. */
 const FILL = 0.72;
-const SIDE_WORDS = 'side – no seam here';
 
 /**
  * The words on the leg, between waist edge and hip line, where every length has its full width and no line crosses
  * them. Letters shrink with the piece.
  *
  * @param leg the leg
- * @param words project and body name
+ * @param names of the project and of the body
  */
-export function textsOf(leg: Leg, words: LegWords): readonly PieceText[] {
+export function textsOf(leg: Leg, { title, label }: LegWords): readonly PieceText[] {
+  const sideWords = words`side – no seam here`;
   const top = Math.max(leg.front.waistPoint.y, leg.back.waistPoint.y);
   const height = leg.hipLevel - top;
   const half = {
@@ -99,22 +100,20 @@ export function textsOf(leg: Leg, words: LegWords): readonly PieceText[] {
   const frontX = half.front * 0.53;
   const sideEnd = Math.min(pathEnd(leg.front.inseam).y, pathEnd(leg.back.inseam).y);
   return [
-    line('title', words.title, { x: frontX, y: level(0.27) }, half.front),
-    line('piece', `${KIND_NAMES.leg} · cut 2, mirrored`, { x: frontX, y: level(0.44) }, half.front, 0.8),
-    line('label', words.label, { x: frontX, y: level(0.6) }, half.front, 0.8),
-    line('half', 'front', { x: frontX, y: level(0.86) }, half.front, 1.3),
-    line('half', 'back', { x: -half.back * 0.5, y: level(0.86) }, half.back, 1.3),
+    line('title', title, { x: frontX, y: level(0.27) }, half.front),
+    line('piece', countedWords(KIND_NAMES.leg, 2, true), { x: frontX, y: level(0.44) }, half.front, 0.8),
+    line('label', label, { x: frontX, y: level(0.6) }, half.front, 0.8),
+    line('half', words`front`, { x: frontX, y: level(0.86) }, half.front, 1.3),
+    line('half', words`back`, { x: -half.back * 0.5, y: level(0.86) }, half.back, 1.3),
     {
       at: { x: -tallest * 0.5, y: (leg.crotchLevel + sideEnd) / 2 },
-      text: SIDE_WORDS,
-      size: sideSize(tallest, sideEnd - leg.crotchLevel),
+      text: sideWords,
+      size: Math.min(0.7 * tallest, letterFitting(sideWords, FILL * (sideEnd - leg.crotchLevel))),
       turn: -90,
       says: 'side',
     },
   ];
 }
-
-const sideSize = (tallest: Mm, room: Mm): Mm => Math.min(0.7 * tallest, letterFitting(SIDE_WORDS, FILL * room));
 
 /**
  * The grainline: on the back, clear of the lettering, parallel to the side.

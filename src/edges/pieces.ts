@@ -2,6 +2,7 @@ import { limbGirth, passedBelow } from '../body';
 import type { Leg } from '../leg';
 import type { Mm } from '../length';
 import { distance } from '../plane';
+import { say, words } from '../words';
 import { type CasingLines, waistOpening } from './casing';
 import { cordPieces } from './cords';
 import { hemFacing, waistFacing } from './facings';
@@ -10,6 +11,7 @@ import { pocketGrown } from './growth';
 import { ribCuffGirth } from './hem';
 import { type BodyGirths, bandRound, hemHeight, notionsOf } from './notions';
 import type { Piece } from './piece';
+import { countedWords, KIND_NAMES } from './piece-names';
 import { patchPocket } from './pocket';
 import { rectanglePiece } from './rectangle';
 import { seamAllowance } from './seams';
@@ -55,9 +57,9 @@ export function otherPieces(
         marks: quartersOf(both),
         grain: knit ? 'across' : 'along',
         words: [
-          `${knit ? 'waist band, of knit' : 'casing'} · cut 1`,
-          'ends meet at centre back',
-          ...(both.length > 1 ? ['this half to the left leg'] : []),
+          countedWords(knit ? say`waist band, of knit` : KIND_NAMES.casing, 1),
+          words`ends meet at centre back`,
+          ...(both.length > 1 ? [words`this half to the left leg`] : []),
         ],
       }),
     );
@@ -83,7 +85,7 @@ export function otherPieces(
         allowance: seamAllowance(allowances, kind),
         marks: QUARTERS,
         grain: rib ? 'across' : 'along',
-        words: [`${rib ? 'cuff, of rib' : 'hem band'} · cut 2`, 'ends meet at the inseam'],
+        words: [countedWords(rib ? say`cuff, of rib` : KIND_NAMES.hemBand, 2), words`ends meet at the inseam`],
       }),
     );
   }

@@ -6,7 +6,7 @@ import { letterFitting, TALLEST } from './lettering';
 import { type PieceLine, pieceLine } from './line-names';
 import { cutLineOf } from './outline';
 import type { Piece } from './piece';
-import { KIND_NAMES } from './piece-names';
+import { countedWords, KIND_NAMES } from './piece-names';
 
 /** A patch pocket; there is no side seam, so no pocket can sit in one. */
 export interface PocketChoices {
@@ -45,7 +45,7 @@ export function patchPocket({ width, height, facing, count }: PocketChoices, all
     { name: 'bottom', curves: pathThrough(c, d) },
     { name: 'leftSide', curves: pathThrough(d, a) },
   ] as const;
-  const text = `${KIND_NAMES.pocket} · cut ${count}`;
+  const text = countedWords(KIND_NAMES.pocket, count);
   return {
     kind: 'pocket',
     side: undefined,

@@ -1,7 +1,8 @@
 import type { Side } from '../leg';
 import { type Curve, curveMap, type Edge, type Point, pathReverse, point } from '../plane';
+import { words } from '../words';
 import type { Piece, PieceText } from './piece';
-import { type PieceRef, pieceName } from './piece-names';
+import { countedWords, type PieceRef, pieceName } from './piece-names';
 
 /**
  * The pieces of both legs, each cut once for its own side where the two differ, and as they are, for both, where they
@@ -31,7 +32,7 @@ const isSame = (a: Piece, b: Piece): boolean => JSON.stringify(a) === JSON.strin
  */
 function pieceOfSide(piece: Piece, side: Side): Piece {
   const cut = piece.cut / 2;
-  const counted = `${pieceName({ kind: piece.kind, side })} · cut ${cut}`;
+  const counted = countedWords(pieceName({ kind: piece.kind, side }), cut);
   const texts = piece.texts.map((text) => (text.says === 'piece' ? { ...text, text: counted } : text));
   const own = { ...piece, side, cut, mirrored: false, texts: [...texts, ...sideTold(texts, side)] };
   return piece.mirrored && side === 'left' ? pieceMirrored(own) : own;
@@ -44,8 +45,13 @@ function sideTold(texts: readonly PieceText[], side: Side): readonly PieceText[]
   const label = texts.find(({ says }) => says === 'label');
   if (!back || !count || !label) return [];
   return [
-    { ...back, text: `${side} leg`, says: 'whose', at: point(back.at.x, count.at.y) },
-    { ...back, text: 'this side up', at: point(back.at.x, label.at.y), size: 0.6 * back.size, says: 'note' },
+    {
+      ...back,
+      text: side === 'left' ? words`left leg` : words`right leg`,
+      says: 'whose',
+      at: point(back.at.x, count.at.y),
+    },
+    { ...back, text: words`this side up`, at: point(back.at.x, label.at.y), size: 0.6 * back.size, says: 'note' },
   ];
 }
 

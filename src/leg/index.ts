@@ -18,7 +18,15 @@ export {
 } from './on-the-way';
 export { overSide, riseAt } from './over-side';
 export type { Shape } from './shape';
-export { joinedOfSide, legOfSide, NO_DIFFERENCES, type Side, type SideDifferences, type Sides } from './sides';
+export {
+  joinedOfSide,
+  legOfSide,
+  NO_DIFFERENCES,
+  SIDE_NAMES,
+  type Side,
+  type SideDifferences,
+  type Sides,
+} from './sides';
 export { sideWorking } from './sides-working';
 export type * from './types';
 export { type LegStory, legWorking } from './working';

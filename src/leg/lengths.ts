@@ -1,19 +1,20 @@
 import { ANKLE_HEIGHT } from '../block';
 import type { Mm } from '../length';
+import { type Phrase, say } from '../words';
 
 /**
  * The lengths that have a name in the trade, from the longest to the shortest: the word of the project file, and what
  * people call it, wherever it is said.
  */
 export const LENGTH_NAMES = {
-  full: 'full',
-  ankle: 'ankle',
-  midCalf: 'mid-calf',
-  belowKnee: 'below the knee',
-  knee: 'at the knee',
-  midThigh: 'mid-thigh',
-  short: 'short',
-} as const;
+  full: say`full`,
+  ankle: say`ankle`,
+  midCalf: say`mid-calf`,
+  belowKnee: say`below the knee`,
+  knee: say`at the knee`,
+  midThigh: say`mid-thigh`,
+  short: say`short`,
+} as const satisfies Readonly<Record<string, Phrase>>;
 
 /** A length by its word in the project file. */
 export type LengthName = keyof typeof LENGTH_NAMES;

@@ -35,7 +35,11 @@ export function refuseSunkenWaist(joined: JoinedBlocks, straighten: number, rais
   const hip = joined.front.hipLevel;
   const part = centreRoom(front, hip) < centreRoom(back, hip) ? 'front' : 'back';
   const most = lowest > -1 ? say`it can’t be lowered` : say`it can be lowered by ${mm(-lowest)} at most`;
-  const phrase = say`lowered by ${mm(-raiseWaist)} the waist edge would come nearer than ${mm(wanted)} to the hip line at centre ${part}, or to the crotch curve below it; on these blocks ${most}.`;
+  const by = mm(-raiseWaist);
+  const phrase =
+    part === 'front'
+      ? say`lowered by ${by} the waist edge would come nearer than ${mm(wanted)} to the hip line at centre front, or to the crotch curve below it; on these blocks ${most}.`
+      : say`lowered by ${by} the waist edge would come nearer than ${mm(wanted)} to the hip line at centre back, or to the crotch curve below it; on these blocks ${most}.`;
   throw new Refusal([{ field: 'leg.raiseWaist', value: raiseWaist, phrase }]);
 }
 

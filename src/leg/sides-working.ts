@@ -1,7 +1,7 @@
 import type { Mm } from '../length';
 import { type Edge, pathLength, pathThrough, type WorkingStep } from '../plane';
 import { inTurn, mm, type Phrase, say, UNSAID } from '../words';
-import type { Side, SideDifferences } from './sides';
+import { SIDE_NAMES, type Side, type SideDifferences } from './sides';
 import type { Leg } from './types';
 
 /** A leg before and after its side's differences. */
@@ -43,34 +43,34 @@ export function sideWorking(side: Side, more: SideDifferences, { before, after }
     more.fullerHip > 0 &&
       step(
         'fullerHip',
-        say`The ${side} hip is fuller by ${mm(more.fullerHip)}: this leg is spread by so much more parallel to the grain, half in front and half behind.`,
+        say`The ${SIDE_NAMES[side]} hip is fuller by ${mm(more.fullerHip)}: this leg is spread by so much more parallel to the grain, half in front and half behind.`,
         centreLines,
       ),
     more.fullerSeat > 0 &&
       step(
         'fullerSeat',
-        say`The ${side} seat is fuller by ${mm(more.fullerSeat)}: the back of this leg is moved out by so much, parallel to the grain.`,
+        say`The ${SIDE_NAMES[side]} seat is fuller by ${mm(more.fullerSeat)}: the back of this leg is moved out by so much, parallel to the grain.`,
         [...centreLines.slice(1), ...crotch.slice(1)],
       ),
     more.higherHip > 0 &&
       step(
         'higherHip',
-        say`The ${side} hip is higher by ${mm(more.higherHip)}: the waist edge of this leg lies so much higher over the side, and as before at both centres, in one smooth line.`,
+        say`The ${SIDE_NAMES[side]} hip is higher by ${mm(more.higherHip)}: the waist edge of this leg lies so much higher over the side, and as before at both centres, in one smooth line.`,
         [{ name: 'waist edge', curves: after.waistEdge }],
       ),
     more.longerLeg > 0 &&
       step(
         'longerLeg',
-        say`The ${side} leg is longer by ${mm(more.longerLeg)}: both its inseams are, stretched along the grain, so that no width changes; the knee goes down by its share.`,
+        say`The ${SIDE_NAMES[side]} leg is longer by ${mm(more.longerLeg)}: both its inseams are, stretched along the grain, so that no width changes; the knee goes down by its share.`,
         [...inseams, { name: 'hem', curves: after.hem }],
       ),
   ].filter((one) => one !== false);
-  if (steps.length === 0) return [step('alike', say`The ${side} leg is as the measurements say.`, [])];
+  if (steps.length === 0) return [step('alike', say`The ${SIDE_NAMES[side]} leg is as the measurements say.`, [])];
   return [
     ...steps,
     step(
       'sewn',
-      say`Centre lines and crotch curves of the ${side} leg stay as long as those of the other, front and back, so that the two can be sewn to each other and their notches meet.`,
+      say`Centre lines and crotch curves of the ${SIDE_NAMES[side]} leg stay as long as those of the other, front and back, so that the two can be sewn to each other and their notches meet.`,
       crotch,
       changesOfOne(before, after),
     ),

@@ -14,6 +14,7 @@ import {
   straight,
   TOLERANCE,
 } from '../plane';
+import { type Phrase, say } from '../words';
 import { arrivalAt, inseamStretched } from './inseams';
 import { blockCurves, blockMoved, type JoinedBlocks } from './join';
 import { type LegChoices, legFrom } from './leg';
@@ -22,6 +23,9 @@ import type { Leg, LegHalf } from './types';
 
 /** A leg as it is worn. */
 export type Side = 'left' | 'right';
+
+/** What people call a side. */
+export const SIDE_NAMES: Readonly<Record<Side, Phrase>> = { left: say`left`, right: say`right` };
 
 /** What one side of a body has more than the measurements say, mm, each 0 or more. */
 export interface SideDifferences {

@@ -19,7 +19,7 @@ export interface LegStory {
   readonly opening: Mm;
   readonly needed: Mm;
   readonly hem: Mm;
-  readonly lengthWords: string;
+  readonly lengthWords: Phrase;
 }
 
 /** How the blocks became a leg, step by step, in the order of work. */

@@ -1,6 +1,6 @@
 import { bodyRemarks } from '../body';
 import type { Mm } from '../length';
-import { mm, number, type Phrase, type Problem, say } from '../words';
+import { mm, number, own, type Phrase, type Problem, say } from '../words';
 import { valueAt, withValue } from './at-path';
 import { legIsDrawn, refusalOfPieces } from './cut-out';
 import { checkedProject } from './schema';
@@ -93,7 +93,9 @@ function wouldDo(project: Project, back: Project, field: string): Phrase {
   const crossing = say`with this the lines of the leg cross or turn back`;
   if (field.startsWith('body.')) return say`${crossing}; measure it again, or leave it empty.`;
   if (typeof chosen !== 'number' || typeof neutral !== 'number')
-    return say`${crossing}; ${typeof neutral === 'string' ? `“${neutral}” would do` : 'leave it out'}.`;
+    return typeof neutral === 'string'
+      ? say`${crossing}; “${own(neutral)}” would do.`
+      : say`${crossing}; leave it out.`;
   const farthest = farthestDrawn(project, field, neutral, chosen);
   const inwards = chosen > neutral ? Math.floor(farthest) : Math.ceil(farthest);
   const limit = field === 'leg.straighten' ? number(farthest, 2) : mm(inwards as Mm);

@@ -7,6 +7,7 @@ import {
   legFlaw,
   legOfSide,
   NO_DIFFERENCES,
+  SIDE_NAMES,
   type Side,
   type SideDifferences,
   type Sides,
@@ -71,7 +72,7 @@ function legFor(side: Side, { leg, joined, choices, body }: Fitted, sides: Sides
     const isDrawn = (less: Partial<SideDifferences>): boolean =>
       legFlaw(legOfSide(leg, joined, choices, { ...more, ...less }), inseamsAsBrought) === undefined;
     const cause = KEYS.find((key) => more[key] > 0 && isDrawn({ [key]: 0 }));
-    const phrase = say`with this the lines of the ${side} leg cross or turn back; less would do.`;
+    const phrase = say`with this the lines of the ${SIDE_NAMES[side]} leg cross or turn back; less would do.`;
     throw new Refusal([
       cause
         ? { field: `sides.${side}.${cause}`, value: more[cause], phrase }

@@ -3,6 +3,7 @@ import { bodyWorking } from '../body';
 import { edgesWorking } from '../edges';
 import { centresOf, LENGTH_NAMES, legWorking, sideWorking } from '../leg';
 import type { WorkingStep } from '../plane';
+import { say } from '../words';
 import type { Draft } from './draft-types';
 import { remembered } from './remembered';
 import { differencesOf } from './sides';
@@ -25,7 +26,7 @@ export const workingOf = remembered((draft: Draft): readonly WorkingStep[] => {
       opening: measures.waistOpening,
       needed: measures.pullOnNeeded,
       hem: measures.hemGirthFinished,
-      lengthWords: typeof length === 'string' ? LENGTH_NAMES[length] : 'as chosen',
+      lengthWords: typeof length === 'string' ? LENGTH_NAMES[length] : say`as chosen`,
     }),
     ...legs.flatMap(({ side, leg }) =>
       side ? sideWorking(side, differencesOf(project.sides, side), { before: origin.leg, after: leg }) : [],

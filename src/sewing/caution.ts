@@ -17,7 +17,7 @@ export interface CautionSource {
 export interface Caution {
   /** Stable, e.g. `childrens-sleepwear`. */
   readonly id: string;
-  readonly title: string;
+  readonly title: Phrase;
   readonly sentence: Phrase;
   readonly source: CautionSource;
   /** The fields of the project that raised it, the one that chose it first; empty where nothing in particular did. */

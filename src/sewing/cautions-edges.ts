@@ -33,7 +33,7 @@ function waistCord({ words, young, field }: Wearer, ends: Mm, gathered: Mm): Cau
   const long = ends > CORD_ENDS.widest || gathered > CORD_ENDS.gathered;
   return {
     id: 'waist-cord',
-    title: 'Waist cord',
+    title: say`Waist cord`,
     sentence: inTurn([
       long
         ? say`For ${words}: each end may hang free by ${mm(CORD_ENDS.widest)} at most with the waist at its widest, and by ${mm(CORD_ENDS.gathered)} gathered; here it is ${mm(ends)} and ${mm(gathered)}, too long: shorten the cord, or choose elastic.`
@@ -48,7 +48,7 @@ function waistCord({ words, young, field }: Wearer, ends: Mm, gathered: Mm): Cau
 
 const cordOutside = ({ words, field }: Wearer, ends: Mm): Caution => ({
   id: 'cord-outside',
-  title: 'Cord outside its channel',
+  title: say`Cord outside its channel`,
   sentence: say`For ${words}, a rule for children’s outerwear in the United States allows ${mm(US_END)} of cord outside the channel, without toggles and tacked; here it is ${mm(ends)}. It is a sensible measure for trousers too.`,
   source: { document: 'ASTM F1816; 16 CFR 1120.3', clause: '', sure: 'read' },
   raisedBy: ['waist.finish', field],
@@ -56,7 +56,7 @@ const cordOutside = ({ words, field }: Wearer, ends: Mm): Caution => ({
 
 const hemCord = ({ words, field }: Wearer): Caution => ({
   id: 'hem-cord',
-  title: 'Cord at the hem',
+  title: say`Cord at the hem`,
   sentence: say`For ${words}: at an ankle-length hem the cord has to lie wholly inside when it is drawn up. Elastic does the same without ends to step on.`,
   source: EN_14682,
   raisedBy: ['hem.finish', field],
@@ -64,7 +64,7 @@ const hemCord = ({ words, field }: Wearer): Caution => ({
 
 const tightElastic = (at: 'waist' | 'hem'): Caution => ({
   id: 'elastic-tightness',
-  title: 'Elastic',
+  title: say`Elastic`,
   sentence: say`Close the elastic with a pin and try it on before it is sewn: two fingers pass under it, and sitting for a while leaves no mark.`,
   source: { document: 'practice', clause: '', sure: 'practice' },
   raisedBy: [`${at}.elasticWidth`],

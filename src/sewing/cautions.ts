@@ -1,11 +1,11 @@
-import { type Phrase, say } from '../words';
+import { own, type Phrase, say } from '../words';
 import type { Caution, CautionChoices, CautionMeasures } from './caution';
 import { edgeCautions } from './cautions-edges';
 import { sleepCautions } from './cautions-sleep';
 
 const tools: Caution = {
   id: 'tools',
-  title: 'Tools',
+  title: say`Tools`,
   sentence: say`Cut away from your hands and close a rotary cutter after each cut; count pins and needles; never leave a hot iron alone.`,
   source: { document: 'practice', clause: '', sure: 'practice' },
   raisedBy: [],
@@ -30,7 +30,9 @@ export const cautions = (choices: CautionChoices, measures: CautionMeasures): re
 export const CAUTIONS_NOTE: Phrase = say`Local rules and the cloth’s own label stand above this tool; it certifies nothing.`;
 
 /** A caution's source in words, with how sure it is: “16 CFR 1615, 1615.1(c), read”. */
-export function cautionSource({ source: { document, clause, sure } }: Caution): string {
-  if (sure === 'practice') return 'practice';
-  return `${document}${clause === '' ? '' : `, ${clause}`}, ${sure === 'memory' ? 'from memory' : sure}`;
+export function cautionSource({ source: { document, clause, sure } }: Caution): Phrase {
+  if (sure === 'practice') return say`practice`;
+  const named = own(clause === '' ? document : `${document}, ${clause}`);
+  if (sure === 'memory') return say`${named}, from memory`;
+  return sure === 'read' ? say`${named}, read` : say`${named}, quoted`;
 }

@@ -30,7 +30,7 @@ const linesTold = (lines: number, apart: Mm, open: boolean): Phrase =>
     : say`Stitch the ${number(lines, 0)} lines between the channels, ${mm(apart)} apart.`;
 
 /** Seam allowances inside a channel are held down, so that what is drawn through slides past them. */
-export const allowancesTacked = (seams: string): Phrase =>
+export const allowancesTacked = (seams: Phrase): Phrase =>
   say`Where the ${seams} will lie inside the casing, tack their allowances down with a few stitches, so that what is drawn through slides past them.`;
 
 /** Length of one round of stitching for each channel. */

@@ -4,7 +4,8 @@ import { mm, say } from '../words';
 import { lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceOfKind } from './garment';
 import { makeStep } from './make-step';
-import type { Setting, SewingStep } from './step';
+import type { SewingStep } from './step';
+import { practice } from './stitches';
 import { PER_METRE, timeOf } from './time';
 
 /** An edge so much longer than its ring is eased in without gathers. @source practice */
@@ -36,25 +37,21 @@ export function gatheredTo(g: Garment, at: 'waist' | 'hem'): Mm | undefined {
   return fullness && fullness.edge > EASED * fullness.reach ? fullness.reach : undefined;
 }
 
-const LONG_STITCH: Setting = {
-  name: 'Stitch',
-  value: 'straight, 4 to 5 mm long, upper tension loosened',
-  source: 'practice',
-};
+const LONG_STITCH = practice(say`Stitch`, say`straight, 4 to 5 mm long, upper tension loosened`);
 
 /** Gathers for an edge that is longer than its ring can be stretched; none where stretching is enough. */
 export function gatherSteps(g: Garment, at: 'waist' | 'hem'): readonly SewingStep[] {
   const to = gatheredTo(g, at);
   if (to === undefined) return [];
-  const ring = at === 'hem' ? 'cuff' : 'band';
-  const edge = at === 'hem' ? 'each hem' : 'the waist';
+  const ring = at === 'hem' ? say`cuff` : say`band`;
+  const edge = at === 'hem' ? say`each hem` : say`the waist`;
   const { hemRound, waistRound } = sewingFacts(g);
   const length = at === 'hem' ? hemRound : waistRound;
   return [
     makeStep({
       id: `${at}.gathers`,
       part: at === 'hem' ? 'hems' : 'waist',
-      title: at === 'hem' ? 'Gather the hems' : 'Gather the waist',
+      title: at === 'hem' ? say`Gather the hems` : say`Gather the waist`,
       tasks: [
         say`Mark ${edge} in quarters.`,
         say`Sew two rows of long stitches all round inside the allowance, one close to the stitching line. Leave long threads at both ends.`,

@@ -23,9 +23,9 @@ export interface EdgeWork<How extends string> {
 
 /** A setting of the machine, and by whose word. */
 export interface Setting {
-  readonly name: string;
-  readonly value: string;
-  readonly source: string;
+  readonly name: Phrase;
+  readonly value: Phrase;
+  readonly source: Phrase;
 }
 
 /** How long a step takes: a fixed part, and minutes for each metre of sewing. @source practice */
@@ -43,7 +43,7 @@ export interface SewingStep {
   /** Unique and stable, e.g. `waist.fold`. */
   readonly id: string;
   readonly part: SewingPart;
-  readonly title: string;
+  readonly title: Phrase;
   /** What to do, in order; plain imperative sentences. */
   readonly tasks: readonly Phrase[];
   /** Why it is done now and so; empty where nobody would ask. */

@@ -1,6 +1,6 @@
 import type { EdgeName, PieceKind } from '../edges';
 import type { Mm } from '../length';
-import { mm, say } from '../words';
+import { all, mm, type Phrase, say } from '../words';
 import { tuckedUnder } from './channels';
 import { edgesOf, lengthOf, sewingFacts } from './facts';
 import { cordPieces, type Garment, pieceOfKind } from './garment';
@@ -24,13 +24,14 @@ function pocketSteps(g: Garment): readonly SewingStep[] {
   if (!pocket) return [];
   const piece = pieceOfKind(g, 'pocket');
   const sides = ['rightSide', 'bottom', 'leftSide'] as const;
+  const part = pocket.part === 'front' ? say`front` : say`back`;
   const bare = g.allowances.inseam === 0;
   const round = pocket.count * lengthOf(piece, sides);
   return [
     makeStep({
       id: 'pocket.facing',
       part: 'flat',
-      title: 'Finish the pocket’s opening',
+      title: say`Finish the pocket’s opening`,
       tasks: [
         say`Overlock or zigzag the upper edge of the pocket.`,
         say`Turn ${mm(pocket.facing)} at the top to the wrong side, on the fold line, and press.`,
@@ -46,7 +47,7 @@ function pocketSteps(g: Garment): readonly SewingStep[] {
     makeStep({
       id: 'pocket.sides',
       part: 'flat',
-      title: 'Press the pocket’s sides under',
+      title: say`Press the pocket’s sides under`,
       tasks: bare
         ? [
             say`Zigzag the sides and the bottom: no allowance is drawn there, so the pocket is sewn on over its edges.`,
@@ -66,11 +67,11 @@ function pocketSteps(g: Garment): readonly SewingStep[] {
     makeStep({
       id: 'pocket.placed',
       part: 'flat',
-      title: pocket.count === 2 ? 'Sew the pockets on' : 'Sew the pocket on',
+      title: pocket.count === 2 ? say`Sew the pockets on` : say`Sew the pocket on`,
       tasks: [
         pocket.count === 2
-          ? say`Lay the pocket on the right side of the ${pocket.part} of each leg, its corners on the marks, and pin it.`
-          : say`Lay the pocket on the right side of the ${pocket.part} of the right leg, as it is worn, its corners on the marks, and pin it.`,
+          ? say`Lay the pocket on the right side of the ${part} of each leg, its corners on the marks, and pin it.`
+          : say`Lay the pocket on the right side of the ${part} of the right leg, as it is worn, its corners on the marks, and pin it.`,
         say`Stitch close to the edge: down one side, along the bottom, up the other side. Sew a small triangle at both upper corners, where a hand pulls.`,
       ],
       why: say`It is sewn on first, because a leg lies flat only before its inseam is sewn.`,
@@ -91,7 +92,7 @@ function openingSteps(g: Garment): readonly SewingStep[] {
     makeStep({
       id: `${at}.openings`,
       part: 'flat',
-      title: at === 'waist' ? 'Make the openings for the cord' : 'Make the openings for the hem cords',
+      title: at === 'waist' ? say`Make the openings for the cord` : say`Make the openings for the hem cords`,
       tasks: [
         at === 'waist'
           ? say`On each leg one opening is marked ${mm(20)} from centre front, in the part of the casing that will lie outside.`
@@ -121,7 +122,7 @@ function cordStep(g: Garment, kind: PieceKind): SewingStep {
   return makeStep({
     id: halves ? 'waist.tube' : 'hem.tube',
     part: 'flat',
-    title: halves ? 'Sew the waist cord' : 'Sew the hem cords',
+    title: halves ? say`Sew the waist cord` : say`Sew the hem cords`,
     tasks: [
       ...(halves
         ? [
@@ -153,16 +154,16 @@ function rawEdgeSteps(g: Garment): readonly SewingStep[] {
   const works = overlockedEdges(g);
   if (works.length === 0) return [];
   const length = works.reduce((sum, { piece, edges }) => sum + 2 * lengthOf(pieceOfKind(g, piece), edges), 0);
-  const names = works.flatMap(({ piece, edges }) => edges.map((edge) => RAW_WORDS[`${piece}.${edge}`] ?? edge));
+  const names = all(works.map(rawEdgeName));
   return [
     makeStep({
       id: 'raw-edges',
       part: 'flat',
-      title: 'Overlock the raw edges',
+      title: say`Overlock the raw edges`,
       tasks: [
         g.machine === 'serger'
-          ? say`Serge ${names.join(' and ')}, without cutting anything off.`
-          : say`Zigzag ${names.join(' and ')}: one swing in the cloth, the next just over its edge.`,
+          ? say`Serge ${names}, without cutting anything off.`
+          : say`Zigzag ${names}: one swing in the cloth, the next just over its edge.`,
         say`Press them.`,
       ],
       why: say`These edges are turned inside and held by one row of stitching; nothing else keeps them from fraying or curling.`,
@@ -175,12 +176,12 @@ function rawEdgeSteps(g: Garment): readonly SewingStep[] {
   ];
 }
 
-const RAW_WORDS: Readonly<Record<string, string>> = {
-  'leg.waist': 'the upper edge of both legs',
-  'leg.hem': 'the lower edge of both legs',
-  'waistFacing.lower': 'the lower edge of both waist facings',
-  'hemFacing.upper': 'the upper edge of both hem facings',
-};
+/** What people call edges that are overlocked alone. */
+export function rawEdgeName({ piece, edges }: EdgeWork<FinishedHow>): Phrase {
+  if (piece === 'waistFacing') return say`the lower edge of both waist facings`;
+  if (piece === 'hemFacing') return say`the upper edge of both hem facings`;
+  return edges.includes('waist') ? say`the upper edge of both legs` : say`the lower edge of both legs`;
+}
 
 /** Which edges those are. */
 export function overlockedEdges(g: Garment): readonly EdgeWork<FinishedHow>[] {
@@ -216,7 +217,7 @@ function foldSteps(g: Garment): readonly SewingStep[] {
     makeStep({
       id: 'folds',
       part: 'flat',
-      title: 'Press the folds in',
+      title: say`Press the folds in`,
       tasks: [
         ...(atWaist && waist.rawEdge === 'turnedUnder' && heights.catch > 0
           ? [say`At the waist press ${mm(tuckedUnder(heights.catch))} to the wrong side first.`]

@@ -23,7 +23,7 @@ export function flatHemSteps(g: Garment): readonly SewingStep[] {
     makeStep({
       id: 'hem.flat',
       part: 'flat',
-      title: elastic ? 'Sew the hem casings flat' : 'Hem the legs flat',
+      title: elastic ? say`Sew the hem casings flat` : say`Hem the legs flat`,
       tasks: [
         ...turningTold(g),
         say`Stitch from one inseam to the other, ${mm(hemStitchingAt(g))} from the fold.`,
@@ -75,10 +75,10 @@ function turnedStep(g: Garment): SewingStep {
   return makeStep({
     id: 'hem.turned',
     part: 'hems',
-    title: plain ? 'Sew the hems' : 'Stitch the hem casings',
+    title: plain ? say`Sew the hems` : say`Stitch the hem casings`,
     tasks: [
       ...(plain ? [say`Try the trousers on and see whether the creases hang level and long enough.`] : []),
-      ...(plain ? [] : [allowancesTacked('inseams')]),
+      ...(plain ? [] : [allowancesTacked(say`inseams`)]),
       ...turningTold(g),
       gap
         ? say`Stitch all round, ${mm(hemStitchingAt(g))} from the fold; begin at the inseam and leave ${mm(HEM_GAP)} open there.`
@@ -98,7 +98,7 @@ function elasticStep(g: Garment): SewingStep {
   return makeStep({
     id: 'hem.elastic',
     part: 'hems',
-    title: 'Thread the hem elastics',
+    title: say`Thread the hem elastics`,
     tasks: [
       say`Cut two elastics ${mm(length)} long, ${mm(g.hem.elasticWidth)} wide. Try one round the leg where the hem will sit, closed with a pin.`,
       say`Thread each with a safety pin, lap the ends ${mm(LAP)}, and sew a square with a cross in it.`,
@@ -117,7 +117,7 @@ function cordStep(g: Garment): SewingStep {
   return makeStep({
     id: 'hem.cord',
     part: 'hems',
-    title: 'Draw the hem cords in',
+    title: say`Draw the hem cords in`,
     tasks: [
       g.hem.cord === 'ofCloth'
         ? say`Take the two cords that you sewed.`
@@ -144,7 +144,7 @@ function stripHemSteps(g: Garment): readonly SewingStep[] {
     makeStep({
       id: 'hem.ring',
       part: 'hems',
-      title: rib ? 'Join the cuffs' : 'Join the hem bands',
+      title: rib ? say`Join the cuffs` : say`Join the hem bands`,
       tasks: [
         say`Fold each ${name} right sides together, end on end, and sew the ends, ${mm(allowances.inseam)} from the edge.`,
         inTurn([seamPressed(g), say`Fold the ring lengthwise, wrong sides together, and press the fold.`]),
@@ -160,7 +160,7 @@ function stripHemSteps(g: Garment): readonly SewingStep[] {
     makeStep({
       id: 'hem.on',
       part: 'hems',
-      title: rib ? 'Sew the cuffs on' : 'Sew the hem bands on',
+      title: rib ? say`Sew the cuffs on` : say`Sew the hem bands on`,
       tasks: [
         say`Slip each ring over the hem, on the right side: raw edges together, seam at the inseam, quarters on quarters; pin.`,
         ...(rib
@@ -190,7 +190,7 @@ function facedHemSteps(g: Garment): readonly SewingStep[] {
     makeStep({
       id: 'hem.ring',
       part: 'hems',
-      title: 'Join the hem facings',
+      title: say`Join the hem facings`,
       tasks: [
         inTurn([
           say`Fold each facing right sides together and sew its inseam, ${mm(allowances.inseam)} from the edge.`,
@@ -206,7 +206,7 @@ function facedHemSteps(g: Garment): readonly SewingStep[] {
     makeStep({
       id: 'hem.on',
       part: 'hems',
-      title: 'Sew the facings to the hems',
+      title: say`Sew the facings to the hems`,
       tasks: [
         say`Slip each facing over the hem, right sides together, inseam on inseam; pin.`,
         inTurn([say`Sew all round, ${mm(allowances.hem)} from the edge.`, trimTold(g)]),
@@ -221,7 +221,7 @@ function facedHemSteps(g: Garment): readonly SewingStep[] {
     makeStep({
       id: 'hem.turned',
       part: 'hems',
-      title: 'Stitch the hem facings down',
+      title: say`Stitch the hem facings down`,
       tasks: [
         say`Turn each facing to the wrong side and press the lower edge.`,
         ...(under ? [say`Turn ${mm(hem.turnUnder)} of its upper edge under.`] : []),

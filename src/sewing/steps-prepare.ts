@@ -1,7 +1,7 @@
 import { cutCurves, type Piece, pieceName, pieceRef } from '../edges';
 import type { Mm } from '../length';
 import { pathLength } from '../plane';
-import { mm, number, type Phrase, say, share, UNSAID } from '../words';
+import { inTurn, mm, number, type Phrase, say, share, UNSAID } from '../words';
 import { cutPieces, type Garment } from './garment';
 import { makeStep } from './make-step';
 import type { SewingStep } from './step';
@@ -35,7 +35,7 @@ function clothStep({ cloth }: Garment): SewingStep {
   return makeStep({
     id: 'cloth',
     part: 'prepare',
-    title: cloth.washFirst ? 'Wash and press the cloth' : 'Press the cloth',
+    title: cloth.washFirst ? say`Wash and press the cloth` : say`Press the cloth`,
     tasks,
     why: cloth.washFirst ? say`Cloth that shrinks after it was sewn takes the ease and the length with it.` : UNSAID,
     check: say`The selvedges lie on each other without a pull, and the ends are square to them.`,
@@ -51,22 +51,20 @@ const around = (pieces: readonly Piece[]): Mm =>
 function cutStep(g: Garment): SewingStep {
   const { cloth, allowances, sides } = g;
   const pieces = cutPieces(g);
-  const bare = (
-    [
-      ['inseam', allowances.inseam],
-      ['crotch', allowances.crotch],
-    ] as const
-  ).filter(([, allowance]) => allowance === 0);
+  const bare = [
+    { seam: say`inseam`, allowance: allowances.inseam },
+    { seam: say`crotch`, allowance: allowances.crotch },
+  ].filter(({ allowance }) => allowance === 0);
   return makeStep({
     id: 'cut',
     part: 'prepare',
-    title: 'Cut the pieces',
+    title: say`Cut the pieces`,
     tasks: [
       say`Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. Lay it as the lay shows, which stands before these steps. Lay each grainline parallel to the selvedge: both arrowheads equally far from it.`,
       ...(cloth.oneWay ? [say`This cloth has one way: lay the waists of all pieces towards the same end.`] : []),
-      say`Weigh or pin the paper down and cut on the cut lines: ${pieces.map(cutWords).join('; ')}.`,
+      say`Weigh or pin the paper down and cut on the cut lines: ${inTurn(pieces.map(cutWords), '; ')}.`,
       ...bare.map(
-        ([seam]) =>
+        ({ seam }) =>
           say`No allowance is drawn at the ${seam}: cut that much outside the line as you mean to sew inside it.`,
       ),
       ...(sides
@@ -86,10 +84,10 @@ function cutStep(g: Garment): SewingStep {
   });
 }
 
-const cutWords = (piece: Piece): string =>
+const cutWords = (piece: Piece): Phrase =>
   piece.mirrored
-    ? `${pieceName(piece)}, ${piece.cut / 2} and ${piece.cut / 2} mirrored`
-    : `${pieceName(piece)}, ${piece.cut}`;
+    ? say`${pieceName(piece)}, ${number(piece.cut / 2)} and ${number(piece.cut / 2)} mirrored`
+    : say`${pieceName(piece)}, ${number(piece.cut)}`;
 
 function markStep(g: Garment): SewingStep {
   const { pieces, cloth, sides } = g;
@@ -103,7 +101,7 @@ function markStep(g: Garment): SewingStep {
   return makeStep({
     id: 'mark',
     part: 'prepare',
-    title: 'Mark the pieces',
+    title: say`Mark the pieces`,
     tasks: [
       notchesTold(notches, tip !== undefined, g.allowances.inseam > 0),
       say`Mark on the wrong side, with chalk or a pen that goes out again: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of the waist. The quarter lies halfway between the centre seams, whatever the side does.`,
@@ -128,7 +126,7 @@ function tryStep(g: Garment): SewingStep {
   return makeStep({
     id: 'try',
     part: 'prepare',
-    title: 'Try the stitches on a scrap',
+    title: say`Try the stitches on a scrap`,
     tasks: [
       say`Lay two scraps right sides together and sew ${mm(allowances.inseam)} from the edge, as the inseams will be sewn.`,
       say`Overlock or zigzag the edge as the seam will be finished, and press the scrap.`,

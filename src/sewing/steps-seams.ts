@@ -32,15 +32,17 @@ export function seamTold(g: Garment, allowance: number): readonly Phrase[] {
     return [
       say`Serge along the stitching line, ${mm(allowance)} from the edge; the knife takes off what is too much. Take pins out before they reach it.`,
     ];
-  const edges = g.machine === 'serger' ? 'Serge' : 'Zigzag';
+  const serger = g.machine === 'serger';
   if (g.cloth.kind === 'knit')
     return [
       say`Sew ${mm(allowance)} from the edge with a narrow zigzag, which gives with the cloth. Don’t pull: let the machine feed.`,
-      say`${edges} both edges together beside the seam, and trim what stands beyond.`,
+      serger
+        ? say`Serge both edges together beside the seam, and trim what stands beyond.`
+        : say`Zigzag both edges together beside the seam, and trim what stands beyond.`,
     ];
   return [
     say`Sew ${mm(allowance)} from the edge; sew back and forth at both ends.`,
-    say`${edges} both edges together.`,
+    serger ? say`Serge both edges together.` : say`Zigzag both edges together.`,
   ];
 }
 
@@ -67,7 +69,7 @@ function inseamStep(g: Garment): SewingStep {
   return makeStep({
     id: 'inseams',
     part: 'seams',
-    title: 'Sew the inseams',
+    title: say`Sew the inseams`,
     tasks: [
       ...(g.sides
         ? [
@@ -96,7 +98,7 @@ function crotchStep(g: Garment): SewingStep {
   return makeStep({
     id: 'crotch',
     part: 'seams',
-    title: 'Sew the crotch seam, leg in leg',
+    title: say`Sew the crotch seam, leg in leg`,
     tasks: [
       say`Turn one leg right side out. Slip it into the other, which stays wrong side out: right sides together, front on front, back on back.`,
       say`Pin inseam on inseam first, the allowances to opposite sides; then the single front notches, the double back notches, and the upper edges.`,

@@ -15,7 +15,7 @@ export function tipSteps(g: Garment): readonly SewingStep[] {
     makeStep({
       id: 'fork-tip',
       part: 'flat',
-      title: 'Sew the fork’s tip on',
+      title: say`Sew the fork’s tip on`,
       tasks: [
         bare
           ? say`Lay the tip on the back of its leg, right sides together, its long straight edge on that of the leg. The wider end is the crotch’s.`

@@ -22,7 +22,7 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
     makeStep({
       id: 'waist.ring',
       part: 'waist',
-      title: band ? 'Join the waist band' : 'Join the casing',
+      title: band ? say`Join the waist band` : say`Join the casing`,
       tasks: [
         say`Fold the ${name} right sides together, end on end.`,
         ...(band
@@ -30,7 +30,7 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
           : [
               say`Sew the ends together, ${mm(allowances.crotch)} from the edge, but in the half that will lie inside leave ${mm(Math.max(waist.elasticWidth + 5, finished.heights.height / 2 - 10))} open: the elastic goes in there.`,
             ]),
-        ...(band ? [] : [allowancesTacked('end seam')]),
+        ...(band ? [] : [allowancesTacked(say`end seam`)]),
         inTurn([
           band ? seamPressed(g) : say`Press the seam open.`,
           say`Fold the ring lengthwise, wrong sides together, and press the fold.`,
@@ -48,7 +48,7 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
     makeStep({
       id: 'waist.on',
       part: 'waist',
-      title: band ? 'Sew the band to the waist' : 'Sew the casing to the waist',
+      title: band ? say`Sew the band to the waist` : say`Sew the casing to the waist`,
       tasks: [
         say`Slip the folded ring over the waist, on the right side: raw edges together, seam at centre back, middle at centre front, quarter marks on quarter marks.`,
         ...(band
@@ -72,7 +72,7 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
           makeStep({
             id: 'waist.topstitch',
             part: 'waist',
-            title: 'Try the band on and hold the seam down',
+            title: say`Try the band on and hold the seam down`,
             tasks: [
               say`Try the trousers on. The band holds by its own stretch; where it is too wide, take the end seam in.`,
               say`Stitch the allowances down, ${mm(3)} below the seam, with the waist stretched.`,
@@ -98,7 +98,7 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
     makeStep({
       id: 'waist.ring',
       part: 'waist',
-      title: 'Join the waist facings',
+      title: say`Join the waist facings`,
       tasks: [
         say`Lay the two facings right sides together and sew both centre seams, ${mm(allowances.crotch)} from the edge. The wider side is the back.`,
         seamPressed(g, 2),
@@ -112,7 +112,7 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
     makeStep({
       id: 'waist.on',
       part: 'waist',
-      title: 'Sew the facing to the waist',
+      title: say`Sew the facing to the waist`,
       tasks: [
         say`Slip the facing over the waist, right sides together, upper edges and seams meeting; pin.`,
         inTurn([say`Sew all round, ${mm(allowances.waist)} from the edge.`, trimTold(g)]),
@@ -128,9 +128,9 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
     makeStep({
       id: 'waist.fold',
       part: 'waist',
-      title: 'Stitch the facing down',
+      title: say`Stitch the facing down`,
       tasks: [
-        allowancesTacked('centre seams'),
+        allowancesTacked(say`centre seams`),
         say`Turn the facing to the wrong side and press the upper edge.`,
         ...(under ? [say`Turn ${mm(tuckedUnder(finished.heights.catch))} of its lower edge under.`] : []),
         say`Stitch all round on the stitching line, ${mm(finished.heights.fold)} below the upper edge; leave ${mm(LEFT_OPEN)} open at centre back.`,

@@ -40,9 +40,9 @@ function foldStep(g: Garment): SewingStep {
   return makeStep({
     id: 'waist.fold',
     part: 'waist',
-    title: 'Turn the casing over and stitch it',
+    title: say`Turn the casing over and stitch it`,
     tasks: [
-      allowancesTacked('centre seams'),
+      allowancesTacked(say`centre seams`),
       ...(under ? [say`Turn ${mm(tuckedUnder(heights.catch))} of the raw edge under, in its crease.`] : []),
       say`Turn the casing to the wrong side in its crease, ${mm(casingDepth)} deep to the stitching line. Lay centre seam on centre seam and mark on mark, and pin.`,
       casingStitched(elastic, under, beyond),
@@ -66,7 +66,7 @@ function threadStep(g: Garment): SewingStep {
   return makeStep({
     id: 'waist.thread',
     part: 'waist',
-    title: 'Thread the elastic',
+    title: say`Thread the elastic`,
     tasks: [
       rows === 1
         ? say`Cut the elastic ${mm(length)} long, ${mm(waist.elasticWidth)} wide. Close it with a pin round the waist, ${mm(LAP)} lapped, and shorten it until it holds without pressing.`
@@ -86,13 +86,13 @@ function threadStep(g: Garment): SewingStep {
 }
 
 /** Where the quarter marks lie, as the waist of this pattern is parted. */
-function quarterPlace({ finished }: Garment): string {
+function quarterPlace({ finished }: Garment): Phrase {
   const [back, front] = finished.casing.waistEdge;
   const middle = (back.x + front.x) / 2;
-  if (Math.abs(middle) < 2) return 'at the side marks here, because front and back are equally wide';
+  if (Math.abs(middle) < 2) return say`at the side marks here, because front and back are equally wide`;
   return middle < 0
-    ? 'behind the side marks, because the back is wider than the front'
-    : 'before the side marks, because the front is wider than the back';
+    ? say`behind the side marks, because the back is wider than the front`
+    : say`before the side marks, because the front is wider than the back`;
 }
 
 /** The fullness shared out by quarters, the opening shut. */
@@ -101,7 +101,7 @@ function closeStep(g: Garment): SewingStep {
   return makeStep({
     id: 'waist.close',
     part: 'waist',
-    title: 'Share out the fullness and close the casing',
+    title: say`Share out the fullness and close the casing`,
     tasks: [
       say`Pull the elastic smooth and share the fullness out by quarters: its middle at centre front, its lap at centre back, its quarters at the quarter marks. These lie ${quarterPlace(g)}.`,
       g.waist.rows > 1
@@ -124,7 +124,7 @@ function cordStep(g: Garment): SewingStep {
   return makeStep({
     id: 'waist.cord',
     part: 'waist',
-    title: 'Draw the cord in',
+    title: say`Draw the cord in`,
     tasks: [
       waist.cord === 'ofCloth'
         ? say`Take the cord that you sewed; its seam goes to centre back.`
@@ -151,7 +151,7 @@ function sewnOnSteps(g: Garment): readonly SewingStep[] {
     makeStep({
       id: 'waist.quarters',
       part: 'waist',
-      title: 'Join and quarter the elastic',
+      title: say`Join and quarter the elastic`,
       tasks: [
         more === 0
           ? say`Cut the elastic ${mm(length)} long, ${mm(waist.elasticWidth)} wide. Close one with a pin and try it round the waist; shorten it until it holds without pressing.`
@@ -170,7 +170,7 @@ function sewnOnSteps(g: Garment): readonly SewingStep[] {
     makeStep({
       id: 'waist.elastic',
       part: 'waist',
-      title: 'Sew the elastic to the edge',
+      title: say`Sew the elastic to the edge`,
       tasks: [
         say`Lay the edge of the elastic along the raw edge of the cloth, on its wrong side.`,
         g.machine === 'serger'
@@ -187,7 +187,7 @@ function sewnOnSteps(g: Garment): readonly SewingStep[] {
     makeStep({
       id: 'waist.fold',
       part: 'waist',
-      title: 'Turn the casing over and stitch it',
+      title: say`Turn the casing over and stitch it`,
       tasks: [
         more > 0
           ? say`Turn the waist to the wrong side round the elastic, in its crease. The elastic lies snug in the fold of the lowest row.`

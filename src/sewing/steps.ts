@@ -41,7 +41,7 @@ function lastStep(g: Garment): SewingStep {
   return makeStep({
     id: 'last',
     part: 'finish',
-    title: 'Look it over and press it',
+    title: say`Look it over and press it`,
     tasks: [
       say`Cut all threads off, turn the trousers right side out, and count the pins.`,
       say`Press both legs, the inseams first, then waist and hems.`,

@@ -1,4 +1,5 @@
 import { cordRulesFor } from '../body';
+import { number, type Phrase, say } from '../words';
 import type { CautionChoices } from './caution';
 
 /** Rules for children's sleepwear go up to size 14, which fits up to about this age. @source 16 CFR 1616; the age practice */
@@ -17,7 +18,7 @@ export interface Wearer {
   readonly sleepwearRules: boolean;
   readonly labelRules: boolean;
   /** “a child of 5 years”, or “a child of this size”. */
-  readonly words: string;
+  readonly words: Phrase;
   /** The field that says so. */
   readonly field: string;
 }
@@ -32,13 +33,13 @@ export function wearerOf({ ageYears, child }: CautionChoices['body']): Wearer {
     cordRules: cords.hold,
     sleepwearRules: under(SLEEPWEAR_UNDER),
     labelRules: under(LABEL_UNDER),
-    words: ageYears === undefined ? 'a child of this size' : `a child of ${wholeYears(ageYears)}`,
+    words: ageYears === undefined ? say`a child of this size` : childOf(ageYears),
     field: ageYears === undefined ? 'body.height' : 'body.ageYears',
   };
 }
 
-function wholeYears(age: number): string {
-  if (age < 1) return `${Math.round(age * 12)} months`;
+function childOf(age: number): Phrase {
+  if (age < 1) return say`a child of ${number(Math.round(age * 12))} months`;
   const years = Math.floor(age);
-  return years === 1 ? '1 year' : `${years} years`;
+  return years === 1 ? say`a child of 1 year` : say`a child of ${number(years)} years`;
 }

@@ -1,5 +1,5 @@
 import { MM_PER_INCH, type Mm } from '../length';
-import { Refusal, say } from '../words';
+import { own, Refusal, say } from '../words';
 
 /** One size of paper, upright. */
 export interface PaperSize {
@@ -56,18 +56,18 @@ export const OWN_SIZE = 'own';
  * The size of that name.
  *
  * @param name as in {@link PAPER_SIZES}, or {@link OWN_SIZE}
- * @param own the sides of a sheet of one's own
+ * @param sides the sides of a sheet of one's own
  * @throws Refusal where the name is in no table; it says which names are
  */
-export function paperSize(name: string, own: { readonly width: Mm; readonly height: Mm }): PaperSize {
+export function paperSize(name: string, sides: { readonly width: Mm; readonly height: Mm }): PaperSize {
   if (name === OWN_SIZE) {
-    const [width, height] = [Math.min(own.width, own.height), Math.max(own.width, own.height)];
+    const [width, height] = [Math.min(sides.width, sides.height), Math.max(sides.width, sides.height)];
     return sheet('own size', width, height);
   }
   const found = PAPER_SIZES.find((size) => size.name === name);
   if (found) return found;
   const names = [...PAPER_SIZES.map((size) => size.name), OWN_SIZE].join(', ');
   throw new Refusal([
-    { field: 'paper.sheet', value: name, phrase: say`not a known paper size; choose one of ${names}` },
+    { field: 'paper.sheet', value: name, phrase: say`not a known paper size; choose one of ${own(names)}` },
   ]);
 }

@@ -36,8 +36,8 @@ export const correctionFor = (bar: Mm, measured: Mm): number => bar / measured;
 /** Both corrections, where they are so large that the printer's own settings are to be looked at first. */
 export function correctionRemarks({ correctX, correctY }: PaperSettings): readonly Phrase[] {
   const off = [
-    { side: 'short', by: correctX },
-    { side: 'long', by: correctY },
+    { side: say`short`, by: correctX },
+    { side: say`long`, by: correctY },
   ].filter(({ by }) => Math.abs(by - 1) > MIND_BEYOND + 1e-9);
   return off.map(
     ({ side, by }) =>

@@ -1,5 +1,5 @@
 import type { Mm } from '../length';
-import { mm, number, type Phrase, type Problem, Refusal, say } from '../words';
+import { mm, number, own, type Phrase, type Problem, Refusal, say } from '../words';
 import { LARGEST_PAGE, OWN_SIZE, type PaperSize, paperSize, SMALLEST_PAGE } from './paper-sizes';
 import type { PaperSettings } from './types';
 
@@ -82,7 +82,7 @@ function paperProblems(settings: PaperSettings, size: PaperSize): readonly Probl
   const room = size.width - 2 * margin - LEAST_PITCH;
   if (!(overlap >= 0) || (marginFits && overlap > room)) {
     const limit = marginFits
-      ? say`at most ${mm(Math.max(0, room))} on ${size.name} with this margin`
+      ? say`at most ${mm(Math.max(0, room))} on ${own(size.name)} with this margin`
       : say`not negative`;
     wrong('overlap', overlap, say`the overlap must be ${limit}`);
   }

@@ -59,7 +59,7 @@ describe('remarks about a body', () => {
   ])('catch %s', (_slip, change, id) => {
     const remark = bodyRemarks({ ...BODY, ...change }).find((one) => one.id === id);
     expect(ids(change)).toContain(id);
-    expect(remark?.source.length).toBeGreaterThan(5);
+    expect(remark?.source.template.length).toBeGreaterThan(5);
     expect(remark?.keys.length).toBeGreaterThan(0);
     expect(printPhrase(remark?.phrase ?? UNSAID, 'inch')).not.toMatch(/NaN|undefined|cm/);
   });

@@ -10,7 +10,7 @@ import { checkOf, pieced, type Spoilt, traced, tried, value, whole, withBody } f
 
 /** The example's body, one of its girths only inferred from other people's, give or take so much. */
 const inferred = (key: EstimatedKey, girth: number, spread: number): Subject =>
-  withBody({ [key]: girth, estimates: [{ key, value: girth, spread, source: 'a test', basis: 'inference' }] });
+  withBody({ [key]: girth, estimates: [{ key, value: girth, spread, source: UNSAID, basis: 'inference' }] });
 
 describe('the checks', () => {
   it('all say good of the example, with a sentence each, nothing to change and no remedy to apply', () => {
@@ -192,7 +192,7 @@ describe('a girth that was only inferred', () => {
   it('counts as slim as it may be where the hem lies on it', () => {
     const short = subjectOf(drafted({ ...example.project, leg: { ...example.project.leg, length: 'midThigh' } }));
     const known = checkOf({ ...short, body: { ...short.body, kneeGirth: 800 } }, 'limb-ease');
-    const estimates = [{ key: 'kneeGirth', value: 800, spread: 200, source: 'a test', basis: 'inference' }] as const;
+    const estimates = [{ key: 'kneeGirth', value: 800, spread: 200, source: UNSAID, basis: 'inference' }] as const;
     const doubtful = checkOf({ ...short, body: { ...short.body, kneeGirth: 800, estimates } }, 'limb-ease');
     expect([known?.verdict, doubtful?.verdict]).toEqual(['wrong', 'good']);
   });

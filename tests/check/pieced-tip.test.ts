@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { pieceName } from '../../src/edges';
 import { applyRemedy, checksOf, type Draft, draft, exampleProject, type Project } from '../../src/project';
 import { printPhrase, UNSAID } from '../../src/words';
+import { pieceName } from '../names';
 
 function drafted(cloth: Partial<Project['cloth']>): Draft {
   const result = draft({ ...exampleProject, cloth: { ...exampleProject.cloth, ...cloth } });

@@ -50,7 +50,7 @@ const inferred = (key: 'thighGirth' | 'kneeGirth', girth: number): Subject =>
 
 it('every check has a name of its own', () => {
   const all = [whole, traced, pieced, subjectOf(cordedChild)].flatMap(runChecks);
-  const names = new Map(all.map(({ id, name }) => [id, name]));
+  const names = new Map(all.map(({ id, name }) => [id, name.template]));
   expect(new Set(names.values()).size).toBe(names.size);
   for (const [id, name] of names) expect(name, id).toMatch(/^[A-Z][a-z]/);
 });

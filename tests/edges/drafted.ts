@@ -1,7 +1,8 @@
 import { expect } from 'vitest';
-import { type Piece, pieceName } from '../../src/edges';
+import type { Piece } from '../../src/edges';
 import { flattenCurves, outlineCurves, type Point } from '../../src/plane';
 import { type Draft, draft, exampleProject, type Project } from '../../src/project';
+import { pieceName } from '../names';
 
 export const drafted = (change: Partial<Project> = {}): Draft => {
   const result = draft({ ...exampleProject, ...change });

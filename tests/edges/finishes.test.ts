@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cordLength, type EdgeName, type LineName, pieceName } from '../../src/edges';
+import { cordLength, type EdgeName, type LineName } from '../../src/edges';
 import { hemElasticLength, ribCuffGirth } from '../../src/edges/hem';
 import {
   distance,
@@ -12,6 +12,7 @@ import {
   pathStart,
 } from '../../src/plane';
 import { checksOf, type Draft, draft, exampleProject, type Project } from '../../src/project';
+import { pieceName } from '../names';
 
 type Waist = Partial<Project['waist']>;
 type Hem = Partial<Project['hem']>;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { cutCurves, type EdgeName, type Piece, pieceName } from '../../src/edges';
+import { cutCurves, type EdgeName, type Piece } from '../../src/edges';
 import {
   edgeLength,
   flattenCurves,
@@ -17,6 +17,7 @@ import {
 import { checksOf, type Draft, draft, exampleProject, type Project } from '../../src/project';
 import { printPhrase } from '../../src/words';
 import { outlineFinds } from '../fuzz/outlines';
+import { pieceName } from '../names';
 import { anyBody } from '../properties/bodies';
 import { anyDesign, projectOf } from '../properties/designs';
 import { draftOrRefusal } from '../properties/outlines';

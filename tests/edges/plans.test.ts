@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { pieceName } from '../../src/edges';
 import { type HemChoices, type HemPlan, hemPlan, hemTurning } from '../../src/edges/hem';
 import {
   type Curve,
@@ -14,6 +13,7 @@ import {
   turned,
 } from '../../src/plane';
 import { exampleProject, hemOf, type Project } from '../../src/project';
+import { pieceName } from '../names';
 import { drafted, lineOf, near, pieceOf, ring } from './drafted';
 
 const withHem = (hem: Partial<HemChoices>) => ({ ...hemOf(exampleProject), ...hem });

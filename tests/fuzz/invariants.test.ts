@@ -1,9 +1,10 @@
 import { afterAll, describe, expect, test } from 'vitest';
-import { type Piece, pieceName } from '../../src/edges';
+import type { Piece } from '../../src/edges';
 import type { Curve } from '../../src/plane';
 import { checksOf, type Draft, draft, exampleProject, type Project, sheetsOf, withValue } from '../../src/project';
 import { mm, say } from '../../src/words';
 import { type Changes, draftWith } from '../files/drafts';
+import { pieceName } from '../names';
 import { adviceOf } from './advice';
 import type { Find } from './find';
 import { judged } from './judge';

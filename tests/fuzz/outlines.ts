@@ -1,6 +1,7 @@
-import { type CutEdge, type Piece, pieceName } from '../../src/edges';
+import type { CutEdge, Piece } from '../../src/edges';
 import type { Curve, Edge, Point } from '../../src/plane';
 import { checksOf, type Draft } from '../../src/project';
+import { pieceName } from '../names';
 import { type Find, find, told } from './find';
 import { apart, CHORD, flat, footOn, holds, largestLoop, ringOf } from './flat';
 

@@ -1,10 +1,10 @@
-import { pieceName } from '../../src/edges';
 import { carriedOut, makeFiles, type SingleFile } from '../../src/files';
 import type { Point } from '../../src/plane';
 import { type Draft, draft as draftOf, sheetsOf } from '../../src/project';
 import type { SheetPlan } from '../../src/sheets';
 import { Refusal } from '../../src/words';
 import { printFont } from '../files/print-font';
+import { pieceName } from '../names';
 import { type Find, find, told } from './find';
 import { ringOf } from './flat';
 

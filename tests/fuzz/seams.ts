@@ -1,6 +1,7 @@
-import { type Piece, type PieceKind, pieceName } from '../../src/edges';
+import type { Piece, PieceKind } from '../../src/edges';
 import type { Curve, Point } from '../../src/plane';
 import type { Draft } from '../../src/project';
+import { pieceName } from '../names';
 import { type Find, find, told, warned } from './find';
 import { flat, footOn, polylineLength } from './flat';
 

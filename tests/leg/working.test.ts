@@ -18,7 +18,7 @@ import {
   spreadLeg,
 } from '../../src/leg';
 import { pathEnd, pathStart, type WorkingStep } from '../../src/plane';
-import { printPhrase, UNSAID } from '../../src/words';
+import { printPhrase, say, UNSAID } from '../../src/words';
 
 // What the working says and shows of the leg.
 
@@ -60,7 +60,7 @@ function told(some: Partial<LegChoices> = {}, lying?: (joined: JoinedBlocks) => 
     opening: 1050,
     needed: 1040,
     hem: 460,
-    lengthWords: 'to the ankle',
+    lengthWords: say`to the ankle`,
   });
   return { leg, steps, step: (id: string) => steps.find((one) => one.id === `leg.${id}`) };
 }

@@ -9,7 +9,7 @@ import { writePrinterTestPdf } from '../../src/files/pdf/printer-test';
 import { firstPage } from '../../src/files/pdf/tiled';
 import { startPdf } from '../../src/files/pen/pen';
 import { checksOf, type Draft, sheetsOf } from '../../src/project';
-import { mm, say } from '../../src/words';
+import { mm, number, say } from '../../src/words';
 import { draftWith, projectWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
 import { writePdf } from '../files/written';
@@ -29,7 +29,7 @@ function firstOf(draft: Draft, checks: readonly Check[]): Uint8Array {
 
 const wrong = (i: number): Check => ({
   id: `made-up-${i}`,
-  name: `Check number ${i}`,
+  name: say`Check number ${number(i)}`,
   verdict: i % 2 === 0 ? 'wrong' : 'mind',
   measured: 1,
   wanted: 0,

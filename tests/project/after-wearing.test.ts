@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Corrections, NO_CORRECTIONS } from '../../src/block';
-import { type EdgeName, pieceName } from '../../src/edges';
+import type { EdgeName } from '../../src/edges';
 import {
   curvePoint,
   distance,
@@ -11,6 +11,7 @@ import {
   pathLength,
 } from '../../src/plane';
 import { checksOf, type Draft, draft, exampleProject, type Project, workingOf } from '../../src/project';
+import { pieceName } from '../names';
 
 const drafted = (change: Partial<Project>): Draft => {
   const result = draft({ ...exampleProject, ...change });

@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { pieceName } from '../../src/edges';
 import {
   applyRemedy,
   type ClothSaving,
@@ -14,6 +13,7 @@ import {
 } from '../../src/project';
 import { sewingSteps } from '../../src/sewing';
 import { printPhrase } from '../../src/words';
+import { pieceName } from '../names';
 
 /** An average adult, and one whose legs just don't lie abreast any more. */
 const body = (hipGirth: number): Project['body'] => ({

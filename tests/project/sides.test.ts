@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { checksOfLegs } from '../../src/check';
 import { checkLegsMeet } from '../../src/check/check-legs-meet';
-import { cutCurves, HEM_FINISHES, isLeg, type Piece, pieceName, WAIST_FINISHES } from '../../src/edges';
+import { cutCurves, HEM_FINISHES, isLeg, type Piece, WAIST_FINISHES } from '../../src/edges';
 import { curveMap, distance, outlineArea, outlineCurves, pathLength } from '../../src/plane';
 import {
   checksOf,
@@ -17,6 +17,7 @@ import {
 import { sewingSteps, stepPicture } from '../../src/sewing';
 import { printPhrase, printProblem, UNSAID } from '../../src/words';
 import { example, moved, subjectOf, withCurves, withPiece } from '../check/subject';
+import { pieceName } from '../names';
 import { faultsOf } from '../sewing/faults';
 
 const drafted = (change: Partial<Project>): Draft => {

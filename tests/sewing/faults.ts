@@ -1,5 +1,6 @@
-import { isSamePiece, pieceName } from '../../src/edges';
+import { isSamePiece } from '../../src/edges';
 import type { Garment, SewingStep } from '../../src/sewing';
+import { pieceName } from '../names';
 
 /** What is wrong with an order of work: edges sewn or finished twice or never, unknown pieces, things in a wrong order. */
 export function faultsOf(garment: Garment, steps: readonly SewingStep[]): readonly string[] {

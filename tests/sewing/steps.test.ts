@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { pieceName } from '../../src/edges';
 import { edgeLength } from '../../src/plane';
 import { type SewingStep, sewingMinutes, sewingSteps, stepMinutes } from '../../src/sewing';
 import { isSaid, printPhrase } from '../../src/words';
+import { pieceName } from '../names';
 import { every } from '../outside/every';
 import { faultsOf } from './faults';
 import { CHILD, everyGarment, garmentWith } from './garments';

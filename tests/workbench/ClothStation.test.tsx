@@ -1,4 +1,3 @@
-import { pieceName } from '../../src/edges';
 import '@testing-library/jest-dom/vitest';
 import { act, cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
@@ -7,6 +6,7 @@ import { clothOf } from '../../src/project';
 import { useBench } from '../../src/workbench/store/bench';
 import { useTable } from '../../src/workbench/table/table-state';
 import { Workbench } from '../../src/workbench/Workbench';
+import { pieceName } from '../names';
 import { unlisted } from './labels';
 
 const fresh = useBench.getInitialState();

@@ -1,10 +1,10 @@
-import { pieceName } from '../../src/edges';
 import '@testing-library/jest-dom/vitest';
 import { cleanup, render, screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import CheckStation from '../../src/workbench/stations/CheckStation';
 import { useBench } from '../../src/workbench/store/bench';
+import { pieceName } from '../names';
 
 const fresh = useBench.getInitialState();
 const bench = () => useBench.getState();

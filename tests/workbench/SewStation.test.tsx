@@ -2,6 +2,7 @@ import { act, cleanup, render, screen, waitFor, within } from '@testing-library/
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { sewingOf } from '../../src/project';
+import { UNSAID, words } from '../../src/words';
 import { useBench } from '../../src/workbench/store/bench';
 import { Workbench } from '../../src/workbench/Workbench';
 import { useSewingShown } from '../../src/workbench/working/sewing-shown';
@@ -21,19 +22,20 @@ describe('the station Sew', () => {
   it('goes through the steps by Next and Back, the picture with them', async () => {
     render(<Workbench />);
     const steps = sewingOf(useBench.getState().draft);
+    const titleOf = (i: number) => words`${steps[i]?.title ?? UNSAID}`;
     // The station is loaded when somebody goes there, its picture a moment later.
     await screen.findByRole('region', { name: 'Step of the sewing' });
     await waitFor(() => expect(drawing()?.querySelectorAll('.face').length).toBeGreaterThan(0));
-    expect(within(step()).getByRole('heading')).toHaveProperty('textContent', steps[0]?.title);
+    expect(within(step()).getByRole('heading')).toHaveProperty('textContent', titleOf(0));
     const before = drawing()?.getAttribute('aria-label');
     await userEvent.click(within(step()).getByRole('button', { name: 'Next' }));
-    expect(within(step()).getByRole('heading').textContent).toBe(steps[1]?.title);
+    expect(within(step()).getByRole('heading').textContent).toBe(titleOf(1));
     expect(within(step()).getByRole('status').textContent).toBe(`Step 2 of ${steps.length}`);
     expect(document.activeElement).toBe(within(step()).getByRole('heading'));
     expect(drawing()?.getAttribute('aria-label')).not.toBe(before);
     expect(drawing()?.querySelectorAll('.face').length).toBeGreaterThan(0);
     await userEvent.click(within(step()).getByRole('button', { name: 'Back' }));
-    expect(within(step()).getByRole('heading').textContent).toBe(steps[0]?.title);
+    expect(within(step()).getByRole('heading').textContent).toBe(titleOf(0));
   });
 
   it('stays at its step when a choice changes the ones before it', async () => {

@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { Check, Verdict } from '../../src/check';
 import { draft, exampleProject, withValue } from '../../src/project';
-import { printPhrase, UNSAID } from '../../src/words';
+import { own, printPhrase, say, UNSAID } from '../../src/words';
 import { inOrder } from '../../src/workbench/finished/order';
 import { measureRows, movedBy } from '../../src/workbench/finished/rows';
 import { verdictChanges } from '../../src/workbench/finished/VerdictNews';
 
 const check = (id: string, verdict: Verdict): Check => ({
   id,
-  name: `Check ${id}`,
+  name: say`Check ${own(id)}`,
   verdict,
   measured: 0,
   wanted: 0,

@@ -2,7 +2,7 @@ import { type MeasurementKey, measurements } from '../../body';
 import { LENGTH_NAMES, type LengthName } from '../../leg';
 import { MM_PER, type Mm, type ParsedLength, parseLength, type Units } from '../../length';
 import type { Project } from '../../project';
-import { mm, type Phrase, say } from '../../words';
+import { inTurn, mm, number, own, type Phrase, say, words } from '../../words';
 import type { ColumnUnit } from './columns';
 
 type Cell<Value> = { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly phrase: Phrase };
@@ -14,7 +14,7 @@ const NO_LENGTH: ParsedLength = { ok: false, reason: 'not-a-length' };
 
 /** How far beyond a limit a value is more likely in another unit than misread: every two units differ by more. */
 const FAR = 2;
-const UNIT_NAMES = { mm: 'millimetres', cm: 'centimetres', in: 'inches' } as const;
+const UNIT_NAMES = { mm: say`millimetres`, cm: say`centimetres`, in: say`inches` } as const;
 
 /**
  * A length in a cell: with a unit of its own, or a bare number in the unit of its column or, where the head names none,
@@ -28,7 +28,7 @@ export function lengthCell(text: string, unit: ColumnUnit | undefined, units: Un
   const read = bare.ok || long ? bare : parseLength(text, units);
   if (read.ok) return { ok: true, value: read.mm };
   const sample = units === 'inch' ? '40 1/8 in' : '102.5 cm';
-  return bad(say`is no length; write a number such as ${sample}.`);
+  return bad(say`is no length; write a number such as ${own(sample)}.`);
 }
 
 /** A length of the catalogue within its limits; beyond them it is said in which other unit the number would be right. */
@@ -47,11 +47,11 @@ export function measurementCell(
   const fits = (value: number) => value >= lowest && value <= highest;
   if (fits(read.value)) return read;
   const limits = say`${name} must lie between ${mm(lowest)} and ${mm(highest)}`;
-  const own = unit ?? (units === 'inch' ? 'in' : 'cm');
+  const meant = unit ?? (units === 'inch' ? 'in' : 'cm');
   // Near its limits a value is rather misread than in another unit.
   const far = read.value > FAR * highest || read.value * FAR < lowest;
   const other = (['cm', 'in', 'mm'] as const).find(
-    (one) => far && one !== own && fits((read.value / MM_PER[own]) * MM_PER[one]),
+    (one) => far && one !== meant && fits((read.value / MM_PER[meant]) * MM_PER[one]),
   );
   return bad(
     other
@@ -64,7 +64,7 @@ function yearsCell(text: string, lowest: number, highest: number): Cell<number> 
   const match = /^(\d+(?:[.,]\d+)?)\s*(?:y|yr|yrs|years?)?\.?$/i.exec(text.slice(0, LONGEST_LENGTH));
   const value = Number(match?.[1]?.replace(',', '.'));
   if (!match || !(value >= lowest && value <= highest))
-    return bad(say`must be a number of years between ${String(lowest)} and ${String(highest)}.`);
+    return bad(say`must be a number of years between ${number(lowest)} and ${number(highest)}.`);
   return { ok: true, value };
 }
 
@@ -78,7 +78,7 @@ export function yesNoCell(text: string): Cell<boolean> {
   return NO.has(word) ? { ok: true, value: false } : bad(say`must be yes or no.`);
 }
 
-const LENGTHS = Object.entries(LENGTH_NAMES) as readonly (readonly [LengthName, string])[];
+const LENGTHS = Object.entries(LENGTH_NAMES) as readonly (readonly [LengthName, Phrase])[];
 const plainWord = (text: string): string => text.toLowerCase().replace(/[^a-z]+/g, '');
 
 /** How long the legs become: a length with a name, or the finished inseam. */
@@ -87,11 +87,13 @@ export function legLengthCell(
   unit: ColumnUnit | undefined,
   units: Units,
 ): Cell<Project['leg']['length']> {
-  const named = LENGTHS.find(([key, name]) => [key, name].some((word) => plainWord(word) === plainWord(text)));
+  const named = LENGTHS.find(([key, name]) =>
+    [key, name.template, words`${name}`].some((word) => plainWord(word) === plainWord(text)),
+  );
   if (named && /[a-z]/i.test(text)) return { ok: true, value: named[0] };
   const read = lengthCell(text, unit, units);
   if (read.ok) return { ok: true, value: { inseam: read.value } };
-  return bad(say`must be ${LENGTHS.map(([, name]) => name).join(', ')}, or the finished inseam as a length.`);
+  return bad(say`must be ${inTurn(Object.values(LENGTH_NAMES), ', ')}, or the finished inseam as a length.`);
 }
 
 /** A cell as a spreadsheet shows it: the mark that keeps a text from being a formula is taken off again. */

@@ -59,7 +59,10 @@ const plainWord = (text: string): string => text.toLowerCase().replace(/[^\p{L}\
 
 const KINDS: ReadonlyMap<string, ColumnKind> = new Map<string, ColumnKind>([
   ...measurements.flatMap(({ key, name }) =>
-    [key, `body.${key}`, name, `${name} girth`, ...(ALSO[key] ?? [])].map((word) => [plainWord(word), key] as const),
+    // A table's heads are read back, so they are English in every language.
+    [key, `body.${key}`, name.template, `${name.template} girth`, ...(ALSO[key] ?? [])].map(
+      (word) => [plainWord(word), key] as const,
+    ),
   ),
   ...Object.entries(OTHER_HEADS).flatMap(([kind, words]) =>
     words.map((word) => [plainWord(word), kind as ColumnKind] as const),
@@ -85,5 +88,5 @@ export function columnOf(head: string): Column | undefined {
 
 export const isMeasurement = (kind: ColumnKind): kind is MeasurementKey => measurements.some((m) => m.key === kind);
 
-/** What a column holds, for people. */
-export const nameOf = (kind: ColumnKind): string => measurements.find((m) => m.key === kind)?.name ?? kind;
+/** What a column holds, as its head says it. */
+export const nameOf = (kind: ColumnKind): string => measurements.find((m) => m.key === kind)?.name.template ?? kind;

@@ -1,7 +1,7 @@
 import type { Check, Verdict } from '../../check';
 import { amountUp, type Mm } from '../../length';
 import { checksOf, clothOf, type Draft, draft, notionsToBuy, type Project, sheetsOf } from '../../project';
-import { type Problem, printPhrase, printProblem, type Result } from '../../words';
+import { type Problem, printPhrase, printProblem, type Result, say, words } from '../../words';
 import { OTHER_CLOTHS } from '../content/cloth-rows';
 import { type ColumnKind, nameOf } from './columns';
 import type { ClassRow } from './read-class';
@@ -70,7 +70,7 @@ export function memberOf(row: ClassRow, drafted: Result<Draft>, units: Project['
   const { body, measures, project } = drafted.value;
   const checks = checksOf(drafted.value);
   const of = (verdict: Verdict) => checks.filter((check) => check.verdict === verdict);
-  const said = (check: Check) => `${check.name}: ${printPhrase(check.reason, units)}`;
+  const said = (check: Check) => printPhrase(say`${check.name}: ${check.reason}`, units);
   return {
     row: number,
     name,
@@ -83,7 +83,7 @@ export function memberOf(row: ClassRow, drafted: Result<Draft>, units: Project['
       hem: measures.hemGirthFinished,
     },
     look: [...of('wrong').map(said), ...body.remarks.map(({ phrase }) => printPhrase(phrase, units))],
-    mind: of('mind').map(({ name: check }) => check),
+    mind: of('mind').map(({ name: check }) => words`${check}`),
   };
 }
 

@@ -3,6 +3,7 @@ import { type BodyInput, type Measurement, measurements } from '../../body';
 import { LENGTH_NAMES } from '../../leg';
 import { fieldText, plain, plainWords, type Units } from '../../length';
 import { exampleProject, type Project } from '../../project';
+import { inTurn, type Phrase, say, words } from '../../words';
 import { OTHER_HEADS } from './columns';
 
 /** Spreadsheets know by it that the letters are UTF-8; readers of RFC 4180 pass it over. */
@@ -26,9 +27,9 @@ function harmlessCell(text: string): string {
   return FORMULA.test(words) ? `'${words}` : words;
 }
 
-/** The head of a measurement's column: its printed name, and the unit of its figures. */
+/** The head of a measurement's column: its English name in every language, by which it is read back, and the unit of its figures. */
 export const measurementHead = ({ name, unit }: Measurement, units: Units): string =>
-  unit === 'years' ? `${name} (years)` : `${name} (${units === 'inch' ? 'in' : 'cm'})`;
+  unit === 'years' ? `${name.template} (years)` : `${name.template} (${units === 'inch' ? 'in' : 'cm'})`;
 
 /** A measurement as it is read back from a cell of its column; empty where it was not taken. */
 export function measurementText({ key, unit }: Measurement, body: BodyInput, units: Units): string {
@@ -51,19 +52,22 @@ export function emptyTable({ units }: Pick<Project, 'units'>): string {
   const width = `${OTHER_HEADS.clothWidth[0]} (${units === 'inch' ? 'in' : 'cm'})`;
   const others = [OTHER_HEADS.nappy[0], length, width];
   const own = [
-    'yes where one is worn',
-    `${Object.values(LENGTH_NAMES).join(', ')}; empty: as the project`,
-    'empty: as the project',
+    words`yes where one is worn`,
+    words`${inTurn(Object.values(LENGTH_NAMES), ', ')}; empty: as the project`,
+    words`empty: as the project`,
   ];
   return csvFile([
     [OTHER_HEADS.name[0], ...measurements.map((m) => measurementHead(m, units)), ...others],
     [
-      '# needed?',
-      ...measurements.map(({ required }) => (required ? 'needed' : 'may stay empty')),
-      ...others.map(() => 'may stay empty'),
+      note(say`needed?`),
+      ...measurements.map(({ required }) => (required ? words`needed` : words`may stay empty`)),
+      ...others.map(() => words`may stay empty`),
     ],
-    ['# what', ...measurements.map(({ definition }) => definition), ...own],
-    ['# where the tape goes', ...measurements.map(({ where }) => where), ...others.map(() => '')],
-    ['# example', ...measurements.map((m) => measurementText(m, EXAMPLE, units)), ...others.map(() => '')],
+    [note(say`what`), ...measurements.map(({ definition }) => words`${definition}`), ...own],
+    [note(say`where the tape goes`), ...measurements.map(({ where }) => words`${where}`), ...others.map(() => '')],
+    [note(say`example`), ...measurements.map((m) => measurementText(m, EXAMPLE, units)), ...others.map(() => '')],
   ]);
 }
+
+/** The first cell of a row of notes, which is passed over when the table is read. */
+const note = (what: Phrase): string => `# ${words`${what}`}`;

@@ -1,7 +1,7 @@
 import { LAYOUT_WORDS, type LayAnswer } from '../../cloth';
 import { formatAmount, formatLength, type Units } from '../../length';
 import { clothOf, type Draft } from '../../project';
-import { printPhrase } from '../../words';
+import { printPhrase, words } from '../../words';
 import type { Row } from './rows';
 
 /** The cloths that are bought beside the legs' own, as people call them. */
@@ -27,5 +27,5 @@ function toBuyWords(answer: LayAnswer, units: Units): string {
     return `none fits ${formatLength(answer.width, units)}${first ? `; ${printPhrase(first, units)}` : ''}`;
   }
   const { toBuy, width, layout } = answer.lay;
-  return `${formatAmount(toBuy, units)} of ${formatLength(width, units)}, ${LAYOUT_WORDS[layout]}`;
+  return `${formatAmount(toBuy, units)} of ${formatLength(width, units)}, ${words`${LAYOUT_WORDS[layout]}`}`;
 }

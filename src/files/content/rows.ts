@@ -15,7 +15,7 @@ import {
 } from '../../project';
 import { CAUTIONS_NOTE, type Caution } from '../../sewing';
 import { controlLengths } from '../../sheets';
-import { type Phrase, printPhrase } from '../../words';
+import { type Phrase, printPhrase, say, words } from '../../words';
 
 /** A name and its value, for a list. */
 export interface Row {
@@ -28,7 +28,9 @@ export function bodyRows({ body, units }: Project): readonly Row[] {
   return measurements.flatMap(({ key, name, unit }) => {
     const value = body[key];
     if (value === undefined) return [];
-    return [{ name, value: unit === 'years' ? `${plain(value, 1)} years` : formatLength(value, units) }];
+    return [
+      { name: words`${name}`, value: unit === 'years' ? `${plain(value, 1)} years` : formatLength(value, units) },
+    ];
   });
 }
 
@@ -59,7 +61,7 @@ export function choiceSentences({ project, leg }: Draft): readonly string[] {
   const l = (value: Mm) => formatLength(value, units);
   const stretch = cloth.stretch > 0 ? `, stretches ${plain(cloth.stretch * 100, 0)} %` : '';
   const { length, shape } = project.leg;
-  const lengthWords = typeof length === 'string' ? LENGTH_NAMES[length] : `inseam ${l(length.inseam)}`;
+  const lengthWords = typeof length === 'string' ? words`${LENGTH_NAMES[length]}` : `inseam ${l(length.inseam)}`;
   const shapeWords = typeof shape === 'string' ? (SHAPE_WORDS[shape] ?? shape) : `hem ${l(shape.hemGirth)} round`;
   const stands = (part: 'front' | 'back') =>
     `centre ${part} ${printPhrase(centreStands(part, leg[part]), project.units)}`;
@@ -135,7 +137,7 @@ export function cutRows(draft: Draft): readonly Row[] {
   const notions = notionsToBuy(draft);
   const l = (value: Mm) => formatLength(value, units);
   const cloth = pieces.map((piece) => ({
-    name: isLeg(piece) ? `${pieceName(piece)}, of the cloth` : pieceName(piece),
+    name: isLeg(piece) ? words`${pieceName(piece)}, of the cloth` : words`${pieceName(piece)}`,
     value: piece.mirrored ? `${piece.cut}, ${piece.cut / 2} of them mirrored` : `${piece.cut}`,
   }));
   const length = (name: string, mm: Mm | undefined, count: number): readonly Row[] =>
@@ -156,7 +158,7 @@ export function checkSentences(checks: readonly Check[], units: Units): readonly
       .filter((check) => check.verdict === verdict)
       .map((check) => {
         const parts = [printPhrase(check.reason, units), printPhrase(check.remedy, units)];
-        return `${verdict === 'wrong' ? 'Wrong' : 'Mind'} – ${check.name}: ${parts.filter((part) => part !== '').join(' ')}`;
+        return `${verdict === 'wrong' ? 'Wrong' : 'Mind'} – ${words`${check.name}`}: ${parts.filter((part) => part !== '').join(' ')}`;
       }),
   );
   return said.length > 0 ? said : [`All ${checks.length} checks are good.`];
@@ -164,7 +166,7 @@ export function checkSentences(checks: readonly Check[], units: Units): readonly
 
 /** Each caution in a sentence or two, and the note that stands under all of them. */
 export const cautionSentences = (cautions: readonly Caution[], units: Units): readonly string[] => [
-  ...cautions.map(({ title, sentence }) => `${title}: ${printPhrase(sentence, units)}`),
+  ...cautions.map(({ title, sentence }) => printPhrase(say`${title}: ${sentence}`, units)),
   printPhrase(CAUTIONS_NOTE, units),
 ];
 

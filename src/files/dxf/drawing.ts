@@ -1,5 +1,5 @@
 import { type PieceDrawing, placedDrawings, type Stroke, uprightPlaces } from '../../drawing';
-import { pieceName } from '../../edges';
+import { pieceKey } from '../../edges';
 import { type Mm, plainLetters } from '../../length';
 import { flattenCurves, type Point, point, TOLERANCE } from '../../plane';
 import type { Draft } from '../../project';
@@ -76,7 +76,7 @@ export function dxfPieces({ pieces }: Draft): readonly DxfPiece[] {
   const drawings = placedDrawings(pieces, uprightPlaces(pieces));
   const left = Math.min(...drawings.map(({ bounds }) => bounds.left));
   const bottom = Math.max(...drawings.map(({ bounds }) => bounds.bottom));
-  const names = drawings.map(({ piece }) => pieceName(piece).replace(/[^A-Za-z0-9]+/g, '-'));
+  const names = drawings.map(({ piece }) => pieceKey(piece).replace(/[^A-Za-z0-9]+/g, '-'));
   return drawings.map((drawing, i) => {
     const name = names[i] as string;
     const before = names.slice(0, i).filter((other) => other === name).length;

@@ -2,7 +2,6 @@ import { formatAmount, formatLength, MM_PER_INCH, plain, type Units } from '../.
 import { clothOf, clothWidthsOf, type Draft, pictureOf, sewingOf, shoppingOf } from '../../project';
 import {
   layPicture,
-  type Setting,
   type SewingPart,
   type SewingStep,
   type StepPicture,
@@ -19,7 +18,7 @@ export interface GuideStep {
   readonly title: string;
   readonly tasks: readonly string[];
   readonly why: string;
-  readonly settings: readonly Setting[];
+  readonly settings: readonly { readonly name: string; readonly value: string; readonly source: string }[];
   readonly check: string;
   readonly mind: string;
   /** E.g. `about 15 min`. */
@@ -67,10 +66,14 @@ export function guideContent(draft: Draft): Guide {
   const parts = [...new Set(steps.map((step) => step.part))];
   const told = (step: SewingStep): GuideStep => ({
     number: steps.indexOf(step) + 1,
-    title: step.title,
+    title: printPhrase(step.title, units),
     tasks: step.tasks.map((phrase) => printPhrase(phrase, units)),
     why: printPhrase(step.why, units),
-    settings: step.settings,
+    settings: step.settings.map(({ name, value, source }) => ({
+      name: printPhrase(name, units),
+      value: printPhrase(value, units),
+      source: printPhrase(source, units),
+    })),
     check: printPhrase(step.check, units),
     mind: printPhrase(step.mind, units),
     time: timeWords(step, units),

@@ -2,7 +2,7 @@ import { plainWords } from '../../length';
 import type { WorkingStep } from '../../plane';
 import { checksOf, clothOf, clothSavingsOf, type Draft, shoppingOf, workingOf } from '../../project';
 import { CAUTIONS_NOTE, cautionSource } from '../../sewing';
-import { isSaid, type Phrase, printPhrase, say } from '../../words';
+import { isSaid, type Phrase, printPhrase, say, words } from '../../words';
 import { bodyRows, finishedRows } from '../content/rows';
 
 const STATIONS: Readonly<Record<WorkingStep['station'], string>> = {
@@ -65,7 +65,7 @@ export function writeHandout(draft: Draft): string {
     '------',
     ...checksOf(draft).flatMap((check) =>
       broken(
-        `${check.verdict}: ${check.name}. ${printPhrase(check.reason, project.units)} ${printPhrase(check.remedy, project.units)}`.trim(),
+        `${check.verdict}: ${words`${check.name}`}. ${printPhrase(check.reason, project.units)} ${printPhrase(check.remedy, project.units)}`.trim(),
         '  ',
       ),
     ),
@@ -73,7 +73,7 @@ export function writeHandout(draft: Draft): string {
     'Safety',
     '------',
     ...cautions.flatMap((caution) =>
-      broken(`${caution.title}: ${printPhrase(caution.sentence, project.units)} (${cautionSource(caution)})`, '  '),
+      broken(printPhrase(say`${caution.title}: ${caution.sentence} (${cautionSource(caution)})`, project.units), '  '),
     ),
     ...broken(printPhrase(CAUTIONS_NOTE, project.units), '  '),
   ];

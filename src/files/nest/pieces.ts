@@ -1,4 +1,4 @@
-import { type CutEdge, cutCurves, type Piece, pieceKey, pieceLine, pieceName } from '../../edges';
+import { type CutEdge, cutCurves, type Piece, pieceKey, pieceLine } from '../../edges';
 import type { Mm } from '../../length';
 import {
   type Curve,
@@ -51,7 +51,7 @@ export function nestedPieces(drafts: readonly Draft[], of: 'printed' | 'pieces')
       return { body, piece: pieceMoved(piece, point(home.x - at.x, home.y - at.y)) };
     });
     const members = [first, ...laid] as const;
-    return [{ name: pieceName(first.piece), members, whole: wholePiece(members) }];
+    return [{ name: pieceKey(first.piece), members, whole: wholePiece(members) }];
   });
 }
 

@@ -2,6 +2,7 @@ import { baseline, drawingInk, INK, lineHeight, type PieceDrawing } from '../../
 import { pieceName } from '../../edges';
 import { point } from '../../plane';
 import { type Draft, sheetsOf } from '../../project';
+import { printPhrase } from '../../words';
 import { sheetRemarks } from '../content/rows';
 import { drawFirst } from '../pdf/first-page';
 import { firstWords } from '../pdf/first-words';
@@ -66,7 +67,7 @@ export function* nestedSteps(nest: Nest, options: PdfOptions): Steps<Uint8Array>
   const ink = drawingInk(drawings);
   const remarks = sheetRemarks(project.paper);
   const says = (shown: readonly PieceDrawing[]) => [
-    `${shown.map(({ piece }) => pieceName(piece)).join(', ')} · ${title}`,
+    `${shown.map(({ piece }) => printPhrase(pieceName(piece), project.units)).join(', ')} · ${title}`,
     'Test square: on the first sheet. Key: on the second.',
   ];
   for (const [i, sheet] of plan.sheets.entries()) {

@@ -15,7 +15,7 @@ import { formatLength, type Mm, type Units } from '../../length';
 import { type Box, boxesMeet, boxGrown, curveMap, point } from '../../plane';
 import type { Draft } from '../../project';
 import { PAPER_SIZES } from '../../sheets';
-import { mm, Refusal, say } from '../../words';
+import { mm, number, Refusal, say, words } from '../../words';
 import { drawPaths } from '../pen/draw-paths';
 import type { PdfOptions } from '../pen/options';
 import { frameAt, type PageFrame } from '../pen/page-frame';
@@ -108,7 +108,7 @@ function samplesOf(
       turned,
       says: [
         project.body.label,
-        `${pieceName(piece)}, cut ${piece.cut}`,
+        words`${pieceName(piece)}, cut ${number(piece.cut)}`,
         ...legs
           .filter(({ side }) => isLeg(piece) && (side === undefined || side === piece.side))
           .map((leg) => `hip ${l(measures.hipGirthFinished)}, inseam ${l(leg.measures.inseamFront)}`),

@@ -3,6 +3,7 @@ import { pieceName } from '../../edges';
 import type { Mm } from '../../length';
 import { type Draft, sheetsOf } from '../../project';
 import { PAPER_SIZES, type SheetPlan } from '../../sheets';
+import { words } from '../../words';
 import { sheetRemarks } from '../content/rows';
 import type { PdfOptions } from '../pen/options';
 import { startPdf } from '../pen/pen';
@@ -35,7 +36,7 @@ export function* pdfSteps(draft: Draft, options: PdfOptions, start = startPdf): 
   const ink = drawingInk(drawings);
   const remarks = sheetRemarks(project.paper);
   const says = (shown: readonly PieceDrawing[]) => [
-    `${shown.map(({ piece }) => pieceName(piece)).join(', ')} · ${project.name}`,
+    `${shown.map(({ piece }) => words`${pieceName(piece)}`).join(', ')} · ${project.name}`,
     'Test square: on the first sheet.',
   ];
   for (const [i, sheet] of plan.sheets.entries()) {

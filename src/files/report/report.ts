@@ -1,6 +1,6 @@
 import type { Check, FieldChange } from '../../check';
 import type { LayAnswer, Layout, Placement } from '../../cloth';
-import { drawnKey, type Piece, pieceName } from '../../edges';
+import { drawnKey, type Piece, pieceKey } from '../../edges';
 import type { Side } from '../../leg';
 import { amountUp, type Units } from '../../length';
 import { type Curve, flattenCurves, type Point, TOLERANCE } from '../../plane';
@@ -150,7 +150,7 @@ function reportLay(draft: Draft): ReportLay {
     instead: answer.fits ? [] : answer.instead.map((phrase) => printPhrase(phrase, units)),
     table: answer.fits ? { width: rounded(answer.lay.table.width), length: rounded(answer.lay.table.length) } : null,
     placements: answer.fits
-      ? answer.lay.placements.map((one) => ({ ...one, piece: pieceName(one.piece), at: pair(one.at) }))
+      ? answer.lay.placements.map((one) => ({ ...one, piece: pieceKey(one.piece), at: pair(one.at) }))
       : [],
     widths: clothWidthsOf(draft).map((one) => reportWidth(one.answer, units)),
     savings: clothSavingsOf(draft).map(({ id, fix, toBuy, saved, oneLength, says }) => ({
@@ -163,7 +163,7 @@ function reportLay(draft: Draft): ReportLay {
     })),
     others: others.map(({ kind, pieces, answer: other }) => ({
       kind,
-      pieces: pieces.map(pieceName),
+      pieces: pieces.map(pieceKey),
       ...reportWidth(other, units),
     })),
     shopping: reportShopping(draft),
@@ -191,7 +191,7 @@ function reportWidth(answer: LayAnswer, units: Units): ReportWidth {
 /** A piece as the report holds it, its points rounded to a thousandth. */
 export function reportPiece(piece: Piece): ReportPiece {
   return {
-    name: pieceName(piece),
+    name: pieceKey(piece),
     cut: piece.cut,
     mirrored: piece.mirrored,
     stitchLine: closed(piece.stitchLine.map(({ name, curves }) => ({ edge: name, points: sampled(curves) }))),

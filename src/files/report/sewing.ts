@@ -1,6 +1,6 @@
 import { type Draft, sewingOf, shoppingOf } from '../../project';
 import { cautionSource, type SewingPart, sewingMinutes, stepMinutes } from '../../sewing';
-import { printPhrase } from '../../words';
+import { printPhrase, say } from '../../words';
 import { bothUnits } from '../content/rows';
 
 /** One thing to buy, in words; the amount in the project's unit and in the other one. */
@@ -46,9 +46,9 @@ export const reportShopping = (draft: Draft): readonly ReportItem[] =>
 export const reportCautions = ({ cautions, project }: Draft): readonly ReportCaution[] =>
   cautions.map((caution) => ({
     id: caution.id,
-    title: caution.title,
+    title: printPhrase(caution.title, project.units),
     sentence: printPhrase(caution.sentence, project.units),
-    source: cautionSource(caution),
+    source: printPhrase(cautionSource(caution), project.units),
     raisedBy: caution.raisedBy,
   }));
 
@@ -62,9 +62,9 @@ export function reportSewing(draft: Draft): ReportSewing {
     steps: steps.map((step) => ({
       id: step.id,
       part: step.part,
-      title: step.title,
+      title: printPhrase(step.title, units),
       tasks: step.tasks.map((task) => printPhrase(task, units)),
-      settings: step.settings.map(({ name, value }) => `${name}: ${value}`),
+      settings: step.settings.map(({ name, value }) => printPhrase(say`${name}: ${value}`, units)),
       check: printPhrase(step.check, units),
       minutes: Math.round(stepMinutes(step)),
     })),

@@ -1,4 +1,4 @@
-import { pieceName } from '../../edges';
+import { pieceKey } from '../../edges';
 import type { Box } from '../../plane';
 import { type Draft, sheetsOf } from '../../project';
 import { controlLengths } from '../../sheets';
@@ -64,7 +64,7 @@ export function reportSheets(draft: Draft, rounded: (value: number) => number): 
     },
     // The printer's correction has more than three figures.
     scale: [scale.x, scale.y],
-    places: places.map(({ piece, turn, shift }) => ({ piece: pieceName(piece), turn, shift: pair(shift) })),
+    places: places.map(({ piece, turn, shift }) => ({ piece: pieceKey(piece), turn, shift: pair(shift) })),
     list: sheets.map(({ label, row, column, window, marks }) => ({
       label,
       row,
@@ -78,7 +78,7 @@ export function reportSheets(draft: Draft, rounded: (value: number) => number): 
       marks: marks.map(({ number, at, towards }) => ({ number, at: pair(at), towards })),
     })),
     controls: controlLengths(printed, plan, project.paper).map(({ piece, name, length }) => ({
-      piece: pieceName(piece),
+      piece: pieceKey(piece),
       name: printPhrase(name, project.units),
       length: rounded(length),
     })),

@@ -1,12 +1,13 @@
 import { measurements } from '../../body';
+import { type Phrase, words } from '../../words';
 import { GROUP_NAMES } from './fields';
 import { FIELDS_BY_PATH } from './paths';
 
 /** What every field that has a name is called, by its path. */
-const NAMES: ReadonlyMap<string, string> = new Map([
+const NAMES: ReadonlyMap<string, string | Phrase> = new Map([
   ...Object.entries(GROUP_NAMES),
   ...measurements.map(({ key, name }) => [`body.${key}`, name] as const),
-  ...[...FIELDS_BY_PATH].flatMap(([path, field]): (readonly [string, string])[] => [
+  ...[...FIELDS_BY_PATH].flatMap(([path, field]): (readonly [string, string | Phrase])[] => [
     [path, field.name],
     ...(field.kind === 'nameOrLength' ? [[`${path}.${field.own.key}`, field.own.name] as const] : []),
   ]),
@@ -16,5 +17,6 @@ const NAMES: ReadonlyMap<string, string> = new Map([
 export function fieldName(path: string): string {
   const [, part, line] = /^block\.(front|back)\.(?:edges\.)?(\w+)$/.exec(path) ?? [];
   if (part && line) return `${part}-${line}`;
-  return NAMES.get(path) ?? path;
+  const name = NAMES.get(path) ?? path;
+  return typeof name === 'string' ? name : words`${name}`;
 }

@@ -1,4 +1,4 @@
-import { mm, number, type Phrase, say } from '../../words';
+import { mm, number, own, type Phrase, say } from '../../words';
 import type { Field, Limits } from './kinds';
 
 /** What a field takes, as it goes on after “must be”: in the refusal of a value and in the table of all fields. */
@@ -9,11 +9,11 @@ export function wantedOf(field: Field): Phrase {
     case 'auto':
       return say`“auto” or ${figureWanted(field)}`;
     case 'oneOf':
-      return say`one of ${field.options.join(', ')}`;
+      return say`one of ${own(field.options.join(', '))}`;
     case 'count':
       return figureWanted({ unit: 'number', lowest: Math.min(...field.options), highest: Math.max(...field.options) });
     case 'nameOrLength':
-      return say`one of ${field.options.join(', ')}, or { "${field.own.key}": ${figureWanted({ unit: 'mm', ...field.own })} }`;
+      return say`one of ${own(field.options.join(', '))}, or { "${own(field.own.key)}": ${figureWanted({ unit: 'mm', ...field.own })} }`;
     case 'yesOrNo':
       return say`true or false`;
     case 'text':
@@ -27,7 +27,9 @@ export const LONGEST_TEXT = 200;
 /** A number between two limits, in mm, years or without a unit. */
 export function figureWanted({ unit, lowest, highest }: Limits & { readonly unit: string }): Phrase {
   const value = (figure: number) => (unit === 'mm' ? mm(figure) : number(figure, 3));
-  return say`a number${UNIT_WORDS[unit] ?? ''} between ${value(lowest)} and ${value(highest)}`;
+  const [least, most] = [value(lowest), value(highest)];
+  if (unit === 'mm') return say`a number of millimetres between ${least} and ${most}`;
+  return unit === 'years'
+    ? say`a number of years between ${least} and ${most}`
+    : say`a number between ${least} and ${most}`;
 }
-
-const UNIT_WORDS: Readonly<Record<string, string>> = { mm: ' of millimetres', years: ' of years' };

@@ -1,6 +1,6 @@
 import type { Mm } from '../../length';
 import { type Box, boxRound, type Point, subtract, unit } from '../../plane';
-import { type Phrase, printPhrase, say } from '../../words';
+import { type Phrase, printPhrase } from '../../words';
 import type { Face, PictureItem, PictureLine, PicturePanel, StepPicture } from './picture';
 import { hatching } from './polygon';
 
@@ -23,9 +23,9 @@ export interface Draw {
   /** A pin across a seam: `way` along the seam. */
   readonly pin: (at: Point, way: Point) => readonly PictureItem[];
   readonly arrow: (from: Point, to: Point) => readonly PictureItem[];
-  readonly word: (at: Point, text: string | Phrase, align?: 'left' | 'middle' | 'right') => PictureItem;
+  readonly word: (at: Point, text: Phrase, align?: 'left' | 'middle' | 'right') => PictureItem;
   /** A word with a thin line to what it names. */
-  readonly note: (at: Point, text: string | Phrase, to: Point) => readonly PictureItem[];
+  readonly note: (at: Point, text: Phrase, to: Point) => readonly PictureItem[];
   readonly dot: (at: Point) => PictureItem;
 }
 
@@ -54,7 +54,7 @@ export function drawing(longer: Mm, letter = LETTER): Draw {
   const word: Draw['word'] = (at, text, align = 'left') => ({
     kind: 'word',
     at,
-    text: typeof text === 'string' ? say`${text}` : text,
+    text,
     align,
     size: letter * u,
   });
@@ -127,7 +127,7 @@ export function onePanel(window: Box, items: readonly PictureItem[], says: Phras
 export function captioned(
   window: Box,
   items: readonly PictureItem[],
-  caption: string,
+  caption: Phrase,
   says: Phrase,
   d: Draw,
 ): StepPicture {
@@ -154,8 +154,7 @@ function withRoom(window: Box, items: readonly PictureItem[]): Box {
   return items.reduce((box, item) => {
     if (item.kind !== 'word') return box;
     const { at, text, align, size } = item;
-    const letters = Math.max(...(['cm', 'inch'] as const).map((units) => printPhrase(text, units).length));
-    const reach = letters * size * AVERAGE_LETTER;
+    const reach = textWidth(text, size);
     const left = at.x - (align === 'left' ? 0 : align === 'middle' ? reach / 2 : reach);
     return {
       left: Math.min(box.left, left),
@@ -166,8 +165,9 @@ function withRoom(window: Box, items: readonly PictureItem[]): Box {
   }, window);
 }
 
-/** How far a text reaches, in hundredths of the picture's longer side. */
-export const textWidth = (text: string, letter = LETTER): number => text.length * letter * AVERAGE_LETTER;
+/** How far a text reaches, in centimetres or in inches, in the measure of its letters: of those of a picture, hundredths of its longer side. */
+export const textWidth = (text: Phrase, letter = LETTER): number =>
+  Math.max(...(['cm', 'inch'] as const).map((units) => printPhrase(text, units).length)) * letter * AVERAGE_LETTER;
 
 /** Several panels, each already in its place. */
 export function panelled(panels: readonly PicturePanel[], says: Phrase): StepPicture {

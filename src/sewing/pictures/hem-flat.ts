@@ -1,5 +1,5 @@
 import { between, mapTuple, type Point, pointsBounds } from '../../plane';
-import type { Phrase } from '../../words';
+import { type Phrase, say } from '../../words';
 import type { Garment } from '../garment';
 import { hemStitchingAt } from '../hem-turning';
 import { captioned, drawing } from './draw';
@@ -37,13 +37,13 @@ export function flatHem(g: Garment, says: Phrase): StepPicture {
               { x: box.left - reach, y: box.top - 3 - g.hem.elasticWidth * 0.8 },
               { x: box.right + reach, y: box.top - 3 - g.hem.elasticWidth * 0.8 },
             ),
-            d.word({ x: box.right, y: box.bottom + 5 * u }, 'dotted: elastic, held at both ends', 'right'),
+            d.word({ x: box.right, y: box.bottom + 5 * u }, say`dotted: elastic, held at both ends`, 'right'),
           ]
-        : [d.word({ x: (box.left + box.right) / 2, y: box.bottom + 5 * u }, 'fold', 'middle')]),
+        : [d.word({ x: (box.left + box.right) / 2, y: box.bottom + 5 * u }, say`fold`, 'middle')]),
       ...d.pin(between(...stitch, 0.3), { x: 1, y: 0 }),
       ...d.pin(between(...stitch, 0.7), { x: 1, y: 0 }),
     ],
-    'leg, flat, wrong side up',
+    say`leg, flat, wrong side up`,
     says,
     d,
   );
@@ -84,10 +84,10 @@ export function cordedHem(g: Garment, says: Phrase): StepPicture {
       d.line('cord', ...end(-1)),
       d.dot(end(1)[3] as Point),
       d.dot(end(-1)[3] as Point),
-      ...d.note({ x: at.x + 22 * u, y: at.y - 8 * u }, 'cord', { x: at.x + 9 * u, y: at.y - 12 * u }),
-      d.word({ x: at.x, y: level + 5 * u }, 'opening at the side', 'middle'),
+      ...d.note({ x: at.x + 22 * u, y: at.y - 8 * u }, say`cord`, { x: at.x + 9 * u, y: at.y - 12 * u }),
+      d.word({ x: at.x, y: level + 5 * u }, say`opening at the side`, 'middle'),
     ],
-    'leg, right side out, seen from the side',
+    say`leg, right side out, seen from the side`,
     says,
     d,
   );

@@ -1,5 +1,6 @@
 import { KIND_NAMES } from '../../edges';
 import type { Mm } from '../../length';
+import { say } from '../../words';
 import { lengthOf, sewingFacts } from '../facts';
 import { type Garment, pieceOfKind } from '../garment';
 import { gatheredTo } from '../gathers';
@@ -38,9 +39,9 @@ export function ringItems(g: Garment, d: Draw, [left, right]: readonly [Mm, Mm],
           ...d.arrow({ x: right, y: at }, { x: right + 8 * u, y: at }),
         ]
       : []),
-    d.word({ x: left + 2 * u, y: top + 4.5 * u }, stretched ? `${name}, stretched` : name),
-    ...d.note({ x: right + 3 * u, y: top - 5 * u }, 'fold', { x: right - 3 * u, y: top }),
-    d.word({ x: middle, y: level + 4.5 * u }, 'raw edges together', 'middle'),
+    d.word({ x: left + 2 * u, y: top + 4.5 * u }, stretched ? say`${name}, stretched` : name),
+    ...d.note({ x: right + 3 * u, y: top - 5 * u }, say`fold`, { x: right - 3 * u, y: top }),
+    d.word({ x: middle, y: level + 4.5 * u }, say`raw edges together`, 'middle'),
   ];
 }
 
@@ -56,6 +57,6 @@ export function gatherItems(d: Draw, [left, right]: readonly [Mm, Mm], level: Mm
     ...rows.flatMap((y, i) =>
       [1, -1].map((side) => d.line('thin', { x: middle, y }, { x: middle + side * (3 + i) * u, y: level + 4 * u })),
     ),
-    d.word({ x: middle + 6 * u, y: level + 4 * u }, 'threads to draw up'),
+    d.word({ x: middle + 6 * u, y: level + 4 * u }, say`threads to draw up`),
   ];
 }

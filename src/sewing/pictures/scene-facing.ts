@@ -37,7 +37,7 @@ export function facingPicture(g: Garment, kind: PieceKind, stage: 'ring' | 'on')
           ? [d.word({ x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 + u }, pieceName(piece), 'middle')]
           : []),
       ],
-      'leg, right side up; facing, wrong side up',
+      say`leg, right side up; facing, wrong side up`,
       waist
         ? say`The facing, wrong side up, on the right side of the leg, the seam at the upper edge lit.`
         : say`The facing, wrong side up, on the right side of the leg, the seam at the lower edge lit.`,
@@ -53,9 +53,13 @@ export function facingPicture(g: Garment, kind: PieceKind, stage: 'ring' | 'on')
         ...d.cloth('right', points.map(shifted(0, 1.5 * u))),
         ...d.cloth('wrong', points),
         ...lit.map((run) => d.line('lit', ...run)),
-        d.word({ x: box.left, y: box.top - 3 * u }, 'centre back'),
-        d.word({ x: box.right, y: box.top - 3 * u }, 'centre front', 'right'),
-        d.word({ x: (box.left + box.right) / 2, y: box.bottom + 7 * u }, 'two facings, right sides together', 'middle'),
+        d.word({ x: box.left, y: box.top - 3 * u }, say`centre back`),
+        d.word({ x: box.right, y: box.top - 3 * u }, say`centre front`, 'right'),
+        d.word(
+          { x: (box.left + box.right) / 2, y: box.bottom + 7 * u },
+          say`two facings, right sides together`,
+          'middle',
+        ),
       ],
       say`The two waist facings, right sides together, with both centre seams lit.`,
     );
@@ -92,8 +96,8 @@ function foldedFacing(g: Garment, points: readonly Point[], d: ReturnType<typeof
       ...d.cloth('right', ring.map(shifted(1.2 * u, 1.2 * u))),
       ...d.cloth('wrong', ring),
       d.line('lit', ...front),
-      ...d.note({ x: box.right + 4 * u, y: box.top - 3 * u }, 'inseam', a),
-      ...d.note({ x: box.left - 2 * u, y: box.top - 3 * u }, 'fold', fold[0]),
+      ...d.note({ x: box.right + 4 * u, y: box.top - 3 * u }, say`inseam`, a),
+      ...d.note({ x: box.left - 2 * u, y: box.top - 3 * u }, say`fold`, fold[0]),
     ],
     say`The hem facing folded right sides together, its inseam, ${mm(hemStitchingAt(g))} high, lit.`,
   );

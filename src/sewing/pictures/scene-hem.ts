@@ -46,7 +46,7 @@ export function hemPicture(g: Garment, stage: HemStage): StepPicture {
       ...(stage === 'gathered' ? gatherItems(d, edges, level) : []),
       ...(face === 'wrong' ? turnedItems(g, stage, d, near, edges, level) : []),
     ],
-    face === 'wrong' ? 'leg, wrong side out, inseam up' : 'leg, right side out, inseam up',
+    face === 'wrong' ? say`leg, wrong side out, inseam up` : say`leg, right side out, inseam up`,
     SAYS[stage],
     d,
   );
@@ -89,17 +89,17 @@ function turnedItems(
           d.area('elastic', tail),
           d.line('edge', ...tail, tail[0] as Point),
           ...d.pin(between(tail[2] as Point, tail[3] as Point, 0.5), { x: 0.3, y: 1 }),
-          ...d.note({ x: middle + 22 * u, y: stitch - 14 * u }, 'elastic, safety pin', {
+          ...d.note({ x: middle + 22 * u, y: stitch - 14 * u }, say`elastic, safety pin`, {
             x: middle + w / 2 - 4 * u,
             y: stitch - 12 * u,
           }),
         ]
       : []),
     ...(gap > 0 && !drawn
-      ? d.note({ x: middle + 16 * u, y: stitch - 9 * u }, 'left open', { x: middle, y: stitch })
+      ? d.note({ x: middle + 16 * u, y: stitch - 9 * u }, say`left open`, { x: middle, y: stitch })
       : []),
-    d.word({ x: middle, y: level + 4 * u }, 'fold', 'middle'),
-    ...(drawn ? [] : d.note({ x: left + 20 * u, y: stitch - 9 * u }, 'stitch', { x: left + 8 * u, y: stitch })),
+    d.word({ x: middle, y: level + 4 * u }, say`fold`, 'middle'),
+    ...(drawn ? [] : d.note({ x: left + 20 * u, y: stitch - 9 * u }, say`stitch`, { x: left + 8 * u, y: stitch })),
   ];
 }
 

@@ -2,7 +2,7 @@ import { SELVEDGE } from '../../check';
 import { LAYER_WORDS, LAYOUT_WORDS, type Lay, type Placement, placedPoint } from '../../cloth';
 import { cutCurves, isSamePiece, type Piece, pieceName } from '../../edges';
 import { type Box, between, type Point, pointsBounds } from '../../plane';
-import { amount, mm, say } from '../../words';
+import { amount, inTurn, isSaid, mm, type Phrase, say, UNSAID } from '../../words';
 import { type Draw, drawing, onePanel, textWidth } from './draw';
 import type { PictureItem, StepPicture } from './picture';
 import { cutOff, polygon } from './polygon';
@@ -31,17 +31,20 @@ export function layPicture(lay: Lay, pieces: readonly Piece[], oneWay: boolean):
       ...d.cloth(folded ? 'wrong' : 'right', cloth),
       ...lay.placements.flatMap((placement) => laidPiece(d, placement, pieces, lay)),
       ...(lengthwise ? [] : [selvedge(d, 0, length, -1)]).flat(),
-      ...selvedge(d, width, length, 1, lengthwise ? 'both selvedges' : 'selvedge'),
+      ...selvedge(d, width, length, 1, lengthwise ? say`both selvedges` : say`selvedge`),
       ...(folded ? foldItems(d, lengthwise, width, length, oneWay) : []),
       ...(oneWay ? napItems(d, width, length) : []),
       d.word(
         { x: 0, y: -5.2 * u },
-        folded ? `${LAYOUT_WORDS[lay.layout]}, right sides together` : `${LAYOUT_WORDS.single}, right side up`,
+        folded ? say`${LAYOUT_WORDS[lay.layout]}, right sides together` : say`in a single layer, right side up`,
       ),
-      ...(down ? [d.word({ x: 0, y: length + 8 * u }, 'hatched: lies printed side down')] : []),
+      ...(down ? [d.word({ x: 0, y: length + 8 * u }, say`hatched: lies printed side down`)] : []),
       d.word({ x: 0, y: length + 4 * u }, say`${mm(length)} as it lies, cloth ${mm(lay.clothWidth)} wide`),
     ],
-    say`The lay, ${LAYOUT_WORDS[lay.layout]}: ${lay.placements.map((one) => pieceName(one.piece)).join(', ')}. To buy: ${amount(lay.toBuy)}.`,
+    say`The lay, ${LAYOUT_WORDS[lay.layout]}: ${inTurn(
+      lay.placements.map((one) => pieceName(one.piece)),
+      ', ',
+    )}. To buy: ${amount(lay.toBuy)}.`,
   );
 }
 
@@ -68,7 +71,7 @@ function laidPiece(
   const points = layout === 'single' ? whole : cutOff(whole, { x: 0, y: 0 }, way);
   const [upper, lower] = piece.grainline.map(put) as [Point, Point];
   const words = LAYER_WORDS[placement.layer];
-  const says = [pieceName(piece), ...(words === '' ? [] : [words])];
+  const says = [pieceName(piece), words].filter(isSaid);
   return [
     ...d.cloth(placement.mirrored ? 'printedDown' : 'paper', points),
     ...(layout === 'foldedLengthwise' && placement.layer === 'fold'
@@ -81,19 +84,19 @@ function laidPiece(
 /** Beside the grainline where there is room, else in the middle; only the name where even that is narrow. */
 function nameItems(
   d: Draw,
-  says: readonly string[],
+  says: readonly Phrase[],
   { left, right, top, bottom }: Box,
   grain: Point,
   width: number,
 ): readonly PictureItem[] {
   const u = d.unit;
-  const reach = (textWidth(longest(says), LETTER) + 2.5) * u;
+  const reach = (Math.max(...says.map((text) => textWidth(text, LETTER))) + 2.5) * u;
   const tall = bottom - top > 4 * says.length * u;
   const at = (x: number, align: 'left' | 'right') =>
     says.map((text, row) => d.word({ x, y: grain.y + 3.6 * row * u }, text, align));
   if (tall && right - grain.x > reach) return at(grain.x + 1.6 * u, 'left');
   if (tall && grain.x - left > reach) return at(grain.x - 1.6 * u, 'right');
-  const [name = ''] = says;
+  const [name = UNSAID] = says;
   const y = (top + bottom) / 2 + u;
   // A strip too narrow for its name has it beside it, on the side with more cloth.
   if (right - left < textWidth(name, LETTER) * u)
@@ -101,10 +104,8 @@ function nameItems(
   return [d.word({ x: (left + right) / 2, y }, name, 'middle')];
 }
 
-const longest = (words: readonly string[]): string => words.reduce((a, b) => (b.length > a.length ? b : a));
-
 /** A selvedge: a line beside the cloth's edge, and its name above that. */
-function selvedge(d: Draw, x: number, length: number, side: 1 | -1, name = 'selvedge'): readonly PictureItem[] {
+function selvedge(d: Draw, x: number, length: number, side: 1 | -1, name = say`selvedge`): readonly PictureItem[] {
   const inner = x - side * SELVEDGE;
   return [
     d.line('mark', { x: inner, y: 0 }, { x: inner, y: length }),
@@ -124,10 +125,10 @@ function foldItems(
   return [
     d.line('lit', { x: 0, y: 0 }, end),
     lengthwise
-      ? d.word({ x: 0, y: -1.2 * u }, 'fold')
+      ? d.word({ x: 0, y: -1.2 * u }, say`fold`)
       : d.word(
           { x: width / 2, y: -1.2 * u },
-          oneWay ? 'fold: cut it open and turn the upper layer round' : 'fold',
+          oneWay ? say`fold: cut it open and turn the upper layer round` : say`fold`,
           'middle',
         ),
   ];
@@ -138,6 +139,6 @@ function napItems(d: Draw, width: number, length: number): readonly PictureItem[
   const x = width + 5 * d.unit;
   return [
     ...d.arrow({ x, y: 0.1 * length }, { x, y: 0.3 * length }),
-    d.word({ x, y: 0.3 * length + 4 * d.unit }, 'nap', 'middle'),
+    d.word({ x, y: 0.3 * length + 4 * d.unit }, say`nap`, 'middle'),
   ];
 }

@@ -51,7 +51,7 @@ export function pocketPicture(g: Garment, stage: 'facing' | 'sides' | 'placed'):
       ...(sides
         ? [d.line('lit', { x: 0, y: facing }, { x: 0, y: height }, { x: width, y: height }, { x: width, y: facing })]
         : []),
-      ...d.note({ x: box.right + 4 * u, y: 1 * u }, 'fold', { x: width, y: 0 }),
+      ...d.note({ x: box.right + 4 * u, y: 1 * u }, say`fold`, { x: width, y: 0 }),
       ...(sides
         ? side > 0
           ? d.note({ x: box.right + 4 * u, y: 0.6 * height }, say`${mm(side)} under`, {
@@ -59,9 +59,9 @@ export function pocketPicture(g: Garment, stage: 'facing' | 'sides' | 'placed'):
               y: 0.6 * height,
             })
           : []
-        : d.note({ x: box.right + 4 * u, y: facing + 2 * u }, 'stitch', { x: width, y: facing - 5 })),
-      d.word({ x: width / 2, y: 0.55 * height }, 'wrong side up', 'middle'),
-      d.word({ x: width / 2, y: 0.5 * facing + u }, 'facing', 'middle'),
+        : d.note({ x: box.right + 4 * u, y: facing + 2 * u }, say`stitch`, { x: width, y: facing - 5 })),
+      d.word({ x: width / 2, y: 0.55 * height }, say`wrong side up`, 'middle'),
+      d.word({ x: width / 2, y: 0.5 * facing + u }, say`facing`, 'middle'),
     ],
     sides
       ? say`The pocket, wrong side up, its facing stitched, its sides and bottom pressed under.`
@@ -93,10 +93,10 @@ function placedPocket(g: Garment): StepPicture {
       ...triangle(d, e, -1),
       ...d.pin(between(a, b, 0.5), { x: 0, y: 1 }),
       ...d.pin(between(c, e, 0.5), { x: 0, y: 1 }),
-      d.word({ x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 }, 'pocket', 'middle'),
-      d.word({ x: 1.5 * u, y: box.bottom + 35 }, 'side'),
+      d.word({ x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 }, say`pocket`, 'middle'),
+      d.word({ x: 1.5 * u, y: box.bottom + 35 }, say`side`),
     ],
-    'leg, right side up',
+    say`leg, right side up`,
     g.pocket?.part === 'front'
       ? say`The pocket on the right side of the front, stitched round three sides, with a triangle at both upper corners.`
       : say`The pocket on the right side of the back, stitched round three sides, with a triangle at both upper corners.`,

@@ -1,7 +1,7 @@
 import { cutCurves, type EdgeName, isLeg, type Piece, pieceName } from '../../edges';
 import type { Mm } from '../../length';
 import { leftOf, moved, type Point, pathAt, pathLength, pointsBounds } from '../../plane';
-import { inTurn, mm, number, say } from '../../words';
+import { inTurn, mm, number, own, type Phrase, say } from '../../words';
 import { cutPieces, type Garment } from '../garment';
 import { drawing, onePanel, textWidth } from './draw';
 import { cutLeg } from './leg-views';
@@ -37,10 +37,10 @@ export function clothPicture(g: Garment): StepPicture {
       d.line('thin', ...cutLeg(g).map(put), put(cutLeg(g)[0] as Point)),
       ...d.arrow(bottom, top),
       ...d.arrow(top, bottom),
-      d.word({ x: 0, y: -2 * u }, 'selvedge'),
-      d.word({ x: right.x, y: -2 * u }, 'selvedge', 'right'),
-      d.word({ x: 0, y: length + 4.5 * u }, 'grain along the selvedge'),
-      ...(cloth.washFirst ? [d.word({ x: width, y: length + 4.5 * u }, 'dotted: before washing', 'right')] : []),
+      d.word({ x: 0, y: -2 * u }, say`selvedge`),
+      d.word({ x: right.x, y: -2 * u }, say`selvedge`, 'right'),
+      d.word({ x: 0, y: length + 4.5 * u }, say`grain along the selvedge`),
+      ...(cloth.washFirst ? [d.word({ x: width, y: length + 4.5 * u }, say`dotted: before washing`, 'right')] : []),
     ],
     cloth.washFirst
       ? say`The cloth, ${mm(width)} wide, before and after washing, with a leg on it, its grainline along the selvedge.`
@@ -93,23 +93,26 @@ export function piecesPicture(g: Garment): StepPicture {
     return letter;
   };
   const items = placed.flatMap(({ piece, points, move }): readonly PictureItem[] => {
-    const own = pointsBounds(points);
+    const around = pointsBounds(points);
     const [a, b] = piece.grainline.map(move) as [Point, Point];
-    const middle = (own.left + own.right) / 2;
-    const tall = own.bottom - own.top > 24 * u;
-    const fits = own.right - own.left >= textWidth(pieceName(piece)) * u;
-    const place = { x: middle, y: tall ? own.top + 0.16 * (own.bottom - own.top) : (own.top + own.bottom) / 2 };
-    const name = fits ? pieceName(piece) : letterOf(piece);
-    const short = fits ? place : { x: middle, y: own.top - 0.8 * u };
+    const middle = (around.left + around.right) / 2;
+    const tall = around.bottom - around.top > 24 * u;
+    const fits = around.right - around.left >= textWidth(pieceName(piece)) * u;
+    const place = {
+      x: middle,
+      y: tall ? around.top + 0.16 * (around.bottom - around.top) : (around.top + around.bottom) / 2,
+    };
+    const name = fits ? pieceName(piece) : say`${own(letterOf(piece))}`;
+    const short = fits ? place : { x: middle, y: around.top - 0.8 * u };
     return [...d.cloth('right', points), ...d.arrow(b, a), ...d.arrow(a, b), d.word(short, name, 'middle')];
   });
-  const lettered = [...letters].map(([piece, letter]) => `${letter} ${pieceName(piece)}`);
+  const lettered = [...letters].map(([piece, letter]) => say`${own(letter)} ${pieceName(piece)}`);
   return onePanel(
     { left: -3 * d.unit, top: -3 * d.unit, right: box.right + 3 * d.unit, bottom: box.bottom + 7 * d.unit },
     [
       ...items,
       ...(lettered.length > 0
-        ? [d.word({ x: box.right, y: box.bottom + 4.5 * d.unit }, lettered.join(' · '), 'right')]
+        ? [d.word({ x: box.right, y: box.bottom + 4.5 * d.unit }, inTurn(lettered, ' · '), 'right')]
         : []),
     ],
     inTurn([
@@ -158,7 +161,7 @@ export function marksPicture(g: Garment): StepPicture {
   });
   const notch = (edge: EdgeName) => sewn.notches.find((one) => one.edge === edge)?.at;
   const quarter = sewn.lines.filter((line) => line.kind === 'quarter').map((line) => polyline(line.curves)[0] as Point);
-  const aside = (text: string, at: Point | undefined, side: 1 | -1, drop = 0): readonly PictureItem[] =>
+  const aside = (text: Phrase, at: Point | undefined, side: 1 | -1, drop = 0): readonly PictureItem[] =>
     at ? d.note({ x: side > 0 ? box.right + 5 * u : box.left - 5 * u, y: at.y + drop * u }, text, at) : [];
   return onePanel(
     { left: box.left - 8 * u, top: box.top - 8 * u, right: box.right + 8 * u, bottom: box.bottom + 3 * u },
@@ -169,13 +172,13 @@ export function marksPicture(g: Garment): StepPicture {
         .map((line) => d.line(line.kind === 'side' ? 'fold' : 'mark', ...polyline(line.curves))),
       ...sewn.folds.map((fold) => d.line('fold', ...polyline(fold.curves))),
       ...ticks,
-      ...aside('1 notch in front', notch('centreFront'), 1),
-      ...aside('2 notches behind', notch('centreBack'), -1),
-      ...aside('notch, both inseams', notch('inseamFront'), 1),
-      ...(quarter[0] ? [d.word({ x: quarter[0].x, y: box.top - 2 * u }, 'quarter', 'middle')] : []),
-      d.word({ x: 1.2 * u, y: 0.5 * (box.top + g.leg.crotchLevel) }, 'side'),
-      d.word({ x: 0.4 * box.right, y: g.leg.crotchLevel + 5 * u }, 'front', 'middle'),
-      d.word({ x: 0.5 * box.left, y: g.leg.crotchLevel + 5 * u }, 'back', 'middle'),
+      ...aside(say`1 notch in front`, notch('centreFront'), 1),
+      ...aside(say`2 notches behind`, notch('centreBack'), -1),
+      ...aside(say`notch, both inseams`, notch('inseamFront'), 1),
+      ...(quarter[0] ? [d.word({ x: quarter[0].x, y: box.top - 2 * u }, say`quarter`, 'middle')] : []),
+      d.word({ x: 1.2 * u, y: 0.5 * (box.top + g.leg.crotchLevel) }, say`side`),
+      d.word({ x: 0.4 * box.right, y: g.leg.crotchLevel + 5 * u }, say`front`, 'middle'),
+      d.word({ x: 0.5 * box.left, y: g.leg.crotchLevel + 5 * u }, say`back`, 'middle'),
     ],
     say`A leg, wrong side up, with its notches, folds, stitching lines, side and quarter marks.`,
   );
@@ -206,14 +209,14 @@ export function samplePicture(g: Garment): StepPicture {
       ...d.cloth('wrong', scrap),
       d.line('lit', ...stitched),
       d.zigzag('overlock', raw.map(shifted(-1.2 * u, 0)), 2.4 * u),
-      ...d.note({ x: at.x - 12 * u, y: half - 12 * u }, 'stitching line', stitched[9] as Point),
+      ...d.note({ x: at.x - 12 * u, y: half - 12 * u }, say`stitching line`, stitched[9] as Point),
       ...(allowances.inseam > 0
         ? [
             ...d.arrow(at, raw[12] as Point),
             d.word({ x: (raw[12] as Point).x + 3 * u, y: (raw[12] as Point).y + u }, say`${mm(allowances.inseam)}`),
           ]
         : []),
-      d.word({ x: left, y: box.bottom + 5 * u }, 'right sides together, wrong side up'),
+      d.word({ x: left, y: box.bottom + 5 * u }, say`right sides together, wrong side up`),
     ],
     say`Two layers, right sides together, sewn ${mm(allowances.inseam)} from the edge, the edge overlocked.`,
   );

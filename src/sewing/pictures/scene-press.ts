@@ -1,9 +1,8 @@
-import { cutCurves, type EdgeName, edgeName, isWorn, KIND_NAMES } from '../../edges';
+import { cutCurves, type EdgeName, isWorn, KIND_NAMES } from '../../edges';
 import { between, type Edge, mirrored, pointsBounds } from '../../plane';
-import { all, inTurn, type Phrase, say } from '../../words';
+import { inTurn, type Phrase, say } from '../../words';
 import { type Garment, pieceOfKind } from '../garment';
-import type { EdgeWork, FinishedHow } from '../step';
-import { overlockedEdges } from '../steps-flat';
+import { overlockedEdges, rawEdgeName } from '../steps-flat';
 import { drawing, panelled } from './draw';
 import { cutLeg, hemFold, hemStrip } from './leg-views';
 import type { PicturePanel, StepPicture } from './picture';
@@ -35,11 +34,8 @@ export function rawEdgesPicture(g: Garment): StepPicture {
     });
     y += depth + 7 * d.unit;
   }
-  return panelled(panels, say`The raw edges overlocked: ${inTurn(works.map(overlockedTold), '; ')}.`);
+  return panelled(panels, say`The raw edges overlocked: ${inTurn(works.map(rawEdgeName), '; ')}.`);
 }
-
-const overlockedTold = ({ piece, edges }: EdgeWork<FinishedHow>): Phrase =>
-  say`${KIND_NAMES[piece]}, ${all(edges.map(edgeName))}`;
 
 /** Casing and hem pressed over on the flat leg, wrong side up. */
 export function foldsPicture(g: Garment): StepPicture {
@@ -64,8 +60,8 @@ export function foldsPicture(g: Garment): StepPicture {
         ...d.cloth('wrong', body.map(move)),
         ...d.cloth('right', strip.map(move)),
         d.line('lit', ...casing.fold.map(move)),
-        d.word({ x: (box.right - box.left) / 2, y: y + 3.4 * u }, 'fold', 'middle'),
-        d.word({ x: (box.right - box.left) / 2, y: y + 30 * u }, 'waist, wrong side up', 'middle'),
+        d.word({ x: (box.right - box.left) / 2, y: y + 3.4 * u }, say`fold`, 'middle'),
+        d.word({ x: (box.right - box.left) / 2, y: y + 30 * u }, say`waist, wrong side up`, 'middle'),
         ...d.arrow(
           move(between(casing.raw[0], casing.raw[1], 0.75)),
           move(mirrored(between(casing.raw[0], casing.raw[1], 0.75), ...casing.fold)),
@@ -86,8 +82,8 @@ export function foldsPicture(g: Garment): StepPicture {
         ...d.cloth('wrong', polygon(body.flatMap((edge) => edge.curves)).map(move)),
         ...d.cloth('right', strip.map(move)),
         d.line('lit', ...fold.map(move)),
-        d.word({ x: (box.right - box.left) / 2, y: y + 28.5 * u }, 'fold', 'middle'),
-        d.word({ x: (box.right - box.left) / 2, y: y + 8 * u }, 'hem, wrong side up', 'middle'),
+        d.word({ x: (box.right - box.left) / 2, y: y + 28.5 * u }, say`fold`, 'middle'),
+        d.word({ x: (box.right - box.left) / 2, y: y + 8 * u }, say`hem, wrong side up`, 'middle'),
       ],
     });
   }

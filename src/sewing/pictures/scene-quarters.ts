@@ -47,19 +47,21 @@ export function quartersPicture(g: Garment, holds: 'elastic' | 'band'): StepPict
       }),
       d.word(
         { x: whole, y: top - 2 * u },
-        holds === 'elastic' ? 'elastic, in quarters' : 'band, in quarters',
+        holds === 'elastic' ? say`elastic, in quarters` : say`band, in quarters`,
         'middle',
       ),
-      d.word({ x: 0, y: 7.5 * u }, 'centre back'),
-      d.word({ x: 2 * whole, y: 7.5 * u }, 'centre back', 'right'),
-      d.word({ x: whole, y: 7.5 * u }, 'centre front', 'middle'),
-      d.word({ x: whole / 2, y: 11.5 * u }, 'quarter', 'middle'),
-      d.word({ x: 1.5 * whole, y: 11.5 * u }, 'quarter', 'middle'),
+      d.word({ x: 0, y: 7.5 * u }, say`centre back`),
+      d.word({ x: 2 * whole, y: 7.5 * u }, say`centre back`, 'right'),
+      d.word({ x: whole, y: 7.5 * u }, say`centre front`, 'middle'),
+      d.word({ x: whole / 2, y: 11.5 * u }, say`quarter`, 'middle'),
+      d.word({ x: 1.5 * whole, y: 11.5 * u }, say`quarter`, 'middle'),
       ...[side, 2 * whole - side].flatMap((x) => [
         d.line('fold', { x, y: 0 }, { x, y: 13 * u }),
-        d.word({ x, y: 16 * u }, 'side', 'middle'),
+        d.word({ x, y: 16 * u }, say`side`, 'middle'),
       ]),
     ],
-    say`The waist laid out flat, both legs side by side, with the ${holds} above it: its quarters go to the centre seams and the quarter marks, which lie apart from the sides.`,
+    holds === 'elastic'
+      ? say`The waist laid out flat, both legs side by side, with the elastic above it: its quarters go to the centre seams and the quarter marks, which lie apart from the sides.`
+      : say`The waist laid out flat, both legs side by side, with the band above it: its quarters go to the centre seams and the quarter marks, which lie apart from the sides.`,
   );
 }

@@ -37,12 +37,12 @@ export function inseamsPicture(g: Garment): StepPicture {
       d.line('lit', ...seam),
       ...pins,
       ...ends,
-      ...d.note({ x: box.right + 5 * u, y: middle.y }, 'sew the inseam', middle),
-      ...(notch ? d.note({ x: box.right + 5 * u, y: notch.at.y }, 'notch on notch', notch.at) : []),
-      ...d.note({ x: box.left - 1 * u, y: onFold(0.62).y }, 'fold, no seam', onFold(0.62)),
-      d.word({ x: (onFold(0.3).x + box.right) / 2, y: onFold(0.24).y }, 'front', 'middle'),
-      d.word({ x: (onFold(0.3).x + box.right) / 2, y: onFold(0.27).y }, 'wrong side up', 'middle'),
-      ...d.note({ x: box.right + 5 * u, y: box.top + 4 * u }, 'back, underneath', backShown(front, back)),
+      ...d.note({ x: box.right + 5 * u, y: middle.y }, say`sew the inseam`, middle),
+      ...(notch ? d.note({ x: box.right + 5 * u, y: notch.at.y }, say`notch on notch`, notch.at) : []),
+      ...d.note({ x: box.left - 1 * u, y: onFold(0.62).y }, say`fold, no seam`, onFold(0.62)),
+      d.word({ x: (onFold(0.3).x + box.right) / 2, y: onFold(0.24).y }, say`front`, 'middle'),
+      d.word({ x: (onFold(0.3).x + box.right) / 2, y: onFold(0.27).y }, say`wrong side up`, 'middle'),
+      ...d.note({ x: box.right + 5 * u, y: box.top + 4 * u }, say`back, underneath`, backShown(front, back)),
     ],
     say`A leg folded right sides together: the front lies wrong side up on the wider back, front inseam on back inseam; the inseam is lit.`,
   );
@@ -97,7 +97,7 @@ export function legInLegPicture(g: Garment): StepPicture {
         { x: box.right + 0.08 * gap, y: g.leg.crotchLevel },
         { x: box.right + 0.85 * gap, y: g.leg.crotchLevel },
       ),
-      d.word({ x: box.right + 0.47 * gap, y: g.leg.crotchLevel - 2 * u }, 'slip in', 'middle'),
+      d.word({ x: box.right + 0.47 * gap, y: g.leg.crotchLevel - 2 * u }, say`slip in`, 'middle'),
       ...d.cloth('wrong', outer.far.map(aside)),
       // The inner leg's right side looks out by a little above the outer one's edge.
       ...tube.near.map((part) => d.area('right', part.map(aside).map(above))),
@@ -112,15 +112,15 @@ export function legInLegPicture(g: Garment): StepPicture {
         ),
       d.word(
         { x: (box.left + box.right) / 2, y: box.top - 3 * u },
-        g.sides ? 'the right leg, right side out' : 'one leg, right side out',
+        g.sides ? say`the right leg, right side out` : say`one leg, right side out`,
         'middle',
       ),
       d.word(
         { x: (box.left + box.right) / 2 + width + gap, y: box.top - 5 * u },
-        g.sides ? 'the left one, wrong side out' : 'the other, wrong side out',
+        g.sides ? say`the left one, wrong side out` : say`the other, wrong side out`,
         'middle',
       ),
-      ...d.note({ x: box.right + width + gap + 2 * u, y: g.leg.crotchLevel }, 'inseam on inseam', crotchPoint),
+      ...d.note({ x: box.right + width + gap + 2 * u, y: g.leg.crotchLevel }, say`inseam on inseam`, crotchPoint),
       ...halvesNamed(d, tube, (p) => p),
       ...halvesNamed(d, outer, aside),
     ],
@@ -133,6 +133,6 @@ function halvesNamed(d: Draw, { inseam, folds }: Tube, move: Move): readonly Pic
   const y = inseam[0].y + 7 * d.unit;
   return folds.map(([, fold], i) => {
     const at = move({ x: (inseam[0].x + fold.x) / 2, y });
-    return d.word(at, i === 0 ? 'front' : 'back', 'middle');
+    return d.word(at, i === 0 ? say`front` : say`back`, 'middle');
   });
 }

@@ -1,7 +1,7 @@
 import { type EdgeName, type PieceKind, pieceName } from '../../edges';
 import type { Mm } from '../../length';
 import type { Point } from '../../plane';
-import { say } from '../../words';
+import { type Phrase, say } from '../../words';
 import { lengthOf } from '../facts';
 import { type Garment, pieceOfKind } from '../garment';
 import { type Draw, drawing, onePanel } from './draw';
@@ -24,7 +24,7 @@ export function stripPicture(g: Garment, kind: PieceKind, stage: 'ends' | 'folde
 }
 
 interface Strip {
-  readonly name: string;
+  readonly name: Phrase;
   /** Whether something is threaded in through a gap in its seam. */
   readonly threads: boolean;
   readonly length: Mm;
@@ -58,8 +58,8 @@ function ringPicture({ name, threads, length, height, long, end }: Strip): StepP
       ...d.cloth('right', whole.map(shifted(0, 1.2 * u))),
       ...d.cloth('wrong', whole),
       ...lit,
-      d.word({ x: 0, y: -long - 2.5 * u }, `${name}, right sides together, folded at the left`),
-      ...d.note({ x: half + end + 3 * u, y: 0.3 * height }, threads ? 'seam, with a gap' : 'seam', {
+      d.word({ x: 0, y: -long - 2.5 * u }, say`${name}, right sides together, folded at the left`),
+      ...d.note({ x: half + end + 3 * u, y: 0.3 * height }, threads ? say`seam, with a gap` : say`seam`, {
         x: half,
         y: 0.3 * height,
       }),
@@ -67,9 +67,9 @@ function ringPicture({ name, threads, length, height, long, end }: Strip): StepP
       d.line('fold', { x: 0, y: ringTop }, { x: half, y: ringTop }),
       d.line('stitch', { x: half * 0.985, y: ringTop }, { x: half * 0.985, y: ringBottom }),
       d.line('mark', { x: half / 2, y: ringBottom }, { x: half / 2, y: ringBottom - 3 * u }),
-      d.word({ x: 0, y: ringTop - 3 * u }, 'then the ring, folded lengthwise, right side out'),
-      ...d.note({ x: half + end + 3 * u, y: ringTop + 2 * u }, 'fold', { x: half * 0.9, y: ringTop }),
-      d.word({ x: half / 2, y: ringBottom + 4 * u }, 'quarter', 'middle'),
+      d.word({ x: 0, y: ringTop - 3 * u }, say`then the ring, folded lengthwise, right side out`),
+      ...d.note({ x: half + end + 3 * u, y: ringTop + 2 * u }, say`fold`, { x: half * 0.9, y: ringTop }),
+      d.word({ x: half / 2, y: ringBottom + 4 * u }, say`quarter`, 'middle'),
     ],
     say`The ${name} folded right sides together with its end seam lit; below, the ring folded lengthwise.`,
   );
@@ -94,11 +94,11 @@ function tubePicture({ name, length, height, long, end }: Strip): StepPicture {
       ...d.cloth('wrong', box(far, 0, right + end, raw)),
       d.line('fold', { x: far, y: 0 }, { x: right + end, y: 0 }),
       d.line('lit', { x: far, y: seam }, { x: right + end, y: seam }),
-      d.word({ x: 2 * u, y: -3 * u }, `${name}, one end: folded lengthwise, right sides together`),
+      d.word({ x: 2 * u, y: -3 * u }, say`${name}, one end: folded lengthwise, right sides together`),
       ...d.cloth('right', box(far, top, right, top + seam)),
       ...endItems(d, right, end, top, seam),
-      d.word({ x: 2 * u, y: top - 3 * u }, 'turned right side out'),
-      d.word({ x: right, y: top + seam + 5 * u }, 'end tucked in, stitched shut', 'right'),
+      d.word({ x: 2 * u, y: top - 3 * u }, say`turned right side out`),
+      d.word({ x: right, y: top + seam + 5 * u }, say`end tucked in, stitched shut`, 'right'),
     ],
     say`One end of the ${name}: folded lengthwise, right sides together, its seam lit; below, turned right side out, the end tucked in and stitched.`,
   );

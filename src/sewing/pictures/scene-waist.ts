@@ -33,9 +33,9 @@ export function waistPicture(g: Garment, stage: WaistStage): StepPicture {
     ...both((move) => d.cloth(face, sheet.map(move))),
     d.line('stitch', { x: 0, y: top }, { x: 0, y: view.depth }),
     ...STAGES[stage](g, view, d),
-    d.word({ x: 0, y: top - band - 4 * d.unit }, front ? 'centre front' : 'centre back', 'middle'),
+    d.word({ x: 0, y: top - band - 4 * d.unit }, front ? say`centre front` : say`centre back`, 'middle'),
   ];
-  const caption = front ? 'right side out, seen from the front' : 'wrong side out, seen from behind';
+  const caption = front ? say`right side out, seen from the front` : say`wrong side out, seen from behind`;
   return captioned(window, items, caption, SAYS[stage], d);
 }
 

@@ -22,7 +22,7 @@ export const stitched: Stage = (g, view, d) => {
           d.word({ x: 0, y: seam[0].y + 10 * u }, say`${mm(LEFT_OPEN)} open`, 'middle'),
         ]
       : []),
-    ...d.note({ x: view.upper[1].x * 0.62, y: view.upper[0].y - 3 * u }, 'fold', between(...view.upper, 0.45)),
+    ...d.note({ x: view.upper[1].x * 0.62, y: view.upper[0].y - 3 * u }, say`fold`, between(...view.upper, 0.45)),
     ...both((move) => d.pin(move(between(...view.waistEdge, 0.55)), { x: 1, y: 0 })),
   ];
 };
@@ -59,7 +59,7 @@ export const threaded: Stage = (g, view, d) => {
     d.area('elastic', ribbon(at, end, w)),
     d.line('edge', ...ribbon(at, end, w), ribbon(at, end, w)[0] as Point),
     ...d.pin(between(at, end, 0.85), { x: 0.6, y: 0.8 }),
-    ...d.note({ x: end.x - 7 * u, y: end.y - 3 * u }, 'elastic, safety pin', between(at, end, 0.7)),
+    ...d.note({ x: end.x - 7 * u, y: end.y - 3 * u }, say`elastic, safety pin`, between(at, end, 0.7)),
   ];
 };
 
@@ -109,10 +109,10 @@ export const closed: Stage = (g, view, d) => {
     ...(view.quarter <= whole ? both((move) => [d.line('lit', ...upright(quarter).map(move))]) : []),
     ...(view.quarter <= whole
       ? [
-          d.word({ x: quarter.x, y: quarter.y - up - 2 * u }, 'quarter', 'middle'),
-          d.word({ x: -quarter.x, y: quarter.y - up - 2 * u }, 'quarter', 'middle'),
+          d.word({ x: quarter.x, y: quarter.y - up - 2 * u }, say`quarter`, 'middle'),
+          d.word({ x: -quarter.x, y: quarter.y - up - 2 * u }, say`quarter`, 'middle'),
         ]
       : []),
-    d.word({ x: 0, y: centre.y + 13 * u }, 'opening shut', 'middle'),
+    d.word({ x: 0, y: centre.y + 13 * u }, say`opening shut`, 'middle'),
   ];
 };

@@ -1,4 +1,5 @@
 import { between, distance, type Point } from '../../plane';
+import { say } from '../../words';
 import { polyline } from './polygon';
 import { both, lineOf, type Stage } from './waist-parts';
 
@@ -16,12 +17,12 @@ export const elasticOn: Stage = (g, view, d) => {
       d.pin(move(between(centre, side, Math.min(1, view.quarter / distance(centre, side)))), { x: 1, y: 0 }),
     ),
     ...d.pin(centre, { x: 1, y: 0 }),
-    d.word({ x: -0.3 * Math.abs(side.x), y: centre.y + w + 4 * u }, 'elastic on the raw edge', 'middle'),
+    d.word({ x: -0.3 * Math.abs(side.x), y: centre.y + w + 4 * u }, say`elastic on the raw edge`, 'middle'),
     ...d.arrow(
       { x: 0.3 * Math.abs(side.x), y: centre.y + w + 3 * u },
       { x: 0.75 * Math.abs(side.x), y: centre.y + w + 3 * u },
     ),
-    d.word({ x: 0.5 * Math.abs(side.x), y: centre.y + w + 7 * u }, 'stretch', 'middle'),
+    d.word({ x: 0.5 * Math.abs(side.x), y: centre.y + w + 7 * u }, say`stretch`, 'middle'),
   ];
 };
 
@@ -52,7 +53,7 @@ export const corded: Stage = (g, view, d) => {
     ...lineOf(d, 'mark', opening),
     ...lineOf(d, 'cord', hanging),
     ...both((move) => [d.dot(move(hanging.at(-1) as Point))]),
-    ...d.note({ x: at.x - 14 * u, y: at.y + 14 * u }, 'cord', { x: at.x - 1.6 * u, y: at.y + 12 * u }),
+    ...d.note({ x: at.x - 14 * u, y: at.y + 14 * u }, say`cord`, { x: at.x - 1.6 * u, y: at.y + 12 * u }),
     ...d.arrow({ x: 0.8 * side.x, y: at.y }, { x: 0.45 * side.x, y: at.y }),
   ];
 };

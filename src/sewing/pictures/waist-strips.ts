@@ -1,4 +1,5 @@
 import { between, type Point } from '../../plane';
+import { say } from '../../words';
 import type { Garment } from '../garment';
 import type { Draw } from './draw';
 import type { PictureItem } from './picture';
@@ -26,10 +27,14 @@ export const stripOn: Stage = (g, view, d) => {
     ...lineOf(d, 'lit', view.waistEdge),
     ...view.partings.flatMap((p) => lineOf(d, 'stitch', p)),
     ...[0.5, 0.98].flatMap((share) => both((move) => d.pin(move(between(centre, side, share)), { x: 1, y: 0 }))),
-    d.word({ x: 0.5 * side.x, y: centre.y + g.finished.heights.height / 2 + 4 * u }, `fold of the ${name}`, 'middle'),
+    d.word(
+      { x: 0.5 * side.x, y: centre.y + g.finished.heights.height / 2 + 4 * u },
+      say`fold of the ${name}`,
+      'middle',
+    ),
     ...d.note(
       { x: -0.35 * side.x, y: centre.y - 3.5 * u },
-      'raw edges together',
+      say`raw edges together`,
       between(centre, { x: Math.abs(side.x), y: side.y }, 0.5),
     ),
   ];
@@ -39,7 +44,7 @@ export const bandUp: Stage = (g, view, d) => [
   ...stripOnTop(g, view, d, false),
   ...lineOf(d, 'stitch', view.waistEdge),
   ...lineOf(d, 'lit', raised(view.waistEdge, -3)),
-  d.word({ x: 0.5 * view.waistEdge[1].x, y: view.waistEdge[0].y + 6 * d.unit }, 'stitch, stretched', 'middle'),
+  d.word({ x: 0.5 * view.waistEdge[1].x, y: view.waistEdge[0].y + 6 * d.unit }, say`stitch, stretched`, 'middle'),
 ];
 
 /** Two rows of long stitches, their threads left long, before they are drawn up. */
@@ -66,7 +71,7 @@ export const gathered: Stage = (_, view, d) => {
         d.line('thin', ...[row[0], { x: row[0].x + Math.sign(side.x) * 4 * u, y: row[0].y + 9 * u }].map(move)),
       ),
     ),
-    ...d.note({ x: -0.2 * Math.abs(side.x), y: centre.y + 14 * u }, 'threads to draw up', {
+    ...d.note({ x: -0.2 * Math.abs(side.x), y: centre.y + 14 * u }, say`threads to draw up`, {
       x: -3 * u,
       y: centre.y + 8 * u,
     }),

@@ -1,8 +1,8 @@
 // Written by `npm run words`, save where each comes from.
 export const block = {
+  ' + crotch fit {0}': 'plain', // {0} mm(fit)
   ' For a full thigh over a near knee the inseams are let out by {0}, or the crotch would end in a hook.': 'plain', // {0} mm(letOut)
-  ' {0} crotch fit {1}': 'plain', // {0} fit > 0 ? '+' : '−', {1} mm(Math.abs(fit))
-  ', and since the waist edge may tilt no further, the back extension is {0} longer': 'plain', // {0} mm(backOut)
+  ' − crotch fit {0}': 'plain', // {0} mm(-fit)
   '; of the belly’s {0} over the hip, {1} a leg find no room in centre front’s lean and the usual spread: {2} of them go to the front, {3} to the back':
     'plain', // {0} mm(abdomen), {1} mm(widened), {2} number(ABDOMEN.front), {3} number(ABDOMEN.back)
   '; the crotch fit moved them by {0} and {1}': 'plain', // {0} mm(front), {1} mm(back)
@@ -23,10 +23,15 @@ export const block = {
     'plain',
   'Folds under the seat show a flat seat: the back extension and the back rise are {0} shorter.': 'plain', // {0} mm(amount)
   'It is worn sitting: {0}.': 'plain', // {0} inTurn(moved, ', ')
-  'It pulls down when sitting: centre back is {0} higher{1}. Centre front stays.': 'plain', // {0} mm(backUp), {1} backOut === 0 ? '' : say`, and since the waist edge may tilt no further, the back extension is ${mm(backOut)} longer`
+  'It pulls down when sitting: centre back is {0} higher, and since the waist edge may tilt no further, the back extension is {1} longer. Centre front stays.':
+    'plain', // {0} mm(backUp), {1} mm(backOut)
+  'It pulls down when sitting: centre back is {0} higher. Centre front stays.': 'plain', // {0} mm(backUp)
   'Its front part comes out {0} off what was measured.': 'plain', // {0} mm(frontRest)
   'Lines towards the crotch show full thighs: both extensions are {0} longer.': 'plain', // {0} mm(amount)
+  'New Mexico State University C-209, quoted: ½ to 1 in by the hip; 6 mm more to lounge in, practice': 'plain',
   'Source: {0}.': 'plain', // {0} WAIST_SOURCE
+  'The Practical Designer, 1911 and 1918: hip/16 to hip/12 in front; behind hip/8, practice; ANSUR II': 'plain',
+  'The Practical Designer, 1918: ½ in in front; behind hip/24 on lesson slides; here less, practice; ANSUR II': 'plain',
   'The back crotch point is dropped by {0}, so that both inseams are equally long.': 'plain', // {0} mm(blocks.backCrotchDrop)
   'The blocks are your own: the crotch lies {0} below the waist at the side, extended by {1} in front and {2} behind.':
     'plain', // {0} mm(front.crotchLevel), {1} mm(extensionFront), {2} mm(extensionBack)
@@ -57,7 +62,7 @@ export const block = {
   'must be marked.': 'plain',
   "must be one line; its {0} pieces don't meet within {1}.": 'plain', // {0} number(pieces.length, 0), {1} mm(SAME_END)
   'must lie between the waist, {0}, and the hem, {1}.': 'plain', // {0} mm(waist.y), {1} mm(hem.y)
-  'must start where {0} ends; they are {1} apart.': 'plain', // {0} before, {1} mm(gap)
+  'must start where {0} ends; they are {1} apart.': 'plain', // {0} own(before), {1} mm(gap)
   'needs at least one curve.': 'plain',
   'nothing had to be moved': 'plain',
   'reaches farther than {0} from where the waist begins at the side; no block is as large.': 'plain', // {0} mm(FARTHEST)

@@ -1,10 +1,15 @@
 // Written by `npm run words`, save where each comes from.
 export const check = {
+  ' (estimated)': 'plain',
+  ', or measure {0}': 'plain', // {0} what
+  '; a full abdomen asks for it': 'plain',
+  '; the measured crotch length asks for it': 'plain',
   'A band of knit': 'plain',
   'A crotch curve bends both ways; the corners at the crotch point add up to {0}.': 'plain', // {0} degrees(angle)
   'A pyjama leg slants less where the crotch meets it.': 'plain',
   'Allow more for the turn of the cloth, {0} at least.': 'plain', // {0} mm(ENOUGH_TURN)
   'Allow {0} for the turn of the cloth': 'plain', // {0} mm(value)
+  'Allowances uniform': 'ours: a check, said in words of the trade',
   'At each hem of a child’s trousers two ends of a cord would hang out; none may (EN 14682).': 'plain',
   'At the back the hem is {0} off square to the inseam.': 'plain', // {0} degrees(worst)
   'At the back the waist edge is {0} off square to the centre seam.': 'plain', // {0} degrees(worst)
@@ -14,13 +19,19 @@ export const check = {
   'At the {0} the cut line is {1} off its allowance.': 'plain', // {0} edgeName(worst.edge), {1} mm(worst.off)
   'At the {0} the leg is {1} round, and what it lies on {2} (estimated).': 'plain', // {0} NAMES[worst.at], {1} mm(worst.leg), {2} mm(worst.limb)
   'At the {0} the leg is {1} round, and what it lies on {2}.': 'plain', // {0} NAMES[worst.at], {1} mm(worst.leg), {2} mm(worst.limb)
+  'Back stands higher': 'ours: a check, said in words of the trade',
   'Below the waist at the side, the hip levels of front and back differ by {0}.': 'plain', // {0} mm(Math.abs(hipDifference))
   'Beyond the centre, the crotch reaches {0} in front and only {1} behind; of trousers it reaches farther behind.':
     'plain', // {0} mm(extensionFront), {1} mm(extensionBack)
   'Beyond the centre, the crotch reaches {0} in front and {1} behind.': 'plain', // {0} mm(extensionFront), {1} mm(extensionBack)
+  'Centre back above its notch': 'plain',
   'Centre back stands {0} centre front and {1} the side; {2} above the front and {3} above the side are wanted{4}.':
-    'plain', // {0} over(tilt), {1} over(raise), {2} mm(wanted), {3} mm(least), {4} tilt < WANTED.usual * k ? by : ''
+    'plain', // {0} over(tilt), {1} over(raise), {2} mm(wanted), {3} mm(least), {4} tilt < WANTED.usual * k ? by : UNSAID
   'Centre back {0}, centre front {1}; inwards {2} and {3} are the most, outwards {4}.': 'plain', // {0} leaning(back), {1} leaning(front), {2} degrees(back.most), {3} degrees(front.most), {4} degrees(OUTWARDS)
+  'Centre front above its notch': 'plain',
+  'Centres lean gently': 'ours: a check, said in words of the trade',
+  'Centres run smooth': 'ours: a check, said in words of the trade',
+  'Channels have room': 'ours: a check, said in words of the trade',
   'Check body rise, hip depth and crotch length: the curve has too little height for its width.': 'plain',
   'Check waist, hip and body rise: no centre seam is drawn with a kink.': 'plain',
   'Choose a straighter leg or another length: the inseam slants too much where it is cut.': 'plain',
@@ -31,17 +42,39 @@ export const check = {
   'Choose the pyjama shape': 'plain',
   'Choose the pyjama shape, which shares out what is narrowed.': 'plain',
   'Choose the pyjama shape: this hem slants the inseams so that no good crotch curve meets them.': 'plain',
+  'Cord at the hem': 'ours: a check, said in words of the trade',
+  'Cord at the waist': 'ours: a check, said in words of the trade',
+  'Crotch ends nearly level': 'ours: a check, said in words of the trade',
+  'Crotch runs smooth': 'ours: a check, said in words of the trade',
   'Cut it {0} long, or take what stretches to {1} times its length.': 'plain', // {0} mm(needed), {1} number(fullest / ring, 1)
+  'Cut line is simple': 'ours: a check, said in words of the trade',
   'Cut the elastic {0} long': 'plain', // {0} mm(value)
   'Draw the centre line and the crotch curve of the block so that one runs into the other.': 'plain',
-  Elastic: 'plain',
+  'Ease at the hip': 'trade',
+  'Ease at the knee': 'trade',
+  'Ease at the thigh': 'trade',
+  'Ease in the rise': 'trade',
+  Elastic: 'trade',
+  'Elastic reaches': 'ours: a check, said in words of the trade',
   'Every cut line keeps its allowance within {0}.': 'plain', // {0} mm(TOLERANCE)
   'Face the waist': 'plain',
   'Finish the waist with a facing of its own shape, which lies flat on any line.': 'plain',
+  'Foot passes the hem': 'ours: a check, said in words of the trade',
+  'Fork fits between the legs': 'ours: a check, said in words of the trade',
   'From crotch to hem the front inseam slants {0}, the back {1}; {2} is the most, and {3} between them.': 'plain', // {0} degrees(front), {1} degrees(back), {2} degrees(steepest), {3} degrees(APART)
+  'Front and back are what they are called': 'plain',
+  'Fullness at the waist': 'ours: a check, said in words of the trade',
+  'Grainlines parallel': 'plain',
+  'Hem runs smooth': 'ours: a check, said in words of the trade',
+  'Hip levels agree': 'plain',
+  'Hip line where measured': 'ours: a check, said in words of the trade',
   'Hold the hems with elastic': 'plain',
   'Hold the waist with elastic': 'plain',
+  'Inseams equal': 'ours: a check, said in words of the trade',
+  'Inseams of the blocks agree': 'plain',
+  'Inseams slant alike': 'ours: a check, said in words of the trade',
   'It must pull on: choose a thin, soft cloth.': 'plain',
+  'It pulls on': 'ours: a check, said in words of the trade',
   'Joined, both centre seams run into the crotch curve without a kink over {0}.': 'plain', // {0} degrees(TOLERANCE)
   'Joined, the centre back seam has a kink of {0}; {1} is the most.': 'plain', // {0} degrees(worst), {1} degrees(TOLERANCE)
   'Joined, the centre front seam has a kink of {0}; {1} is the most.': 'plain', // {0} degrees(worst), {1} degrees(TOLERANCE)
@@ -52,7 +85,9 @@ export const check = {
   'Leave the back fork whole, or piece at least {0} of it.': 'plain', // {0} mm(WORTH_PIECING)
   'Leave the back fork whole, or see that the pattern goes on across the seam.': 'plain',
   'Leave the crotch where it was': 'plain',
+  'Left and right meet': 'plain',
   'Left leg: {0}': 'plain', // {0} worse.reason
+  'Leg fits the cloth': 'ours: a check, said in words of the trade',
   'Look where the hip lines were marked; the blocks are joined with their hip lines level.': 'plain',
   'Lower the crotch by only {0}': 'plain', // {0} mm(value)
   'Lower the crotch by {0}': 'plain', // {0} mm(value)
@@ -64,7 +99,7 @@ export const check = {
   'Make the hem at least {0} round.': 'plain', // {0} mm(hem)
   'Make the hem {0} round': 'plain', // {0} mm(hemGirth)
   'Make the hem {0} round.': 'plain', // {0} mm(hem)
-  'Make the hem {0} round{1}.': 'plain', // {0} mm(hem), {1} orMeasure(doubt, 'the knee')
+  'Make the hem {0} round{1}.': 'plain', // {0} mm(hem), {1} orMeasure(doubt, say`the knee`)
   'Make {0} {1} longer': 'plain', // {0} part.name, {1} by
   'Make {0} {1} longer on the blocks': 'plain', // {0} part.name, {1} by
   'Make {0} {1} shorter': 'plain', // {0} part.name, {1} by
@@ -75,15 +110,18 @@ export const check = {
   'Measure waist and hip again, or trace the blocks anew: no centre line runs out so far.': 'plain',
   'Move the back crotch point up or down until both are equal.': 'plain',
   'Narrow the leg less: the wider its hem, the more alike its inseams slant.': 'plain',
+  'Notches meet': 'ours: a check, said in words of the trade',
   'Nothing is turned over: waist and hem are finished with pieces of their own.': 'plain',
   'On a child’s clothes each end of a cord hangs free by {0} at most with the waist at its widest, and by {1} drawn in; here it is {2} and {3}.':
     'plain', // {0} mm(CORD_ENDS.widest), {1} mm(CORD_ENDS.gathered), {2} mm(widest), {3} mm(gathered)
   'One inseam has a notch that the other lacks.': 'plain',
   'One leg is cut {0} wide; the cloth has {1} after its first wash, without the selvedges.': 'plain', // {0} mm(width), {1} mm(room)
   'One leg is cut {0} wide; the cloth has {1}, without the selvedges.': 'plain', // {0} mm(width), {1} mm(room)
+  'Pieced fork tip': 'trade',
   'Raise centre back by {0}': 'plain', // {0} mm(value)
   'Raise the centre back waist by {0}, as for a pair that pulls down when sitting.': 'plain', // {0} mm(missing)
   'Right leg: {0}': 'plain', // {0} worse.reason
+  'Room at calf and hem': 'plain',
   'Set the notches at equal lengths from the crotch point.': 'plain',
   'Sewn to each other, the crotch seams of the left and the right leg meet within {0}, notch on notch.': 'plain', // {0} mm(worst.by)
   'Sewn together, the notches of the inseams meet within {0}.': 'plain', // {0} mm(worst)
@@ -93,9 +131,10 @@ export const check = {
   'Spread by {0} and straighten': 'plain', // {0} mm(value)
   'Spread by {0} instead of {1}, or use a cloth that stretches more.': 'plain', // {0} mm(spread), {1} mm(leg.spread)
   'Spread by {0}.': 'plain', // {0} mm(leg.spread + (least - ease) / 2)
-  'Spread by {0}{1}.': 'plain', // {0} mm(spread), {1} orMeasure(doubt, 'the knee')
+  'Spread by {0}{1}.': 'plain', // {0} mm(spread), {1} orMeasure(doubt, say`the knee`)
   'Spread less, or draw the blocks with less ease.': 'plain',
   'Spread less.': 'plain',
+  'Stitching line within': 'ours: a check, said in words of the trade',
   'Straighten a little more': 'plain',
   'Straighten as much as is needed': 'plain',
   'Straighten fully': 'plain',
@@ -107,6 +146,7 @@ export const check = {
   'Take a knit that stretches more, or an elastic casing.': 'plain',
   'Take a wider cloth, or spread {0} less.': 'plain', // {0} mm(over)
   'Take back the last change of the leg’s shape, length or hem: its edges run into each other.': 'plain',
+  'The back crotch curve': 'plain',
   "The blocks' inseams are {0} in front and {1} behind.": 'plain', // {0} mm(front), {1} mm(back)
   'The crotch lies {0} above the body; {1} to {2} below is wanted.': 'plain', // {0} mm(-ease), {1} mm(least), {2} mm(MOST)
   'The crotch lies {0} below the body; {1} to {2} below is wanted.': 'plain', // {0} mm(ease), {1} mm(least), {2} mm(MOST)
@@ -115,6 +155,7 @@ export const check = {
   'The fork reaches {0} across in front and {1} behind, together {2} of the hip; for {3} {4} to {5} are wanted.':
     'plain', // {0} mm(front), {1} mm(back), {2} share((front + back) / body.hipGirth), {3} worst.name, {4} mm(worst.least), {5} mm(worst.most)
   'The fork’s tip is only {0} wide, hardly wider than its allowances: it saves no cloth worth a seam.': 'plain', // {0} mm(width)
+  'The front crotch curve': 'plain',
   'The front inseam is {0} long, the back {1}.': 'plain', // {0} mm(front), {1} mm(back)
   'The grainlines are parallel; in the tracings they stood up to {0} off the upright.': 'plain', // {0} degrees(tilt)
   'The hem is {0} round, {1} {2}{3}.': 'plain', // {0} mm(hem), {1} WORDS[told.key], {2} mm(told.girth), {3} estimatedWord(body, told.key)
@@ -141,28 +182,35 @@ export const check = {
   'Through the crotch it measures {0}; {1} is wanted, the body’s {2} and ease and what was raised or lowered': 'plain', // {0} mm(length), {1} mm(wanted), {2} mm(ofBody)
   'Trace the inseams again, or choose a shape that draws its own: pyjama or straight.': 'plain',
   'Turn the tracings until their grainlines stand upright, then read hip and knee levels again.': 'plain',
+  'Turnings lie flat': 'ours: a check, said in words of the trade',
   'Under seven years the rules are stricter.': 'plain',
   'Use a narrower allowance there.': 'plain',
   'Use narrower seam allowances.': 'plain',
   'Use wider seam allowances, or a plainer hem or waist.': 'plain',
+  'Waist runs smooth': 'ours: a check, said in words of the trade',
   'Were front and back switched? Call the lines of the front back-… and those of the back front-….': 'plain',
   'a knit wants {0} to {1} more': 'plain', // {0} mm(least), {1} mm(most)
   'a woven wants {0} to {1} more': 'plain', // {0} mm(least), {1} mm(most)
-  ankle: 'plain',
+  ankle: 'trade',
   'as far as a cutter goes, the blocks are {0} too long': 'plain', // {0} mm(rest)
   'as far as a cutter goes, the blocks are {0} too short': 'plain', // {0} mm(-rest)
   'both together': 'plain',
-  calf: 'plain',
-  casing: 'plain',
+  calf: 'trade',
+  casing: 'trade',
   'casing over the higher hip': 'plain',
-  hem: 'plain',
+  hem: 'trade',
   'its front part is {0} long': 'plain', // {0} mm(rest)
   'its front part is {0} short': 'plain', // {0} mm(-rest)
   'leans {0} inwards': 'plain', // {0} degrees(lean)
   'leans {0} outwards': 'plain', // {0} degrees(-lean)
   'stands upright': 'plain',
+  'the ankle': 'plain',
   'the back': 'plain',
+  'the calf': 'plain',
+  'the foot at heel and instep': 'plain',
   'the front': 'plain',
+  'the knee': 'plain',
+  'the thigh': 'plain',
   '{0} above': 'plain', // {0} mm(by)
   '{0} below': 'plain', // {0} mm(-by)
   '{0} cut {1} long is a ring of {2}, which stretches to {3}; the fullest part is {4}.': 'plain', // {0} what, {1} mm(elasticLength), {2} mm(ring), {3} mm(reach), {4} mm(fullest)

@@ -3,20 +3,20 @@ export const cloth = {
   'A new one; keep it and pins away from children.': 'plain',
   'Both ends are straightened along a thread, and the first wash takes its share of the length: buy {0}.': 'plain', // {0} amount(lay.toBuy)
   'Both ends are straightened along a thread: buy {0}.': 'plain', // {0} amount(lay.toBuy)
-  'Contrasting cloth': 'plain',
+  'Contrasting cloth': 'trade',
   'Cord or tape, {0} wide, hems': 'plain', // {0} mm(hem.cordWidth)
   'Cord or tape, {0} wide, waist': 'plain', // {0} mm(waist.cordWidth)
   'Elastic, {0} wide, hems': 'plain', // {0} mm(hem.elasticWidth)
   'Elastic, {0} wide, waist': 'plain', // {0} mm(waist.elasticWidth)
-  'Eyelets, or iron-on interfacing under buttonholes': 'plain',
+  'Eyelets, or iron-on interfacing under buttonholes': 'trade',
   'For what is seen a {0}, if your machine takes one.': 'plain', // {0} TWIN_NEEDLE
-  'For: {0}.': 'plain', // {0} pieces.map(pieceName).join(', ')
+  'For: {0}.': 'plain', // {0} inTurn(pieces.map(pieceName), ', ')
   'Knit cloth': 'plain',
-  'Knit for the band': 'plain',
+  'Knit for the band': 'trade',
   'Label for nightwear': 'plain',
-  'Machine needle': 'plain',
+  'Machine needle': 'trade',
   'Not washed first: the pieces are drawn larger instead.': 'plain',
-  'Rib for the cuffs': 'plain',
+  'Rib for the cuffs': 'trade',
   'Some {0} m: {1} times the seams, sewn and finished. A serger takes its own cones.': 'plain', // {0} number(Math.ceil(thread / 1000)), {1} number(THREAD_OF_SEAM)
   'The cloth behind an opening for a cord tears unless it is held.': 'plain',
   'The cloth is {0} wide and is not washed first: the pieces themselves are drawn larger.': 'plain', // {0} mm(width)
@@ -36,17 +36,26 @@ export const cloth = {
   'The side lines of both legs lie on the same place of the stripe, so that stripes mirror about centre front and back: room of half a repeat of {0} is kept free for it.':
     'plain', // {0} mm(repeatAcross)
   'The {0} is {1} wide, and {2} only {3} can be cut. What would fit: {4}.': 'plain', // {0} pieceName(widest.piece), {1} mm(widest.width), {2} LAYOUT_WORDS[layout], {3} mm(room), {4} inTurn(instead, '; ')
-  'Thread, all-purpose polyester': 'plain',
+  'Thread, all-purpose polyester': 'trade',
   'Try it round the body before it is sewn: it must not press.': 'plain',
   'Wash and dry it before it is cut; what that takes is counted.': 'plain',
   'Where nightwear for children is sold, rules ask for one; the cloth’s own label and the rules of where you live decide.':
     'plain',
-  'Woven cloth': 'plain',
+  'Woven cloth': 'trade',
+  'ball point (jersey) or stretch, 80/12': 'plain',
+  'folded crosswise': 'trade',
+  'folded lengthwise': 'trade',
+  'in a single layer': 'plain',
+  'its middle on the fold': 'plain',
   'length = 2 × {0} = {1}': 'plain', // {0} mm(table.length), {1} mm(lengthNeeded)
   'length = {0}': 'plain', // {0} mm(lengthNeeded)
   'none fits at {0}; {1}': 'plain', // {0} mm(answer.width), {1} answer.instead[0] ?? UNSAID
+  'through both layers': 'plain',
   'to buy = ({0}{1} + {2}) ÷ (1 − {3}) = {4}': 'plain', // {0} mm(lengthNeeded), {1} repeatWords(cloth), {2} mm(ENDS), {3} share(cloth.shrinkLength), {4} mm(lay.toBuy)
   'to buy = {0}{1} + {2} = {3}': 'plain', // {0} mm(lengthNeeded), {1} repeatWords(cloth), {2} mm(ENDS), {3} mm(lies)
+  'twin needle for jersey, 4.0/80': 'plain',
+  'universal or sharp, 80/12; 90/14 for heavy flannel': 'plain',
+  'upper layer only': 'plain',
   'width that can be cut = {0} − {1} = {2}': 'plain', // {0} mm(table.width), {1} mm(table.width - table.room), {2} mm(table.room)
   '{0} eyelets, or {1} squares of {2}': 'plain', // {0} number(openings), {1} number(openings), {2} mm(40)
   '{0} of this cloth is left over.': 'plain', // {0} share(Math.round(waste * 1000) / 1000)

@@ -29,6 +29,7 @@ export const edges = {
     'plain', // {0} mm(choices.piecedTip), {1} mm(allowances.inseam)
   'as chosen': 'plain',
   'as chosen; never more than the opening': 'plain',
+  back: 'trade',
   'back crotch curve': 'trade',
   'back inseam': 'trade',
   bottom: 'plain',
@@ -37,39 +38,66 @@ export const edges = {
   'cord {0} + {1} of room; its length: as chosen': 'plain', // {0} mm(hem.cordWidth), {1} mm(CORD_ROOM)
   'cord {0} + {1} of room; its length: the hem once round and two ends of {2} to tie': 'plain', // {0} mm(hem.cordWidth), {1} mm(CORD_ROOM), {2} mm(HEM_TIE)
   'crotch line': 'trade',
+  cuff: 'trade',
+  'cuff, of rib': 'plain',
+  'cut {0} longer and {1} wider: not washed first': 'plain', // {0} own(percent(lengthwise)), {1} own(percent(crosswise))
   'elastic {0} and room; the leg where it ends, {1} of room and {2} lap': 'plain', // {0} mm(hem.elasticWidth), {1} mm(LIMB_ROOM), {2} mm(ELASTIC_LAP)
+  'ends meet at centre back': 'plain',
+  'ends meet at the inseam': 'plain',
+  'fork tip': 'trade',
+  front: 'trade',
   'front crotch curve': 'trade',
   'front inseam': 'trade',
+  'hem band': 'trade',
+  'hem cord': 'plain',
+  'hem facing': 'trade',
   'here at most {0} would do.': 'plain', // {0} mm(most)
-  hip: 'plain',
+  hip: 'trade',
   'it must be {0} for none, or at least {1}.': 'plain', // {0} number(0), {1} mm(NARROWEST)
   "its turning of {0} is longer than this leg's inseam; a longer leg or a narrower hem would do.": 'plain', // {0} mm(depth + beyond)
-  knee: 'plain',
+  'joined at centre back': 'plain',
+  knee: 'trade',
   'left end': 'plain',
+  'left leg': 'trade',
   'left side': 'plain',
+  leg: 'trade',
   'lower edge': 'plain',
   'lower end of the tip’s seam': 'plain',
+  'one for each hem': 'plain',
   'opening of the pocket': 'plain',
   outline: 'plain',
+  pocket: 'trade',
   'right end': 'plain',
+  'right leg': 'trade',
   'right side': 'plain',
   'seam of the fork’s tip': 'plain',
+  'side – no seam here': 'trade',
   'the larger of the leg where it ends + {0} and the fullest of foot and calf below ÷ (1 + {1} × {2})': 'plain', // {0} mm(LIMB_ROOM), {1} number(USABLE_STRETCH), {2} number(hem.ribStretch)
   'the larger of {0} × waist and fullest part ÷ (1 + {1} × {2})': 'plain', // {0} number(BAND_SHARE), {1} number(USABLE_STRETCH), {2} number(waist.bandStretch)
   'the larger of {0} × waist {1} and waist − {2}, + {3} lap; never more than the opening': 'plain', // {0} number(ELASTIC_SHARE), {1} mm(waistGirth), {2} mm(MOST_DRAWN_IN), {3} mm(ELASTIC_LAP)
   'the opening and two ends of {0} to tie': 'plain', // {0} mm(TIE)
   'the tip is cut off by a line along the grain that must run from the back crotch curve to the inseam, above the hem; {0}':
     'plain', // {0} advice
+  'this half to the left leg': 'plain',
   'this leg has no room for one: set it to {0}.': 'plain', // {0} number(0)
+  'this side up': 'plain',
   'turning at centre back': 'trade',
   'turning at centre front': 'trade',
   'turning at the back inseam': 'trade',
   'turning at the front inseam': 'trade',
   'upper edge': 'plain',
   'upper end of the tip’s seam': 'plain',
-  waist: 'plain',
+  waist: 'trade',
+  'waist band': 'trade',
+  'waist band, of knit': 'plain',
+  'waist cord': 'plain',
+  'waist facing': 'trade',
+  '{0} left': 'plain', // {0} name
   '{0} more lie beyond the stitching, so that the edge turned under is caught.': 'plain', // {0} mm(heights.catch)
   '{0} more lie beyond the stitching, so that the overlocked edge is caught.': 'plain', // {0} mm(heights.catch)
+  '{0} right': 'plain', // {0} name
+  '{0} · cut {1}': 'plain', // {0} name, {1} number(cut)
+  '{0} · cut {1}, mirrored': 'plain', // {0} name, {1} number(cut)
   '{0}, so that the cord runs with room. {1}': 'plain', // {0} built, {1} halfway
   '{0}: the elastic below, the cord in a channel of its own above it. {1}': 'plain', // {0} built, {1} halfway
   '{0}: twice the elastic and the turn of the cloth. {1}': 'plain', // {0} built, {1} halfway

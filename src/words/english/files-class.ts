@@ -4,6 +4,9 @@ export const filesClass = {
   'a quotation mark is opened in row {0} and never closed, so all that follows is one cell.': 'plain', // {0} number(row, 0)
   'are columns for the same thing; only one of them may stay.': 'plain',
   'blocks that were brought along fit one body only; choose drafted blocks, to draft a class.': 'plain',
+  centimetres: 'plain',
+  'empty: as the project': 'plain',
+  example: 'plain',
   'has a row of more than {0} cells; a table of bodies has a column for each measurement.': 'plain', // {0} number(MOST_CELLS, 0)
   'has more than {0} lines: divide it.': 'plain', // {0} number(MOST_LINES, 0)
   'has {0} MB; a table of bodies has at most {1} MB.': 'plain', // {0} number(bytes.length / 1e6, 1), {1} number(LARGEST_TABLE / 1e6, 0)
@@ -11,15 +14,24 @@ export const filesClass = {
     'plain', // {0} number(cells.length, 0), {1} number(heads.length, 0)
   'has {0} rows; at most {1} are made at once: divide it.': 'plain', // {0} number(bodies.length, 0), {1} number(MOST_ROWS, 0)
   'holds no body: each body stands in a row of its own below the names of the columns.': 'plain',
-  'is no length; write a number such as {0}.': 'plain', // {0} sample
+  inches: 'plain',
+  'is no length; write a number such as {0}.': 'plain', // {0} own(sample)
   'is no measurement.': 'plain',
-  'must be a number of years between {0} and {1}.': 'plain', // {0} String(lowest), {1} String(highest)
+  'may stay empty': 'plain',
+  millimetres: 'plain',
+  'must be a number of years between {0} and {1}.': 'plain', // {0} number(lowest), {1} number(highest)
   'must be yes or no.': 'plain',
-  'must be {0}, or the finished inseam as a length.': 'plain', // {0} LENGTHS.map(([, name]) => name).join(', ')
+  'must be {0}, or the finished inseam as a length.': 'plain', // {0} inTurn(Object.values(LENGTH_NAMES), ', ')
+  needed: 'plain',
+  'needed?': 'plain',
   'no row names the columns: one row must say Name, Waist, Hip, Body rise, Inside leg …, and each body follows in a row of its own.':
     'plain',
   'the measurements stand below one another; turn the table, so that each body is one row.': 'plain',
   'was read as {0}; {1}.': 'plain', // {0} mm(read.value), {1} limits
   'was read as {0}; {1}. In {2} it would do: write the unit into the head or the cell.': 'plain', // {0} mm(read.value), {1} limits, {2} UNIT_NAMES[other]
+  what: 'plain',
+  'where the tape goes': 'plain',
+  'yes where one is worn': 'plain',
   '{0} must lie between {1} and {2}': 'plain', // {0} name, {1} mm(lowest), {2} mm(highest)
+  '{0}; empty: as the project': 'plain', // {0} inTurn(Object.values(LENGTH_NAMES), ', ')
 } as const;

@@ -6,6 +6,7 @@ import { cloth } from './cloth';
 import { command } from './command';
 import { edges } from './edges';
 import { filesClass } from './files-class';
+import { filesContent } from './files-content';
 import { filesNest } from './files-nest';
 import { filesPdf } from './files-pdf';
 import { filesRead } from './files-read';
@@ -13,6 +14,7 @@ import { leg } from './leg';
 import { project } from './project';
 import { sewing } from './sewing';
 import { sewingPictures } from './sewing-pictures';
+import { sewingSteps } from './sewing-steps';
 import { sheets } from './sheets';
 import { workbenchFinished } from './workbench-finished';
 import { workbenchOpen } from './workbench-open';
@@ -30,6 +32,7 @@ export const english = {
   ...command,
   ...edges,
   ...filesClass,
+  ...filesContent,
   ...filesNest,
   ...filesPdf,
   ...filesRead,
@@ -37,6 +40,7 @@ export const english = {
   ...project,
   ...sewing,
   ...sewingPictures,
+  ...sewingSteps,
   ...sheets,
   ...workbenchFinished,
   ...workbenchOpen,

@@ -8,7 +8,7 @@ export const leg = {
   'Centre front leans inwards by {0}.': 'plain', // {0} mm(lean)
   'Centre front leans outwards by {0}, and stays so.': 'plain', // {0} mm(lean)
   'Centre lines and crotch curves of the {0} leg stay as long as those of the other, front and back, so that the two can be sewn to each other and their notches meet.':
-    'plain', // {0} side
+    'plain', // {0} SIDE_NAMES[side]
   'It changes {0}.': 'plain', // {0} inTurn( changes.map(({ name, by }) => (by > 0 ? say`${name} by +${mm(by)}` : say`${name} by ${mm(by)}`)), ', ', )
   'Length: {0}. Both inseams are {1} long, measured from the crotch, and the hem is {2} round.': 'plain', // {0} lengthWords, {1} mm(pathLength(leg.front.inseam)), {2} mm(hem)
   'No finished measure changes.': 'plain',
@@ -26,27 +26,37 @@ export const leg = {
     'plain', // {0} squaringWords(leg)
   'The waist edge is raised by {0} along the centre lines, the crotch lowered by {1}.': 'plain', // {0} mm(raiseWaist), {1} mm(lowerCrotch)
   'The {0} hip is fuller by {1}: this leg is spread by so much more parallel to the grain, half in front and half behind.':
-    'plain', // {0} side, {1} mm(more.fullerHip)
+    'plain', // {0} SIDE_NAMES[side], {1} mm(more.fullerHip)
   'The {0} hip is higher by {1}: the waist edge of this leg lies so much higher over the side, and as before at both centres, in one smooth line.':
-    'plain', // {0} side, {1} mm(more.higherHip)
-  'The {0} leg is as the measurements say.': 'plain', // {0} side
+    'plain', // {0} SIDE_NAMES[side], {1} mm(more.higherHip)
+  'The {0} leg is as the measurements say.': 'plain', // {0} SIDE_NAMES[side]
   'The {0} leg is longer by {1}: both its inseams are, stretched along the grain, so that no width changes; the knee goes down by its share.':
-    'plain', // {0} side, {1} mm(more.longerLeg)
-  'The {0} seat is fuller by {1}: the back of this leg is moved out by so much, parallel to the grain.': 'plain', // {0} side, {1} mm(more.fullerSeat)
+    'plain', // {0} SIDE_NAMES[side], {1} mm(more.longerLeg)
+  'The {0} seat is fuller by {1}: the back of this leg is moved out by so much, parallel to the grain.': 'plain', // {0} SIDE_NAMES[side], {1} mm(more.fullerSeat)
   'This leg alone: {0}': 'plain', // {0} inTurn( FIGURES.map(([name, of]) => { const by = of(after) - of(before); if (Math.abs(by) < TOLD) return UNSAID; return by < 0 ? say`${name} −${mm(-by)}` : say`${name} +${mm(by)}`; }), ', ', )
+  'at the knee': 'trade',
   'at this length no hem does for both legs; a longer leg would do.': 'plain',
   'at this length the hem of this leg can be {0} to {1} round.': 'plain', // {0} mm(least), {1} mm(most)
+  'below the knee': 'trade',
   'crotch seam': 'plain',
-  inseam: 'plain',
+  full: 'trade',
+  inseam: 'trade',
   'it can be lowered by {0} at most': 'plain', // {0} mm(-lowest)
   'it can’t be lowered': 'plain',
   'leans {0}': 'plain', // {0} mm(lean)
-  'lowered by {0} the waist edge would come nearer than {1} to the hip line at centre {2}, or to the crotch curve below it; on these blocks {3}.':
-    'plain', // {0} mm(-raiseWaist), {1} mm(wanted), {2} part, {3} most
+  left: 'plain',
+  'lowered by {0} the waist edge would come nearer than {1} to the hip line at centre back, or to the crotch curve below it; on these blocks {2}.':
+    'plain', // {0} by, {1} mm(wanted), {2} most
+  'lowered by {0} the waist edge would come nearer than {1} to the hip line at centre front, or to the crotch curve below it; on these blocks {2}.':
+    'plain', // {0} by, {1} mm(wanted), {2} most
+  'mid-calf': 'trade',
+  'mid-thigh': 'trade',
+  right: 'plain',
+  short: 'trade',
   'the one dart is not sewn.': 'plain',
   'the {0} darts are not sewn.': 'plain', // {0} number(count)
   'there are no darts.': 'plain',
-  thigh: 'plain',
+  thigh: 'trade',
   'to {0}, and no further: on a shorter way to the ankle the inseams would start too steeply': 'plain', // {0} mm(width)
   'to {0}, so that the foot’s {1} pass with {2} to spare': 'plain', // {0} mm(width), {1} mm(foot), {2} mm(HEM.footRoom)
   'to {0}: {1} of the foot’s {2}, half the knee’s {3} and {4}': 'plain', // {0} mm(width), {1} number(HEM.ofFoot), {2} mm(foot), {3} mm(knee), {4} mm(hemRoom(body))

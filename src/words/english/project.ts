@@ -11,8 +11,10 @@ export const project = {
   'Only in cloth without a nap, and with a print that has no upper end.': 'plain',
   'Piece the fork’s tip, {0}': 'plain', // {0} mm(tip)
   'Take a cloth {0} wide': 'plain', // {0} mm(width)
-  'Turn pieces end for end': 'plain',
-  'a number{0} between {1} and {2}': 'plain', // {0} UNIT_WORDS[unit] ?? '', {1} value(lowest), {2} value(highest)
+  'Turn pieces end for end': 'trade',
+  'a number between {0} and {1}': 'plain', // {0} least, {1} most
+  'a number of millimetres between {0} and {1}': 'plain', // {0} least, {1} most
+  'a number of years between {0} and {1}': 'plain', // {0} least, {1} most
   'a text of at most {0} characters': 'plain', // {0} number(LONGEST_TEXT, 0)
   'has more curves than the {0} that an edge may have; draw it with fewer points.': 'plain', // {0} number(Number(which), 0)
   'has no place here.': 'plain',
@@ -39,8 +41,8 @@ export const project = {
   'must not be left out.': 'plain',
   'no leg can be drawn from these measurements; measure rise, hip, hip depth and inside leg again, and look at the unit.':
     'plain',
-  'one of {0}': 'plain', // {0} field.options.join(', ')
-  'one of {0}, or { "{1}": {2} }': 'plain', // {0} field.options.join(', '), {1} field.own.key, {2} figureWanted({ unit: 'mm', ...field.own })
+  'one of {0}': 'plain', // {0} own(field.options.join(', '))
+  'one of {0}, or { "{1}": {2} }': 'plain', // {0} own(field.options.join(', ')), {1} own(field.own.key), {2} figureWanted({ unit: 'mm', ...field.own })
   'stands twice in the file; only the last one can count.': 'plain',
   "the blocks that were brought can't be used without that; blocks drafted from the measurements take their place.":
     'plain',
@@ -48,8 +50,10 @@ export const project = {
   'true or false': 'plain',
   'was written by a newer Legwork; this one reads up to version {0}.': 'plain', // {0} number(VERSION, 0)
   'with this the lines of the leg cross or turn back': 'plain',
-  'with this the lines of the {0} leg cross or turn back; less would do.': 'plain', // {0} side
+  'with this the lines of the {0} leg cross or turn back; less would do.': 'plain', // {0} SIDE_NAMES[side]
+  '{0}; leave it out.': 'plain', // {0} crossing
   '{0}; measure it again, or leave it empty.': 'plain', // {0} crossing
   '{0}; {1} would do.': 'plain', // {0} crossing, {1} limit
+  '{0}; “{1}” would do.': 'plain', // {0} crossing, {1} own(neutral)
   '“auto” or {0}': 'plain', // {0} figureWanted(field)
 } as const;

@@ -1,5 +1,7 @@
 // Written by `npm run words`, save where each comes from.
 export const sewingPictures = {
+  '1 notch in front': 'plain',
+  '2 notches behind': 'plain',
   'A leg folded right sides together: the front lies wrong side up on the wider back, front inseam on back inseam; the inseam is lit.':
     'plain',
   'A leg, wrong side up, with its notches, folds, stitching lines, side and quarter marks.': 'plain',
@@ -16,7 +18,7 @@ export const sewingPictures = {
   'The facing, wrong side up, on the right side of the leg, the seam at the upper edge lit.': 'plain',
   'The finished trousers from the front, right side out, laid flat with the waist at its widest.': 'plain',
   'The hem facing folded right sides together, its inseam, {0} high, lit.': 'plain', // {0} mm(hemStitchingAt(g))
-  'The lay, {0}: {1}. To buy: {2}.': 'plain', // {0} LAYOUT_WORDS[lay.layout], {1} lay.placements.map((one) => pieceName(one.piece)).join(', '), {2} amount(lay.toBuy)
+  'The lay, {0}: {1}. To buy: {2}.': 'plain', // {0} LAYOUT_WORDS[lay.layout], {1} inTurn( lay.placements.map((one) => pieceName(one.piece)), ', ', ), {2} amount(lay.toBuy)
   'The left leg and the right one differ.': 'plain',
   'The leg, wrong side up, with the casing and the hem pressed over in the fold.': 'plain',
   'The leg, wrong side up, with the casing pressed over in the fold.': 'plain',
@@ -36,7 +38,7 @@ export const sewingPictures = {
     'plain',
   'The pocket, wrong side up, its facing stitched, its sides and bottom pressed under.': 'plain',
   'The pocket, wrong side up, with the facing turned over and stitched.': 'plain',
-  'The raw edges overlocked: {0}.': 'plain', // {0} inTurn(works.map(overlockedTold), '; ')
+  'The raw edges overlocked: {0}.': 'plain', // {0} inTurn(works.map(rawEdgeName), '; ')
   'The second leg is the mirror image of the first.': 'plain',
   'The two waist facings, right sides together, with both centre seams lit.': 'plain',
   'The waist from behind, the opening shut, the casing stitched upright at centre back and at both quarter marks.':
@@ -49,11 +51,80 @@ export const sewingPictures = {
   'The waist from the front, right side out, the cord’s ends coming out at both openings.': 'plain',
   'The waist from the front, right side out, the folded ring lying on it, raw edges together, the seam lit.': 'plain',
   'The waist from the front, right side out, two rows of long stitches lit, their threads hanging out.': 'plain',
-  'The waist laid out flat, both legs side by side, with the {0} above it: its quarters go to the centre seams and the quarter marks, which lie apart from the sides.':
-    'plain', // {0} holds
+  'The waist laid out flat, both legs side by side, with the band above it: its quarters go to the centre seams and the quarter marks, which lie apart from the sides.':
+    'plain',
+  'The waist laid out flat, both legs side by side, with the elastic above it: its quarters go to the centre seams and the quarter marks, which lie apart from the sides.':
+    'plain',
   'The {0} folded right sides together with its end seam lit; below, the ring folded lengthwise.': 'plain', // {0} name
   'Two layers, right sides together, sewn {0} from the edge, the edge overlocked.': 'plain', // {0} mm(allowances.inseam)
+  'back, underneath': 'trade',
+  'band, in quarters': 'trade',
+  'both selvedges': 'plain',
+  cord: 'trade',
+  'dotted: before washing': 'ours: what a line of the picture means',
+  'dotted: elastic, held at both ends': 'plain',
+  'elastic on the raw edge': 'plain',
+  'elastic, in quarters': 'plain',
+  'elastic, safety pin': 'trade',
+  'end tucked in, stitched shut': 'plain',
+  facing: 'trade',
+  fold: 'trade',
+  'fold of the {0}': 'plain', // {0} name
+  'fold, no seam': 'trade',
+  'fold: cut it open and turn the upper layer round': 'plain',
+  'grain along the selvedge': 'trade',
+  'hatched: lies printed side down': 'ours: what a line of the picture means',
+  'hem, wrong side up': 'trade',
+  'in a single layer, right side up': 'trade',
+  'inseam on inseam': 'trade',
+  'left open': 'plain',
+  'leg, flat, wrong side up': 'plain',
+  'leg, right side out, inseam up': 'trade',
+  'leg, right side out, seen from the side': 'trade',
+  'leg, right side up': 'trade',
+  'leg, right side up; dotted: the tip opened out': 'trade',
+  'leg, right side up; facing, wrong side up': 'trade',
+  'leg, wrong side out, inseam up': 'trade',
+  nap: 'plain',
+  'notch on notch': 'trade',
+  'notch, both inseams': 'trade',
+  'one leg, right side out': 'trade',
+  'opening at the side': 'plain',
+  'opening shut': 'plain',
+  'patch behind, opening': 'trade',
+  quarter: 'plain',
+  'raw edges together': 'trade',
+  'right side out, seen from the front': 'trade',
+  'right side up, centre front at the right': 'trade',
+  'right side up, hem below': 'trade',
+  'right sides together, wrong side up': 'trade',
+  seam: 'trade',
+  'seam, with a gap': 'trade',
+  selvedge: 'trade',
+  sew: 'trade',
+  'sew the inseam': 'trade',
+  side: 'trade',
+  'slip in': 'plain',
+  stitch: 'trade',
+  'stitch, stretched': 'trade',
+  'stitching line': 'trade',
+  stretch: 'plain',
+  'the left one, wrong side out': 'trade',
+  'the other, wrong side out': 'plain',
+  'the right leg, right side out': 'trade',
+  'then the ring, folded lengthwise, right side out': 'trade',
+  'threads to draw up': 'trade',
+  'tip, wrong side up': 'trade',
+  'turned right side out': 'plain',
+  'two facings, right sides together': 'trade',
+  'waist, wrong side up': 'trade',
+  'wrong side out, seen from behind': 'trade',
+  'wrong side up': 'trade',
   '{0} as it lies, cloth {1} wide': 'plain', // {0} mm(length), {1} mm(lay.clothWidth)
   '{0} open': 'plain', // {0} mm(LEFT_OPEN)
   '{0} under': 'plain', // {0} mm(side)
+  '{0}, one end: folded lengthwise, right sides together': 'plain', // {0} name
+  '{0}, right sides together': 'plain', // {0} LAYOUT_WORDS[lay.layout]
+  '{0}, right sides together, folded at the left': 'plain', // {0} name
+  '{0}, stretched': 'plain', // {0} name
 } as const;

@@ -1,74 +1,19 @@
 // Written by `npm run words`, save where each comes from.
 export const sewing = {
-  'A facing cut as the leg is lies flat at any slant; a turning of the leg itself would not.': 'plain',
+  '4 threads, stitch 2.5 mm long, seam 6 mm wide, differential feed 1.3 to 1.5': 'plain',
   'A forgotten pin is found by the skin. Count.': 'plain',
-  'A hand goes in, and the upper edge runs level, square to the side line.': 'plain',
-  'A seam ripper slips: the pins stop it, and your other hand stays behind it.': 'plain',
-  'All three layers are caught all round, and the {0} stands equally high everywhere.': 'plain', // {0} name
-  'All three layers are caught all round. The band lies flat, without a tuck.': 'plain',
-  'All three layers are caught all round. The foot goes through without a thread breaking.': 'plain',
-  'An iron does it well on flat cloth, and badly in a narrow tube.': 'plain',
-  'At the hem fold {0} to the wrong side on the hem line, and press.': 'plain', // {0} mm(turnedDepth(g))
-  'At the hem pin fold on fold: the seam goes through the hem, all layers of it.': 'plain',
-  'At the hem press {0} to the wrong side, then fold again on the hem line, {1} deep, and press.': 'plain', // {0} mm(hemTucked(g)), {1} mm(turnedDepth(g))
-  'At the waist press {0} to the wrong side first.': 'plain', // {0} mm(tuckedUnder(heights.catch))
-  'Both ends are equally long. Tied, no loop hangs below the foot.': 'plain',
-  'Both hems are equally deep, and front and back inseam are still equally long.': 'plain',
-  'Both legs are equally long, the hems equally deep all round, without a twist.': 'plain',
-  'Both legs are equally long, the stitching equally high all round, without a twist.': 'plain',
-  'Both sides of a knit look alike, and so do front and back until one has been sewn the wrong way round.': 'plain',
-  'Both sides of many cloths look alike, and so do front and back until one has been sewn the wrong way round.':
-    'plain',
-  'Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. Lay it as the lay shows, which stands before these steps. Lay each grainline parallel to the selvedge: both arrowheads equally far from it.':
-    'plain',
-  'Clip the {0} notches of each leg and its tip, no deeper than {1}: one on the front centre seam, two on the back one, single ones on the inseams and where the tip is sewn on.':
-    'plain', // {0} number(notches, 0), {1} mm(3)
-  'Clip the {0} notches of each leg and its tip, no deeper than {1}: one on the front centre seam, two on the back one, single ones on the inseams.':
-    'plain', // {0} number(notches, 0), {1} mm(3)
-  'Clip the {0} notches of each leg, no deeper than {1}: one on the front centre seam, two on the back one, single ones on the inseams.':
-    'plain', // {0} number(notches, 0), {1} mm(3)
+  'Children’s loungewear': 'plain',
+  'Children’s sleepwear': 'plain',
   'Close the elastic with a pin and try it on before it is sewn: two fingers pass under it, and sitting for a while leaves no mark.':
     'plain',
-  'Cloth that shrinks after it was sewn takes the ease and the length with it.': 'plain',
-  'Cords at hems catch in bicycles and doors; on children’s clothes leave them out, or wholly inside.': 'plain',
-  'Cords catch on doors and playthings. On a child’s clothes elastic is the better choice; leave no long ends, no knots and no toggles there.':
-    'plain',
-  'Count the pins that you take out.': 'plain',
+  'Cord outside its channel': 'plain',
   'Cut all threads off, turn the trousers right side out, and count the pins.': 'plain',
   'Cut away from your hands and close a rotary cutter after each cut; count pins and needles; never leave a hot iron alone.':
     'plain',
-  'Cut away from your hands. Close a rotary cutter every time you put it down.': 'plain',
-  'Cut each elastic {0} long, {1} wide. Draw it through with a safety pin, let it reach {2} beyond both inseam stitching lines, and sew across both its ends inside the allowance.':
-    'plain', // {0} mm(g.notions.hemElasticLength ?? 0), {1} mm(g.hem.elasticWidth), {2} mm(LAP / 2)
-  'Cut the cord {0} long, {1} wide, and keep its ends from fraying: dip, knot or stitch them.': 'plain', // {0} mm(notions.cordLength ?? 0), {1} mm(waist.cordWidth)
-  'Cut the elastic {0} long, {1} wide. Close it with a pin round the waist, {2} lapped, and shorten it until it holds without pressing.':
-    'plain', // {0} mm(length), {1} mm(waist.elasticWidth), {2} mm(LAP)
-  'Cut the elastic {0} long, {1} wide. Close one with a pin and try it round the waist; shorten it until it holds without pressing.':
-    'plain', // {0} mm(length), {1} mm(waist.elasticWidth)
-  'Cut two cords {0} long, {1} wide, and keep their ends from fraying.': 'plain', // {0} mm(length), {1} mm(g.hem.cordWidth)
-  'Cut two elastics {0} long, {1} wide. Try one round the leg where the hem will sit, closed with a pin.': 'plain', // {0} mm(length), {1} mm(g.hem.elasticWidth)
-  'Cut {0} elastics {1} long, {2} wide. Close one with a pin and try it round the waist; shorten it until it holds without pressing.':
-    'plain', // {0} number(waist.rows, 0), {1} mm(length), {2} mm(waist.elasticWidth)
-  'Cut {0} elastics {1} long, {2} wide. Close one with a pin round the waist, {3} lapped, and shorten it until it holds without pressing.':
-    'plain', // {0} number(rows, 0), {1} mm(length), {2} mm(waist.elasticWidth), {3} mm(LAP)
-  'Don’t wash the cloth: the pieces are cut larger by what it will shrink, {0} in length and {1} in width.': 'plain', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)
   'Draw both under threads together until {0} is {1} round, knot them, and share the gathers out from quarter to quarter.':
     'plain', // {0} edge, {1} mm(to)
-  'Draw each in at the opening at the side with a safety pin, once round, and out at the same opening.': 'plain',
-  'Each leg has one front notch, two back notches, and its quarter mark at the waist.': 'plain',
-  'Each ring is as long round as the hem of its leg.': 'plain',
-  'Elastic that is too tight hurts.': 'plain',
-  'Elastic that is too tight hurts; on a child, allow for growing.': 'plain',
-  'Fold each facing right sides together and sew its inseam, {0} from the edge.': 'plain', // {0} mm(allowances.inseam)
-  'Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: the leg folds near the side line.':
-    'plain',
-  'Fold each {0} right sides together, end on end, and sew the ends, {1} from the edge.': 'plain', // {0} name, {1} mm(allowances.inseam)
-  'Fold the casing to the wrong side on the fold line, which was drawn {0} below the raw edge, and press.': 'plain', // {0} mm(heights.fold + heights.catch)
-  'Fold the ring lengthwise, wrong sides together, and press the fold.': 'plain',
-  'Fold the strip lengthwise, right sides together, and sew along the open long edge, {0} from it.': 'plain', // {0} mm(allowance('upper'))
-  'Fold the {0} right sides together, end on end.': 'plain', // {0} name
-  'Folded, each ring is {0} high and {1} round.': 'plain', // {0} mm(hem.bandHeight), {1} mm(lengthOf(piece, ['upper']))
-  'Folded, the ring is {0} high and {1} round.': 'plain', // {0} mm(finished.heights.height / 2), {1} mm(lengthOf(piece, ['upper']))
+  Edges: 'plain',
+  Fire: 'plain',
   'For {0}, a rule for children’s outerwear in the United States allows {1} of cord outside the channel, without toggles and tacked; here it is {2}. It is a sensible measure for trousers too.':
     'plain', // {0} words, {1} mm(US_END), {2} mm(ends)
   'For {0}: at an ankle-length hem the cord has to lie wholly inside when it is drawn up. Elastic does the same without ends to step on.':
@@ -83,257 +28,71 @@ export const sewing = {
     'plain', // {0} words
   'For {0}: in the United States sleepwear of sizes to 14 has to resist flame or fit tightly. This pant hangs loose and is not tight-fitting, so its cloth would have to pass.':
     'plain', // {0} words
-  'From the right side no facing shows at the lower edge.': 'plain',
-  'From the right side no facing shows at the upper edge.': 'plain',
   'Garments of nine months and smaller are exempt from the sleepwear rules while no piece of a two-piece is longer than {0}; this one measures {1} at its longest and goes beyond that.':
     'plain', // {0} mm(INFANT_LONGEST), {1} mm(largestExtent)
   'Garments of nine months and smaller are exempt from the sleepwear rules while no piece of a two-piece is longer than {0}; this one measures {1} at its longest and stays within that.':
     'plain', // {0} mm(INFANT_LONGEST), {1} mm(largestExtent)
-  'In one seam the curve runs smoothly under the body; sewn in two halves it would corner at the inseams.': 'plain',
-  'Inseam and crotch edge run on across the seam without a step, and the two legs are mirror images.': 'plain',
-  'Iron a patch of interfacing, {0} by {1}, to the wrong side behind the mark.': 'plain', // {0} mm(30), {1} mm(Math.max(30, width + 20))
-  'It goes through the outer layer alone, so it is made before the casing is folded.': 'plain',
-  'It is sewn on first, because a leg lies flat only before its inseam is sewn.': 'plain',
-  'Keep your fingers beside the foot, never before the needle.': 'plain',
-  'Laid right sides together, the two legs meet along the whole crotch seam, front and back; elsewhere they differ, as they should.':
-    'plain',
-  'Lap its ends {0} and sew a square with a cross in it.': 'plain', // {0} mm(LAP)
-  'Lay the edge of the elastic along the raw edge of the cloth, on its wrong side.': 'plain',
-  'Lay the pocket on the right side of the {0} of each leg, its corners on the marks, and pin it.': 'plain', // {0} pocket.part
-  'Lay the pocket on the right side of the {0} of the right leg, as it is worn, its corners on the marks, and pin it.':
-    'plain', // {0} pocket.part
-  'Lay the tip on the back of its leg, right sides together, its long straight edge on that of the leg. The wider end is the crotch’s.':
-    'plain',
-  'Lay the tip on the back of its leg, right sides together, its long straight edge on that of the leg: the notches meet, and so do both ends of the raw edges. The wider end is the crotch’s.':
-    'plain',
-  'Lay the two facings right sides together and sew both centre seams, {0} from the edge. The wider side is the back.':
-    'plain', // {0} mm(allowances.crotch)
-  'Lay the two halves right sides together, sew one end of each to the other, {0} from the edge, and press the seam open.':
-    'plain', // {0} mm(allowance('leftEnd'))
-  'Lay the waist flat at its widest, even out the ends, and stitch across cord and casing at centre back.': 'plain',
-  'Lay two scraps right sides together and sew {0} from the edge, as the inseams will be sewn.': 'plain', // {0} mm(allowances.inseam)
-  'Leave the paper on the pieces until they are marked.': 'plain',
-  'Let go, the waist draws in evenly, and no raw edge looks out.': 'plain',
+  'Gather the hems': 'trade',
+  'Gather the waist': 'plain',
+  'Infant garment': 'plain',
   'Local rules and the cloth’s own label stand above this tool; it certifies nothing.': 'plain',
-  'Look at your tapes: seen from behind, the left leg lies on the left, as it is worn.': 'plain',
+  'Look it over and press it': 'trade',
   'Loose cotton, and napped flannel most of all, catches fire easily and burns fast, on adults too: keep away from open flames, stoves and heaters.':
     'plain',
-  'Mark its quarters: the lap, the middle, and halfway between.': 'plain',
-  'Mark its quarters: the seam comes to the inseam.': 'plain',
-  'Mark its quarters: the seam is centre back.': 'plain',
-  'Mark on the wrong side, with chalk or a pen that goes out again: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of the waist. The quarter lies halfway between the centre seams, whatever the side does.':
-    'plain',
-  'Mark the opening for the cord on the right side, with a pen that goes out again.': 'plain',
-  'Mark the pocket’s corners with a stitch of thread each, so that both sides show them.': 'plain',
-  'Mark {0} from both ends, where they will be lapped, then the middle and both quarters between.': 'plain', // {0} mm(LAP / 2)
   'Mark {0} in quarters.': 'plain', // {0} edge
-  'No allowance is drawn at the {0}: cut that much outside the line as you mean to sew inside it.': 'plain', // {0} seam
+  Needle: 'trade',
+  Needles: 'plain',
+  'Nightwear label': 'plain',
   'No knots or toggles, no cord at the back; tack it midway.': 'plain',
-  'On each leg one opening is marked at the side, just above the hem fold, in the part that will lie outside.': 'plain',
-  'On each leg one opening is marked {0} from centre front, in the part of the casing that will lie outside.': 'plain', // {0} mm(20)
-  'Only the body knows how tight is right: cloth, elastic and habit differ.': 'plain',
-  'Open it out and press both allowances towards the tip.': 'plain',
-  'Open the folds again. Their creases stay and lead you later.': 'plain',
-  'Overlock or zigzag the edge as the seam will be finished, and press the scrap.': 'plain',
-  'Overlock or zigzag the sides and the bottom.': 'plain',
-  'Overlock or zigzag the upper edge of the pocket.': 'plain',
-  'Pin at the crotch and at the hem, then between.': 'plain',
-  'Pin at the crotch, at the hem, and at both notches, then between.': 'plain',
-  'Pin at the crotch, at the hem, and at the notch, then between.': 'plain',
-  'Pin inseam on inseam first, the allowances to opposite sides; then the single front notches, the double back notches, and the upper edges.':
-    'plain',
-  'Pin it at both ends and at the notch.': 'plain',
-  'Pin it at both ends.': 'plain',
-  'Pin it to the wrong side of the waist’s raw edge: the lap at centre back, the middle at centre front, the quarters at the quarter marks.':
-    'plain',
   'Press both legs, the inseams first, then waist and hems.': 'plain',
-  'Press both seams open.': 'plain',
-  'Press both seams to one side each.': 'plain',
-  'Press it flat, along the grain, with the heat that its label allows.': 'plain',
-  'Press it flat, along the grain, without steam: steam shrinks it.': 'plain',
-  'Press it.': 'plain',
-  'Press on the wrong side, and keep your fingers off the point that you hold down.': 'plain',
-  'Press the allowances down to the legs.': 'plain',
-  'Press the allowances of one leg to its front, those of the other to its back.': 'plain',
-  'Press the allowances towards the facing and stitch them to it, close beside the seam.': 'plain',
-  'Press the allowances towards the facing and stitch them to it, close beside the seam: the edge rolls inside by itself then.':
-    'plain',
-  'Press the casings from the wrong side.': 'plain',
-  'Press the hems from the wrong side.': 'plain',
-  'Press the seam open.': 'plain',
-  'Press the seam to one side.': 'plain',
-  'Press them.': 'plain',
-  'Press {0} to the wrong side, the bottom first, then the sides. Fold the lower corners so that nothing looks out.':
-    'plain', // {0} mm(g.allowances.inseam)
-  'Pressed to different sides they don’t pile up where the four meet in the crotch.': 'plain',
-  'Pull before and behind the foot alike: a needle that is bent breaks.': 'plain',
   'Pull every seam once, gently: none opens. Both legs are equally long, and the centre seams stand upright.': 'plain',
   'Pull every seam once, gently: none opens. The left leg is on the wearer’s left, and the centre seams stand upright.':
     'plain',
-  'Pull the elastic smooth and share the fullness out by quarters: its middle at centre front, its lap at centre back, its quarters at the quarter marks. These lie {0}.':
-    'plain', // {0} quarterPlace(g)
-  'Pull the inner leg out.': 'plain',
-  'Pull the seam apart. If the thread shows between the halves, tighten the upper thread; if the seam puckers, loosen it or change the needle.':
-    'plain',
-  'Pull the seam lengthwise as far as the cloth gives. If the thread breaks, widen the zigzag or loosen the upper thread; if the seam waves, lighten the foot’s pressure or raise the differential feed.':
-    'plain',
-  'Put a safety pin into one end and pin the other end down beside the opening, so that it can’t slip in. Push the pin through the channel.':
-    'plain',
-  'Put a safety pin into one end and pin the other end down beside the opening, so that it can’t slip in. Push the pin through the lower channel.':
-    'plain',
-  'Put a safety pin into one end and pin the other end down beside the opening, so that it can’t slip in. Push the pin through the lowest channel, then the next ones.':
-    'plain',
-  'Put a safety pin into one end. Draw it in at one opening in front, all round, and out at the other.': 'plain',
-  'Quarter by quarter the fullness is shared out evenly all round.': 'plain',
-  'See that it is not twisted. Lap the ends {0} and close them with a pin; try the trousers on.': 'plain', // {0} mm(LAP)
-  'Serge along the stitching line, {0} from the edge; the knife takes off what is too much. Take pins out before they reach it.':
-    'plain', // {0} mm(allowance)
-  'Serge them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Keep the knife off the elastic.':
-    'plain',
-  'Serge {0}, without cutting anything off.': 'plain', // {0} names.join(' and ')
-  'Sew a buttonhole {0} long on the mark, or press in an eyelet of {1}. Cut the buttonhole open from both ends to the middle, a pin across each end.':
-    'plain', // {0} mm(width + 3), {1} mm(Math.max(4, 0.8 * width))
-  'Sew a loop of tape in at centre back, so that back can be told from front.': 'plain',
-  'Sew a loop of tape into the casing at centre back, so that back can be told from front.': 'plain',
-  'Sew all round, {0} from the edge.': 'plain', // {0} mm(allowances.hem)
-  'Sew from the waist in front through the crotch to the waist behind, in one go.': 'plain',
+  Serger: 'plain',
   'Sew in the label that the rules where you live ask for on children’s nightwear.': 'plain',
-  'Sew inside the ring and stretch the cuff, not the leg, from pin to pin.': 'plain',
-  'Sew inside the ring: the foot stands in the tube, the leg lies round it.': 'plain',
-  'Sew the curve between the notches a second time on the same line: it bears the most pull.': 'plain',
-  'Sew the ends together, {0} from the edge, but in the half that will lie inside leave {1} open: the elastic goes in there.':
-    'plain', // {0} mm(allowances.crotch), {1} mm(Math.max(waist.elasticWidth + 5, finished.heights.height / 2 - 10))
-  'Sew the ends together, {0} from the edge.': 'plain', // {0} mm(allowances.crotch)
-  'Sew the gap in the end seam shut by hand.': 'plain',
-  'Sew the lap: a square round its edge, and a cross in it from corner to corner.': 'plain',
-  'Sew the left leg’s inseam first, then the right one’s: each leg’s two inseams belong to each other, and to no other leg’s.':
-    'plain',
   'Sew two rows of long stitches all round inside the allowance, one close to the stitching line. Leave long threads at both ends.':
     'plain',
-  'Sew {0} from the edge with a narrow zigzag, which gives with the cloth. Don’t pull: let the machine feed.': 'plain', // {0} mm(allowance)
-  'Sew {0} from the edge; sew back and forth at both ends.': 'plain', // {0} mm(allowance)
-  'Sewn on first, it lies flat; its allowances, pressed that way, are held by the inseam and the crotch seam later. From here on the leg is one piece.':
-    'plain',
-  'Share the fullness out by quarters, the lap at the inseam and the elastic’s quarters at the quarter marks, and stitch the openings shut, the hem stretched flat.':
-    'plain',
-  'Slip each facing over the hem, right sides together, inseam on inseam; pin.': 'plain',
-  'Slip each ring over the hem, on the right side: raw edges together, seam at the inseam, quarters on quarters; pin.':
-    'plain',
-  'Slip the facing over the waist, right sides together, upper edges and seams meeting; pin.': 'plain',
-  'Slip the folded ring over the waist, on the right side: raw edges together, seam at centre back, middle at centre front, quarter marks on quarter marks.':
-    'plain',
-  'Steam burns fingers: hold the fold with a ruler, not with your hand.': 'plain',
-  'Stick a bit of tape on the wrong side of each leg and write “back” on the back of it.': 'plain',
-  'Stick a bit of tape on the wrong side of each leg, on the back of it, and write “left, back” or “right, back”: left and right as they are worn.':
-    'plain',
-  'Stitch across cord and hem at the inseam, so that it can’t be pulled out.': 'plain',
-  'Stitch all round on the stitching line, {0} below the upper edge; leave {1} open at centre back.': 'plain', // {0} mm(finished.heights.fold), {1} mm(LEFT_OPEN)
-  'Stitch all round on the stitching line; begin and end at centre back and leave {0} open there. The folded edge lies {1} beyond the stitching.':
-    'plain', // {0} mm(LEFT_OPEN), {1} mm(beyond)
-  'Stitch all round on the stitching line; begin and end at centre back and leave {0} open there. The overlocked edge lies {1} beyond the stitching.':
-    'plain', // {0} mm(LEFT_OPEN), {1} mm(beyond)
-  'Stitch all round on the stitching line; the folded edge lies {0} beyond it.': 'plain', // {0} mm(beyond)
-  'Stitch all round on the stitching line; the overlocked edge lies {0} beyond it.': 'plain', // {0} mm(beyond)
-  'Stitch all round, {0} above the hem.': 'plain', // {0} mm(hemStitchingAt(g))
-  'Stitch all round, {0} from the fold; begin at the inseam and leave {1} open there.': 'plain', // {0} mm(hemStitchingAt(g)), {1} mm(HEM_GAP)
-  'Stitch all round, {0} from the fold; begin at the inseam.': 'plain', // {0} mm(hemStitchingAt(g))
-  'Stitch close to the edge: down one side, along the bottom, up the other side. Sew a small triangle at both upper corners, where a hand pulls.':
-    'plain',
-  'Stitch from one inseam to the other, {0} from the fold.': 'plain', // {0} mm(hemStitchingAt(g))
-  'Stitch it down {0} below the fold.': 'plain', // {0} mm(pocket.facing - 5)
-  'Stitch the allowances down, {0} below the seam, with the waist stretched.': 'plain', // {0} mm(3)
+  Stitch: 'trade',
   'Stitch the line between the two channels, {0} above the first stitching, and leave {1} of it open behind, too, where elastic comes above it.':
     'plain', // {0} mm(above), {1} mm(LEFT_OPEN)
   'Stitch the line between the two channels, {0} above the first stitching.': 'plain', // {0} mm(above)
   'Stitch the {0} lines between the channels, {1} apart, and leave {2} of each open behind, too.': 'plain', // {0} number(lines, 0), {1} mm(apart), {2} mm(LEFT_OPEN)
   'Stitch the {0} lines between the channels, {1} apart.': 'plain', // {0} number(lines, 0), {1} mm(apart)
-  'Stitch through all layers, upright, in the centre seams and at both quarter marks: the elastic can’t roll then.':
-    'plain',
-  'Stitch through all layers, upright, in the centre seams and at both quarters: the elastic can’t roll then.': 'plain',
-  'Stitch upright through all layers at both centre seams and both quarter marks.': 'plain',
-  'Straighten both ends: cut along one crosswise thread; pull one out and its gap shows the way.': 'plain',
-  'Straighten both ends: cut along one row of stitches.': 'plain',
-  'Stretch it flat and stitch from the wrong side, {0} above the lower edge of the elastic.': 'plain', // {0} mm(3)
-  'Stretch the casing flat at centre back and stitch the opening shut.': 'plain',
-  'Stretched and let go, the seam lies flat again and no thread has broken.': 'plain',
-  'Stretched, no thread breaks, and the waist goes over the fullest part.': 'plain',
-  'Tacked behind, the cord can’t be pulled out in the wash, nor by a child.': 'plain',
-  'Take the cord that you sewed; its seam goes to centre back.': 'plain',
-  'Take the two cords that you sewed.': 'plain',
-  'The back is wider and higher than the front, and looks out beside and above it: so it should.': 'plain',
-  'The band is shorter than the waist: pin the quarters, and stretch the band, not the leg, to it while you sew.':
-    'plain',
-  'The channel is {0} wide all round, and the facing has no tuck anywhere.': 'plain', // {0} mm(finished.heights.channels[0]?.to ?? finished.heights.fold)
-  'The channel is {0} wide all round, and the turned part has no tuck anywhere.': 'plain', // {0} mm(heights.channels[0]?.to ?? casingDepth)
-  'The cord is equally wide from end to end, and no raw edge shows.': 'plain',
-  'The cord, with a pin in its end, goes through.': 'plain',
-  'The creases run straight from seam to seam, and the turned parts lie flat on the leg.': 'plain',
+  Tension: 'trade',
   'The edge is {0} round, and the {1} reaches {2} when it is stretched as far as a seam should be.': 'plain', // {0} mm(length), {1} ring, {2} mm(to)
-  'The edges are as long as before: not stretched, not drawn together.': 'plain',
   'The folded edge lies {0} beyond the stitching line.': 'plain', // {0} mm(BEYOND_STITCHING)
-  'The foot goes through, and the elastic leaves no mark on the leg.': 'plain',
-  'The gathers are even, a quarter as full as the next, and the opening is shut.': 'plain',
   'The gathers are even, and {0} is as long as the stretched {1}.': 'plain', // {0} edge, {1} ring
-  'The inseams meet at the crotch; one notch meets one notch in front, two meet two behind.': 'plain',
-  'The iron is hot when nobody looks, too: stand it up, and switch it off when you leave.': 'plain',
-  'The left and the right leg differ. The cloth lies in a single layer, right side up, and every paper printed side up: a leg that was turned over would be one for the other side.':
-    'plain',
-  'The opening is {0} wide between the stitching lines of its sides, and straight.': 'plain', // {0} mm(pocket.width)
   'The overlocked edge lies {0} beyond the stitching line.': 'plain', // {0} mm(finished.hemPlan.beyond)
-  'The pocket measures {0} by {1}.': 'plain', // {0} mm(pocket.width), {1} mm(pocket.height)
-  'The quarter marks lie {0}. Pinned to the side marks, the fullness would not be even.': 'plain', // {0} quarterPlace(g)
-  'The ring is as long as the waist of the legs, and its seams meet theirs.': 'plain',
-  'The seam lies flat, and the stitch looks the same from both sides.': 'plain',
-  'The selvedges lie on each other without a pull, and the ends are square to them.': 'plain',
-  'The two inseams are equally long and meet at both notches; nothing was stretched or eased to make it so.': 'plain',
-  'The two inseams are equally long and meet at the notch; nothing was stretched or eased to make it so.': 'plain',
-  'The two inseams are equally long; nothing was stretched or eased to make it so.': 'plain',
-  'The two legs are mirror images: laid right sides together, their edges meet all round.': 'plain',
-  'These edges are turned inside and held by one row of stitching; nothing else keeps them from fraying or curling.':
-    'plain',
-  'This cloth has one way: lay the waists of all pieces towards the same end.': 'plain',
-  'This hem is {0} round; a machine’s free arm is about that, so the leg could not be drawn over it. Flat it is easy, and the inseam holds the ends.':
-    'plain', // {0} mm(hemRound)
-  'Thread each with a safety pin, lap the ends {0}, and sew a square with a cross in it.': 'plain', // {0} mm(LAP)
-  'Thread the other elastic with a safety pin, lap the ends {0}, sew them, and stitch the openings shut.': 'plain', // {0} mm(LAP)
-  'Thread the other elastics with a safety pin, lap the ends {0}, sew them, and stitch the openings shut.': 'plain', // {0} mm(LAP)
-  'Trim the allowances to half and clip them where the edge curves.': 'plain',
-  'Try the iron’s heat on a scrap; the steam comes out at your fingers.': 'plain',
-  'Try the trousers on and see whether the creases hang level and long enough.': 'plain',
-  'Try the trousers on. The band holds by its own stretch; where it is too wide, take the end seam in.': 'plain',
-  'Turn each facing to the wrong side and press the lower edge.': 'plain',
-  'Turn it with a safety pin, turn its free ends in by {0}, stitch them shut, and press.': 'plain', // {0} mm(allowance('rightEnd'))
-  'Turn one leg right side out. Slip it into the other, which stays wrong side out: right sides together, front on front, back on back.':
-    'plain',
-  'Turn the casing to the wrong side in its crease, {0} deep to the stitching line. Lay centre seam on centre seam and mark on mark, and pin.':
-    'plain', // {0} mm(casingDepth)
-  'Turn the facing to the wrong side and press the upper edge.': 'plain',
+  Tools: 'plain',
   'Turn the overlocked edge up to the wrong side in its crease, {0} deep, and pin.': 'plain', // {0} mm(turnedDepth(g))
-  'Turn the waist to the wrong side round the elastic, in its crease. The elastic lies snug in the fold of the lowest row.':
-    'plain',
-  'Turn the waist to the wrong side round the elastic, in its crease. The elastic lies snug in the fold.': 'plain',
-  'Turn the {0} down and press the allowances up to the leg.': 'plain', // {0} name
-  'Turn {0} at the top to the wrong side, on the fold line, and press.': 'plain', // {0} mm(pocket.facing)
-  'Turn {0} of its lower edge under.': 'plain', // {0} mm(tuckedUnder(finished.heights.catch))
-  'Turn {0} of its upper edge under.': 'plain', // {0} mm(hem.turnUnder)
-  'Turn {0} of the raw edge under, in its crease.': 'plain', // {0} mm(tuckedUnder(heights.catch))
   'Turn {0} under, then {1} up, to the wrong side, in the creases, and pin.': 'plain', // {0} mm(hemTucked(g)), {1} mm(turnedDepth(g))
-  'Two fingers go under the band, and it goes over the fullest part without a thread breaking.': 'plain',
-  'Two fingers go under the elastic, and it feels the same when sitting. Pulled out, it goes over the fullest part.':
-    'plain',
-  'Two fingers go under the elastic. Between any two pins the cloth is equally full.': 'plain',
   'Under seven years the rule is stricter: elastic is the better choice.': 'plain',
-  'Wash and dry the cloth as the trousers will be washed and dried. It is expected to lose {0} in length and {1} in width.':
-    'plain', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)
-  'Weigh or pin the paper down and cut on the cut lines: {0}.': 'plain', // {0} pieces.map(cutWords).join('; ')
+  'Waist cord': 'plain',
   'Where the {0} will lie inside the casing, tack their allowances down with a few stitches, so that what is drawn through slides past them.':
     'plain', // {0} seams
-  'With the waist at its widest both ends are equally long, and the trousers go over the fullest part.': 'plain',
   'Write the date and the measurements on the paper pattern, and what you would change.': 'plain',
-  'Zigzag the sides and the bottom: no allowance is drawn there, so the pocket is sewn on over its edges.': 'plain',
-  'Zigzag them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Let the needle swing over the raw edge.':
-    'plain',
-  'Zigzag {0}: one swing in the cloth, the next just over its edge.': 'plain', // {0} names.join(' and ')
-  '{0} both edges together beside the seam, and trim what stands beyond.': 'plain', // {0} edges
-  '{0} both edges together.': 'plain', // {0} edges
+  'a child of 1 year': 'plain',
+  'a child of this size': 'plain',
+  'a child of {0} months': 'plain', // {0} number(Math.round(age * 12))
+  'a child of {0} years': 'plain', // {0} number(years)
+  'a little below normal, so that no thread breaks': 'plain',
+  'balanced, the loopers meeting on the edge': 'plain',
+  band: 'plain',
+  'buttonhole, 0.4 mm long; or an eyelet pressed in': 'plain',
+  'each hem': 'plain',
+  'narrow zigzag, 2.5 mm long, 0.5 to 1 mm wide': 'plain',
+  'normal, the threads locked inside the cloth': 'plain',
+  'serger, 3 threads, stitch 2.5 mm long, differential feed 1': 'plain',
+  'serger, 3 threads, stitch 2.5 mm long, differential feed 1.3 to 1.5': 'plain',
+  'straight, 2.5 mm long': 'plain',
+  'straight, 3 mm long': 'plain',
+  'straight, 4 to 5 mm long, upper tension loosened': 'plain',
+  'the waist': 'trade',
+  'zigzag in three steps, or plain zigzag, 3 mm long, 4 mm wide': 'plain',
+  'zigzag, 2 mm long, 5 mm wide, its right swing just over the edge': 'plain',
+  '{0}, 3 mm long; or a zigzag, 2.5 mm long, 2 mm wide': 'plain', // {0} TWIN_NEEDLE
+  '{0}, both': 'plain', // {0} NEEDLES.knit
+  '{0}, from memory': 'plain', // {0} named
+  '{0}, quoted': 'plain', // {0} named
+  '{0}, read': 'plain', // {0} named
 } as const;

@@ -5,12 +5,13 @@ export const sheets = {
   "a printer's correction must be between {0} and {1}; beyond that it is fitting to the page: switch that off and measure again":
     'plain', // {0} number(1 - WIDEST_CORRECTION), {1} number(1 + WIDEST_CORRECTION)
   "a sheet's side must be between {0} and {1}, which is the longest that a PDF page can be": 'plain', // {0} mm(SMALLEST_PAGE), {1} mm(LARGEST_PAGE)
-  'at most {0} on {1} with this margin': 'plain', // {0} mm(Math.max(0, room)), {1} size.name
+  'at most {0} on {1} with this margin': 'plain', // {0} mm(Math.max(0, room)), {1} own(size.name)
   'front inseam, along its stitching line': 'trade',
   'hip line': 'trade',
   'knee line': 'trade',
+  long: 'plain',
   'must be auto, portrait or landscape': 'plain',
-  'not a known paper size; choose one of {0}': 'plain', // {0} names
+  'not a known paper size; choose one of {0}': 'plain', // {0} own(names)
   'not negative': 'plain',
   'the margin must be between {0} and {1}': 'plain', // {0} mm(0), {1} mm(WIDEST_MARGIN)
   'the overlap must be {0}': 'plain', // {0} limit

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Check } from '../../check';
 import { checksOf } from '../../project';
+import { words } from '../../words';
 import { useBench } from '../store/bench';
 
 /** Long enough that a number being typed is not commented digit by digit. */
@@ -31,6 +32,6 @@ export function verdictChanges(before: readonly Check[], after: readonly Check[]
   const old = new Map(before.map((check) => [check.id, check.verdict]));
   return after
     .filter((check) => (old.get(check.id) ?? 'good') !== check.verdict)
-    .map((check) => `${check.name}: now ${check.verdict}.`)
+    .map((check) => `${words`${check.name}`}: now ${check.verdict}.`)
     .join(' ');
 }

@@ -2,7 +2,7 @@ import { LAYOUT_WORDS } from '../../cloth';
 import { LENGTH_NAMES } from '../../leg';
 import { formatLength, plain, type Units } from '../../length';
 import { checksOf, type Draft, sheetsOf } from '../../project';
-import { printPhrase } from '../../words';
+import { printPhrase, words } from '../../words';
 import type { Station } from '../store/stations';
 import { passing } from './rows';
 
@@ -42,7 +42,8 @@ export const RESULTS: Readonly<Record<Station, (draft: Draft, units: Units) => s
   },
   leg({ project, measures }, units) {
     const { length } = project.leg;
-    const name = typeof length === 'string' ? LENGTH_NAMES[length] : `inseam ${formatLength(length.inseam, units)}`;
+    const name =
+      typeof length === 'string' ? words`${LENGTH_NAMES[length]}` : `inseam ${formatLength(length.inseam, units)}`;
     const opening = printPhrase(passing(measures), units);
     return `${name}, spread ${formatLength(measures.spread, units)}, opening ${opening}`;
   },
@@ -56,7 +57,7 @@ export const RESULTS: Readonly<Record<Station, (draft: Draft, units: Units) => s
   },
   // What is chosen, and not the lay: a closed stop is told anew at every change, and a lay takes longer than a frame.
   cloth({ project: { cloth } }, units) {
-    const lies = cloth.layout === 'best' ? '' : `, ${LAYOUT_WORDS[cloth.layout]}`;
+    const lies = cloth.layout === 'best' ? '' : `, ${words`${LAYOUT_WORDS[cloth.layout]}`}`;
     return `${formatLength(cloth.width, units)} wide${lies}${cloth.oneWay ? ', one way' : ''}${cloth.washFirst ? ' · washed first' : ''}`;
   },
   paper(draft) {

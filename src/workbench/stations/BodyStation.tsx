@@ -8,7 +8,7 @@ import {
   measurements,
 } from '../../body';
 import { valueAt } from '../../project';
-import { mm, type Phrase, say } from '../../words';
+import { mm, type Phrase, say, words } from '../../words';
 import { Group } from '../fields/Group';
 import { QuantityField } from '../fields/QuantityField';
 import { SwitchField } from '../fields/SwitchField';
@@ -94,7 +94,7 @@ function MeasurementField({ measurement }: { readonly measurement: Measurement }
       optional={!required}
       instead={required ? undefined : estimate}
       help={useHelp(measurement)}
-      heard={where}
+      heard={words`${where}`}
       mind={mind}
     />
   );

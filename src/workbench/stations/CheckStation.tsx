@@ -39,7 +39,7 @@ function CheckRow({ check }: { readonly check: Check }) {
     <li id={rowId(check)} tabIndex={-1}>
       <Verdict verdict={check.verdict} />
       <span>
-        <span className="check-name">{check.name}</span>
+        <span className="check-name">{printPhrase(check.name, units)}</span>
         <span className="check-reason">{printPhrase(check.reason, units)}</span>
         {words !== '' && words !== `${label}.` && <span className="check-remedy">{words}</span>}
         {label && (

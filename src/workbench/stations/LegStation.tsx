@@ -1,5 +1,5 @@
 import { LENGTH_NAMES } from '../../leg';
-import { mm, say } from '../../words';
+import { mm, say, words } from '../../words';
 import { PickField } from '../fields/PickField';
 import { QuantityField } from '../fields/QuantityField';
 import { useBench } from '../store/bench';
@@ -62,8 +62,8 @@ function Shape() {
   );
 }
 
-const LENGTHS = [
-  ...Object.entries(LENGTH_NAMES).map(([key, name]) => ({ key, name })),
+const lengths = () => [
+  ...Object.entries(LENGTH_NAMES).map(([key, name]) => ({ key, name: words`${name}` })),
   { key: 'inseam', name: 'an inseam' },
 ];
 
@@ -77,7 +77,7 @@ function Length() {
     <>
       <PickField
         path="leg.length"
-        choices={LENGTHS}
+        choices={lengths()}
         chosen={byHand ? 'inseam' : chosen}
         help={say`Finished inseam ${mm(inseamFront)}.`}
         onPick={(key) =>

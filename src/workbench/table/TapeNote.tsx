@@ -1,14 +1,15 @@
 import { measurements } from '../../body';
+import { words } from '../../words';
 import { useBench } from '../store/bench';
 
 /** Where the tape goes for the measurement that is being typed; the field itself says it to those who listen. */
 export function TapeNote() {
   const field = useBench((state) => (state.station === 'body' ? state.field : undefined));
   const measurement = measurements.find((one) => `body.${one.key}` === field);
-  if (!measurement || measurement.where === '') return null;
+  if (!measurement) return null;
   return (
     <p className="tape-note" aria-hidden="true">
-      <strong>{measurement.name}</strong> {measurement.where}
+      <strong>{words`${measurement.name}`}</strong> {words`${measurement.where}`}
       {measurement.iso && (
         <span className="tape-clause">
           ISO 8559-1:2017, {measurement.iso}

@@ -3,7 +3,7 @@ import Papa from 'papaparse';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { measurements, STARTING_BODIES } from '../../../src/body';
 import { pieceDrawing } from '../../../src/drawing';
-import { type Piece, pieceName } from '../../../src/edges';
+import type { Piece } from '../../../src/edges';
 import {
   type ClassKind,
   carriedOut,
@@ -17,6 +17,7 @@ import { csvFile, measurementHead, measurementText } from '../../../src/files/cl
 import { samplesSteps } from '../../../src/files/pdf/samples';
 import { amountUp } from '../../../src/length';
 import { type Draft, draft, openProject, sheetsOf, withFewestSheets } from '../../../src/project';
+import { pieceName } from '../../names';
 import { inkedPixels, inkPlaces } from '../../outside/paper/pixels';
 import { type OpenPdf, openPdf } from '../../outside/paper/render';
 import { draftOf, projectWith } from '../drafts';

@@ -42,7 +42,7 @@ function written(bodies: readonly Project['body'][], how: Manner): Uint8Array {
   const cell = (text: string) =>
     how.quoted || text.includes(delimiter) || text.includes('"') ? `"${text.replaceAll('"', '""')}"` : text;
   const line = (cells: readonly string[]) => cells.map(cell).join(delimiter);
-  const headOf = ({ key, name, unit: kind }: (typeof measurements)[number]) => {
+  const headOf = ({ key, name: { template: name }, unit: kind }: (typeof measurements)[number]) => {
     const word = head === 'key' ? key : head === 'girth' && key.endsWith('Girth') ? `${name} girth` : name;
     return kind === 'years' || unitIn === 'cell' ? word : `${word} (${unit})`;
   };
@@ -110,8 +110,10 @@ describe('a table of bodies', () => {
     for (const units of ['cm', 'inch'] as const) {
       const project = projectWith({ units });
       const empty = emptyTable(project);
-      for (const { name, where } of measurements)
-        expect(empty).toContain(where.includes(',') ? `"${where}"` : where || name);
+      for (const {
+        where: { template: where },
+      } of measurements)
+        expect(empty).toContain(where.includes(',') ? `"${where}"` : where);
       expect(tableOf(empty, project)).toEqual([expect.stringContaining('holds no body')]);
       const example = empty.split('\r\n').find((line) => line.startsWith('# example')) ?? '';
       const { rows } = readTableOf(`${empty}${example.replace('# example', 'Ada')}\r\n`, project);

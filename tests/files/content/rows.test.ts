@@ -66,11 +66,11 @@ describe('checks', () => {
   const wrong = {
     ...good,
     verdict: 'wrong',
-    name: 'Hem',
+    name: say`Hem`,
     reason: say`Short by ${mm(30)}.`,
     remedy: say`Widen it.`,
   } as const;
-  const mind = { ...good, verdict: 'mind', name: 'Waist', reason: say`Full.`, remedy: UNSAID } as const;
+  const mind = { ...good, verdict: 'mind', name: say`Waist`, reason: say`Full.`, remedy: UNSAID } as const;
 
   test('wrong before mind, each with what to change', () => {
     expect(checkSentences([good, mind, wrong], 'cm')).toEqual([

@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { describe, expect, test } from 'vitest';
-import { cutCurves, type Piece, pieceName } from '../../../src/edges';
+import { cutCurves, type Piece } from '../../../src/edges';
 import { nestedDrawing } from '../../../src/files/nest/drawing';
 import { nestOf } from '../../../src/files/nest/nest';
 import { nestedPieces } from '../../../src/files/nest/pieces';
@@ -9,6 +9,7 @@ import { writeNestedSvg } from '../../../src/files/nest/svg';
 import { boxHolds, curvePoint, flattenCurves, outlineArea, pathLength, pathStart } from '../../../src/plane';
 import type { Draft } from '../../../src/project';
 import { tilePieces } from '../../../src/sheets';
+import { pieceName } from '../../names';
 import { draftWith } from '../drafts';
 import { curvesOf } from '../svg-curves';
 

@@ -2,7 +2,7 @@ import { LAYOUT_WORDS } from '../../../cloth';
 import { pieceName } from '../../../edges';
 import { formatAmount, formatLength, plain } from '../../../length';
 import { clothOf } from '../../../project';
-import { printPhrase } from '../../../words';
+import { printPhrase, words } from '../../../words';
 import { useBench } from '../../store/bench';
 
 /** By this it is found again. */
@@ -18,8 +18,9 @@ export function ClothResult() {
     return (
       <div id={CLOTH_RESULT} tabIndex={-1} className="cloth-result" data-fits="no" aria-live="polite">
         <p>
-          <strong>Does not fit this width.</strong> The {pieceName(answer.widest.piece)} is {l(answer.widest.width)}{' '}
-          wide; {LAYOUT_WORDS[answer.layout]} {l(answer.room)} can be cut. What would fit:
+          <strong>Does not fit this width.</strong> The {words`${pieceName(answer.widest.piece)}`} is{' '}
+          {l(answer.widest.width)} wide; {words`${LAYOUT_WORDS[answer.layout]}`} {l(answer.room)} can be cut. What would
+          fit:
         </p>
         <ul>
           {answer.instead.map((phrase) => (
@@ -37,8 +38,8 @@ export function ClothResult() {
         <strong>
           Buy {formatAmount(lay.toBuy, units)} ({formatAmount(lay.toBuy, other)})
         </strong>
-        , {l(lay.width)} wide, laid {LAYOUT_WORDS[lay.layout]}: the pieces need {l(lay.lengthNeeded)} of it, and{' '}
-        {plain(lay.waste * 100, 0)} % is left over.
+        , {l(lay.width)} wide, laid {words`${LAYOUT_WORDS[lay.layout]}`}: the pieces need {l(lay.lengthNeeded)} of it,
+        and {plain(lay.waste * 100, 0)} % is left over.
       </p>
     </div>
   );

@@ -1,4 +1,5 @@
 import { sewingOf } from '../../../project';
+import { words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { stepShown } from '../../working/sewing-run';
 import { useSewingShown } from '../../working/sewing-shown';
@@ -23,7 +24,7 @@ export function SewingList() {
               aria-current={step === here ? 'step' : undefined}
               onClick={() => show(step.id)}
             >
-              {step.title}
+              {words`${step.title}`}
             </button>
           </li>
         ))}

@@ -2,7 +2,7 @@ import { useRef } from 'react';
 import { plain } from '../../../length';
 import { sewingOf } from '../../../project';
 import { stepMinutes } from '../../../sewing';
-import { isSaid, printPhrase } from '../../../words';
+import { isSaid, printPhrase, words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { moveSewing, stepShown } from '../../working/sewing-run';
 import { useSewingShown } from '../../working/sewing-shown';
@@ -35,7 +35,7 @@ export function StepWords() {
         </span>
       </p>
       <h3 ref={title} tabIndex={-1}>
-        {step.title}
+        {words`${step.title}`}
       </h3>
       <ol>
         {step.tasks.map((task) => (
@@ -46,10 +46,10 @@ export function StepWords() {
       {step.settings.length > 0 && (
         <dl>
           {step.settings.map(({ name, value, source }) => (
-            <div key={name}>
-              <dt>{name}</dt>
+            <div key={name.template}>
+              <dt>{words`${name}`}</dt>
               <dd>
-                {value} <span className="quiet">({source})</span>
+                {words`${value}`} <span className="quiet">({words`${source}`})</span>
               </dd>
             </div>
           ))}

@@ -1,5 +1,6 @@
-import { type MeasurementKey, measurements } from '../../../body';
+import { type MeasurementKey, measurementName, measurements } from '../../../body';
 import { formatLength } from '../../../length';
+import { words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { Word } from '../Word';
 import type { DrawingProps } from './drawing-props';
@@ -107,7 +108,7 @@ function TapeName({ measurement, shape, views, draft, lit }: TapeNameProps) {
   const scale = viewScale(mark.view, shape);
   const sunk = mark.view === 'whole' ? shape.floor * (1 - scale) : place.y;
   const taken = draft.project.body[measurement] ?? draft.body.estimates.find((one) => one.key === measurement)?.value;
-  const name = measurements.find((one) => one.key === measurement)?.name ?? '';
+  const name = words`${measurementName(measurement)}`;
   const number = taken === undefined ? '' : formatLength(taken, units);
   const besideBack = mark.view === 'side' && mark.label.anchor === 'start';
   return (

@@ -5,6 +5,7 @@ import { cutCurves, isDrawnLeft, isLeg, isSamePiece, type Piece, pieceKey, piece
 import { formatLength, type Mm } from '../../../length';
 import { between, outlineCurves, pathThrough, point, pointsBounds } from '../../../plane';
 import { clothOf } from '../../../project';
+import { words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { pathText } from '../path-text';
 import { Word } from '../Word';
@@ -76,9 +77,9 @@ function LaidName({ piece, placement }: { readonly piece: Piece; readonly placem
   const middle = point((box.left + box.right) / 2, (box.top + box.bottom) / 2);
   const at = placement.layer === 'fold' ? { x: width / 4, y: middle.y } : middle;
   const says = [
-    `${pieceName(piece)} ${placement.copies.join(' and ')}`,
+    `${words`${pieceName(piece)}`} ${placement.copies.join(' and ')}`,
     ...(placement.mirrored ? ['printed side down'] : []),
-    ...(LAYER_WORDS[placement.layer] === '' ? [] : [LAYER_WORDS[placement.layer]]),
+    ...(placement.layer === 'single' ? [] : [words`${LAYER_WORDS[placement.layer]}`]),
   ];
   const narrow = width < NARROW && height > 2 * width;
   if (narrow || height < SHALLOW)
@@ -132,7 +133,7 @@ function TooWide({ draft, answer }: DrawingProps & { readonly answer: NoFit }) {
         {`${formatLength(answer.room, units)} can be cut`}
       </Word>
       <Word at={{ x: width / 2, y: height / 2 }} className="word-lay word-number">
-        {`${pieceName(piece)}, ${formatLength(width, units)} wide: does not fit`}
+        {`${words`${pieceName(piece)}`}, ${formatLength(width, units)} wide: does not fit`}
       </Word>
     </>
   );
