@@ -6,12 +6,20 @@ import { OTHER_CLOTHS } from '../content/cloth-rows';
 import { type ColumnKind, nameOf } from './columns';
 import type { ClassRow } from './read-class';
 
-/** The kinds of cloth that a pattern may need. */
-export type ClothName = 'cloth' | 'contrasting cloth' | 'knit for the band' | 'rib for the cuffs';
+/** What people call each thing that is bought by its length. */
+export const NEED_NAMES = {
+  cloth: 'cloth',
+  ...OTHER_CLOTHS,
+  waistElastic: 'waist elastic',
+  hemElastic: 'hem elastic',
+  waistCord: 'waist cord',
+  hemCord: 'hem cord',
+} as const;
+type NeedKind = keyof typeof NEED_NAMES;
 
 /** A cloth, elastic or cord that one learner needs. */
 export interface Need {
-  readonly name: ClothName | 'waist elastic' | 'hem elastic' | 'waist cord' | 'hem cord';
+  readonly kind: NeedKind;
   readonly width: Mm;
   /** As a shop cuts cloth; elastic and cord as they are cut, all rows together; undefined where nothing of that width will do. */
   readonly length: Mm | undefined;
@@ -95,8 +103,8 @@ export function madeMember(row: ClassRow, made: Draft): MadeMember {
   // Of the legs' own cloth a check says it already.
   const told = checksOf(made).some(({ id, verdict }) => id === 'leg-fits-cloth' && verdict === 'wrong');
   const none = needs
-    .filter(({ name, length }) => length === undefined && !(told && name === 'cloth'))
-    .map(({ name }) => `No ${name} of the chosen width is wide enough.`);
+    .filter(({ kind, length }) => length === undefined && !(told && kind === 'cloth'))
+    .map(({ kind }) => `No ${NEED_NAMES[kind]} of the chosen width is wide enough.`);
   return { ...member, look: [...member.look, ...none], needs, sheets: sheetsOf(made).sheets.length };
 }
 
@@ -112,20 +120,20 @@ function needsOf(made: Draft): readonly Need[] {
   const { waist, hem, units } = made.project;
   const { answer, others } = clothOf(made);
   const { elasticLength, hemElasticLength, cordLength, hemCordLength } = notionsToBuy(made);
-  const cloth = (name: ClothName, of: typeof answer): Need => ({
-    name,
+  const cloth = (kind: NeedKind, of: typeof answer): Need => ({
+    kind,
     width: of.fits ? of.lay.width : of.width,
     length: of.fits ? amountUp(of.lay.toBuy, units) : undefined,
   });
-  const notion = (name: Need['name'], width: Mm, length: Mm | undefined, count: number): readonly Need[] =>
-    length === undefined ? [] : [{ name, width, length: count * length }];
+  const notion = (kind: NeedKind, width: Mm, length: Mm | undefined, count: number): readonly Need[] =>
+    length === undefined ? [] : [{ kind, width, length: count * length }];
   return [
     cloth('cloth', answer),
-    ...others.map((other) => cloth(OTHER_CLOTHS[other.kind], other.answer)),
-    ...notion('waist elastic', waist.elasticWidth, elasticLength, waist.rows),
-    ...notion('hem elastic', hem.elasticWidth, hemElasticLength, 2),
-    ...notion('waist cord', waist.cordWidth, waist.cord === 'bought' ? cordLength : undefined, 1),
-    ...notion('hem cord', hem.cordWidth, hem.cord === 'bought' ? hemCordLength : undefined, 2),
+    ...others.map((other) => cloth(other.kind, other.answer)),
+    ...notion('waistElastic', waist.elasticWidth, elasticLength, waist.rows),
+    ...notion('hemElastic', hem.elasticWidth, hemElasticLength, 2),
+    ...notion('waistCord', waist.cordWidth, waist.cord === 'bought' ? cordLength : undefined, 1),
+    ...notion('hemCord', hem.cordWidth, hem.cord === 'bought' ? hemCordLength : undefined, 2),
   ];
 }
 
@@ -145,18 +153,18 @@ export interface Total extends Omit<Need, 'length'> {
 /** The class's shopping, each sort by its width: sorts in the order in which they first occur, the narrower first. */
 export function classTotals(members: readonly MadeMember[]): readonly Total[] {
   const totals = new Map<string, Total>();
-  for (const { name, width, length } of members.flatMap(({ needs }) => needs)) {
+  for (const { kind, width, length } of members.flatMap(({ needs }) => needs)) {
     if (length === undefined) continue;
-    const key = `${name} ${width}`;
+    const key = `${kind} ${width}`;
     const before = totals.get(key);
     totals.set(key, {
-      name,
+      kind,
       width,
       length: (before?.length ?? 0) + length,
       learners: (before?.learners ?? 0) + 1,
     });
   }
   const all = [...totals.values()];
-  const place = (one: Total) => all.findIndex(({ name }) => name === one.name);
+  const place = (one: Total) => all.findIndex(({ kind }) => kind === one.kind);
   return [...all].sort((a, b) => place(a) - place(b) || a.width - b.width);
 }

@@ -1,6 +1,6 @@
 import type { Verdict } from '../../check';
 import { formatAmount, formatLength, formatParts, type Mm, type Units } from '../../length';
-import { classTotals, type MadeMember, type Need, needsLook } from './member';
+import { classTotals, type MadeMember, NEED_NAMES, type Need, needsLook } from './member';
 
 /** A column of the summary's table. */
 export interface SummaryColumn {
@@ -8,6 +8,8 @@ export interface SummaryColumn {
   /** Of the page's width, in parts. */
   readonly share: number;
   readonly align: 'left' | 'right';
+  /** Whether it says how a learner's checks came out: so it is coloured. */
+  readonly judges?: true;
 }
 
 /** One learner's line. */
@@ -62,11 +64,11 @@ export function summaryContent(
       look.length === 0 ? 'nobody needs a look' : `${count(look.length, 'needs', 'need')} a look`,
     ].join(' · '),
     totals: [
-      ...classTotals(members).map(({ name, width, length, learners }) => {
+      ...classTotals(members).map(({ kind, width, length, learners }) => {
         const whole =
-          name === 'cloth'
+          kind === 'cloth'
             ? `Cloth ${formatLength(width, units)} wide`
-            : `${capital(name)}, ${formatLength(width, units)} wide`;
+            : `${capital(NEED_NAMES[kind])}, ${formatLength(width, units)} wide`;
         return `${whole}: ${formatAmount(length, units)} for ${count(learners, 'learner', 'learners')}`;
       }),
       `Paper: ${count(sheets, 'sheet', 'sheets')}`,
@@ -101,7 +103,7 @@ const COLUMNS: readonly SummaryColumn[] = [
   { head: 'Wide', share: 13, align: 'right' },
   { head: 'Elastic', share: 16, align: 'right' },
   { head: 'Sheets', share: 13, align: 'right' },
-  { head: 'Verdict', share: 20, align: 'left' },
+  { head: 'Verdict', share: 20, align: 'left', judges: true },
   { head: 'Look at', share: 77, align: 'left' },
 ];
 
@@ -110,7 +112,7 @@ function summaryLine(member: MadeMember, units: Units): SummaryLine {
   const l = (value: number | undefined) => (value === undefined ? '' : bareLength(value, units));
   const why = [...look, ...(mind.length > 0 ? [`Mind: ${mind.join(', ')}.`] : [])].join(' ');
   const own = figures?.body;
-  const cloth = needs.find((need) => need.name === 'cloth');
+  const cloth = needs.find(({ kind }) => kind === 'cloth');
   return {
     cells: [
       `${row}`,
@@ -134,6 +136,8 @@ function summaryLine(member: MadeMember, units: Units): SummaryLine {
 
 /** All elastics of one learner; undefined where there are none. */
 export function elasticLength(needs: readonly Need[]): number | undefined {
-  const lengths = needs.filter(({ name }) => name.endsWith('elastic')).flatMap(({ length }) => length ?? []);
+  const lengths = needs.flatMap(({ kind, length }) =>
+    kind === 'waistElastic' || kind === 'hemElastic' ? (length ?? []) : [],
+  );
   return lengths.length === 0 ? undefined : lengths.reduce((sum, length) => sum + length, 0);
 }

@@ -32,7 +32,7 @@ export function writeSummaryCsv(members: readonly MadeMember[], units: Units): s
       'Mind',
     ],
     ...members.map(({ row, name, figures, needs, sheets, look, mind }) => {
-      const cloth = needs.find((need) => need.name === 'cloth');
+      const cloth = needs.find(({ kind }) => kind === 'cloth');
       return [
         `${row}`,
         name,

@@ -122,11 +122,10 @@ function drawLine(paper: Paper, line: SummaryLine): void {
     paper.y = page.margin;
     drawHeads(paper);
   }
-  const verdict = columns.findIndex(({ head }) => head === 'Verdict');
-  for (const [i, { from, to, align }] of columns.entries()) {
-    const told = i === verdict ? inkOf(line) : i === columns.length - 1 ? INK.quietWords : INK.words;
+  for (const [i, { from, to, align, judges }] of columns.entries()) {
+    const told = judges ? inkOf(line) : i === columns.length - 1 ? INK.quietWords : INK.words;
     for (const [k, row] of (wrapped[i] ?? []).entries()) {
-      const sign = i === verdict && line.look && k === 0 ? `${LOOK_SIGN} ` : '';
+      const sign = judges && line.look && k === 0 ? `${LOOK_SIGN} ` : '';
       const y = baseline(paper.y + AIR + k * lineHeight(WORDS_PT), WORDS_PT);
       pen.words(sign + row, point(align === 'right' ? to : from, y), { pt: WORDS_PT, colour: told, align });
     }
