@@ -26,11 +26,11 @@ function seamsOfLeg(whole: Draft, one: Draft['legs'][number]): readonly Find[] {
   const leg = pieces[1]?.kind === 'forkTip' ? finished.cut.piece : (pieces[0] as Piece);
   return [
     ...tipFinds(draft, leg),
-    ...inseams(draft, 'inseams apart', finished.sewn),
-    ...(leg === finished.sewn ? [] : inseams(draft, 'inseams apart as cut', leg)),
-    ...notches(draft, leg),
-    ...turnings(draft, 'turning off the leg', finished.sewn, EQUAL),
-    ...(leg === finished.sewn ? [] : turnings(draft, 'turning off the leg as cut', leg, GROWN_FLAT)),
+    ...inseams(whole, 'inseams apart', finished.sewn),
+    ...(leg === finished.sewn ? [] : inseams(whole, 'inseams apart as cut', leg)),
+    ...notches(whole, leg),
+    ...turnings(whole, 'turning off the leg', finished.sewn, EQUAL),
+    ...(leg === finished.sewn ? [] : turnings(whole, 'turning off the leg as cut', leg, GROWN_FLAT)),
     ...pieces.slice(1).flatMap((piece) => [...besideLeg(draft, leg, piece), ...offEdge(piece)]),
   ];
 }
