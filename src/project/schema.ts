@@ -134,9 +134,10 @@ export const SCHEMAS = { cm: schemaFor('cm'), inch: schemaFor('inch') } as const
 export function checkedProject(raw: unknown): { readonly project: Project; readonly problems: readonly Problem[] } {
   const units =
     typeof raw === 'object' && raw !== null && (raw as { units?: unknown }).units === 'inch' ? 'inch' : 'cm';
-  const result = v.safeParse(SCHEMAS[units], raw);
+  const result: v.SafeParseResult<v.GenericSchema> = v.safeParse(SCHEMAS[units], raw);
   if (result.issues) return { project: raw as Project, problems: result.issues.map(problemOf) };
-  const project = result.output as unknown as Project;
+  // Schema and type are both made of the catalogue: this is as much a project as its body, which is looked at next, is one.
+  const project = result.output as Project;
   return { project, problems: bodyProblems(project.body as BodyInput) };
 }
 
