@@ -11,7 +11,7 @@ interface Corner {
 }
 
 /** One simplification at a corner: what replaces it, or it and the next, and how far that leaves what was there. */
-interface Step {
+interface Simplification {
   readonly count: 1 | 2;
   readonly by: readonly Corner[];
   readonly spent: Mm;
@@ -52,7 +52,7 @@ function withoutDoubles(points: readonly Point[]): readonly Point[] {
   return points.filter((p, i) => distance(p, points[(i + points.length - 1) % points.length] as Point) > SAME);
 }
 
-function cheapest(steps: readonly (Step | undefined)[]): number {
+function cheapest(steps: readonly (Simplification | undefined)[]): number {
   let found = -1;
   let least = Infinity;
   steps.forEach((step, i) => {
@@ -64,13 +64,18 @@ function cheapest(steps: readonly (Step | undefined)[]): number {
   return found;
 }
 
-function stepAt(corners: readonly Corner[], i: number, allowed: Mm): Step | undefined {
+function stepAt(corners: readonly Corner[], i: number, allowed: Mm): Simplification | undefined {
   const step = withoutCorner(corners, i) ?? withoutEdge(corners, i);
   return step && step.spent <= allowed ? step : undefined;
 }
 
 /** Takes a step; the list's own start moves where the step reaches over its end. */
-function take(corners: Corner[], steps: (Step | undefined)[], i: number, { count, by }: Step): void {
+function take(
+  corners: Corner[],
+  steps: (Simplification | undefined)[],
+  i: number,
+  { count, by }: Simplification,
+): void {
   const over = count === 2 && i === corners.length - 1;
   corners.splice(i, over ? 1 : count, ...by);
   steps.splice(i, over ? 1 : count, ...by.map(() => undefined));
@@ -89,7 +94,7 @@ const bend = (a: Point, b: Point, c: Point): number => (b.x - a.x) * (c.y - b.y)
 const off = (p: Point, a: Point, b: Point): Mm => Math.abs(bend(a, b, p)) / distance(a, b);
 
 /** A hollow corner left out. */
-function withoutCorner(corners: readonly Corner[], i: number): Step | undefined {
+function withoutCorner(corners: readonly Corner[], i: number): Simplification | undefined {
   const [a, b, c] = [at(corners, i - 1), at(corners, i), at(corners, i + 1)];
   if (bend(a.at, b.at, c.at) > 0) return undefined;
   const spent = off(b.at, a.at, c.at) + Math.max(a.spent, b.spent, c.spent);
@@ -97,7 +102,7 @@ function withoutCorner(corners: readonly Corner[], i: number): Step | undefined 
 }
 
 /** An edge between two bulging corners left out. */
-function withoutEdge(corners: readonly Corner[], i: number): Step | undefined {
+function withoutEdge(corners: readonly Corner[], i: number): Simplification | undefined {
   const [a, b, c, d] = [at(corners, i - 1), at(corners, i), at(corners, i + 1), at(corners, i + 2)];
   if (bend(a.at, b.at, c.at) <= 0 || bend(b.at, c.at, d.at) <= 0) return undefined;
   const meet = linesMeet(b.at, subtract(b.at, a.at), c.at, subtract(d.at, c.at));
@@ -108,7 +113,7 @@ function withoutEdge(corners: readonly Corner[], i: number): Step | undefined {
 }
 
 /** Whether nothing of the rest of the outline lies in the triangle that a step adds. */
-function staysClear(corners: readonly Corner[], i: number, { count, by }: Step): boolean {
+function staysClear(corners: readonly Corner[], i: number, { count, by }: Simplification): boolean {
   const triangle =
     count === 1
       ? [at(corners, i - 1).at, at(corners, i).at, at(corners, i + 1).at]

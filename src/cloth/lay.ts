@@ -5,7 +5,7 @@ import type { Laid } from './no-fit';
 import { type Grids, NO_GRIDS, shortestPair } from './pair';
 import { layLength, type Option, shortestPlace } from './place';
 import type { Shape } from './shape';
-import { clothWidthFor, cuttableWidth, layersAlong, lengthToBuy, type Table, tableFor } from './table';
+import { type CuttingTable, clothWidthFor, cuttableWidth, layersAlong, lengthToBuy, tableFor } from './table';
 import type { Lay, LayCloth, Layout, Placement } from './types';
 
 /** A cut at its place on the table; `half` where its middle lies on the fold. */
@@ -51,7 +51,7 @@ const WORTH_MENTIONING: Mm = 0.1;
 const narrowest = ({ piece, ways }: Cut): Mm => Math.min(...ways.map((way) => piece.shape(way).width));
 
 /** The first cuts at their places: several ways to begin. The two legs together, a leg at either side, or nothing yet. */
-function startsOf(cuts: readonly Cut[], table: Table, cloth: LayCloth): readonly (readonly LaidCut[])[] {
+function startsOf(cuts: readonly Cut[], table: CuttingTable, cloth: LayCloth): readonly (readonly LaidCut[])[] {
   const [largest, next] = bySize(cuts) as [Cut, Cut | undefined];
   const twin =
     cuts.find((cut) => cut !== largest && cut.piece === largest.piece) ??
@@ -69,7 +69,7 @@ function startsOf(cuts: readonly Cut[], table: Table, cloth: LayCloth): readonly
 }
 
 /** Both legs, in every way in which they may lie to each other; turned as a whole they would be the same again. */
-function pairStarts(one: Cut, other: Cut, { room }: Table, cloth: LayCloth): readonly (readonly LaidCut[])[] {
+function pairStarts(one: Cut, other: Cut, { room }: CuttingTable, cloth: LayCloth): readonly (readonly LaidCut[])[] {
   const upright = one.ways.filter(({ turn }) => Math.abs(turn - one.piece.grainTurn) < 90);
   return upright
     .flatMap((way) => other.ways.map((otherWay) => [way, otherWay] as const))
@@ -109,7 +109,7 @@ const bySize = (cuts: readonly Cut[]): readonly Cut[] => [...cuts].sort((a, b) =
 function filled(
   start: readonly LaidCut[],
   cuts: readonly Cut[],
-  table: Table,
+  table: CuttingTable,
   toBeat: readonly LaidCut[] | undefined,
 ): readonly LaidCut[] | undefined {
   const below = toBeat ? layLength(toBeat) - WORTH_MENTIONING : Infinity;
@@ -130,7 +130,7 @@ interface CutOption extends Option {
 }
 
 /** Flat in every way it may lie; what is cut once can also lie with its middle on a fold that runs along the grain. */
-function optionsOf({ piece, ways, layer }: Cut, { room, layout, left }: Table): readonly CutOption[] {
+function optionsOf({ piece, ways, layer }: Cut, { room, layout, left }: CuttingTable): readonly CutOption[] {
   const flat = ways.map((way): CutOption => {
     const shape = piece.shape(way);
     return { shape, half: false, left: 0, right: room - shape.width };
@@ -139,7 +139,7 @@ function optionsOf({ piece, ways, layer }: Cut, { room, layout, left }: Table): 
   return [...flat, { shape: piece.half, half: true, left: -left, right: -left }];
 }
 
-function finishedLay(laid: readonly LaidCut[], table: Table, cloth: LayCloth): Lay {
+function finishedLay(laid: readonly LaidCut[], table: CuttingTable, cloth: LayCloth): Lay {
   const { layout, clothWidth } = table;
   const layers = layersAlong(layout);
   const length = layLength(laid) + table.top;
@@ -159,7 +159,7 @@ function finishedLay(laid: readonly LaidCut[], table: Table, cloth: LayCloth): L
   };
 }
 
-function placementOf({ cut, half, shape, at }: LaidCut, table: Table): Placement {
+function placementOf({ cut, half, shape, at }: LaidCut, table: CuttingTable): Placement {
   const { piece, copies, layer } = cut;
   const y = at.y + shape.origin.y + table.top;
   if (!half) {

@@ -8,7 +8,7 @@ const BEND: Mm = 5;
 const STRAIGHTENED: Mm = 25;
 
 /** The table as the cloth lies on it: where may be cut, and how its length counts. */
-export interface Table {
+export interface CuttingTable {
   readonly layout: Layout;
   /** Of the cloth, flat and washed. */
   readonly clothWidth: Mm;
@@ -40,7 +40,7 @@ function lostAcross(cloth: LayCloth, layout: Layout): Mm {
   return edges + matchingAcross(cloth, layout);
 }
 
-export function tableFor(cloth: LayCloth, layout: Layout): Table {
+export function tableFor(cloth: LayCloth, layout: Layout): CuttingTable {
   const clothWidth = washedWidth(cloth);
   const width = layout === 'foldedLengthwise' ? clothWidth / 2 : clothWidth;
   return {

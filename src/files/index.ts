@@ -9,5 +9,5 @@ export { type BroughtBlocks, readBlocks } from './read/blocks';
 export { makeReport, type Report, type ReportPiece, writeReport } from './report/report';
 export { writeSvg } from './svg/pieces';
 export { safeFileName, unlikeNames } from './work/file-name';
-export { carriedOut, type Onlooker, type Progress, Stopped } from './work/steps';
+export { carriedOut, type Onlooker, type Progress, Stopped } from './work/long-work';
 export { type FinishedFile, zipFiles } from './zip/zip';

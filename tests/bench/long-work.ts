@@ -1,5 +1,5 @@
 import { type FileKind, makeFiles } from '../../src/files';
-import { carriedOut } from '../../src/files/work/steps';
+import { carriedOut } from '../../src/files/work/long-work';
 import { draft, withFewestSheets } from '../../src/project';
 import { benchProjects } from './bodies';
 

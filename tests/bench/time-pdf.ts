@@ -1,6 +1,6 @@
-import { pdfSteps } from '../../src/files/pdf/tiled';
+import { pdfWork } from '../../src/files/pdf/tiled';
 import type { startPdf } from '../../src/files/pen/pen';
-import { carriedOut } from '../../src/files/work/steps';
+import { carriedOut } from '../../src/files/work/long-work';
 import { type Draft, draft, exampleProject, sheetsOf } from '../../src/project';
 
 /** What one way to write the tiled PDF of the example costs. */
@@ -48,7 +48,7 @@ export async function timePdf(font: Uint8Array, runs: number, others: readonly W
     const written = async () => {
       const from = performance.now();
       const { start, bytes } = await begin(font, page);
-      const own = await carriedOut(pdfSteps(example, { font, date: new Date(0) }, start));
+      const own = await carriedOut(pdfWork(example, { font, date: new Date(0) }, start));
       size = (bytes ? await bytes() : own).length;
       return performance.now() - from;
     };

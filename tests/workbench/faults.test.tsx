@@ -205,7 +205,7 @@ describe('a late part', () => {
   it('in place of a sheet can be closed', async () => {
     const leave = vi.fn();
     const load = () => Promise.reject(new TypeError('no network'));
-    place(late(load, { what: 'The list', place: 'sheet', leave }));
+    place(late(load, { what: 'The list', place: 'dialog', leave }));
     await userEvent.click(await screen.findByRole('button', { name: 'Close' }));
     expect(leave).toHaveBeenCalled();
   });

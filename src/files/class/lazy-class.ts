@@ -2,7 +2,7 @@ import type { Units } from '../../length';
 import type { Project } from '../../project';
 import type { Result } from '../../words';
 import type { PdfOptions } from '../pen/options';
-import type { Progress, Steps } from '../work/steps';
+import type { LongWork, Progress } from '../work/long-work';
 import type { ClassOrder } from './make-class';
 import type { MadeMember, Member } from './member';
 import type { ClassTable } from './read-class';
@@ -19,7 +19,7 @@ export const readClass = async (bytes: Uint8Array, project: Project): Promise<Re
   (await import('./read-class')).readClass(bytes, project);
 
 /** Every row of a class drafted and checked, as long work: a step for each row. */
-export const lookWork = async (table: ClassTable, units: Units): Promise<Steps<readonly Member[]>> =>
+export const lookWork = async (table: ClassTable, units: Units): Promise<LongWork<readonly Member[]>> =>
   (await import('./look-through')).lookThrough(table, units);
 
 /**

@@ -5,7 +5,7 @@ import { type FileJob, makeFiles } from '../make/make-files';
 import { MOST_NESTED } from '../nest/styles';
 import type { PdfOptions } from '../pen/options';
 import { safeFileName, unlikeNames } from '../work/file-name';
-import { type Progress, partOf } from '../work/steps';
+import { type Progress, partOf } from '../work/long-work';
 import { type ZipWriter, zipWriter } from '../zip/zip';
 import type { ClassKind } from './class-kinds';
 import { type MadeMember, madeMember, rowDraft, unmadeMember } from './member';

@@ -4,7 +4,7 @@ import type { Project } from '../../project';
 import { inTurn, number, type Problem, type Result, say, UNSAID } from '../../words';
 import { cellText, legLengthCell, lengthCell, measurementCell, yesNoCell } from './cells';
 import { type ColumnKind, isMeasurement, nameOf } from './columns';
-import { readTable, type Table, type TableHead, type TableRow } from './table';
+import { readTable, type TableHead, type TableRow, type WrittenTable } from './table';
 
 /** One learner of a class: the project that is drafted for them, or all that is wrong with their row. */
 export interface ClassRow {
@@ -71,7 +71,7 @@ export function readClass(bytes: Uint8Array, project: Project): Result<ClassTabl
 }
 
 /** What keeps a table as a whole from being read: two columns for one thing, or none for what every body needs. */
-function headProblems({ heads }: Table): readonly Problem[] {
+function headProblems({ heads }: WrittenTable): readonly Problem[] {
   const known = heads.flatMap(({ column }) => (column ? [column.kind] : []));
   const twice = [...new Set(known.filter((kind, i) => kind !== 'name' && known.indexOf(kind) < i))].map((kind) => {
     const texts = heads.filter(({ column }) => column?.kind === kind).map(({ text }) => text);

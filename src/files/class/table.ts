@@ -16,7 +16,7 @@ export interface TableHead {
 }
 
 /** A table whose heads were found; what stands above them is passed over. */
-export interface Table {
+export interface WrittenTable {
   readonly heads: readonly TableHead[];
   readonly rows: readonly TableRow[];
 }
@@ -42,7 +42,7 @@ const LEAST_COLUMNS = 2;
  *
  * @param bytes of the file
  */
-export function readTable(bytes: Uint8Array): Result<Table> {
+export function readTable(bytes: Uint8Array): Result<WrittenTable> {
   if (bytes.length > LARGEST_TABLE)
     return refused(
       undefined,

@@ -1,6 +1,6 @@
 import type { Draft } from '../../project';
 import type { PdfOptions } from '../pen/options';
-import type { Progress, Steps } from '../work/steps';
+import type { LongWork, Progress } from '../work/long-work';
 import type { FinishedFile } from '../zip/zip';
 
 type Content = FinishedFile['content'];
@@ -20,7 +20,7 @@ export interface SingleKind extends Kind {
   /** What it is for, in a few words. */
   readonly what: string;
   /** Its writer, with the libraries that it needs: loaded when a file of the kind is first made. */
-  readonly load: () => Promise<(draft: Draft, options: PdfOptions) => Content | Steps<Content>>;
+  readonly load: () => Promise<(draft: Draft, options: PdfOptions) => Content | LongWork<Content>>;
 }
 
 /** A kind that is made of several drafts together. */
@@ -42,7 +42,7 @@ export const SINGLE_FILES = [
     ending: '.pdf',
     name: 'Joined sheets, PDF',
     what: 'to print at true scale at home',
-    load: async () => (await import('../pdf/tiled')).pdfSteps,
+    load: async () => (await import('../pdf/tiled')).pdfWork,
     weight: 12,
   },
   {
@@ -72,7 +72,7 @@ export const SINGLE_FILES = [
     ending: '.projector.pdf',
     name: 'Projector, PDF',
     what: 'to throw on the cloth at true size',
-    load: async () => (await import('../pdf/projector')).projectorSteps,
+    load: async () => (await import('../pdf/projector')).projectorWork,
     weight: 2,
   },
   {

@@ -2,7 +2,7 @@ import type { Draft } from '../../project';
 import { saveProject } from '../../project';
 import { MOST_NESTED } from '../nest/styles';
 import type { PdfOptions } from '../pen/options';
-import { type Progress, partOf, type Steps } from '../work/steps';
+import { type LongWork, type Progress, partOf } from '../work/long-work';
 import type { FinishedFile } from '../zip/zip';
 import {
   FILE_KINDS,
@@ -112,15 +112,15 @@ async function* singleFile(
   const fileName = name + ending;
   const write = await load();
   const made = write(draft, { ...options, fileName });
-  const content = isSteps(made) ? yield* onwards(made) : made;
+  const content = isLong(made) ? yield* onwards(made) : made;
   return [{ name: fileName, content }];
 }
 
-const isSteps = <T extends FinishedFile['content']>(made: T | Steps<T>): made is Steps<T> =>
+const isLong = <T extends FinishedFile['content']>(made: T | LongWork<T>): made is LongWork<T> =>
   typeof made === 'object' && 'next' in made;
 
 /** Steps of either kind as asynchronous ones. */
-async function* onwards<T>(steps: Steps<T>): AsyncGenerator<Progress, T> {
+async function* onwards<T>(steps: LongWork<T>): AsyncGenerator<Progress, T> {
   return yield* steps;
 }
 

@@ -1,11 +1,11 @@
 import type { Draft } from '../../project';
 import type { PdfOptions } from '../pen/options';
-import { type Progress, partOf } from '../work/steps';
+import { type Progress, partOf } from '../work/long-work';
 import type { FinishedFile } from '../zip/zip';
-import { nestedLargeSteps } from './large';
+import { nestedLargeWork } from './large';
 import { nestOf } from './nest';
 import { writeNestedSvg } from './svg';
-import { nestedSteps } from './tiled';
+import { nestedWork } from './tiled';
 
 /**
  * Several bodies on one drawing, three times: on joined sheets, on one large sheet, as SVG.
@@ -20,8 +20,8 @@ export async function* nestedFiles(
 ): AsyncGenerator<Progress, readonly FinishedFile[]> {
   const nest = nestOf(drafts);
   const fileName = `${name}.nested.pdf`;
-  const sheets = yield* partOf(nestedSteps(nest, { ...options, fileName }), 0, 0.8, '');
-  const large = yield* partOf(nestedLargeSteps(nest, options), 0.8, 0.95, '');
+  const sheets = yield* partOf(nestedWork(nest, { ...options, fileName }), 0, 0.8, '');
+  const large = yield* partOf(nestedLargeWork(nest, options), 0.8, 0.95, '');
   return [
     { name: fileName, content: sheets },
     { name: `${name}.nested.large.pdf`, content: large },

@@ -16,7 +16,7 @@ import type { PdfOptions } from '../pen/options';
 import { frameAt } from '../pen/page-frame';
 import { startPdf } from '../pen/pen';
 import { wrapText } from '../pen/text-flow';
-import type { Steps } from '../work/steps';
+import type { LongWork } from '../work/long-work';
 import { drawKey, keyHeight, keyRows } from './key';
 import { type Nest, nestSideBySide, nestTitle } from './nest';
 
@@ -28,7 +28,7 @@ const LEAST_KEY: Mm = 250;
  *
  * @throws Refusal where the sheet would be larger than a page can be (5,080 mm)
  */
-export function* nestedLargeSteps(nest: Nest, options: PdfOptions): Steps<Uint8Array> {
+export function* nestedLargeWork(nest: Nest, options: PdfOptions): LongWork<Uint8Array> {
   const { project } = nest[0];
   const { scale, correctX, correctY } = project.paper;
   const factor = { x: scale * correctX, y: scale * correctY };

@@ -10,7 +10,7 @@ import { drawSheet } from '../pdf/sheet';
 import { firstPage } from '../pdf/tiled';
 import type { PdfOptions } from '../pen/options';
 import { startPdf } from '../pen/pen';
-import type { Steps } from '../work/steps';
+import type { LongWork } from '../work/long-work';
 import { nestedDrawing } from './drawing';
 import { drawKey, keyRows } from './key';
 import { type Nest, nestTitle } from './nest';
@@ -23,7 +23,7 @@ const TITLE_PT = 15;
  *
  * @throws Refusal where the paper can't be
  */
-export function* nestedSteps(nest: Nest, options: PdfOptions): Steps<Uint8Array> {
+export function* nestedWork(nest: Nest, options: PdfOptions): LongWork<Uint8Array> {
   const [first] = nest;
   const { project } = first;
   const title = nestTitle(nest);

@@ -23,7 +23,7 @@ import { drawPaths } from '../pen/draw-paths';
 import type { PdfOptions } from '../pen/options';
 import { frameAt, type PageFrame } from '../pen/page-frame';
 import { type Pen, startPdf } from '../pen/pen';
-import type { Steps } from '../work/steps';
+import type { LongWork } from '../work/long-work';
 import { refuseLargerThanPage } from './large-sheet';
 
 /** The grid's squares: they show on the cutting mat whether the projector is set right. */
@@ -79,7 +79,7 @@ const GROUNDS: Readonly<Record<'dark' | 'light', Ground>> = {
  * @param draft the finished draft; always full size, for the paper's scale and its printer's correction belong to paper
  * @throws Refusal where a piece alone is larger than a page can be (5,080 mm)
  */
-export function* projectorSteps(draft: Draft, options: PdfOptions): Steps<Uint8Array> {
+export function* projectorWork(draft: Draft, options: PdfOptions): LongWork<Uint8Array> {
   const { project } = draft;
   const drawings = placedDrawings(draft.pieces, uprightPlaces(draft.pieces));
   const pages = projectorPages(drawings, project.projector.line);

@@ -21,7 +21,7 @@ import type { PdfOptions } from '../pen/options';
 import { frameAt, type PageFrame } from '../pen/page-frame';
 import { type Packed, type Parcel, packedPages } from '../pen/page-packing';
 import { type Pen, startPdf } from '../pen/pen';
-import { type Progress, partOf, type Steps } from '../work/steps';
+import { type LongWork, type Progress, partOf } from '../work/long-work';
 import type { FinishedFile } from '../zip/zip';
 
 /** Of true size: a leg on half of an A3 sheet. */
@@ -44,7 +44,7 @@ interface Sample {
 }
 
 /**
- * The handouts of {@link samplesSteps} as a file.
+ * The handouts of {@link samplesWork} as a file.
  *
  * @param name what the file is called, without its ending
  */
@@ -53,7 +53,7 @@ export async function* samplesFiles(
   name: string,
   options: PdfOptions,
 ): AsyncGenerator<Progress, readonly FinishedFile[]> {
-  const content = yield* partOf(samplesSteps(drafts, options), 0, 1, '');
+  const content = yield* partOf(samplesWork(drafts, options), 0, 1, '');
   return [{ name: `${name}.samples.pdf`, content }];
 }
 
@@ -64,7 +64,7 @@ export async function* samplesFiles(
  * @param drafts at least one; the first one's paper and units count
  * @throws Refusal where a piece is too large for any paper
  */
-export function* samplesSteps(drafts: readonly [Draft, ...Draft[]], options: PdfOptions): Steps<Uint8Array> {
+export function* samplesWork(drafts: readonly [Draft, ...Draft[]], options: PdfOptions): LongWork<Uint8Array> {
   const { project } = drafts[0];
   const { correctX, correctY } = project.paper;
   const scale = { x: SAMPLE_SCALE * correctX, y: SAMPLE_SCALE * correctY };

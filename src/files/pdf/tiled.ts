@@ -8,7 +8,7 @@ import { sheetRemarks } from '../content/rows';
 import type { PdfOptions } from '../pen/options';
 import { startPdf } from '../pen/pen';
 import { safeFileName } from '../work/file-name';
-import type { Steps } from '../work/steps';
+import type { LongWork } from '../work/long-work';
 import { withControlWords } from './control-words';
 import { drawFirst, type FirstPage } from './first-page';
 import { firstWords } from './first-words';
@@ -21,7 +21,7 @@ import { drawSheet } from './sheet';
  * @param start starts the file: another writer may draw the same, to be held against ours
  * @returns the bytes of the file, after a step for each sheet
  */
-export function* pdfSteps(draft: Draft, options: PdfOptions, start = startPdf): Steps<Uint8Array> {
+export function* pdfWork(draft: Draft, options: PdfOptions, start = startPdf): LongWork<Uint8Array> {
   const { project } = draft;
   const plan = sheetsOf(draft);
   const drawings = withControlWords(draft, placedDrawings(draft.printed, plan.places));

@@ -8,7 +8,7 @@ const close = () => useProjectsOpen.setState({ open: false });
 
 export const ProjectsDialog = late(() => import('../projects/ProjectsDialog'), {
   what: 'The list of projects',
-  place: 'sheet',
+  place: 'dialog',
   leave: close,
 });
 

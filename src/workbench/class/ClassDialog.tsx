@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { CLASS_KINDS, type ClassKind } from '../../files';
 import { FileInput } from '../fields/FileInput';
-import { Sheet } from '../look/Sheet';
+import { Dialog } from '../look/Dialog';
 import { useBench } from '../store/bench';
 import { TakeProgress } from '../take/TakeProgress';
 import { takeClass, useTaking } from '../take/taking';
@@ -27,7 +27,7 @@ export default function ClassDialog({ onClose }: { readonly onClose: () => void 
   // What was chosen on the table may have changed since the sheet was closed.
   useEffect(lookThroughTable, []);
   return (
-    <Sheet
+    <Dialog
       wide
       title="A class from a table"
       about={`Each row of a table brings a body; cloth, leg, edges and paper are those of “${name}”.`}
@@ -78,7 +78,7 @@ export default function ClassDialog({ onClose }: { readonly onClose: () => void 
           <ClassSet />
         </>
       )}
-    </Sheet>
+    </Dialog>
   );
 }
 

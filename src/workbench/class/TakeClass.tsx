@@ -4,7 +4,7 @@ import { ClassProgress } from './ClassProgress';
 
 const ClassDialog = late(() => import('./ClassDialog'), {
   what: 'The sheet for a class',
-  place: 'sheet',
+  place: 'dialog',
   leave: ({ onClose }) => onClose(),
 });
 

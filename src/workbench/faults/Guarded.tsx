@@ -3,13 +3,13 @@ import type { StoreApi } from 'zustand';
 import { BenchShown } from '../store/bench';
 import type { Bench } from '../store/state';
 import { FaultCard } from './FaultCard';
-import { FaultSheet } from './FaultSheet';
+import { FaultDialog } from './FaultDialog';
 import { type Fault, type FaultTold, isNotLoaded } from './fault';
 import { Drawn, LastGood } from './LastGood';
 import { noteFault, takeBack } from './outside';
 
 /** A part of the bench, the inside of one, a sheet over it, a bit of the drawing or of a line, or the whole page. */
-export type Place = 'bar' | 'path' | 'table' | 'working' | 'finished' | 'inside' | 'sheet' | 'bit' | 'page';
+export type Place = 'bar' | 'path' | 'table' | 'working' | 'finished' | 'inside' | 'dialog' | 'bit' | 'page';
 
 /** These show the bench's state and nothing else that lasts, so that an earlier one brings back what they showed. */
 const LASTING: readonly Place[] = ['path', 'table', 'working', 'finished', 'inside'];
@@ -107,7 +107,7 @@ export class Guarded extends Component<GuardedProps, GuardedState> {
     const told: FaultTold = { fault: { ...fault, what }, onAgain: this.tryAgain, onLeave: leave && this.leave };
     if (place === 'bit') return null;
     if (instead) return instead(told);
-    if (place === 'sheet') return <FaultSheet {...told} />;
+    if (place === 'dialog') return <FaultDialog {...told} />;
     // A part that did not come was never drawn.
     const good = isNotLoaded(fault) ? undefined : this.good;
     return (

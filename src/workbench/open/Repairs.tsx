@@ -4,7 +4,7 @@ import { useOffered } from './repairs';
 
 const RepairsDialog = late(() => import('./RepairsDialog'), {
   what: 'The list of repairs',
-  place: 'sheet',
+  place: 'dialog',
   leave: () => useOffered.setState({ offered: undefined }),
 });
 

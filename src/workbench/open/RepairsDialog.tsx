@@ -1,6 +1,6 @@
 import { fieldName, type Repair } from '../../project';
 import { printPhrase } from '../../words';
-import { Sheet } from '../look/Sheet';
+import { Dialog } from '../look/Dialog';
 import { useBench } from '../store/bench';
 import { broughtIn, withNotes } from '../store/changes';
 import { sentence } from '../store/refusal';
@@ -19,7 +19,7 @@ export default function RepairsDialog({ offered }: { readonly offered: Offered }
     close();
   };
   return (
-    <Sheet
+    <Dialog
       title="This file needs repair"
       about={`“${fileName}” can’t be opened as it stands. Everything else in it is kept.`}
       onClose={close}
@@ -44,7 +44,7 @@ export default function RepairsDialog({ offered }: { readonly offered: Offered }
           Leave it
         </button>
       </div>
-    </Sheet>
+    </Dialog>
   );
 }
 

@@ -4,7 +4,7 @@ import { usePhotoOpen } from './opened';
 
 const PhotoScreen = late(() => import('./PhotoScreen'), {
   what: 'The screen for a photograph',
-  place: 'sheet',
+  place: 'dialog',
   leave: () => usePhotoOpen.setState({ open: false, file: undefined }),
 });
 

@@ -1,7 +1,7 @@
 import { type KeyboardEvent, useEffect } from 'react';
 import '../look/photo.css';
 import '../look/photo-picture.css';
-import { Sheet } from '../look/Sheet';
+import { Dialog } from '../look/Dialog';
 import { BlockBoard } from './BlockBoard';
 import { BlockStep } from './BlockStep';
 import { ChooseStep } from './ChooseStep';
@@ -10,10 +10,10 @@ import { CornerStep } from './CornerStep';
 import { flatOf } from './flat';
 import { usePhotoOpen } from './opened';
 import { keepMarks } from './photo-keep';
-import { goTo, redo, STEPS, type Step, shotAt, takePicture, undo, usePhoto } from './photo-store';
+import { goTo, type PhotoStep, redo, STEPS, shotAt, takePicture, undo, usePhoto } from './photo-store';
 import { UseStep } from './UseStep';
 
-const STEP_NAMES: Readonly<Record<Step, string>> = {
+const STEP_NAMES: Readonly<Record<PhotoStep, string>> = {
   choose: 'Photograph',
   corners: 'Corners',
   front: 'Front',
@@ -36,7 +36,7 @@ export default function PhotoScreen() {
   // Without its picture every step but the last asks for the photograph.
   const shown = step !== 'use' && !picture ? 'choose' : step;
   return (
-    <Sheet
+    <Dialog
       whole
       title="Blocks from a photograph"
       about="The photograph stays on this computer. The marks are kept here as you set them; the picture is not."
@@ -61,7 +61,7 @@ export default function PhotoScreen() {
           <BlockBoard key={shown} part={shown} picture={picture} />
         )}
       </div>
-    </Sheet>
+    </Dialog>
   );
 }
 

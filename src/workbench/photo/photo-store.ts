@@ -16,7 +16,7 @@ import {
 } from './work';
 
 export const STEPS = ['choose', 'corners', 'front', 'back', 'use'] as const;
-export type Step = (typeof STEPS)[number];
+export type PhotoStep = (typeof STEPS)[number];
 
 export interface PhotoState {
   readonly work: PhotoWork;
@@ -25,7 +25,7 @@ export interface PhotoState {
   readonly running: string | undefined;
   /** The decoded photographs, by their place in the work; gone after a reload. */
   readonly pictures: readonly (Picture | undefined)[];
-  readonly step: Step;
+  readonly step: PhotoStep;
   /** Which photograph the first two steps are about. */
   readonly shot: number;
   readonly selected: MarkId | undefined;
@@ -80,7 +80,7 @@ export const redo = (): void => travel(stepForward);
 export const shotAt = ({ step, shot, work }: Pick<PhotoState, 'step' | 'shot' | 'work'>): number =>
   step === 'front' || step === 'back' ? work[step].shot : shot;
 
-export function goTo(step: Step): void {
+export function goTo(step: PhotoStep): void {
   const { work } = get();
   const shot = step === 'front' || step === 'back' ? work[step].shot : get().shot;
   set({ step, shot, selected: undefined, focus: undefined, running: undefined, edge: 'crotch', told: undefined });

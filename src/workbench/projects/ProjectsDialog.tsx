@@ -1,6 +1,6 @@
 import { Tabs } from 'radix-ui';
 import { startMeasuring } from '../fields/start-measuring';
-import { Sheet } from '../look/Sheet';
+import { Dialog } from '../look/Dialog';
 import { useKept } from '../shelf/kept';
 import { KeptBodies } from './KeptBodies';
 import { KeptProjects } from './KeptProjects';
@@ -16,7 +16,7 @@ export default function ProjectsDialog({ onClose, onOpenFile }: ProjectsDialogPr
   const offline = useKept((kept) => kept.offline);
   const about = `Everything here is kept in this browser, on this computer only.${offline ? ' Legwork works here without a network, too.' : ''}`;
   return (
-    <Sheet title="Projects" about={about} onClose={onClose}>
+    <Dialog title="Projects" about={about} onClose={onClose}>
       <Tabs.Root defaultValue="projects" className="tabs">
         <Tabs.List className="tab-list" aria-label="What is kept">
           <Tabs.Trigger className="tab" value="projects">
@@ -62,6 +62,6 @@ export default function ProjectsDialog({ onClose, onOpenFile }: ProjectsDialogPr
           Licences of what Legwork is made of
         </a>
       </p>
-    </Sheet>
+    </Dialog>
   );
 }

@@ -25,7 +25,7 @@ export default function Working() {
       ) : (
         <ol className="steps">
           {steps.map((step) => (
-            <Step key={step.id} step={step} />
+            <StepTold key={step.id} step={step} />
           ))}
         </ol>
       )}
@@ -33,7 +33,7 @@ export default function Working() {
   );
 }
 
-function Step({ step }: { readonly step: WorkingStep }) {
+function StepTold({ step }: { readonly step: WorkingStep }) {
   const lit = useBench((state) => state.step === step.id);
   const pinned = useRun((state) => state.pinned === step.id);
   const units = useBench((state) => state.project.units);

@@ -14,7 +14,7 @@ import {
   Stopped,
 } from '../../../src/files';
 import { csvFile, measurementHead, measurementText } from '../../../src/files/class/write-table';
-import { samplesSteps } from '../../../src/files/pdf/samples';
+import { samplesWork } from '../../../src/files/pdf/samples';
 import { amountUp } from '../../../src/length';
 import { type Draft, draft, openProject, sheetsOf, withFewestSheets } from '../../../src/project';
 import { pieceName } from '../../names';
@@ -228,7 +228,7 @@ test('a class can be stopped between two learners, and hands on nothing after th
 describe('handouts at a quarter', () => {
   test('are true to a quarter, with all pieces, nothing outside the page', async () => {
     const one = draftOf(projectWith({ waist: { finish: 'separateCasing' }, hem: { finish: 'contrastBand' } }));
-    const pdf = openPdf(await carriedOut(samplesSteps([one], options)));
+    const pdf = openPdf(await carriedOut(samplesWork([one], options)));
     try {
       expect(pdf.pages).toBe(1);
       const [, a, b] = /Page size:\s+([\d.]+) x ([\d.]+) pts/.exec(pdf.info()) ?? [];
@@ -246,7 +246,7 @@ describe('handouts at a quarter', () => {
 
   test('measure a quarter of the piece, on the page as it is printed', async () => {
     const one = draftOf(project);
-    const pdf = openPdf(await carriedOut(samplesSteps([one], options)));
+    const pdf = openPdf(await carriedOut(samplesWork([one], options)));
     try {
       const picture = pdf.picture(1);
       // Below the line with the bar there is one leg and nothing else.

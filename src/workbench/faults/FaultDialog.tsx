@@ -3,7 +3,7 @@ import { FaultCard } from './FaultCard';
 import type { FaultTold } from './fault';
 
 /** In place of a sheet that can't be drawn: the browser's own, since what draws the others may be what is broken. */
-export function FaultSheet({ fault, onAgain, onLeave }: FaultTold) {
+export function FaultDialog({ fault, onAgain, onLeave }: FaultTold) {
   const element = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     const { current } = element;

@@ -7,7 +7,7 @@ export interface Progress {
 }
 
 /** Long work, cut into short steps: it tells after each how far it has come, and gives what it made at the end. */
-export type Steps<T> = Generator<Progress, T, undefined> | AsyncGenerator<Progress, T>;
+export type LongWork<T> = Generator<Progress, T, undefined> | AsyncGenerator<Progress, T>;
 
 /** Who looks on while long work is done, and may stop it. */
 export interface Onlooker {
@@ -33,7 +33,7 @@ const BREATH = 50;
  * @returns what the work made
  * @throws Stopped where the signal said so; whatever the work throws
  */
-export async function carriedOut<T>(steps: Steps<T>, { signal, onProgress }: Onlooker = {}): Promise<T> {
+export async function carriedOut<T>(steps: LongWork<T>, { signal, onProgress }: Onlooker = {}): Promise<T> {
   let rested = performance.now();
   for (;;) {
     if (signal?.aborted) throw new Stopped();
@@ -54,7 +54,12 @@ export async function carriedOut<T>(steps: Steps<T>, { signal, onProgress }: Onl
  * @param to where it ends
  * @param name said before what the part is doing
  */
-export async function* partOf<T>(steps: Steps<T>, from: number, to: number, name: string): AsyncGenerator<Progress, T> {
+export async function* partOf<T>(
+  steps: LongWork<T>,
+  from: number,
+  to: number,
+  name: string,
+): AsyncGenerator<Progress, T> {
   for (;;) {
     const step = await steps.next();
     if (step.done) return step.value;

@@ -10,7 +10,7 @@ import { polygonText } from '../path-text';
 import type { DrawingProps } from './drawing-props';
 
 /** The picture of the sewing step that is shown, to the scale of the pattern. */
-export function StepDrawing({ draft }: DrawingProps) {
+export function SewingDrawing({ draft }: DrawingProps) {
   const id = useId();
   const units = useBench((state) => state.project.units);
   const shown = useSewingShown((state) => state.shown);

@@ -1,7 +1,7 @@
-import { Dialog } from 'radix-ui';
+import { Dialog as Modal } from 'radix-ui';
 import { type ReactNode, useState } from 'react';
 
-export interface SheetProps {
+export interface DialogProps {
   readonly title: string;
   /** One sentence under the title. */
   readonly about: string;
@@ -14,32 +14,32 @@ export interface SheetProps {
 }
 
 /**
- * A sheet laid over the bench: focus stays in it, Escape and a press beside it put it away, and the focus goes back to
+ * A dialog laid over the bench: focus stays in it, Escape and a press beside it put it away, and the focus goes back to
  * where it was. The library's own overlay would write styles that the page's policy forbids, so the shade is ours.
  */
-export function Sheet({ title, about, onClose, wide = false, whole = false, children }: SheetProps) {
+export function Dialog({ title, about, onClose, wide = false, whole = false, children }: DialogProps) {
   const [opener] = useState(() => document.activeElement);
   return (
-    <Dialog.Root open onOpenChange={(open) => !open && onClose()}>
-      <Dialog.Portal>
+    <Modal.Root open onOpenChange={(open) => !open && onClose()}>
+      <Modal.Portal>
         <div className="sheet-shade" data-whole={whole || undefined}>
-          <Dialog.Content
+          <Modal.Content
             className={wide ? 'sheet sheet-wide' : 'sheet'}
             onCloseAutoFocus={(event) => {
               event.preventDefault();
-              // Unless what was pressed on the sheet has led on to somewhere else.
+              // Unless what was pressed in it has led on to somewhere else.
               if (opener instanceof HTMLElement && document.activeElement === document.body) opener.focus();
             }}
           >
             <div className="sheet-head">
-              <Dialog.Title className="sheet-title">{title}</Dialog.Title>
-              <Dialog.Close className="plain-link">close</Dialog.Close>
+              <Modal.Title className="sheet-title">{title}</Modal.Title>
+              <Modal.Close className="plain-link">close</Modal.Close>
             </div>
-            <Dialog.Description className="field-help">{about}</Dialog.Description>
+            <Modal.Description className="field-help">{about}</Modal.Description>
             {children}
-          </Dialog.Content>
+          </Modal.Content>
         </div>
-      </Dialog.Portal>
-    </Dialog.Root>
+      </Modal.Portal>
+    </Modal.Root>
   );
 }
