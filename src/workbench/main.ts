@@ -3,24 +3,7 @@ import '@fontsource/source-sans-3/latin-600.css';
 import '@fontsource/source-serif-4/latin-400.css';
 import '@fontsource/source-serif-4/latin-400-italic.css';
 import '@fontsource/source-serif-4/latin-600.css';
-import './look/fonts.css';
-import './look/theme.css';
-import './look/bar.css';
-import './look/path.css';
-import './look/fields.css';
-import './look/table.css';
-import './look/lines.css';
-import './look/cloth.css';
-import './look/sew.css';
-import './look/handles.css';
-import './look/finished.css';
-import './look/working.css';
-import './look/show.css';
-import './look/hints.css';
-import './look/sheet.css';
-import './look/faults.css';
-// Where the parts stand is said last, so that it holds over what a part says of itself.
-import './look/bench.css';
+import './look/look.css';
 import { showStartFault } from './faults/start-page';
 
 const root = document.getElementById('root');

@@ -1,7 +1,6 @@
 import { type KeyboardEvent, useEffect } from 'react';
-import '../look/photo.css';
-import '../look/photo-picture.css';
 import { Dialog } from '../look/Dialog';
+import '../look/photo-look.css';
 import { BlockBoard } from './BlockBoard';
 import { BlockStep } from './BlockStep';
 import { ChooseStep } from './ChooseStep';
