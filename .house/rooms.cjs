@@ -46,9 +46,9 @@ exports.folders = {
     'class',
   ],
   workbench: [
+    'store',
     'look',
     'view',
-    'store',
     'aloud',
     'working',
     'fields',

@@ -8,14 +8,14 @@ import { beforeLeaving } from './faults/leaving';
 import { noteFault } from './faults/outside';
 import { showStartFault } from './faults/start-page';
 import { practise } from './practice';
-import { bringBack, keeper } from './shelf/start';
+import { bringBack, onThisPage } from './shelf/start';
 import { Workbench } from './Workbench';
 
 /** Brings back what was kept, and shows the workbench; it is shown whatever becomes of what was kept. */
 export async function begin(place: HTMLElement): Promise<void> {
   // Who looks whether every word can be said in another language asks for it in the address: `?language=made-up`.
   await speakNamed(new URLSearchParams(location.search).get('language') ?? '');
-  beforeLeaving(keeper.flush);
+  beforeLeaving(onThisPage().keeper.flush);
   await bringBack().catch((thrown) => noteFault('What was kept', thrown));
   createRoot(place, {
     // A fault even of what tells of faults: then the plainest page of all.

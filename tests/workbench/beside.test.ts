@@ -9,6 +9,8 @@ beforeEach(() => {
   vi.useFakeTimers();
   useTable.getState().hold(undefined);
   useBench.setState(fresh, true);
+  // It follows from when it is first looked at.
+  beside.getState();
 });
 afterEach(() => {
   vi.useRealTimers();

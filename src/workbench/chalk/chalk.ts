@@ -1,6 +1,7 @@
-import { create } from 'zustand';
+import { createStore } from 'zustand';
 import { type Draft, draft, openProject, type Project, saveProject } from '../../project';
 import { useBench } from '../store/bench';
+import { pageStore } from '../store/page-store';
 
 /** An outline that was kept, to compare what comes after it. */
 export interface ChalkLine {
@@ -24,27 +25,30 @@ export const MOST_LINES = 4;
 
 const KEY = 'legwork.chalk';
 
-export const useChalk = create<Chalk>()((set, get) => {
-  const put = (lines: readonly ChalkLine[]) => {
-    set({ lines });
-    keepLines(lines);
-  };
-  const change = (id: string, part: Partial<ChalkLine>) =>
-    put(get().lines.map((line) => (line.id === id ? { ...line, ...part } : line)));
-  return {
-    lines: keptLines(),
-    mark() {
-      const { lines } = get();
-      const { draft: now } = useBench.getState();
-      if (lines.length >= MOST_LINES) return;
-      const number = 1 + Math.max(0, ...lines.map((line) => Number(line.id)));
-      put([...lines, { id: String(number), name: `chalk line ${number}`, draft: now, shown: true }]);
-    },
-    rename: (id, name) => change(id, { name }),
-    show: (id, shown) => change(id, { shown }),
-    rub: (id) => put(get().lines.filter((line) => line.id !== id)),
-  };
-});
+const createChalk = () =>
+  createStore<Chalk>()((set, get) => {
+    const put = (lines: readonly ChalkLine[]) => {
+      set({ lines });
+      keepLines(lines);
+    };
+    const change = (id: string, part: Partial<ChalkLine>) =>
+      put(get().lines.map((line) => (line.id === id ? { ...line, ...part } : line)));
+    return {
+      lines: keptLines(),
+      mark() {
+        const { lines } = get();
+        const { draft: now } = useBench.getState();
+        if (lines.length >= MOST_LINES) return;
+        const number = 1 + Math.max(0, ...lines.map((line) => Number(line.id)));
+        put([...lines, { id: String(number), name: `chalk line ${number}`, draft: now, shown: true }]);
+      },
+      rename: (id, name) => change(id, { name }),
+      show: (id, shown) => change(id, { shown }),
+      rub: (id) => put(get().lines.filter((line) => line.id !== id)),
+    };
+  });
+
+export const useChalk = pageStore(createChalk);
 
 /** What is kept of a chalk line over a reload: its project says all the rest. */
 interface Kept {

@@ -1,4 +1,5 @@
-import { create } from 'zustand';
+import { createStore } from 'zustand';
+import { pageStore } from '../store/page-store';
 
 /** How the screen looks and behaves for whoever sits before it: nothing of this belongs to a project. */
 export interface Manner {
@@ -37,21 +38,24 @@ function keep(key: string, text: string): void {
   }
 }
 
-export const useManner = create<Manner>()((set) => ({
-  theme: kept(THEME) === 'chalkboard' ? 'chalkboard' : 'daylight',
-  showing: false,
-  hintsGone: (kept(HINTS) ?? '').split(' ').filter((hint) => hint !== ''),
-  inputsAway: false,
-  wear(theme) {
-    keep(THEME, theme);
-    set({ theme });
-  },
-  show: (showing) => set({ showing }),
-  putAway: (hints) =>
-    set((state) => {
-      const hintsGone = [...new Set([...state.hintsGone, ...hints])];
-      keep(HINTS, hintsGone.join(' '));
-      return { hintsGone };
-    }),
-  foldInputs: (inputsAway) => set({ inputsAway }),
-}));
+const createManner = () =>
+  createStore<Manner>()((set) => ({
+    theme: kept(THEME) === 'chalkboard' ? 'chalkboard' : 'daylight',
+    showing: false,
+    hintsGone: (kept(HINTS) ?? '').split(' ').filter((hint) => hint !== ''),
+    inputsAway: false,
+    wear(theme) {
+      keep(THEME, theme);
+      set({ theme });
+    },
+    show: (showing) => set({ showing }),
+    putAway: (hints) =>
+      set((state) => {
+        const hintsGone = [...new Set([...state.hintsGone, ...hints])];
+        keep(HINTS, hintsGone.join(' '));
+        return { hintsGone };
+      }),
+    foldInputs: (inputsAway) => set({ inputsAway }),
+  }));
+
+export const useManner = pageStore(createManner);

@@ -1,4 +1,4 @@
-import { shelf } from '../shelf/start';
+import { onThisPage } from '../shelf/start';
 import { isWork } from './is-work';
 import { usePhoto } from './photo-store';
 import { NO_WORK } from './work';
@@ -9,6 +9,7 @@ let started = false;
 export async function keepMarks(): Promise<void> {
   if (started) return;
   started = true;
+  const { shelf } = onThisPage();
   const kept = await shelf.marks().catch(() => undefined);
   if (isWork(kept)) {
     if (usePhoto.getState().work === NO_WORK) usePhoto.setState({ work: kept });

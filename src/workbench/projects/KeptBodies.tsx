@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { formatLength } from '../../length';
 import type { KeptBody } from '../shelf/read-body';
 import type { ShelvedBody } from '../shelf/shelf';
-import { shelf } from '../shelf/start';
+import { onThisPage } from '../shelf/start';
 import { useBench } from '../store/bench';
 import { newId } from '../store/new-id';
 import { KeptRow, RawRow } from './KeptRow';
@@ -12,6 +12,7 @@ import { changeShelf, useShelved } from './use-shelved';
 export function KeptBodies({ onDone }: { readonly onDone: () => void }) {
   const units = useBench((state) => state.project.units);
   const body = useBench((state) => state.project.body);
+  const { shelf } = onThisPage();
   const bodies = useShelved(shelf.bodies) ?? [];
   const [label, setLabel] = useState(body.label);
   const keep = async () => {

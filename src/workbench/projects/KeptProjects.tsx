@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { ago, useKept } from '../shelf/kept';
-import { keeper, shelf } from '../shelf/start';
+import { onThisPage } from '../shelf/start';
 import { TROUBLE_WORDS } from '../shelf/trouble';
 import { useBench } from '../store/bench';
 import { KeptRow, RawRow } from './KeptRow';
@@ -9,6 +9,7 @@ import { changeShelf, useShelved } from './use-shelved';
 
 /** The projects on this computer, the newest first. */
 export function KeptProjects({ onDone }: { readonly onDone: () => void }) {
+  const { keeper, shelf } = onThisPage();
   const here = useBench((state) => state.id);
   const state = useKept((kept) => kept.state);
   const projects = useShelved(shelf.list);

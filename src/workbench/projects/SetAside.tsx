@@ -1,9 +1,10 @@
-import { shelf } from '../shelf/start';
+import { onThisPage } from '../shelf/start';
 import { RawRow } from './KeptRow';
 import { changeShelf, useShelved } from './use-shelved';
 
 /** What could not be read and was set aside, until somebody has no more use for it. */
 export function SetAside() {
+  const { shelf } = onThisPage();
   const asides = useShelved(shelf.asides);
   if (!asides || asides.length === 0) return null;
   return (

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { printPhrase } from '../../words';
 import { saveToFile } from '../save/save';
 import { projectLink } from '../shelf/link';
-import { keeper } from '../shelf/start';
+import { onThisPage } from '../shelf/start';
 import { useBench } from '../store/bench';
 
 /** The open project: a file, a link, a copy. */
@@ -37,7 +37,7 @@ export function ThisProject() {
         <button type="button" className="button" onClick={() => void makeLink()}>
           Copy a link
         </button>
-        <button type="button" className="button" onClick={keeper.copy}>
+        <button type="button" className="button" onClick={onThisPage().keeper.copy}>
           Duplicate
         </button>
       </div>

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { useKept } from '../shelf/kept';
-import { keeper } from '../shelf/start';
+import { onThisPage } from '../shelf/start';
 
 /**
  * What stands on the shelf, read again whenever that changes; undefined until it has been read, and nothing where the
@@ -17,7 +17,7 @@ export function useShelved<Found>(read: () => Promise<readonly Found[]>): readon
       (fault) => {
         if (gone) return;
         setFound([]);
-        keeper.tellTrouble(fault);
+        onThisPage().keeper.tellTrouble(fault);
       },
     );
     return () => {
@@ -31,10 +31,10 @@ export function useShelved<Found>(read: () => Promise<readonly Found[]>): readon
 export async function changeShelf<Found>(work: () => Promise<Found>, id = ''): Promise<Found | undefined> {
   try {
     const done = await work();
-    keeper.tellChange(id);
+    onThisPage().keeper.tellChange(id);
     return done;
   } catch (fault) {
-    keeper.tellTrouble(fault);
+    onThisPage().keeper.tellTrouble(fault);
     return undefined;
   }
 }

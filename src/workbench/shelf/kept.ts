@@ -1,4 +1,5 @@
-import { createStore, useStore } from 'zustand';
+import { createStore } from 'zustand';
+import { pageStore } from '../store/page-store';
 import type { Trouble } from './trouble';
 
 /** How it stands with keeping the project on this computer. */
@@ -24,13 +25,8 @@ export interface Kept {
 export const createKept = () =>
   createStore<Kept>()(() => ({ state: 'example', at: undefined, offline: false, changes: 0 }));
 
-const kept = createKept();
-
 /** How it stands with keeping on this page. */
-export const useKept = Object.assign(
-  <Shown>(selector: (state: Kept) => Shown): Shown => useStore(kept, selector),
-  kept,
-);
+export const useKept = pageStore(createKept);
 
 /** The state of keeping in a few words, for the bar. */
 export function keptWords({ state, at }: Pick<Kept, 'state' | 'at'>, now: number): string {

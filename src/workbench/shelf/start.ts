@@ -9,10 +9,18 @@ import { projectFromHash } from './link';
 import { openLast } from './open-last';
 import { surroundingsOfPage } from './page-surroundings';
 import { openShelf, type Shelf } from './shelf';
+import type { Surroundings } from './surroundings';
 
-export const shelf: Shelf = openShelf();
-const around = surroundingsOfPage(shelf);
-export const keeper: Keeper = startKeeper(around);
+let page: { readonly shelf: Shelf; readonly keeper: Keeper; readonly around: Surroundings } | undefined;
+
+/** What keeps things on this page, made when it is first asked for: by the start, before anything is shown. */
+export function onThisPage(): NonNullable<typeof page> {
+  if (page) return page;
+  const shelf = openShelf();
+  const around = surroundingsOfPage(shelf);
+  page = { shelf, around, keeper: startKeeper(around) };
+  return page;
+}
 
 /** A browser that doesn't answer for this long is not waited for, ms. */
 const PATIENCE = 4000;
@@ -23,6 +31,7 @@ const PATIENCE = 4000;
  */
 export async function bringBack(): Promise<void> {
   watchFaults();
+  const { around, keeper } = onThisPage();
   let late = false;
   const patience = new Promise<void>((go) => {
     setTimeout(() => {

@@ -5,6 +5,7 @@ import { chosen, opened, redrawn, remedied, startedFresh, travelled, typed, with
 import { noHistory, stepBack, stepForward } from './history';
 import { TYPED_LIMITS } from './limits';
 import { newId } from './new-id';
+import { pageStore } from './page-store';
 import { stepped } from './quantity';
 import type { Bench, BenchState } from './state';
 
@@ -64,7 +65,7 @@ export const createBench = () =>
     tell: (notice) => set({ notice }),
   }));
 
-const bench = createBench();
+const bench = pageStore(createBench);
 
 /** Which workbench a part of the screen shows: the one that is worked on, or where it says so one that follows it. */
 export const BenchShown = createContext<StoreApi<Bench>>(bench);

@@ -2,6 +2,7 @@ import { createStore } from 'zustand';
 import { checksOf } from '../../project';
 import { useBench } from '../store/bench';
 import { undrawable } from '../store/changes';
+import { pageStore } from '../store/page-store';
 import type { Bench } from '../store/state';
 import { draftSteps } from '../store/told-steps';
 import { useTable } from './table-state';
@@ -14,7 +15,7 @@ import { useTable } from './table-state';
  * Checks and working, which are found when they are first asked for, are asked for here, so that a fault of theirs
  * becomes a problem of the change like any other and leaves the last good drawing where it is.
  */
-export const beside = createStore<Bench>()(() => useBench.getState());
+export const beside = pageStore(createBeside);
 
 /** Numbers that change oftener than twenty times a second can't be read, milliseconds. */
 const READABLE = 50;
@@ -23,10 +24,13 @@ const LATEST = 200;
 
 let waiting: ReturnType<typeof setTimeout> | undefined;
 
-useBench.subscribe(() => {
-  if (useTable.getState().held === undefined) follow();
-  else waiting ??= setTimeout(followWhenIdle, READABLE);
-});
+function createBeside() {
+  useBench.subscribe(() => {
+    if (useTable.getState().held === undefined) follow();
+    else waiting ??= setTimeout(followWhenIdle, READABLE);
+  });
+  return createStore<Bench>()(() => useBench.getState());
+}
 
 function followWhenIdle(): void {
   // Let go in the meantime, there is nothing left to follow.
