@@ -9,13 +9,13 @@ import type { Leg } from './types';
 export type LegOperation = 'join' | 'spread' | 'rise' | 'straighten' | 'shape' | 'length';
 
 /** What every operation can change, by the trade's names; girths of the garment. @source geometry */
-const FIGURES: readonly (readonly [string, (leg: Leg) => Mm])[] = [
-  ['hip', (leg) => 2 * (leg.front.hipPoint.x - leg.back.hipPoint.x)],
-  ['waist', (leg) => 2 * pathLength(leg.waistEdge)],
-  ['crotch length', (leg) => legCrotchLength(leg.front, leg.back)],
-  ['thigh', (leg) => leg.front.crotchPoint.x - leg.back.crotchPoint.x],
-  ['hem', (leg) => distance(pathStart(leg.hem), pathEnd(leg.hem))],
-  ['inseam', (leg) => pathLength(leg.front.inseam)],
+const FIGURES: readonly (readonly [Phrase, (leg: Leg) => Mm])[] = [
+  [say`hip`, (leg) => 2 * (leg.front.hipPoint.x - leg.back.hipPoint.x)],
+  [say`waist`, (leg) => 2 * pathLength(leg.waistEdge)],
+  [say`crotch length`, (leg) => legCrotchLength(leg.front, leg.back)],
+  [say`thigh`, (leg) => leg.front.crotchPoint.x - leg.back.crotchPoint.x],
+  [say`hem`, (leg) => distance(pathStart(leg.hem), pathEnd(leg.hem))],
+  [say`inseam`, (leg) => pathLength(leg.front.inseam)],
 ];
 
 /** Smaller changes than this aren't told: nobody could sew them. @source tolerance */

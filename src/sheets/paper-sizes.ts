@@ -1,5 +1,5 @@
 import { MM_PER_INCH, type Mm } from '../length';
-import { own, Refusal, say } from '../words';
+import { number, own, type Phrase, Refusal, say } from '../words';
 
 /** One size of paper, upright. */
 export interface PaperSize {
@@ -51,6 +51,8 @@ export const PAPER_SIZES: readonly PaperSize[] = [
 
 /** What `sheet` says where the paper is of the person's own size. */
 export const OWN_SIZE = 'own';
+/** The name of such a size. */
+const OWN_NAME = 'own size';
 
 /**
  * The size of that name.
@@ -62,7 +64,7 @@ export const OWN_SIZE = 'own';
 export function paperSize(name: string, sides: { readonly width: Mm; readonly height: Mm }): PaperSize {
   if (name === OWN_SIZE) {
     const [width, height] = [Math.min(sides.width, sides.height), Math.max(sides.width, sides.height)];
-    return sheet('own size', width, height);
+    return sheet(OWN_NAME, width, height);
   }
   const found = PAPER_SIZES.find((size) => size.name === name);
   if (found) return found;
@@ -70,4 +72,11 @@ export function paperSize(name: string, sides: { readonly width: Mm; readonly he
   throw new Refusal([
     { field: 'paper.sheet', value: name, phrase: say`not a known paper size; choose one of ${own(names)}` },
   ]);
+}
+
+/** What people call a size: an own one by words, a roll by its width, any other as its standard does. */
+export function paperName(name: string): Phrase {
+  if (name === OWN_NAME) return say`own size`;
+  const [, width] = /^Roll (\d+) in$/.exec(name) ?? [];
+  return width ? say`Roll ${number(Number(width))} in` : say`${own(name)}`;
 }

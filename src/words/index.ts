@@ -1,4 +1,4 @@
-export { ENGLISH, type Language, speak } from './language';
+export { dated, ENGLISH, type Language, speak } from './language';
 export { speakNamed } from './languages';
 export {
   all,

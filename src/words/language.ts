@@ -42,3 +42,7 @@ export const withinSentence = (name: string): string => spoken.within(name);
 /** “waist, hip and thigh”, as the language joins them. */
 export const listed = (items: readonly string[], joined: 'and' | 'or'): string =>
   new Intl.ListFormat(spoken.locale, { type: joined === 'and' ? 'conjunction' : 'disjunction' }).format(items);
+
+/** The reader's own calendar day, as the language writes it: “24 November 2026”. */
+export const dated = (date: Date): string =>
+  new Intl.DateTimeFormat(spoken.locale, { day: 'numeric', month: 'long', year: 'numeric' }).format(date);

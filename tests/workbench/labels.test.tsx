@@ -125,7 +125,7 @@ describe('every label stands in docs/labels.md with where it comes from', () => 
     const { columns, totals } = summaryContent('', [madeMember(row, draft)], 'cm', []);
     const labels = [
       says,
-      ...Object.values(VERDICT_WORDS),
+      ...Object.values(VERDICT_WORDS).map(({ template }) => template),
       ...lines.map(({ name }) => name),
       ...sections.map(({ title }) => title),
       ...columns.map(({ head }) => head),
@@ -156,7 +156,7 @@ describe('every label stands in docs/labels.md with where it comes from', () => 
       for (const label of guideLabels(writeGuideHtml(drafted.value))) labels.add(label);
       for (const label of handoutHeadings(writeHandout(drafted.value))) labels.add(label);
     }
-    for (let body = 0; body < MOST_NESTED; body += 1) labels.add(nestedStyle(body).name);
+    for (let body = 0; body < MOST_NESTED; body += 1) labels.add(nestedStyle(body).name.template);
     labels.delete(project.name);
     expect(labels.size).toBeGreaterThan(100);
     expect(unlisted(labels)).toEqual([]);

@@ -1,19 +1,19 @@
 import type { Check, Verdict } from '../../check';
 import { amountUp, type Mm } from '../../length';
 import { checksOf, clothOf, type Draft, draft, notionsToBuy, type Project, sheetsOf } from '../../project';
-import { type Problem, printPhrase, printProblem, type Result, say, words } from '../../words';
+import { inside, type Problem, printPhrase, printProblem, type Result, say, words } from '../../words';
 import { OTHER_CLOTHS } from '../content/cloth-rows';
 import { type ColumnKind, nameOf } from './columns';
 import type { ClassRow } from './read-class';
 
 /** What people call each thing that is bought by its length. */
 export const NEED_NAMES = {
-  cloth: 'cloth',
+  cloth: say`Cloth`,
   ...OTHER_CLOTHS,
-  waistElastic: 'waist elastic',
-  hemElastic: 'hem elastic',
-  waistCord: 'waist cord',
-  hemCord: 'hem cord',
+  waistElastic: say`Waist elastic`,
+  hemElastic: say`Hem elastic`,
+  waistCord: say`Waist cord`,
+  hemCord: say`Hem cord`,
 } as const;
 type NeedKind = keyof typeof NEED_NAMES;
 
@@ -104,7 +104,7 @@ export function madeMember(row: ClassRow, made: Draft): MadeMember {
   const told = checksOf(made).some(({ id, verdict }) => id === 'leg-fits-cloth' && verdict === 'wrong');
   const none = needs
     .filter(({ kind, length }) => length === undefined && !(told && kind === 'cloth'))
-    .map(({ kind }) => `No ${NEED_NAMES[kind]} of the chosen width is wide enough.`);
+    .map(({ kind }) => words`No ${inside(NEED_NAMES[kind])} of the chosen width is wide enough.`);
   return { ...member, look: [...member.look, ...none], needs, sheets: sheetsOf(made).sheets.length };
 }
 

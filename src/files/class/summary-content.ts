@@ -1,5 +1,6 @@
 import type { Verdict } from '../../check';
-import { formatAmount, formatLength, formatParts, type Mm, type Units } from '../../length';
+import { formatAmount, formatParts, type Mm, type Units } from '../../length';
+import { amount, mm, number, own, type Phrase, printPhrase, say, words } from '../../words';
 import { classTotals, type MadeMember, NEED_NAMES, type Need, needsLook } from './member';
 
 /** A column of the summary's table. */
@@ -38,8 +39,6 @@ export const LOOK_SIGN = '▲';
 /** More names than these are not read in a list; the table has them all. */
 const MOST_NAMED = 24;
 
-const count = (number: number, one: string, many: string): string => `${number} ${number === 1 ? one : many}`;
-
 /**
  * The summary of a class for its teacher: a line for each learner, who needs a look, and what to buy for all together.
  *
@@ -59,28 +58,37 @@ export function summaryContent(
   return {
     title,
     says: [
-      `${count(made.length, 'pattern', 'patterns')} made`,
-      ...(unmade > 0 ? [`${unmade} not made`] : []),
-      look.length === 0 ? 'nobody needs a look' : `${count(look.length, 'needs', 'need')} a look`,
+      made.length === 1 ? words`1 pattern made` : words`${number(made.length)} patterns made`,
+      ...(unmade > 0 ? [words`${number(unmade)} not made`] : []),
+      look.length === 0
+        ? words`nobody needs a look`
+        : look.length === 1
+          ? words`1 needs a look`
+          : words`${number(look.length)} need a look`,
     ].join(' · '),
     totals: [
       ...classTotals(members).map(({ kind, width, length, learners }) => {
-        const whole =
-          kind === 'cloth'
-            ? `Cloth ${formatLength(width, units)} wide`
-            : `${capital(NEED_NAMES[kind])}, ${formatLength(width, units)} wide`;
-        return `${whole}: ${formatAmount(length, units)} for ${count(learners, 'learner', 'learners')}`;
+        const whole = kind === 'cloth' ? say`Cloth ${mm(width)} wide` : say`${NEED_NAMES[kind]}, ${mm(width)} wide`;
+        const told =
+          learners === 1
+            ? say`${whole}: ${amount(length)} for 1 learner`
+            : say`${whole}: ${amount(length)} for ${number(learners)} learners`;
+        return printPhrase(told, units);
       }),
-      `Paper: ${count(sheets, 'sheet', 'sheets')}`,
+      sheets === 1 ? words`Paper: 1 sheet` : words`Paper: ${number(sheets)} sheets`,
     ],
     look: [
       ...look
         .slice(0, MOST_NAMED)
-        .map(({ row, name, figures }) => `${name} (row ${row}${figures ? '' : ', not made'})`),
-      ...(look.length > MOST_NAMED ? [`and ${look.length - MOST_NAMED} more, marked ${LOOK_SIGN} below`] : []),
+        .map(({ row, name, figures }) =>
+          figures ? words`${own(name)} (row ${number(row)})` : words`${own(name)} (row ${number(row)}, not made)`,
+        ),
+      ...(look.length > MOST_NAMED
+        ? [words`and ${number(look.length - MOST_NAMED)} more, marked ${own(LOOK_SIGN)} below`]
+        : []),
     ],
     notes,
-    columns: COLUMNS,
+    columns: COLUMNS.map((column) => ({ ...column, head: words`${column.head}` })),
     lines: members.map((member) => summaryLine(member, units)),
   };
 }
@@ -89,44 +97,44 @@ export function summaryContent(
 const bareLength = (value: Mm, units: Units): string =>
   units === 'inch' ? formatParts(value, units).value : (value / 10).toFixed(1);
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const VERDICTS: Readonly<Record<Verdict, Phrase>> = { good: say`good`, mind: say`mind`, wrong: say`wrong` };
 
-const COLUMNS: readonly SummaryColumn[] = [
-  { head: 'Row', share: 9, align: 'right' },
-  { head: 'Name', share: 38, align: 'left' },
-  { head: 'Waist', share: 13, align: 'right' },
-  { head: 'Hip', share: 13, align: 'right' },
-  { head: 'Inside leg', share: 16, align: 'right' },
-  { head: 'Hip, finished', share: 19, align: 'right' },
-  { head: 'Inseam', share: 15, align: 'right' },
-  { head: 'Cloth', share: 16, align: 'right' },
-  { head: 'Wide', share: 13, align: 'right' },
-  { head: 'Elastic', share: 16, align: 'right' },
-  { head: 'Sheets', share: 13, align: 'right' },
-  { head: 'Verdict', share: 20, align: 'left', judges: true },
-  { head: 'Look at', share: 77, align: 'left' },
+const COLUMNS: readonly (Omit<SummaryColumn, 'head'> & { readonly head: Phrase })[] = [
+  { head: say`Row`, share: 9, align: 'right' },
+  { head: say`Name`, share: 38, align: 'left' },
+  { head: say`Waist`, share: 13, align: 'right' },
+  { head: say`Hip`, share: 13, align: 'right' },
+  { head: say`Inside leg`, share: 16, align: 'right' },
+  { head: say`Hip, finished`, share: 19, align: 'right' },
+  { head: say`Inseam`, share: 15, align: 'right' },
+  { head: say`Cloth`, share: 16, align: 'right' },
+  { head: say`Wide`, share: 13, align: 'right' },
+  { head: say`Elastic`, share: 16, align: 'right' },
+  { head: say`Sheets`, share: 13, align: 'right' },
+  { head: say`Verdict`, share: 20, align: 'left', judges: true },
+  { head: say`Look at`, share: 77, align: 'left' },
 ];
 
 function summaryLine(member: MadeMember, units: Units): SummaryLine {
   const { row, name, figures, look, mind, needs, sheets } = member;
   const l = (value: number | undefined) => (value === undefined ? '' : bareLength(value, units));
-  const why = [...look, ...(mind.length > 0 ? [`Mind: ${mind.join(', ')}.`] : [])].join(' ');
-  const own = figures?.body;
+  const why = [...look, ...(mind.length > 0 ? [words`Mind: ${own(mind.join(', '))}.`] : [])].join(' ');
+  const taken = figures?.body;
   const cloth = needs.find(({ kind }) => kind === 'cloth');
   return {
     cells: [
       `${row}`,
       name,
-      l(own?.waistGirth),
-      l(own?.hipGirth),
-      l(own?.insideLeg),
+      l(taken?.waistGirth),
+      l(taken?.hipGirth),
+      l(taken?.insideLeg),
       l(figures?.hipFinished),
       l(figures?.inseam),
-      cloth ? (cloth.length === undefined ? 'none fits' : formatAmount(cloth.length, units)) : '',
+      cloth ? (cloth.length === undefined ? words`none fits` : formatAmount(cloth.length, units)) : '',
       l(cloth?.width),
       l(elasticLength(needs)),
       figures ? `${sheets}` : '',
-      figures?.verdict ?? 'not made',
+      figures ? words`${VERDICTS[figures.verdict]}` : words`not made`,
     ],
     look: look.length > 0,
     verdict: figures?.verdict,

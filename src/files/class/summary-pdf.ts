@@ -1,6 +1,7 @@
 import { baseline, INK, lineHeight } from '../../drawing';
 import type { Mm, Units } from '../../length';
 import { point } from '../../plane';
+import { number, own, words } from '../../words';
 import { VERDICT_INK } from '../fit/pdf';
 import type { PdfOptions } from '../pen/options';
 import { drawFoot, drawHead, RULE, type WordPage, wordPage } from '../pen/page-head';
@@ -36,7 +37,11 @@ export function writeSummaryPdf(content: SummaryContent, units: Units, options: 
     date: options.date,
   });
   const paper: Paper = { pen, page, content, y: 0, number: 1 };
-  const under = `Legwork · class summary · ${content.lines.length} rows · lengths in ${units === 'inch' ? 'inches' : 'cm'}`;
+  const rows = number(content.lines.length);
+  const under =
+    units === 'inch'
+      ? words`Legwork · class summary · ${rows} rows · lengths in inches`
+      : words`Legwork · class summary · ${rows} rows · lengths in cm`;
   paper.y = drawHead(pen, page, content.title, under) + 3;
   drawLead(paper);
   drawHeads(paper);
@@ -65,9 +70,9 @@ function drawLead(paper: Paper): void {
   };
   const width = middle - left - GAP / 2;
   const ends = [
-    part('For all together', [...content.totals, ...content.notes], left, width),
+    part(words`For all together`, [...content.totals, ...content.notes], left, width),
     part(
-      `${LOOK_SIGN} Look at these before cutting`,
+      words`${own(LOOK_SIGN)} Look at these before cutting`,
       content.look.length === 0 ? [] : [content.look.join(', ')],
       middle + GAP / 2,
       width,

@@ -1,14 +1,14 @@
 import { LAYOUT_WORDS, type LayAnswer } from '../../cloth';
-import { formatAmount, formatLength, type Units } from '../../length';
+import type { Units } from '../../length';
 import { clothOf, type Draft } from '../../project';
-import { printPhrase, words } from '../../words';
+import { amount, inside, mm, printPhrase, say, words } from '../../words';
 import type { Row } from './rows';
 
 /** The cloths that are bought beside the legs' own, as people call them. */
 export const OTHER_CLOTHS = {
-  contrast: 'contrasting cloth',
-  knit: 'knit for the band',
-  rib: 'rib for the cuffs',
+  contrast: say`Contrasting cloth`,
+  knit: say`Knit for the band`,
+  rib: say`Rib for the cuffs`,
 } as const;
 
 /** How much cloth to buy, each cloth in a row. */
@@ -16,16 +16,20 @@ export function clothRows(draft: Draft): readonly Row[] {
   const { units } = draft.project;
   const { answer, others } = clothOf(draft);
   return [
-    { name: 'Cloth to buy', value: toBuyWords(answer, units) },
-    ...others.map((other) => ({ name: OTHER_CLOTHS[other.kind], value: toBuyWords(other.answer, units) })),
+    { name: words`Cloth to buy`, value: toBuyWords(answer, units) },
+    ...others.map((other) => ({
+      name: words`${inside(OTHER_CLOTHS[other.kind])}`,
+      value: toBuyWords(other.answer, units),
+    })),
   ];
 }
 
 function toBuyWords(answer: LayAnswer, units: Units): string {
   if (!answer.fits) {
     const [first] = answer.instead;
-    return `none fits ${formatLength(answer.width, units)}${first ? `; ${printPhrase(first, units)}` : ''}`;
+    const width = mm(answer.width);
+    return printPhrase(first ? say`none fits ${width}; ${first}` : say`none fits ${width}`, units);
   }
   const { toBuy, width, layout } = answer.lay;
-  return `${formatAmount(toBuy, units)} of ${formatLength(width, units)}, ${words`${LAYOUT_WORDS[layout]}`}`;
+  return printPhrase(say`${amount(toBuy)} of ${mm(width)}, ${LAYOUT_WORDS[layout]}`, units);
 }

@@ -15,7 +15,7 @@ import {
 } from '../../project';
 import { CAUTIONS_NOTE, type Caution } from '../../sewing';
 import { controlLengths } from '../../sheets';
-import { type Phrase, printPhrase, say, words } from '../../words';
+import { inside, inTurn, isSaid, mm, number, own, type Phrase, printPhrase, say, UNSAID, words } from '../../words';
 
 /** A name and its value, for a list. */
 export interface Row {
@@ -29,104 +29,117 @@ export function bodyRows({ body, units }: Project): readonly Row[] {
     const value = body[key];
     if (value === undefined) return [];
     return [
-      { name: words`${name}`, value: unit === 'years' ? `${plain(value, 1)} years` : formatLength(value, units) },
+      { name: words`${name}`, value: unit === 'years' ? words`${number(value, 1)} years` : formatLength(value, units) },
     ];
   });
 }
 
-const FINISHED: readonly (readonly [keyof Measures, string])[] = [
-  ['hipGirthFinished', 'Hip'],
-  ['waistOpening', 'Waist opening'],
-  ['pullOnNeeded', 'needed to pull on'],
-  ['thighGirthFinished', 'Thigh'],
-  ['hemGirthFinished', 'Hem'],
-  ['inseamFront', 'Inseam'],
-  ['crotchLengthFinished', 'Crotch length'],
-  ['crotchDepthFinished', 'Crotch depth'],
-  ['casingHeight', 'Casing above the waist edge'],
+const FINISHED: readonly (readonly [keyof Measures, Phrase])[] = [
+  ['hipGirthFinished', say`Hip`],
+  ['waistOpening', say`Waist opening`],
+  ['pullOnNeeded', say`needed to pull on`],
+  ['thighGirthFinished', say`Thigh`],
+  ['hemGirthFinished', say`Hem`],
+  ['inseamFront', say`Inseam`],
+  ['crotchLengthFinished', say`Crotch length`],
+  ['crotchDepthFinished', say`Crotch depth`],
+  ['casingHeight', say`Casing above the waist edge`],
 ];
 
 /** The finished measures that a wearer or a sewer asks for. */
 export const finishedRows = (draft: Draft): readonly Row[] =>
   FINISHED.map(([key, name]) => ({
-    name,
+    name: words`${name}`,
     value: measureTold(draft, key, (value) => formatLength(value, draft.project.units)),
   }));
 
-const SHAPE_WORDS: Readonly<Record<string, string>> = { block: 'as the block', pyjama: 'pyjama', straight: 'straight' };
+const SHAPE_WORDS: Readonly<Record<string, Phrase>> = {
+  block: say`as the block`,
+  pyjama: say`pyjama`,
+  straight: say`straight`,
+};
 
 /** What was chosen, in words. */
 export function choiceSentences({ project, leg }: Draft): readonly string[] {
-  const { cloth, allowances, units } = project;
-  const l = (value: Mm) => formatLength(value, units);
-  const stretch = cloth.stretch > 0 ? `, stretches ${plain(cloth.stretch * 100, 0)} %` : '';
+  const { allowances, units } = project;
   const { length, shape } = project.leg;
-  const lengthWords = typeof length === 'string' ? words`${LENGTH_NAMES[length]}` : `inseam ${l(length.inseam)}`;
-  const shapeWords = typeof shape === 'string' ? (SHAPE_WORDS[shape] ?? shape) : `hem ${l(shape.hemGirth)} round`;
-  const stands = (part: 'front' | 'back') =>
-    `centre ${part} ${printPhrase(centreStands(part, leg[part]), project.units)}`;
-  const how = leg.straightenAutomatic ? 'as needed to pull on' : 'by hand';
+  const lengthTold = typeof length === 'string' ? LENGTH_NAMES[length] : say`inseam ${mm(length.inseam)}`;
+  const shapeTold =
+    typeof shape === 'string' ? (SHAPE_WORDS[shape] ?? say`${own(shape)}`) : say`hem ${mm(shape.hemGirth)} round`;
+  const [back, front] = [centreStands('back', leg.back), centreStands('front', leg.front)];
+  const spread = mm(leg.spread);
   return [
-    `Cloth: ${cloth.kind}${stretch}, ${l(cloth.width)} wide, ${cloth.washFirst ? 'washed before cutting' : 'not washed first'}${project.use.forSleeping ? '; for sleeping' : ''}.`,
-    `Leg: ${lengthWords}, shape ${shapeWords}, spread ${l(leg.spread)}, ${stands('back')}, ${stands('front')} (straightened ${how}).`,
-    `Waist: ${waistWords(project)}.`,
-    `Hem: ${hemWords(project)}.`,
-    `Seam allowances are drawn in: inseam ${l(allowances.inseam)}, crotch and centres ${l(allowances.crotch)}.`,
-    ...sideSentences(project),
-  ];
+    clothTold(project),
+    leg.straightenAutomatic
+      ? say`Leg: ${lengthTold}, shape ${shapeTold}, spread ${spread}, centre back ${back}, centre front ${front} (straightened as needed to pull on).`
+      : say`Leg: ${lengthTold}, shape ${shapeTold}, spread ${spread}, centre back ${back}, centre front ${front} (straightened by hand).`,
+    say`Waist: ${waistTold(project)}.`,
+    say`Hem: ${hemTold(project)}.`,
+    say`Seam allowances are drawn in: inseam ${mm(allowances.inseam)}, crotch and centres ${mm(allowances.crotch)}.`,
+    sidesTold(project),
+  ].flatMap((phrase) => (isSaid(phrase) ? [printPhrase(phrase, units)] : []));
+}
+
+function clothTold({ cloth, use }: Project): Phrase {
+  const kind = cloth.kind === 'knit' ? say`knit` : say`woven`;
+  const named = cloth.stretch > 0 ? say`${kind}, stretches ${number(cloth.stretch * 100, 0)} %` : kind;
+  const wash = cloth.washFirst ? say`washed before cutting` : say`not washed first`;
+  return use.forSleeping
+    ? say`Cloth: ${named}, ${mm(cloth.width)} wide, ${wash}; for sleeping.`
+    : say`Cloth: ${named}, ${mm(cloth.width)} wide, ${wash}.`;
 }
 
 /** By what left and right differ, as worn; nothing where they are alike. */
-function sideSentences({ sides, units }: Project): readonly string[] {
+function sidesTold({ sides }: Project): Phrase {
   const told = (['left', 'right'] as const).flatMap((side) =>
     Object.entries(sides?.[side] ?? {})
       .filter(([, more]) => more > 0)
-      .map(([key, more]) => `${fieldName(`sides.${side}.${key}`).toLowerCase()} by ${formatLength(more, units)}`),
+      .map(([key, more]) => say`${inside(say`${own(fieldName(`sides.${side}.${key}`))}`)} by ${mm(more)}`),
   );
-  return told.length === 0 ? [] : [`Left and right, as worn: ${told.join(', ')}.`];
+  return told.length === 0 ? UNSAID : say`Left and right, as worn: ${inTurn(told, ', ')}.`;
 }
 
-/** How the waist is finished, in words. */
-function waistWords({ waist, units }: Project): string {
-  const l = (value: Mm) => formatLength(value, units);
-  const rows = waist.rows === 1 ? '1 row' : `${waist.rows} rows`;
-  const raw = waist.rawEdge === 'overlocked' ? 'raw edge overlocked' : 'raw edge turned under';
-  const elastic = `elastic ${l(waist.elasticWidth)} wide, ${rows}`;
+/** How the waist is finished. */
+function waistTold({ waist }: Project): Phrase {
+  const raw = waist.rawEdge === 'overlocked' ? say`raw edge overlocked` : say`raw edge turned under`;
+  const wide = mm(waist.elasticWidth);
+  const elastic =
+    waist.rows === 1 ? say`elastic ${wide} wide, 1 row` : say`elastic ${wide} wide, ${number(waist.rows)} rows`;
   switch (waist.finish) {
     case 'elasticCasing':
-      return `fold-over casing for ${elastic}, ${waist.elastic === 'threaded' ? 'threaded' : 'sewn on'}; ${raw}`;
+      return waist.elastic === 'threaded'
+        ? say`fold-over casing for ${elastic}, threaded; ${raw}`
+        : say`fold-over casing for ${elastic}, sewn on; ${raw}`;
     case 'drawstringCasing':
-      return `fold-over casing for a cord ${l(waist.cordWidth)} wide; ${raw}`;
+      return say`fold-over casing for a cord ${mm(waist.cordWidth)} wide; ${raw}`;
     case 'elasticAndDrawstring':
-      return `fold-over casing for ${elastic}, and a cord ${l(waist.cordWidth)} wide above it; ${raw}`;
+      return say`fold-over casing for ${elastic}, and a cord ${mm(waist.cordWidth)} wide above it; ${raw}`;
     case 'separateCasing':
-      return `separate casing for ${elastic}`;
+      return say`separate casing for ${elastic}`;
     case 'knitBand':
-      return `band of knit, ${l(waist.bandHeight)} high`;
+      return say`band of knit, ${mm(waist.bandHeight)} high`;
     case 'facedCasing':
-      return `faced casing for ${elastic}; ${raw}`;
+      return say`faced casing for ${elastic}; ${raw}`;
   }
 }
 
-/** How the hem is finished, in words. */
-function hemWords(project: Project): string {
-  const { units } = project;
+/** How the hem is finished. */
+function hemTold(project: Project): Phrase {
   const hem = hemOf(project);
-  const l = (value: Mm) => formatLength(value, units);
-  const under = hem.turnUnder > 0 ? `${l(hem.turnUnder)} turned under` : 'edge overlocked';
+  const under = hem.turnUnder > 0 ? say`${mm(hem.turnUnder)} turned under` : say`edge overlocked`;
   switch (hem.finish) {
     case 'turned':
-      return `turned ${l(hem.depth)}, ${under}`;
+      return say`turned ${mm(hem.depth)}, ${under}`;
     case 'elasticCasing':
-      return `casing for elastic ${l(hem.elasticWidth)} wide`;
+      return say`casing for elastic ${mm(hem.elasticWidth)} wide`;
     case 'drawstringCasing':
-      return `casing for a cord ${l(hem.cordWidth)} wide, opening at the side`;
+      return say`casing for a cord ${mm(hem.cordWidth)} wide, opening at the side`;
     case 'contrastBand':
-      return `band ${l(hem.bandHeight)} high, doubled`;
+      return say`band ${mm(hem.bandHeight)} high, doubled`;
     case 'ribCuff':
-      return `cuff of rib, ${l(hem.bandHeight)} high`;
+      return say`cuff of rib, ${mm(hem.bandHeight)} high`;
     case 'facedHem':
-      return `faced, ${l(hem.depth)} deep, ${under}`;
+      return say`faced, ${mm(hem.depth)} deep, ${under}`;
   }
 }
 
@@ -135,19 +148,27 @@ export function cutRows(draft: Draft): readonly Row[] {
   const { pieces, project } = draft;
   const { waist, hem, units } = project;
   const notions = notionsToBuy(draft);
-  const l = (value: Mm) => formatLength(value, units);
   const cloth = pieces.map((piece) => ({
     name: isLeg(piece) ? words`${pieceName(piece)}, of the cloth` : words`${pieceName(piece)}`,
-    value: piece.mirrored ? `${piece.cut}, ${piece.cut / 2} of them mirrored` : `${piece.cut}`,
+    value: piece.mirrored
+      ? words`${number(piece.cut)}, ${number(piece.cut / 2)} of them mirrored`
+      : words`${number(piece.cut)}`,
   }));
-  const length = (name: string, mm: Mm | undefined, count: number): readonly Row[] =>
-    mm === undefined ? [] : [{ name, value: `${count === 1 ? '' : `${count} × `}${l(mm)}` }];
+  const length = (name: Phrase, long: Mm | undefined, count: number): readonly Row[] =>
+    long === undefined
+      ? []
+      : [
+          {
+            name: printPhrase(name, units),
+            value: printPhrase(count === 1 ? say`${mm(long)}` : say`${number(count)} × ${mm(long)}`, units),
+          },
+        ];
   return [
     ...cloth,
-    ...length(`${l(waist.elasticWidth)} elastic`, notions.elasticLength, waist.rows),
-    ...length(`${l(waist.cordWidth)} cord`, waist.cord === 'bought' ? notions.cordLength : undefined, 1),
-    ...length(`${l(hem.elasticWidth)} elastic, hems`, notions.hemElasticLength, 2),
-    ...length(`${l(hem.cordWidth)} cord, hems`, hem.cord === 'bought' ? notions.hemCordLength : undefined, 2),
+    ...length(say`${mm(waist.elasticWidth)} elastic`, notions.elasticLength, waist.rows),
+    ...length(say`${mm(waist.cordWidth)} cord`, waist.cord === 'bought' ? notions.cordLength : undefined, 1),
+    ...length(say`${mm(hem.elasticWidth)} elastic, hems`, notions.hemElasticLength, 2),
+    ...length(say`${mm(hem.cordWidth)} cord, hems`, hem.cord === 'bought' ? notions.hemCordLength : undefined, 2),
   ];
 }
 
@@ -156,12 +177,12 @@ export function checkSentences(checks: readonly Check[], units: Units): readonly
   const said = (['wrong', 'mind'] as const).flatMap((verdict) =>
     checks
       .filter((check) => check.verdict === verdict)
-      .map((check) => {
-        const parts = [printPhrase(check.reason, units), printPhrase(check.remedy, units)];
-        return `${verdict === 'wrong' ? 'Wrong' : 'Mind'} – ${words`${check.name}`}: ${parts.filter((part) => part !== '').join(' ')}`;
+      .map(({ name, reason, remedy }) => {
+        const told = inTurn([reason, remedy]);
+        return printPhrase(verdict === 'wrong' ? say`Wrong – ${name}: ${told}` : say`Mind – ${name}: ${told}`, units);
       }),
   );
-  return said.length > 0 ? said : [`All ${checks.length} checks are good.`];
+  return said.length > 0 ? said : [words`All ${number(checks.length)} checks are good.`];
 }
 
 /** Each caution in a sentence or two, and the note that stands under all of them. */
@@ -177,36 +198,40 @@ export const controlRows = (draft: Draft): readonly Row[] =>
     value: formatLength(length, draft.project.units),
   }));
 
-const VULGAR_SCALES: Readonly<Record<string, string>> = { '0.5': 'half', '0.333': 'a third', '0.25': 'a quarter' };
+const VULGAR_SCALES: Readonly<Record<string, Phrase>> = {
+  '0.5': say`half`,
+  '0.333': say`a third`,
+  '0.25': say`a quarter`,
+};
+const scaleTold = (scale: number): Phrase => VULGAR_SCALES[plain(scale, 3)] ?? say`${number(scale, 3)}`;
 
 /** The same in short lines, for every sheet. */
 export function sheetRemarks({ scale, allowances, correctX, correctY }: Project['paper']): readonly string[] {
-  const size = VULGAR_SCALES[plain(scale, 3)] ?? plain(scale, 3);
+  const size = scaleTold(scale);
+  const sample =
+    allowances === 'full' ? words`${size} of true size, full allowances` : words`${size} of true size, allowances too`;
   return [
-    ...(scale === 1 ? [] : [`${size} of true size, ${allowances === 'full' ? 'full allowances' : 'allowances too'}`]),
-    ...(correctX === 1 && correctY === 1 ? [] : [`printer corrected × ${plain(correctX, 4)}, × ${plain(correctY, 4)}`]),
+    ...(scale === 1 ? [] : [sample]),
+    ...(correctX === 1 && correctY === 1
+      ? []
+      : [words`printer corrected × ${number(correctX, 4)}, × ${number(correctY, 4)}`]),
   ];
 }
 
 /** What a sheet that is not at true size, or is corrected for its printer, says of itself; empty on an ordinary sheet. */
 export function scaleSentence({ scale, allowances, correctX, correctY }: Project['paper']): string {
-  const parts: string[] = [];
-  if (scale !== 1) {
-    const size = VULGAR_SCALES[plain(scale, 3)] ?? plain(scale, 3);
-    const seams = allowances === 'full' ? 'allowances at full width' : 'allowances too';
-    parts.push(`Drawn at ${size} of true size, ${seams}: a sample, not for cutting out.`);
-  }
-  if (correctX !== 1 || correctY !== 1) {
-    parts.push(
-      `Corrected for one printer: × ${plain(correctX, 4)} along the short side, × ${plain(correctY, 4)} along the long side.`,
-    );
-  }
-  return parts.join(' ');
+  const size = scaleTold(scale);
+  const sample =
+    allowances === 'full'
+      ? say`Drawn at ${size} of true size, allowances at full width: a sample, not for cutting out.`
+      : say`Drawn at ${size} of true size, allowances too: a sample, not for cutting out.`;
+  const corrected = say`Corrected for one printer: × ${number(correctX, 4)} along the short side, × ${number(correctY, 4)} along the long side.`;
+  return words`${inTurn([scale === 1 ? UNSAID : sample, correctX === 1 && correctY === 1 ? UNSAID : corrected])}`;
 }
 
 /** An amount in the reader's unit, and once more in the other one where that says anything else. */
 export function bothUnits(phrase: Phrase, units: Units): string {
-  const own = printPhrase(phrase, units);
-  const other = printPhrase(phrase, units === 'cm' ? 'inch' : 'cm');
-  return own === other ? own : `${own} (${other})`;
+  const here = printPhrase(phrase, units);
+  const there = printPhrase(phrase, units === 'cm' ? 'inch' : 'cm');
+  return here === there ? here : `${here} (${there})`;
 }

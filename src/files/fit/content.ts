@@ -1,7 +1,8 @@
 import type { Verdict } from '../../check';
 import { formatLength, type Mm } from '../../length';
 import { checksOf, type Draft, type DraftLeg, type Measures, sheetsOf, shoppingOf } from '../../project';
-import { printPhrase } from '../../words';
+import { paperName } from '../../sheets';
+import { number, own, type Phrase, printPhrase, say, words } from '../../words';
 import { clothRows } from '../content/cloth-rows';
 import { bodyRows, bothUnits, cautionSentences, checkSentences, choiceSentences } from '../content/rows';
 import type { Section } from '../pen/text-flow';
@@ -26,10 +27,10 @@ export interface FitContent {
 }
 
 /** What the checks come to, in a few words. */
-export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
-  good: 'All checks are good.',
-  mind: 'Something to mind: see below.',
-  wrong: 'Something is wrong: look before you cut.',
+export const VERDICT_WORDS: Readonly<Record<Verdict, Phrase>> = {
+  good: say`All checks are good.`,
+  mind: say`Something to mind: see below.`,
+  wrong: say`Something is wrong: look before you cut.`,
 };
 
 /** A value that nobody measured is marked by this. */
@@ -47,81 +48,84 @@ export function fitContent(draft: Draft): FitContent {
   const l = (value: Mm) => formatLength(value, units);
   const estimated = new Set<string>(body.estimates.map(({ key }) => key));
   const given = (key: 'thighGirth' | 'footEntryGirth') => `${l(body[key])}${estimated.has(key) ? ESTIMATED : ''}`;
-  const room = (finished: Mm, own: Mm) => `${finished >= own ? '+' : ''}${l(finished - own)}`;
+  const room = (finished: Mm, bare: Mm) => `${finished >= bare ? '+' : ''}${l(finished - bare)}`;
   const elastic = draft.notions.elasticLength ?? draft.notions.bandLength;
   const lines: readonly FitLine[] = [
     {
-      name: 'Waist opening',
+      name: words`Waist opening`,
       body: l(body.waistGirth),
       finished: l(measures.waistOpening),
       room: room(measures.waistOpening, body.waistGirth),
     },
     ...(elastic === undefined
       ? []
-      : [{ name: 'drawn in to', body: '', finished: l(elastic), room: room(elastic, body.waistGirth) }]),
-    { name: 'needed to pull on', body: '', finished: l(measures.pullOnNeeded), room: '' },
+      : [{ name: words`drawn in to`, body: '', finished: l(elastic), room: room(elastic, body.waistGirth) }]),
+    { name: words`needed to pull on`, body: '', finished: l(measures.pullOnNeeded), room: '' },
     {
-      name: 'Hip',
+      name: words`Hip`,
       body: l(body.hipGirth),
       finished: l(measures.hipGirthFinished),
       room: room(measures.hipGirthFinished, body.hipGirth),
     },
-    ...eachLeg(draft, 'Thigh', 'thighGirthFinished', (value) => ({
+    ...eachLeg(draft, say`Thigh`, 'thighGirthFinished', (value) => ({
       body: given('thighGirth'),
       finished: l(value),
       room: room(value, body.thighGirth),
     })),
-    ...eachLeg(draft, 'Hem, over the foot', 'hemGirthFinished', (value) => ({
+    ...eachLeg(draft, say`Hem, over the foot`, 'hemGirthFinished', (value) => ({
       body: given('footEntryGirth'),
       finished: l(value),
       room: room(value, body.footEntryGirth),
     })),
     {
-      name: 'Crotch length',
+      name: words`Crotch length`,
       body: body.crotchLength === undefined ? '' : l(body.crotchLength),
       finished: l(measures.crotchLengthFinished),
       room: body.crotchLength === undefined ? '' : room(measures.crotchLengthFinished, body.crotchLength),
     },
     {
-      name: 'Rise, from the body’s waist',
+      name: words`Rise, from the body’s waist`,
       body: l(body.bodyRise),
       finished: l(body.bodyRise + measures.riseEase),
       room: room(body.bodyRise + measures.riseEase, body.bodyRise),
     },
-    ...eachLeg(draft, 'Inseam', 'inseamFront', (value, leg) => ({
+    ...eachLeg(draft, say`Inseam`, 'inseamFront', (value, leg) => ({
       body: l(leg.body.insideLeg),
       finished: l(value),
       room: '',
     })),
   ];
   const verdict = (['wrong', 'mind'] as const).find((one) => checks.some((check) => check.verdict === one)) ?? 'good';
-  const remarks = body.remarks.map(({ phrase }) => `Measure again: ${printPhrase(phrase, units)}`);
+  const remarks = body.remarks.map(({ phrase }) => printPhrase(say`Measure again: ${phrase}`, units));
   const listed = (all: readonly string[]) => all.map((sentence) => `• ${sentence}`);
   return {
     title: project.body.label,
-    under: `Legwork · fit sheet · ${project.name}`,
+    under: words`Legwork · fit sheet · ${own(project.name)}`,
     verdict,
-    says: VERDICT_WORDS[verdict],
+    says: words`${VERDICT_WORDS[verdict]}`,
     lines,
     estimated: lines.some((line) => line.body.endsWith(ESTIMATED)),
     sections: [
-      { title: 'Look at', sentences: listed([...checkSentences(checks, units), ...remarks]) },
-      { title: 'Body', rows: bodyRows(project) },
+      { title: words`Look at`, sentences: listed([...checkSentences(checks, units), ...remarks]) },
+      { title: words`Body`, rows: bodyRows(project) },
       {
-        title: 'Cloth',
+        title: words`Cloth`,
         rows: [
           ...clothRows(draft),
-          { name: 'Sheets', value: `${sheetsOf(draft).sheets.length} ${sheetsOf(draft).paper.name}` },
+          {
+            name: words`Sheets`,
+            value: words`${number(sheetsOf(draft).sheets.length)} ${paperName(sheetsOf(draft).paper.name)}`,
+          },
         ],
       },
       {
-        title: 'To buy',
+        title: words`To buy`,
         sentences: listed(
           shoppingOf(draft).map(({ name, howMuch }) => `${printPhrase(name, units)}: ${bothUnits(howMuch, units)}`),
         ),
       },
-      { title: 'Chosen', sentences: choiceSentences(draft) },
-      { title: 'Safety', sentences: listed(cautionSentences(cautions, units)) },
+      { title: words`Chosen`, sentences: choiceSentences(draft) },
+      { title: words`Safety`, sentences: listed(cautionSentences(cautions, units)) },
     ],
   };
 }
@@ -129,15 +133,20 @@ export function fitContent(draft: Draft): FitContent {
 /** One line for both legs, or one for each where they differ. */
 function eachLeg(
   { legs }: Draft,
-  name: string,
+  name: Phrase,
   key: keyof Measures,
   line: (value: Mm, leg: DraftLeg) => Omit<FitLine, 'name'>,
 ): readonly FitLine[] {
   return legs.map((leg) => ({
-    name: leg.side === undefined ? name : `${name}, ${leg.side} leg`,
+    name:
+      leg.side === undefined
+        ? words`${name}`
+        : leg.side === 'left'
+          ? words`${name}, left leg`
+          : words`${name}, right leg`,
     ...line(leg.measures[key], leg),
   }));
 }
 
 /** The note below the comparison. */
-export const estimatedNote = `${ESTIMATED} Not measured: estimated from the others, from open surveys of people.`;
+export const estimatedNote = say`${own(ESTIMATED)} Not measured: estimated from the others, from open surveys of people.`;

@@ -11,9 +11,10 @@ import {
   uprightPlaces,
   type WidthOf,
 } from '../../drawing';
-import { formatLength, type Mm } from '../../length';
+import type { Mm } from '../../length';
 import { type Box, point } from '../../plane';
 import type { Draft } from '../../project';
+import { mm, printPhrase, say, words } from '../../words';
 import { drawPaths } from '../pen/draw-paths';
 import type { PdfOptions } from '../pen/options';
 import { frameAt } from '../pen/page-frame';
@@ -79,13 +80,13 @@ function drawTable(pen: Pen, { verdict, says, lines, estimated }: FitContent, bo
     top += ROW;
     pen.line(point(left, top), point(right, top), RULE);
   };
-  row(['', 'body', 'finished', 'room'], INK.mark, NOTE_PT);
+  row(['', words`body`, words`finished`, words`room`], INK.mark, NOTE_PT);
   for (const { name, body, finished, room } of lines) {
     const part = /^[a-z]/.test(name);
     row([part ? `   ${name}` : name, body, finished, room], part ? INK.quietWords : INK.words, TABLE_PT);
   }
   if (!estimated) return top;
-  pen.words(estimatedNote, point(left, baseline(top + 1, NOTE_PT)), { pt: NOTE_PT, colour: INK.quietWords });
+  pen.words(words`${estimatedNote}`, point(left, baseline(top + 1, NOTE_PT)), { pt: NOTE_PT, colour: INK.quietWords });
   return top + 1 + lineHeight(NOTE_PT);
 }
 
@@ -114,7 +115,7 @@ function drawLeg(pen: Pen, draft: Draft, room: Box): void {
       ? { width: 0.35, colour, dash: [] }
       : { ...THIN, width: Math.min(width, THIN.width), colour };
   });
-  const says = `each leg, ${formatLength(box.bottom - box.top, draft.project.units)} long as cut`;
+  const says = printPhrase(say`each leg, ${mm(box.bottom - box.top)} long as cut`, draft.project.units);
   pen.words(says, point((room.left + room.right) / 2, room.bottom), {
     pt: NOTE_PT,
     colour: INK.quietWords,

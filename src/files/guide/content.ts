@@ -1,4 +1,4 @@
-import { formatAmount, formatLength, MM_PER_INCH, plain, type Units } from '../../length';
+import { MM_PER_INCH, type Units } from '../../length';
 import { clothOf, clothWidthsOf, type Draft, pictureOf, sewingOf, shoppingOf } from '../../project';
 import {
   layPicture,
@@ -8,7 +8,7 @@ import {
   sewingMinutes,
   stepMinutes,
 } from '../../sewing';
-import { printPhrase, UNSAID } from '../../words';
+import { amount, mm, number, own, type Phrase, printPhrase, say, UNSAID, words } from '../../words';
 import { clothRows } from '../content/cloth-rows';
 import { bothUnits, cautionSentences, choiceSentences, cutRows, finishedRows, type Row } from '../content/rows';
 
@@ -44,18 +44,17 @@ export interface Guide {
   readonly parts: readonly { readonly name: string; readonly steps: readonly GuideStep[] }[];
 }
 
-const PART_NAMES: Readonly<Record<SewingPart, string>> = {
-  prepare: 'Before sewing',
-  flat: 'While the legs lie flat',
-  seams: 'The two main seams',
-  waist: 'The waist',
-  hems: 'The hems',
-  finish: 'Last of all',
+const PART_NAMES: Readonly<Record<SewingPart, Phrase>> = {
+  prepare: say`Before sewing`,
+  flat: say`While the legs lie flat`,
+  seams: say`The two main seams`,
+  waist: say`The waist`,
+  hems: say`The hems`,
+  finish: say`Last of all`,
 };
 
 /** Which of the two a picture's key explains; printed once, where the pictures begin. */
-export const PICTURE_KEY =
-  'In the pictures a plain tinted face is the right side, a hatched one the wrong side. What the step sews is the thick dashed line; seams that are there already are thin and dashed; dash and dot is a fold; dotted is what lies underneath.';
+export const PICTURE_KEY = say`In the pictures a plain tinted face is the right side, a hatched one the wrong side. What the step sews is the thick dashed line; seams that are there already are thin and dashed; dash and dot is a fold; dotted is what lies underneath.`;
 
 /** @param draft the finished draft */
 export function guideContent(draft: Draft): Guide {
@@ -81,7 +80,7 @@ export function guideContent(draft: Draft): Guide {
   });
   return {
     title: project.name,
-    under: `Legwork · how to sew it, with cloth and shopping list · ${project.body.label}`,
+    under: words`Legwork · how to sew it, with cloth and shopping list · ${own(project.body.label)}`,
     units,
     chosen: [...choiceSentences(draft), machineSentence(draft)],
     safety: cautionSentences(draft.cautions, units),
@@ -93,16 +92,16 @@ export function guideContent(draft: Draft): Guide {
       note: printPhrase(note, units),
     })),
     widths: clothWidthsOf(draft).map(({ answer: other }) => ({
-      name: `${formatLength(other.fits ? other.lay.width : other.width, units)} wide`,
+      name: printPhrase(say`${mm(other.fits ? other.lay.width : other.width)} wide`, units),
       value: other.fits
-        ? `${formatAmount(other.lay.toBuy, units)}, ${plain(100 * other.lay.waste, 0)} % waste`
-        : 'does not fit',
+        ? printPhrase(say`${amount(other.lay.toBuy)}, ${number(100 * other.lay.waste, 0)} % waste`, units)
+        : words`does not fit`,
     })),
     lay: answer.fits ? layPicture(answer.lay, draft.pieces, project.cloth.oneWay) : undefined,
     noLay: answer.fits ? '' : printPhrase(working.at(-1)?.sentence ?? UNSAID, units),
     time: totalWords(steps),
     parts: parts.map((part) => ({
-      name: PART_NAMES[part],
+      name: words`${PART_NAMES[part]}`,
       steps: steps.filter((step) => step.part === part).map(told),
     })),
   };
@@ -110,31 +109,33 @@ export function guideContent(draft: Draft): Guide {
 
 const machineSentence = ({ project }: Draft): string =>
   project.sewing.machine === 'serger'
-    ? 'Machines: a serger, and a plain machine beside it.'
-    : 'Machine: a plain machine with zigzag.';
+    ? words`Machines: a serger, and a plain machine beside it.`
+    : words`Machine: a plain machine with zigzag.`;
 
 const METRES_IN_A_YARD = (36 * MM_PER_INCH) / 1000;
 
 function timeWords(step: SewingStep, units: Units): string {
   const { fixedMinutes, metres, minutesPerMetre } = step.time;
-  const whole = `about ${plain(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)} min`;
-  if (metres === 0) return `${whole} (practice)`;
+  const whole = say`about ${number(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)} min`;
+  if (metres === 0) return words`${whole} (practice)`;
   const pace =
     units === 'inch'
-      ? `${plain(minutesPerMetre * METRES_IN_A_YARD, 1)} min a yard`
-      : `${plain(minutesPerMetre, 0)} min a metre`;
-  return `${whole} (practice: ${pace} for ${formatLength(1000 * metres, units)}, and ${plain(fixedMinutes, 0)} min)`;
+      ? say`${number(minutesPerMetre * METRES_IN_A_YARD, 1)} min a yard`
+      : say`${number(minutesPerMetre, 0)} min a metre`;
+  const fixed = number(fixedMinutes, 0);
+  return printPhrase(say`${whole} (practice: ${pace} for ${mm(1000 * metres)}, and ${fixed} min)`, units);
 }
 
 function totalWords(steps: readonly SewingStep[]): string {
   const { usual, first } = sewingMinutes(steps);
-  return `Time: about ${hours(usual)} of work for hands that have done it before, about ${hours(first)} for a first pair. Both are estimates from practice: each step counts so many minutes a metre and a fixed part; nobody timed you.`;
+  return words`Time: about ${hours(usual)} of work for hands that have done it before, about ${hours(first)} for a first pair. Both are estimates from practice: each step counts so many minutes a metre and a fixed part; nobody timed you.`;
 }
 
 /** To the quarter of an hour. */
-function hours(minutes: number): string {
+function hours(minutes: number): Phrase {
   const quarters = Math.max(1, Math.round(minutes / 15));
   const [whole, rest] = [Math.floor(quarters / 4), quarters % 4];
-  const part = ['', '¼', '½', '¾'][rest] ?? '';
-  return whole === 0 ? `${15 * quarters} minutes` : `${whole}${part} ${whole === 1 && rest === 0 ? 'hour' : 'hours'}`;
+  if (whole === 0) return say`${number(15 * quarters)} minutes`;
+  const figure = own(`${whole}${['', '¼', '½', '¾'][rest] ?? ''}`);
+  return whole === 1 && rest === 0 ? say`${figure} hour` : say`${figure} hours`;
 }

@@ -2,19 +2,21 @@ import { plainWords } from '../../length';
 import type { WorkingStep } from '../../plane';
 import { checksOf, clothOf, clothSavingsOf, type Draft, shoppingOf, workingOf } from '../../project';
 import { CAUTIONS_NOTE, cautionSource } from '../../sewing';
-import { isSaid, type Phrase, printPhrase, say, words } from '../../words';
+import { inTurn, isSaid, own, type Phrase, printPhrase, say, words } from '../../words';
 import { bodyRows, finishedRows } from '../content/rows';
 
-const STATIONS: Readonly<Record<WorkingStep['station'], string>> = {
-  body: 'Body',
-  blocks: 'Blocks',
-  leg: 'Leg',
-  edges: 'Edges',
-  check: 'Check',
-  cloth: 'Cloth',
-  paper: 'Paper',
-  sew: 'Sew',
+const STATIONS: Readonly<Record<WorkingStep['station'], Phrase>> = {
+  body: say`Body`,
+  blocks: say`Blocks`,
+  leg: say`Leg`,
+  edges: say`Edges`,
+  check: say`Check`,
+  cloth: say`Cloth`,
+  paper: say`Paper`,
+  sew: say`Sew`,
 };
+
+const VERDICTS = { good: say`good`, mind: say`mind`, wrong: say`wrong` } as const;
 
 /** Lines are broken here: a typed page's width, and short enough to be read aloud from. */
 const WIDTH = 88;
@@ -38,40 +40,38 @@ export function writeHandout(draft: Draft): string {
     title,
     '='.repeat(title.length),
     '',
-    `Measurements: ${plainWords(project.body.label)}`,
+    words`Measurements: ${own(plainWords(project.body.label))}`,
     ...table(bodyRows(project)),
     '',
     ...stations.flatMap((station) => [
-      STATIONS[station],
-      '-'.repeat(STATIONS[station].length),
+      ...underlined(STATIONS[station]),
       ...working.filter((step) => step.station === station).flatMap((step, i) => stepLines(step, i + 1, project.units)),
       '',
     ]),
-    'Finished',
-    '--------',
+    ...underlined(say`Finished`),
     ...table(finishedRows(draft)),
     '',
-    'To buy',
-    '------',
+    ...underlined(say`To buy`),
     ...shoppingOf(draft).flatMap(({ name, howMuch, note }) => {
       const said = (phrase: Phrase) => printPhrase(phrase, project.units);
       // Shops of either unit: the amount once more in the other one.
-      const [own, other] = [said(howMuch), printPhrase(howMuch, project.units === 'cm' ? 'inch' : 'cm')];
-      return broken(`${said(name)}: ${own}${own === other ? '' : ` (${other})`}. ${said(note)}`.trim(), '  ');
+      const [here, other] = [said(howMuch), printPhrase(howMuch, project.units === 'cm' ? 'inch' : 'cm')];
+      return broken(`${said(name)}: ${here}${here === other ? '' : ` (${other})`}. ${said(note)}`.trim(), '  ');
     }),
     '',
     ...savingLines(draft),
-    'Checks',
-    '------',
+    ...underlined(say`Checks`),
     ...checksOf(draft).flatMap((check) =>
       broken(
-        `${check.verdict}: ${words`${check.name}`}. ${printPhrase(check.reason, project.units)} ${printPhrase(check.remedy, project.units)}`.trim(),
+        printPhrase(
+          say`${VERDICTS[check.verdict]}: ${check.name}. ${inTurn([check.reason, check.remedy])}`,
+          project.units,
+        ),
         '  ',
       ),
     ),
     '',
-    'Safety',
-    '------',
+    ...underlined(say`Safety`),
     ...cautions.flatMap((caution) =>
       broken(printPhrase(say`${caution.title}: ${caution.sentence} (${cautionSource(caution)})`, project.units), '  '),
     ),
@@ -80,13 +80,18 @@ export function writeHandout(draft: Draft): string {
   return `${lines.join('\n')}\n`;
 }
 
+function underlined(head: Phrase): readonly string[] {
+  const text = words`${head}`;
+  return [text, '-'.repeat(text.length)];
+}
+
 /** What would save cloth; nothing where nothing does. */
 function savingLines(draft: Draft): readonly string[] {
   const { units } = draft.project;
   const savings = clothSavingsOf(draft);
   if (savings.length === 0) return [];
   const lines = savings.flatMap(({ fix, says }) => broken(printPhrase(say`${fix.label}. ${says}`, units), '  '));
-  return ['Where cloth is saved', '--------------------', ...lines, ''];
+  return [...underlined(say`Where cloth is saved`), ...lines, ''];
 }
 
 function stepLines(step: WorkingStep, number: number, units: Draft['project']['units']): readonly string[] {

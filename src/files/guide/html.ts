@@ -1,5 +1,6 @@
 import { INK } from '../../drawing';
 import type { Draft } from '../../project';
+import { own, words } from '../../words';
 import type { Row } from '../content/rows';
 import { type Guide, type GuideStep, guideContent, PICTURE_KEY } from './content';
 import { escapedText, pictureSvg } from './svg';
@@ -18,21 +19,21 @@ export function writeGuideHtml(draft: Draft): string {
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
-<title>${e(guide.title)}: how to sew it</title>
+<title>${e(words`${own(guide.title)}: how to sew it`)}</title>
 <style>${STYLE}</style>
 </head>
 <body>
 <header><h1>${e(guide.title)}</h1><p>${e(guide.under)}</p></header>
 <main>
-<section><h2>Safety</h2>${list(guide.safety)}</section>
-<section><h2>Chosen</h2>${list(guide.chosen)}</section>
-<div class="pair"><section><h2>Finished measures</h2>${rows(guide.finished)}</section>
-<section><h2>Cut</h2>${rows(guide.cut)}</section></div>
-<section><h2>To buy</h2>
+<section><h2>${e(words`Safety`)}</h2>${list(guide.safety)}</section>
+<section><h2>${e(words`Chosen`)}</h2>${list(guide.chosen)}</section>
+<div class="pair"><section><h2>${e(words`Finished measures`)}</h2>${rows(guide.finished)}</section>
+<section><h2>${e(words`Cut`)}</h2>${rows(guide.cut)}</section></div>
+<section><h2>${e(words`To buy`)}</h2>
 <dl>${guide.shopping.map(({ name, value, note }) => `<dt>${e(name)}</dt><dd>${e(value)}${note === '' ? '' : `<br><small>${e(note)}</small>`}</dd>`).join('')}</dl></section>
-<section><h2>The lay</h2>${guide.lay ? `<figure>${pictureSvg(guide.lay, 'lay', guide.units)}</figure>` : `<p>${e(guide.noLay)}</p>`}
-<h3>On other widths</h3>${rows(guide.widths)}</section>
-<section><h2>Sewing</h2><p>${e(guide.time)}</p><p>${e(PICTURE_KEY)}</p></section>
+<section><h2>${e(words`The lay`)}</h2>${guide.lay ? `<figure>${pictureSvg(guide.lay, 'lay', guide.units)}</figure>` : `<p>${e(guide.noLay)}</p>`}
+<h3>${e(words`On other widths`)}</h3>${rows(guide.widths)}</section>
+<section><h2>${e(words`Sewing`)}</h2><p>${e(guide.time)}</p><p>${e(words`${PICTURE_KEY}`)}</p></section>
 ${guide.parts.map((part) => partSection(part, guide)).join('\n')}
 </main>
 </body>
@@ -53,10 +54,10 @@ function stepArticle(step: GuideStep, { units }: Guide): string {
 <figure>${pictureSvg(step.picture, `p${step.number}`, units)}</figure>
 <div><h3>${step.number}. ${e(step.title)}</h3>
 <ol>${step.tasks.map((task) => `<li>${e(task)}</li>`).join('')}</ol>
-${step.why === '' ? '' : `<p class="why">Why: ${e(step.why)}</p>`}
+${step.why === '' ? '' : `<p class="why">${e(words`Why: ${own(step.why)}`)}</p>`}
 ${settings.length === 0 ? '' : `<dl class="settings">${settings.join('')}</dl>`}
-<p class="check"><b>See:</b> ${e(step.check)}</p>
-${step.mind === '' ? '' : `<p class="mind"><b>Mind:</b> ${e(step.mind)}</p>`}
+<p class="check"><b>${e(words`See:`)}</b> ${e(step.check)}</p>
+${step.mind === '' ? '' : `<p class="mind"><b>${e(words`Mind:`)}</b> ${e(step.mind)}</p>`}
 <p class="time">${e(step.time)}</p></div>
 </article>`;
 }

@@ -2,6 +2,7 @@ import { baseline, INK, type LineStyle, lineHeight } from '../../drawing';
 import type { Mm } from '../../length';
 import { type Box, point } from '../../plane';
 import type { Draft } from '../../project';
+import { own, words } from '../../words';
 import type { PdfOptions } from '../pen/options';
 import { wordPaper } from '../pen/page-head';
 import { type Pen, startPdf } from '../pen/pen';
@@ -55,7 +56,7 @@ export function writeGuidePdf(draft: Draft, options: PdfOptions): Uint8Array {
   drawFront(page);
   drawCloth(page);
   turnOver(page);
-  setLines(page, [line(guide.time, WORDS_PT), line(PICTURE_KEY, WORDS_PT, 1.2)], MARGIN, width - 2 * MARGIN);
+  setLines(page, [line(guide.time, WORDS_PT), line(words`${PICTURE_KEY}`, WORDS_PT, 1.2)], MARGIN, width - 2 * MARGIN);
   for (const { name, steps } of guide.parts) {
     for (const [i, step] of steps.entries()) drawStep(page, step, i === 0 ? name : '');
   }
@@ -89,16 +90,16 @@ function drawFront(page: Page): void {
   ];
   const listed = (all: readonly string[]) => all.map((sentence) => `• ${sentence}`);
   let sections: readonly Section[] = [
-    { title: 'Safety', sentences: listed(guide.safety) },
-    { title: 'Chosen', sentences: listed(guide.chosen) },
+    { title: words`Safety`, sentences: listed(guide.safety) },
+    { title: words`Chosen`, sentences: listed(guide.chosen) },
     {
-      title: 'To buy',
+      title: words`To buy`,
       sentences: listed(
         guide.shopping.map(({ name, value, note }) => `${name}: ${value}.${note === '' ? '' : ` ${note}`}`),
       ),
     },
-    { title: 'Cut', rows: guide.cut },
-    { title: 'Finished measures', rows: guide.finished },
+    { title: words`Cut`, rows: guide.cut },
+    { title: words`Finished measures`, rows: guide.finished },
   ];
   let from = top;
   for (;;) {
@@ -127,7 +128,7 @@ function drawFront(page: Page): void {
 function drawCloth(page: Page): void {
   const { pen, guide, width, height } = page;
   turnOver(page);
-  setLines(page, [line('The lay', PART_PT, 0, INK.mark)], MARGIN, width - 2 * MARGIN);
+  setLines(page, [line(words`The lay`, PART_PT, 0, INK.mark)], MARGIN, width - 2 * MARGIN);
   const bottom = height - MARGIN - 6 - 5 * lineHeight(WORDS_PT) - guide.widths.length * lineHeight(WORDS_PT);
   const room: Box = {
     left: MARGIN,
@@ -138,7 +139,7 @@ function drawCloth(page: Page): void {
   if (guide.lay) page.y = drawPicture(pen, guide.lay, room, guide.units).bottom;
   else setLines(page, [line(guide.noLay, WORDS_PT, 2)], MARGIN, width - 2 * MARGIN);
   const widths = guide.widths.map(({ name, value }) => line(`${name}: ${value}`, WORDS_PT));
-  setLines(page, [line('On other widths', WORDS_PT, 4, INK.mark), ...widths], MARGIN, width - 2 * MARGIN);
+  setLines(page, [line(words`On other widths`, WORDS_PT, 4, INK.mark), ...widths], MARGIN, width - 2 * MARGIN);
 }
 
 /** One step: its picture at the left, its words at the right; never torn apart. */
@@ -170,12 +171,12 @@ function stepLines(step: GuideStep): readonly TextLine[] {
   return [
     line(`${step.number}. ${step.title}`, STEP_PT, 0, INK.cut),
     ...step.tasks.map((task) => line(`• ${task}`, WORDS_PT, 0.8)),
-    ...(step.why === '' ? [] : [line(`Why: ${step.why}`, WORDS_PT, 1.2, INK.quietWords)]),
+    ...(step.why === '' ? [] : [line(words`Why: ${own(step.why)}`, WORDS_PT, 1.2, INK.quietWords)]),
     ...step.settings.map(({ name, value, source }, i) =>
       line(`${name}: ${value} (${source})`, SMALL_PT, i === 0 ? 1.4 : 0.2),
     ),
-    line(`See: ${step.check}`, WORDS_PT, 1.4, INK.sewn),
-    ...(step.mind === '' ? [] : [line(`Mind: ${step.mind}`, WORDS_PT, 1.2, '#8F322C')]),
+    line(words`See: ${own(step.check)}`, WORDS_PT, 1.4, INK.sewn),
+    ...(step.mind === '' ? [] : [line(words`Mind: ${own(step.mind)}`, WORDS_PT, 1.2, '#8F322C')]),
     line(step.time, SMALL_PT, 1.2, INK.quietWords),
   ];
 }

@@ -2,6 +2,7 @@ import { baseline, INK, lineHeight } from '../../drawing';
 import { formatLength, type Mm } from '../../length';
 import { point, straight } from '../../plane';
 import { type Draft, measureTold } from '../../project';
+import { inTurn, mm, own, printPhrase, say } from '../../words';
 import type { Pen } from '../pen/pen';
 import { wrapText } from '../pen/text-flow';
 import { lineNumber } from './numbers';
@@ -27,16 +28,16 @@ export function keyRows(drafts: readonly Draft[]): readonly KeyRow[] {
     const l = (value: Mm) => formatLength(value, project.units);
     const { waistGirth, hipGirth, insideLeg } = project.body;
     const given = [
-      ['waist', waistGirth],
-      ['hip', hipGirth],
-      ['inside leg', insideLeg],
+      [say`waist`, waistGirth],
+      [say`hip`, hipGirth],
+      [say`inside leg`, insideLeg],
     ] as const;
-    const measured = given.flatMap(([name, value]) => (value === undefined ? [] : [`${name} ${l(value)}`])).join(', ');
-    const finished = `finished: hip ${l(measures.hipGirthFinished)}, inseam ${measureTold(draft, 'inseamFront', l)}, hem ${measureTold(draft, 'hemGirthFinished', l)}`;
+    const measured = given.flatMap(([name, value]) => (value === undefined ? [] : [say`${name} ${mm(value)}`]));
+    const finished = say`finished: hip ${mm(measures.hipGirthFinished)}, inseam ${own(measureTold(draft, 'inseamFront', l))}, hem ${own(measureTold(draft, 'hemGirthFinished', l))}`;
     return {
       body,
       name: `${body + 1}  ${project.body.label} · ${project.name}`,
-      says: `${nestedStyle(body).name}; ${measured}; ${finished}`,
+      says: printPhrase(inTurn([nestedStyle(body).name, inTurn(measured, ', '), finished], '; '), project.units),
     };
   });
 }

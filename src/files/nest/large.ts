@@ -1,6 +1,7 @@
 import { baseline, INK, lineHeight, ptOfCapitals } from '../../drawing';
 import type { Mm } from '../../length';
 import { boxGrown, point } from '../../plane';
+import { say, words } from '../../words';
 import { scaleSentence } from '../content/rows';
 import {
   drawSquares,
@@ -44,7 +45,7 @@ export function* nestedLargeWork(nest: Nest, options: PdfOptions): LongWork<Uint
   // The type's widths are known before the page is: its height follows from the key.
   const ruler = startPdf(width, 1000, options.font, { title: '', subject: '', date: options.date });
   const title = nestTitle(nest);
-  const advice = `${scaleSentence(project.paper)} Print at 100 %, no fit to page. Measure both squares before cutting.`;
+  const advice = `${scaleSentence(project.paper)} ${words`Print at 100 %, no fit to page. Measure both squares before cutting.`}`;
   const head = [
     ...wrapText(title, room, LARGE_TITLE_PT, ruler.widthOf).map((text) => ({ text, pt: LARGE_TITLE_PT })),
     ...wrapText(advice.trim(), room, LARGE_WORDS_PT, ruler.widthOf).map((text) => ({ text, pt: LARGE_WORDS_PT })),
@@ -52,7 +53,7 @@ export function* nestedLargeWork(nest: Nest, options: PdfOptions): LongWork<Uint
   const headHeight = head.reduce((sum, { pt }) => sum + lineHeight(pt), lineHeight(LARGE_WORDS_PT));
   const foot = Math.max(squares.height, headHeight + keyHeight(rows, room, ruler.widthOf));
   const height = top + foot + LARGE_MARGIN;
-  refuseLargerThanPage(width, height, 'one large sheet', { field: 'paper.scale' });
+  refuseLargerThanPage(width, height, say`one large sheet`, { field: 'paper.scale' });
   const pen = startPdf(width, height, options.font, {
     title,
     subject: `${nest.length} bodies on one drawing, one large sheet`,

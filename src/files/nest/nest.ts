@@ -1,7 +1,7 @@
 import { drawingInk, inkBounds, uprightPlaces } from '../../drawing';
 import type { Box } from '../../plane';
 import type { Draft } from '../../project';
-import { number, Refusal, say } from '../../words';
+import { number, own, Refusal, say, words } from '../../words';
 import { type NestedDrawing, nestedDrawing } from './drawing';
 import { nestedPieces } from './pieces';
 import { MOST_NESTED } from './styles';
@@ -13,7 +13,9 @@ export type Nest = readonly [Draft, ...Draft[]];
 export function nestTitle(nest: Nest): string {
   const [{ project }, ...others] = nest;
   const same = others.every((draft) => draft.project.name === project.name);
-  return same ? `${project.name}, ${nest.length} bodies` : `${project.name} and ${others.length} more`;
+  return same
+    ? words`${own(project.name)}, ${number(nest.length)} bodies`
+    : words`${own(project.name)} and ${number(others.length)} more`;
 }
 
 /**

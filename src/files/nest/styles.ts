@@ -1,5 +1,6 @@
 import type { LineStyle } from '../../drawing';
 import type { Mm } from '../../length';
+import { type Phrase, say } from '../../words';
 
 /**
  * Dash patterns in line widths: dash, gap, dash, gap …
@@ -7,19 +8,19 @@ import type { Mm } from '../../length';
  *
  * @source ISO 128, the basic line types, from memory
  */
-const DASHES: readonly { readonly name: string; readonly dash: readonly number[] }[] = [
-  { name: 'solid', dash: [] },
-  { name: 'dashes', dash: [12, 4] },
-  { name: 'dots', dash: [1, 3] },
-  { name: 'long dash, dot', dash: [24, 4, 1, 4] },
-  { name: 'long dash, short dash', dash: [24, 4, 6, 4] },
-  { name: 'dash, two dots', dash: [12, 4, 1, 4, 1, 4] },
-  { name: 'short dashes', dash: [5, 4] },
-  { name: 'long dash, three dots', dash: [24, 4, 1, 4, 1, 4, 1, 4] },
-  { name: 'long dash, two short dashes', dash: [24, 4, 6, 4, 6, 4] },
-  { name: 'two dashes, dot', dash: [12, 4, 12, 4, 1, 4] },
-  { name: 'wide dashes', dash: [12, 12] },
-  { name: 'two dashes, two dots', dash: [12, 4, 12, 4, 1, 4, 1, 4] },
+const DASHES: readonly { readonly name: Phrase; readonly dash: readonly number[] }[] = [
+  { name: say`solid`, dash: [] },
+  { name: say`dashes`, dash: [12, 4] },
+  { name: say`dots`, dash: [1, 3] },
+  { name: say`long dash, dot`, dash: [24, 4, 1, 4] },
+  { name: say`long dash, short dash`, dash: [24, 4, 6, 4] },
+  { name: say`dash, two dots`, dash: [12, 4, 1, 4, 1, 4] },
+  { name: say`short dashes`, dash: [5, 4] },
+  { name: say`long dash, three dots`, dash: [24, 4, 1, 4, 1, 4, 1, 4] },
+  { name: say`long dash, two short dashes`, dash: [24, 4, 6, 4, 6, 4] },
+  { name: say`two dashes, dot`, dash: [12, 4, 12, 4, 1, 4] },
+  { name: say`wide dashes`, dash: [12, 12] },
+  { name: say`two dashes, two dots`, dash: [12, 4, 12, 4, 1, 4, 1, 4] },
 ];
 
 /** More can't be told apart on one drawing. */
@@ -35,7 +36,7 @@ const FIGURE: Mm = 0.35;
 /** How one body's lines are drawn. */
 export interface NestedStyle {
   /** The line type in words. */
-  readonly name: string;
+  readonly name: Phrase;
   readonly cut: LineStyle;
   /** Thin, in the body's own line type. */
   readonly fold: LineStyle;

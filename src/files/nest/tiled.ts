@@ -2,7 +2,7 @@ import { baseline, drawingInk, INK, lineHeight, type PieceDrawing } from '../../
 import { pieceName } from '../../edges';
 import { point } from '../../plane';
 import { type Draft, sheetsOf } from '../../project';
-import { printPhrase } from '../../words';
+import { number, own, printPhrase, say } from '../../words';
 import { sheetRemarks } from '../content/rows';
 import { drawFirst } from '../pdf/first-page';
 import { firstWords } from '../pdf/first-words';
@@ -49,9 +49,12 @@ export function* nestedWork(nest: Nest, options: PdfOptions): LongWork<Uint8Arra
       title,
       sections: [
         {
-          title: `${nest.length} bodies on one drawing`,
+          title: printPhrase(say`${number(nest.length)} bodies on one drawing`, 'cm'),
           sentences: [
-            'The legs lie with their side lines and crotch lines on each other; each body has a line type, a colour and a number of its own. Cut lines, folds and notches are drawn for every body; what else is in a piece stands in its own pattern.',
+            printPhrase(
+              say`The legs lie with their side lines and crotch lines on each other; each body has a line type, a colour and a number of its own. Cut lines, folds and notches are drawn for every body; what else is in a piece stands in its own pattern.`,
+              'cm',
+            ),
           ],
         },
         { title: 'Bodies', sentences: rows.map(({ name, says }) => `${name}: ${says}`) },
@@ -61,14 +64,17 @@ export function* nestedWork(nest: Nest, options: PdfOptions): LongWork<Uint8Arra
     drawings,
   );
   pen.newPage(page.width, page.height);
-  pen.words(`Key: ${title}`, point(page.margin, baseline(page.margin, TITLE_PT)), { pt: TITLE_PT, colour: INK.cut });
+  pen.words(printPhrase(say`Key: ${own(title)}`, 'cm'), point(page.margin, baseline(page.margin, TITLE_PT)), {
+    pt: TITLE_PT,
+    colour: INK.cut,
+  });
   drawKey(pen, rows, page.margin, page.margin + 2 * lineHeight(TITLE_PT), page.width - 2 * page.margin);
 
   const ink = drawingInk(drawings);
   const remarks = sheetRemarks(project.paper);
   const says = (shown: readonly PieceDrawing[]) => [
     `${shown.map(({ piece }) => printPhrase(pieceName(piece), project.units)).join(', ')} · ${title}`,
-    'Test square: on the first sheet. Key: on the second.',
+    printPhrase(say`Test square: on the first sheet. Key: on the second.`, 'cm'),
   ];
   for (const [i, sheet] of plan.sheets.entries()) {
     yield { share: i / plan.sheets.length, doing: `sheet ${sheet.label}` };

@@ -1,10 +1,10 @@
 import type { PieceDrawing } from '../../drawing';
 import type { PieceText } from '../../edges';
-import { formatLength, type Mm } from '../../length';
+import type { Mm } from '../../length';
 import { dot, leftOf, moved, scale as scaled } from '../../plane';
 import { type Draft, sheetsOf } from '../../project';
 import { controlLengths } from '../../sheets';
-import { printPhrase } from '../../words';
+import { mm, printPhrase, say } from '../../words';
 
 /** The height of the capitals, and from the line to the words, on the paper. */
 const CAPITALS: Mm = 2;
@@ -24,7 +24,7 @@ export function withControlWords(draft: Draft, drawings: readonly PieceDrawing[]
       const away = inwards && dot(inwards, above) < 0 ? -AWAY - CAPITALS : AWAY;
       return {
         at: moved(at, above, away / scale),
-        text: `${printPhrase(name, project.units)}: ${formatLength(length, project.units)} when joined`,
+        text: printPhrase(say`${name}: ${mm(length)} when joined`, project.units),
         size: CAPITALS / scale,
         turn,
         says: 'note',

@@ -1,8 +1,8 @@
 import type { Check } from '../../check';
-import { type Mm, plain } from '../../length';
+import type { Mm } from '../../length';
 import { checksOf, type Draft, sheetsOf } from '../../project';
-import { correctionRemarks } from '../../sheets';
-import { printPhrase } from '../../words';
+import { correctionRemarks, paperName } from '../../sheets';
+import { dated, number, own, printPhrase, say, words } from '../../words';
 import { clothRows } from '../content/cloth-rows';
 import {
   bodyRows,
@@ -48,33 +48,33 @@ export function firstWords(
   const scale = scaleSentence(paper);
   return {
     title: project.name,
-    under: `Legwork · lounge pant, each leg one piece · ${dayText(date)} · ${fileName}`,
+    under: words`Legwork · lounge pant, each leg one piece · ${own(dated(date))} · ${own(fileName)}`,
     inSquare: [
-      { title: 'Print at 100 %', sentences: [...printSentences(plan.margin), ...(scale === '' ? [] : [scale])] },
+      { title: words`Print at 100 %`, sentences: [...printSentences(plan.margin), ...(scale === '' ? [] : [scale])] },
       ...(count > 1 ? [joinSection(draft)] : []),
     ],
-    mapTitle: `${count === 1 ? '1 sheet' : `${count} sheets`} ${plan.paper.name} (by area no fewer than ${plan.lowerBound})`,
+    mapTitle: words`${count === 1 ? say`1 sheet` : say`${number(count)} sheets`} ${paperName(plan.paper.name)} (by area no fewer than ${number(plan.lowerBound)})`,
     sections: [
-      { title: `Body: ${project.body.label}`, rows: bodyRows(project) },
-      { title: 'Chosen', sentences: choiceSentences(draft) },
-      { title: 'Finished measures', rows: finishedRows(draft) },
-      { title: 'Cut', rows: [...clothRows(draft), ...cutRows(draft)] },
+      { title: words`Body: ${own(project.body.label)}`, rows: bodyRows(project) },
+      { title: words`Chosen`, sentences: choiceSentences(draft) },
+      { title: words`Finished measures`, rows: finishedRows(draft) },
+      { title: words`Cut`, rows: [...clothRows(draft), ...cutRows(draft)] },
       {
-        title: 'Checks',
+        title: words`Checks`,
         sentences: [
-          ...correctionRemarks(paper).map((remark) => `Mind – printer: ${printPhrase(remark, units)}`),
+          ...correctionRemarks(paper).map((remark) => printPhrase(say`Mind – printer: ${remark}`, units)),
           ...checkSentences(checks, units),
         ],
       },
-      { title: 'Safety', sentences: cautionSentences(draft.cautions, units) },
+      { title: words`Safety`, sentences: cautionSentences(draft.cautions, units) },
     ],
   };
 }
 
 function printSentences(margin: Mm): readonly string[] {
   return [
-    'Choose true size, 100 %; switch off everything like fit to page or shrink. Print this sheet alone first and measure both squares along all sides, from the middle of a line to the middle of the other. If one is wrong, set the printer right before you print the rest.',
-    `The drawing keeps ${plain(margin, 1)} mm from the edges of the paper. If your printer cuts some of it off, choose a wider margin.`,
+    words`Choose true size, 100 %; switch off everything like fit to page or shrink. Print this sheet alone first and measure both squares along all sides, from the middle of a line to the middle of the other. If one is wrong, set the printer right before you print the rest.`,
+    words`The drawing keeps ${number(margin, 1)} mm from the edges of the paper. If your printer cuts some of it off, choose a wider margin.`,
   ];
 }
 
@@ -84,24 +84,20 @@ function joinSection(draft: Draft): Section {
   const trim =
     overlap > 0
       ? [
-          'Lay the sheets out as on the map. Where a sheet has a neighbour on its left or above it, cut off its white margin along the thin line on that side.',
-          'Lay the cut edge on the thin line of that neighbour, so that the half-diamonds of one number make a whole diamond and the lines meet. Glue or tape.',
+          words`Lay the sheets out as on the map. Where a sheet has a neighbour on its left or above it, cut off its white margin along the thin line on that side.`,
+          words`Lay the cut edge on the thin line of that neighbour, so that the half-diamonds of one number make a whole diamond and the lines meet. Glue or tape.`,
         ]
       : [
-          'Lay the sheets out as on the map. Cut off the margins along the thin lines on all sides that have a neighbour.',
-          'Butt the cut edges, so that the half-diamonds of one number make a whole diamond and the lines meet. Tape.',
+          words`Lay the sheets out as on the map. Cut off the margins along the thin lines on all sides that have a neighbour.`,
+          words`Butt the cut edges, so that the half-diamonds of one number make a whole diamond and the lines meet. Tape.`,
         ];
   const steps = [
     ...trim,
-    'Join the rows first, then the rows to each other.',
-    ...(controls.length > 0 ? [`Measure, to prove the joins: ${controls.join(', ')}.`] : []),
+    words`Join the rows first, then the rows to each other.`,
+    ...(controls.length > 0 ? [words`Measure, to prove the joins: ${own(controls.join(', '))}.`] : []),
   ];
   return {
-    title: 'Join the sheets',
+    title: words`Join the sheets`,
     sentences: steps.map((step, i) => `${i + 1}. ${step}`),
   };
 }
-
-const MONTHS = 'January February March April May June July August September October November December'.split(' ');
-
-const dayText = (date: Date): string => `${date.getDate()} ${MONTHS[date.getMonth()]} ${date.getFullYear()}`;

@@ -2,6 +2,7 @@ import { ASCENT, DESCENT, type Ink, inkCrosses, mmOfPt, type WidthOf } from '../
 import type { Mm } from '../../length';
 import { type Box, boxesMeet, type Point, point } from '../../plane';
 import { type Sheet, type SheetPlan, sheetCell } from '../../sheets';
+import { words } from '../../words';
 
 /** A few words along a join that say what to do there. */
 export interface JoinNote {
@@ -35,8 +36,8 @@ export function placeJoinNotes(
   const em = mmOfPt(JOIN_NOTE_PT);
   const height = em * (ASCENT + DESCENT);
   const covered = plan.overlap >= height + 2 * AWAY;
-  const cut = 'cut along this line';
-  const lay = 'the next sheet lies from this line on';
+  const cut = words`cut along this line`;
+  const lay = words`the next sheet lies from this line on`;
   const wanted = [
     { at: joins.left, turn: -90, text: cut },
     { at: joins.right, turn: -90, text: plan.overlap === 0 ? cut : lay },

@@ -2,7 +2,7 @@ import { INK, type LineStyle, mmOfPt } from '../../drawing';
 import type { Mm } from '../../length';
 import { point } from '../../plane';
 import { LARGEST_PAGE } from '../../sheets';
-import { mm, type Problem, Refusal, say } from '../../words';
+import { mm, type Phrase, type Problem, Refusal, say } from '../../words';
 import type { Pen } from '../pen/pen';
 import { TEST_SQUARES } from './first-page';
 
@@ -45,7 +45,7 @@ export function drawSquares(pen: Pen, left: Mm, top: Mm, { correctX, correctY }:
 export function refuseLargerThanPage(
   width: Mm,
   height: Mm,
-  what: string,
+  what: Phrase,
   asked: Pick<Problem, 'field'> & { readonly value?: unknown },
 ): void {
   const longest = Math.max(width, height);

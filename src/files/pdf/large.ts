@@ -12,6 +12,7 @@ import {
 import type { Mm } from '../../length';
 import { point } from '../../plane';
 import type { Draft } from '../../project';
+import { own, say, words } from '../../words';
 import { bodyRows, cutRows, type Row, scaleSentence } from '../content/rows';
 import { drawPaths } from '../pen/draw-paths';
 import type { PdfOptions } from '../pen/options';
@@ -52,7 +53,7 @@ export function writeLargePdf(draft: Draft, options: PdfOptions): Uint8Array {
   const lines = wordLines(draft, width - LARGE_MARGIN - left, ruler.widthOf);
   const words = lines.reduce((sum, { pt }) => sum + lineHeight(pt), 0);
   const height = top + Math.max(squares.height, words) + LARGE_MARGIN;
-  refuseLargerThanPage(width, height, 'one large sheet', { field: 'paper.scale' });
+  refuseLargerThanPage(width, height, say`one large sheet`, { field: 'paper.scale' });
 
   const pen = startPdf(width, height, options.font, {
     title: project.name,
@@ -85,9 +86,9 @@ function wordLines(draft: Draft, room: Mm, widthOf: WidthOf): readonly WordLine[
     rows.map(({ name, value }) => `${name} ${value}`).join(between);
   const sentences = [
     scaleSentence(project.paper),
-    'Print at 100 %, no fit to page. Measure both squares before cutting.',
+    words`Print at 100 %, no fit to page. Measure both squares before cutting.`,
     `${project.body.label}: ${listed(bodyRows(project), ', ')}`,
-    `Cut ${listed(cutRows(draft), '; ')}`,
+    words`Cut ${own(listed(cutRows(draft), '; '))}`,
   ].filter((sentence) => sentence !== '');
   const set = (pt: number) => (text: string) => wrapText(text, room, pt, widthOf).map((line) => ({ text: line, pt }));
   return [...set(LARGE_TITLE_PT)(project.name), ...sentences.flatMap(set(LARGE_WORDS_PT))];

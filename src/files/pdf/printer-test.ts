@@ -1,9 +1,9 @@
 import { baseline, INK, type LineStyle, lineHeight } from '../../drawing';
-import { formatLength, type Mm, plain } from '../../length';
+import type { Mm } from '../../length';
 import { point } from '../../plane';
 import type { Draft } from '../../project';
 import { correctionRemarks, printerTest } from '../../sheets';
-import { printPhrase, say } from '../../words';
+import { mm, number, printPhrase, say, words } from '../../words';
 import type { PdfOptions } from '../pen/options';
 import { type Pen, startPdf } from '../pen/pen';
 import { wrapText } from '../pen/text-flow';
@@ -31,7 +31,6 @@ export function writePrinterTestPdf({ project }: Pick<Draft, 'project'>, options
     subject: `Two bars to measure, ${settings.sheet}`,
     date: options.date,
   });
-  const l = (value: Mm) => formatLength(value, units);
   const left = (paper.width - across) / 2;
   const top = (paper.height - along) / 2;
   const step = units === 'inch' ? 25.4 : 10;
@@ -40,8 +39,11 @@ export function writePrinterTestPdf({ project }: Pick<Draft, 'project'>, options
   drawBar(pen, { x: left, y: level }, across, 'across', step);
   drawBar(pen, { x: upright, y: top }, along, 'along', step);
   const bar = { pt: WORDS_PT, colour: INK.words, align: 'middle' } as const;
-  pen.words(`short bar: ${l(across)}`, point(left + across / 2, level - 2.5), bar);
-  pen.words(`long bar: ${l(along)}`, point(upright - 2.5, top + along / 2), { ...bar, turn: -90 });
+  pen.words(printPhrase(say`short bar: ${mm(across)}`, units), point(left + across / 2, level - 2.5), bar);
+  pen.words(printPhrase(say`long bar: ${mm(along)}`, units), point(upright - 2.5, top + along / 2), {
+    ...bar,
+    turn: -90,
+  });
 
   let y = level + 2 * END;
   // On small paper what finds no room stands on a further page.
@@ -57,7 +59,7 @@ export function writePrinterTestPdf({ project }: Pick<Draft, 'project'>, options
     }
     y += 2;
   };
-  set('Printer test', TITLE_PT);
+  set(words`Printer test`, TITLE_PT);
   for (const sentence of sentences(project, across, along)) set(sentence, WORDS_PT);
   const { correctX, correctY } = settings;
   if (correctX !== 1 || correctY !== 1) {
@@ -67,8 +69,8 @@ export function writePrinterTestPdf({ project }: Pick<Draft, 'project'>, options
     const from = y === top ? (paper.width - width) / 2 : upright + 2 * END;
     const box = { left: from, top: y, right: from + width, bottom: y + height };
     pen.frame(box, FINE);
-    const words = `100 mm with the correction × ${plain(correctX, 4)}, × ${plain(correctY, 4)}`;
-    pen.words(words, point((box.left + box.right) / 2, (box.top + box.bottom) / 2), bar);
+    const told = words`100 mm with the correction × ${number(correctX, 4)}, × ${number(correctY, 4)}`;
+    pen.words(told, point((box.left + box.right) / 2, (box.top + box.bottom) / 2), bar);
   }
   return pen.bytes();
 }
@@ -80,17 +82,17 @@ function sentences({ paper, units }: Draft['project'], across: Mm, along: Mm): r
     correctX === 1 && correctY === 1
       ? []
       : [
-          'The bars are printed without the correction that is set; the square is printed with it, and measures 100 mm both ways if it is right.',
+          words`The bars are printed without the correction that is set; the square is printed with it, and measures 100 mm both ways if it is right.`,
         ];
   return [
-    '1. Print this page as you will print the pattern: on the same printer and paper, at 100 %, without fit to page.',
-    '2. Measure both bars with a steel rule, from the middle of one end stroke to the middle of the other. A tape may be longer or shorter than it says.',
-    '3. At Paper, type what the two bars measure. In a project file, correctX is the short bar’s length divided by what it measures, correctY the long bar’s.',
+    words`1. Print this page as you will print the pattern: on the same printer and paper, at 100 %, without fit to page.`,
+    words`2. Measure both bars with a steel rule, from the middle of one end stroke to the middle of the other. A tape may be longer or shorter than it says.`,
+    words`3. At Paper, type what the two bars measure. In a project file, correctX is the short bar’s length divided by what it measures, correctY the long bar’s.`,
     printPhrase(
       say`4. If a bar is off by more than ${{ number: 3, decimals: 0 }} %, look for a setting that fits the page to the paper first.`,
       units,
     ),
-    `The short bar is ${formatLength(across, units)}, the long bar ${formatLength(along, units)}.`,
+    printPhrase(say`The short bar is ${mm(across)}, the long bar ${mm(along)}.`, units),
     ...set,
     ...remarks,
   ];

@@ -19,6 +19,7 @@ import { MM_PER_INCH, type Mm, type Units } from '../../length';
 import { type Box, boxesMeet, pathThrough, point } from '../../plane';
 import type { Draft } from '../../project';
 import { LARGEST_PAGE } from '../../sheets';
+import { number, own, say, words } from '../../words';
 import { drawPaths } from '../pen/draw-paths';
 import type { PdfOptions } from '../pen/options';
 import { frameAt, type PageFrame } from '../pen/page-frame';
@@ -98,8 +99,10 @@ export function* projectorWork(draft: Draft, options: PdfOptions): LongWork<Uint
     drawGround(pen, page, ground, GRID[units].side, project.projector.line);
     drawPaths(pen, page.drawings, page.box, page.frame, 1, styleOf);
     drawWords(pen, page, ground);
-    const count = pages.length > 1 ? ` · page ${i + 1} of ${pages.length}` : '';
-    const note = [`1 square = ${GRID[units].name}`, `${project.name} · ${project.body.label}${count}`];
+    const whose = own(`${project.name} · ${project.body.label}`);
+    const told =
+      pages.length > 1 ? words`${whose} · page ${number(i + 1)} of ${number(pages.length)}` : words`${whose}`;
+    const note = [words`1 square = ${own(GRID[units].name)}`, told];
     drawNote(pen, page, ground, note);
   }
   return pen.bytes();
@@ -120,7 +123,7 @@ function projectorPages(drawings: readonly PieceDrawing[], line: Mm): readonly P
   if (fits(whole)) return [whole];
   const single = drawings.map((drawing) => projectorPage([drawing], line));
   for (const { width, height } of single)
-    refuseLargerThanPage(width, height, 'the piece', { field: 'files', value: 'projector' });
+    refuseLargerThanPage(width, height, say`the piece`, { field: 'files', value: 'projector' });
   return single;
 }
 

@@ -3,6 +3,7 @@ import { MM_PER_INCH, type Mm, plain } from '../../length';
 import { type Curve, curveMap, type Point, point, straight } from '../../plane';
 import type { Draft } from '../../project';
 import { REFERENCE, referenceSheet } from '../../sheets';
+import { own, type Phrase, type PhraseValue, say, words } from '../../words';
 import type { PdfOptions } from '../pen/options';
 import { type Pen, startPdf } from '../pen/pen';
 import { wrapText } from '../pen/text-flow';
@@ -73,22 +74,22 @@ export function writeReferencePdf({ project }: Pick<Draft, 'project'>, options: 
     }
     y += 2.5;
   };
-  set('Reference sheet', TITLE_PT);
-  for (const sentence of SENTENCES) set(sentence, WORDS_PT);
+  set(words`Reference sheet`, TITLE_PT);
+  for (const sentence of SENTENCES) set(words`${sentence}`, WORDS_PT);
   return pen.bytes();
 }
 
 /** Exact in both units: these are typed, not read off a tape. */
-const both = (value: Mm): string => `${value} mm (${plain(value / MM_PER_INCH, 2)} in)`;
+const both = (value: Mm): PhraseValue => own(`${value} mm (${plain(value / MM_PER_INCH, 2)} in)`);
 
-const SENTENCES: readonly string[] = [
-  'It is photographed beside a block on paper, so that Legwork can flatten the picture and draw the block at its true size.',
-  `1. Print it at 100 %, without fit to page. From mark to mark A to B measures ${both(REFERENCE.width)}, A to D ${both(REFERENCE.height)}, E to F ${both(REFERENCE.check)}.`,
-  '2. Cut it in four where the broken strokes at its edges meet. Lay the block flat on an even floor and the four parts round it, A, B, C and D as they stood here, at the corners of a rectangle as large as the block.',
-  '3. Measure from mark to mark: A to B and D to C alike, A to D and B to C alike, and both diagonals alike, or it is no rectangle. Write the two lengths down, and one more on the block itself, its grainline perhaps, to check by.',
-  '4. Or leave the sheet whole and lay it close beside the block. That is quicker and much less exact: whatever lies far from the marks is off by many times more than a mark on the picture.',
-  '5. Photograph from as straight above as you can, from far enough away that no lens bends the edges, with everything on the picture and the four marks sharp. Front and back may lie on one photograph.',
-  '6. At Blocks choose the photograph, and mark the middle of each mark on it.',
+const SENTENCES: readonly Phrase[] = [
+  say`It is photographed beside a block on paper, so that Legwork can flatten the picture and draw the block at its true size.`,
+  say`1. Print it at 100 %, without fit to page. From mark to mark A to B measures ${both(REFERENCE.width)}, A to D ${both(REFERENCE.height)}, E to F ${both(REFERENCE.check)}.`,
+  say`2. Cut it in four where the broken strokes at its edges meet. Lay the block flat on an even floor and the four parts round it, A, B, C and D as they stood here, at the corners of a rectangle as large as the block.`,
+  say`3. Measure from mark to mark: A to B and D to C alike, A to D and B to C alike, and both diagonals alike, or it is no rectangle. Write the two lengths down, and one more on the block itself, its grainline perhaps, to check by.`,
+  say`4. Or leave the sheet whole and lay it close beside the block. That is quicker and much less exact: whatever lies far from the marks is off by many times more than a mark on the picture.`,
+  say`5. Photograph from as straight above as you can, from far enough away that no lens bends the edges, with everything on the picture and the four marks sharp. Front and back may lie on one photograph.`,
+  say`6. At Blocks choose the photograph, and mark the middle of each mark on it.`,
 ];
 
 /** A circle whose quarters are filled by turns: its middle is a point, however large the mark is seen. */

@@ -11,11 +11,11 @@ import {
   printedStyle,
 } from '../../drawing';
 import { isLeg, pieceName } from '../../edges';
-import { formatLength, type Mm, type Units } from '../../length';
+import type { Mm, Units } from '../../length';
 import { type Box, boxesMeet, boxGrown, curveMap, point } from '../../plane';
 import type { Draft } from '../../project';
 import { PAPER_SIZES } from '../../sheets';
-import { mm, number, Refusal, say, words } from '../../words';
+import { mm, number, own, printPhrase, Refusal, say, words } from '../../words';
 import { drawPaths } from '../pen/draw-paths';
 import type { PdfOptions } from '../pen/options';
 import { frameAt, type PageFrame } from '../pen/page-frame';
@@ -71,7 +71,7 @@ export function* samplesWork(drafts: readonly [Draft, ...Draft[]], options: PdfO
   const samples = drafts.flatMap((one) => samplesOf(one, scale));
   const { page, packed } = laidPages(samples, project.paper.sheet, project.units);
   const pages = [...new Set(packed.map((place) => place.page))];
-  const title = `${project.name}: samples at a quarter`;
+  const title = words`${own(project.name)}: samples at a quarter`;
   const pen = startPdf(page.width, page.height, options.font, {
     title,
     subject: `${drafts.length === 1 ? '1 body' : `${drafts.length} bodies`}, a quarter of true size, ${pages.length} pages ${page.name}`,
@@ -83,7 +83,7 @@ export function* samplesWork(drafts: readonly [Draft, ...Draft[]], options: PdfO
     drawPageHead(
       pen,
       page,
-      `${title}, to look at and not for cutting out · ${number + 1} of ${pages.length}`,
+      words`${own(title)}, to look at and not for cutting out · ${own(`${number + 1}`)} of ${own(`${pages.length}`)}`,
       scale.x,
       project.units,
     );
@@ -96,7 +96,6 @@ function samplesOf(
   { pieces, project, legs, measures }: Draft,
   scale: { readonly x: number; readonly y: number },
 ): readonly Sample[] {
-  const l = (value: Mm) => formatLength(value, project.units);
   return pieces.map((piece) => {
     const [drawing, turned] = [0, 90].map((turn) => plainDrawing(pieceDrawing(piece, point(0, 0), turn))) as [
       PieceDrawing,
@@ -111,7 +110,12 @@ function samplesOf(
         words`${pieceName(piece)}, cut ${number(piece.cut)}`,
         ...legs
           .filter(({ side }) => isLeg(piece) && (side === undefined || side === piece.side))
-          .map((leg) => `hip ${l(measures.hipGirthFinished)}, inseam ${l(leg.measures.inseamFront)}`),
+          .map((leg) =>
+            printPhrase(
+              say`hip ${mm(measures.hipGirthFinished)}, inseam ${mm(leg.measures.inseamFront)}`,
+              project.units,
+            ),
+          ),
       ],
       parcel: { width: (box.right - box.left) * scale.x, height: (box.bottom - box.top) * scale.y },
     };
@@ -124,7 +128,7 @@ const plainDrawing = (drawing: PieceDrawing): PieceDrawing => ({
   paths: drawing.paths.filter(
     ({ stroke, name }) => (stroke !== 'solid' || name === 'grainline') && stroke !== 'lengthen',
   ),
-  texts: drawing.texts.filter(({ text }) => text === 'front' || text === 'back'),
+  texts: drawing.texts.filter(({ says }) => says === 'half'),
 });
 
 /** A page of a size that has a name. */
@@ -184,7 +188,7 @@ function drawPageHead(pen: Pen, page: Parcel, title: string, scale: number, unit
   const y = baseline(MARGIN, HEAD_PT);
   pen.words(title, point(MARGIN, y), { pt: HEAD_PT, colour: INK.words });
   const right = page.width - MARGIN;
-  const says = `${formatLength(BAR, units)} of cloth`;
+  const says = printPhrase(say`${mm(BAR)} of cloth`, units);
   const from = right - BAR * scale;
   pen.line(point(from, y), point(right, y), { width: 0.3, colour: INK.cut, dash: [] });
   for (const x of [from, right])

@@ -37,7 +37,7 @@ export function* pdfWork(draft: Draft, options: PdfOptions, start = startPdf): L
   const remarks = sheetRemarks(project.paper);
   const says = (shown: readonly PieceDrawing[]) => [
     `${shown.map(({ piece }) => words`${pieceName(piece)}`).join(', ')} · ${project.name}`,
-    'Test square: on the first sheet.',
+    words`Test square: on the first sheet.`,
   ];
   for (const [i, sheet] of plan.sheets.entries()) {
     yield { share: i / plan.sheets.length, doing: `sheet ${sheet.label}` };

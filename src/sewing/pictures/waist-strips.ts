@@ -21,7 +21,7 @@ export function stripOnTop(g: Garment, view: WaistView, d: Draw, down: boolean):
 export const stripOn: Stage = (g, view, d) => {
   const u = d.unit;
   const [centre, side] = view.waistEdge;
-  const name = g.waist.finish === 'knitBand' ? 'band' : 'casing';
+  const name = g.waist.finish === 'knitBand' ? say`band` : say`casing`;
   return [
     ...stripOnTop(g, view, d, true),
     ...lineOf(d, 'lit', view.waistEdge),

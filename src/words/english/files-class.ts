@@ -1,12 +1,37 @@
 // Written by `npm run words`, save where each comes from.
 export const filesClass = {
+  '1 needs a look': 'plain',
+  '1 pattern made': 'plain',
+  Cloth: 'trade',
+  'Cloth {0} wide': 'plain', // {0} mm(width)
+  'For all together': 'plain',
+  'Hem cord': 'plain',
+  'Hem elastic': 'plain',
+  'Hip, finished': 'trade',
+  Inseam: 'trade',
+  'Legwork · class summary · {0} rows · lengths in cm': 'plain', // {0} rows
+  'Legwork · class summary · {0} rows · lengths in inches': 'plain', // {0} rows
+  'Look at': 'plain',
+  'Mind: {0}.': 'plain', // {0} own(mind.join(', '))
+  Name: 'plain',
   'No column of that name was found; not known are {0}.': 'plain', // {0} shown
+  'No {0} of the chosen width is wide enough.': 'plain', // {0} inside(NEED_NAMES[kind])
+  'Paper: 1 sheet': 'plain',
+  'Paper: {0} sheets': 'plain', // {0} number(sheets)
+  Row: 'plain',
+  Sheets: 'plain',
+  Verdict: 'ours',
+  'Waist cord': 'plain',
+  'Waist elastic': 'plain',
+  Wide: 'trade',
   'a quotation mark is opened in row {0} and never closed, so all that follows is one cell.': 'plain', // {0} number(row, 0)
+  'and {0} more, marked {1} below': 'plain', // {0} number(look.length - MOST_NAMED), {1} own(LOOK_SIGN)
   'are columns for the same thing; only one of them may stay.': 'plain',
   'blocks that were brought along fit one body only; choose drafted blocks, to draft a class.': 'plain',
   centimetres: 'plain',
   'empty: as the project': 'plain',
   example: 'plain',
+  good: 'ours: a verdict',
   'has a row of more than {0} cells; a table of bodies has a column for each measurement.': 'plain', // {0} number(MOST_CELLS, 0)
   'has more than {0} lines: divide it.': 'plain', // {0} number(MOST_LINES, 0)
   'has {0} MB; a table of bodies has at most {1} MB.': 'plain', // {0} number(bytes.length / 1e6, 1), {1} number(LARGEST_TABLE / 1e6, 0)
@@ -19,6 +44,7 @@ export const filesClass = {
   'is no measurement.': 'plain',
   'may stay empty': 'plain',
   millimetres: 'plain',
+  mind: 'plain',
   'must be a number of years between {0} and {1}.': 'plain', // {0} number(lowest), {1} number(highest)
   'must be yes or no.': 'plain',
   'must be {0}, or the finished inseam as a length.': 'plain', // {0} inTurn(Object.values(LENGTH_NAMES), ', ')
@@ -26,12 +52,25 @@ export const filesClass = {
   'needed?': 'plain',
   'no row names the columns: one row must say Name, Waist, Hip, Body rise, Inside leg …, and each body follows in a row of its own.':
     'plain',
+  'nobody needs a look': 'plain',
+  'none fits': 'plain',
+  'not made': 'plain',
   'the measurements stand below one another; turn the table, so that each body is one row.': 'plain',
   'was read as {0}; {1}.': 'plain', // {0} mm(read.value), {1} limits
   'was read as {0}; {1}. In {2} it would do: write the unit into the head or the cell.': 'plain', // {0} mm(read.value), {1} limits, {2} UNIT_NAMES[other]
   what: 'plain',
   'where the tape goes': 'plain',
+  wrong: 'plain',
   'yes where one is worn': 'plain',
+  '{0} (row {1})': 'plain', // {0} own(name), {1} number(row)
+  '{0} (row {1}, not made)': 'plain', // {0} own(name), {1} number(row)
+  '{0} Look at these before cutting': 'plain', // {0} own(LOOK_SIGN)
   '{0} must lie between {1} and {2}': 'plain', // {0} name, {1} mm(lowest), {2} mm(highest)
+  '{0} need a look': 'plain', // {0} number(look.length)
+  '{0} not made': 'plain', // {0} number(unmade)
+  '{0} patterns made': 'plain', // {0} number(made.length)
+  '{0}, {1} wide': 'plain', // {0} NEED_NAMES[kind], {1} mm(width)
+  '{0}: {1} for 1 learner': 'plain', // {0} whole, {1} amount(length)
+  '{0}: {1} for {2} learners': 'plain', // {0} whole, {1} amount(length), {2} number(learners)
   '{0}; empty: as the project': 'plain', // {0} inTurn(Object.values(LENGTH_NAMES), ', ')
 } as const;

@@ -7,6 +7,8 @@ import { command } from './command';
 import { edges } from './edges';
 import { filesClass } from './files-class';
 import { filesContent } from './files-content';
+import { filesFit } from './files-fit';
+import { filesGuide } from './files-guide';
 import { filesNest } from './files-nest';
 import { filesPdf } from './files-pdf';
 import { filesRead } from './files-read';
@@ -33,6 +35,8 @@ export const english = {
   ...edges,
   ...filesClass,
   ...filesContent,
+  ...filesFit,
+  ...filesGuide,
   ...filesNest,
   ...filesPdf,
   ...filesRead,

@@ -38,6 +38,7 @@ export const leg = {
   'at this length no hem does for both legs; a longer leg would do.': 'plain',
   'at this length the hem of this leg can be {0} to {1} round.': 'plain', // {0} mm(least), {1} mm(most)
   'below the knee': 'trade',
+  'crotch length': 'plain',
   'crotch seam': 'plain',
   full: 'trade',
   inseam: 'trade',
@@ -64,6 +65,5 @@ export const leg = {
   'touching where a side line bulges out; at the hip they stand {0} apart.{1}': 'plain', // {0} mm(gapAtHip), {1} levels
   '{0} The back crotch point lies {1} below the front’s, so that both inseams are equal.': 'plain', // {0} shapeTold(joined, choices), {1} mm(leg.backCrotchDrop)
   '{0} by +{1}': 'plain', // {0} name, {1} mm(by)
-  '{0} by {1}': 'plain', // {0} name, {1} mm(by)
   '{0}, and lifted by {1}, so that centre back stays {2} above the level of the side.': 'plain', // {0} turned, {1} mm(waistLifted), {2} mm(LEAST_BACK_RAISE)
 } as const;

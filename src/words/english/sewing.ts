@@ -12,7 +12,6 @@ export const sewing = {
     'plain',
   'Draw both under threads together until {0} is {1} round, knot them, and share the gathers out from quarter to quarter.':
     'plain', // {0} edge, {1} mm(to)
-  Edges: 'plain',
   Fire: 'plain',
   'For {0}, a rule for children’s outerwear in the United States allows {1} of cord outside the channel, without toggles and tacked; here it is {2}. It is a sensible measure for trousers too.':
     'plain', // {0} words, {1} mm(US_END), {2} mm(ends)
@@ -67,7 +66,6 @@ export const sewing = {
   'Turn the overlocked edge up to the wrong side in its crease, {0} deep, and pin.': 'plain', // {0} mm(turnedDepth(g))
   'Turn {0} under, then {1} up, to the wrong side, in the creases, and pin.': 'plain', // {0} mm(hemTucked(g)), {1} mm(turnedDepth(g))
   'Under seven years the rule is stricter: elastic is the better choice.': 'plain',
-  'Waist cord': 'plain',
   'Where the {0} will lie inside the casing, tack their allowances down with a few stitches, so that what is drawn through slides past them.':
     'plain', // {0} seams
   'Write the date and the measurements on the paper pattern, and what you would change.': 'plain',

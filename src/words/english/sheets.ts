@@ -1,5 +1,6 @@
 // Written by `npm run words`, save where each comes from.
 export const sheets = {
+  'Roll {0} in': 'standard: SI, and the inch', // {0} number(Number(width))
   'The printer is corrected by {0} % along the {1} side of its paper. More than {2} % is rarely the printer: see that it prints at 100 %, without fitting to the page, and measure the test page again.':
     'plain', // {0} number(100 * (by - 1), 1), {1} side, {2} number(100 * MIND_BEYOND)
   "a printer's correction must be between {0} and {1}; beyond that it is fitting to the page: switch that off and measure again":
@@ -13,6 +14,7 @@ export const sheets = {
   'must be auto, portrait or landscape': 'plain',
   'not a known paper size; choose one of {0}': 'plain', // {0} own(names)
   'not negative': 'plain',
+  'own size': 'plain',
   'the margin must be between {0} and {1}': 'plain', // {0} mm(0), {1} mm(WIDEST_MARGIN)
   'the overlap must be {0}': 'plain', // {0} limit
   'the scale must be between {0} and 1 (true size)': 'plain', // {0} number(LEAST_SCALE)

@@ -1,0 +1,48 @@
+// Written by `npm run words`, save where each comes from.
+export const filesGuide = {
+  'Before sewing': 'plain',
+  Blocks: 'trade',
+  Check: 'plain',
+  Checks: 'plain',
+  Cut: 'trade',
+  Edges: 'plain',
+  Finished: 'ours',
+  'Finished measures': 'ours',
+  'In the pictures a plain tinted face is the right side, a hatched one the wrong side. What the step sews is the thick dashed line; seams that are there already are thin and dashed; dash and dot is a fold; dotted is what lies underneath.':
+    'plain',
+  'Last of all': 'plain',
+  Leg: 'trade',
+  'Legwork · how to sew it, with cloth and shopping list · {0}': 'plain', // {0} own(project.body.label)
+  'Machine: a plain machine with zigzag.': 'plain',
+  'Machines: a serger, and a plain machine beside it.': 'plain',
+  'Measurements: {0}': 'plain', // {0} own(plainWords(project.body.label))
+  'Mind:': 'ours: a verdict',
+  'Mind: {0}': 'plain', // {0} own(step.mind)
+  'On other widths': 'plain',
+  Paper: 'plain',
+  'See:': 'plain',
+  'See: {0}': 'plain', // {0} own(step.check)
+  Sew: 'trade',
+  Sewing: 'trade',
+  'The hems': 'trade',
+  'The lay': 'trade',
+  'The two main seams': 'ours: a part of the order of work',
+  'The waist': 'trade',
+  'Time: about {0} of work for hands that have done it before, about {1} for a first pair. Both are estimates from practice: each step counts so many minutes a metre and a fixed part; nobody timed you.':
+    'plain', // {0} hours(usual), {1} hours(first)
+  'Where cloth is saved': 'plain',
+  'While the legs lie flat': 'ours: a part of the order of work',
+  'Why: {0}': 'plain', // {0} own(step.why)
+  'about {0} min': 'plain', // {0} number(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)
+  'does not fit': 'plain',
+  '{0} (practice)': 'plain', // {0} whole
+  '{0} (practice: {1} for {2}, and {3} min)': 'plain', // {0} whole, {1} pace, {2} mm(1000 * metres), {3} fixed
+  '{0} hour': 'plain', // {0} figure
+  '{0} hours': 'plain', // {0} figure
+  '{0} min a metre': 'plain', // {0} number(minutesPerMetre, 0)
+  '{0} min a yard': 'plain', // {0} number(minutesPerMetre * METRES_IN_A_YARD, 1)
+  '{0} minutes': 'plain', // {0} number(15 * quarters)
+  '{0} wide': 'plain', // {0} mm(other.fits ? other.lay.width : other.width)
+  '{0}, {1} % waste': 'plain', // {0} amount(other.lay.toBuy), {1} number(100 * other.lay.waste, 0)
+  '{0}: how to sew it': 'plain', // {0} own(guide.title)
+} as const;
