@@ -19,7 +19,13 @@ function withTable(text: string, name: string, rows: readonly string[]): string 
 const row = (path: string, ...cells: readonly string[]): string => `| \`${path}\` | ${cells.join(' | ')} |`;
 
 const choiceRow = ([path, field]: readonly [string, Field]): string =>
-  row(path, field.name, fieldSentence(path), printPhrase(wantedOf(field), 'cm'), String(usualValue(field, 'cm')));
+  row(
+    path,
+    printPhrase(field.name, 'cm'),
+    fieldSentence(path),
+    printPhrase(wantedOf(field), 'cm'),
+    String(usualValue(field, 'cm')),
+  );
 
 const measurementRow = (one: Measurement): string =>
   row(

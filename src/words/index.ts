@@ -1,10 +1,11 @@
-export { dated, ENGLISH, type Language, speak } from './language';
+export { dated, ENGLISH, type Language, speak, timeAgo } from './language';
 export { speakNamed } from './languages';
 export {
   all,
   amount,
   degrees,
   either,
+  inRow,
   inside,
   inTurn,
   isSaid,
@@ -12,6 +13,7 @@ export {
   number,
   own,
   printPhrase,
+  said,
   say,
   share,
   UNSAID,

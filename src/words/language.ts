@@ -1,4 +1,4 @@
-import type { PhraseValue } from './types';
+import type { Joined, PhraseValue } from './types';
 
 /** A language that Legwork speaks. */
 export interface Language {
@@ -15,6 +15,8 @@ export interface Language {
   readonly message: (template: string, texts: readonly string[], values: readonly PhraseValue[]) => string | undefined;
   /** A name as it is written within a sentence. */
   readonly within: (name: string) => string;
+  /** What is said with the locale's own words, such as the “and” of a list, where those are not said as they are. */
+  readonly ofLocale?: (text: string) => string;
 }
 
 /** English is what the source is written in: it has no messages to load. */
@@ -39,10 +41,32 @@ export const inLanguage = (...[template, texts, values]: Parameters<Language['me
 /** A name as the language writes it within a sentence. */
 export const withinSentence = (name: string): string => spoken.within(name);
 
+const LISTS = { and: 'conjunction', or: 'disjunction', comma: 'unit' } as const;
+
 /** “waist, hip and thigh”, as the language joins them. */
-export const listed = (items: readonly string[], joined: 'and' | 'or'): string =>
-  new Intl.ListFormat(spoken.locale, { type: joined === 'and' ? 'conjunction' : 'disjunction' }).format(items);
+export function listed(items: readonly string[], joined: Joined): string {
+  const parts = new Intl.ListFormat(spoken.locale, { type: LISTS[joined] }).formatToParts(items);
+  return parts.map(({ type, value }) => (type === 'literal' ? localeWords(value) : value)).join('');
+}
 
 /** The reader's own calendar day, as the language writes it: “24 November 2026”. */
 export const dated = (date: Date): string =>
   new Intl.DateTimeFormat(spoken.locale, { day: 'numeric', month: 'long', year: 'numeric' }).format(date);
+
+const DAY = 86_400;
+/** Each unit of time, in seconds. */
+const UNITS = [
+  ['day', DAY],
+  ['hour', 3600],
+  ['minute', 60],
+  ['second', 1],
+] as const;
+
+/** “5 min ago” or “yesterday”, as the language says it; in whole units of the largest that fits. */
+export function timeAgo(seconds: number): string {
+  const [unit, size] = UNITS.find(([, length]) => seconds >= length) ?? ['second', 1];
+  const format = new Intl.RelativeTimeFormat(spoken.locale, { style: 'short', numeric: 'auto' });
+  return localeWords(format.format(-Math.floor(seconds / size), unit));
+}
+
+const localeWords = (text: string): string => spoken.ofLocale?.(text) ?? text;

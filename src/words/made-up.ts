@@ -18,9 +18,11 @@ const LETTERS: Readonly<Record<string, string>> = {
 /** Many languages need a third more room than English. */
 const LONGER = 0.3;
 
+const accented = (text: string): string => text.replace(/[aeiouy](?![^{]*\})/gi, (letter) => LETTERS[letter] ?? letter);
+
 /** A message of the made-up language: every vowel accented, a third longer, in brackets. */
 function madeUp(template: string): string {
-  const words = template.replaceAll("'", '’').replace(/[aeiouy](?![^{]*\})/gi, (letter) => LETTERS[letter] ?? letter);
+  const words = accented(template.replaceAll("'", '’'));
   return `«${words}${'~'.repeat(Math.round(LONGER * template.length))}»`;
 }
 
@@ -28,4 +30,4 @@ function madeUp(template: string): string {
  * A language that nobody speaks: what shows a plain vowel was not said through the catalogue, what ends without its
  * bracket has no room. For tests, and for looking.
  */
-export const madeUpLanguage = (): Language => translated('en-GB', madeUp);
+export const madeUpLanguage = (): Language => ({ ...translated('en-GB', madeUp), ofLocale: accented });

@@ -41,6 +41,9 @@ export const all = (list: readonly Phrase[]): PhraseValue => ({ list, joined: 'a
 /** “waist, hip or thigh” inside {@link say}. */
 export const either = (list: readonly Phrase[]): PhraseValue => ({ list, joined: 'or' });
 
+/** “waist, hip, thigh” inside {@link say}. */
+export const inRow = (list: readonly Phrase[]): PhraseValue => ({ list, joined: 'comma' });
+
 /**
  * Builds a phrase: say`The hip line is ${mm(490)} wide.` Its words are a whole sentence, or a whole name: another language
  * puts them in another order. `npm run words` gathers the templates from the source.
@@ -63,7 +66,10 @@ export function inTurn(phrases: readonly Phrase[], between = ' '): Phrase {
  * {@link Phrase}.
  */
 export const words = (fixed: TemplateStringsArray, ...values: readonly PhraseValue[]): string =>
-  printPhrase(say(fixed, ...values), 'cm');
+  said(say(fixed, ...values));
+
+/** A name, or another phrase that holds no length, at once. */
+export const said = (phrase: Phrase): string => printPhrase(phrase, 'cm');
 
 /**
  * Prints a phrase in the reader's unit and language.

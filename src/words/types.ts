@@ -1,5 +1,8 @@
 import type { Mm } from '../length';
 
+/** How the items of a list follow on each other: waist, hip {and, or, nothing but a comma} thigh. */
+export type Joined = 'and' | 'or' | 'comma';
+
 /** One value of a sentence, printed in the reader's unit and language. */
 export type PhraseValue =
   | string
@@ -11,7 +14,7 @@ export type PhraseValue =
   | { readonly degrees: number }
   | { readonly share: number }
   | { readonly number: number; readonly decimals: number }
-  | { readonly list: readonly Phrase[]; readonly joined: 'and' | 'or' };
+  | { readonly list: readonly Phrase[]; readonly joined: Joined };
 
 /**
  * A sentence as data. It keeps its template, by which other languages find their own words, and its values, so that it can

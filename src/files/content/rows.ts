@@ -94,7 +94,7 @@ function sidesTold({ sides }: Project): Phrase {
   const told = (['left', 'right'] as const).flatMap((side) =>
     Object.entries(sides?.[side] ?? {})
       .filter(([, more]) => more > 0)
-      .map(([key, more]) => say`${inside(say`${own(fieldName(`sides.${side}.${key}`))}`)} by ${mm(more)}`),
+      .map(([key, more]) => say`${inside(fieldName(`sides.${side}.${key}`))} by ${mm(more)}`),
   );
   return told.length === 0 ? UNSAID : say`Left and right, as worn: ${inTurn(told, ', ')}.`;
 }

@@ -1,4 +1,5 @@
 import type { Mm, Units } from '../../length';
+import type { Phrase } from '../../words';
 
 /** The least and the greatest value that a project takes, in the units of the project file. */
 export interface Limits {
@@ -11,7 +12,7 @@ type Usual<Value> = Value | Readonly<Record<Units, Value>>;
 
 interface Named<Value> {
   /** What people call the field, wherever it is said. */
-  readonly name: string;
+  readonly name: Phrase;
   /** What holds where the field is left out. */
   readonly usual: Usual<Value>;
 }
@@ -45,7 +46,7 @@ export interface CountField<Count extends number> extends Named<Count> {
 export interface NameOrLengthField<Name extends string, Key extends string> extends Named<Name> {
   readonly kind: 'nameOrLength';
   readonly options: readonly Name[];
-  readonly own: { readonly key: Key; readonly name: string } & Limits;
+  readonly own: { readonly key: Key; readonly name: Phrase } & Limits;
 }
 
 export interface SwitchField extends Named<boolean> {
@@ -87,7 +88,7 @@ export type ValueOf<F> = F extends NumberField
 export type ValuesOf<Group> = { readonly [Key in keyof Group]: ValueOf<Group[Key]> };
 
 /** @param usual where it is left out, in mm; for each unit where they differ */
-export const length = (name: string, lowest: Mm, highest: Mm, usual: Usual<Mm>): NumberField => ({
+export const length = (name: Phrase, lowest: Mm, highest: Mm, usual: Usual<Mm>): NumberField => ({
   kind: 'number',
   name,
   unit: 'mm',
@@ -97,7 +98,7 @@ export const length = (name: string, lowest: Mm, highest: Mm, usual: Usual<Mm>):
 });
 
 /** A share or another number without a unit. */
-export const figure = (name: string, lowest: number, highest: number, usual: number): NumberField => ({
+export const figure = (name: Phrase, lowest: number, highest: number, usual: number): NumberField => ({
   kind: 'number',
   name,
   unit: 'number',
@@ -106,7 +107,7 @@ export const figure = (name: string, lowest: number, highest: number, usual: num
   usual,
 });
 
-export const autoLength = (name: string, lowest: Mm, highest: Mm): AutoField => ({
+export const autoLength = (name: Phrase, lowest: Mm, highest: Mm): AutoField => ({
   kind: 'auto',
   name,
   unit: 'mm',
@@ -115,33 +116,33 @@ export const autoLength = (name: string, lowest: Mm, highest: Mm): AutoField => 
   usual: 'auto',
 });
 
-export const autoFigure = (name: string, lowest: number, highest: number): AutoField => ({
+export const autoFigure = (name: Phrase, lowest: number, highest: number): AutoField => ({
   ...autoLength(name, lowest, highest),
   unit: 'number',
 });
 
 export const oneOf = <const Name extends string>(
-  name: string,
+  name: Phrase,
   options: readonly Name[],
   usual: NoInfer<Name>,
 ): ChoiceField<Name> => ({ kind: 'oneOf', name, options, usual });
 
 export const count = <const Count extends number>(
-  name: string,
+  name: Phrase,
   options: readonly Count[],
   usual: NoInfer<Count>,
 ): CountField<Count> => ({ kind: 'count', name, options, usual });
 
 export const nameOrLength = <const Name extends string, const Key extends string>(
-  name: string,
+  name: Phrase,
   options: readonly Name[],
   usual: NoInfer<Name>,
   own: NameOrLengthField<Name, Key>['own'],
 ): NameOrLengthField<Name, Key> => ({ kind: 'nameOrLength', name, options, usual, own });
 
-export const yesOrNo = (name: string, usual: boolean): SwitchField => ({ kind: 'yesOrNo', name, usual });
+export const yesOrNo = (name: Phrase, usual: boolean): SwitchField => ({ kind: 'yesOrNo', name, usual });
 
-export const text = (name: string, usual: string): TextField => ({ kind: 'text', name, usual });
+export const text = (name: Phrase, usual: string): TextField => ({ kind: 'text', name, usual });
 
 /** What holds where a field is left out, in a project of these units. */
 export const usualValue = ({ usual }: Field, units: Units): number | string | boolean =>

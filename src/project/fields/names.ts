@@ -1,22 +1,21 @@
 import { measurements } from '../../body';
-import { type Phrase, words } from '../../words';
+import { own, type Phrase, say } from '../../words';
 import { GROUP_NAMES } from './fields';
 import { FIELDS_BY_PATH } from './paths';
 
 /** What every field that has a name is called, by its path. */
-const NAMES: ReadonlyMap<string, string | Phrase> = new Map([
+const NAMES: ReadonlyMap<string, Phrase> = new Map([
   ...Object.entries(GROUP_NAMES),
   ...measurements.map(({ key, name }) => [`body.${key}`, name] as const),
-  ...[...FIELDS_BY_PATH].flatMap(([path, field]): (readonly [string, string | Phrase])[] => [
+  ...[...FIELDS_BY_PATH].flatMap(([path, field]): (readonly [string, Phrase])[] => [
     [path, field.name],
     ...(field.kind === 'nameOrLength' ? [[`${path}.${field.own.key}`, field.own.name] as const] : []),
   ]),
 ]);
 
 /** What the field at a path of the project is called; the path itself where nothing there has a name. */
-export function fieldName(path: string): string {
+export function fieldName(path: string): Phrase {
   const [, part, line] = /^block\.(front|back)\.(?:edges\.)?(\w+)$/.exec(path) ?? [];
-  if (part && line) return `${part}-${line}`;
-  const name = NAMES.get(path) ?? path;
-  return typeof name === 'string' ? name : words`${name}`;
+  if (part && line) return say`${own(part)}-${own(line)}`;
+  return NAMES.get(path) ?? say`${own(path)}`;
 }

@@ -24,6 +24,8 @@ import { workbenchPhoto } from './workbench-photo';
 import { workbenchShelf } from './workbench-shelf';
 import { workbenchStations } from './workbench-stations';
 import { workbenchStore } from './workbench-store';
+import { workbenchTable } from './workbench-table';
+import { workbenchWorking } from './workbench-working';
 
 /** Every message, by its template, with where it comes from: `plain` English, the `trade`, a standard that is named, or ours. */
 export const english = {
@@ -52,4 +54,6 @@ export const english = {
   ...workbenchShelf,
   ...workbenchStations,
   ...workbenchStore,
+  ...workbenchTable,
+  ...workbenchWorking,
 } as const;

@@ -1,20 +1,116 @@
 // Written by `npm run words`, save where each comes from.
 export const project = {
   'A wider cloth costs more by the length.': 'plain',
+  'After wearing': 'plain',
+  Allowances: 'plain',
+  Balance: 'plain',
+  'Band height': 'plain',
+  Blocks: 'plain',
   'Both legs lie on one length then.': 'plain',
   'Buy {0} instead of {1}.': 'plain', // {0} amount(toBuy), {1} amount(now.lay.toBuy)
   'Buy {0}, where nothing fits now.': 'plain', // {0} amount(toBuy)
+  Cloth: 'plain',
+  'Cord length': 'plain',
+  'Cord width': 'plain',
+  'Crotch allowance': 'plain',
+  'Ease at the hip': 'plain',
+  'Ease at the waist': 'plain',
+  'Ease in the crotch length': 'plain',
+  'Ease in the rise': 'plain',
+  'Elastic length': 'plain',
+  'Elastic width': 'plain',
+  'Flat seat': 'plain',
+  'Full seat': 'plain',
+  'Full thighs': 'plain',
+  'Height of the band': 'plain',
+  'Height of the sheet': 'plain',
+  'Hem allowance': 'plain',
+  'Hem cord length': 'plain',
+  'Hem cord width': 'plain',
+  'Hem depth': 'plain',
+  'Hem elastic width': 'plain',
+  'Hem finish': 'plain',
+  'Hem girth': 'plain',
+  'Hollow back': 'plain',
+  Inseam: 'plain',
+  'Inseam allowance': 'plain',
   'It is {0} now.': 'plain', // {0} mm(now)
   'It takes a short seam on each leg, along the grain.': 'plain',
   'It was drawn by an earlier cut: every choice in it is kept, but the outline has changed.': 'plain',
+  'Knees that touch': 'plain',
   'Lay it as takes least': 'plain',
+  'Left and right': 'plain',
+  'Left hip fuller': 'plain',
+  'Left hip higher': 'plain',
+  'Left leg longer': 'plain',
+  'Left seat fuller': 'plain',
+  'Left side': 'plain',
+  Length: 'plain',
+  'Lower the crotch': 'plain',
+  Machine: 'plain',
+  Margin: 'plain',
+  Name: 'plain',
+  Nappy: 'plain',
+  'Off the grain': 'plain',
   'Only in cloth without a nap, and with a print that has no upper end.': 'plain',
+  Overlap: 'plain',
+  Paper: 'plain',
   'Piece the fork’s tip, {0}': 'plain', // {0} mm(tip)
+  'Pieced fork tip': 'plain',
+  'Pieces lie': 'plain',
+  Pocket: 'plain',
+  'Pocket facing': 'plain',
+  'Pocket height': 'plain',
+  'Pocket width': 'plain',
+  Pockets: 'plain',
+  'Projected cut line': 'plain',
+  'Projected ground': 'plain',
+  'Prominent abdomen': 'plain',
+  'Pull when sitting': 'plain',
+  'Raise the waist': 'plain',
+  'Repeat across': 'plain',
+  'Repeat along': 'plain',
+  'Right hip fuller': 'plain',
+  'Right hip higher': 'plain',
+  'Right leg longer': 'plain',
+  'Right seat fuller': 'plain',
+  'Right side': 'plain',
+  'Rows of elastic': 'plain',
+  Scale: 'plain',
+  Shape: 'plain',
+  'Shrinks in length': 'plain',
+  'Shrinks in width': 'plain',
+  'Slept in': 'plain',
+  Spread: 'plain',
+  'Starting body': 'plain',
+  'Straighten the centres': 'plain',
+  Stretch: 'plain',
+  'Stretch of the band': 'plain',
+  'Stretch of the elastic': 'plain',
+  'Stretch of the rib': 'plain',
   'Take a cloth {0} wide': 'plain', // {0} mm(width)
-  'Turn pieces end for end': 'trade',
-  'a number between {0} and {1}': 'plain', // {0} least, {1} most
-  'a number of millimetres between {0} and {1}': 'plain', // {0} least, {1} most
-  'a number of years between {0} and {1}': 'plain', // {0} least, {1} most
+  'The cloth is': 'plain',
+  'The cloth lies': 'plain',
+  'The cord is': 'plain',
+  'The elastic is': 'plain',
+  'The hem’s cord is': 'plain',
+  'The leg': 'plain',
+  'The long bar measures': 'plain',
+  'The pocket is': 'plain',
+  'The project': 'plain',
+  'The raw edge is': 'plain',
+  'The short bar measures': 'plain',
+  'Turn of the cloth': 'plain',
+  'Turn pieces end for end': 'plain',
+  Turned: 'plain',
+  'Turned under': 'plain',
+  Units: 'plain',
+  'Waist allowance': 'plain',
+  'Waist finish': 'plain',
+  'Width of the cloth': 'plain',
+  'Width of the sheet': 'plain',
+  'Worn sitting': 'plain',
+  'a number{0} between {1} and {2}': 'plain', // {0} UNIT_WORDS[unit] ?? '', {1} value(lowest), {2} value(highest)
   'a text of at most {0} characters': 'plain', // {0} number(LONGEST_TEXT, 0)
   'has more curves than the {0} that an edge may have; draw it with fewer points.': 'plain', // {0} number(Number(which), 0)
   'has no place here.': 'plain',
@@ -41,8 +137,8 @@ export const project = {
   'must not be left out.': 'plain',
   'no leg can be drawn from these measurements; measure rise, hip, hip depth and inside leg again, and look at the unit.':
     'plain',
-  'one of {0}': 'plain', // {0} own(field.options.join(', '))
-  'one of {0}, or { "{1}": {2} }': 'plain', // {0} own(field.options.join(', ')), {1} own(field.own.key), {2} figureWanted({ unit: 'mm', ...field.own })
+  'one of {0}': 'plain', // {0} field.options.join(', ')
+  'one of {0}, or { "{1}": {2} }': 'plain', // {0} field.options.join(', '), {1} field.own.key, {2} figureWanted({ unit: 'mm', ...field.own })
   'stands twice in the file; only the last one can count.': 'plain',
   "the blocks that were brought can't be used without that; blocks drafted from the measurements take their place.":
     'plain',
@@ -50,10 +146,8 @@ export const project = {
   'true or false': 'plain',
   'was written by a newer Legwork; this one reads up to version {0}.': 'plain', // {0} number(VERSION, 0)
   'with this the lines of the leg cross or turn back': 'plain',
-  'with this the lines of the {0} leg cross or turn back; less would do.': 'plain', // {0} SIDE_NAMES[side]
-  '{0}; leave it out.': 'plain', // {0} crossing
+  'with this the lines of the {0} leg cross or turn back; less would do.': 'plain', // {0} side
   '{0}; measure it again, or leave it empty.': 'plain', // {0} crossing
   '{0}; {1} would do.': 'plain', // {0} crossing, {1} limit
-  '{0}; “{1}” would do.': 'plain', // {0} crossing, {1} own(neutral)
   '“auto” or {0}': 'plain', // {0} figureWanted(field)
 } as const;

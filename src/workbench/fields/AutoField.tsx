@@ -1,4 +1,5 @@
 import { fieldName, valueAt } from '../../project';
+import { said } from '../../words';
 import { useBench } from '../store/bench';
 import { nearestStep } from '../store/quantity';
 import { QuantityField, type QuantityFieldProps } from './QuantityField';
@@ -24,7 +25,7 @@ export function AutoField({ automatic, help, instead: _unused, ...field }: AutoF
     <>
       <SwitchField
         path={`${field.path}.how`}
-        label={fieldName(field.path)}
+        label={said(fieldName(field.path))}
         choices={CHOICES}
         chosen={byHand ? 'hand' : 'auto'}
         help={byHand ? undefined : help}

@@ -1,5 +1,5 @@
 import { fieldName } from '../../project';
-import type { Phrase } from '../../words';
+import { type Phrase, said } from '../../words';
 import { problemAt } from '../store/asked';
 import { useBench } from '../store/bench';
 import { describedBy, FieldRow, fieldId } from './FieldRow';
@@ -26,7 +26,7 @@ export function PickField({ path, help, choices, chosen, onPick }: PickFieldProp
   const id = fieldId(path);
   const long = choices.some(({ name }) => name.length > SHORT);
   return (
-    <FieldRow id={id} path={path} label={fieldName(path)} wide={long} help={help} problem={problem}>
+    <FieldRow id={id} path={path} label={said(fieldName(path))} wide={long} help={help} problem={problem}>
       <span className="field-box field-pick">
         <select
           id={id}

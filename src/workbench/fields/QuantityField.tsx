@@ -1,7 +1,7 @@
 import type { KeyboardEvent } from 'react';
 import type { Units } from '../../length';
 import { fieldName, valueAt } from '../../project';
-import { type Phrase, say } from '../../words';
+import { type Phrase, said, say } from '../../words';
 import { isWaiting, problemAt } from '../store/asked';
 import { useBench } from '../store/bench';
 import { TYPED_LIMITS } from '../store/limits';
@@ -48,7 +48,7 @@ export function QuantityField({ help: does, heard, instead, mind, ...field }: Qu
     <FieldRow
       id={id}
       path={path}
-      label={fieldName(path)}
+      label={said(fieldName(path))}
       help={help}
       problem={problem}
       waiting={waiting}

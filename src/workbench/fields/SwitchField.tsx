@@ -1,5 +1,5 @@
 import { fieldName } from '../../project';
-import { type Phrase, printPhrase } from '../../words';
+import { type Phrase, printPhrase, said } from '../../words';
 import { problemAt } from '../store/asked';
 import { useBench } from '../store/bench';
 import { sentence } from '../store/refusal';
@@ -26,7 +26,7 @@ export function SwitchField({ path, label, help, choices, chosen, onPick }: Swit
   return (
     <div className="field field-wide" data-asks={problem ? true : undefined}>
       <Switch
-        label={label ?? fieldName(path)}
+        label={label ?? said(fieldName(path))}
         choices={choices}
         chosen={chosen}
         onPick={onPick}

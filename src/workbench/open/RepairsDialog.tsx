@@ -1,5 +1,5 @@
 import { fieldName, type Repair } from '../../project';
-import { printPhrase } from '../../words';
+import { printPhrase, said } from '../../words';
 import { Dialog } from '../look/Dialog';
 import { useBench } from '../store/bench';
 import { broughtIn, withNotes } from '../store/changes';
@@ -30,7 +30,7 @@ export default function RepairsDialog({ offered }: { readonly offered: Offered }
           const why = sentence(printPhrase(repair.problem.phrase, units));
           return (
             <li key={`${repair.problem.field} ${why}`} className="repair">
-              <strong>{fieldName(repair.problem.field)}</strong> {why}{' '}
+              <strong>{said(fieldName(repair.problem.field))}</strong> {why}{' '}
               <span className="field-help">{doneAbout(repair)}</span>
             </li>
           );

@@ -1,4 +1,5 @@
 import { createStore } from 'zustand';
+import { timeAgo, words } from '../../words';
 import { pageStore } from '../store/page-store';
 import type { Trouble } from './trouble';
 
@@ -30,23 +31,19 @@ export const useKept = pageStore(createKept);
 
 /** The state of keeping in a few words, for the bar. */
 export function keptWords({ state, at }: Pick<Kept, 'state' | 'at'>, now: number): string {
-  if (state === 'example') return 'an example: change it and it is kept';
-  if (state === 'elsewhere') return 'open in another tab';
-  if (state === 'full') return 'not kept: no room on this computer';
-  if (state === 'off' || state === 'fault') return 'not kept: save it as a file';
-  if (at === undefined) return 'about to be kept';
-  return `kept on this computer, ${ago(now - at)}`;
+  if (state === 'example') return words`an example: change it and it is kept`;
+  if (state === 'elsewhere') return words`open in another tab`;
+  if (state === 'full') return words`not kept: no room on this computer`;
+  if (state === 'off' || state === 'fault') return words`not kept: save it as a file`;
+  if (at === undefined) return words`about to be kept`;
+  return words`kept on this computer, ${ago(now - at)}`;
 }
 
 /** How long ago, in the largest unit that says enough. */
 export function ago(milliseconds: number): string {
   const seconds = Math.max(0, Math.floor(milliseconds / 1000));
-  if (seconds < 1) return 'just now';
-  if (seconds < 60) return `${seconds < 10 ? seconds : Math.floor(seconds / 10) * 10} s ago`;
-  if (seconds < 3600) return `${Math.floor(seconds / 60)} min ago`;
-  if (seconds < 86_400) return `${Math.floor(seconds / 3600)} h ago`;
-  const days = Math.floor(seconds / 86_400);
+  if (seconds < 1) return words`just now`;
   // Longer than there have been such pages: whoever kept it didn't say when.
-  if (days > 15_000) return 'at some time';
-  return days === 1 ? 'yesterday' : `${days} days ago`;
+  if (seconds > 15_000 * 86_400) return words`at some time`;
+  return timeAgo(seconds < 10 || seconds >= 60 ? seconds : Math.floor(seconds / 10) * 10);
 }

@@ -11,7 +11,7 @@ import {
   valueAt,
   withValue,
 } from '../../project';
-import { type Phrase, type Problem, printPhrase, type Result, say } from '../../words';
+import { own, type Phrase, type Problem, printPhrase, type Result, said, say, words } from '../../words';
 import { type Moment, momentOf, placeOf, remember, type stepBack } from './history';
 import { newId } from './new-id';
 import { refusal } from './refusal';
@@ -72,7 +72,7 @@ export function typed(state: BenchState, field: Field, text: string): Change {
   const entries = { ...state.entries, [field.path]: { text, problem } };
   if (!reading.ok || missing || reading.value === valueAt(state.project, field.path)) return { entries };
   return {
-    ...changed(state, withValue(state.project, field.path, reading.value), fieldName(field.path), field.path),
+    ...changed(state, withValue(state.project, field.path, reading.value), said(fieldName(field.path)), field.path),
     entries,
   };
 }
@@ -81,7 +81,7 @@ export function typed(state: BenchState, field: Field, text: string): Change {
 export function chosen(state: BenchState, path: string, value: unknown): Change {
   const stale = Object.keys(state.entries).filter((key) => key === path || key.startsWith(`${path}.`));
   return {
-    ...changed(state, withValue(state.project, path, value), fieldName(path), path),
+    ...changed(state, withValue(state.project, path, value), said(fieldName(path)), path),
     entries: stale.reduce(without, state.entries),
   };
 }

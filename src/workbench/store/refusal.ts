@@ -1,10 +1,10 @@
 import { fieldName } from '../../project';
-import { type Problem, printPhrase } from '../../words';
+import { type Problem, printPhrase, said, say } from '../../words';
 
 /** Why a file could not be opened, in a sentence or two; the first problems are enough to go on with. */
 export function refusal(problems: readonly Problem[], fileName: string): string {
   const [first] = problems;
-  const of = (problem: Problem) => `${fieldName(problem.field)}: ${printPhrase(problem.phrase, 'cm')}`;
+  const of = (problem: Problem) => said(say`${fieldName(problem.field)}: ${problem.phrase}`);
   const what =
     first?.field === 'file'
       ? printPhrase(first.phrase, 'cm')

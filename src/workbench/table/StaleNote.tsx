@@ -1,5 +1,6 @@
+import { useShallow } from 'zustand/react/shallow';
 import { fieldName } from '../../project';
-import { printPhrase } from '../../words';
+import { inRow, inside, printPhrase, say, words } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { fieldId } from '../fields/FieldRow';
 import { firstProblem, isStale, onlyWaiting } from '../store/asked';
@@ -12,7 +13,7 @@ export function StaleNote() {
   const stale = useBench(isStale);
   const path = useBench((state) => firstProblem(state)?.path);
   const phrase = useBench((state) => firstProblem(state)?.phrase);
-  const waiting = useBench((state) => onlyWaiting(state).map(fieldName).join(', ').toLowerCase());
+  const waiting = useBench(useShallow(onlyWaiting)).map((one) => say`${inside(fieldName(one))}`);
   const units = useBench((state) => state.project.units);
   const open = useBench((state) => state.station);
   const goTo = useBench((state) => state.goTo);
@@ -24,15 +25,15 @@ export function StaleNote() {
   };
   const asks =
     station === open
-      ? `${fieldName(path)} has to be put right.`
-      : `${fieldName(path)}: ${sentence(printPhrase(phrase, units))}`;
+      ? words`${fieldName(path)} has to be put right.`
+      : words`${fieldName(path)}: ${sentence(printPhrase(phrase, units))}`;
   return (
-    <p className="stale-note" data-waits={waiting !== '' || undefined}>
-      <strong>{waiting === '' ? 'The last good drawing. ' : 'Not your drawing yet. '}</strong>
-      {waiting === '' ? asks : `Still to be measured: ${waiting}.`}{' '}
+    <p className="stale-note" data-waits={waiting.length > 0 || undefined}>
+      <strong>{waiting.length === 0 ? words`The last good drawing.` : words`Not your drawing yet.`} </strong>
+      {waiting.length === 0 ? asks : words`Still to be measured: ${inRow(waiting)}.`}{' '}
       {station && station !== open && (
         <button type="button" className="plain-link" onClick={lead}>
-          go there
+          {words`go there`}
         </button>
       )}
     </p>

@@ -1,4 +1,5 @@
 import { fieldName } from '../../project';
+import { words } from '../../words';
 import { useBench } from '../store/bench';
 import { draftSteps } from '../store/told-steps';
 import { fieldStep } from './how';
@@ -12,10 +13,10 @@ export function How({ path }: { readonly path: string }) {
     <button
       type="button"
       className="how"
-      aria-label={`${fieldName(path)}: how?`}
+      aria-label={words`${fieldName(path)}: how?`}
       onClick={() => useRun.getState().ask(step)}
     >
-      how?
+      {words`how?`}
     </button>
   );
 }
