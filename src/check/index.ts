@@ -5,3 +5,4 @@ export { pullOnNeeded } from './check-pull-on';
 export { riseEaseOf } from './check-rise-ease';
 export { checks, runChecks } from './checks';
 export { checksOfLegs } from './legs';
+export { VERDICT_NAMES } from './verdict-names';

@@ -1,4 +1,5 @@
 import { exampleProject } from '../project';
+import { words } from '../words';
 import { Projects } from './bar/Projects';
 import { FaultCard } from './faults/FaultCard';
 import type { FaultTold } from './faults/fault';
@@ -14,12 +15,11 @@ export function FaultPage({ fault, onAgain }: FaultTold) {
       <h1 className="bar-product">Legwork</h1>
       <FaultCard fault={fault} onAgain={onAgain} />
       <p>
-        If nothing else helps, begin with the finished example: the project that is open now stays in the list of
-        projects.
+        {words`If nothing else helps, begin with the finished example: the project that is open now stays in the list of projects.`}
       </p>
       <div className="fault-ways">
         <button type="button" className="button" onClick={openExample}>
-          Open the example
+          {words`Open the example`}
         </button>
       </div>
       <Projects />
@@ -29,7 +29,7 @@ export function FaultPage({ fault, onAgain }: FaultTold) {
 
 const openExample = () =>
   useBench.setState((state) => ({
-    ...broughtIn(state, exampleProject, 'opening the example', 'The example is open.'),
+    ...broughtIn(state, exampleProject, words`opening the example`, words`The example is open.`),
     station: 'edges',
     step: undefined,
     field: undefined,

@@ -1,4 +1,5 @@
 import { type DragEvent, Suspense, useEffect } from 'react';
+import { say, words } from '../words';
 import { Aloud } from './aloud/Aloud';
 import { redoAloud, undoAloud } from './aloud/say-aloud';
 import { Bar } from './bar/Bar';
@@ -22,14 +23,14 @@ import { beside } from './table/beside';
 import { Table } from './table/Table';
 import { useJoining } from './table/use-joining';
 
-const Hints = late(() => import('./hints/Hints'), { what: 'The hints', place: 'bit' });
+const Hints = late(() => import('./hints/Hints'), { what: say`The hints`, place: 'bit' });
 const ShowMode = late(() => import('./show/ShowMode'), {
-  what: 'Show mode',
+  what: say`Show mode`,
   place: 'working',
   leave: () => useManner.getState().show(false),
 });
 const Working = late(() => import('./working/Working'), {
-  what: 'The working',
+  what: say`The working`,
   place: 'working',
   leave: () => useBench.getState().showWorking(false),
 });
@@ -54,23 +55,23 @@ export function Workbench() {
       onDrop={onDrop}
     >
       {!showing && (
-        <Guarded what="The bar" place="bar">
+        <Guarded what={words`The bar`} place="bar">
           <Bar />
         </Guarded>
       )}
-      <section className="strips" aria-label="News">
+      <section className="strips" aria-label={words`News`}>
         {!showing && <NoticeStrip />}
         <OutsideFault />
         <Projects />
       </section>
       {!showing && (
         <BenchShown value={beside}>
-          <Guarded what="The stations" place="path">
+          <Guarded what={words`The stations`} place="path">
             <Path />
           </Guarded>
         </BenchShown>
       )}
-      <Guarded what="The drawing" place="table">
+      <Guarded what={words`The drawing`} place="table">
         <Table />
       </Guarded>
       <BenchShown value={beside}>
@@ -79,11 +80,11 @@ export function Workbench() {
           {hinted && !showing && <Hints />}
         </Suspense>
         {!showing && (
-          <Guarded what="What is finished" place="finished">
+          <Guarded what={words`What is finished`} place="finished">
             <Finished />
           </Guarded>
         )}
-        <Guarded what="Word of changed verdicts" place="bit">
+        <Guarded what={words`Word of changed verdicts`} place="bit">
           <VerdictNews />
         </Guarded>
       </BenchShown>

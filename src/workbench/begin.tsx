@@ -1,6 +1,6 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { speakNamed } from '../words';
+import { speakNamed, words } from '../words';
 import { FaultPage } from './FaultPage';
 import { Guarded } from './faults/Guarded';
 import { withLate } from './faults/late';
@@ -16,19 +16,19 @@ export async function begin(place: HTMLElement): Promise<void> {
   // Who looks whether every word can be said in another language asks for it in the address: `?language=made-up`.
   await speakNamed(new URLSearchParams(location.search).get('language') ?? '');
   beforeLeaving(onThisPage().keeper.flush);
-  await bringBack().catch((thrown) => noteFault('What was kept', thrown));
+  await bringBack().catch((thrown) => noteFault(words`What was kept`, thrown));
   createRoot(place, {
     // A fault even of what tells of faults: then the plainest page of all.
     onUncaughtError: (thrown) => showStartFault(place, thrown),
   }).render(
     <StrictMode>
-      <Guarded what="The page" place="page" instead={(told) => <FaultPage {...told} />}>
+      <Guarded what={words`The page`} place="page" instead={(told) => <FaultPage {...told} />}>
         <Workbench />
       </Guarded>
     </StrictMode>,
   );
   withLate(
-    'The working',
+    words`The working`,
     () => import('./store/working-told'),
     ({ tellDraftSteps }) => tellDraftSteps(),
   );

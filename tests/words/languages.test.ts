@@ -32,7 +32,7 @@ describe('a phrase', () => {
     const name = say`Body rise`;
     expect(words`${name}`).toBe('Body rise');
     expect(words`Measure the ${inside(name)}.`).toBe('Measure the body rise.');
-    speak(translated('de', (template) => ((template as string) === 'Body rise' ? 'Sitzhöhe' : template)));
+    speak(translated('de', (template: string) => (template === 'Body rise' ? 'Sitzhöhe' : template)));
     expect(words`${inside(name)}`).toBe('Sitzhöhe');
   });
 

@@ -4,6 +4,7 @@ import userEvent from '@testing-library/user-event';
 import { Suspense } from 'react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { openProject, withValue } from '../../src/project';
+import { say } from '../../src/words';
 import { FaultPage } from '../../src/workbench/FaultPage';
 import { Guarded } from '../../src/workbench/faults/Guarded';
 import { late, withLate } from '../../src/workbench/faults/late';
@@ -186,7 +187,7 @@ describe('a late part', () => {
   it('that does not come is told, and comes when it is asked for again', async () => {
     const load = vi.fn().mockRejectedValueOnce(new TypeError('no network'));
     load.mockResolvedValue({ default: () => <p>here it is</p> });
-    place(late(load, { what: 'The list', place: 'inside' }));
+    place(late(load, { what: say`The list`, place: 'inside' }));
     expect(await screen.findByRole('alert')).toHaveTextContent('The list could not be loaded.');
     await userEvent.click(screen.getByRole('button', { name: 'Try again' }));
     expect(await screen.findByText('here it is')).toBeVisible();
@@ -196,7 +197,7 @@ describe('a late part', () => {
   it('comes by itself once the network is back', async () => {
     const load = vi.fn().mockRejectedValueOnce(new TypeError('no network'));
     load.mockResolvedValue({ default: () => <p>here it is</p> });
-    place(late(load, { what: 'The list', place: 'inside' }));
+    place(late(load, { what: say`The list`, place: 'inside' }));
     await screen.findByRole('alert');
     act(() => void window.dispatchEvent(new Event('online')));
     expect(await screen.findByText('here it is')).toBeVisible();
@@ -205,13 +206,13 @@ describe('a late part', () => {
   it('in place of a sheet can be closed', async () => {
     const leave = vi.fn();
     const load = () => Promise.reject(new TypeError('no network'));
-    place(late(load, { what: 'The list', place: 'dialog', leave }));
+    place(late(load, { what: say`The list`, place: 'dialog', leave }));
     await userEvent.click(await screen.findByRole('button', { name: 'Close' }));
     expect(leave).toHaveBeenCalled();
   });
 
   it('that came, but can’t be drawn, is a fault like any other', async () => {
-    place(late(() => Promise.resolve({ default: () => putIn() }), { what: 'The list', place: 'inside' }));
+    place(late(() => Promise.resolve({ default: () => putIn() }), { what: say`The list`, place: 'inside' }));
     expect(await screen.findByRole('alert')).toHaveTextContent('The list can’t be drawn, by a fault in Legwork.');
   });
 

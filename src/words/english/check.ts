@@ -198,11 +198,13 @@ export const check = {
   calf: 'trade',
   casing: 'trade',
   'casing over the higher hip': 'plain',
+  good: 'ours: a verdict',
   hem: 'trade',
   'its front part is {0} long': 'plain', // {0} mm(rest)
   'its front part is {0} short': 'plain', // {0} mm(-rest)
   'leans {0} inwards': 'plain', // {0} degrees(lean)
   'leans {0} outwards': 'plain', // {0} degrees(-lean)
+  mind: 'plain',
   'stands upright': 'plain',
   'the ankle': 'plain',
   'the back': 'plain',
@@ -211,6 +213,7 @@ export const check = {
   'the front': 'plain',
   'the knee': 'plain',
   'the thigh': 'plain',
+  wrong: 'plain',
   '{0} above': 'plain', // {0} mm(by)
   '{0} below': 'plain', // {0} mm(-by)
   '{0} cut {1} long is a ring of {2}, which stretches to {3}; the fullest part is {4}.': 'plain', // {0} what, {1} mm(elasticLength), {2} mm(ring), {3} mm(reach), {4} mm(fullest)

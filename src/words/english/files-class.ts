@@ -31,7 +31,6 @@ export const filesClass = {
   centimetres: 'plain',
   'empty: as the project': 'plain',
   example: 'plain',
-  good: 'ours: a verdict',
   'has a row of more than {0} cells; a table of bodies has a column for each measurement.': 'plain', // {0} number(MOST_CELLS, 0)
   'has more than {0} lines: divide it.': 'plain', // {0} number(MOST_LINES, 0)
   'has {0} MB; a table of bodies has at most {1} MB.': 'plain', // {0} number(bytes.length / 1e6, 1), {1} number(LARGEST_TABLE / 1e6, 0)
@@ -44,7 +43,6 @@ export const filesClass = {
   'is no measurement.': 'plain',
   'may stay empty': 'plain',
   millimetres: 'plain',
-  mind: 'plain',
   'must be a number of years between {0} and {1}.': 'plain', // {0} number(lowest), {1} number(highest)
   'must be yes or no.': 'plain',
   'must be {0}, or the finished inseam as a length.': 'plain', // {0} inTurn(Object.values(LENGTH_NAMES), ', ')
@@ -60,7 +58,6 @@ export const filesClass = {
   'was read as {0}; {1}. In {2} it would do: write the unit into the head or the cell.': 'plain', // {0} mm(read.value), {1} limits, {2} UNIT_NAMES[other]
   what: 'plain',
   'where the tape goes': 'plain',
-  wrong: 'plain',
   'yes where one is worn': 'plain',
   '{0} (row {1})': 'plain', // {0} own(name), {1} number(row)
   '{0} (row {1}, not made)': 'plain', // {0} own(name), {1} number(row)

@@ -53,7 +53,7 @@ export const filesContent = {
   'turned {0}, {1}': 'plain', // {0} mm(hem.depth), {1} under
   'washed before cutting': 'plain',
   woven: 'trade',
-  '{0} by {1}': 'plain', // {0} inside(say`${own(fieldName(`sides.${side}.${key}`))}`), {1} mm(more)
+  '{0} by {1}': 'plain', // {0} inside(fieldName(`sides.${side}.${key}`)), {1} mm(more)
   '{0} cord': 'plain', // {0} mm(waist.cordWidth)
   '{0} cord, hems': 'plain', // {0} mm(hem.cordWidth)
   '{0} elastic': 'plain', // {0} mm(waist.elasticWidth)

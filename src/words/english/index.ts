@@ -18,13 +18,27 @@ import { sewing } from './sewing';
 import { sewingPictures } from './sewing-pictures';
 import { sewingSteps } from './sewing-steps';
 import { sheets } from './sheets';
+import { workbench } from './workbench';
+import { workbenchAloud } from './workbench-aloud';
+import { workbenchBar } from './workbench-bar';
+import { workbenchChalk } from './workbench-chalk';
+import { workbenchClass } from './workbench-class';
+import { workbenchFaults } from './workbench-faults';
+import { workbenchFields } from './workbench-fields';
 import { workbenchFinished } from './workbench-finished';
+import { workbenchHints } from './workbench-hints';
+import { workbenchLook } from './workbench-look';
 import { workbenchOpen } from './workbench-open';
+import { workbenchPath } from './workbench-path';
 import { workbenchPhoto } from './workbench-photo';
+import { workbenchProjects } from './workbench-projects';
+import { workbenchSave } from './workbench-save';
 import { workbenchShelf } from './workbench-shelf';
+import { workbenchShow } from './workbench-show';
 import { workbenchStations } from './workbench-stations';
 import { workbenchStore } from './workbench-store';
 import { workbenchTable } from './workbench-table';
+import { workbenchTake } from './workbench-take';
 import { workbenchWorking } from './workbench-working';
 
 /** Every message, by its template, with where it comes from: `plain` English, the `trade`, a standard that is named, or ours. */
@@ -48,12 +62,26 @@ export const english = {
   ...sewingPictures,
   ...sewingSteps,
   ...sheets,
+  ...workbench,
+  ...workbenchAloud,
+  ...workbenchBar,
+  ...workbenchChalk,
+  ...workbenchClass,
+  ...workbenchFaults,
+  ...workbenchFields,
   ...workbenchFinished,
+  ...workbenchHints,
+  ...workbenchLook,
   ...workbenchOpen,
+  ...workbenchPath,
   ...workbenchPhoto,
+  ...workbenchProjects,
+  ...workbenchSave,
   ...workbenchShelf,
+  ...workbenchShow,
   ...workbenchStations,
   ...workbenchStore,
   ...workbenchTable,
+  ...workbenchTake,
   ...workbenchWorking,
 } as const;

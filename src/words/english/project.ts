@@ -5,18 +5,14 @@ export const project = {
   Allowances: 'plain',
   Balance: 'plain',
   'Band height': 'plain',
-  Blocks: 'plain',
   'Both legs lie on one length then.': 'plain',
   'Buy {0} instead of {1}.': 'plain', // {0} amount(toBuy), {1} amount(now.lay.toBuy)
   'Buy {0}, where nothing fits now.': 'plain', // {0} amount(toBuy)
-  Cloth: 'plain',
   'Cord length': 'plain',
   'Cord width': 'plain',
   'Crotch allowance': 'plain',
-  'Ease at the hip': 'plain',
   'Ease at the waist': 'plain',
   'Ease in the crotch length': 'plain',
-  'Ease in the rise': 'plain',
   'Elastic length': 'plain',
   'Elastic width': 'plain',
   'Flat seat': 'plain',
@@ -32,7 +28,6 @@ export const project = {
   'Hem finish': 'plain',
   'Hem girth': 'plain',
   'Hollow back': 'plain',
-  Inseam: 'plain',
   'Inseam allowance': 'plain',
   'It is {0} now.': 'plain', // {0} mm(now)
   'It takes a short seam on each leg, along the grain.': 'plain',
@@ -49,14 +44,11 @@ export const project = {
   'Lower the crotch': 'plain',
   Machine: 'plain',
   Margin: 'plain',
-  Name: 'plain',
   Nappy: 'plain',
   'Off the grain': 'plain',
   'Only in cloth without a nap, and with a print that has no upper end.': 'plain',
   Overlap: 'plain',
-  Paper: 'plain',
   'Piece the fork’s tip, {0}': 'plain', // {0} mm(tip)
-  'Pieced fork tip': 'plain',
   'Pieces lie': 'plain',
   Pocket: 'plain',
   'Pocket facing': 'plain',
@@ -101,7 +93,7 @@ export const project = {
   'The raw edge is': 'plain',
   'The short bar measures': 'plain',
   'Turn of the cloth': 'plain',
-  'Turn pieces end for end': 'plain',
+  'Turn pieces end for end': 'trade',
   Turned: 'plain',
   'Turned under': 'plain',
   Units: 'plain',
@@ -110,7 +102,9 @@ export const project = {
   'Width of the cloth': 'plain',
   'Width of the sheet': 'plain',
   'Worn sitting': 'plain',
-  'a number{0} between {1} and {2}': 'plain', // {0} UNIT_WORDS[unit] ?? '', {1} value(lowest), {2} value(highest)
+  'a number between {0} and {1}': 'plain', // {0} least, {1} most
+  'a number of millimetres between {0} and {1}': 'plain', // {0} least, {1} most
+  'a number of years between {0} and {1}': 'plain', // {0} least, {1} most
   'a text of at most {0} characters': 'plain', // {0} number(LONGEST_TEXT, 0)
   'has more curves than the {0} that an edge may have; draw it with fewer points.': 'plain', // {0} number(Number(which), 0)
   'has no place here.': 'plain',
@@ -137,8 +131,8 @@ export const project = {
   'must not be left out.': 'plain',
   'no leg can be drawn from these measurements; measure rise, hip, hip depth and inside leg again, and look at the unit.':
     'plain',
-  'one of {0}': 'plain', // {0} field.options.join(', ')
-  'one of {0}, or { "{1}": {2} }': 'plain', // {0} field.options.join(', '), {1} field.own.key, {2} figureWanted({ unit: 'mm', ...field.own })
+  'one of {0}': 'plain', // {0} own(field.options.join(', '))
+  'one of {0}, or { "{1}": {2} }': 'plain', // {0} own(field.options.join(', ')), {1} own(field.own.key), {2} figureWanted({ unit: 'mm', ...field.own })
   'stands twice in the file; only the last one can count.': 'plain',
   "the blocks that were brought can't be used without that; blocks drafted from the measurements take their place.":
     'plain',
@@ -146,8 +140,10 @@ export const project = {
   'true or false': 'plain',
   'was written by a newer Legwork; this one reads up to version {0}.': 'plain', // {0} number(VERSION, 0)
   'with this the lines of the leg cross or turn back': 'plain',
-  'with this the lines of the {0} leg cross or turn back; less would do.': 'plain', // {0} side
+  'with this the lines of the {0} leg cross or turn back; less would do.': 'plain', // {0} SIDE_NAMES[side]
+  '{0}; leave it out.': 'plain', // {0} crossing
   '{0}; measure it again, or leave it empty.': 'plain', // {0} crossing
   '{0}; {1} would do.': 'plain', // {0} crossing, {1} limit
+  '{0}; “{1}” would do.': 'plain', // {0} crossing, {1} own(neutral)
   '“auto” or {0}': 'plain', // {0} figureWanted(field)
 } as const;

@@ -1,4 +1,23 @@
 // Written by `npm run words`, save where each comes from.
 export const workbenchOpen = {
+  'Leave it': 'plain',
+  'Nothing stood there': 'plain',
+  'Open it so': 'plain',
+  'The blocks of “{0}” are on the table. Undo brings the others back.': 'plain', // {0} own(file.name)
+  'The file ends in the middle: what came after is missing.': 'plain',
+  'The list of repairs': 'plain',
+  'There stood {0}': 'plain', // {0} shown(problem.value, say`a group`)
+  'This file needs repair': 'plain',
+  'a group': 'plain',
+  'a list': 'plain',
+  'can’t be read.': 'plain',
+  'could not be opened: a fault of Legwork, please report it.': 'plain',
+  'opening a file': 'plain',
   'takes longer to read than {0} seconds, far more than a drawing of blocks.': 'plain', // {0} number(PATIENCE / 1000, 0)
+  'the usual choice': 'plain',
+  '{0}; it is left to be measured, or out.': 'plain', // {0} was
+  '{0}; {1} is used.': 'plain', // {0} was, {1} shown(now, say`the usual choice`)
+  '“{0}” can’t be opened as it stands. Everything else in it is kept.': 'plain', // {0} own(fileName)
+  '“{0}” is open, with {1} repaired; the file itself is as it was.': 'plain', // {0} own(fileName), {1} number(salvaged.repairs.length, 0)
+  '“{0}” {1} Nothing here was changed.': 'plain', // {0} own(file.name), {1} reason
 } as const;

@@ -1,4 +1,139 @@
 // Written by `npm run words`, save where each comes from.
 export const workbenchPhoto = {
-  'A to B {0}, A to D {1}, E to F {2}': 'plain', // {0} mm(REFERENCE.width), {1} mm(REFERENCE.height), {2} mm(REFERENCE.check)
+  'A point of: {0}': 'plain', // {0} EDGE_NAMES[id.edge]
+  'Add a point by keys': 'plain',
+  'Allowances already on the paper': 'plain',
+  'Another point of the grainline, as far down as it goes.': 'plain',
+  'Any point of the grainline; the farther from the other, the truer.': 'plain',
+  'At centre and crotch': 'plain',
+  'At the hem': 'plain',
+  'At the inseam': 'plain',
+  'At the side': 'plain',
+  'At the waist': 'plain',
+  Back: 'plain',
+  'Back and front, net': 'plain',
+  'Blocks from a photograph': 'plain',
+  'Centre line': 'plain',
+  'Check by a fifth length': 'plain',
+  'Choose a photograph': 'plain',
+  'Choose the photograph of the back': 'plain',
+  'Choose “{0}” again to go on where you left it.': 'plain', // {0} own(name)
+  'Corner {0}': 'plain', // {0} own('ABCD'.charAt(id.index))
+  'Corner {0}, {1}': 'plain', // {0} own(letter), {1} where(at)
+  Corners: 'plain',
+  'Crotch curve': 'plain',
+  'Crotch point': 'plain',
+  Down: 'plain',
+  'Drag a mark, or take it up with Tab and move it by arrow keys; with Shift it moves ten times as far.': 'plain',
+  'E to F: anything on the floor that you measured': 'plain',
+  'End {0}': 'plain', // {0} own('EF'.charAt(id.index))
+  'End {0} of the fifth length, {1}': 'plain', // {0} own(letter), {1} where(at)
+  Farther: 'plain',
+  'Fifth length, E to F': 'plain',
+  Fit: 'plain',
+  'From the middle of one mark to the middle of the next. Any rectangle whose sides you know does.': 'plain',
+  Front: 'plain',
+  'Front and back may lie on one photograph, or each on its own. A tile floor or any other rectangle whose sides you know does as well.':
+    'plain',
+  Good: 'plain',
+  'Hem at the inseam': 'plain',
+  'Hem at the side': 'plain',
+  'Hip at the centre': 'plain',
+  'Hip at the side': 'plain',
+  'It gets better with marks that lie farther apart, round the block, and with a sharper picture.': 'plain',
+  'It must be {0}.': 'plain', // {0} length.range(lowest, highest, units)
+  'Knee at the inseam': 'plain',
+  'Lay A, B, C and D on the middles of the four marks, going round.': 'plain',
+  'Lay E and F on its ends. The grainline of the block does well.': 'plain',
+  'Lay the paper block flat on the floor, and the four marks round it as the corners of a rectangle.': 'plain',
+  Left: 'plain',
+  'Length, A to D': 'plain',
+  'Look and use': 'plain',
+  'Lower end of the grainline': 'plain',
+  'Mark the back': 'plain',
+  'Mark the front': 'plain',
+  'Marks are kept': 'plain',
+  'Measure the rectangle from mark to mark: its width, its length, and that both diagonals are alike.': 'plain',
+  Nearer: 'plain',
+  'Net lengths: measure one on the paper': 'plain',
+  'Now the curves: add points along': 'plain',
+  'One press moves it by half a millimetre; arrow keys do the same, with Shift ten times as far. Delete takes it away.':
+    'plain',
+  'One press moves it by one pixel; arrow keys do the same, with Shift ten times as far.': 'plain',
+  'Over most of the picture ± {0}, if every mark lies within {1} pixel of its place.': 'plain', // {0} by, {1} number(CLICK)
+  'PDF, four marks to cut apart, A4 or Letter': 'plain',
+  Photograph: 'plain',
+  'Photograph it from as straight above as you can, with all four marks on the picture.': 'plain',
+  'Photograph of the blocks': 'plain',
+  'Place it by keys': 'plain',
+  'Press along the edge, three points or more on a strong curve. What is straight needs none. Where an edge has a corner, tick it for that point.':
+    'plain',
+  'Print the reference sheet at 100 % and cut it in four.': 'plain',
+  Redo: 'plain',
+  Right: 'plain',
+  'Save the reference sheet': 'plain',
+  Side: 'plain',
+  'Start of the crotch curve': 'plain',
+  Steps: 'plain',
+  'The blocks of the photograph are on the table. Undo brings the others back.': 'plain',
+  'The blocks on the floor, four marks round them': 'plain',
+  'The fifth length comes out as {0}.': 'plain', // {0} mm(check.found)
+  'The fifth length does not agree: are the sides measured, the corners square, the paper flat?': 'plain',
+  'The flattened picture; press on it to mark the back.': 'plain',
+  'The flattened picture; press on it to mark the front.': 'plain',
+  'The four corners cross over, or three lie on a line: A, B, C and D go round.': 'plain',
+  'The lower corner on the inner leg.': 'plain',
+  'The lower corner on the outer leg.': 'plain',
+  'The marks are where you left them.': 'plain',
+  'The photograph stays on this computer. The marks are kept here as you set them; the picture is not.': 'plain',
+  'The photograph.': 'plain',
+  'The rectangle': 'plain',
+  'The screen for a photograph': 'plain',
+  'The sheet as it was printed: A to B {0}, A to D {1}, E to F {2}. A block much larger than it is drawn less truly.':
+    'plain', // {0} mm(REFERENCE.width), {1} mm(REFERENCE.height), {2} mm(REFERENCE.check)
+  'The tip, where the crotch curve meets the inseam.': 'plain',
+  'They are taken off, because a block is net. Leave 0 where the paper has none.': 'plain',
+  'This picture can’t be flattened as far as that: lay the marks farther apart, and photograph from more nearly above.':
+    'plain',
+  Undo: 'plain',
+  Up: 'plain',
+  'Upper end of the grainline': 'plain',
+  Use: 'plain',
+  'Use these blocks': 'plain',
+  'Waist at the centre': 'plain',
+  'Waist at the side': 'plain',
+  'What is missing': 'plain',
+  'Where the centre line stops being straight.': 'plain',
+  'Where the knee line meets the inseam; halfway down the leg, if there is none.': 'plain',
+  'Where the line of the fullest hip meets the centre line or the crotch curve.': 'plain',
+  'Where the line of the fullest hip meets the side seam.': 'plain',
+  'Where the waist line meets centre front or centre back.': 'plain',
+  'Where the waist line meets the side seam.': 'plain',
+  'Where you marked it ± {0}, if every mark lies within {1} pixel of its place.': 'plain', // {0} by, {1} number(CLICK)
+  'Width, A to B': 'plain',
+  Wrong: 'plain',
+  'a corner of the edge': 'plain',
+  'forget all marks and begin again': 'plain',
+  'four parts': 'plain',
+  'in the middle; arrow keys move it': 'plain',
+  length: 'plain',
+  'on the flattened picture': 'plain',
+  'or drop it here; it goes nowhere else': 'plain',
+  'take it away': 'plain',
+  'take the fifth length away': 'plain',
+  'the back lies on another photograph': 'plain',
+  'the back lies on the first photograph': 'plain',
+  'the edges can still be changed later': 'plain',
+  'undo brings the others back': 'plain',
+  'what was marked on photographs': 'plain',
+  'when every place is marked': 'plain',
+  'whole sheet': 'plain',
+  width: 'plain',
+  '{0} Arrow keys move it, plus and minus zoom, F fits it.': 'plain', // {0} own(about)
+  '{0} Press on it.': 'plain', // {0} LANDMARK_WORDS[next].where
+  '{0} across, {1} down': 'plain', // {0} number(x, 0), {1} number(y, 0)
+  '{0} of {1}': 'plain', // {0} number(set + 1, 0), {1} number(LANDMARKS.length, 0)
+  '{0}, point {1}': 'plain', // {0} EDGE_NAMES[name], {1} number(index + 1, 0)
+  '{0}: {1} places are still to be marked.': 'plain', // {0} name, {1} number(its.length, 0)
+  '“{0}” can’t be read as a picture here; a JPEG or PNG file can.': 'plain', // {0} own(file.name)
 } as const;

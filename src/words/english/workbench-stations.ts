@@ -1,6 +1,6 @@
 // Written by `npm run words`, save where each comes from.
 export const workbenchStations = {
-  ', {0} times': 'plain', // {0} number(rows, 0)
+  '(chosen)': 'plain',
   'A knit stretches over the hip: it needs less ease, or none.': 'plain',
   'A nap, a print with an upper end, or uneven stripes: no piece is turned end for end.': 'plain',
   'A nappy gets more room in the rise.': 'plain',
@@ -9,72 +9,126 @@ export const workbenchStations = {
   'A pool above the seat: the centre back waist comes down; 1 cm or ⅜ in is usual.': 'plain',
   'A strip of its own, folded, sewn and turned.': 'plain',
   'A woven gives nothing: the opening itself has to pass over the hip.': 'plain',
+  'About {0} for hands that have done it before, {1} for a first pair: so many minutes a metre and a fixed part for each step (practice).':
+    'plain', // {0} hours(usual), {1} hours(first)
+  'About {0} minutes (practice).': 'plain', // {0} number(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)
+  'All {0} steps': 'plain', // {0} number(steps.length, 0)
   'Both inseams are so much longer.': 'plain',
+  'Bring your own blocks': 'plain',
+  Buy: 'plain',
+  'Buy {0} ({1})': 'plain', // {0} own(here), {1} own(there)
   'Centre back {0}, centre front {1}.': 'plain', // {0} centreStands('back', leg.back), {1} centreStands('front', leg.front)
   'Cut it to length, knot its ends.': 'plain',
   'Cut it {0} long for each hem.': 'plain', // {0} mm(hemElasticLength ?? 0)
   'Cut it {0} long, with two ends to tie.': 'plain', // {0} mm(cordLength ?? 0)
-  'Cut it {0} long{1}.': 'plain', // {0} mm(elasticLength ?? 0), {1} rows > 1 ? say`, ${number(rows, 0)} times` : UNSAID
+  'Cut it {0} long, {1} times.': 'plain', // {0} mm(elasticLength ?? 0), {1} number(rows, 0)
+  'Cut it {0} long.': 'plain', // {0} mm(elasticLength ?? 0)
+  'Does not fit this width.': 'plain',
+  'Draft them from the body instead': 'plain',
   'Drags at the inner knee: both inseams are let out there; 8 mm or ⅜ in is usual.': 'plain',
   'Drags from the seat to the crotch: the back extension and the back rise get longer; 1 cm or ⅜ in is usual.': 'plain',
+  'Drawing of the blocks': 'plain',
   'Drawn through the finished casing.': 'plain',
   'Each in a channel of its own.': 'plain',
+  'Everything, ZIP': 'plain',
+  'Fill the fields': 'plain',
   'Finished inseam {0}.': 'plain', // {0} mm(inseamFront)
   'Finished, across the opening.': 'plain',
   'Finished, from the opening down.': 'plain',
   'Folded, right sides together, both legs come out of one cut.': 'plain',
   'Folds under the seat: 1 cm or ⅜ in is usual; it comes off the back extension and the back rise.': 'plain',
   'For both centre seams and the curve between.': 'plain',
+  'For the estimates': 'plain',
+  'For the fit of the seat': 'plain',
+  'For the projector': 'plain',
+  'From a photograph': 'plain',
+  'From as the block leans to upright': 'plain',
   'From selvedge to selvedge, as it is bought.': 'plain',
   'From the crotch to the hem fold, along the seam.': 'plain',
   'Full width lets a sample be sewn like the real thing.': 'plain',
   'Hem {0} round; the foot needs {1}.': 'plain', // {0} mm(hemGirthFinished), {1} mm(foot)
+  'Hip about': 'plain',
   'How deep it lies inside the leg.': 'plain',
   'How far a piece may lean off the grain; best not at all.': 'plain',
   'How far one sheet lies under the next for gluing; 0 to butt and tape.': 'plain',
   'How far the crotch line lies below the seat; now {0}.': 'plain', // {0} mm(riseEase)
   'How much longer {0} of it, across the grain, can be pulled without force.': 'plain', // {0} mm(100)
+  'How much to buy in the widths in which cloth is sold': 'plain',
   'How much wider each back is than the middle, and each front narrower.': 'plain',
+  'How old': 'plain',
   'How the sheets lie under the pieces.': 'plain',
+  'I wore them: correct what I see': 'plain',
   'It changes nothing in the drawing, but what is to be minded.': 'plain',
   'It comes out at centre front, through the outer layer.': 'plain',
   'It comes out at the side.': 'plain',
   'It is bought longer by that.': 'plain',
   'Its raw edge, {0} tucked in.': 'plain', // {0} mm(turnUnder)
+  'Just upright enough to pull on.': 'plain',
+  Laid: 'plain',
+  'Laying it in other ways …': 'plain',
+  'Left and right are alike': 'plain',
+  'Left and right differ': 'plain',
+  'Left over': 'plain',
+  'Left, as worn': 'plain',
   'Light lines show the cloth between them.': 'plain',
   'Lines towards the crotch: both extensions get longer; 1 cm or ⅜ in is usual.': 'plain',
   'Measured flat.': 'plain',
   'Measured: how much longer the band’s knit gets.': 'plain',
   'Measured: how much longer the elastic gets when it is pulled out.': 'plain',
   'Measured: how much longer the rib gets.': 'plain',
+  'More measurements': 'plain',
   'More room to sit, and a looser look.': 'plain',
+  Next: 'plain',
+  'Nothing is corrected yet: the drawing shows what was worn.': 'plain',
   'Nothing is tucked in: its edge is overlocked.': 'plain',
+  'Nothing would save as much as {0}.': 'plain', // {0} mm(WORTH_SAVING)
   'Of a check, along the selvedge; {0} for none. The hems then lie on the same line of it.': 'plain', // {0} mm(0)
   'Of its length, in the first wash: measure a washed piece. {0}': 'plain', // {0} what
   'Of its width, in the same wash.': 'plain',
   'Of stripes or a check, across. They mirror about centre front and back.': 'plain',
   'One side of the sheet.': 'plain',
   'Opens the join: each leg is {0} wider, the pair {1}. A woven wants it.': 'plain', // {0} mm(spread), {1} mm(2 * spread)
+  'Other widths': 'plain',
   'Outside the stitching line of the inner leg.': 'plain',
   'Pieces may be turned end for end.': 'plain',
+  'Print the test page below at 100 %, measure its two bars, and type what they measure.': 'plain',
+  'Project files to lay on this one': 'plain',
   'Pulls down when sitting: the back rise gets longer; 1.5 cm or ⅝ in is usual.': 'plain',
+  'Put right what is asked for first: a pattern is only taken from a good draft.': 'plain',
   'Puts the waist edge higher on the body; with a minus, lower.': 'plain',
+  'Right, as worn': 'plain',
   'Room round the fullest part, before the leg is spread.': 'plain',
   'Room round the waist of the block; darts take up the rest.': 'plain',
   'Round the finished hem.': 'plain',
+  'Round the leg': 'plain',
+  'Save these blocks': 'plain',
+  'Seam allowances': 'plain',
+  'Several bodies on one drawing': 'plain',
   'Sewn to the raw edge, then folded over with it.': 'plain',
+  'Shrinking and matching': 'plain',
+  'Size of the pattern': 'plain',
   'Smaller than true is a sample for class; every sheet says so.': 'plain',
+  'Start from a body like mine': 'plain',
+  'Step of the sewing': 'plain',
+  'Step {0} of {1}': 'plain', // {0} number(place, 0), {1} number(steps.length, 0)
+  'Take the corrections back': 'plain',
   'The back fork’s tip, cut off so far inside the crotch point and sewn on again: {0} is usual, {1} leaves the leg whole.':
     'plain', // {0} mm(50), {1} mm(0)
+  'The dotted line is what was worn. Against it:': 'plain',
+  'The fields hold the middle of {0} people: now correct what you can measure.': 'plain', // {0} number(start.people, 0)
   'The leg ends {0} round.': 'plain', // {0} mm(hemGirthFinished)
   'The leg is drawn larger by what the cloth will lose, and says so; how much that is stands at Cloth.': 'plain',
   'The leg is so much wider behind.': 'plain',
   'The leg is so much wider, half in front and half behind.': 'plain',
+  'The measurements that stand there now give way; undo brings them back.': 'plain',
   'The other side.': 'plain',
   'The pieces are drawn larger by that.': 'plain',
   'The waist dips over the belly: the centre front waist goes up; 1.5 cm or ⅝ in is usual.': 'plain',
   'The waist edge lies so much higher over the side, and not at the centres.': 'plain',
+  'The {0} is {1} wide; {2} {3} can be cut. What would fit:': 'plain', // {0} pieceName(widest.piece), {1} mm(widest.width), {2} LAYOUT_WORDS[layout], {3} mm(room)
+  'These blocks were brought along. They are used as they are.': 'plain',
   'Thicker where the room is bright.': 'plain',
+  'To place and to prove': 'plain',
   'True if it measures {0}.': 'plain', // {0} formatLength(across, units)
   'Turned inside at the opening.': 'plain',
   'Wash and dry it as you will the trousers, before it is cut.': 'plain',
@@ -84,8 +138,67 @@ export const workbenchStations = {
   'When it is folded; the leg ends that much higher.': 'plain',
   'Where the hem is sewn to its own piece.': 'plain',
   'Where the waist is sewn to its own piece.': 'plain',
+  Whose: 'plain',
+  Width: 'plain',
   'Worn sitting, all day or in a wheelchair: centre front goes down and centre back up, and the leg gets longer; 4 cm or 1½ in is usual.':
     'plain',
+  'Your printer': 'plain',
+  'a single layer': 'plain',
+  'a size of your own': 'plain',
+  'an SVG drawing at true size, its lines called front-waist, front-centre …': 'plain',
+  'an inseam': 'plain',
+  'as needed': 'plain',
+  'as small': 'plain',
+  'as such a drawing, to print, correct and bring back': 'plain',
+  'as takes least': 'plain',
+  'as the block leans': 'plain',
+  bought: 'plain',
+  'casing, drawstring': 'plain',
+  'casing, elastic': 'plain',
+  child: 'plain',
+  'choose up to eleven more project files': 'plain',
+  'contrast band': 'plain',
+  crosswise: 'plain',
+  'dark on light': 'plain',
+  'does not fit; {0} at least': 'plain', // {0} mm(answer.widthWanted)
+  'either way up': 'plain',
+  faced: 'plain',
+  'fewest sheets': 'plain',
+  'fold-over casing, drawstring': 'plain',
+  'fold-over casing, elastic': 'plain',
+  'full width': 'plain',
+  lengthwise: 'plain',
+  'light on dark': 'plain',
+  lying: 'plain',
+  man: 'plain',
+  no: 'plain',
+  none: 'plain',
+  'not washed': 'plain',
+  'of blocks on paper: flattened, marked and drawn at true size': 'plain',
+  'one patch, behind': 'plain',
+  'one row': 'plain',
+  overlocked: 'plain',
+  'plain machine': 'plain',
+  'pyjama, tapered': 'plain',
+  'separate casing': 'plain',
+  'serger too': 'plain',
+  'sewn of the cloth': 'plain',
+  'sewn on': 'plain',
+  single: 'plain',
+  'the project and all files above': 'plain',
+  threaded: 'plain',
+  'to a hem girth': 'plain',
+  turned: 'plain',
+  'turned under': 'plain',
+  'two patches, behind': 'plain',
+  'two patches, in front': 'plain',
+  'undo brings yours back': 'plain',
+  upright: 'plain',
+  'where no tape is at hand': 'plain',
+  'with a nappy': 'plain',
+  without: 'plain',
+  woman: 'plain',
+  yes: 'plain',
   '{0} Nobody measured it on children: by adults’ proportions two in three lie within {1} of the estimate.': 'plain', // {0} definition, {1} mm(inferred.spread)
   '{0} With the waist at the navel two bodies in three like this one lie within {1} of {2}; nothing is drawn from that.':
     'plain', // {0} definition, {1} mm(expected.spread), {2} mm(expected.value)
@@ -93,4 +206,6 @@ export const workbenchStations = {
   '{0} more lie beyond the stitching, to be caught by it.': 'plain', // {0} mm(caught)
   '{0} round: it holds, and it stretches over the fullest part.': 'plain', // {0} mm(bandLength ?? 0)
   '{0} sheets in {1} columns and {2} rows; never fewer than {3}.': 'plain', // {0} number(plan.sheets.length), {1} number(plan.columns), {2} number(plan.rows), {3} number(plan.lowerBound)
+  '{0} taken; others are estimated or left out': 'plain', // {0} number(taken, 0)
+  '{0}, {1} wide, laid {2}: the pieces need {3} of it, and {4} % is left over.': 'plain', // {0} buy, {1} mm(width), {2} LAYOUT_WORDS[layout], {3} mm(lengthNeeded), {4} number(waste * 100, 0)
 } as const;

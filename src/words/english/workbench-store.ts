@@ -1,7 +1,20 @@
 // Written by `npm run words`, save where each comes from.
 export const workbenchStore = {
+  'And {0} more.': 'plain', // {0} number(problems.length - 2, 0)
+  'My lounge pant': 'plain',
   'Still to be measured.': 'plain',
   'These numbers can’t be drawn together; the last change was one too many.': 'plain',
-  '“{0}” is no length; write it like 102 cm, 40 1/8 in or 40⅛.': 'plain', // {0} shortened(text)
-  '“{0}” is not {1}': 'plain', // {0} shortened(typed), {1} wanted
+  in: 'plain',
+  'new measurements': 'plain',
+  years: 'plain',
+  '{0} to {1} %': 'plain', // {0} number(lowest * 100, 0), {1} number(highest * 100, 0)
+  '{0} to {1} cm': 'plain', // {0} own(fieldText(lowest, units)), {1} own(fieldText(highest, units))
+  '{0} to {1} in': 'plain', // {0} own(fieldText(from, units)), {1} own(fieldText(to, units))
+  '{0} to {1} years': 'plain', // {0} number(lowest, 0), {1} number(highest, 0)
+  '{0} to {1}°': 'plain', // {0} number(lowest, 1), {1} number(highest, 1)
+  '“{0}” can’t be opened.': 'plain', // {0} name
+  '“{0}” is no length; write it like 102 cm, 40 1/8 in or 40⅛.': 'plain', // {0} own(shortened(text))
+  '“{0}” is not a percentage; write it like 35.': 'plain', // {0} own(shortened(text))
+  '“{0}” is not an age; write it like 34.': 'plain', // {0} own(shortened(text))
+  '“{0}” is not an angle; write it like 1.5.': 'plain', // {0} own(shortened(text))
 } as const;

@@ -1,4 +1,5 @@
 import { useEffect } from 'react';
+import { words } from '../../words';
 import { useBench } from '../store/bench';
 import { STATION_NAMES } from '../store/stations';
 import { sayAloud, useAloud } from './say-aloud';
@@ -10,7 +11,7 @@ export function Aloud() {
     () =>
       useBench.subscribe(({ station }, before) => {
         if (station === before.station || document.activeElement?.closest('.stop-name')) return;
-        sayAloud(`The station ${STATION_NAMES[station]} is open.`);
+        sayAloud(words`The station ${STATION_NAMES[station]} is open.`);
       }),
     [],
   );

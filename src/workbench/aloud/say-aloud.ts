@@ -1,4 +1,5 @@
 import { create } from 'zustand';
+import { own, words } from '../../words';
 import { useBench } from '../store/bench';
 
 /** What was done last and is seen on the screen at once, for those who listen instead of looking. */
@@ -7,8 +8,8 @@ export const useAloud = create<{ readonly said: string }>()(() => ({ said: '' })
 /** The same words said twice are two events: a space that nobody hears makes them differ. */
 const AGAIN = ' ';
 
-export function sayAloud(words: string): void {
-  useAloud.setState(({ said }) => ({ said: said === words ? words + AGAIN : words }));
+export function sayAloud(text: string): void {
+  useAloud.setState(({ said }) => ({ said: said === text ? text + AGAIN : text }));
 }
 
 /** One step back, and what it took back. */
@@ -17,7 +18,7 @@ export function undoAloud(): void {
   const last = history.past.at(-1);
   if (!last) return;
   undo();
-  sayAloud(`Undone: ${last.label}.`);
+  sayAloud(words`Undone: ${own(last.label)}.`);
 }
 
 /** One step forward again, and what it brought back. */
@@ -26,5 +27,5 @@ export function redoAloud(): void {
   const [next] = history.future;
   if (!next) return;
   redo();
-  sayAloud(`Redone: ${next.label}.`);
+  sayAloud(words`Redone: ${own(next.label)}.`);
 }

@@ -1,7 +1,9 @@
 import type { Units } from '../../length';
+import { say, words } from '../../words';
 import { Switch } from '../fields/Switch';
 import { startMeasuring } from '../fields/start-measuring';
 import { MannerButtons } from '../look/MannerButtons';
+import { Shortened } from '../look/Shortened';
 import { saveToFile } from '../save/save';
 import { useBench } from '../store/bench';
 import { KeptLine } from './KeptLine';
@@ -10,8 +12,8 @@ import { ProjectsButton } from './ProjectsButton';
 import { UndoRedo } from './UndoRedo';
 
 const UNITS = [
-  { key: 'cm', name: 'cm' },
-  { key: 'inch', name: 'inch' },
+  { key: 'cm', name: say`cm` },
+  { key: 'inch', name: say`inch` },
 ];
 
 /** The dark bar: whose pattern, in which unit, back and forth, and the files. */
@@ -25,16 +27,16 @@ export function Bar() {
         <ProjectName />
         <KeptLine />
       </div>
-      <Switch quiet label="Unit" choices={UNITS} chosen={units} onPick={(key) => showUnits(key as Units)} />
+      <Switch quiet label={words`Unit`} choices={UNITS} chosen={units} onPick={(key) => showUnits(key as Units)} />
       <span className="bar-actions">
         <UndoRedo />
         <MannerButtons />
         <button type="button" className="bar-button bar-main" onClick={startMeasuring}>
-          <span className="bar-what">Start with </span>my measurements
+          <Shortened short={words`my measurements`} whole={words`Start with my measurements`} />
         </button>
         <ProjectsButton />
         <button type="button" className="bar-button" onClick={saveToFile}>
-          Save
+          {words`Save`}
         </button>
       </span>
     </header>

@@ -1,3 +1,4 @@
+import { words } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { useBench } from '../store/bench';
 
@@ -32,7 +33,7 @@ export function NoticeStrip() {
                 focusOn('.stop[data-open] .stop-name button');
               }}
             >
-              put away
+              {words`put away`}
             </button>
           </span>
         </p>

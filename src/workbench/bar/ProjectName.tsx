@@ -1,3 +1,4 @@
+import { words } from '../../words';
 import { useBench } from '../store/bench';
 
 /** The project's name, written where it is read. */
@@ -7,7 +8,7 @@ export function ProjectName() {
   return (
     <input
       className="bar-name"
-      aria-label="Name of the project"
+      aria-label={words`Name of the project`}
       value={name}
       maxLength={80}
       autoComplete="off"

@@ -1,4 +1,5 @@
 import { Suspense, useRef } from 'react';
+import { say, words } from '../../words';
 import { late } from '../faults/late';
 import { useProjectsOpen } from '../faults/projects-open';
 import { FileInput } from '../fields/FileInput';
@@ -7,7 +8,7 @@ import { openFromFile } from '../open/open';
 const close = () => useProjectsOpen.setState({ open: false });
 
 export const ProjectsDialog = late(() => import('../projects/ProjectsDialog'), {
-  what: 'The list of projects',
+  what: say`The list of projects`,
   place: 'dialog',
   leave: close,
 });
@@ -20,7 +21,7 @@ export function Projects() {
     <>
       <FileInput
         opener={file}
-        label="Project file"
+        label={words`Project file`}
         accept=".json,application/json,.svg,image/svg+xml"
         onFiles={([chosen]) => chosen && void openFromFile(chosen)}
       />

@@ -1,3 +1,4 @@
+import { words } from '../../words';
 import { useProjectsOpen } from '../faults/projects-open';
 import { ProjectsDialog } from './Projects';
 
@@ -14,7 +15,7 @@ export function ProjectsButton() {
       onFocus={ProjectsDialog.ahead}
       onClick={() => useProjectsOpen.setState({ open: true })}
     >
-      Projects
+      {words`Projects`}
     </button>
   );
 }

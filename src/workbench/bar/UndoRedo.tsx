@@ -1,5 +1,7 @@
+import { inside, own, say, words } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { redoAloud, undoAloud } from '../aloud/say-aloud';
+import { Shortened } from '../look/Shortened';
 import { useBench } from '../store/bench';
 
 /** Back and forth, each with the name of what it takes back. */
@@ -15,15 +17,18 @@ export function UndoRedo() {
     <>
       {/* Used up, it keeps the focus: a button that is really disabled would lose it. */}
       <button type="button" className="bar-button bar-undo" aria-disabled={back === undefined} onClick={undoAloud}>
-        <span aria-hidden="true">↶</span> undo<span className="bar-what"> {lower(back)}</span>
+        <span aria-hidden="true">↶</span>{' '}
+        <Shortened
+          short={words`undo`}
+          whole={back === undefined ? words`undo` : words`undo ${inside(say`${own(back)}`)}`}
+        />
       </button>
       {forward !== undefined && (
         <button type="button" className="bar-button" onClick={redo}>
-          <span aria-hidden="true">↷</span> redo<span className="bar-what"> {lower(forward)}</span>
+          <span aria-hidden="true">↷</span>{' '}
+          <Shortened short={words`redo`} whole={words`redo ${inside(say`${own(forward)}`)}`} />
         </button>
       )}
     </>
   );
 }
-
-const lower = (label = ''): string => label.charAt(0).toLowerCase() + label.slice(1);

@@ -1,5 +1,5 @@
 import type { Draft } from '../../project';
-import { printPhrase } from '../../words';
+import { printPhrase, said, words } from '../../words';
 import { useBench } from '../store/bench';
 import { differences } from './differences';
 
@@ -8,12 +8,12 @@ export function Differences({ from }: { readonly from: Draft }) {
   const now = useBench((state) => state.draft);
   const units = useBench((state) => state.project.units);
   const found = differences(from, now);
-  if (found.length === 0) return <p className="differences quiet">No measure differs.</p>;
+  if (found.length === 0) return <p className="differences quiet">{words`No measure differs.`}</p>;
   return (
     <ul className="differences">
       {found.map(({ name, by }) => (
-        <li key={name}>
-          {name} <strong>{printPhrase(by, units)}</strong>
+        <li key={name.template}>
+          {said(name)} <strong>{printPhrase(by, units)}</strong>
         </li>
       ))}
     </ul>

@@ -1,5 +1,6 @@
 import { createStore } from 'zustand';
 import { type Draft, draft, openProject, type Project, saveProject } from '../../project';
+import { number, words } from '../../words';
 import { useBench } from '../store/bench';
 import { pageStore } from '../store/page-store';
 
@@ -39,8 +40,8 @@ const createChalk = () =>
         const { lines } = get();
         const { draft: now } = useBench.getState();
         if (lines.length >= MOST_LINES) return;
-        const number = 1 + Math.max(0, ...lines.map((line) => Number(line.id)));
-        put([...lines, { id: String(number), name: `chalk line ${number}`, draft: now, shown: true }]);
+        const next = 1 + Math.max(0, ...lines.map((line) => Number(line.id)));
+        put([...lines, { id: String(next), name: words`chalk line ${number(next, 0)}`, draft: now, shown: true }]);
       },
       rename: (id, name) => change(id, { name }),
       show: (id, shown) => change(id, { shown }),

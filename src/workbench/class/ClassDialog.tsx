@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import { CLASS_KINDS, type ClassKind } from '../../files';
+import { number, own, type Phrase, said, say, words } from '../../words';
 import { FileInput } from '../fields/FileInput';
 import { Dialog } from '../look/Dialog';
 import { useBench } from '../store/bench';
@@ -10,12 +11,12 @@ import { ClassRows } from './ClassRows';
 import { chooseTable, designIsReady, lookThroughTable, saveEmptyTable, useClass } from './class-table';
 
 /** What may lie in the set, in the words of a teacher; the summary always does. */
-const PARTS: readonly { readonly kind: ClassKind; readonly name: string; readonly what: string }[] = [
-  { kind: 'pdf', name: 'Patterns', what: 'each on the paper chosen here' },
-  { kind: 'fit', name: 'Fit sheets', what: 'a page each: body, finished garment, what to buy' },
-  { kind: 'guide', name: 'Sewing guides', what: 'steps with pictures, for each' },
-  { kind: 'samples', name: 'Samples at a quarter', what: 'all of them, several to a page' },
-  { kind: 'nested', name: 'Bodies on one drawing', what: 'up to twelve of like size on each' },
+const PARTS: readonly { readonly kind: ClassKind; readonly name: Phrase; readonly what: Phrase }[] = [
+  { kind: 'pdf', name: say`Patterns`, what: say`each on the paper chosen here` },
+  { kind: 'fit', name: say`Fit sheets`, what: say`a page each: body, finished garment, what to buy` },
+  { kind: 'guide', name: say`Sewing guides`, what: say`steps with pictures, for each` },
+  { kind: 'samples', name: say`Samples at a quarter`, what: say`all of them, several to a page` },
+  { kind: 'nested', name: say`Bodies on one drawing`, what: say`up to twelve of like size on each` },
 ];
 
 /** A class from one table: what was read is looked through before anything is made. */
@@ -29,8 +30,8 @@ export default function ClassDialog({ onClose }: { readonly onClose: () => void 
   return (
     <Dialog
       wide
-      title="A class from a table"
-      about={`Each row of a table brings a body; cloth, leg, edges and paper are those of “${name}”.`}
+      title={words`A class from a table`}
+      about={words`Each row of a table brings a body; cloth, leg, edges and paper are those of “${own(name)}”.`}
       onClose={onClose}
     >
       <div className="sheet-actions">
@@ -40,31 +41,30 @@ export default function ClassDialog({ onClose }: { readonly onClose: () => void 
           disabled={!ready}
           onClick={() => opener.current?.click()}
         >
-          {table ? 'Choose another table' : 'Choose a table'}
+          {table ? words`Choose another table` : words`Choose a table`}
         </button>
         <button type="button" className="button" onClick={() => void saveEmptyTable()}>
-          Save an empty table
+          {words`Save an empty table`}
         </button>
         <FileInput
           opener={opener}
-          label="Table of bodies"
+          label={words`Table of bodies`}
           accept=".csv,.tsv,.txt,text/csv,text/tab-separated-values"
           onFiles={([file]) => file && void chooseTable(file)}
         />
       </div>
       {!ready && (
-        <p className="field-help">Put right what is asked for first: every row is drafted with these choices.</p>
+        <p className="field-help">{words`Put right what is asked for first: every row is drafted with these choices.`}</p>
       )}
       {!table && (
         <p className="field-help">
-          A CSV file, as every spreadsheet saves it. The empty one says which measurements there are and where the tape
-          goes. A row that can’t be drafted is named, and the rest is made.
+          {words`A CSV file, as every spreadsheet saves it. The empty one says which measurements there are and where the tape goes. A row that can’t be drafted is named, and the rest is made.`}
         </p>
       )}
-      {looking && <TakeProgress {...looking} name="How far the table is looked through" onStop={looking.stop} />}
+      {looking && <TakeProgress {...looking} name={words`How far the table is looked through`} onStop={looking.stop} />}
       {problems.length > 0 && (
         <div className="class-problems" role="alert">
-          <p>“{table?.name}” can’t be used as it stands:</p>
+          <p>{words`“${own(table?.name ?? '')}” can’t be used as it stands:`}</p>
           <ul>
             {problems.map((problem) => (
               <li key={problem}>{problem}</li>
@@ -93,7 +93,7 @@ function ClassSet() {
   return (
     <>
       <fieldset className="class-parts">
-        <legend>In the set, beside the summary</legend>
+        <legend>{words`In the set, beside the summary`}</legend>
         {PARTS.map(({ kind, name, what }) => (
           <label key={kind} className="class-part">
             <input
@@ -102,7 +102,7 @@ function ClassSet() {
               onChange={({ currentTarget }) => turn(kind, currentTarget.checked)}
             />
             <span>
-              {name} <span className="field-help">{what}</span>
+              {said(name)} <span className="field-help">{said(what)}</span>
             </span>
           </label>
         ))}
@@ -114,9 +114,11 @@ function ClassSet() {
           disabled={busy || count === 0}
           onClick={() => table && project && takeClass(table.bytes, project, kinds)}
         >
-          <span className="take-name">Make the set, ZIP</span>
+          <span className="take-name">{words`Make the set, ZIP`}</span>
           <span className="take-what">
-            {count === 0 ? 'no row can be drafted yet' : `a folder for each of ${count}, and the summary`}
+            {count === 0
+              ? words`no row can be drafted yet`
+              : words`a folder for each of ${number(count, 0)}, and the summary`}
           </span>
         </button>
         <ClassProgress />

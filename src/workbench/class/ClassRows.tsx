@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Member } from '../../files';
 import { formatLength } from '../../length';
+import { inRow, number, own, type Phrase, say, words } from '../../words';
 import { Switch } from '../fields/Switch';
 import { Verdict } from '../finished/Verdict';
 import { useBench } from '../store/bench';
@@ -20,48 +21,43 @@ export function ClassRows({ fileName, looked: { members, unused, leftOut } }: Cl
   const made = members.filter(({ figures }) => figures).length;
   const [only, setOnly] = useState<'all' | 'look'>('all');
   const shown = only === 'look' ? look : members;
-  const rows = members.length === 1 ? '1 row' : `${members.length} rows`;
   return (
     <div className="class-table">
       <h3 className="sheet-name">{fileName}</h3>
-      <p role="status">
-        {rows}:{' '}
-        {made === members.length ? 'all can be drafted' : `${made} can be drafted, ${members.length - made} can’t`}
-        {look.length === 0
-          ? '; nobody needs a look.'
-          : `; ${look.length} ${look.length === 1 ? 'needs' : 'need'} a look.`}
-      </p>
-      {unused.length > 0 && <p className="field-help">Columns not used: {unused.join(', ')}.</p>}
+      <p role="status">{words`${counted(members.length)}: ${drawn(made, members.length)}; ${wanting(look.length)}`}</p>
+      {unused.length > 0 && (
+        <p className="field-help">{words`Columns not used: ${inRow(unused.map((one) => say`${own(one)}`))}.`}</p>
+      )}
       {leftOut.length > 0 && (
-        <p className="field-help">Left out, because it belongs to one body: {leftOut.join(', ')}.</p>
+        <p className="field-help">{words`Left out, because it belongs to one body: ${inRow(leftOut.map((one) => say`${own(one)}`))}.`}</p>
       )}
       {members.length > FEW && look.length > 0 && look.length < members.length && (
         <Switch
-          label="Which rows are shown"
+          label={words`Which rows are shown`}
           quiet
           choices={[
-            { key: 'all', name: 'all rows' },
-            { key: 'look', name: 'those to look at' },
+            { key: 'all', name: say`all rows` },
+            { key: 'look', name: say`those to look at` },
           ]}
           chosen={only}
           onPick={(key) => setOnly(key === 'look' ? 'look' : 'all')}
         />
       )}
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys */}
-      <section className="class-rows" tabIndex={0} aria-label="The rows of the table">
+      <section className="class-rows" tabIndex={0} aria-label={words`The rows of the table`}>
         <table>
           <thead>
             <tr>
-              <th scope="col">Row</th>
-              <th scope="col">Name</th>
+              <th scope="col">{words`Row`}</th>
+              <th scope="col">{words`Name`}</th>
               <th scope="col" className="class-spare">
-                Waist
+                {words`Waist`}
               </th>
-              <th scope="col">Hip</th>
+              <th scope="col">{words`Hip`}</th>
               <th scope="col" className="class-spare">
-                Inside leg
+                {words`Inside leg`}
               </th>
-              <th scope="col">Verdict</th>
+              <th scope="col">{words`Verdict`}</th>
             </tr>
           </thead>
           <tbody>
@@ -75,10 +71,20 @@ export function ClassRows({ fileName, looked: { members, unused, leftOut } }: Cl
   );
 }
 
+const counted = (rows: number): Phrase => (rows === 1 ? say`1 row` : say`${number(rows, 0)} rows`);
+
+const drawn = (made: number, rows: number): Phrase =>
+  made === rows ? say`all can be drafted` : say`${number(made, 0)} can be drafted, ${number(rows - made, 0)} can’t`;
+
+function wanting(look: number): Phrase {
+  if (look === 0) return say`nobody needs a look.`;
+  return look === 1 ? say`1 needs a look.` : say`${number(look, 0)} need a look.`;
+}
+
 function MemberRow({ member: { row, name, figures, look, mind } }: { readonly member: Member }) {
   const units = useBench((state) => state.project.units);
   const l = (value: number | undefined) => (value === undefined ? '' : formatLength(value, units));
-  const why = [...look, ...(mind.length > 0 ? [`Mind: ${mind.join(', ')}.`] : [])];
+  const why = [...look, ...(mind.length > 0 ? [words`Mind: ${inRow(mind.map((one) => say`${own(one)}`))}.`] : [])];
   return (
     <>
       <tr className={why.length > 0 ? 'class-row class-row-told' : 'class-row'}>
@@ -87,7 +93,9 @@ function MemberRow({ member: { row, name, figures, look, mind } }: { readonly me
         <td className="class-spare">{l(figures?.body.waistGirth)}</td>
         <td>{l(figures?.body.hipGirth)}</td>
         <td className="class-spare">{l(figures?.body.insideLeg)}</td>
-        <td>{figures ? <Verdict verdict={figures.verdict} /> : <span className="class-unmade">not made</span>}</td>
+        <td>
+          {figures ? <Verdict verdict={figures.verdict} /> : <span className="class-unmade">{words`not made`}</span>}
+        </td>
       </tr>
       {why.length > 0 && (
         <tr className={look.length > 0 ? 'class-why class-look' : 'class-why'}>

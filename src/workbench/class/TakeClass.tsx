@@ -1,9 +1,10 @@
 import { memo, Suspense, useState } from 'react';
+import { say, words } from '../../words';
 import { late } from '../faults/late';
 import { ClassProgress } from './ClassProgress';
 
 const ClassDialog = late(() => import('./ClassDialog'), {
-  what: 'The sheet for a class',
+  what: say`The sheet for a class`,
   place: 'dialog',
   leave: ({ onClose }) => onClose(),
 });
@@ -25,8 +26,8 @@ export const TakeClass = memo(function TakeClass() {
         onFocus={ClassDialog.ahead}
         onClick={() => setOpen(true)}
       >
-        <span className="take-name">A class from a table</span>
-        <span className="take-what">one body a row: patterns, fit sheets, handouts and a summary</span>
+        <span className="take-name">{words`A class from a table`}</span>
+        <span className="take-what">{words`one body a row: patterns, fit sheets, handouts and a summary`}</span>
       </button>
       {!open && <ClassProgress />}
       {open && (

@@ -1,7 +1,7 @@
 import { create } from 'zustand';
 import { emptyTable, type Progress, safeFileName } from '../../files';
-import { plain } from '../../length';
 import { LARGEST_FILE, type Project } from '../../project';
+import { number, own, type PhraseValue, words } from '../../words';
 import { download } from '../save/download';
 import { isStaleBeyondBody } from '../store/asked';
 import { useBench } from '../store/bench';
@@ -41,8 +41,8 @@ export async function chooseTable(file: File): Promise<void> {
   useClass.getState().looking?.stop();
   if (file.size > LARGEST_FILE) {
     // Told by its size, before it is read.
-    const [size, most] = [file.size, LARGEST_FILE].map((bytes) => plain(bytes / 1e6, 1));
-    const told = `“${file.name}” has ${size} MB; a table of bodies has at most ${most} MB.`;
+    const [size, most] = [file.size, LARGEST_FILE].map((bytes) => number(bytes / 1e6, 1)) as [PhraseValue, PhraseValue];
+    const told = words`“${own(file.name)}” has ${size} MB; a table of bodies has at most ${most} MB.`;
     useClass.setState({ ...NOTHING, problems: [told] });
     return;
   }

@@ -1,6 +1,6 @@
 import { safeFileName } from '../../files';
 import { LARGEST_FILE, openProject, type Project } from '../../project';
-import { printProblem } from '../../words';
+import { own, printProblem, words } from '../../words';
 import { useBench } from '../store/bench';
 import { withNotes } from '../store/changes';
 
@@ -17,12 +17,14 @@ export async function readProjects(
   for (const file of files) {
     const opened = file.size > LARGEST_FILE ? undefined : openProject(await file.text());
     if (opened?.ok) {
-      if (opened.notes.length > 0) notes.push(withNotes(`“${file.name}” is drawn, too.`, opened.notes));
+      if (opened.notes.length > 0) notes.push(withNotes(words`“${own(file.name)}” is drawn, too.`, opened.notes));
       read.push({ name: safeFileName(file.name.replace(/(\.legwork)?\.json$/i, '')), project: opened.value });
       continue;
     }
-    const why = opened?.problems.map((problem) => printProblem(problem, 'cm')).join(' ') ?? 'it is too large.';
-    useBench.getState().tell({ tone: 'refused', text: `“${file.name}” is no project that can be drawn: ${why}` });
+    const why = opened?.problems.map((problem) => printProblem(problem, 'cm')).join(' ') ?? words`it is too large.`;
+    useBench
+      .getState()
+      .tell({ tone: 'refused', text: words`“${own(file.name)}” is no project that can be drawn: ${own(why)}` });
     return undefined;
   }
   if (notes.length > 0) useBench.getState().tell({ tone: 'told', text: notes.join(' ') });

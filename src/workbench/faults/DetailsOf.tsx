@@ -1,3 +1,4 @@
+import { words } from '../../words';
 import { download } from '../save/download';
 import { type Fault, faultDetails } from './fault';
 
@@ -6,11 +7,11 @@ export function DetailsOf({ fault }: { readonly fault: Fault }) {
   const text = faultDetails(fault);
   return (
     <details className="fault-details">
-      <summary>Details of the fault</summary>
+      <summary>{words`Details of the fault`}</summary>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, by keys too */}
       <pre tabIndex={0}>{text}</pre>
       <button type="button" className="plain-link" onClick={() => download(text, 'text/plain', 'legwork-fault.txt')}>
-        save the details
+        {words`save the details`}
       </button>
     </details>
   );

@@ -1,3 +1,4 @@
+import { own, words } from '../../words';
 import { DetailsOf } from './DetailsOf';
 import { type FaultTold, isNotLoaded } from './fault';
 import { LateWords } from './LateWords';
@@ -21,8 +22,9 @@ export function FaultCard({ fault, onAgain, onLeave, lastBelow = false }: FaultC
   return (
     <div className="fault">
       <p role="alert">
-        <strong>{fault.what} can’t be drawn, by a fault in Legwork.</strong> Your project is not to blame, and nothing
-        of it is lost.{lastBelow && ' Below is the last that could be drawn.'}
+        <strong>{words`${own(fault.what)} can’t be drawn, by a fault in Legwork.`}</strong>{' '}
+        {words`Your project is not to blame, and nothing of it is lost.`}
+        {lastBelow && ` ${words`Below is the last that could be drawn.`}`}
       </p>
       <WaysOut onLeave={onLeave} />
       <DetailsOf fault={fault} />

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { own, words } from '../../words';
 import type { FaultTold } from './fault';
 import { reloadPage } from './leaving';
 import { type Why, waitingNewer, whyNotLoaded } from './newer';
@@ -24,37 +25,39 @@ export function LateWords({ fault, onAgain, onLeave }: FaultTold) {
       <p role="alert">
         {why === 'newer' ? (
           <>
-            <strong>A newer Legwork is here.</strong> {fault.what} can’t be loaded into the one that is open; your
-            project goes along.
+            <strong>{words`A newer Legwork is here.`}</strong>{' '}
+            {words`${own(fault.what)} can’t be loaded into the one that is open; your project goes along.`}
           </>
         ) : (
           <>
-            <strong>{fault.what} could not be loaded.</strong>{' '}
-            {why === 'away' ? 'Is the network away? Everything else goes on without it.' : 'Nothing is lost by it.'}
+            <strong>{words`${own(fault.what)} could not be loaded.`}</strong>{' '}
+            {why === 'away'
+              ? words`Is the network away? Everything else goes on without it.`
+              : words`Nothing is lost by it.`}
           </>
         )}
       </p>
       <div className="fault-ways">
         {why === 'newer' ? (
           <button type="button" className="button button-main" onClick={use}>
-            Use it now
+            {words`Use it now`}
           </button>
         ) : (
           <button type="button" className="button button-main" onClick={onAgain}>
-            Try again
+            {words`Try again`}
           </button>
         )}
         <button type="button" className="button" onClick={saveAnyhow}>
-          Save the project as a file
+          {words`Save the project as a file`}
         </button>
         {why === 'unknown' && (
           <button type="button" className="button" onClick={() => void reloadPage()}>
-            Reload the page
+            {words`Reload the page`}
           </button>
         )}
         {onLeave && (
           <button type="button" className="button" onClick={onLeave}>
-            Close
+            {words`Close`}
           </button>
         )}
       </div>

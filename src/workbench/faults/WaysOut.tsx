@@ -1,3 +1,4 @@
+import { inside, own, say, words } from '../../words';
 import { undoAloud } from '../aloud/say-aloud';
 import { useBench } from '../store/bench';
 import { reloadPage } from './leaving';
@@ -11,11 +12,11 @@ export function WaysOut({ onLeave }: { readonly onLeave?: (() => void) | undefin
     <div className="fault-ways">
       {last !== undefined && (
         <button type="button" className="button" onClick={undoAloud}>
-          Undo {last.charAt(0).toLowerCase() + last.slice(1)}
+          {words`Undo ${inside(say`${own(last)}`)}`}
         </button>
       )}
       <button type="button" className="button" onClick={saveAnyhow}>
-        Save the project as a file
+        {words`Save the project as a file`}
       </button>
       <button
         type="button"
@@ -25,14 +26,14 @@ export function WaysOut({ onLeave }: { readonly onLeave?: (() => void) | undefin
           useProjectsOpen.setState({ open: true });
         }}
       >
-        Another project
+        {words`Another project`}
       </button>
       <button type="button" className="button" onClick={() => void reloadPage()}>
-        Reload the page
+        {words`Reload the page`}
       </button>
       {onLeave && (
         <button type="button" className="button" onClick={onLeave}>
-          Close
+          {words`Close`}
         </button>
       )}
     </div>

@@ -1,11 +1,12 @@
 import { type ComponentType, lazy } from 'react';
+import { type Phrase, said } from '../../words';
 import { NotLoaded } from './fault';
 import { Guarded, type Place } from './Guarded';
 import { noteFault } from './outside';
 
 interface LateOptions<Props> {
   /** What it is, as a sentence begins with it: “The list of projects”. */
-  readonly what: string;
+  readonly what: Phrase;
   readonly place: Place;
   /** Goes away from it where it does not come, or can't be drawn. */
   readonly leave?: (props: Props) => void;
@@ -35,7 +36,7 @@ export function late<Props extends object>(
   // biome-ignore lint/correctness/noComponentHookFactories: called once for each part, as React's own `lazy` is
   function LatePart(props: Props) {
     return (
-      <Guarded what={what} place={place} again={again} leave={leave && (() => leave(props))}>
+      <Guarded what={said(what)} place={place} again={again} leave={leave && (() => leave(props))}>
         <Current {...props} />
       </Guarded>
     );

@@ -1,3 +1,4 @@
+import { words } from '../../words';
 import { useKept } from '../shelf/kept';
 import { useBench } from '../store/bench';
 import { keepEverything, reloadPage } from './leaving';
@@ -49,7 +50,7 @@ function offer(use: () => Promise<void>): void {
   offerNewer(use);
   useBench.getState().tell({
     tone: 'told',
-    text: 'A newer Legwork is here.',
-    remedies: [{ name: 'use it now', act: () => void use() }],
+    text: words`A newer Legwork is here.`,
+    remedies: [{ name: words`use it now`, act: () => void use() }],
   });
 }

@@ -1,5 +1,5 @@
 import { fieldName, valueAt } from '../../project';
-import { said } from '../../words';
+import { said, say } from '../../words';
 import { useBench } from '../store/bench';
 import { nearestStep } from '../store/quantity';
 import { QuantityField, type QuantityFieldProps } from './QuantityField';
@@ -11,8 +11,8 @@ export interface AutoFieldProps extends QuantityFieldProps {
 }
 
 const CHOICES = [
-  { key: 'auto', name: 'as the body asks' },
-  { key: 'hand', name: 'by hand' },
+  { key: 'auto', name: say`as the body asks` },
+  { key: 'hand', name: say`by hand` },
 ];
 
 /** A number that the drafting finds by itself until someone takes it in hand. */

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { type Phrase, printPhrase } from '../../words';
+import { type Phrase, printPhrase, words } from '../../words';
 import { useBench } from '../store/bench';
 import { sentence } from '../store/refusal';
 import { How } from '../working/How';
@@ -48,7 +48,7 @@ export function FieldRow({ id, path, label, help, problem, waiting, mind, heard,
       )}
       {mind && (
         <p className="field-mind" id={`${id}-mind`}>
-          <strong>Mind</strong> {printPhrase(mind, units)}
+          <strong>{words`Mind`}</strong> {printPhrase(mind, units)}
         </p>
       )}
       {/* Always there, so that a sentence that appears is read out. */}

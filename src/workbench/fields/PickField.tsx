@@ -6,7 +6,7 @@ import { describedBy, FieldRow, fieldId } from './FieldRow';
 
 export interface Choice {
   readonly key: string;
-  readonly name: string;
+  readonly name: Phrase;
 }
 
 /** Choices with more letters than this get the whole width, under the name. */
@@ -24,7 +24,7 @@ export interface PickFieldProps {
 export function PickField({ path, help, choices, chosen, onPick }: PickFieldProps) {
   const problem = useBench((state) => problemAt(state, path));
   const id = fieldId(path);
-  const long = choices.some(({ name }) => name.length > SHORT);
+  const long = choices.some(({ name }) => said(name).length > SHORT);
   return (
     <FieldRow id={id} path={path} label={said(fieldName(path))} wide={long} help={help} problem={problem}>
       <span className="field-box field-pick">
@@ -37,7 +37,7 @@ export function PickField({ path, help, choices, chosen, onPick }: PickFieldProp
         >
           {choices.map((choice) => (
             <option key={choice.key} value={choice.key}>
-              {choice.name}
+              {said(choice.name)}
             </option>
           ))}
         </select>

@@ -1,7 +1,7 @@
 import type { KeyboardEvent } from 'react';
 import type { Units } from '../../length';
 import { fieldName, valueAt } from '../../project';
-import { type Phrase, said, say } from '../../words';
+import { inTurn, own, type Phrase, said, say, words } from '../../words';
 import { isWaiting, problemAt } from '../store/asked';
 import { useBench } from '../store/bench';
 import { TYPED_LIMITS } from '../store/limits';
@@ -65,7 +65,7 @@ export function QuantityField({ help: does, heard, instead, mind, ...field }: Qu
           placeholder={
             instead === undefined
               ? undefined
-              : `est. ${quantity.print(nearestStep(instead, quantity.step(units)), units)}`
+              : words`est. ${own(quantity.print(nearestStep(instead, quantity.step(units)), units))}`
           }
           value={text ?? (typeof value === 'number' ? quantity.print(value, units) : '')}
           aria-invalid={problem && !waiting ? true : undefined}
@@ -76,7 +76,7 @@ export function QuantityField({ help: does, heard, instead, mind, ...field }: Qu
           onBlur={() => leave(path)}
         />
         <span className="field-unit" aria-hidden="true">
-          {quantity.word(units)}
+          {said(quantity.word(units))}
         </span>
       </span>
     </FieldRow>
@@ -86,6 +86,6 @@ export function QuantityField({ help: does, heard, instead, mind, ...field }: Qu
 function withLimits(does: Phrase | undefined, { path, quantity }: Field, units: Units): Phrase | undefined {
   const limits = TYPED_LIMITS[path];
   if (!limits) return does;
-  const range = `${quantity.range(limits.lowest, limits.highest, units)}.`;
-  return does ? say`${does} ${range}` : say`${range}`;
+  const range = say`${quantity.range(limits.lowest, limits.highest, units)}.`;
+  return does ? inTurn([does, range]) : range;
 }

@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { said } from '../../words';
 import type { Choice } from './PickField';
 
 export interface SwitchProps {
@@ -27,7 +28,7 @@ export function Switch({ label, choices, chosen, onPick, describedBy, quiet = fa
               checked={chosen === choice.key}
               onChange={() => onPick(choice.key)}
             />
-            <span>{choice.name}</span>
+            <span>{said(choice.name)}</span>
           </label>
         ))}
       </span>

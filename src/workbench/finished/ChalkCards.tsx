@@ -1,3 +1,4 @@
+import { own, words } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { sayAloud } from '../aloud/say-aloud';
 import { type ChalkLine, MOST_LINES, useChalk } from '../chalk/chalk';
@@ -13,8 +14,8 @@ export function ChalkCards() {
       ))}
       {lines.length < MOST_LINES && (
         <button type="button" className="button chalk-mark" onClick={markAloud}>
-          <span>Keep this outline as a chalk line</span>
-          {lines.length === 0 && <span className="take-what">then change things, and see both measured</span>}
+          <span>{words`Keep this outline as a chalk line`}</span>
+          {lines.length === 0 && <span className="take-what">{words`then change things, and see both measured`}</span>}
         </button>
       )}
     </>
@@ -24,14 +25,14 @@ export function ChalkCards() {
 function markAloud(): void {
   useChalk.getState().mark();
   const { lines } = useChalk.getState();
-  sayAloud(`Kept as ${lines.at(-1)?.name}.`);
+  sayAloud(words`Kept as ${own(lines.at(-1)?.name ?? '')}.`);
   // With the last line that there is room for, the button goes.
   if (lines.length >= MOST_LINES) focusOn('.chalk-card:last-of-type .chalk-name');
 }
 
 function rubAloud({ id, name }: ChalkLine): void {
   useChalk.getState().rub(id);
-  sayAloud(`Rubbed out: ${name}.`);
+  sayAloud(words`Rubbed out: ${own(name)}.`);
   focusOn('.chalk-mark');
 }
 
@@ -42,7 +43,7 @@ function ChalkCard({ line }: { readonly line: ChalkLine }) {
     <div className="chalk-card">
       <input
         className="chalk-name"
-        aria-label="Name of the chalk line"
+        aria-label={words`Name of the chalk line`}
         value={name}
         maxLength={40}
         autoComplete="off"
@@ -51,10 +52,10 @@ function ChalkCard({ line }: { readonly line: ChalkLine }) {
       <Differences from={draft} />
       <p className="chalk-do">
         <button type="button" className="plain-link" onClick={() => show(id, !shown)}>
-          {shown ? 'hide' : 'show'}
+          {shown ? words`hide` : words`show`}
         </button>
         <button type="button" className="plain-link" onClick={() => rubAloud(line)}>
-          rub out
+          {words`rub out`}
         </button>
       </p>
     </div>

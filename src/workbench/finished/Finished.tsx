@@ -1,3 +1,4 @@
+import { words } from '../../words';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
 import { ChalkCards } from './ChalkCards';
@@ -8,17 +9,17 @@ import { FinishedMeasures } from './FinishedMeasures';
 export function Finished() {
   const stale = useBench(isStale);
   return (
-    <aside className="finished" data-stale={stale || undefined} aria-label="Finished">
+    <aside className="finished" data-stale={stale || undefined} aria-label={words`Finished`}>
       <section className="finished-part">
-        <h2>Finished</h2>
+        <h2>{words`Finished`}</h2>
         <FinishedMeasures />
       </section>
       <section className="finished-part">
-        <h2>Checks</h2>
+        <h2>{words`Checks`}</h2>
         <FinishedChecks />
       </section>
       <section className="finished-part">
-        <h2>Chalk lines</h2>
+        <h2>{words`Chalk lines`}</h2>
         <ChalkCards />
       </section>
     </aside>

@@ -1,5 +1,5 @@
 import { checksOf } from '../../project';
-import { printPhrase, words } from '../../words';
+import { number, printPhrase, words } from '../../words';
 import { useBench } from '../store/bench';
 import { inOrder } from './order';
 import { Verdict } from './Verdict';
@@ -31,7 +31,7 @@ export function FinishedChecks() {
       </ul>
       {rest > 0 && (
         <button type="button" className="plain-link" onClick={() => goTo('check')}>
-          {rest} more, all good
+          {words`${number(rest, 0)} more, all good`}
         </button>
       )}
     </>

@@ -1,6 +1,6 @@
 import { formatParts } from '../../length';
 import type { Measures } from '../../project';
-import { printPhrase } from '../../words';
+import { own, type Phrase, printPhrase, said, words } from '../../words';
 import { useBench } from '../store/bench';
 import { draftSteps } from '../store/told-steps';
 import { measureStep } from '../working/how';
@@ -19,7 +19,7 @@ export function FinishedMeasures() {
         const { value, unit } = formatParts(row.value, units);
         return (
           <div key={row.key} className="measure" data-moved={moved ? true : undefined}>
-            <dt>{row.name}</dt>
+            <dt>{said(row.name)}</dt>
             <dd>
               <MeasureValue measure={row.key} name={row.name} value={value} unit={unit} />
               <span className="measure-note">{printPhrase(row.note, units)}</span>
@@ -34,7 +34,7 @@ export function FinishedMeasures() {
 
 interface MeasureValueProps {
   readonly measure: keyof Measures;
-  readonly name: string;
+  readonly name: Phrase;
   readonly value: string;
   readonly unit: string;
 }
@@ -52,8 +52,8 @@ function MeasureValue({ measure, name, value, unit }: MeasureValueProps) {
     <button
       type="button"
       className="measure-value measure-how"
-      aria-label={`${name} ${value} ${unit}: how?`}
-      title="how?"
+      aria-label={words`${name} ${own(value)} ${own(unit)}: how?`}
+      title={words`how?`}
       onClick={() => useRun.getState().ask(step)}
     >
       {number}

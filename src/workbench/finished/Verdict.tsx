@@ -1,4 +1,5 @@
-import type { Verdict as Word } from '../../check';
+import { VERDICT_NAMES, type Verdict as Word } from '../../check';
+import { said } from '../../words';
 
 const MARKS: Readonly<Record<Word, string>> = {
   good: 'M2.5 6.5 5 9l4.5-6',
@@ -13,7 +14,7 @@ export function Verdict({ verdict }: { readonly verdict: Word }) {
       <svg viewBox="0 0 12 12" aria-hidden="true">
         <path d={MARKS[verdict]} />
       </svg>
-      {verdict}
+      {said(VERDICT_NAMES[verdict])}
     </span>
   );
 }

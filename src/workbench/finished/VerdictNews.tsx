@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import type { Check } from '../../check';
+import { type Check, VERDICT_NAMES } from '../../check';
 import { checksOf } from '../../project';
 import { words } from '../../words';
 import { useBench } from '../store/bench';
@@ -32,6 +32,6 @@ export function verdictChanges(before: readonly Check[], after: readonly Check[]
   const old = new Map(before.map((check) => [check.id, check.verdict]));
   return after
     .filter((check) => (old.get(check.id) ?? 'good') !== check.verdict)
-    .map((check) => `${words`${check.name}`}: now ${check.verdict}.`)
+    .map((check) => words`${check.name}: now ${VERDICT_NAMES[check.verdict]}.`)
     .join(' ');
 }

@@ -1,74 +1,86 @@
 import { LAYOUT_WORDS } from '../../cloth';
 import { LENGTH_NAMES } from '../../leg';
-import { formatLength, plain, type Units } from '../../length';
 import { checksOf, type Draft, sheetsOf } from '../../project';
-import { printPhrase, words } from '../../words';
+import { inTurn, mm, number, own, type Phrase, say, UNSAID } from '../../words';
 import type { Station } from '../store/stations';
 import { passing } from './rows';
 
-const WAISTS: Readonly<Record<Draft['project']['waist']['finish'], string>> = {
-  elasticCasing: 'elastic casing',
-  drawstringCasing: 'drawstring casing',
-  elasticAndDrawstring: 'elastic and drawstring',
-  separateCasing: 'casing of its own',
-  knitBand: 'knit band',
-  facedCasing: 'faced casing',
+const WAISTS: Readonly<Record<Draft['project']['waist']['finish'], Phrase>> = {
+  elasticCasing: say`elastic casing`,
+  drawstringCasing: say`drawstring casing`,
+  elasticAndDrawstring: say`elastic and drawstring`,
+  separateCasing: say`casing of its own`,
+  knitBand: say`knit band`,
+  facedCasing: say`faced casing`,
 };
 
-const HEMS: Readonly<Record<Draft['project']['hem']['finish'], string>> = {
-  turned: 'hem turned',
-  elasticCasing: 'elastic hem',
-  drawstringCasing: 'drawstring hem',
-  contrastBand: 'hem band',
-  ribCuff: 'rib cuff',
-  facedHem: 'hem faced',
+const HEMS: Readonly<Record<Draft['project']['hem']['finish'], Phrase>> = {
+  turned: say`hem turned`,
+  elasticCasing: say`elastic hem`,
+  drawstringCasing: say`drawstring hem`,
+  contrastBand: say`hem band`,
+  ribCuff: say`rib cuff`,
+  facedHem: say`hem faced`,
 };
 
 /** A crotch length this near to the wanted one counts as reached: the draft’s own promise. */
 const CROTCH_REACHED = 1;
 
 /** What each station came to, in one line: what a closed stop says. */
-export const RESULTS: Readonly<Record<Station, (draft: Draft, units: Units) => string>> = {
-  body({ body }, units) {
-    const l = (value: number) => formatLength(value, units);
-    return `waist ${l(body.waistGirth)} · hip ${l(body.hipGirth)} · rise ${l(body.bodyRise)} · inside leg ${l(body.insideLeg)}${body.remarks.length > 0 ? ` · ${body.remarks.length} to mind` : ''}`;
+export const RESULTS: Readonly<Record<Station, (draft: Draft) => Phrase>> = {
+  body({ body }) {
+    const taken = say`waist ${mm(body.waistGirth)} · hip ${mm(body.hipGirth)} · rise ${mm(body.bodyRise)} · inside leg ${mm(body.insideLeg)}`;
+    return dotted(taken, body.remarks.length > 0 && say`${number(body.remarks.length, 0)} to mind`);
   },
-  blocks({ blocks, measures, project }, units) {
-    if (project.block.source === 'traced') return 'brought along';
-    if (blocks.crotchWanted === undefined) return 'drafted · crotch length not measured';
+  blocks({ blocks, measures, project }) {
+    if (project.block.source === 'traced') return say`brought along`;
+    if (blocks.crotchWanted === undefined) return say`drafted · crotch length not measured`;
     const miss = Math.abs(measures.crotchFit);
-    if (miss < CROTCH_REACHED) return 'drafted · crotch length reached';
-    return `drafted · crotch length missed by ${formatLength(miss, units)}`;
+    if (miss < CROTCH_REACHED) return say`drafted · crotch length reached`;
+    return say`drafted · crotch length missed by ${mm(miss)}`;
   },
-  leg({ project, measures }, units) {
+  leg({ project, measures }) {
     const { length } = project.leg;
-    const name =
-      typeof length === 'string' ? words`${LENGTH_NAMES[length]}` : `inseam ${formatLength(length.inseam, units)}`;
-    const opening = printPhrase(passing(measures), units);
-    return `${name}, spread ${formatLength(measures.spread, units)}, opening ${opening}`;
+    const name = typeof length === 'string' ? say`${LENGTH_NAMES[length]}` : say`inseam ${mm(length.inseam)}`;
+    return say`${name}, spread ${mm(measures.spread)}, opening ${passing(measures)}`;
   },
-  edges({ project: { waist, hem, allowances } }, units) {
-    return `${WAISTS[waist.finish]} · ${HEMS[hem.finish]} · allowance ${formatLength(allowances.inseam, units)}`;
-  },
+  edges: ({ project: { waist, hem, allowances } }) =>
+    dotted(WAISTS[waist.finish], HEMS[hem.finish], say`allowance ${mm(allowances.inseam)}`),
   check(draft) {
     const count = (verdict: string) => checksOf(draft).filter((check) => check.verdict === verdict).length;
     const [good, mind, wrong] = [count('good'), count('mind'), count('wrong')];
-    return [`${good} good`, mind > 0 && `${mind} to mind`, wrong > 0 && `${wrong} wrong`].filter(Boolean).join(' · ');
+    return dotted(
+      say`${number(good, 0)} good`,
+      mind > 0 && say`${number(mind, 0)} to mind`,
+      wrong > 0 && say`${number(wrong, 0)} wrong`,
+    );
   },
   // What is chosen, and not the lay: a closed stop is told anew at every change, and a lay takes longer than a frame.
-  cloth({ project: { cloth } }, units) {
-    const lies = cloth.layout === 'best' ? '' : `, ${words`${LAYOUT_WORDS[cloth.layout]}`}`;
-    return `${formatLength(cloth.width, units)} wide${lies}${cloth.oneWay ? ', one way' : ''}${cloth.washFirst ? ' · washed first' : ''}`;
+  cloth({ project: { cloth } }) {
+    const wide = say`${mm(cloth.width)} wide`;
+    const lies = cloth.layout === 'best' ? UNSAID : say`${LAYOUT_WORDS[cloth.layout]}`;
+    const way = cloth.oneWay ? say`one way` : UNSAID;
+    return dotted(inTurn([wide, lies, way], ', '), cloth.washFirst && say`washed first`);
   },
   paper(draft) {
     const { project } = draft;
     const sheets = sheetsOf(draft);
     const many = sheets.sheets.length;
-    const scale = project.paper.scale === 1 ? 'true size' : `scale ${plain(project.paper.scale, 3)}`;
-    return `${many} ${many === 1 ? 'sheet' : 'sheets'} ${sheets.paper.name} and a first sheet · ${scale}`;
+    const name = own(sheets.paper.name);
+    const scale = project.paper.scale === 1 ? say`true size` : say`scale ${number(project.paper.scale, 3)}`;
+    return dotted(
+      many === 1 ? say`1 sheet ${name} and a first sheet` : say`${number(many, 0)} sheets ${name} and a first sheet`,
+      scale,
+    );
   },
   // Not the steps: they are made when somebody opens the station.
-  sew({ project: { sewing } }) {
-    return sewing.machine === 'serger' ? 'step by step, with a serger' : 'step by step, on a plain machine';
-  },
+  sew: ({ project: { sewing } }) =>
+    sewing.machine === 'serger' ? say`step by step, with a serger` : say`step by step, on a plain machine`,
 };
+
+/** What a station came to, with a dot between. */
+const dotted = (...parts: readonly (Phrase | false)[]): Phrase =>
+  inTurn(
+    parts.filter((part) => part !== false),
+    ' · ',
+  );

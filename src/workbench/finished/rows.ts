@@ -8,7 +8,7 @@ const SEEN = 0.5;
 /** One finished measure beside the body's. */
 export interface MeasureRow {
   readonly key: keyof Measures;
-  readonly name: string;
+  readonly name: Phrase;
   readonly value: Mm;
   /** What it is measured against. */
   readonly note: Phrase;
@@ -25,13 +25,13 @@ export function measureRows({ measures, body, legs }: Draft): readonly MeasureRo
   return [
     {
       key: 'hipGirthFinished',
-      name: 'Hip',
+      name: say`Hip`,
       value: measures.hipGirthFinished,
       note: ease(body.hipGirth, measures.hipGirthFinished),
     },
     {
       key: 'waistOpening',
-      name: 'Waist opening',
+      name: say`Waist opening`,
       value: measures.waistOpening,
       note: passing(measures),
     },
@@ -39,7 +39,7 @@ export function measureRows({ measures, body, legs }: Draft): readonly MeasureRo
       ? [
           {
             key: 'elasticLength' as const,
-            name: 'Elastic',
+            name: say`Elastic`,
             value: measures.elasticLength,
             note: say`to cut, for one row`,
           },
@@ -47,31 +47,31 @@ export function measureRows({ measures, body, legs }: Draft): readonly MeasureRo
       : []),
     {
       key: 'thighGirthFinished',
-      name: 'Thigh',
+      name: say`Thigh`,
       value: measures.thighGirthFinished,
       note: say`${ease(body.thighGirth, measures.thighGirthFinished)}${other('thighGirthFinished')}`,
     },
     {
       key: 'hemGirthFinished',
-      name: 'Hem',
+      name: say`Hem`,
       value: measures.hemGirthFinished,
       note: say`foot ${mm(body.footEntryGirth)}${other('hemGirthFinished')}`,
     },
     {
       key: 'crotchLengthFinished',
-      name: 'Crotch length',
+      name: say`Crotch length`,
       value: measures.crotchLengthFinished,
       note: crotch(body.crotchLength, measures.crotchLengthFinished),
     },
     {
       key: 'crotchDepthFinished',
-      name: 'Rise',
+      name: say`Rise`,
       value: measures.crotchDepthFinished,
       note: hanging(measures.riseEase),
     },
     {
       key: 'inseamFront',
-      name: 'Inseam',
+      name: say`Inseam`,
       value: measures.inseamFront,
       note: say`leg ${mm(body.insideLeg)}${other('inseamFront')}`,
     },

@@ -1,3 +1,4 @@
+import { number, said, say, words } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { useManner } from '../look/manner';
 import { useBench } from '../store/bench';
@@ -7,18 +8,18 @@ import { HINT_COUNT } from './hint-count';
 const HINTS = [
   {
     id: 'button',
-    title: 'Take hold of a yellow button',
-    text: 'Draw it, or move it with the arrow keys: the leg is drafted anew at every step, and undo brings it back.',
+    title: say`Take hold of a yellow button`,
+    text: say`Draw it, or move it with the arrow keys: the leg is drafted anew at every step, and undo brings it back.`,
   },
   {
     id: 'how',
-    title: 'Ask any number “how?”',
-    text: 'It answers with its formula, its values, and the lines that it drew. Working goes through all of them.',
+    title: say`Ask any number “how?”`,
+    text: say`It answers with its formula, its values, and the lines that it drew. Working goes through all of them.`,
   },
   {
     id: 'path',
-    title: 'Follow the thread',
-    text: 'This is a finished example. The stations go from the tape measure to the sewing; start with your own measurements when you like.',
+    title: say`Follow the thread`,
+    text: say`This is a finished example. The stations go from the tape measure to the sewing; start with your own measurements when you like.`,
   },
 ] as const;
 
@@ -37,17 +38,21 @@ export default function Hints() {
     if (useManner.getState().hintsGone.length >= HINT_COUNT) focusOn('.table-window');
   };
   return (
-    <aside className="hint" data-hint={hint.id} aria-label={`Hint ${at + 1} of ${HINT_COUNT}`}>
+    <aside
+      className="hint"
+      data-hint={hint.id}
+      aria-label={words`Hint ${number(at + 1, 0)} of ${number(HINT_COUNT, 0)}`}
+    >
       <p className="hint-words">
-        <strong>{hint.title}.</strong> {hint.text}
+        <strong>{said(hint.title)}.</strong> {said(hint.text)}
       </p>
       <p className="hint-do">
         <button type="button" className="tool" onClick={() => putAway([hint.id])}>
-          {last ? 'Got it' : 'Next hint'}
+          {last ? words`Got it` : words`Next hint`}
         </button>
         {!last && (
           <button type="button" className="plain-link" onClick={() => putAway(HINTS.map(({ id }) => id))}>
-            no more hints
+            {words`no more hints`}
           </button>
         )}
       </p>

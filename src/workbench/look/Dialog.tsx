@@ -1,5 +1,6 @@
 import { Dialog as Modal } from 'radix-ui';
 import { type ReactNode, useState } from 'react';
+import { words } from '../../words';
 
 export interface DialogProps {
   readonly title: string;
@@ -33,7 +34,7 @@ export function Dialog({ title, about, onClose, wide = false, whole = false, chi
           >
             <div className="sheet-head">
               <Modal.Title className="sheet-title">{title}</Modal.Title>
-              <Modal.Close className="plain-link">close</Modal.Close>
+              <Modal.Close className="plain-link">{words`close`}</Modal.Close>
             </div>
             <Modal.Description className="field-help">{about}</Modal.Description>
             {children}

@@ -1,4 +1,6 @@
+import { words } from '../../words';
 import { useManner } from './manner';
+import { Shortened } from './Shortened';
 
 /** The theme, and the screen for a class. */
 export function MannerButtons() {
@@ -7,7 +9,7 @@ export function MannerButtons() {
   return (
     <>
       <button type="button" className="bar-button bar-manner bar-show" onClick={() => show(true)}>
-        Show<span className="bar-what"> mode</span>
+        <Shortened short={words`Show`} whole={words`Show mode`} />
       </button>
       <button
         type="button"
@@ -15,7 +17,7 @@ export function MannerButtons() {
         aria-pressed={theme === 'chalkboard'}
         onClick={() => wear(theme === 'chalkboard' ? 'daylight' : 'chalkboard')}
       >
-        Chalkboard
+        {words`Chalkboard`}
       </button>
     </>
   );

@@ -1,9 +1,10 @@
 import { Suspense } from 'react';
+import { say } from '../../words';
 import { late } from '../faults/late';
 import { useOffered } from './repairs';
 
 const RepairsDialog = late(() => import('./RepairsDialog'), {
-  what: 'The list of repairs',
+  what: say`The list of repairs`,
   place: 'dialog',
   leave: () => useOffered.setState({ offered: undefined }),
 });

@@ -1,5 +1,5 @@
 import { fieldName, type Repair } from '../../project';
-import { printPhrase, said } from '../../words';
+import { number, own, type Phrase, printPhrase, said, say, words } from '../../words';
 import { Dialog } from '../look/Dialog';
 import { useBench } from '../store/bench';
 import { broughtIn, withNotes } from '../store/changes';
@@ -12,20 +12,20 @@ export default function RepairsDialog({ offered }: { readonly offered: Offered }
   const { fileName, salvaged } = offered;
   const close = () => useOffered.setState({ offered: undefined });
   const open = () => {
-    const told = `“${fileName}” is open, with ${salvaged.repairs.length} repaired; the file itself is as it was.`;
+    const told = words`“${own(fileName)}” is open, with ${number(salvaged.repairs.length, 0)} repaired; the file itself is as it was.`;
     useBench.setState((state) =>
-      broughtIn(state, salvaged.project, 'opening a file', withNotes(told, salvaged.notes), salvaged.missing),
+      broughtIn(state, salvaged.project, words`opening a file`, withNotes(told, salvaged.notes), salvaged.missing),
     );
     close();
   };
   return (
     <Dialog
-      title="This file needs repair"
-      about={`“${fileName}” can’t be opened as it stands. Everything else in it is kept.`}
+      title={words`This file needs repair`}
+      about={words`“${own(fileName)}” can’t be opened as it stands. Everything else in it is kept.`}
       onClose={close}
     >
       <ul className="kept-list">
-        {salvaged.cutShort && <li>The file ends in the middle: what came after is missing.</li>}
+        {salvaged.cutShort && <li>{words`The file ends in the middle: what came after is missing.`}</li>}
         {salvaged.repairs.map((repair) => {
           const why = sentence(printPhrase(repair.problem.phrase, units));
           return (
@@ -38,10 +38,10 @@ export default function RepairsDialog({ offered }: { readonly offered: Offered }
       </ul>
       <div className="sheet-actions">
         <button type="button" className="button button-main" onClick={open}>
-          Open it so
+          {words`Open it so`}
         </button>
         <button type="button" className="button" onClick={close}>
-          Leave it
+          {words`Leave it`}
         </button>
       </div>
     </Dialog>
@@ -50,19 +50,16 @@ export default function RepairsDialog({ offered }: { readonly offered: Offered }
 
 /** What stood there, and what is used instead. */
 function doneAbout({ problem, now }: Repair): string {
-  const was = problem.value === undefined ? 'Nothing stood there' : `There stood ${shown(problem.value, 'a group')}`;
+  const was =
+    problem.value === undefined ? say`Nothing stood there` : say`There stood ${shown(problem.value, say`a group`)}`;
   return now === undefined
-    ? `${was}; it is left to be measured, or out.`
-    : `${was}; ${shown(now, 'the usual choice')} is used.`;
+    ? words`${was}; it is left to be measured, or out.`
+    : words`${was}; ${shown(now, say`the usual choice`)} is used.`;
 }
 
-function shown(value: unknown, group: string): string {
-  const text = Array.isArray(value)
-    ? 'a list'
-    : typeof value === 'object' && value !== null
-      ? group
-      : typeof value === 'number'
-        ? String(value)
-        : JSON.stringify(value);
-  return text.length > 40 ? `${text.slice(0, 39)}…` : text;
+function shown(value: unknown, group: Phrase): Phrase {
+  if (Array.isArray(value)) return say`a list`;
+  if (typeof value === 'object' && value !== null) return group;
+  const text = typeof value === 'number' ? String(value) : JSON.stringify(value);
+  return say`${own(text.length > 40 ? `${text.slice(0, 39)}…` : text)}`;
 }

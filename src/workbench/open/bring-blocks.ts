@@ -1,5 +1,5 @@
 import { checksOf } from '../../project';
-import { inTurn, printPhrase } from '../../words';
+import { inTurn, own, printPhrase, say } from '../../words';
 import { useBench } from '../store/bench';
 import { refusal } from '../store/refusal';
 import { readDrawing } from './read-drawing';
@@ -20,8 +20,8 @@ export async function bringBlocks(file: File): Promise<void> {
     choose('block', { source: 'traced', ...read.value });
     const { draft, problems, project } = useBench.getState();
     const parts = problems.length > 0 ? undefined : checksOf(draft).find(({ id }) => id === 'traced-parts');
-    const doubt =
-      parts?.verdict === 'wrong' ? ` ${printPhrase(inTurn([parts.reason, parts.remedy]), project.units)}` : '';
-    tell({ tone: 'told', text: `The blocks of “${file.name}” are on the table. Undo brings the others back.${doubt}` });
+    const doubt = parts?.verdict === 'wrong' ? [parts.reason, parts.remedy] : [];
+    const told = say`The blocks of “${own(file.name)}” are on the table. Undo brings the others back.`;
+    tell({ tone: 'told', text: printPhrase(inTurn([told, ...doubt]), project.units) });
   });
 }

@@ -1,5 +1,5 @@
 import { LARGEST_FILE, tooLarge } from '../../project';
-import { printPhrase } from '../../words';
+import { own, type Phrase, say, words } from '../../words';
 import { useBench } from '../store/bench';
 
 /**
@@ -7,17 +7,17 @@ import { useBench } from '../store/bench';
  * read changes nothing and is spoken of.
  */
 export async function withText(file: File, work: (text: string) => void | Promise<void>): Promise<void> {
-  const refuse = (reason: string) =>
-    useBench.getState().tell({ tone: 'refused', text: `“${file.name}” ${reason} Nothing here was changed.` });
+  const refuse = (reason: Phrase) =>
+    useBench.getState().tell({ tone: 'refused', text: words`“${own(file.name)}” ${reason} Nothing here was changed.` });
   if (file.size > LARGEST_FILE) {
-    refuse(printPhrase(tooLarge(file.size), 'cm'));
+    refuse(tooLarge(file.size));
     return;
   }
   let text: string;
   try {
     text = await file.text();
   } catch {
-    refuse('can’t be read.');
+    refuse(say`can’t be read.`);
     return;
   }
   try {
@@ -25,6 +25,6 @@ export async function withText(file: File, work: (text: string) => void | Promis
   } catch (error) {
     // No fault of the file.
     console.error(error);
-    refuse('could not be opened: a fault of Legwork, please report it.');
+    refuse(say`could not be opened: a fault of Legwork, please report it.`);
   }
 }

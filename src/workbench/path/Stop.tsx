@@ -1,5 +1,6 @@
 import { type ComponentType, type RefObject, Suspense, useEffect, useRef } from 'react';
 import { checksOf } from '../../project';
+import { printPhrase, said, say, words } from '../../words';
 import { Guarded } from '../faults/Guarded';
 import { late } from '../faults/late';
 import { RESULTS } from '../finished/results';
@@ -14,14 +15,14 @@ import { useTable } from '../table/table-state';
 
 /** The stations; what isn't wanted at once is loaded when it is. */
 const INSIDE: Readonly<Record<Station, ComponentType>> = {
-  body: late(() => import('../stations/BodyStation'), { what: 'The measurements', place: 'inside' }),
-  blocks: late(() => import('../stations/BlocksStation'), { what: 'The blocks', place: 'inside' }),
-  leg: late(() => import('../stations/LegStation'), { what: 'The leg', place: 'inside' }),
+  body: late(() => import('../stations/BodyStation'), { what: say`The measurements`, place: 'inside' }),
+  blocks: late(() => import('../stations/BlocksStation'), { what: say`The blocks`, place: 'inside' }),
+  leg: late(() => import('../stations/LegStation'), { what: say`The leg`, place: 'inside' }),
   edges: EdgesStation,
-  check: late(() => import('../stations/CheckStation'), { what: 'What was checked', place: 'inside' }),
-  cloth: late(() => import('../stations/ClothStation'), { what: 'The cloth', place: 'inside' }),
-  paper: late(() => import('../stations/PaperStation'), { what: 'The paper', place: 'inside' }),
-  sew: late(() => import('../stations/SewStation'), { what: 'The sewing', place: 'inside' }),
+  check: late(() => import('../stations/CheckStation'), { what: say`What was checked`, place: 'inside' }),
+  cloth: late(() => import('../stations/ClothStation'), { what: say`The cloth`, place: 'inside' }),
+  paper: late(() => import('../stations/PaperStation'), { what: say`The paper`, place: 'inside' }),
+  sew: late(() => import('../stations/SewStation'), { what: say`The sewing`, place: 'inside' }),
 };
 
 /** One station on the thread. */
@@ -47,14 +48,14 @@ export function Stop({ station }: { readonly station: Station }) {
       <h2 className="stop-name">
         <button type="button" aria-expanded={open} aria-controls={open ? inside : undefined} onClick={onPress}>
           <span className="stop-knot" aria-hidden="true" />
-          {STATION_NAMES[station]}
+          {said(STATION_NAMES[station])}
         </button>
       </h2>
       {wants && <p className="stop-wants">{wants}</p>}
       {open ? (
         <div className="stop-inside" id={inside}>
           <Suspense>
-            <Guarded what={`The station ${STATION_NAMES[station]}`} place="inside">
+            <Guarded what={words`The station ${STATION_NAMES[station]}`} place="inside">
               <Inside />
             </Guarded>
             {!atFirst.current && <IntoSight item={item} />}
@@ -62,7 +63,7 @@ export function Stop({ station }: { readonly station: Station }) {
         </div>
       ) : (
         <p className="stop-result">
-          <Guarded what={`What the station ${STATION_NAMES[station]} came to`} place="bit">
+          <Guarded what={words`What the station ${STATION_NAMES[station]} came to`} place="bit">
             <Result station={station} />
           </Guarded>
         </p>
@@ -88,7 +89,9 @@ function IntoSight({ item }: { readonly item: RefObject<HTMLElement | null> }) {
 function Result({ station }: { readonly station: Station }): string {
   const held = useTable((state) => state.held !== undefined);
   const last = useRef('');
-  const result = useBench((state) => (held ? last.current : RESULTS[station](state.draft, state.project.units)));
+  const result = useBench((state) =>
+    held ? last.current : printPhrase(RESULTS[station](state.draft), state.project.units),
+  );
   last.current = result;
   return result;
 }
@@ -96,7 +99,8 @@ function Result({ station }: { readonly station: Station }): string {
 /** Why a closed station wants a look, in a few words; undefined where it does not. */
 function lookWanted(state: Bench, station: Station): string | undefined {
   if (state.station === station) return undefined;
-  if (stationAsks(state, station)) return onlyWaiting(state).length > 0 ? 'still to be measured' : 'wants a look';
+  if (stationAsks(state, station))
+    return onlyWaiting(state).length > 0 ? words`still to be measured` : words`wants a look`;
   if (station !== 'check') return undefined;
-  return checksOf(state.draft).some((check) => check.verdict === 'wrong') ? 'something is wrong' : undefined;
+  return checksOf(state.draft).some((check) => check.verdict === 'wrong') ? words`something is wrong` : undefined;
 }

@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import { BLOCK_EDGES, edgeThroughMarks, LANDMARKS } from '../../block';
 import { curveMap, type Point } from '../../plane';
+import { number, said, words } from '../../words';
 import { lineText, pathText } from '../table/path-text';
 import { inWindow } from '../view/view';
 import { type Mark, onPicture } from './board';
@@ -26,14 +27,14 @@ export function BlockBoard({ part, picture }: { readonly part: Part; readonly pi
   const shown: readonly Mark[] = [
     ...LANDMARKS.flatMap((name): Mark[] => {
       const at = marks.landmarks[name];
-      return at ? [{ id: { kind: 'landmark', part, name }, at, name: LANDMARK_WORDS[name].name }] : [];
+      return at ? [{ id: { kind: 'landmark', part, name }, at, name: said(LANDMARK_WORDS[name].name) }] : [];
     }),
     ...BLOCK_EDGES.flatMap((name) =>
       (marks.points[name] ?? []).map(
         (at, index): Mark => ({
           id: { kind: 'point', part, edge: name, index },
           at,
-          name: `${EDGE_NAMES[name]}, point ${index + 1}`,
+          name: words`${EDGE_NAMES[name]}, point ${number(index + 1, 0)}`,
           ...(at.corner && { letter: 'corner' }),
         }),
       ),
@@ -50,7 +51,11 @@ export function BlockBoard({ part, picture }: { readonly part: Part; readonly pi
       toPicture={flat.toPicture}
       board={`${part} ${work[part].shot}`}
       box={box}
-      about={`The flattened picture; press on it to mark the ${part}.`}
+      about={
+        part === 'front'
+          ? words`The flattened picture; press on it to mark the front.`
+          : words`The flattened picture; press on it to mark the back.`
+      }
       marks={shown}
       selected={selected}
       step={NUDGE.paper}

@@ -1,4 +1,5 @@
 import { BLOCK_EDGES, LANDMARKS } from '../../block';
+import { number, said, words } from '../../words';
 import { ExactnessNote } from './ExactnessNote';
 import { exactnessOf, flatOf, likelyPlaces, placesOf } from './flat';
 import { LandmarkDiagram } from './LandmarkDiagram';
@@ -22,24 +23,22 @@ export function BlockStep({ part }: { readonly part: Part }) {
       {next ? (
         <div className="photo-next" role="status">
           <LandmarkDiagram part={part} next={next} placed={(name) => marks.landmarks[name] !== undefined} />
-          <p className="photo-count">
-            {set + 1} of {LANDMARKS.length}
-          </p>
-          <p className="take-name">{LANDMARK_WORDS[next].name}</p>
-          <p className="field-help">{LANDMARK_WORDS[next].where} Press on it.</p>
+          <p className="photo-count">{words`${number(set + 1, 0)} of ${number(LANDMARKS.length, 0)}`}</p>
+          <p className="take-name">{said(LANDMARK_WORDS[next].name)}</p>
+          <p className="field-help">{words`${LANDMARK_WORDS[next].where} Press on it.`}</p>
         </div>
       ) : (
         <Edges part={part} />
       )}
       <button type="button" className="button" onClick={() => lookedAt.current && place(part, lookedAt.current, true)}>
-        <span className="take-name">{next ? 'Place it by keys' : 'Add a point by keys'}</span>
-        <span className="take-what">in the middle; arrow keys move it</span>
+        <span className="take-name">{next ? words`Place it by keys` : words`Add a point by keys`}</span>
+        <span className="take-what">{words`in the middle; arrow keys move it`}</span>
       </button>
       <MarkPad />
       {shot && flat && (
         <ExactnessNote
           exactness={exactnessOf(shot, flat, places.length > 1 ? places : likelyPlaces(shot))}
-          where={places.length > 1 ? 'Where you marked it' : 'Over most of the picture'}
+          where={places.length > 1 ? 'marks' : 'most'}
         />
       )}
       {part === 'back' && <WhichPhotograph />}
@@ -49,9 +48,9 @@ export function BlockStep({ part }: { readonly part: Part }) {
         disabled={next !== undefined}
         onClick={() => goTo(part === 'front' ? 'back' : 'use')}
       >
-        <span className="take-name">{part === 'front' ? 'Mark the back' : 'Look and use'}</span>
+        <span className="take-name">{part === 'front' ? words`Mark the back` : words`Look and use`}</span>
         <span className="take-what">
-          {next ? 'when every place is marked' : 'the edges can still be changed later'}
+          {next ? words`when every place is marked` : words`the edges can still be changed later`}
         </span>
       </button>
     </>
@@ -64,7 +63,7 @@ function Edges({ part }: { readonly part: Part }) {
   const points = usePhoto((state) => state.work[part].marks.points);
   return (
     <fieldset className="photo-edges">
-      <legend className="field-label">Now the curves: add points along</legend>
+      <legend className="field-label">{words`Now the curves: add points along`}</legend>
       {BLOCK_EDGES.map((name) => (
         <label key={name} className="photo-tick">
           <input
@@ -74,13 +73,12 @@ function Edges({ part }: { readonly part: Part }) {
             onChange={() => usePhoto.setState({ edge: name })}
           />
           <span>
-            {EDGE_NAMES[name]} <span className="quiet">{points[name]?.length ?? 0}</span>
+            {said(EDGE_NAMES[name])} <span className="quiet">{points[name]?.length ?? 0}</span>
           </span>
         </label>
       ))}
       <p className="field-help">
-        Press along the edge, three points or more on a strong curve. What is straight needs none. Where an edge has a
-        corner, tick it for that point.
+        {words`Press along the edge, three points or more on a strong curve. What is straight needs none. Where an edge has a corner, tick it for that point.`}
       </p>
     </fieldset>
   );
@@ -90,7 +88,7 @@ function WhichPhotograph() {
   const own = usePhoto((state) => state.work.back.shot === 1);
   return (
     <button type="button" className="plain-link photo-again" onClick={() => setBackShot(own ? 0 : 1)}>
-      {own ? 'the back lies on the first photograph' : 'the back lies on another photograph'}
+      {own ? words`the back lies on the first photograph` : words`the back lies on another photograph`}
     </button>
   );
 }

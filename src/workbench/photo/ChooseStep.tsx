@@ -1,4 +1,5 @@
 import { type DragEvent, useRef } from 'react';
+import { own, words } from '../../words';
 import { FileInput } from '../fields/FileInput';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
@@ -27,37 +28,38 @@ export function ChooseStep() {
     <div className="photo-use">
       <div className="photo-choose">
         <ol className="photo-how">
-          <li>Print the reference sheet at 100 % and cut it in four.</li>
-          <li>Lay the paper block flat on the floor, and the four marks round it as the corners of a rectangle.</li>
-          <li>Measure the rectangle from mark to mark: its width, its length, and that both diagonals are alike.</li>
-          <li>Photograph it from as straight above as you can, with all four marks on the picture.</li>
+          <li>{words`Print the reference sheet at 100 % and cut it in four.`}</li>
+          <li>{words`Lay the paper block flat on the floor, and the four marks round it as the corners of a rectangle.`}</li>
+          <li>{words`Measure the rectangle from mark to mark: its width, its length, and that both diagonals are alike.`}</li>
+          <li>{words`Photograph it from as straight above as you can, with all four marks on the picture.`}</li>
         </ol>
         <p className="field-help">
-          Front and back may lie on one photograph, or each on its own. A tile floor or any other rectangle whose sides
-          you know does as well.
+          {words`Front and back may lie on one photograph, or each on its own. A tile floor or any other rectangle whose sides you know does as well.`}
         </p>
         <div className="take">
           <button type="button" className="button" disabled={stale} onClick={() => take('reference')}>
-            <span className="take-name">Save the reference sheet</span>
-            <span className="take-what">PDF, four marks to cut apart, A4 or Letter</span>
+            <span className="take-name">{words`Save the reference sheet`}</span>
+            <span className="take-what">{words`PDF, four marks to cut apart, A4 or Letter`}</span>
           </button>
           {/* biome-ignore lint/a11y/noStaticElementInteractions: a photograph may be dropped; the button does the same */}
           <div className="photo-drop" onDragOver={(event) => event.preventDefault()} onDrop={onDrop}>
             <button type="button" className="button button-main" onClick={() => file.current?.click()}>
-              <span className="take-name">Choose {second ? 'the photograph of the back' : 'a photograph'}</span>
-              <span className="take-what">or drop it here; it goes nowhere else</span>
+              <span className="take-name">
+                {second ? words`Choose the photograph of the back` : words`Choose a photograph`}
+              </span>
+              <span className="take-what">{words`or drop it here; it goes nowhere else`}</span>
             </button>
           </div>
           <FileInput
             opener={file}
-            label="Photograph of the blocks"
+            label={words`Photograph of the blocks`}
             accept="image/*"
             onFiles={([chosen]) => chosen && void takePicture(chosen)}
           />
         </div>
         {name !== undefined && !pictured && (
           <p className="field-mind">
-            <strong>Marks are kept</strong> for “{name}”. Choose the same photograph to go on where you left it.
+            <strong>{words`Marks are kept`}</strong> {words`Choose “${own(name)}” again to go on where you left it.`}
           </p>
         )}
         <p className="field-problem" role="status">
@@ -65,7 +67,7 @@ export function ChooseStep() {
         </p>
         {any && (
           <button type="button" className="plain-link photo-again" onClick={startAgain}>
-            forget all marks and begin again
+            {words`forget all marks and begin again`}
           </button>
         )}
       </div>

@@ -1,5 +1,6 @@
 import { useMemo, useRef } from 'react';
 import type { Point } from '../../plane';
+import { number, own, say, words } from '../../words';
 import { lineText, polygonText } from '../table/path-text';
 import { inWindow } from '../view/view';
 import { AS_IT_IS, type Mark } from './board';
@@ -15,15 +16,20 @@ export function CornerBoard({ picture }: { readonly picture: Picture }) {
   const middle = useRef<Point>({ x: 0, y: 0 });
   const box = useMemo(() => ({ left: 0, top: 0, right: picture.width, bottom: picture.height }), [picture]);
   if (!shot) return null;
-  const where = ({ x, y }: Point) => `${Math.round(x)} across, ${Math.round(y)} down`;
+  const where = ({ x, y }: Point) => say`${number(x, 0)} across, ${number(y, 0)} down`;
   const marks: readonly Mark[] = [
     ...shot.corners.map((at, i): Mark => {
       const letter = 'ABCD'.charAt(i);
-      return { id: { kind: 'corner', index: i }, at, letter, name: `Corner ${letter}, ${where(at)}` };
+      return { id: { kind: 'corner', index: i }, at, letter, name: words`Corner ${own(letter)}, ${where(at)}` };
     }),
     ...(shot.check?.ends ?? []).map((at, i): Mark => {
       const letter = 'EF'.charAt(i);
-      return { id: { kind: 'check', index: i }, at, letter, name: `End ${letter} of the fifth length, ${where(at)}` };
+      return {
+        id: { kind: 'check', index: i },
+        at,
+        letter,
+        name: words`End ${own(letter)} of the fifth length, ${where(at)}`,
+      };
     }),
   ];
   return (
@@ -32,7 +38,7 @@ export function CornerBoard({ picture }: { readonly picture: Picture }) {
       toPicture={AS_IT_IS.toPicture}
       board={`picture ${index}`}
       box={box}
-      about="The photograph."
+      about={words`The photograph.`}
       marks={marks}
       selected={selected}
       step={1}

@@ -1,6 +1,6 @@
 import { homographyPoint } from '../../plane';
 import { REFERENCE } from '../../sheets';
-import { mm, printPhrase, say } from '../../words';
+import { mm, printPhrase, say, words } from '../../words';
 import { Switch } from '../fields/Switch';
 import { useBench } from '../store/bench';
 import { ExactnessNote } from './ExactnessNote';
@@ -16,8 +16,8 @@ const MOST = 5000;
 const SHORTEST_CHECK = 50;
 
 const RECTANGLES = [
-  { key: 'own', name: 'four parts' },
-  { key: 'sheet', name: 'whole sheet' },
+  { key: 'own', name: say`four parts` },
+  { key: 'sheet', name: say`whole sheet` },
 ];
 
 /** The rectangle on the photograph: its corners, its sides, and a fifth length. */
@@ -30,16 +30,12 @@ export function CornerStep() {
     changeWork(withShot(usePhoto.getState().work, index, part), running);
   const flat = flatOf(shot);
   const next = index === 1 ? 'back' : 'front';
-  const sheet = printPhrase(
-    say`A to B ${mm(REFERENCE.width)}, A to D ${mm(REFERENCE.height)}, E to F ${mm(REFERENCE.check)}`,
-    units,
-  );
   return (
     <>
-      <p>Lay A, B, C and D on the middles of the four marks, going round.</p>
+      <p>{words`Lay A, B, C and D on the middles of the four marks, going round.`}</p>
       <MarkPad />
       <Switch
-        label="The rectangle"
+        label={words`The rectangle`}
         choices={RECTANGLES}
         chosen={shot.rectangle}
         onPick={(key) => set({ rectangle: key === 'sheet' ? 'sheet' : 'own' })}
@@ -48,7 +44,7 @@ export function CornerStep() {
         <>
           <LengthEntry
             key={`across ${index}`}
-            label="Width, A to B"
+            label={words`Width, A to B`}
             value={shot.across}
             lowest={LEAST}
             highest={MOST}
@@ -56,8 +52,8 @@ export function CornerStep() {
           />
           <LengthEntry
             key={`along ${index}`}
-            label="Length, A to D"
-            help="From the middle of one mark to the middle of the next. Any rectangle whose sides you know does."
+            label={words`Length, A to D`}
+            help={words`From the middle of one mark to the middle of the next. Any rectangle whose sides you know does.`}
             value={shot.along}
             lowest={LEAST}
             highest={MOST}
@@ -66,20 +62,24 @@ export function CornerStep() {
         </>
       ) : (
         <p className="field-help">
-          The sheet as it was printed: {sheet}. A block much larger than it is drawn less truly.
+          {printPhrase(
+            say`The sheet as it was printed: A to B ${mm(REFERENCE.width)}, A to D ${mm(REFERENCE.height)}, E to F ${mm(REFERENCE.check)}. A block much larger than it is drawn less truly.`,
+            units,
+          )}
         </p>
       )}
       <Check shot={shot} set={set} />
       {flat ? (
-        <ExactnessNote exactness={exactnessOf(shot, flat, likelyPlaces(shot))} where="Over most of the picture" />
+        <ExactnessNote exactness={exactnessOf(shot, flat, likelyPlaces(shot))} where="most" />
       ) : (
         <p className="photo-exact" data-verdict="wrong" role="status">
-          <strong>Wrong</strong> The four corners cross over, or three lie on a line: A, B, C and D go round.
+          <strong>{words`Wrong`}</strong>{' '}
+          {words`The four corners cross over, or three lie on a line: A, B, C and D go round.`}
         </p>
       )}
       <button type="button" className="button button-main" disabled={!flat} onClick={() => goTo(next)}>
-        <span className="take-name">{next === 'back' ? 'Mark the back' : 'Mark the front'}</span>
-        <span className="take-what">on the flattened picture</span>
+        <span className="take-name">{next === 'back' ? words`Mark the back` : words`Mark the front`}</span>
+        <span className="take-what">{words`on the flattened picture`}</span>
       </button>
     </>
   );
@@ -107,22 +107,22 @@ function Check({ shot, set }: { readonly shot: Shot; readonly set: (part: Partia
           usePhoto.setState({ selected: { kind: 'check', index: 0 } });
         }}
       >
-        <span className="take-name">Check by a fifth length</span>
-        <span className="take-what">E to F: anything on the floor that you measured</span>
+        <span className="take-name">{words`Check by a fifth length`}</span>
+        <span className="take-what">{words`E to F: anything on the floor that you measured`}</span>
       </button>
     );
   return (
     <>
       <LengthEntry
-        label="Fifth length, E to F"
-        help="Lay E and F on its ends. The grainline of the block does well."
+        label={words`Fifth length, E to F`}
+        help={words`Lay E and F on its ends. The grainline of the block does well.`}
         value={check.length}
         lowest={SHORTEST_CHECK}
         highest={MOST}
         onValue={(length) => set({ check: { ...check, length } }, 'check')}
       />
       <button type="button" className="plain-link photo-again" onClick={() => set({ check: undefined })}>
-        take the fifth length away
+        {words`take the fifth length away`}
       </button>
     </>
   );

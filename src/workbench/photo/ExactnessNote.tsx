@@ -1,4 +1,5 @@
-import { formatLength, MM_PER_INCH, type Mm, type Units } from '../../length';
+import { MM_PER_INCH, type Mm, type Units } from '../../length';
+import { inTurn, mm, number, own, printPhrase, said, say, UNSAID, words } from '../../words';
 import { useBench } from '../store/bench';
 import { CLICK, type Exactness } from './flat';
 
@@ -12,34 +13,40 @@ export function ExactnessNote({
   where,
 }: {
   readonly exactness: Exactness | undefined;
-  readonly where: string;
+  /** Whether it holds where the block was marked, or as long as nothing is, over most of the picture. */
+  readonly where: 'marks' | 'most';
 }) {
   const units = useBench((state) => state.project.units);
   if (!exactness)
     return (
       <p className="photo-exact" data-verdict="wrong" role="status">
-        <strong>Wrong</strong> This picture can’t be flattened as far as that: lay the marks farther apart, and
-        photograph from more nearly above.
+        <strong>{words`Wrong`}</strong>{' '}
+        {words`This picture can’t be flattened as far as that: lay the marks farther apart, and photograph from more nearly above.`}
       </p>
     );
   const { byMarks, check, off } = exactness;
   const verdict = off <= GOOD ? 'good' : off <= MIND ? 'mind' : 'wrong';
   const advice =
     verdict === 'good'
-      ? ''
+      ? UNSAID
       : check && check.across > byMarks
-        ? ' The fifth length does not agree: are the sides measured, the corners square, the paper flat?'
-        : ' It gets better with marks that lie farther apart, round the block, and with a sharper picture.';
+        ? say`The fifth length does not agree: are the sides measured, the corners square, the paper flat?`
+        : say`It gets better with marks that lie farther apart, round the block, and with a sharper picture.`;
+  const by = own(tenths(off, units));
+  const told =
+    where === 'marks'
+      ? say`Where you marked it ± ${by}, if every mark lies within ${number(CLICK)} pixel of its place.`
+      : say`Over most of the picture ± ${by}, if every mark lies within ${number(CLICK)} pixel of its place.`;
+  const fifth = check ? say`The fifth length comes out as ${mm(check.found)}.` : UNSAID;
   return (
     <p className="photo-exact" data-verdict={verdict} role="status">
-      <strong>{verdict === 'good' ? 'Good' : verdict === 'mind' ? 'Mind' : 'Wrong'}</strong> {where} ±{' '}
-      {tenths(off, units)}, if every mark lies within {CLICK} pixel of its place.
-      {check && ` The fifth length comes out as ${formatLength(check.found, units)}.`}
-      {advice}
+      <strong>{said(VERDICTS[verdict])}</strong> {printPhrase(inTurn([told, fifth, advice]), units)}
     </p>
   );
 }
 
+const VERDICTS = { good: say`Good`, mind: say`Mind`, wrong: say`Wrong` };
+
 /** Small lengths need more than a tape's steps: tenths of a millimetre, hundredths of an inch. */
-const tenths = (mm: Mm, units: Units): string =>
-  units === 'cm' ? `${mm.toFixed(mm < 9.95 ? 1 : 0)} mm` : `${(mm / MM_PER_INCH).toFixed(2)} in`;
+const tenths = (off: Mm, units: Units): string =>
+  units === 'cm' ? `${off.toFixed(off < 9.95 ? 1 : 0)} mm` : `${(off / MM_PER_INCH).toFixed(2)} in`;

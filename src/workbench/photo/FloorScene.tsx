@@ -1,4 +1,5 @@
-/** Both blocks on the floor and the four marks round them, drawn by hand to no measure. */
+import { words } from '../../words'; /** Both blocks on the floor and the four marks round them, drawn by hand to no measure. */
+
 const BLOCK = 'M30 8Q50 12 70 12L74 44Q76 57 92 60Q82 78 79 98L72 142H31L28 98Q20 60 22 42Q24 22 30 8Z';
 const MARKS = [
   { letter: 'A', x: 24, y: 24 },
@@ -15,7 +16,7 @@ export function FloorScene() {
       className="photo-floor"
       viewBox="0 0 300 236"
       role="img"
-      aria-label="The blocks on the floor, four marks round them"
+      aria-label={words`The blocks on the floor, four marks round them`}
     >
       <rect className="floor" width="300" height="236" rx="6" />
       <path className="diagram-line" d="M24 24H276V204H24Z" />
@@ -31,10 +32,10 @@ export function FloorScene() {
         </g>
       ))}
       <text x="150" y="18" textAnchor="middle">
-        width
+        {words`width`}
       </text>
       <text x="16" y="118" textAnchor="middle" transform="rotate(-90 16 118)">
-        length
+        {words`length`}
       </text>
     </svg>
   );

@@ -1,6 +1,6 @@
 import { useId, useState } from 'react';
 import type { Mm } from '../../length';
-import { printPhrase } from '../../words';
+import { printPhrase, said, words } from '../../words';
 import { useBench } from '../store/bench';
 import { length } from '../store/quantity';
 import { sentence } from '../store/refusal';
@@ -30,7 +30,7 @@ export function LengthEntry({ label, help, value, lowest, highest, onValue }: Le
     }
     const mm = reading.value;
     if (mm === undefined || mm < lowest || mm > highest) {
-      setProblem(`It must be ${length.range(lowest, highest, units)}.`);
+      setProblem(words`It must be ${length.range(lowest, highest, units)}.`);
       return;
     }
     setProblem(undefined);
@@ -55,7 +55,7 @@ export function LengthEntry({ label, help, value, lowest, highest, onValue }: Le
           onBlur={() => !problem && setTyped(undefined)}
         />
         <span className="field-unit" aria-hidden="true">
-          {length.word(units)}
+          {said(length.word(units))}
         </span>
       </span>
       {help && (

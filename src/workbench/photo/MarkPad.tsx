@@ -1,3 +1,4 @@
+import { own, said, say, words } from '../../words';
 import { isOnPaper } from './board';
 import { moveMark, placeOf } from './move-mark';
 import { changeWork, endRun, removeMark, shotAt, usePhoto } from './photo-store';
@@ -5,10 +6,10 @@ import { EDGE_NAMES, LANDMARK_WORDS } from './words';
 import { type MarkId, markKey, withCorner } from './work';
 
 const WAYS = [
-  { name: 'Left', sign: '←', x: -1, y: 0 },
-  { name: 'Up', sign: '↑', x: 0, y: -1 },
-  { name: 'Down', sign: '↓', x: 0, y: 1 },
-  { name: 'Right', sign: '→', x: 1, y: 0 },
+  { name: say`Left`, sign: '←', x: -1, y: 0 },
+  { name: say`Up`, sign: '↑', x: 0, y: -1 },
+  { name: say`Down`, sign: '↓', x: 0, y: 1 },
+  { name: say`Right`, sign: '→', x: 1, y: 0 },
 ] as const;
 
 /** One press, in pixels of the picture and in millimetres on the paper. */
@@ -22,7 +23,7 @@ export function MarkPad() {
   if (!selected)
     return (
       <p className="field-help" id="photo-mark-help">
-        Drag a mark, or take it up with Tab and move it by arrow keys; with Shift it moves ten times as far.
+        {words`Drag a mark, or take it up with Tab and move it by arrow keys; with Shift it moves ten times as far.`}
       </p>
     );
   const onPaper = isOnPaper(selected);
@@ -38,10 +39,10 @@ export function MarkPad() {
       <span className="photo-nudges">
         {WAYS.map(({ name, sign, x, y }) => (
           <button
-            key={name}
+            key={sign}
             type="button"
             className="tool tool-round"
-            aria-label={name}
+            aria-label={said(name)}
             onClick={() => nudge(x, y)}
             onBlur={endRun}
           >
@@ -56,24 +57,25 @@ export function MarkPad() {
             checked={corner ?? false}
             onChange={(event) => changeWork(withCorner(work, selected, event.target.checked))}
           />
-          <span>a corner of the edge</span>
+          <span>{words`a corner of the edge`}</span>
         </label>
       )}
       {onPaper && (
         <button type="button" className="plain-link" onClick={() => removeMark(selected)}>
-          take it away
+          {words`take it away`}
         </button>
       )}
       <p className="field-help" id="photo-mark-help">
-        One press moves it by {onPaper ? 'half a millimetre' : 'one pixel'}; arrow keys do the same, with Shift ten
-        times as far.{onPaper && ' Delete takes it away.'}
+        {onPaper
+          ? words`One press moves it by half a millimetre; arrow keys do the same, with Shift ten times as far. Delete takes it away.`
+          : words`One press moves it by one pixel; arrow keys do the same, with Shift ten times as far.`}
       </p>
     </fieldset>
   );
 }
 
 function markName(id: MarkId): string {
-  if (id.kind === 'corner') return `Corner ${'ABCD'.charAt(id.index)}`;
-  if (id.kind === 'check') return `End ${'EF'.charAt(id.index)}`;
-  return id.kind === 'landmark' ? LANDMARK_WORDS[id.name].name : `A point of: ${EDGE_NAMES[id.edge]}`;
+  if (id.kind === 'corner') return words`Corner ${own('ABCD'.charAt(id.index))}`;
+  if (id.kind === 'check') return words`End ${own('EF'.charAt(id.index))}`;
+  return id.kind === 'landmark' ? said(LANDMARK_WORDS[id.name].name) : words`A point of: ${EDGE_NAMES[id.edge]}`;
 }

@@ -1,9 +1,10 @@
 import { Suspense } from 'react';
+import { say } from '../../words';
 import { late } from '../faults/late';
 import { usePhotoOpen } from './opened';
 
 const PhotoScreen = late(() => import('./PhotoScreen'), {
-  what: 'The screen for a photograph',
+  what: say`The screen for a photograph`,
   place: 'dialog',
   leave: () => usePhotoOpen.setState({ open: false, file: undefined }),
 });

@@ -1,6 +1,7 @@
 import { type KeyboardEvent, useEffect } from 'react';
 import { Dialog } from '../look/Dialog';
 import '../look/photo-look.css';
+import { type Phrase, said, say, words } from '../../words';
 import { BlockBoard } from './BlockBoard';
 import { BlockStep } from './BlockStep';
 import { ChooseStep } from './ChooseStep';
@@ -12,12 +13,12 @@ import { keepMarks } from './photo-keep';
 import { goTo, type PhotoStep, redo, STEPS, shotAt, takePicture, undo, usePhoto } from './photo-store';
 import { UseStep } from './UseStep';
 
-const STEP_NAMES: Readonly<Record<PhotoStep, string>> = {
-  choose: 'Photograph',
-  corners: 'Corners',
-  front: 'Front',
-  back: 'Back',
-  use: 'Use',
+const STEP_NAMES: Readonly<Record<PhotoStep, Phrase>> = {
+  choose: say`Photograph`,
+  corners: say`Corners`,
+  front: say`Front`,
+  back: say`Back`,
+  use: say`Use`,
 };
 
 /** Both blocks traced from a photograph: chosen, flattened by four corners, marked, used. */
@@ -37,8 +38,8 @@ export default function PhotoScreen() {
   return (
     <Dialog
       whole
-      title="Blocks from a photograph"
-      about="The photograph stays on this computer. The marks are kept here as you set them; the picture is not."
+      title={words`Blocks from a photograph`}
+      about={words`The photograph stays on this computer. The marks are kept here as you set them; the picture is not.`}
       onClose={() => usePhotoOpen.setState({ open: false, file: undefined })}
     >
       {/* biome-ignore lint/a11y/noStaticElementInteractions: only the keys for undo and redo, which the buttons do, too */}
@@ -71,7 +72,7 @@ function Steps() {
   const future = usePhoto((state) => state.history.future.length);
   const flat = work.shots[0] !== undefined && flatOf(work.shots[0]) !== undefined;
   return (
-    <nav className="photo-steps" aria-label="Steps">
+    <nav className="photo-steps" aria-label={words`Steps`}>
       <ol>
         {STEPS.map((one) => (
           <li key={one}>
@@ -82,17 +83,17 @@ function Steps() {
               disabled={one === 'choose' ? false : one === 'corners' ? !work.shots[0] : !flat}
               onClick={() => goTo(one)}
             >
-              {STEP_NAMES[one]}
+              {said(STEP_NAMES[one])}
             </button>
           </li>
         ))}
       </ol>
       <span className="photo-undo">
         <button type="button" className="tool" disabled={past === 0} onClick={undo}>
-          Undo
+          {words`Undo`}
         </button>
         <button type="button" className="tool" disabled={future === 0} onClick={redo}>
-          Redo
+          {words`Redo`}
         </button>
       </span>
     </nav>

@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import { type Box, type Homography, homographyAfter, type Point } from '../../plane';
+import { own, words } from '../../words';
 import { useView, type ViewControl } from '../view/use-view';
 import { useWindowDrag } from '../view/use-window-drag';
 import { useWindowSize } from '../view/use-window-size';
@@ -62,7 +63,7 @@ export function PhotoView(props: PhotoViewProps) {
         className="photo-picture"
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture is moved by keys as well as by hand
         tabIndex={0}
-        aria-label={`${about} Arrow keys move it, plus and minus zoom, F fits it.`}
+        aria-label={words`${own(about)} Arrow keys move it, plus and minus zoom, F fits it.`}
         data-placing={onPress ? true : undefined}
         onKeyDown={(event) => moveViewByKey(event, control)}
         {...drag}
@@ -84,14 +85,19 @@ export function PhotoView(props: PhotoViewProps) {
 function ZoomTools({ control }: { readonly control: ViewControl }) {
   return (
     <div className="photo-tools tools-zoom">
-      <button type="button" className="tool tool-round" aria-label="Farther" onClick={() => control.zoom(1 / NEARER)}>
+      <button
+        type="button"
+        className="tool tool-round"
+        aria-label={words`Farther`}
+        onClick={() => control.zoom(1 / NEARER)}
+      >
         −
       </button>
-      <button type="button" className="tool tool-round" aria-label="Nearer" onClick={() => control.zoom(NEARER)}>
+      <button type="button" className="tool tool-round" aria-label={words`Nearer`} onClick={() => control.zoom(NEARER)}>
         +
       </button>
       <button type="button" className="tool" onClick={control.showAll}>
-        Fit
+        {words`Fit`}
       </button>
     </div>
   );

@@ -1,5 +1,6 @@
 import { BLOCK_EDGES, type TracedBlock } from '../../block';
 import { type Curve, curveMap, flattenCurves, pointsBounds } from '../../plane';
+import { words } from '../../words';
 import { pathText } from '../table/path-text';
 
 /** Between the two blocks and round them, millimetres. */
@@ -23,7 +24,12 @@ export function TracedPreview({ front, back }: { readonly front: TracedBlock; re
     bottom = Math.max(bottom, 2 * GAP + box.bottom - box.top);
   }
   return (
-    <svg className="photo-preview" viewBox={`0 0 ${left + GAP} ${bottom}`} role="img" aria-label="Back and front, net">
+    <svg
+      className="photo-preview"
+      viewBox={`0 0 ${left + GAP} ${bottom}`}
+      role="img"
+      aria-label={words`Back and front, net`}
+    >
       {placed.map(({ curves, grain }) => (
         <g key={grain}>
           <path className="diagram-outline" d={pathText(curves, true)} />

@@ -2,7 +2,19 @@ import { useMemo } from 'react';
 import { BLOCK_EDGES, blocksFromTrace, LANDMARKS, type TracedBlock, type TracedPair } from '../../block';
 import { formatLength, type Units } from '../../length';
 import { pathLength } from '../../plane';
-import { type Problem, printPhrase, Refusal, type Result } from '../../words';
+import {
+  inside,
+  number,
+  own,
+  type Phrase,
+  type Problem,
+  printPhrase,
+  Refusal,
+  type Result,
+  said,
+  say,
+  words,
+} from '../../words';
 import { useBench } from '../store/bench';
 import { sentence } from '../store/refusal';
 import { tracedBlocks } from './flat';
@@ -13,12 +25,12 @@ import { TracedPreview } from './TracedPreview';
 import { EDGE_NAMES, LANDMARK_WORDS } from './words';
 import type { PhotoWork, SeamOnPaper } from './work';
 
-const SEAMS: readonly (readonly [SeamOnPaper, string])[] = [
-  ['waist', 'At the waist'],
-  ['crotch', 'At centre and crotch'],
-  ['inseam', 'At the inseam'],
-  ['hem', 'At the hem'],
-  ['side', 'At the side'],
+const SEAMS: readonly (readonly [SeamOnPaper, Phrase])[] = [
+  ['waist', say`At the waist`],
+  ['crotch', say`At centre and crotch`],
+  ['inseam', say`At the inseam`],
+  ['hem', say`At the hem`],
+  ['side', say`At the side`],
 ];
 /** No seam or hem allowance on paper is wider, millimetres. */
 const WIDEST = 100;
@@ -32,19 +44,19 @@ export function UseStep() {
     if (!traced.ok) return;
     const { choose, tell } = useBench.getState();
     choose('block', { source: 'traced', ...traced.value });
-    tell({ tone: 'told', text: 'The blocks of the photograph are on the table. Undo brings the others back.' });
+    tell({ tone: 'told', text: words`The blocks of the photograph are on the table. Undo brings the others back.` });
     usePhotoOpen.setState({ open: false });
   };
   return (
     <div className="photo-use">
       <div className="photo-use-words">
         <fieldset className="group">
-          <legend>Allowances already on the paper</legend>
-          <p className="field-help">They are taken off, because a block is net. Leave 0 where the paper has none.</p>
+          <legend>{words`Allowances already on the paper`}</legend>
+          <p className="field-help">{words`They are taken off, because a block is net. Leave 0 where the paper has none.`}</p>
           {SEAMS.map(([seam, name]) => (
             <LengthEntry
               key={seam}
-              label={name}
+              label={said(name)}
               value={work.allowances[seam]}
               lowest={0}
               highest={WIDEST}
@@ -58,15 +70,15 @@ export function UseStep() {
         {traced.ok ? (
           <Lengths {...traced.value} />
         ) : (
-          <ul className="field-problem" aria-label="What is missing">
+          <ul className="field-problem" aria-label={words`What is missing`}>
             {missing(traced.problems, units).map((one) => (
               <li key={one}>{one}</li>
             ))}
           </ul>
         )}
         <button type="button" className="button button-main" disabled={!traced.ok} onClick={use}>
-          <span className="take-name">Use these blocks</span>
-          <span className="take-what">undo brings the others back</span>
+          <span className="take-name">{words`Use these blocks`}</span>
+          <span className="take-what">{words`undo brings the others back`}</span>
         </button>
       </div>
       {traced.ok && <TracedPreview {...traced.value} />}
@@ -77,15 +89,15 @@ export function UseStep() {
 /** Each problem in a sentence; many places of one block that are not marked are one. */
 function missing(problems: readonly Problem[], units: Units): readonly string[] {
   return (['front', 'back'] as const).flatMap((part) => {
-    const own = problems.filter(({ field }) => field.includes(part));
-    const name = part === 'front' ? 'Front' : 'Back';
-    if (own.length > 3) return [`${name}: ${own.length} places are still to be marked.`];
-    return own.map(({ field, phrase }) => {
+    const its = problems.filter(({ field }) => field.includes(part));
+    const name = part === 'front' ? say`Front` : say`Back`;
+    if (its.length > 3) return [words`${name}: ${number(its.length, 0)} places are still to be marked.`];
+    return its.map(({ field, phrase }) => {
       const what = /(\w+)$/.exec(field)?.[1] ?? '';
       const landmark = LANDMARKS.find((one) => one === what);
       const edge = BLOCK_EDGES.find((one) => one === what);
-      const where = landmark ? LANDMARK_WORDS[landmark].name : edge ? EDGE_NAMES[edge] : what;
-      return sentence(`${name}, ${where.toLowerCase()}: ${printPhrase(phrase, units)}`);
+      const where = landmark ? LANDMARK_WORDS[landmark].name : edge ? EDGE_NAMES[edge] : say`${own(what)}`;
+      return sentence(printPhrase(say`${name}, ${inside(where)}: ${phrase}`, units));
     });
   });
 }
@@ -97,18 +109,18 @@ function Lengths({ front, back }: TracedPair) {
     formatLength(pathLength(block.edges[name].map((curve) => curve.map(([x, y]) => ({ x, y })) as never)), units);
   return (
     <table className="photo-lengths">
-      <caption className="field-label">Net lengths: measure one on the paper</caption>
+      <caption className="field-label">{words`Net lengths: measure one on the paper`}</caption>
       <thead>
         <tr>
           <td />
-          <th scope="col">Front</th>
-          <th scope="col">Back</th>
+          <th scope="col">{words`Front`}</th>
+          <th scope="col">{words`Back`}</th>
         </tr>
       </thead>
       <tbody>
         {BLOCK_EDGES.map((name) => (
           <tr key={name}>
-            <th scope="row">{EDGE_NAMES[name]}</th>
+            <th scope="row">{said(EDGE_NAMES[name])}</th>
             <td>{long(front, name)}</td>
             <td>{long(back, name)}</td>
           </tr>

@@ -1,3 +1,4 @@
+import { words } from '../../words';
 import { onThisPage } from '../shelf/start';
 import { isWork } from './is-work';
 import { usePhoto } from './photo-store';
@@ -15,7 +16,7 @@ export async function keepMarks(): Promise<void> {
     if (usePhoto.getState().work === NO_WORK) usePhoto.setState({ work: kept });
   } else if (kept !== undefined) {
     // The next mark takes its place.
-    await shelf.setAside('marks', 'what was marked on photographs', kept).catch(() => undefined);
+    await shelf.setAside('marks', words`what was marked on photographs`, kept).catch(() => undefined);
   }
   usePhoto.subscribe(({ work }, before) => {
     // A browser that keeps nothing has said so already.

@@ -1,6 +1,7 @@
 import { create } from 'zustand';
 import { type BlockEdge, LANDMARKS, type Landmark } from '../../block';
 import type { Point } from '../../plane';
+import { own, words } from '../../words';
 import { type History, noHistory, remember, stepBack, stepForward } from '../store/history';
 import { type Picture, pictureFrom } from './picture';
 import {
@@ -92,14 +93,14 @@ export async function takePicture(file: File): Promise<void> {
   try {
     picture = await pictureFrom(file);
   } catch {
-    set({ told: `“${file.name}” can’t be read as a picture here; a JPEG or PNG file can.` });
+    set({ told: words`“${own(file.name)}” can’t be read as a picture here; a JPEG or PNG file can.` });
     return;
   }
   const { work, shot, pictures } = get();
   const kept = work.shots[shot];
   const same = kept && kept.width === picture.width && kept.height === picture.height && !pictures[shot];
   const next = [0, 1].map((i) => (i === shot ? picture : pictures[i]));
-  set({ pictures: next, told: same ? 'The marks are where you left them.' : undefined });
+  set({ pictures: next, told: same ? words`The marks are where you left them.` : undefined });
   if (!same) {
     const fresh = newShot(file.name, picture.width, picture.height);
     // A second photograph is most often taken over the same rectangle.

@@ -1,11 +1,11 @@
 import { useState } from 'react';
-import { formatLength } from '../../length';
+import { mm, own, printPhrase, say, words } from '../../words';
 import type { KeptBody } from '../shelf/read-body';
 import type { ShelvedBody } from '../shelf/shelf';
 import { onThisPage } from '../shelf/start';
 import { useBench } from '../store/bench';
 import { newId } from '../store/new-id';
-import { KeptRow, RawRow } from './KeptRow';
+import { KeptRow, NamedButton, RawRow } from './KeptRow';
 import { changeShelf, useShelved } from './use-shelved';
 
 /** Bodies kept apart from the projects, to draft for the same person again. */
@@ -18,16 +18,16 @@ export function KeptBodies({ onDone }: { readonly onDone: () => void }) {
   const keep = async () => {
     const { label: _old, ...figures } = useBench.getState().draft.project.body;
     const id = newId();
-    await changeShelf(() => shelf.putBody({ id, label: label.trim() || 'A body', figures, savedAt: Date.now() }));
+    await changeShelf(() => shelf.putBody({ id, label: label.trim() || words`A body`, figures, savedAt: Date.now() }));
   };
   const remove = (id: string) => void changeShelf(() => shelf.removeBody(id));
   const put = ({ label: name, figures }: KeptBody) => {
     useBench.getState().choose('body', { label: name, ...figures });
-    useBench.getState().tell({ tone: 'told', text: `This project is now drafted for “${name}”.` });
+    useBench.getState().tell({ tone: 'told', text: words`This project is now drafted for “${own(name)}”.` });
     onDone();
   };
   const hip = (figures: KeptBody['figures']) =>
-    typeof figures.hipGirth === 'number' ? `hip ${formatLength(figures.hipGirth, units)}` : '';
+    typeof figures.hipGirth === 'number' ? printPhrase(say`hip ${mm(figures.hipGirth)}`, units) : '';
   return (
     <>
       <form
@@ -38,7 +38,7 @@ export function KeptBodies({ onDone }: { readonly onDone: () => void }) {
         }}
       >
         <label className="field-label" htmlFor="body-label">
-          Whose body this project is for
+          {words`Whose body this project is for`}
         </label>
         <span className="sheet-actions">
           <span className="field-box">
@@ -52,29 +52,29 @@ export function KeptBodies({ onDone }: { readonly onDone: () => void }) {
             />
           </span>
           <button type="submit" className="button">
-            Keep this body
+            {words`Keep this body`}
           </button>
         </span>
       </form>
       {bodies.length === 0 && (
-        <p className="field-help">A body that is kept apart can be put into any project. None is kept yet.</p>
+        <p className="field-help">{words`A body that is kept apart can be put into any project. None is kept yet.`}</p>
       )}
       <ul className="kept-list">
         {sorted(bodies).map((one) =>
           one.readable ? (
             <KeptRow key={one.body.id} name={one.body.label} about={hip(one.body.figures)}>
-              <button type="button" className="plain-link" onClick={() => put(one.body)}>
-                put into this project<span className="unseen"> {one.body.label}</span>
-              </button>
-              <button type="button" className="plain-link" onClick={() => remove(one.body.id)}>
-                remove<span className="unseen"> {one.body.label}</span>
-              </button>
+              <NamedButton name={words`put into this project ${own(one.body.label)}`} onPress={() => put(one.body)}>
+                {words`put into this project`}
+              </NamedButton>
+              <NamedButton name={words`remove ${own(one.body.label)}`} onPress={() => remove(one.body.id)}>
+                {words`remove`}
+              </NamedButton>
             </KeptRow>
           ) : (
             <RawRow
               key={one.id}
-              name="A body that can’t be read here"
-              about="It is left as it is."
+              name={words`A body that can’t be read here`}
+              about={words`It is left as it is.`}
               raw={one.raw}
               onRemove={() => remove(one.id)}
             />

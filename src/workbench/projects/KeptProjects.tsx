@@ -1,9 +1,10 @@
 import { useState } from 'react';
+import { own, said, words } from '../../words';
 import { ago, useKept } from '../shelf/kept';
 import { onThisPage } from '../shelf/start';
 import { TROUBLE_WORDS } from '../shelf/trouble';
 import { useBench } from '../store/bench';
-import { KeptRow, RawRow } from './KeptRow';
+import { KeptRow, NamedButton, RawRow } from './KeptRow';
 import { SetAside } from './SetAside';
 import { changeShelf, useShelved } from './use-shelved';
 
@@ -28,10 +29,10 @@ export function KeptProjects({ onDone }: { readonly onDone: () => void }) {
   if (!projects) return null;
   const others = projects.filter(({ id }) => id !== here);
   return (
-    <section aria-label="Other projects">
+    <section aria-label={words`Other projects`}>
       {again && (
         <p className="field-help" role="status">
-          “{again.name}” is off the list.{' '}
+          {words`“${own(again.name)}” is off the list.`}{' '}
           <button
             type="button"
             className="plain-link"
@@ -40,31 +41,33 @@ export function KeptProjects({ onDone }: { readonly onDone: () => void }) {
               setAgain(undefined);
             }}
           >
-            put it back
+            {words`put it back`}
           </button>
         </p>
       )}
       {others.length === 0 && (
-        <p className="field-help">{state === 'off' ? TROUBLE_WORDS.off : 'No other project is kept here yet.'}</p>
+        <p className="field-help">
+          {state === 'off' ? said(TROUBLE_WORDS.off) : words`No other project is kept here yet.`}
+        </p>
       )}
       <ul className="kept-list">
         {others.map((one) =>
           one.readable ? (
-            <KeptRow key={one.id} name={one.name} about={`kept ${ago(Date.now() - one.savedAt)}`}>
-              <button type="button" className="plain-link" onClick={() => void open(one.id)}>
-                open<span className="unseen"> {one.name}</span>
-              </button>
-              <button type="button" className="plain-link" onClick={() => void remove(one.id, one.name)}>
-                remove<span className="unseen"> {one.name}</span>
-              </button>
+            <KeptRow key={one.id} name={one.name} about={words`kept ${own(ago(Date.now() - one.savedAt))}`}>
+              <NamedButton name={words`open ${own(one.name)}`} onPress={() => void open(one.id)}>
+                {words`open`}
+              </NamedButton>
+              <NamedButton name={words`remove ${own(one.name)}`} onPress={() => void remove(one.id, one.name)}>
+                {words`remove`}
+              </NamedButton>
             </KeptRow>
           ) : (
             <RawRow
               key={one.id}
-              name="A project that can’t be read here"
-              about="Perhaps a newer Legwork kept it. It is left as it is."
+              name={words`A project that can’t be read here`}
+              about={words`Perhaps a newer Legwork kept it. It is left as it is.`}
               raw={one.raw}
-              onRemove={() => void remove(one.id, 'A project')}
+              onRemove={() => void remove(one.id, words`A project`)}
             />
           ),
         )}

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { words } from '../../words';
 import { download } from '../save/download';
 import { rawText } from '../shelf/raw-text';
 
@@ -21,6 +22,20 @@ export function KeptRow({ name, about, children }: KeptRowProps) {
   );
 }
 
+interface NamedButtonProps {
+  /** For those who listen: with what it is done to. */
+  readonly name: string;
+  readonly onPress: () => void;
+  readonly children: ReactNode;
+}
+
+/** What can be done with one thing of a list, whose name stands beside it. */
+export const NamedButton = ({ name, onPress, children }: NamedButtonProps) => (
+  <button type="button" className="plain-link" aria-label={name} onClick={onPress}>
+    {children}
+  </button>
+);
+
 export interface RawRowProps {
   readonly name: string;
   readonly about: string;
@@ -37,10 +52,10 @@ export function RawRow({ name, about, raw, onRemove }: RawRowProps) {
         className="plain-link"
         onClick={() => download(rawText(raw), 'application/json', 'unread.legwork.json')}
       >
-        save what is there
+        {words`save what is there`}
       </button>
       <button type="button" className="plain-link" onClick={onRemove}>
-        remove
+        {words`remove`}
       </button>
     </KeptRow>
   );

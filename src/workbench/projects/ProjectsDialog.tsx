@@ -1,4 +1,5 @@
 import { Tabs } from 'radix-ui';
+import { words } from '../../words';
 import { startMeasuring } from '../fields/start-measuring';
 import { Dialog } from '../look/Dialog';
 import { useKept } from '../shelf/kept';
@@ -14,16 +15,18 @@ export interface ProjectsDialogProps {
 /** What is kept on this computer, and how the open project leaves it or comes in. */
 export default function ProjectsDialog({ onClose, onOpenFile }: ProjectsDialogProps) {
   const offline = useKept((kept) => kept.offline);
-  const about = `Everything here is kept in this browser, on this computer only.${offline ? ' Legwork works here without a network, too.' : ''}`;
+  const about = offline
+    ? words`Everything here is kept in this browser, on this computer only. Legwork works here without a network, too.`
+    : words`Everything here is kept in this browser, on this computer only.`;
   return (
-    <Dialog title="Projects" about={about} onClose={onClose}>
+    <Dialog title={words`Projects`} about={about} onClose={onClose}>
       <Tabs.Root defaultValue="projects" className="tabs">
-        <Tabs.List className="tab-list" aria-label="What is kept">
+        <Tabs.List className="tab-list" aria-label={words`What is kept`}>
           <Tabs.Trigger className="tab" value="projects">
-            Projects
+            {words`Projects`}
           </Tabs.Trigger>
           <Tabs.Trigger className="tab" value="bodies">
-            Bodies
+            {words`Bodies`}
           </Tabs.Trigger>
         </Tabs.List>
         <Tabs.Content className="tab-page" value="projects">
@@ -37,7 +40,7 @@ export default function ProjectsDialog({ onClose, onOpenFile }: ProjectsDialogPr
                 startMeasuring();
               }}
             >
-              Start with my measurements
+              {words`Start with my measurements`}
             </button>
             <button
               type="button"
@@ -47,7 +50,7 @@ export default function ProjectsDialog({ onClose, onOpenFile }: ProjectsDialogPr
                 onOpenFile();
               }}
             >
-              Open a file
+              {words`Open a file`}
             </button>
           </div>
           {/* Last, because it comes a moment later: nothing may move under the hand that presses. */}
@@ -59,7 +62,7 @@ export default function ProjectsDialog({ onClose, onOpenFile }: ProjectsDialogPr
       </Tabs.Root>
       <p className="field-help">
         <a href={`${import.meta.env.BASE_URL}licences.txt`} target="_blank" rel="noreferrer">
-          Licences of what Legwork is made of
+          {words`Licences of what Legwork is made of`}
         </a>
       </p>
     </Dialog>

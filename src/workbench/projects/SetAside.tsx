@@ -1,3 +1,4 @@
+import { words } from '../../words';
 import { onThisPage } from '../shelf/start';
 import { RawRow } from './KeptRow';
 import { changeShelf, useShelved } from './use-shelved';
@@ -9,13 +10,13 @@ export function SetAside() {
   if (!asides || asides.length === 0) return null;
   return (
     <>
-      <p className="field-help">Set aside, because it can’t be read here:</p>
+      <p className="field-help">{words`Set aside, because it can’t be read here:`}</p>
       <ul className="kept-list">
         {asides.map(({ key, what, raw }) => (
           <RawRow
             key={key}
             name={what.charAt(0).toUpperCase() + what.slice(1)}
-            about="It is left as it was found."
+            about={words`It is left as it was found.`}
             raw={raw}
             onRemove={() => void changeShelf(() => shelf.removeAside(key))}
           />

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { printPhrase } from '../../words';
+import { printPhrase, words } from '../../words';
 import { saveToFile } from '../save/save';
 import { projectLink } from '../shelf/link';
 import { onThisPage } from '../shelf/start';
@@ -24,28 +24,30 @@ export function ThisProject() {
       () => false,
     );
     setTold(
-      copied ? 'Copied. Whoever has the link has the whole project; nobody else gets it.' : 'Copy the link from here.',
+      copied
+        ? words`Copied. Whoever has the link has the whole project; nobody else gets it.`
+        : words`Copy the link from here.`,
     );
   };
   return (
-    <section className="this-project" aria-label="The open project">
+    <section className="this-project" aria-label={words`The open project`}>
       <h3 className="sheet-name">{name}</h3>
       <div className="sheet-actions">
         <button type="button" className="button" onClick={saveToFile}>
-          Save as a file
+          {words`Save as a file`}
         </button>
         <button type="button" className="button" onClick={() => void makeLink()}>
-          Copy a link
+          {words`Copy a link`}
         </button>
         <button type="button" className="button" onClick={onThisPage().keeper.copy}>
-          Duplicate
+          {words`Duplicate`}
         </button>
       </div>
       {link && (
         <input
           className="link-text"
           readOnly
-          aria-label="Link that holds the project"
+          aria-label={words`Link that holds the project`}
           value={link}
           onFocus={(event) => event.target.select()}
         />

@@ -1,5 +1,6 @@
 import { safeFileName } from '../../files';
 import { saveProject } from '../../project';
+import { own, words } from '../../words';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
 import { download } from './download';
@@ -11,7 +12,7 @@ export function saveToFile(): void {
   const fileName = `${safeFileName(project.name)}.legwork.json`;
   download(saveProject(project), 'application/json', fileName);
   const text = isStale(state)
-    ? `Saved as “${fileName}” with the last values that can be drawn.`
-    : `Saved as “${fileName}”.`;
+    ? words`Saved as “${own(fileName)}” with the last values that can be drawn.`
+    : words`Saved as “${own(fileName)}”.`;
   state.tell({ tone: 'told', text });
 }

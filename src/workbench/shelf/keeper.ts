@@ -156,7 +156,7 @@ export function startKeeper(around: Surroundings): Keeper {
     },
     count,
     say: ({ tone, text, offersCopy }) =>
-      tell({ tone, text, ...(offersCopy && { remedies: [{ name: 'take a copy now', act: copy }] }) }),
+      tell({ tone, text, ...(offersCopy && { remedies: [{ name: words.takeCopy(), act: copy }] }) }),
     tellFault: ({ fault }) => around.tellFault(fault),
   };
 

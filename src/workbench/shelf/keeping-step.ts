@@ -1,3 +1,4 @@
+import { said } from '../../words';
 import { withNotes } from '../store/changes';
 import type { BenchState } from '../store/state';
 import { type Deed, type Event, type EventOf, type Keeping, SOON } from './keeping';
@@ -205,7 +206,7 @@ function troubled({ stand: before, again }: Keeping, fault: unknown): Stepped {
       ? [{ do: 'tellFault', fault }]
       : stand === before
         ? []
-        : [{ do: 'say', tone: 'refused', text: TROUBLE_WORDS[stand] }];
+        : [{ do: 'say', tone: 'refused', text: said(TROUBLE_WORDS[stand]) }];
   return [{ stand, due: true, again: Math.min(2 * again, LATE) }, { do: 'wake', after: again }, ...told];
 }
 
@@ -214,6 +215,6 @@ function well(was: Keeping): Stepped {
   const stand = isElsewhere(was) ? 'elsewhere' : was.bases.has(was.shown.id) ? 'kept' : 'example';
   return [
     { again: SOON, stand },
-    { do: 'say', tone: 'told', text: words.WELL },
+    { do: 'say', tone: 'told', text: words.well() },
   ];
 }

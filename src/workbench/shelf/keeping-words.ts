@@ -1,19 +1,26 @@
-/** What the keeper says. */
-export const WELL = 'Your work is kept on this computer again.';
+import { all, own, say, words } from '../../words';
+import { sentence } from '../store/refusal';
 
-export const open = (name: string): string => `“${name}” is open.`;
+/** What the keeper says. */
+export const well = (): string => words`Your work is kept on this computer again.`;
+
+export const open = (name: string): string => words`“${own(name)}” is open.`;
 
 export const elsewhere = (name: string): string =>
-  `“${name}” is open in another tab, and is kept from there. What you change here goes into a copy of its own.`;
+  words`“${own(name)}” is open in another tab, and is kept from there. What you change here goes into a copy of its own.`;
 
-export const regained = (name: string): string => `The other tab is closed: “${name}” is kept from here again.`;
+export const takeCopy = (): string => words`take a copy now`;
 
-export const parted = (name: string, own: string): string =>
-  `“${name}” was changed in another tab, too: what you changed of it here is now “${own}”.`;
+export const regained = (name: string): string =>
+  words`The other tab is closed: “${own(name)}” is kept from here again.`;
 
-export const copied = (name: string): string => `What is on the table is now a project of its own: “${name}”.`;
+export const parted = (name: string, copy: string): string =>
+  words`“${own(name)}” was changed in another tab, too: what you changed of it here is now “${own(copy)}”.`;
 
-export function setAside(what: readonly string[]): string {
-  const text = `${what.join(', and ')} can’t be read. It is set aside as it is, and listed under Projects.`;
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
+export const copied = (name: string): string =>
+  words`What is on the table is now a project of its own: “${own(name)}”.`;
+
+export const setAside = (what: readonly string[]): string =>
+  sentence(
+    words`${all(what.map((one) => say`${own(one)}`))} can’t be read. It is set aside as it is, and listed under Projects.`,
+  );

@@ -1,3 +1,4 @@
+import { words } from '../../words';
 import { noHistory } from '../store/history';
 import { type Keeper, LAST } from './keeper';
 import { shelveNotes } from './shelve-notes';
@@ -27,6 +28,6 @@ async function tellUnread({ shelf, bench }: Surroundings, id: string): Promise<v
   if (!(await shelf.list()).some((one) => one.id === id)) return;
   bench.getState().tell({
     tone: 'refused',
-    text: 'The project that was open last can’t be read here. It is left as it is, and listed under Projects with all others.',
+    text: words`The project that was open last can’t be read here. It is left as it is, and listed under Projects with all others.`,
   });
 }

@@ -1,3 +1,4 @@
+import { say } from '../../words';
 import { tellFaultOnce } from '../save/faults';
 import { useBench } from '../store/bench';
 import { openNews } from './holding';
@@ -42,5 +43,5 @@ export const surroundingsOfPage = (shelf: Shelf): Surroundings => ({
     return () => ending.abort();
   },
   tellFault: (fault) =>
-    tellFaultOnce('keeping your work', fault, 'Save the project as a file now, then load the page again.'),
+    tellFaultOnce(say`keeping your work`, fault, say`Save the project as a file now, then load the page again.`),
 });

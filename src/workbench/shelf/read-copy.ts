@@ -96,6 +96,7 @@ const LONGEST = 2000;
 const decimals = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(10));
 const value = v.union([
   v.string(),
+  v.strictObject({ own: v.pipe(v.string(), v.maxLength(LONGEST)) }),
   v.strictObject({ mm: figure }),
   v.strictObject({ amount: figure }),
   v.strictObject({ degrees: figure }),
@@ -105,9 +106,16 @@ const value = v.union([
 const values = <Value>(of: v.GenericSchema<unknown, Value>) => v.pipe(v.array(of), v.maxLength(40));
 const phraseOf = <Value>(of: v.GenericSchema<unknown, Value>) =>
   v.strictObject({ template: v.pipe(v.string(), v.minLength(1), v.maxLength(LONGEST)), values: values(of) });
+const simple = phraseOf(value);
+const within = v.union([
+  value,
+  simple,
+  v.strictObject({ inside: simple }),
+  v.strictObject({ list: values(simple), joined: v.picklist(['and', 'or', 'comma']) }),
+]);
 /** A sentence about a number in a field; it holds another one at most. Copies of before have its parts in a row. */
 const problem = v.union([
-  phraseOf(v.union([value, phraseOf(value)])),
+  phraseOf(within),
   v.pipe(
     values(value),
     v.minLength(1),

@@ -1,3 +1,4 @@
+import { own, words } from '../../words';
 import type { History } from '../store/history';
 import { type Copy, hashOf } from './copy';
 import { found, openDatabase, type Within } from './database';
@@ -126,8 +127,8 @@ async function takeCopy(store: IDBObjectStore, id: string) {
   const way = readHistory(history);
   const broken: [what: string, raw: unknown][] = slots
     .filter((slot) => slot !== undefined && !readCopy(slot, id)?.whole)
-    .map((slot) => [`a copy of “${read.project.name}”`, slot]);
-  if (!way.whole) broken.push([`some of what could be undone in “${read.project.name}”`, history]);
+    .map((slot) => [words`a copy of “${own(read.project.name)}”`, slot]);
+  if (!way.whole) broken.push([words`some of what could be undone in “${own(read.project.name)}”`, history]);
   return { read, history: way.history, broken };
 }
 
@@ -142,11 +143,12 @@ async function putCopy(store: IDBObjectStore, copy: Copy, history: History | und
   if (newest && newest.revision > base) return { ok: false, newer: newest };
   const at = newest !== undefined && slots[0] === newest.copy ? 1 : 0;
   const old = slots[at];
-  if (old !== undefined && !readCopy(old, copy.id)?.whole) await setAside(store, copy.id, 'a copy of a project', old);
+  if (old !== undefined && !readCopy(old, copy.id)?.whole)
+    await setAside(store, copy.id, words`a copy of a project`, old);
   store.put(copy, slotKey(copy.id, SLOTS[at]));
   if (history) {
     if (!isOwn(before, newest?.revision) && !readHistory(before).whole)
-      await setAside(store, copy.id, 'some of what could be undone in a project', before);
+      await setAside(store, copy.id, words`some of what could be undone in a project`, before);
     store.put({ ...history, revision: copy.revision } satisfies ShelvedHistory, historyKey(copy.id));
   }
   store.put(copy.id, 'last');
@@ -177,7 +179,7 @@ async function setAside(store: IDBObjectStore, owner: string, what: string, raw:
 function asideFrom([key, value]: Entries[number]): Aside {
   const { what, raw } = (typeof value === 'object' && value !== null ? value : {}) as Partial<Aside>;
   // As they were set aside at first, without a word.
-  return typeof what === 'string' ? { key, what, raw } : { key, what: 'a copy of a project', raw: value };
+  return typeof what === 'string' ? { key, what, raw } : { key, what: words`a copy of a project`, raw: value };
 }
 
 async function removeProject(store: IDBObjectStore, id: string, within: Within): Promise<() => Promise<void>> {

@@ -1,4 +1,5 @@
 import { saveProject } from '../../project';
+import { words } from '../../words';
 import { noHistory } from '../store/history';
 import { copied } from './copied';
 import { type Copy, checkOf } from './copy';
@@ -27,7 +28,7 @@ export async function shelveNotes(around: Surroundings): Promise<{ left: readonl
     try {
       if (read) await shelveNote(around, noted, read);
       else {
-        await around.shelf.setAside('note', 'what was noted when a page was closed', text);
+        await around.shelf.setAside('note', words`what was noted when a page was closed`, text);
         around.onComputer.remove(key);
       }
     } catch (fault) {

@@ -1,5 +1,5 @@
 import { openProject } from '../../project';
-import { printPhrase } from '../../words';
+import { inTurn, own, said, say, words } from '../../words';
 import { tellFault, watchFaults } from '../save/faults';
 import { useBench } from '../store/bench';
 import { broughtIn, withNotes } from '../store/changes';
@@ -40,12 +40,12 @@ export async function bringBack(): Promise<void> {
     }, PATIENCE);
   });
   await Promise.race([openLast(around, keeper, () => !late), patience]);
-  if (late && location.hash === '') useBench.getState().tell({ tone: 'refused', text: LATE });
+  if (late && location.hash === '') useBench.getState().tell({ tone: 'refused', text: said(LATE) });
   await openLink();
   window.addEventListener('hashchange', () => void openLink());
 }
 
-const LATE = 'This browser is slow to give back what it keeps: your projects are listed under Projects when it does.';
+const LATE = say`This browser is slow to give back what it keeps: your projects are listed under Projects when it does.`;
 
 /** Opens the project that a link holds, as a project of its own, and takes it out of the address. */
 async function openLink(): Promise<void> {
@@ -56,21 +56,21 @@ async function openLink(): Promise<void> {
     history.replaceState(null, '', location.pathname + location.search);
     if (text.ok) openLinked(text.value);
     else {
-      const why = text.problems.map(({ phrase }) => printPhrase(phrase, 'cm')).join(' ');
-      tell({ tone: 'refused', text: `This link ${why} Nothing here was changed.` });
+      const why = inTurn(text.problems.map(({ phrase }) => phrase));
+      tell({ tone: 'refused', text: words`This link ${why} Nothing here was changed.` });
     }
   } catch (fault) {
     // No fault of the link: what is on the bench stays, and the page goes on.
-    tellFault('opening a link', fault);
+    tellFault(say`opening a link`, fault);
   }
 }
 
 function openLinked(text: string): void {
   const result = openProject(text);
   if (!result.ok) {
-    useBench.getState().tell({ tone: 'refused', text: refusal(result.problems, 'The link') });
+    useBench.getState().tell({ tone: 'refused', text: refusal(result.problems, words`The link`) });
     return;
   }
-  const told = `“${result.value.name}” came with the link, and is now a project of yours.`;
-  useBench.setState((state) => broughtIn(state, result.value, 'opening a link', withNotes(told, result.notes)));
+  const told = words`“${own(result.value.name)}” came with the link, and is now a project of yours.`;
+  useBench.setState((state) => broughtIn(state, result.value, words`opening a link`, withNotes(told, result.notes)));
 }

@@ -1,3 +1,4 @@
+import { type Phrase, say } from '../../words';
 import { NoStorage } from './database';
 
 /** Why something is not kept: no room, no storage, or a fault of Legwork's own. */
@@ -25,7 +26,7 @@ export function troubleOf(fault: unknown): Trouble {
 }
 
 /** One sentence for each, with what to do. */
-export const TROUBLE_WORDS: Readonly<Record<Exclude<Trouble, 'fault'>, string>> = {
-  full: 'There is no room left on this computer: your work goes on, but save it as a file to keep it.',
-  off: 'This browser keeps nothing for Legwork: your work goes on, but save it as a file to keep it.',
+export const TROUBLE_WORDS: Readonly<Record<Exclude<Trouble, 'fault'>, Phrase>> = {
+  full: say`There is no room left on this computer: your work goes on, but save it as a file to keep it.`,
+  off: say`This browser keeps nothing for Legwork: your work goes on, but save it as a file to keep it.`,
 };

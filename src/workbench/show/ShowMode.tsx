@@ -1,5 +1,5 @@
 import { Suspense, useEffect } from 'react';
-import { isSaid, printPhrase } from '../../words';
+import { isSaid, number, type Phrase, printPhrase, said, say, words } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { late, withLate } from '../faults/late';
 import { useManner } from '../look/manner';
@@ -10,7 +10,7 @@ import { useTable } from '../table/table-state';
 import { usePlaying } from '../working/RunButtons';
 import { useRun } from '../working/run';
 
-const ShowSewing = late(() => import('./ShowSewing'), { what: 'The step of the sewing', place: 'bit' });
+const ShowSewing = late(() => import('./ShowSewing'), { what: say`The step of the sewing`, place: 'bit' });
 
 /** For a class: the drawing, one sentence in large type, and keys. */
 export default function ShowMode() {
@@ -26,11 +26,11 @@ export default function ShowMode() {
   usePlaying();
   useShowKeys();
   return (
-    <section className="show" aria-label="Show mode">
+    <section className="show" aria-label={words`Show mode`}>
       <h1 className="show-station">
-        {STATION_NAMES[station]}
-        {step && ` · ${here + 1} of ${steps.length}`}
-        {playing && ' · playing'}
+        {said(STATION_NAMES[station])}
+        {step && ` · ${words`${number(here + 1, 0)} of ${number(steps.length, 0)}`}`}
+        {playing && ` · ${words`playing`}`}
       </h1>
       <p className="show-step" role="status">
         {station === 'sew' && (
@@ -43,15 +43,15 @@ export default function ShowMode() {
           <span className="show-formula">{printPhrase(step.formula, units)}</span>
         )}
       </p>
-      <ul className="show-keys" aria-label="Keys">
+      <ul className="show-keys" aria-label={words`Keys`}>
         {KEYS.filter(({ at }) => at === undefined || at === station).map(({ key, what }) => (
-          <li key={key}>
-            <kbd>{key}</kbd> {what}
+          <li key={key.template}>
+            <kbd>{said(key)}</kbd> {said(what)}
           </li>
         ))}
         <li>
           <button type="button" className="plain-link" onClick={leave}>
-            <kbd>Esc</kbd> leave
+            <kbd>{words`Esc`}</kbd> {words`leave`}
           </button>
         </li>
       </ul>
@@ -60,16 +60,16 @@ export default function ShowMode() {
 }
 
 /** What the strip says; the digits and the rest are answered below. */
-const KEYS: readonly { readonly key: string; readonly what: string; readonly at?: string }[] = [
-  { key: '→', what: 'next' },
-  { key: '←', what: 'back' },
-  { key: 'space', what: 'play' },
-  { key: `1–${STATIONS.length}`, what: 'station' },
-  { key: 'W', what: 'whole drawing' },
-  { key: 'J', what: 'the join', at: 'leg' },
-  { key: 'C', what: 'chalkboard' },
-  { key: 'U', what: 'unit' },
-  { key: '+ − F', what: 'zoom, fit' },
+const KEYS: readonly { readonly key: Phrase; readonly what: Phrase; readonly at?: string }[] = [
+  { key: say`→`, what: say`next` },
+  { key: say`←`, what: say`back` },
+  { key: say`space`, what: say`play` },
+  { key: say`1–${number(STATIONS.length, 0)}`, what: say`station` },
+  { key: say`W`, what: say`whole drawing` },
+  { key: say`J`, what: say`the join`, at: 'leg' },
+  { key: say`C`, what: say`chalkboard` },
+  { key: say`U`, what: say`unit` },
+  { key: say`+ − F`, what: say`zoom, fit` },
 ];
 
 function leave(): void {
@@ -83,7 +83,7 @@ function leave(): void {
 function move(by: 1 | -1): void {
   if (useBench.getState().station === 'sew')
     withLate(
-      'The sewing',
+      words`The sewing`,
       () => import('../working/sewing-run'),
       (run) => run.moveSewing(by),
     );

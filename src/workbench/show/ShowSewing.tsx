@@ -1,5 +1,5 @@
 import { sewingOf } from '../../project';
-import { printPhrase, words } from '../../words';
+import { number, printPhrase, words } from '../../words';
 import { useBench } from '../store/bench';
 import { stepShown } from '../working/sewing-run';
 import { useSewingShown } from '../working/sewing-shown';
@@ -16,7 +16,7 @@ export default function ShowSewing() {
   return (
     <>
       <span className="show-sentence">
-        {steps.indexOf(step) + 1} of {steps.length}: {words`${step.title}`}.
+        {words`${number(steps.indexOf(step) + 1, 0)} of ${number(steps.length, 0)}: ${step.title}.`}
       </span>
       <span className="show-formula">{step.tasks.map((task) => printPhrase(task, units)).join(' ')}</span>
     </>

@@ -1,5 +1,5 @@
 import { NO_CORRECTIONS } from '../../block';
-import { say } from '../../words';
+import { say, words } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { Differences } from '../chalk/Differences';
 import { useFirstCut } from '../chalk/first-cut';
@@ -47,12 +47,12 @@ export function AfterWearing() {
           focusOn(`#${fieldId('fit.flatSeat')}`);
         }}
       >
-        I wore them: correct what I see
+        {words`I wore them: correct what I see`}
       </button>
     );
   }
   return (
-    <Group name="After wearing">
+    <Group name={words`After wearing`}>
       {SEEN.map(({ key, help }) => (
         <QuantityField key={key} path={`fit.${key}`} quantity={length} help={help} />
       ))}
@@ -65,7 +65,7 @@ export function AfterWearing() {
           focusOn('.wearing');
         }}
       >
-        Take the corrections back
+        {words`Take the corrections back`}
       </button>
     </Group>
   );
@@ -74,10 +74,11 @@ export function AfterWearing() {
 /** What the corrections came to, against the outline that was worn: dotted on the drawing. */
 function Corrected() {
   const firstCut = useFirstCut();
-  if (!firstCut) return <p className="field-help">Nothing is corrected yet: the drawing shows what was worn.</p>;
+  if (!firstCut)
+    return <p className="field-help">{words`Nothing is corrected yet: the drawing shows what was worn.`}</p>;
   return (
     <div className="corrected">
-      <p className="field-help">The dotted line is what was worn. Against it:</p>
+      <p className="field-help">{words`The dotted line is what was worn. Against it:`}</p>
       <Differences from={firstCut} />
     </div>
   );

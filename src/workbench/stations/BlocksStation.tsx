@@ -1,6 +1,6 @@
 import { useRef } from 'react';
 import { exampleProject } from '../../project';
-import { mm, say } from '../../words';
+import { mm, say, words } from '../../words';
 import { AutoField } from '../fields/AutoField';
 import { FileInput } from '../fields/FileInput';
 import { QuantityField } from '../fields/QuantityField';
@@ -22,10 +22,10 @@ function BroughtBlocks() {
   const choose = useBench((state) => state.choose);
   return (
     <>
-      <p>These blocks were brought along. They are used as they are.</p>
+      <p>{words`These blocks were brought along. They are used as they are.`}</p>
       <button type="button" className="button" onClick={() => choose('block', exampleProject.block)}>
-        <span className="take-name">Draft them from the body instead</span>
-        <span className="take-what">undo brings yours back</span>
+        <span className="take-name">{words`Draft them from the body instead`}</span>
+        <span className="take-what">{words`undo brings yours back`}</span>
       </button>
       <OwnBlocks />
     </>
@@ -72,20 +72,20 @@ function OwnBlocks() {
   return (
     <div className="take">
       <button type="button" className="button" onClick={() => file.current?.click()}>
-        <span className="take-name">Bring your own blocks</span>
-        <span className="take-what">an SVG drawing at true size, its lines called front-waist, front-centre …</span>
+        <span className="take-name">{words`Bring your own blocks`}</span>
+        <span className="take-what">{words`an SVG drawing at true size, its lines called front-waist, front-centre …`}</span>
       </button>
       <button type="button" className="button" aria-haspopup="dialog" onClick={() => openPhoto()}>
-        <span className="take-name">From a photograph</span>
-        <span className="take-what">of blocks on paper: flattened, marked and drawn at true size</span>
+        <span className="take-name">{words`From a photograph`}</span>
+        <span className="take-what">{words`of blocks on paper: flattened, marked and drawn at true size`}</span>
       </button>
       <button type="button" className="button" disabled={stale} onClick={() => take('blocks')}>
-        <span className="take-name">Save these blocks</span>
-        <span className="take-what">as such a drawing, to print, correct and bring back</span>
+        <span className="take-name">{words`Save these blocks`}</span>
+        <span className="take-what">{words`as such a drawing, to print, correct and bring back`}</span>
       </button>
       <FileInput
         opener={file}
-        label="Drawing of the blocks"
+        label={words`Drawing of the blocks`}
         accept=".svg,image/svg+xml"
         onFiles={([drawing]) => drawing && void bringBlocks(drawing)}
       />

@@ -5,8 +5,8 @@ import { useBench } from '../store/bench';
 import { percentage } from '../store/quantity';
 
 const KINDS = [
-  { key: 'woven', name: 'woven' },
-  { key: 'knit', name: 'knit' },
+  { key: 'woven', name: say`woven` },
+  { key: 'knit', name: say`knit` },
 ];
 
 /** The cloth, asked together with the body: what goes round it has to pass over it. */
@@ -39,8 +39,8 @@ export function BodyCloth() {
 }
 
 const WASHED = [
-  { key: 'first', name: 'washed first' },
-  { key: 'later', name: 'not washed' },
+  { key: 'first', name: say`washed first` },
+  { key: 'later', name: say`not washed` },
 ];
 
 /** Cloth that shrinks after it is sewn is cut larger. */

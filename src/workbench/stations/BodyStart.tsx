@@ -1,14 +1,14 @@
 import { useState } from 'react';
 import { STARTING_BODIES, type StartingBody, type StartingKind, startingSource } from '../../body';
 import { formatLength, type Units } from '../../length';
-import { printPhrase } from '../../words';
+import { number, printPhrase, say, words } from '../../words';
 import { Switch } from '../fields/Switch';
 import { useBench } from '../store/bench';
 
 const KINDS = [
-  { key: 'woman', name: 'woman' },
-  { key: 'man', name: 'man' },
-  { key: 'child', name: 'child' },
+  { key: 'woman', name: say`woman` },
+  { key: 'man', name: say`man` },
+  { key: 'child', name: say`child` },
 ];
 
 /** A body to start from where no tape is at hand: the middle of many people, filled in as one step to undo. */
@@ -27,16 +27,16 @@ export function BodyStart() {
     choose('body', { label, ...start.figures });
     tell({
       tone: 'told',
-      text: `The fields hold the middle of ${start.people} people: now correct what you can measure.`,
+      text: words`The fields hold the middle of ${number(start.people, 0)} people: now correct what you can measure.`,
     });
   };
   return (
     <details className="more">
       <summary>
-        Start from a body like mine <span className="quiet">where no tape is at hand</span>
+        {words`Start from a body like mine`} <span className="quiet">{words`where no tape is at hand`}</span>
       </summary>
       <Switch
-        label="Whose"
+        label={words`Whose`}
         choices={KINDS}
         chosen={kind}
         onPick={(key) => {
@@ -46,7 +46,7 @@ export function BodyStart() {
       />
       <div className="field">
         <label className="field-label" htmlFor="start-by">
-          {kind === 'child' ? 'How old' : 'Hip about'}
+          {kind === 'child' ? words`How old` : words`Hip about`}
         </label>
         <span className="field-box field-pick field-short">
           <select
@@ -67,15 +67,15 @@ export function BodyStart() {
         {source}
       </p>
       <button type="button" className="button" onClick={fill}>
-        <span className="take-name">Fill the fields</span>
-        <span className="take-what">The measurements that stand there now give way; undo brings them back.</span>
+        <span className="take-name">{words`Fill the fields`}</span>
+        <span className="take-what">{words`The measurements that stand there now give way; undo brings them back.`}</span>
       </button>
     </details>
   );
 }
 
 const chosenBy = (kind: StartingKind, by: number, units: Units): string =>
-  kind === 'child' ? `${by} years` : formatLength(by, units);
+  kind === 'child' ? words`${number(by, 0)} years` : formatLength(by, units);
 
 function nearest(bodies: readonly StartingBody[], wanted: number): StartingBody | undefined {
   return [...bodies].sort((a, b) => Math.abs(a.by - wanted) - Math.abs(b.by - wanted))[0];

@@ -8,7 +8,7 @@ import {
   measurements,
 } from '../../body';
 import { valueAt } from '../../project';
-import { mm, type Phrase, say, words } from '../../words';
+import { mm, number, type Phrase, said, say, words } from '../../words';
 import { Group } from '../fields/Group';
 import { QuantityField } from '../fields/QuantityField';
 import { SwitchField } from '../fields/SwitchField';
@@ -23,11 +23,11 @@ import { Sleeping } from './Sleeping';
 const needed = measurements.filter((one) => one.required);
 
 /** The measurements that are not needed, by what they are for. */
-const OTHERS: readonly { readonly name: string; readonly keys: readonly MeasurementKey[] }[] = [
-  { name: 'For the fit of the seat', keys: ['hipDepth', 'crotchLength', 'frontCrotchLength', 'highHipGirth'] },
-  { name: 'Round the leg', keys: ['thighGirth', 'kneeGirth', 'calfGirth', 'ankleGirth', 'footEntryGirth'] },
-  { name: 'To place and to prove', keys: ['waistToKnee', 'outsideLeg'] },
-  { name: 'For the estimates', keys: ['height', 'ageYears'] },
+const OTHERS: readonly { readonly name: Phrase; readonly keys: readonly MeasurementKey[] }[] = [
+  { name: say`For the fit of the seat`, keys: ['hipDepth', 'crotchLength', 'frontCrotchLength', 'highHipGirth'] },
+  { name: say`Round the leg`, keys: ['thighGirth', 'kneeGirth', 'calfGirth', 'ankleGirth', 'footEntryGirth'] },
+  { name: say`To place and to prove`, keys: ['waistToKnee', 'outsideLeg'] },
+  { name: say`For the estimates`, keys: ['height', 'ageYears'] },
 ];
 
 /** The tape: four measurements that the draft needs, those that make it fit better, and the cloth that goes round. */
@@ -62,11 +62,12 @@ function OtherMeasurements() {
   return (
     <details className="more">
       <summary>
-        More measurements <span className="quiet">{taken} taken; others are estimated or left out</span>
-        {minded > 0 && <span className="mind-count">{minded} to mind</span>}
+        {words`More measurements`}{' '}
+        <span className="quiet">{words`${number(taken, 0)} taken; others are estimated or left out`}</span>
+        {minded > 0 && <span className="mind-count">{words`${number(minded, 0)} to mind`}</span>}
       </summary>
       {OTHERS.map((group) => (
-        <Group key={group.name} name={group.name}>
+        <Group key={group.name.template} name={said(group.name)}>
           {measurements
             .filter(({ key }) => group.keys.includes(key))
             .map((one) => (
@@ -116,8 +117,8 @@ function useHelp({ key, definition }: Measurement): Phrase {
 const NAPPY_AGE = 5;
 
 const NAPPY = [
-  { key: 'no', name: 'without' },
-  { key: 'yes', name: 'with a nappy' },
+  { key: 'no', name: say`without` },
+  { key: 'yes', name: say`with a nappy` },
 ];
 
 function Nappy() {

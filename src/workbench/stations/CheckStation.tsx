@@ -1,6 +1,6 @@
 import type { Check } from '../../check';
 import { checksOf } from '../../project';
-import { printPhrase } from '../../words';
+import { printPhrase, words } from '../../words';
 import { inOrder } from '../finished/order';
 import { Verdict } from '../finished/Verdict';
 import { useBench } from '../store/bench';
@@ -28,7 +28,7 @@ const rowId = (check: Check): string => `check-${check.id}`;
 function CheckRow({ check }: { readonly check: Check }) {
   const units = useBench((state) => state.project.units);
   const remedy = useBench((state) => state.remedy);
-  const words = printPhrase(check.remedy, units);
+  const advice = printPhrase(check.remedy, units);
   const label = check.fix && printPhrase(check.fix.label, units);
   // The button goes with the fault; who pressed it stays at the check, wherever it moves in the list.
   const apply = () => {
@@ -39,9 +39,9 @@ function CheckRow({ check }: { readonly check: Check }) {
     <li id={rowId(check)} tabIndex={-1}>
       <Verdict verdict={check.verdict} />
       <span>
-        <span className="check-name">{printPhrase(check.name, units)}</span>
+        <span className="check-name">{words`${check.name}`}</span>
         <span className="check-reason">{printPhrase(check.reason, units)}</span>
-        {words !== '' && words !== `${label}.` && <span className="check-remedy">{words}</span>}
+        {advice !== '' && advice !== `${label}.` && <span className="check-remedy">{advice}</span>}
         {label && (
           <button type="button" className="check-fix" onClick={apply}>
             {label}

@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import { mm, say } from '../../words';
+import { mm, say, words } from '../../words';
 import { Group } from '../fields/Group';
 import { PickField } from '../fields/PickField';
 import { QuantityField } from '../fields/QuantityField';
@@ -13,15 +13,15 @@ import { ClothWidths } from './cloth/ClothWidths';
 import { ShoppingList } from './cloth/ShoppingList';
 
 const LAYOUTS = [
-  { key: 'best', name: 'as takes least' },
-  { key: 'single', name: 'a single layer' },
-  { key: 'foldedLengthwise', name: 'folded lengthwise' },
-  { key: 'foldedCrosswise', name: 'folded crosswise' },
+  { key: 'best', name: say`as takes least` },
+  { key: 'single', name: say`a single layer` },
+  { key: 'foldedLengthwise', name: say`folded lengthwise` },
+  { key: 'foldedCrosswise', name: say`folded crosswise` },
 ];
 
 const WAYS = [
-  { key: 'either', name: 'either way up' },
-  { key: 'one', name: 'one way' },
+  { key: 'either', name: say`either way up` },
+  { key: 'one', name: say`one way` },
 ];
 
 /** The cloth, how it lies, how much of it to buy, and everything else to buy. */
@@ -30,20 +30,20 @@ export default function ClothStation() {
   return (
     <>
       <ClothResult />
-      <Group name="The lay">
+      <Group name={words`The lay`}>
         <Laying />
       </Group>
-      <Group name="Where cloth is saved">
+      <Group name={words`Where cloth is saved`}>
         <ClothSavings />
       </Group>
-      <Group name="Other widths">
+      <Group name={words`Other widths`}>
         <ClothWidths />
       </Group>
-      <Group name="Shrinking and matching">
+      <Group name={words`Shrinking and matching`}>
         <Shrinking />
         <Matching />
       </Group>
-      <Group name="To buy">
+      <Group name={words`To buy`}>
         <ShoppingList />
       </Group>
     </>

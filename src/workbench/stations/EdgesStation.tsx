@@ -1,4 +1,4 @@
-import { say } from '../../words';
+import { say, words } from '../../words';
 import { Group } from '../fields/Group';
 import { QuantityField } from '../fields/QuantityField';
 import { useBench } from '../store/bench';
@@ -12,18 +12,18 @@ import { WaistFields } from './edges/WaistFields';
 export function EdgesStation() {
   return (
     <>
-      <Group name="At the waist">
+      <Group name={words`At the waist`}>
         <WaistFields />
         <Cautions about={['waist.finish', 'waist.elasticWidth']} noted />
       </Group>
-      <Group name="At the hem">
+      <Group name={words`At the hem`}>
         <HemFields />
         <Cautions about={['hem.finish', 'hem.elasticWidth']} />
       </Group>
-      <Group name="Pocket">
+      <Group name={words`Pocket`}>
         <PocketFields />
       </Group>
-      <Group name="Seam allowances">
+      <Group name={words`Seam allowances`}>
         <Allowances />
       </Group>
     </>

@@ -1,5 +1,5 @@
 import { NO_DIFFERENCES, type SideDifferences } from '../../leg';
-import { type Phrase, say } from '../../words';
+import { type Phrase, said, say, words } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { fieldId } from '../fields/FieldRow';
 import { Group } from '../fields/Group';
@@ -16,8 +16,8 @@ const MORE: readonly { readonly key: keyof SideDifferences; readonly help: Phras
 ];
 
 const SIDES = [
-  { side: 'left', name: 'Left, as worn' },
-  { side: 'right', name: 'Right, as worn' },
+  { side: 'left', name: say`Left, as worn` },
+  { side: 'right', name: say`Right, as worn` },
 ] as const;
 
 /** What one side of the body has more than the other: opened by hand, and taken back in one press. */
@@ -34,14 +34,14 @@ export function LeftRight() {
           focusOn(`#${fieldId('sides.left.fullerHip')}`);
         }}
       >
-        Left and right differ
+        {words`Left and right differ`}
       </button>
     );
   }
   return (
     <>
       {SIDES.map(({ side, name }) => (
-        <Group key={side} name={name}>
+        <Group key={side} name={said(name)}>
           {MORE.map(({ key, help }) => (
             <QuantityField key={key} path={`sides.${side}.${key}`} quantity={length} help={help} />
           ))}
@@ -55,7 +55,7 @@ export function LeftRight() {
           focusOn('.sided');
         }}
       >
-        Left and right are alike
+        {words`Left and right are alike`}
       </button>
     </>
   );

@@ -1,5 +1,5 @@
 import { LENGTH_NAMES } from '../../leg';
-import { mm, say, words } from '../../words';
+import { mm, say } from '../../words';
 import { PickField } from '../fields/PickField';
 import { QuantityField } from '../fields/QuantityField';
 import { useBench } from '../store/bench';
@@ -30,10 +30,10 @@ export default function LegStation() {
 }
 
 const SHAPES = [
-  { key: 'pyjama', name: 'pyjama, tapered' },
-  { key: 'straight', name: 'straight' },
-  { key: 'block', name: 'as the block' },
-  { key: 'hemGirth', name: 'to a hem girth' },
+  { key: 'pyjama', name: say`pyjama, tapered` },
+  { key: 'straight', name: say`straight` },
+  { key: 'block', name: say`as the block` },
+  { key: 'hemGirth', name: say`to a hem girth` },
 ];
 
 function Shape() {
@@ -62,9 +62,9 @@ function Shape() {
   );
 }
 
-const lengths = () => [
-  ...Object.entries(LENGTH_NAMES).map(([key, name]) => ({ key, name: words`${name}` })),
-  { key: 'inseam', name: 'an inseam' },
+const LENGTHS = [
+  ...Object.entries(LENGTH_NAMES).map(([key, name]) => ({ key, name: say`${name}` })),
+  { key: 'inseam', name: say`an inseam` },
 ];
 
 function Length() {
@@ -77,7 +77,7 @@ function Length() {
     <>
       <PickField
         path="leg.length"
-        choices={lengths()}
+        choices={LENGTHS}
         chosen={byHand ? 'inseam' : chosen}
         help={say`Finished inseam ${mm(inseamFront)}.`}
         onPick={(key) =>

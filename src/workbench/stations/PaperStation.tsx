@@ -1,7 +1,7 @@
 import { formatLength } from '../../length';
 import { sheetsOf } from '../../project';
 import { correctionRemarks, OWN_SIZE, PAPER_SIZES, printerTest } from '../../sheets';
-import { number, say } from '../../words';
+import { number, own, say, words } from '../../words';
 import { Group } from '../fields/Group';
 import { PickField } from '../fields/PickField';
 import { QuantityField } from '../fields/QuantityField';
@@ -11,24 +11,27 @@ import { barMeasured, length } from '../store/quantity';
 import { Take } from './Take';
 import { useFewestSheets } from './use-fewest-sheets';
 
-const PAPERS = [...PAPER_SIZES.map(({ name }) => ({ key: name, name })), { key: OWN_SIZE, name: 'a size of your own' }];
+const PAPERS = [
+  ...PAPER_SIZES.map(({ name }) => ({ key: name, name: say`${own(name)}` })),
+  { key: OWN_SIZE, name: say`a size of your own` },
+];
 
 const ORIENTATIONS = [
-  { key: 'auto', name: 'fewest sheets' },
-  { key: 'portrait', name: 'upright' },
-  { key: 'landscape', name: 'lying' },
+  { key: 'auto', name: say`fewest sheets` },
+  { key: 'portrait', name: say`upright` },
+  { key: 'landscape', name: say`lying` },
 ];
 
 const SCALES = [
-  { key: '1', name: 'true size', scale: 1 },
-  { key: '1/2', name: 'half', scale: 1 / 2 },
-  { key: '1/3', name: 'a third', scale: 1 / 3 },
-  { key: '1/4', name: 'a quarter', scale: 1 / 4 },
+  { key: '1', name: say`true size`, scale: 1 },
+  { key: '1/2', name: say`half`, scale: 1 / 2 },
+  { key: '1/3', name: say`a third`, scale: 1 / 3 },
+  { key: '1/4', name: say`a quarter`, scale: 1 / 4 },
 ] as const;
 
 const ALLOWANCES = [
-  { key: 'scaled', name: 'as small' },
-  { key: 'full', name: 'full width' },
+  { key: 'scaled', name: say`as small` },
+  { key: 'full', name: say`full width` },
 ];
 
 /** How the pattern comes to paper, and the files to take away. */
@@ -37,10 +40,10 @@ export default function PaperStation() {
   return (
     <>
       <Sheets />
-      <Group name="Size of the pattern">
+      <Group name={words`Size of the pattern`}>
         <Scale />
       </Group>
-      <Group name="Your printer">
+      <Group name={words`Your printer`}>
         <Correction />
       </Group>
       <Take />
@@ -118,7 +121,7 @@ function Correction() {
   return (
     <>
       <p className="field-help">
-        Print the test page below at 100 %, measure its two bars, and type what they measure.
+        {words`Print the test page below at 100 %, measure its two bars, and type what they measure.`}
       </p>
       <QuantityField
         path="paper.correctX"

@@ -1,4 +1,4 @@
-import { say } from '../../words';
+import { say, words } from '../../words';
 import { Group } from '../fields/Group';
 import { PickField } from '../fields/PickField';
 import { QuantityField } from '../fields/QuantityField';
@@ -6,8 +6,8 @@ import { useBench } from '../store/bench';
 import { length } from '../store/quantity';
 
 const GROUNDS = [
-  { key: 'dark', name: 'light on dark' },
-  { key: 'light', name: 'dark on light' },
+  { key: 'dark', name: say`light on dark` },
+  { key: 'light', name: say`dark on light` },
 ];
 
 /** How the projector's file is drawn. */
@@ -15,7 +15,7 @@ export function ProjectorFields() {
   const ground = useBench((state) => state.project.projector.ground);
   const choose = useBench((state) => state.choose);
   return (
-    <Group name="For the projector">
+    <Group name={words`For the projector`}>
       <QuantityField path="projector.line" quantity={length} help={say`Thicker where the room is bright.`} />
       <PickField
         path="projector.ground"

@@ -6,8 +6,8 @@ import { SewingList } from './sew/SewingList';
 import { StepWords } from './sew/StepWords';
 
 const MACHINES = [
-  { key: 'plain', name: 'plain machine' },
-  { key: 'serger', name: 'serger too' },
+  { key: 'plain', name: say`plain machine` },
+  { key: 'serger', name: say`serger too` },
 ];
 
 /** The order of work for these choices, a step at a time; its picture lies on the table. */

@@ -4,8 +4,8 @@ import { useBench } from '../store/bench';
 import { Cautions } from './Cautions';
 
 const CHOICES = [
-  { key: 'no', name: 'no' },
-  { key: 'yes', name: 'yes' },
+  { key: 'no', name: say`no` },
+  { key: 'yes', name: say`yes` },
 ];
 
 /** Whether it is for sleeping, which the rules for nightwear ask, and what is to mind then. */

@@ -1,12 +1,12 @@
 import { centreStands } from '../../leg';
-import { printPhrase, say } from '../../words';
+import { inTurn, printPhrase, say, words } from '../../words';
 import { fieldId } from '../fields/FieldRow';
 import { SwitchField } from '../fields/SwitchField';
 import { useBench } from '../store/bench';
 
 const HOW = [
-  { key: 'auto', name: 'as needed' },
-  { key: 'hand', name: 'by hand' },
+  { key: 'auto', name: say`as needed` },
+  { key: 'hand', name: say`by hand` },
 ];
 
 /** How upright the centre lines stand: found by the drafting, or slid by hand; said as what a ruler would measure. */
@@ -15,7 +15,7 @@ export function StraightenField() {
   const byHand = useBench((state) => state.project.leg.straighten !== 'auto');
   const leg = useBench((state) => state.draft.leg);
   const { choose, slide, leave } = useBench.getState();
-  const words = say`Centre back ${centreStands('back', leg.back)}, centre front ${centreStands('front', leg.front)}.`;
+  const stand = say`Centre back ${centreStands('back', leg.back)}, centre front ${centreStands('front', leg.front)}.`;
   const id = fieldId('leg.straighten.slide');
   return (
     <>
@@ -23,13 +23,13 @@ export function StraightenField() {
         path="leg.straighten"
         choices={HOW}
         chosen={byHand ? 'hand' : 'auto'}
-        help={say`${words} ${byHand ? '' : 'Just upright enough to pull on.'}`}
+        help={byHand ? stand : inTurn([stand, say`Just upright enough to pull on.`])}
         onPick={(key) => choose('leg.straighten', key === 'auto' ? 'auto' : leg.straighten)}
       />
       {byHand && (
         <div className="field field-wide">
           <label className="unseen" htmlFor={id}>
-            From as the block leans to upright
+            {words`From as the block leans to upright`}
           </label>
           <input
             id={id}
@@ -38,13 +38,13 @@ export function StraightenField() {
             max="1"
             step="0.02"
             value={leg.straighten}
-            aria-valuetext={printPhrase(words, units)}
+            aria-valuetext={printPhrase(stand, units)}
             onChange={(event) => slide('leg.straighten', Number(event.target.value))}
             onBlur={() => leave('leg.straighten')}
           />
           <span className="slide-ends" aria-hidden="true">
-            <span>as the block leans</span>
-            <span>upright</span>
+            <span>{words`as the block leans`}</span>
+            <span>{words`upright`}</span>
           </span>
         </div>
       )}

@@ -1,5 +1,6 @@
 import { type ReactNode, useRef } from 'react';
 import { type FileKind, SINGLE_FILES } from '../../files';
+import { type Phrase, said, say, words } from '../../words';
 import { readProjects } from '../class/read-projects';
 import { TakeClass } from '../class/TakeClass';
 import { FileInput } from '../fields/FileInput';
@@ -11,7 +12,7 @@ import { ProjectorFields } from './ProjectorFields';
 
 const FILES = [
   ...SINGLE_FILES,
-  { kind: 'zip', name: 'Everything, ZIP', what: 'the project and all files above' },
+  { kind: 'zip', name: say`Everything, ZIP`, what: say`the project and all files above` },
 ] as const;
 
 /** The pattern's files, to take away: made beside the screen, with their progress, until they are stopped. */
@@ -20,12 +21,12 @@ export function Take() {
   const busy = useTaking((state) => state.busy);
   const others = useRef<HTMLInputElement>(null);
 
-  const button = (kind: FileKind, name: string, what: string, onClick: () => void) => (
+  const button = (kind: FileKind, name: Phrase, what: Phrase, onClick: () => void) => (
     <TakeButton
       key={kind}
       main={kind === 'pdf'}
-      name={name}
-      what={what}
+      name={said(name)}
+      what={said(what)}
       disabled={stale || busy !== undefined}
       onClick={onClick}
     >
@@ -36,13 +37,13 @@ export function Take() {
   return (
     <>
       <div className="take">
-        {FILES.map(({ kind, name, what }) => button(kind, name, what, () => take(kind)))}
-        {button('nested', 'Several bodies on one drawing', 'choose up to eleven more project files', () =>
+        {FILES.map(({ kind, name, what }) => button(kind, say`${name}`, say`${what}`, () => take(kind)))}
+        {button('nested', say`Several bodies on one drawing`, say`choose up to eleven more project files`, () =>
           others.current?.click(),
         )}
         <FileInput
           opener={others}
-          label="Project files to lay on this one"
+          label={words`Project files to lay on this one`}
           accept=".json,application/json"
           multiple
           onFiles={async (files) => {
@@ -52,7 +53,7 @@ export function Take() {
         />
         <TakeClass />
         {stale && (
-          <p className="field-help">Put right what is asked for first: a pattern is only taken from a good draft.</p>
+          <p className="field-help">{words`Put right what is asked for first: a pattern is only taken from a good draft.`}</p>
         )}
       </div>
       <ProjectorFields />

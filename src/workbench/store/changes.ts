@@ -126,7 +126,12 @@ export function travelled(state: BenchState, step: typeof stepBack<Moment>): Cha
 export function opened(state: BenchState, text: string, fileName: string): Change {
   const result = openProject(text);
   if (!result.ok) return { notice: { tone: 'refused', text: refusal(result.problems, fileName) } };
-  return broughtIn(state, result.value, 'opening a file', withNotes(`“${fileName}” is open.`, result.notes));
+  return broughtIn(
+    state,
+    result.value,
+    words`opening a file`,
+    withNotes(words`“${own(fileName)}” is open.`, result.notes),
+  );
 }
 
 /** What is told of a project that came in, and what else to know about it. */
@@ -161,12 +166,12 @@ export function startedFresh(state: BenchState): Change {
   const { format, version, body } = exampleProject;
   const needed = Object.fromEntries(NEEDED.map((key) => [key, body[key]]));
   const { units } = state.project;
-  const name = 'My lounge pant';
+  const name = words`My lounge pant`;
   const raw = { format, version, name, units, body: { label: '', ...needed }, ...(units === 'inch' ? IN_INCHES : {}) };
   const result = openProject(JSON.stringify(raw));
   if (!result.ok) return {};
   return {
-    ...changed(state, result.value, 'new measurements', 'fresh'),
+    ...changed(state, result.value, words`new measurements`, 'fresh'),
     id: newId(),
     before: undefined,
     entries: Object.fromEntries(NEEDED.map((key) => [`body.${key}`, UNMEASURED])),

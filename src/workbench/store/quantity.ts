@@ -1,6 +1,6 @@
 import { fieldText, MM_PER_INCH, parseLength, plain, type Units } from '../../length';
 import { correctionFor } from '../../sheets';
-import { type Phrase, say } from '../../words';
+import { number, own, type Phrase, say } from '../../words';
 
 /** What was read from a field, or one sentence that says why it can't be read. */
 export type Reading =
@@ -12,9 +12,9 @@ export interface Quantity {
   readonly read: (text: string, units: Units) => Reading;
   readonly print: (value: number, units: Units) => string;
   /** The limits in words, rounded inwards, so that what is said can also be typed. */
-  readonly range: (lowest: number, highest: number, units: Units) => string;
+  readonly range: (lowest: number, highest: number, units: Units) => Phrase;
   /** The unit word that stands in the field. */
-  readonly word: (units: Units) => string;
+  readonly word: (units: Units) => Phrase;
   /** One press of an arrow key. */
   readonly step: (units: Units) => number;
 }
@@ -25,16 +25,16 @@ export const length: Quantity = {
     const parsed = parseLength(text, units);
     if (parsed.ok) return { ok: true, value: parsed.mm };
     if (parsed.reason === 'empty') return { ok: true, value: undefined };
-    return { ok: false, phrase: say`“${shortened(text)}” is no length; write it like 102 cm, 40 1/8 in or 40⅛.` };
+    return notRead(say`“${own(shortened(text))}” is no length; write it like 102 cm, 40 1/8 in or 40⅛.`);
   },
   print: fieldText,
   range(lowest, highest, units) {
-    if (units === 'cm') return `${fieldText(lowest, units)} to ${fieldText(highest, units)} cm`;
+    if (units === 'cm') return say`${own(fieldText(lowest, units))} to ${own(fieldText(highest, units))} cm`;
     const eighth = MM_PER_INCH / 8;
     const [from, to] = [Math.ceil(lowest / eighth - 1e-6) * eighth, Math.floor(highest / eighth + 1e-6) * eighth];
-    return `${fieldText(from, units)} to ${fieldText(to, units)} in`;
+    return say`${own(fieldText(from, units))} to ${own(fieldText(to, units))} in`;
   },
-  word: (units) => (units === 'cm' ? 'cm' : 'in'),
+  word: (units) => (units === 'cm' ? say`cm` : say`in`),
   step: (units) => (units === 'cm' ? 1 : MM_PER_INCH / 8),
 };
 
@@ -60,38 +60,47 @@ export function barMeasured(bar: number): Quantity {
 
 /** A fraction 0…1, typed and shown as a percentage. */
 export const percentage: Quantity = {
-  read: (text) => readNumber(text.replace(/%\s*$/, ''), 0.01, text, 'a percentage; write it like 35.'),
+  read: (text) =>
+    readNumber(text.replace(/%\s*$/, ''), 0.01, text) ??
+    notRead(say`“${own(shortened(text))}” is not a percentage; write it like 35.`),
   print: (value) => plain(value * 100, 1),
-  range: (lowest, highest) => `${plain(lowest * 100, 0)} to ${plain(highest * 100, 0)} %`,
-  word: () => '%',
+  range: (lowest, highest) => say`${number(lowest * 100, 0)} to ${number(highest * 100, 0)} %`,
+  word: () => say`%`,
   step: () => 0.01,
 };
 
 /** An angle in degrees. */
 export const angle: Quantity = {
-  read: (text) => readNumber(text.replace(/°\s*$/, ''), 1, text, 'an angle; write it like 1.5.'),
+  read: (text) =>
+    readNumber(text.replace(/°\s*$/, ''), 1, text) ??
+    notRead(say`“${own(shortened(text))}” is not an angle; write it like 1.5.`),
   print: (value) => plain(value, 1),
-  range: (lowest, highest) => `${plain(lowest, 1)} to ${plain(highest, 1)}°`,
-  word: () => '°',
+  range: (lowest, highest) => say`${number(lowest, 1)} to ${number(highest, 1)}°`,
+  word: () => say`°`,
   step: () => 0.5,
 };
 
 export const years: Quantity = {
-  read: (text) => readNumber(text.replace(/years?\s*$/i, ''), 1, text, 'an age; write it like 34.'),
+  read: (text) =>
+    readNumber(text.replace(/years?\s*$/i, ''), 1, text) ??
+    notRead(say`“${own(shortened(text))}” is not an age; write it like 34.`),
   print: (value) => plain(value, 1),
-  range: (lowest, highest) => `${plain(lowest, 0)} to ${plain(highest, 0)} years`,
-  word: () => 'years',
+  range: (lowest, highest) => say`${number(lowest, 0)} to ${number(highest, 0)} years`,
+  word: () => say`years`,
   step: () => 1,
 };
 
-function readNumber(text: string, size: number, typed: string, wanted: string): Reading {
+/** The number in a text; undefined where there is none. */
+function readNumber(text: string, size: number, typed: string): Reading | undefined {
   const trimmed = text.trim();
   if (typed.trim() === '') return { ok: true, value: undefined };
   if (/^[+−-]?(\d+([.,]\d*)?|[.,]\d+)$/.test(trimmed)) {
     return { ok: true, value: Number(trimmed.replace(',', '.').replace('−', '-')) * size };
   }
-  return { ok: false, phrase: say`“${shortened(typed)}” is not ${wanted}` };
+  return undefined;
 }
+
+const notRead = (phrase: Phrase): Reading => ({ ok: false, phrase });
 
 function shortened(text: string): string {
   return text.length > 24 ? `${text.slice(0, 23)}…` : text;

@@ -1,17 +1,17 @@
-/** The stations, in the order of the work. */
+import { type Phrase, say } from '../../words'; /** The stations, in the order of the work. */
 export const STATIONS = ['body', 'blocks', 'leg', 'edges', 'check', 'cloth', 'paper', 'sew'] as const;
 
 export type Station = (typeof STATIONS)[number];
 
-export const STATION_NAMES: Readonly<Record<Station, string>> = {
-  body: 'Body',
-  blocks: 'Blocks',
-  leg: 'Leg',
-  edges: 'Edges',
-  check: 'Check',
-  cloth: 'Cloth',
-  paper: 'Paper',
-  sew: 'Sew',
+export const STATION_NAMES: Readonly<Record<Station, Phrase>> = {
+  body: say`Body`,
+  blocks: say`Blocks`,
+  leg: say`Leg`,
+  edges: say`Edges`,
+  check: say`Check`,
+  cloth: say`Cloth`,
+  paper: say`Paper`,
+  sew: say`Sew`,
 };
 
 const STATION_OF_GROUP: Readonly<Record<string, Station>> = {

@@ -4,6 +4,7 @@ import { cutCurves, isDrawnLeft, isLeg } from '../../edges';
 import { legCurves } from '../../leg';
 import { type Curve, curveMap, curvesBounds, outlineCurves } from '../../plane';
 import type { Draft } from '../../project';
+import { words } from '../../words';
 import { useChalk } from '../chalk/chalk';
 import { useFirstCut } from '../chalk/first-cut';
 import { useBench } from '../store/bench';
@@ -19,7 +20,7 @@ export function ChalkLines() {
   const firstCut = useFirstCut();
   const shown = lines.filter((line) => line.shown);
   const all = [
-    ...(station === 'check' && firstCut ? [{ id: 'first', name: 'before the corrections', draft: firstCut }] : []),
+    ...(station === 'check' && firstCut ? [{ id: 'first', name: words`before the corrections`, draft: firstCut }] : []),
     ...shown,
   ];
   return all.map(({ id, name, draft }, row) => (

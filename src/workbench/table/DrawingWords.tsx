@@ -1,6 +1,6 @@
 import { memo } from 'react';
-import { formatLength } from '../../length';
 import type { Draft } from '../../project';
+import { mm, printPhrase, say } from '../../words';
 import { RESULTS } from '../finished/results';
 import { useBench } from '../store/bench';
 import type { StationDrawing } from './station-drawings';
@@ -15,10 +15,6 @@ export const DrawingWords = memo(function DrawingWords({ draft, box }: DrawingWo
   const station = useBench((state) => state.station);
   const units = useBench((state) => state.project.units);
   const { left, right, top, bottom } = box(draft);
-  const size = `${formatLength(right - left, units)} wide, ${formatLength(bottom - top, units)} high`;
-  return (
-    <desc id="drawn">
-      {RESULTS[station](draft, units)}; {size}
-    </desc>
-  );
+  const size = say`${RESULTS[station](draft)}; ${mm(right - left)} wide, ${mm(bottom - top)} high`;
+  return <desc id="drawn">{printPhrase(size, units)}</desc>;
 });

@@ -1,5 +1,6 @@
 import { memo } from 'react';
 import type { Units } from '../../length';
+import { words } from '../../words';
 import type { Size, View } from '../view/view';
 import { type RulerMark, rulerMarks } from './ruler-marks';
 
@@ -57,7 +58,7 @@ export const Rulers = memo(function Rulers({ view, size, units }: RulersProps) {
         ))}
       <rect className="ruler-corner" width={RULER} height={RULER} />
       <text className="ruler-unit" x={RULER / 2} y={15.5}>
-        {units === 'cm' ? 'cm' : 'in'}
+        {units === 'cm' ? words`cm` : words`in`}
       </text>
     </g>
   );

@@ -1,5 +1,6 @@
 import { type CSSProperties, memo, Suspense, useRef } from 'react';
 import { boxRound } from '../../plane';
+import { printPhrase, say, words } from '../../words';
 import { Guarded } from '../faults/Guarded';
 import { late } from '../faults/late';
 import { useManner } from '../look/manner';
@@ -45,15 +46,15 @@ const FAR = 0.45;
 const VERY_FAR = 0.22;
 
 const JoinPlayer = late(() => import('./join/JoinPlayer'), {
-  what: 'The player of the join',
+  what: say`The player of the join`,
   place: 'inside',
   leave: () => useTable.getState().showJoin(undefined),
 });
 
 /** The join as an event: loaded when somebody asks to see it. */
 const JOIN: StationDrawing = {
-  Drawing: late(() => import('./join/JoinDrawing'), { what: 'The drawing of the join', place: 'bit' }),
-  says: () => 'The two blocks on their way to a leg',
+  Drawing: late(() => import('./join/JoinDrawing'), { what: say`The drawing of the join`, place: 'bit' }),
+  says: () => say`The two blocks on their way to a leg`,
   box: (draft) => boxRound([STATION_DRAWINGS.blocks.box(draft), STATION_DRAWINGS.leg.box(draft)]),
 };
 const JOINING = ['join', JOIN] as const;
@@ -86,13 +87,13 @@ export function Table() {
   } as CSSProperties;
 
   return (
-    <main className="table" aria-label="Table">
+    <main className="table" aria-label={words`Table`}>
       <section
         className="table-window"
         ref={element}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the drawing is moved by keys as well as by hand
         tabIndex={0}
-        aria-label={`Drawing at ${STATION_NAMES[station]}. Arrow keys move it, plus and minus zoom, F fits it.`}
+        aria-label={words`Drawing at ${STATION_NAMES[station]}. Arrow keys move it, plus and minus zoom, F fits it.`}
         data-narrow={narrow || undefined}
         data-stale={stale || undefined}
         // In show mode the arrows go through the steps.
@@ -104,7 +105,7 @@ export function Table() {
           width={size.width}
           height={size.height}
           role="img"
-          aria-label={says(draft, units)}
+          aria-label={printPhrase(says(draft), units)}
           aria-describedby="drawn"
         >
           {!held && <DrawingWords draft={draft} box={box} />}
@@ -124,18 +125,18 @@ export function Table() {
               </Suspense>
             </g>
             {!joining && (
-              <Guarded what="The chalk lines" place="bit">
+              <Guarded what={words`The chalk lines`} place="bit">
                 <ChalkLines />
               </Guarded>
             )}
-            <Guarded what="The lines of a step" place="bit">
+            <Guarded what={words`The lines of a step`} place="bit">
               <LitLines />
             </Guarded>
           </g>
           <Rulers view={view} size={size} units={units} />
         </svg>
         {!joining && !running && (
-          <Guarded what="The yellow buttons" place="bit">
+          <Guarded what={words`The yellow buttons`} place="bit">
             <Handles view={view} />
           </Guarded>
         )}

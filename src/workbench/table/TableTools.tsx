@@ -1,6 +1,8 @@
 import { useRef } from 'react';
 import { MM_PER_INCH, plain } from '../../length';
+import { say, words } from '../../words';
 import { Switch } from '../fields/Switch';
+import { Shortened } from '../look/Shortened';
 import { useBench } from '../store/bench';
 import type { ViewControl } from '../view/use-view';
 import { NEARER } from '../view/view-keys';
@@ -12,8 +14,8 @@ import { useHeight } from './use-height';
 const PIXELS_PER_MM = 96 / MM_PER_INCH;
 
 const TURNINGS = [
-  { key: 'folded', name: 'folded over' },
-  { key: 'flat', name: 'laid flat' },
+  { key: 'folded', name: say`folded over` },
+  { key: 'flat', name: say`laid flat` },
 ];
 
 const tellHeight = (height: number): void => useTable.setState({ toolsHeight: Math.max(ONE_ROW, height) });
@@ -41,32 +43,42 @@ export function TableTools({ control }: { readonly control: ViewControl }) {
           if (workingShown) useRun.getState().end();
         }}
       >
-        Working
+        {words`Working`}
       </button>
       {station === 'leg' && (
         <button type="button" className="tool tool-join" onClick={() => playJoin(true)}>
-          <span aria-hidden="true">▷</span> Play<span className="tool-what"> the join</span>
+          <span aria-hidden="true">▷</span> <Shortened short={words`Play`} whole={words`Play the join`} />
         </button>
       )}
       {station === 'edges' && (
         <Switch
           quiet
-          label="Casing and hem"
+          label={words`Casing and hem`}
           choices={TURNINGS}
           chosen={folded ? 'folded' : 'flat'}
           onPick={(key) => fold(key === 'folded')}
         />
       )}
       <span className="tools-zoom">
-        <button type="button" className="tool tool-round" aria-label="Farther" onClick={() => control.zoom(1 / NEARER)}>
+        <button
+          type="button"
+          className="tool tool-round"
+          aria-label={words`Farther`}
+          onClick={() => control.zoom(1 / NEARER)}
+        >
           −
         </button>
         <span className="tools-scale">{percent} %</span>
-        <button type="button" className="tool tool-round" aria-label="Nearer" onClick={() => control.zoom(NEARER)}>
+        <button
+          type="button"
+          className="tool tool-round"
+          aria-label={words`Nearer`}
+          onClick={() => control.zoom(NEARER)}
+        >
           +
         </button>
         <button type="button" className="tool" onClick={control.showAll}>
-          Fit
+          {words`Fit`}
         </button>
       </span>
     </div>

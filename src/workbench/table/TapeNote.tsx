@@ -1,5 +1,5 @@
 import { measurements } from '../../body';
-import { words } from '../../words';
+import { own, words } from '../../words';
 import { useBench } from '../store/bench';
 
 /** Where the tape goes for the measurement that is being typed; the field itself says it to those who listen. */
@@ -12,8 +12,9 @@ export function TapeNote() {
       <strong>{words`${measurement.name}`}</strong> {words`${measurement.where}`}
       {measurement.iso && (
         <span className="tape-clause">
-          ISO 8559-1:2017, {measurement.iso}
-          {measurement.isoFrom === 'memory' && ' (from memory)'}
+          {measurement.isoFrom === 'memory'
+            ? words`ISO 8559-1:2017, ${own(measurement.iso)} (from memory)`
+            : words`ISO 8559-1:2017, ${own(measurement.iso)}`}
         </span>
       )}
     </p>

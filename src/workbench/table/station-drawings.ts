@@ -1,9 +1,9 @@
 import type { ComponentType } from 'react';
 import { pieceBounds, uprightPlaces } from '../../drawing';
 import { legCurves } from '../../leg';
-import type { Units } from '../../length';
 import { type Box, boxRound, curvesBounds, outlineCurves } from '../../plane';
 import type { Draft } from '../../project';
+import { type Phrase, say } from '../../words';
 import { late } from '../faults/late';
 import type { Station } from '../store/stations';
 import { apart } from './apart';
@@ -16,7 +16,7 @@ export interface StationDrawing {
   readonly Drawing: ComponentType<DrawingProps>;
   readonly box: (draft: Draft) => Box;
   /** What is seen, for those who listen. */
-  readonly says: (draft: Draft, units: Units) => string;
+  readonly says: (draft: Draft) => Phrase;
 }
 
 function pieceBox({ pieces }: Draft): Box {
@@ -36,8 +36,8 @@ export type LateStation = 'body' | 'cloth' | 'paper' | 'sew';
 /** The drawings of the stations but of those that are loaded late. */
 export const STATION_DRAWINGS: Readonly<Record<Exclude<Station, LateStation>, StationDrawing>> = {
   blocks: {
-    Drawing: late(() => import('./drawings/BlocksDrawing'), { what: 'The drawing of the blocks', place: 'bit' }),
-    says: () => 'The front block and the back block, side by side',
+    Drawing: late(() => import('./drawings/BlocksDrawing'), { what: say`The drawing of the blocks`, place: 'bit' }),
+    says: () => say`The front block and the back block, side by side`,
     box({ blocks }) {
       const front = curvesBounds(outlineCurves(blocks.front.edges));
       const back = curvesBounds(outlineCurves(blocks.back.edges));
@@ -49,10 +49,14 @@ export const STATION_DRAWINGS: Readonly<Record<Exclude<Station, LateStation>, St
     },
   },
   leg: {
-    Drawing: late(() => import('./drawings/LegDrawing'), { what: 'The drawing of the leg', place: 'bit' }),
-    says: () => 'The joined blocks under the outline of the leg',
+    Drawing: late(() => import('./drawings/LegDrawing'), { what: say`The drawing of the leg`, place: 'bit' }),
+    says: () => say`The joined blocks under the outline of the leg`,
     box: ({ leg }) => curvesBounds([...legCurves(leg), ...leg.joined.front, ...leg.joined.back]),
   },
-  edges: { Drawing: EdgesDrawing, says: () => 'The finished leg with casing, hem and seam allowances', box: pieceBox },
-  check: { Drawing: CheckDrawing, says: () => 'The finished leg as it was checked', box: pieceBox },
+  edges: {
+    Drawing: EdgesDrawing,
+    says: () => say`The finished leg with casing, hem and seam allowances`,
+    box: pieceBox,
+  },
+  check: { Drawing: CheckDrawing, says: () => say`The finished leg as it was checked`, box: pieceBox },
 };

@@ -1,15 +1,16 @@
 import { useEffect, useState } from 'react';
+import { type Phrase, said, say } from '../../words';
 import { withLate } from '../faults/late';
 import type { Station } from '../store/stations';
 import { useSewingShown } from '../working/sewing-shown';
 import { type LateStation, STATION_DRAWINGS, type StationDrawing } from './station-drawings';
 
 /** What there is to load of a station that somebody went to: a good part of all, and not seen first. */
-const LATE: Readonly<Record<LateStation, { readonly what: string; readonly load: () => Promise<StationDrawing> }>> = {
-  body: { what: 'The figure', load: () => import('./drawings/figure').then(({ FIGURE }) => FIGURE) },
-  cloth: { what: 'The lay', load: () => import('./drawings/lay').then(({ LAY }) => LAY) },
-  paper: { what: 'The drawing of the sheets', load: () => import('./drawings/sheets').then(({ SHEETS }) => SHEETS) },
-  sew: { what: 'The pictures of the sewing', load: () => import('./drawings/sewing').then(({ SEWING }) => SEWING) },
+const LATE: Readonly<Record<LateStation, { readonly what: Phrase; readonly load: () => Promise<StationDrawing> }>> = {
+  body: { what: say`The figure`, load: () => import('./drawings/figure').then(({ FIGURE }) => FIGURE) },
+  cloth: { what: say`The lay`, load: () => import('./drawings/lay').then(({ LAY }) => LAY) },
+  paper: { what: say`The drawing of the sheets`, load: () => import('./drawings/sheets').then(({ SHEETS }) => SHEETS) },
+  sew: { what: say`The pictures of the sewing`, load: () => import('./drawings/sewing').then(({ SEWING }) => SEWING) },
 };
 
 const loaded: { [S in LateStation]?: StationDrawing } = {};
@@ -27,7 +28,7 @@ export function useStationDrawing(station: Station): readonly [name: string, dra
   useEffect(() => {
     if (!wanted) return;
     let gone = false;
-    withLate(LATE[wanted].what, LATE[wanted].load, (drawing) => {
+    withLate(said(LATE[wanted].what), LATE[wanted].load, (drawing) => {
       loaded[wanted] = drawing;
       if (!gone) setArrived((count) => count + 1);
     });

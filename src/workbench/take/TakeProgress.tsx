@@ -1,4 +1,5 @@
 import type { Progress } from '../../files';
+import { number, words } from '../../words';
 
 interface TakeProgressProps extends Progress {
   /** When it began, milliseconds of the page's own clock. */
@@ -8,17 +9,23 @@ interface TakeProgressProps extends Progress {
 }
 
 /** How far long work has come, how long it will still take where that is long, and the way to stop it. */
-export function TakeProgress({ share, doing, since, name = 'How far the file has come', onStop }: TakeProgressProps) {
+export function TakeProgress({
+  share,
+  doing,
+  since,
+  name = words`How far the file has come`,
+  onStop,
+}: TakeProgressProps) {
   const left = since === undefined ? '' : timeLeft(performance.now() - since, share);
   return (
     <div className="take-progress">
       <progress max={1} value={share} aria-label={name} />
       <span className="take-what">
-        {doing === '' ? 'starting' : doing}
+        {doing === '' ? words`starting` : doing}
         {left !== '' && ` · ${left}`}
       </span>
       <button type="button" className="button" onClick={onStop}>
-        Stop
+        {words`Stop`}
       </button>
     </div>
   );
@@ -35,5 +42,5 @@ export function timeLeft(passed: number, share: number): string {
   const left = (passed / share) * (1 - share);
   if (left < SHORT) return '';
   const minutes = Math.round(left / 60_000);
-  return minutes < 1 ? 'less than a minute left' : `about ${minutes} min left`;
+  return minutes < 1 ? words`less than a minute left` : words`about ${number(minutes, 0)} min left`;
 }

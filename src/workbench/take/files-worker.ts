@@ -14,7 +14,7 @@ import {
   zipFiles,
 } from '../../files';
 import { draft, type Project, withFewestSheets } from '../../project';
-import { type Problem, Refusal } from '../../words';
+import { number, type Problem, Refusal, words } from '../../words';
 
 /** Files of one project, or of several. */
 export interface ProjectsOrder {
@@ -86,7 +86,11 @@ async function filled({ projects, kinds }: ProjectsOrder, { font, date }: Option
   const jobs: FileJob[] = [];
   for (const [i, { name, project }] of projects.entries()) {
     answer({
-      progress: { share: 0, doing: projects.length > 1 ? `drafting ${i + 1} of ${projects.length}` : 'drafting' },
+      progress: {
+        share: 0,
+        doing:
+          projects.length > 1 ? words`drafting ${number(i + 1, 0)} of ${number(projects.length, 0)}` : words`drafting`,
+      },
     });
     const result = draft(project);
     if (!result.ok) throw new Refusal(result.problems);

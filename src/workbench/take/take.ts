@@ -1,5 +1,5 @@
 import type { Progress } from '../../files';
-import { printProblem } from '../../words';
+import { printProblem, said, say } from '../../words';
 import { download } from '../save/download';
 import { NOT_FETCHED, tellFault } from '../save/faults';
 import { useBench } from '../store/bench';
@@ -62,12 +62,12 @@ export function takeFiles(order: ProjectsOrder | ClassOrder, hearer: Hearer): Ta
   };
   const failed = (fault: unknown) => {
     // A sheet that lies over the strip says it, too.
-    hearer.onRefused?.([tellFault('making a file', fault)]);
+    hearer.onRefused?.([tellFault(say`making a file`, fault)]);
   };
   worker.onerror = (event) => {
     // Only a fault of the program has words and a place; a worker that does not come has none.
     if (event instanceof ErrorEvent && event.message) failed(event.error ?? new Error(event.message));
-    else refused([NOT_FETCHED]);
+    else refused([said(NOT_FETCHED)]);
     end();
   };
   printFont().then(
@@ -80,7 +80,7 @@ export function takeFiles(order: ProjectsOrder | ClassOrder, hearer: Hearer): Ta
       }
     },
     () => {
-      refused([NOT_FETCHED]);
+      refused([said(NOT_FETCHED)]);
       end();
     },
   );

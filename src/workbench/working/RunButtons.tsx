@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import { inTurn, printPhrase } from '../../words';
+import { inTurn, number, printPhrase, words } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { useBench } from '../store/bench';
 import { tellClothSteps } from '../store/cloth-told';
@@ -23,7 +23,7 @@ export function RunButtons() {
   return (
     <p className="run">
       <button type="button" className="tool" aria-disabled={here <= 0} onClick={() => move(-1)}>
-        Back
+        {words`Back`}
       </button>
       <button
         type="button"
@@ -31,17 +31,19 @@ export function RunButtons() {
         aria-disabled={here >= 0 && here === steps.length - 1}
         onClick={() => move(1)}
       >
-        Next
+        {words`Next`}
       </button>
       <button type="button" className="tool run-play" aria-pressed={playing} onClick={() => play(!playing)}>
-        {playing ? 'Pause' : 'Play'}
+        {playing ? words`Pause` : words`Play`}
       </button>
       <span className="quiet" role="status">
-        {here < 0 ? 'Step by step, from the body on' : `Step ${here + 1} of ${steps.length}`}
+        {here < 0
+          ? words`Step by step, from the body on`
+          : words`Step ${number(here + 1, 0)} of ${number(steps.length, 0)}`}
       </span>
       {going && (
         <button type="button" className="plain-link" onClick={whole}>
-          show the whole drawing
+          {words`show the whole drawing`}
         </button>
       )}
     </p>
@@ -61,8 +63,8 @@ export function usePlaying(): void {
     if (!playing) return;
     const { draft, project } = useBench.getState();
     const step = pinned === undefined ? undefined : stepOf(draft, pinned);
-    const words = step ? printPhrase(inTurn([step.sentence, step.formula]), project.units) : '';
-    const wait = setTimeout(() => useRun.getState().move(1), LEAST + PER_LETTER * words.length);
+    const text = step ? printPhrase(inTurn([step.sentence, step.formula]), project.units) : '';
+    const wait = setTimeout(() => useRun.getState().move(1), LEAST + PER_LETTER * text.length);
     return () => clearTimeout(wait);
   }, [playing, pinned]);
 }

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import type { WorkingStep } from '../../plane';
-import { isSaid, printPhrase } from '../../words';
+import { isSaid, printPhrase, words } from '../../words';
 import { useBench } from '../store/bench';
 import { STATION_NAMES } from '../store/stations';
 import { workingAt } from '../store/working-at';
@@ -18,10 +18,10 @@ export default function Working() {
     element.current?.scrollIntoView?.({ block: 'nearest' });
   }, []);
   return (
-    <section ref={element} className="working" id="working" aria-label={`Working of ${STATION_NAMES[station]}`}>
+    <section ref={element} className="working" id="working" aria-label={words`Working of ${STATION_NAMES[station]}`}>
       <RunButtons />
       {steps.length === 0 ? (
-        <p className="quiet">There is no working to show at this station.</p>
+        <p className="quiet">{words`There is no working to show at this station.`}</p>
       ) : (
         <ol className="steps">
           {steps.map((step) => (

@@ -1,8 +1,8 @@
-import { LAYOUT_WORDS } from '../../../cloth';
+import { LAYOUT_WORDS, type Lay, type LayAnswer } from '../../../cloth';
 import { pieceName } from '../../../edges';
-import { formatAmount, formatLength, plain } from '../../../length';
+import { formatAmount } from '../../../length';
 import { clothOf } from '../../../project';
-import { printPhrase, words } from '../../../words';
+import { mm, number, own, type Phrase, type PhraseValue, printPhrase, say, words } from '../../../words';
 import { useBench } from '../../store/bench';
 
 /** By this it is found again. */
@@ -13,14 +13,11 @@ export function ClothResult() {
   const draft = useBench((state) => state.draft);
   const units = useBench((state) => state.project.units);
   const { answer } = clothOf(draft);
-  const l = (value: number) => formatLength(value, units);
   if (!answer.fits) {
     return (
       <div id={CLOTH_RESULT} tabIndex={-1} className="cloth-result" data-fits="no" aria-live="polite">
         <p>
-          <strong>Does not fit this width.</strong> The {words`${pieceName(answer.widest.piece)}`} is{' '}
-          {l(answer.widest.width)} wide; {words`${LAYOUT_WORDS[answer.layout]}`} {l(answer.room)} can be cut. What would
-          fit:
+          <strong>{words`Does not fit this width.`}</strong> {printPhrase(tooWide(answer), units)}
         </p>
         <ul>
           {answer.instead.map((phrase) => (
@@ -31,16 +28,26 @@ export function ClothResult() {
     );
   }
   const { lay } = answer;
-  const other = units === 'cm' ? 'inch' : 'cm';
+  const amounts = (['cm', 'inch'] as const).map((one) => formatAmount(lay.toBuy, one));
+  const [here = '', there = ''] = units === 'cm' ? amounts : amounts.toReversed();
+  const buy = words`Buy ${own(here)} (${own(there)})`;
+  const [before, after] = printPhrase(bought(own(PLACE), lay), units).split(PLACE);
   return (
     <div id={CLOTH_RESULT} tabIndex={-1} className="cloth-result" aria-live="polite">
       <p>
-        <strong>
-          Buy {formatAmount(lay.toBuy, units)} ({formatAmount(lay.toBuy, other)})
-        </strong>
-        , {l(lay.width)} wide, laid {words`${LAYOUT_WORDS[lay.layout]}`}: the pieces need {l(lay.lengthNeeded)} of it,
-        and {plain(lay.waste * 100, 0)} % is left over.
+        {before}
+        <strong>{buy}</strong>
+        {after}
       </p>
     </div>
   );
 }
+
+const tooWide = ({ widest, layout, room }: Extract<LayAnswer, { fits: false }>): Phrase =>
+  say`The ${pieceName(widest.piece)} is ${mm(widest.width)} wide; ${LAYOUT_WORDS[layout]} ${mm(room)} can be cut. What would fit:`;
+
+/** Where the words stand that are shown larger: no letter that anybody writes. */
+const PLACE = '\uE000';
+
+const bought = (buy: PhraseValue, { width, layout, lengthNeeded, waste }: Lay): Phrase =>
+  say`${buy}, ${mm(width)} wide, laid ${LAYOUT_WORDS[layout]}: the pieces need ${mm(lengthNeeded)} of it, and ${number(waste * 100, 0)} % is left over.`;

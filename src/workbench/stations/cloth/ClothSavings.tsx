@@ -1,6 +1,5 @@
-import { formatLength } from '../../../length';
 import { type ClothSaving, WORTH_SAVING } from '../../../project';
-import { printPhrase } from '../../../words';
+import { mm, printPhrase, say, words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { CLOTH_RESULT } from './ClothResult';
 import { useSavings } from './use-savings';
@@ -12,7 +11,9 @@ export function ClothSavings() {
   if (savings.length === 0) {
     return (
       <p className="shopping-note">
-        {done ? `Nothing would save as much as ${formatLength(WORTH_SAVING, units)}.` : 'Laying it in other ways …'}
+        {done
+          ? printPhrase(say`Nothing would save as much as ${mm(WORTH_SAVING)}.`, units)
+          : words`Laying it in other ways …`}
       </p>
     );
   }

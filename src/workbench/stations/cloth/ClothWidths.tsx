@@ -3,14 +3,15 @@ import type { Layout, WidthAnswer } from '../../../cloth';
 import type { Piece } from '../../../edges';
 import { formatAmount, formatLength, plain, type Units } from '../../../length';
 import { clothWidthsOf } from '../../../project';
+import { mm, type Phrase, printPhrase, said, say, words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { LayThumb } from './LayThumb';
 
 /** How the cloth lies, as short as a column is narrow; its drawing stands above. */
-const LAID: Readonly<Record<Layout, string>> = {
-  single: 'single',
-  foldedLengthwise: 'lengthwise',
-  foldedCrosswise: 'crosswise',
+const LAID: Readonly<Record<Layout, Phrase>> = {
+  single: say`single`,
+  foldedLengthwise: say`lengthwise`,
+  foldedCrosswise: say`crosswise`,
 };
 
 /** The widths in which cloth is sold, side by side. It is made after the drawing has moved, because it takes a little. */
@@ -19,13 +20,13 @@ export function ClothWidths() {
   const units = useBench((state) => state.project.units);
   return (
     <table className="cloth-widths">
-      <caption className="unseen">How much to buy in the widths in which cloth is sold</caption>
+      <caption className="unseen">{words`How much to buy in the widths in which cloth is sold`}</caption>
       <thead>
         <tr>
-          <th scope="col">Width</th>
-          <th scope="col">Buy</th>
-          <th scope="col">Left over</th>
-          <th scope="col">Laid</th>
+          <th scope="col">{words`Width`}</th>
+          <th scope="col">{words`Buy`}</th>
+          <th scope="col">{words`Left over`}</th>
+          <th scope="col">{words`Laid`}</th>
         </tr>
       </thead>
       <tbody>
@@ -33,7 +34,7 @@ export function ClothWidths() {
           <tr key={row.width} data-own={row.own || undefined}>
             <th scope="row">
               {formatLength(row.width, units)}
-              {row.own && <span className="unseen"> (chosen)</span>}
+              {row.own && <span className="unseen"> {words`(chosen)`}</span>}
             </th>
             <Cells {...row} units={units} pieces={draft.pieces} />
           </tr>
@@ -49,7 +50,8 @@ interface CellsProps extends WidthAnswer {
 }
 
 function Cells({ answer, units, pieces }: CellsProps) {
-  if (!answer.fits) return <td colSpan={3}>does not fit; {formatLength(answer.widthWanted, units)} at least</td>;
+  if (!answer.fits)
+    return <td colSpan={3}>{printPhrase(say`does not fit; ${mm(answer.widthWanted)} at least`, units)}</td>;
   const { toBuy, waste, layout } = answer.lay;
   return (
     <>
@@ -57,7 +59,7 @@ function Cells({ answer, units, pieces }: CellsProps) {
       <td>{plain(waste * 100, 0)} %</td>
       <td>
         <LayThumb lay={answer.lay} pieces={pieces} />
-        {LAID[layout]}
+        {said(LAID[layout])}
       </td>
     </>
   );

@@ -4,8 +4,8 @@ import { SwitchField } from '../../fields/SwitchField';
 import { useBench } from '../../store/bench';
 
 const CORDS = [
-  { key: 'bought', name: 'bought' },
-  { key: 'ofCloth', name: 'sewn of the cloth' },
+  { key: 'bought', name: say`bought` },
+  { key: 'ofCloth', name: say`sewn of the cloth` },
 ];
 
 /** Whether a cord is bought or becomes a piece of its own. */

@@ -8,12 +8,12 @@ import { length, percentage } from '../../store/quantity';
 import { CordField } from './CordField';
 
 const FINISHES = [
-  { key: 'turned', name: 'turned' },
-  { key: 'elasticCasing', name: 'casing, elastic' },
-  { key: 'drawstringCasing', name: 'casing, drawstring' },
-  { key: 'contrastBand', name: 'contrast band' },
-  { key: 'ribCuff', name: 'rib cuff' },
-  { key: 'facedHem', name: 'faced' },
+  { key: 'turned', name: say`turned` },
+  { key: 'elasticCasing', name: say`casing, elastic` },
+  { key: 'drawstringCasing', name: say`casing, drawstring` },
+  { key: 'contrastBand', name: say`contrast band` },
+  { key: 'ribCuff', name: say`rib cuff` },
+  { key: 'facedHem', name: say`faced` },
 ];
 
 /** How the hem is finished, and what that finish asks. */

@@ -6,10 +6,10 @@ import { useBench } from '../../store/bench';
 import { length } from '../../store/quantity';
 
 const KINDS = [
-  { key: 'none', name: 'none' },
-  { key: 'back1', name: 'one patch, behind' },
-  { key: 'back2', name: 'two patches, behind' },
-  { key: 'front2', name: 'two patches, in front' },
+  { key: 'none', name: say`none` },
+  { key: 'back1', name: say`one patch, behind` },
+  { key: 'back2', name: say`two patches, behind` },
+  { key: 'front2', name: say`two patches, in front` },
 ];
 
 const CHOSEN = {

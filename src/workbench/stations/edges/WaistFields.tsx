@@ -1,4 +1,4 @@
-import { mm, number, say, UNSAID } from '../../../words';
+import { mm, number, say } from '../../../words';
 import { AutoField } from '../../fields/AutoField';
 import { PickField } from '../../fields/PickField';
 import { QuantityField } from '../../fields/QuantityField';
@@ -8,25 +8,28 @@ import { length, percentage } from '../../store/quantity';
 import { CordField } from './CordField';
 
 const FINISHES = [
-  { key: 'elasticCasing', name: 'fold-over casing, elastic' },
-  { key: 'drawstringCasing', name: 'fold-over casing, drawstring' },
-  { key: 'elasticAndDrawstring', name: 'elastic and drawstring' },
-  { key: 'separateCasing', name: 'separate casing' },
-  { key: 'facedCasing', name: 'faced casing' },
-  { key: 'knitBand', name: 'knit band' },
+  { key: 'elasticCasing', name: say`fold-over casing, elastic` },
+  { key: 'drawstringCasing', name: say`fold-over casing, drawstring` },
+  { key: 'elasticAndDrawstring', name: say`elastic and drawstring` },
+  { key: 'separateCasing', name: say`separate casing` },
+  { key: 'facedCasing', name: say`faced casing` },
+  { key: 'knitBand', name: say`knit band` },
 ];
 
 const ELASTIC = [
-  { key: 'threaded', name: 'threaded' },
-  { key: 'sewnOn', name: 'sewn on' },
+  { key: 'threaded', name: say`threaded` },
+  { key: 'sewnOn', name: say`sewn on` },
 ];
 
 const RAW_EDGE = [
-  { key: 'overlocked', name: 'overlocked' },
-  { key: 'turnedUnder', name: 'turned under' },
+  { key: 'overlocked', name: say`overlocked` },
+  { key: 'turnedUnder', name: say`turned under` },
 ];
 
-const ROWS = [1, 2, 3, 4].map((rows) => ({ key: String(rows), name: rows === 1 ? 'one row' : `${rows} rows` }));
+const ROWS = [1, 2, 3, 4].map((rows) => ({
+  key: String(rows),
+  name: rows === 1 ? say`one row` : say`${number(rows, 0)} rows`,
+}));
 
 /** How the waist is finished, and what that finish asks. */
 export function WaistFields() {
@@ -101,7 +104,11 @@ function Elastic() {
         path="waist.elasticLength"
         quantity={length}
         automatic={elasticLength ?? 0}
-        help={say`Cut it ${mm(elasticLength ?? 0)} long${rows > 1 ? say`, ${number(rows, 0)} times` : UNSAID}.`}
+        help={
+          rows > 1
+            ? say`Cut it ${mm(elasticLength ?? 0)} long, ${number(rows, 0)} times.`
+            : say`Cut it ${mm(elasticLength ?? 0)} long.`
+        }
       />
       <QuantityField
         path="waist.elasticStretch"

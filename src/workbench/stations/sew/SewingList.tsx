@@ -1,5 +1,5 @@
 import { sewingOf } from '../../../project';
-import { words } from '../../../words';
+import { number, words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { stepShown } from '../../working/sewing-run';
 import { useSewingShown } from '../../working/sewing-shown';
@@ -14,7 +14,7 @@ export function SewingList() {
   const here = stepShown(draft, shown);
   return (
     <details className="sew-list">
-      <summary>All {steps.length} steps</summary>
+      <summary>{words`All ${number(steps.length, 0)} steps`}</summary>
       <ol>
         {steps.map((step) => (
           <li key={step.id}>

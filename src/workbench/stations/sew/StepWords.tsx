@@ -1,8 +1,7 @@
 import { useRef } from 'react';
-import { plain } from '../../../length';
 import { sewingOf } from '../../../project';
 import { stepMinutes } from '../../../sewing';
-import { isSaid, printPhrase, words } from '../../../words';
+import { isSaid, number, printPhrase, say, words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { moveSewing, stepShown } from '../../working/sewing-run';
 import { useSewingShown } from '../../working/sewing-shown';
@@ -15,23 +14,23 @@ export function StepWords() {
   const title = useRef<HTMLHeadingElement>(null);
   const step = stepShown(draft, shown);
   const steps = sewingOf(draft);
-  const number = steps.indexOf(step) + 1;
+  const place = steps.indexOf(step) + 1;
   // A button that is used up can't keep the focus; the step's title takes it, and is read out.
   const move = (by: 1 | -1) => {
     moveSewing(by);
     title.current?.focus({ preventScroll: true });
   };
   return (
-    <section className="sew-step" aria-label="Step of the sewing">
+    <section className="sew-step" aria-label={words`Step of the sewing`}>
       <p className="sew-run">
-        <button type="button" className="tool" disabled={number === 1} onClick={() => move(-1)}>
-          Back
+        <button type="button" className="tool" disabled={place === 1} onClick={() => move(-1)}>
+          {words`Back`}
         </button>
-        <button type="button" className="tool" disabled={number === steps.length} onClick={() => move(1)}>
-          Next
+        <button type="button" className="tool" disabled={place === steps.length} onClick={() => move(1)}>
+          {words`Next`}
         </button>
         <span className="quiet" role="status">
-          Step {number} of {steps.length}
+          {words`Step ${number(place, 0)} of ${number(steps.length, 0)}`}
         </span>
       </p>
       <h3 ref={title} tabIndex={-1}>
@@ -42,7 +41,7 @@ export function StepWords() {
           <li key={printPhrase(task, 'cm')}>{printPhrase(task, units)}</li>
         ))}
       </ol>
-      {isSaid(step.why) && <p className="quiet">Why: {printPhrase(step.why, units)}</p>}
+      {isSaid(step.why) && <p className="quiet">{printPhrase(say`Why: ${step.why}`, units)}</p>}
       {step.settings.length > 0 && (
         <dl>
           {step.settings.map(({ name, value, source }) => (
@@ -56,14 +55,16 @@ export function StepWords() {
         </dl>
       )}
       <p>
-        <strong>See:</strong> {printPhrase(step.check, units)}
+        <strong>{words`See:`}</strong> {printPhrase(step.check, units)}
       </p>
       {isSaid(step.mind) && (
         <p className="sew-mind">
-          <strong>Mind:</strong> {printPhrase(step.mind, units)}
+          <strong>{words`Mind:`}</strong> {printPhrase(step.mind, units)}
         </p>
       )}
-      <p className="quiet">About {plain(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)} minutes (practice).</p>
+      <p className="quiet">
+        {words`About ${number(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)} minutes (practice).`}
+      </p>
     </section>
   );
 }

@@ -1,7 +1,8 @@
 import { useId } from 'react';
 import type { Block } from '../../../block';
-import { formatLength } from '../../../length';
+import { levelName } from '../../../edges';
 import { outlineCurves, outlineEdge, pathEnd, pathStart, straight } from '../../../plane';
+import { mm, printPhrase, said, say, words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { apart } from '../apart';
 import { pathText } from '../path-text';
@@ -9,6 +10,8 @@ import { Word } from '../Word';
 import type { DrawingProps } from './drawing-props';
 import { Line } from './Line';
 import { Grainline } from './Marks';
+
+const LEVELS = ['hip', 'crotchLine', 'knee'] as const;
 
 /** The two fitted blocks, net, side by side with a space between. */
 export default function BlocksDrawing({ draft }: DrawingProps) {
@@ -21,7 +24,7 @@ export default function BlocksDrawing({ draft }: DrawingProps) {
       <BlockShape block={front} />
       <g style={{ transform: `translateX(${apart('back')}px)` }}>
         <Word at={backPoint} anchor="start" dx={10} dy={18} className="word-note word-bare">
-          {`${formatLength(backCrotchDrop, units)} below the front’s`}
+          {printPhrase(say`${mm(backCrotchDrop)} below the front’s`, units)}
         </Word>
       </g>
     </>
@@ -33,7 +36,7 @@ function BlockShape({ block }: { readonly block: Block }) {
   const { part, edges, grainline, darts, hipLevel, crotchLevel, kneeLevel } = block;
   const outline = pathText(outlineCurves(edges), true);
   const wide = pathStart(outlineEdge(edges, 'inseam').curves).x;
-  const levels = { hip: hipLevel, 'crotch line': crotchLevel, knee: kneeLevel };
+  const levels = { hip: hipLevel, crotchLine: crotchLevel, knee: kneeLevel };
   return (
     <g style={{ transform: `translateX(${apart(part)}px)` }}>
       <clipPath id={id}>
@@ -61,12 +64,12 @@ function BlockShape({ block }: { readonly block: Block }) {
         dx={part === 'front' ? 8 : -8}
         className="word-part"
       >
-        {part}
+        {part === 'front' ? words`front` : words`back`}
       </Word>
       {part === 'front' &&
-        Object.entries(levels).map(([name, y]) => (
-          <Word key={name} at={{ x: wide, y }} anchor="start" dx={12} dy={4} className="word-note">
-            {name}
+        LEVELS.map((name) => (
+          <Word key={name} at={{ x: wide, y: levels[name] }} anchor="start" dx={12} dy={4} className="word-note">
+            {said(levelName(name))}
           </Word>
         ))}
     </g>

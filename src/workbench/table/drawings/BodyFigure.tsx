@@ -1,6 +1,6 @@
 import { type MeasurementKey, measurementName, measurements } from '../../../body';
 import { formatLength } from '../../../length';
-import { words } from '../../../words';
+import { type Phrase, said, say, words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { Word } from '../Word';
 import type { DrawingProps } from './drawing-props';
@@ -16,12 +16,12 @@ const LINES: Readonly<Record<FigureView, (shape: FigureShape) => FigureLines>> =
   whole: wholeLines,
 };
 
-const CAPTIONS: Readonly<Record<FigureView, string>> = {
-  front: 'front',
-  side: 'side',
-  back: 'back',
-  seated: 'sitting',
-  whole: 'head to foot',
+const CAPTIONS: Readonly<Record<FigureView, Phrase>> = {
+  front: say`front`,
+  side: say`side`,
+  back: say`back`,
+  seated: say`sitting`,
+  whole: say`head to foot`,
 };
 
 /** Their names stand in one column beside the side view, so that one of them at a time is enough. */
@@ -72,7 +72,7 @@ export function BodyFigure({ draft }: DrawingProps) {
       <path className="line line-level" d={`M${-widest(f) - 20 * f.unit} ${f.floor}H${right}`} />
       {figureViews(typed).map((view) => (
         <Word key={view} at={{ x: places[view].x, y: f.floor }} className="word-part">
-          <tspan dy="1.25em">{CAPTIONS[view]}</tspan>
+          <tspan dy="1.25em">{said(CAPTIONS[view])}</tspan>
         </Word>
       ))}
       {[...always, ...(typed ? [typed] : [])].map((key) => (

@@ -1,6 +1,8 @@
 import { type FoldName, isLeg, type Piece, pieceKey } from '../../../edges';
-import { formatLength } from '../../../length';
+import type { Mm } from '../../../length';
 import { type Point, pathEnd, pathStart } from '../../../plane';
+import type { Project } from '../../../project';
+import { all, mm, type Phrase, printPhrase, say } from '../../../words';
 import { useBench } from '../../store/bench';
 import { foldedTurnings } from '../folded';
 import { Word } from '../Word';
@@ -26,14 +28,12 @@ function FoldWords({ piece, draft }: DrawingProps & { readonly piece: Piece }) {
   const units = useBench((state) => state.project.units);
   const folded = useBench((state) => state.folded);
   const { measures, project } = draft;
-  const l = (value: number) => formatLength(value, units);
-  const lies = folded ? 'folded over' : 'laid flat';
-  const words: Readonly<Partial<Record<FoldName, readonly string[]>>> = {
-    waistFold: [`casing ${l(measures.casingHeight)}, ${lies}`, ...holds(draft, l)],
-    hemFold: [project.hem.finish === 'turned' ? `hem ${l(project.hem.depth)}, ${lies}` : `hem casing, ${lies}`],
+  const told: Readonly<Partial<Record<FoldName, readonly Phrase[]>>> = {
+    waistFold: [casingWords(measures.casingHeight, folded), held(draft)],
+    hemFold: [hemWords(project, folded)],
   };
   return piece.folds.flatMap((fold) =>
-    (words[fold.name] ?? []).map((text, row) => (
+    (told[fold.name] ?? []).map((phrase, row) => (
       <Word
         key={`${fold.name} ${row === 0 ? 'depth' : 'holds'}`}
         at={frontEnd(fold)}
@@ -42,22 +42,28 @@ function FoldWords({ piece, draft }: DrawingProps & { readonly piece: Piece }) {
         dy={6 + 17 * row}
         className={row === 0 ? 'word-number word-aside' : 'word-note'}
       >
-        {text}
+        {printPhrase(phrase, units)}
       </Word>
     )),
   );
 }
 
+const casingWords = (height: Mm, folded: boolean): Phrase =>
+  folded ? say`casing ${mm(height)}, folded over` : say`casing ${mm(height)}, laid flat`;
+
+function hemWords({ hem }: Project, folded: boolean): Phrase {
+  if (hem.finish !== 'turned') return folded ? say`hem casing, folded over` : say`hem casing, laid flat`;
+  return folded ? say`hem ${mm(hem.depth)}, folded over` : say`hem ${mm(hem.depth)}, laid flat`;
+}
+
 /** What is drawn through the casing. */
-function holds(
-  { project: { waist }, notions }: DrawingProps['draft'],
-  l: (value: number) => string,
-): readonly string[] {
-  const parts = [
-    ...(notions.elasticLength === undefined ? [] : [`${l(waist.elasticWidth)} elastic`]),
-    ...(notions.cordLength === undefined ? [] : [`${l(waist.cordWidth)} cord`]),
-  ];
-  return [`for ${parts.join(' and ')}`];
+function held({ project: { waist }, notions }: DrawingProps['draft']): Phrase {
+  const elastic = say`${mm(waist.elasticWidth)} elastic`;
+  const cord = say`${mm(waist.cordWidth)} cord`;
+  return say`for ${all([
+    ...(notions.elasticLength === undefined ? [] : [elastic]),
+    ...(notions.cordLength === undefined ? [] : [cord]),
+  ])}`;
 }
 
 function frontEnd({ curves }: { readonly curves: Parameters<typeof pathStart>[0] }): Point {

@@ -2,10 +2,10 @@ import { useId } from 'react';
 import { LAYER_WORDS, type Lay, type Placement, placedPoint } from '../../../cloth';
 import { pieceBounds } from '../../../drawing';
 import { cutCurves, isDrawnLeft, isLeg, isSamePiece, type Piece, pieceKey, pieceName } from '../../../edges';
-import { formatLength, type Mm } from '../../../length';
+import type { Mm } from '../../../length';
 import { between, outlineCurves, pathThrough, point, pointsBounds } from '../../../plane';
 import { clothOf } from '../../../project';
-import { words } from '../../../words';
+import { all, mm, number, printPhrase, say, words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { pathText } from '../path-text';
 import { Word } from '../Word';
@@ -77,8 +77,8 @@ function LaidName({ piece, placement }: { readonly piece: Piece; readonly placem
   const middle = point((box.left + box.right) / 2, (box.top + box.bottom) / 2);
   const at = placement.layer === 'fold' ? { x: width / 4, y: middle.y } : middle;
   const says = [
-    `${words`${pieceName(piece)}`} ${placement.copies.join(' and ')}`,
-    ...(placement.mirrored ? ['printed side down'] : []),
+    words`${pieceName(piece)} ${all(placement.copies.map((copy) => say`${number(copy, 0)}`))}`,
+    ...(placement.mirrored ? [words`printed side down`] : []),
     ...(placement.layer === 'single' ? [] : [words`${LAYER_WORDS[placement.layer]}`]),
   ];
   const narrow = width < NARROW && height > 2 * width;
@@ -130,10 +130,10 @@ function TooWide({ draft, answer }: DrawingProps & { readonly answer: NoFit }) {
       </g>
       <path className="line line-cut" d={pathText(over)} />
       <Word at={{ x: answer.room, y: 0 }} anchor="end" dy={-10} className="word-number">
-        {`${formatLength(answer.room, units)} can be cut`}
+        {printPhrase(say`${mm(answer.room)} can be cut`, units)}
       </Word>
       <Word at={{ x: width / 2, y: height / 2 }} className="word-lay word-number">
-        {`${words`${pieceName(piece)}`}, ${formatLength(width, units)} wide: does not fit`}
+        {printPhrase(say`${pieceName(piece)}, ${mm(width)} wide: does not fit`, units)}
       </Word>
     </>
   );

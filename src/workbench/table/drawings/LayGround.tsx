@@ -2,6 +2,7 @@ import { SELVEDGE } from '../../../check';
 import type { Layout } from '../../../cloth';
 import { formatLength, type Mm } from '../../../length';
 import { pathThrough, point } from '../../../plane';
+import { mm, type Phrase, printPhrase, said, say, words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { Word } from '../Word';
 import { Line } from './Line';
@@ -15,10 +16,10 @@ export interface LayGroundProps {
   readonly oneWay: boolean;
 }
 
-const SIDES: Readonly<Record<Layout, string>> = {
-  single: 'one layer, right side up',
-  foldedLengthwise: 'folded lengthwise, right sides together',
-  foldedCrosswise: 'folded crosswise, right sides together',
+const SIDES: Readonly<Record<Layout, Phrase>> = {
+  single: say`one layer, right side up`,
+  foldedLengthwise: say`folded lengthwise, right sides together`,
+  foldedCrosswise: say`folded crosswise, right sides together`,
 };
 
 /** The cloth under the pieces: its side, selvedges, fold, cut ends, nap, and its measures. */
@@ -42,7 +43,7 @@ export function LayGround({ layout, width, length, oneWay }: LayGroundProps) {
           <rect className="selvedge" x={x === 0 ? 0 : x - SELVEDGE} width={SELVEDGE} height={length} />
           <Line stroke="cut" curves={pathThrough(point(x, 0), point(x, length))} />
           <Word at={{ x, y: length / 2 }} turn={-90} dy={x === 0 ? -9 : 18} className="word-lay-small">
-            {lengthwise ? 'both selvedges' : 'selvedge'}
+            {lengthwise ? words`both selvedges` : words`selvedge`}
           </Word>
         </g>
       ))}
@@ -57,15 +58,19 @@ export function LayGround({ layout, width, length, oneWay }: LayGroundProps) {
             dy={-12}
             className="word-number"
           >
-            {!lengthwise && oneWay ? 'fold: cut it open and turn the upper layer round' : 'fold'}
+            {!lengthwise && oneWay ? words`fold: cut it open and turn the upper layer round` : words`fold`}
           </Word>
         </>
       )}
       {oneWay && <Nap width={width} length={length} />}
       <Word at={{ x: 0, y: 0 }} anchor="start" dy={-30} className="word-note">
-        {SIDES[layout]}
+        {said(SIDES[layout])}
       </Word>
-      <Across width={width} says={`${formatLength(width, units)}${washed ? ' after the wash' : ''}`} length={length} />
+      <Across
+        width={width}
+        says={printPhrase(washed ? say`${mm(width)} after the wash` : say`${mm(width)}`, units)}
+        length={length}
+      />
       <Along width={width} length={length} says={formatLength(length, units)} />
     </>
   );
@@ -84,7 +89,7 @@ function Nap({ width, length }: { readonly width: Mm; readonly length: Mm }) {
     <>
       <Grainline ends={[point(x, 0.1 * length), point(x, 0.3 * length)]} oneHead />
       <Word at={{ x, y: 0.32 * length }} dy={14} className="word-number">
-        nap
+        {words`nap`}
       </Word>
     </>
   );

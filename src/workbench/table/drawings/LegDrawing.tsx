@@ -1,8 +1,7 @@
 import { useId } from 'react';
 import { centreStands, type Leg, legCurves } from '../../../leg';
-import { formatLength } from '../../../length';
 import { type Point, pathEnd, pathStart, straight } from '../../../plane';
-import { printPhrase } from '../../../words';
+import { mm, printPhrase, say, words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { pathText } from '../path-text';
 import { Word } from '../Word';
@@ -45,7 +44,7 @@ function OtherLeg({ leg }: { readonly leg: Leg }) {
     <>
       <Line stroke="fold" curves={legCurves(leg)} closed />
       <Word at={leg.back.waistPoint} anchor="end" dx={-10} dy={4} className="word-note">
-        dashed: the left leg
+        {words`dashed: the left leg`}
       </Word>
     </>
   );
@@ -58,34 +57,33 @@ const sideTop = (waist: Parameters<typeof pathStart>[0]): number => (pathStart(w
 function LegWords({ draft }: DrawingProps) {
   const units = useBench((state) => state.project.units);
   const { leg, measures } = draft;
-  const l = (value: number) => formatLength(value, units);
   const { front, back } = leg;
   // Above the gap at the knee, whose words are as long as the gap is wide.
   const mid = (2 * leg.crotchLevel + (leg.kneeLevel ?? pathStart(leg.hem).y)) / 3;
   return (
     <>
       <Word at={at(back.crotchPoint.x / 2, mid)} className="word-part">
-        back
+        {words`back`}
       </Word>
       <Word at={at(front.crotchPoint.x / 2, mid)} className="word-part">
-        front
+        {words`front`}
       </Word>
       <Word at={front.waistPoint} anchor="start" dx={12} dy={4} className="word-note word-aside">
         {printPhrase(centreStands('front', front), units)}
       </Word>
       <Word at={at(0, leg.hipLevel / 3)} className="word-note word-small">
-        {`gap ${l(measures.gapAtWaist)} at the waist`}
+        {printPhrase(say`gap ${mm(measures.gapAtWaist)} at the waist`, units)}
       </Word>
       {leg.kneeLevel !== undefined && (
         <Word at={at(0, leg.kneeLevel)} dy={4} className="word-note word-small">
-          {`gap ${l(measures.gapAtKnee)} at the knee`}
+          {printPhrase(say`gap ${mm(measures.gapAtKnee)} at the knee`, units)}
         </Word>
       )}
       <Word at={at(front.crotchPoint.x, leg.crotchLevel)} anchor="start" dx={10} dy={4} className="word-note">
-        crotch line
+        {words`crotch line`}
       </Word>
       <Word at={at(front.crotchPoint.x, leg.hipLevel)} anchor="start" dx={10} dy={4} className="word-note">
-        fullest hip
+        {words`fullest hip`}
       </Word>
     </>
   );

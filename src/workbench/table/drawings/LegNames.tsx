@@ -16,10 +16,10 @@ export function LegNames({ piece }: { readonly piece: Piece }) {
   return (
     <>
       <Word at={{ x: box.left / 2.6, y }} dy={7} className="word-part">
-        {isDrawnLeft(piece) ? 'front' : 'back'}
+        {isDrawnLeft(piece) ? words`front` : words`back`}
       </Word>
       <Word at={{ x: box.right / 2.6, y }} dy={7} className="word-part">
-        {isDrawnLeft(piece) ? 'back' : 'front'}
+        {isDrawnLeft(piece) ? words`back` : words`front`}
       </Word>
       {piece.side && (
         <Word at={{ x: 0, y: box.top }} dy={-14} className="word-part">
@@ -27,7 +27,7 @@ export function LegNames({ piece }: { readonly piece: Piece }) {
         </Word>
       )}
       <Word at={{ x: 0, y: (widest.from + widest.to) / 2 }} turn={-90} dy={-6} className="word-note word-bare">
-        side, no seam here
+        {words`side, no seam here`}
       </Word>
     </>
   );

@@ -1,7 +1,7 @@
 import { pieceBounds, uprightPlaces } from '../../../drawing';
 import { type Piece, pieceName } from '../../../edges';
 import type { Draft } from '../../../project';
-import { words } from '../../../words';
+import { number, words } from '../../../words';
 import { Word } from '../Word';
 
 /** A small piece's name and how many to cut, inside it: along an upright piece, across any other. */
@@ -13,7 +13,7 @@ export function PieceName({ piece }: { readonly piece: Piece }) {
     : { x: (box.left + box.right) / 2, y: box.top + 0.42 * (box.bottom - box.top) };
   return (
     <Word at={at} turn={upright ? -90 : 0} className="word-note word-bare">
-      {`${words`${pieceName(piece)}`} · cut ${piece.cut}`}
+      {words`${pieceName(piece)} · cut ${number(piece.cut, 0)}`}
     </Word>
   );
 }

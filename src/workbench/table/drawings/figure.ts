@@ -1,3 +1,4 @@
+import { say } from '../../../words';
 import type { StationDrawing } from '../station-drawings';
 import { BodyFigure } from './BodyFigure';
 import { figureBox, figureShape } from './figure-shape';
@@ -6,5 +7,5 @@ import { figureBox, figureShape } from './figure-shape';
 export const FIGURE: StationDrawing = {
   Drawing: BodyFigure,
   box: ({ body }) => figureBox(figureShape(body)),
-  says: () => 'A figure from the front, the side and the back with the path of the tape',
+  says: () => say`A figure from the front, the side and the back with the path of the tape`,
 };

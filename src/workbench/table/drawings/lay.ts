@@ -1,3 +1,4 @@
+import { say } from '../../../words';
 import type { StationDrawing } from '../station-drawings';
 import { LayDrawing } from './LayDrawing';
 import { layBox } from './lay-box';
@@ -6,5 +7,5 @@ import { layBox } from './lay-box';
 export const LAY: StationDrawing = {
   Drawing: LayDrawing,
   box: layBox,
-  says: () => 'The cloth as it lies, with its selvedges, and every piece where it is cut',
+  says: () => say`The cloth as it lies, with its selvedges, and every piece where it is cut`,
 };

@@ -1,4 +1,3 @@
-import { printPhrase } from '../../../words';
 import { pictureShown } from '../../working/sewing-run';
 import { useSewingShown } from '../../working/sewing-shown';
 import type { StationDrawing } from '../station-drawings';
@@ -10,5 +9,5 @@ const picture = (draft: Parameters<StationDrawing['box']>[0]) => pictureShown(dr
 export const SEWING: StationDrawing = {
   Drawing: SewingDrawing,
   box: (draft) => picture(draft).box,
-  says: (draft, units) => printPhrase(picture(draft).says, units),
+  says: (draft) => picture(draft).says,
 };

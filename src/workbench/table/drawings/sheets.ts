@@ -1,6 +1,7 @@
 import { placedDrawings } from '../../../drawing';
 import { boxRound, curvesBounds } from '../../../plane';
 import { sheetsOf } from '../../../project';
+import { say } from '../../../words';
 import type { StationDrawing } from '../station-drawings';
 import { SheetsDrawing } from './SheetsDrawing';
 
@@ -13,5 +14,5 @@ export const SHEETS: StationDrawing = {
     const drawn = placedDrawings(printed, sheets.places).flatMap(({ paths }) => paths.flatMap((path) => path.curves));
     return boxRound([curvesBounds(drawn), ...sheets.sheets.map((sheet) => sheet.window)]);
   },
-  says: () => 'The sheets of paper over the finished leg',
+  says: () => say`The sheets of paper over the finished leg`,
 };

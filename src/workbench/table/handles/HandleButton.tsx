@@ -1,5 +1,6 @@
 import { MM_PER_INCH, plain, type Units } from '../../../length';
 import type { Draft } from '../../../project';
+import { inTurn, isSaid, own, said, say, UNSAID, words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { standingAt, type View } from '../../view/view';
 import type { Handle } from './handle';
@@ -16,19 +17,20 @@ export function HandleButton({ handle, draft, view }: HandleButtonProps) {
   const units = useBench((state) => state.project.units);
   const { held, stopped, ...handlers } = useHandle(handle, view);
   const { lowest, highest } = handle.limits(draft);
-  const words = handle.words(draft, units);
+  const main = handle.words(draft, units);
+  const detail = handle.detail?.(draft) ?? UNSAID;
+  const whole = said(inTurn([say`${own(main)}`, detail], ', '));
   const note = handle.note?.(draft, units);
-  const [main, detail] = detached(words);
   return (
     <div
       className="handle"
       role="slider"
       tabIndex={0}
-      aria-label={handle.name}
+      aria-label={said(handle.name)}
       aria-valuemin={inUnits(lowest, units)}
       aria-valuemax={inUnits(highest, units)}
       aria-valuenow={inUnits(handle.value(draft), units)}
-      aria-valuetext={note ? `${words}; ${note}` : words}
+      aria-valuetext={note ? `${whole}; ${note}` : whole}
       data-key={handle.key}
       data-side={handle.side}
       data-held={held || undefined}
@@ -42,17 +44,13 @@ export function HandleButton({ handle, draft, view }: HandleButtonProps) {
       </svg>
       <span className="handle-words" aria-hidden="true">
         {main}
-        {detail && <span className="handle-detail">{detail}</span>}
-        {(held || stopped) && <span className="handle-note">{stopped ? 'no further: it can’t be drawn' : note}</span>}
+        {isSaid(detail) && <span className="handle-detail">, {said(detail)}</span>}
+        {(held || stopped) && (
+          <span className="handle-note">{stopped ? words`no further: it can’t be drawn` : note}</span>
+        )}
       </span>
     </div>
   );
-}
-
-/** The words up to their first comma, and the rest. */
-function detached(words: string): readonly [string, string | undefined] {
-  const at = words.indexOf(', ');
-  return at < 0 ? [words, undefined] : [words.slice(0, at), words.slice(at)];
 }
 
 /** As a bare number for `aria-valuenow`, in the unit that the words name. */

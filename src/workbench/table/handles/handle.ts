@@ -1,12 +1,13 @@
 import type { Mm, Units } from '../../../length';
 import type { Point } from '../../../plane';
 import type { Draft, Limits } from '../../../project';
+import type { Phrase } from '../../../words';
 
 /** What can be taken hold of on the drawing: one number, and where it lies. */
 export interface Handle {
   readonly key: string;
   /** What it sets, for those who listen. */
-  readonly name: string;
+  readonly name: Phrase;
   /** Where its number lives in the project. */
   readonly path: string;
   /** Where the button lies on the drawing. */
@@ -20,6 +21,8 @@ export interface Handle {
   readonly written: (draft: Draft, value: Mm) => unknown;
   /** The number in words beside the button. */
   readonly words: (draft: Draft, units: Units) => string;
+  /** What is said after them where there is room. */
+  readonly detail?: (draft: Draft) => Phrase;
   /** What else to say of it, to those who listen and where there is room. */
   readonly note?: (draft: Draft, units: Units) => string;
   /** One step while it is dragged, by unit. */

@@ -4,6 +4,7 @@ import { centreLean, leanRange, straighteningFor } from '../../../leg';
 import { MM_PER_INCH, type Mm, type Units } from '../../../length';
 import { add, between, type Point, pathAt, pathEnd, pathLength, pathStart } from '../../../plane';
 import { type Draft, hemOf, type Limits } from '../../../project';
+import { own, say, UNSAID, words } from '../../../words';
 import { TYPED_LIMITS } from '../../store/limits';
 import type { Station } from '../../store/stations';
 import type { Handle } from './handle';
@@ -17,7 +18,7 @@ const limitsOf = (path: string) => (): Limits => TYPED_LIMITS[path] ?? { lowest:
 
 const spread: Handle = {
   key: 'spread',
-  name: 'Spread',
+  name: say`Spread`,
   path: 'leg.spread',
   at: ({ leg, joined }) => ({ x: (leg.spread + joined.gapAtHip) / 2, y: leg.hipLevel }),
   value: ({ measures }) => measures.spread,
@@ -25,15 +26,15 @@ const spread: Handle = {
   // The join opens to both sides of the side line.
   pull: { x: 2, y: 0 },
   written: (_, value) => value,
-  words: ({ measures }, units) => `spread ${handleLength(measures.spread, units)}`,
-  note: ({ measures }, units) => `the pair grows by ${handleLength(2 * measures.spread, units)}`,
+  words: ({ measures }, units) => words`spread ${own(handleLength(measures.spread, units))}`,
+  note: ({ measures }, units) => words`the pair grows by ${own(handleLength(2 * measures.spread, units))}`,
   step: SMALL,
   side: 'right',
 };
 
 const straighten: Handle = {
   key: 'straighten',
-  name: 'Straighten: lean of centre back',
+  name: say`Straighten: lean of centre back`,
   path: 'leg.straighten',
   at: ({ leg }) => leg.back.waistPoint,
   value: ({ leg }) => centreLean('back', leg.back),
@@ -43,9 +44,9 @@ const straighten: Handle = {
   },
   pull: { x: 1, y: 0 },
   written: ({ joined, legChoices }, value) => straighteningFor(joined, legChoices.raiseWaist, value),
-  words: ({ leg }, units) =>
-    `leans ${handleLength(centreLean('back', leg.back), units)}${leg.straightenAutomatic ? ', as needed' : ''}`,
-  note: ({ measures }, units) => `the opening is ${handleLength(measures.waistOpening, units)}`,
+  words: ({ leg }, units) => words`leans ${own(handleLength(centreLean('back', leg.back), units))}`,
+  detail: ({ leg }) => (leg.straightenAutomatic ? say`as needed` : UNSAID),
+  note: ({ measures }, units) => words`the opening is ${own(handleLength(measures.waistOpening, units))}`,
   step: SMALL,
   side: 'left',
 };
@@ -55,17 +56,18 @@ const ALONG_WAIST = 0.74;
 
 const waistHeight: Handle = {
   key: 'waist',
-  name: 'Waist height',
+  name: say`Waist height`,
   path: 'leg.raiseWaist',
   at: ({ leg }) => pathAt(leg.waistEdge, ALONG_WAIST * pathLength(leg.waistEdge)).at,
   value: ({ legChoices }) => legChoices.raiseWaist,
   limits: limitsOf('leg.raiseWaist'),
   pull: { x: 0, y: -1 },
   written: (_, value) => value,
-  words: ({ measures }, units) => `rise ${handleLength(measures.crotchDepthFinished, units)}`,
+  words: ({ measures }, units) => words`rise ${own(handleLength(measures.crotchDepthFinished, units))}`,
   note({ legChoices: { raiseWaist } }, units) {
-    if (raiseWaist === 0) return 'the waist where the block has it';
-    return `the waist ${raiseWaist > 0 ? 'raised' : 'lowered'} by ${handleLength(Math.abs(raiseWaist), units)}`;
+    const by = own(handleLength(Math.abs(raiseWaist), units));
+    if (raiseWaist === 0) return words`the waist where the block has it`;
+    return raiseWaist > 0 ? words`the waist raised by ${by}` : words`the waist lowered by ${by}`;
   },
   step: SMALL,
   side: 'above',
@@ -76,21 +78,21 @@ const bandLength = ({ project }: Draft): Mm => hemPlan(hemOf(project)).added;
 
 const hemLevel: Handle = {
   key: 'length',
-  name: 'Hem level: inseam',
+  name: say`Hem level: inseam`,
   path: 'leg.length',
   at: ({ leg }) => between(pathStart(leg.hem), pathEnd(leg.hem), 0.62),
   value: (draft) => draft.measures.inseamFront + bandLength(draft),
   limits: limitsOf('leg.length.inseam'),
   pull: { x: 0, y: 1 },
   written: (_, inseam) => ({ inseam }),
-  words: ({ measures }, units) => `inseam ${handleLength(measures.inseamFront, units)}`,
+  words: ({ measures }, units) => words`inseam ${own(handleLength(measures.inseamFront, units))}`,
   step: LONG,
   side: 'above',
 };
 
 const hemWidth: Handle = {
   key: 'hem',
-  name: 'Leg width at the hem',
+  name: say`Leg width at the hem`,
   path: 'leg.shape',
   at: ({ leg }) => pathEnd(leg.front.inseam),
   value: ({ measures }) => measures.hemGirthFinished,
@@ -98,8 +100,8 @@ const hemWidth: Handle = {
   // Both inseams move by as much.
   pull: { x: 2, y: 0 },
   written: (_, hemGirth) => ({ hemGirth }),
-  words: ({ measures }, units) => `hem ${handleLength(measures.hemGirthFinished, units)} round`,
-  note: ({ body }, units) => `the foot needs ${handleLength(body.footEntryGirth, units)}`,
+  words: ({ measures }, units) => words`hem ${own(handleLength(measures.hemGirthFinished, units))} round`,
+  note: ({ body }, units) => words`the foot needs ${own(handleLength(body.footEntryGirth, units))}`,
   step: LONG,
   side: 'right',
 };

@@ -1,6 +1,6 @@
 import { blocksOnTheWay, type Gap, legCurves, legOnTheWay, spreadOnTheWay } from '../../../leg';
-import { formatLength } from '../../../length';
 import { type Curve, outlineCurves, outlineEdge, pathReverse } from '../../../plane';
+import { mm, type Phrase, printPhrase, say } from '../../../words';
 import { useBench } from '../../store/bench';
 import { SPACE } from '../apart';
 import type { DrawingProps } from '../drawings/drawing-props';
@@ -65,7 +65,6 @@ function Growing({ draft: { joined, legChoices }, way }: DrawingProps & { readon
 function GapMark({ gap }: { readonly gap: Gap }) {
   const units = useBench((state) => state.project.units);
   const y = (gap.from.y + gap.to.y) / 2;
-  const width = formatLength(gap.width, units);
   const touching = Math.abs(gap.width) < TOUCHING;
   // At the waist and the hem the words stand clear of the outline.
   const dy = gap.name === 'waist' ? -10 : gap.name === 'hem' ? 20 : -6;
@@ -73,11 +72,21 @@ function GapMark({ gap }: { readonly gap: Gap }) {
     <>
       <line className="join-measure" x1={gap.from.x} y1={gap.from.y} x2={gap.to.x} y2={gap.to.y} />
       <Word at={{ x: (gap.from.x + gap.to.x) / 2, y }} dy={dy} className="word-number">
-        {touching ? `${gap.name}: touching` : `${gap.name} ${width}`}
+        {printPhrase(
+          touching ? say`${GAP_NAMES[gap.name]}: touching` : say`${GAP_NAMES[gap.name]} ${mm(gap.width)}`,
+          units,
+        )}
       </Word>
     </>
   );
 }
+
+const GAP_NAMES: Readonly<Record<Gap['name'], Phrase>> = {
+  waist: say`waist`,
+  hip: say`hip`,
+  knee: say`knee`,
+  hem: say`hem`,
+};
 
 /** Side lines nearer than this touch, millimetres. */
 const TOUCHING = 0.05;

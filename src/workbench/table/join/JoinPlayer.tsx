@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import { printPhrase } from '../../../words';
+import { printPhrase, said, say, UNSAID, words } from '../../../words';
 import { focusOn } from '../../aloud/focus-on';
 import { useBench } from '../../store/bench';
 import { draftSteps } from '../../store/told-steps';
@@ -9,11 +9,11 @@ import { useHeight } from '../use-height';
 
 /** The stops of the way: what the blocks have become there, and the step of the working that tells it. */
 const STOPS = [
-  { name: 'apart', step: 'leg.join' },
-  { name: 'joined', step: 'leg.join' },
-  { name: 'spread', step: 'leg.spread' },
-  { name: 'straightened', step: 'leg.straighten' },
-  { name: 'the leg', step: 'leg.shape' },
+  { name: say`apart`, step: 'leg.join' },
+  { name: say`joined`, step: 'leg.join' },
+  { name: say`spread`, step: 'leg.spread' },
+  { name: say`straightened`, step: 'leg.straighten' },
+  { name: say`the leg`, step: 'leg.shape' },
 ] as const;
 
 /** From one stop to the next, milliseconds. */
@@ -42,11 +42,11 @@ export default function JoinPlayer() {
   };
   useHeight(element, tellHeight);
   return (
-    <section className="player" aria-label="The join" ref={element}>
+    <section className="player" aria-label={words`The join`} ref={element}>
       <p className="player-words">{sentence && printPhrase(sentence, units)}</p>
       <div className="player-row">
         <button ref={pause} type="button" className="tool" aria-pressed={playing} onClick={() => playJoin(!playing)}>
-          {playing ? 'Pause' : 'Play'}
+          {playing ? words`Pause` : words`Play`}
         </button>
         <div className="player-way">
           <input
@@ -55,18 +55,18 @@ export default function JoinPlayer() {
             max={JOIN_END}
             step="0.05"
             value={join}
-            aria-label="From the blocks to the leg"
+            aria-label={words`From the blocks to the leg`}
             aria-valuetext={valueText(join)}
             onChange={(event) => showJoin(Number(event.target.value))}
           />
           <span className="player-stops" aria-hidden="true">
             {STOPS.map(({ name }) => (
-              <span key={name}>{name}</span>
+              <span key={name.template}>{said(name)}</span>
             ))}
           </span>
         </div>
         <button type="button" className="tool" onClick={put}>
-          Done
+          {words`Done`}
         </button>
       </div>
     </section>
@@ -75,8 +75,8 @@ export default function JoinPlayer() {
 
 function valueText(join: number): string {
   const at = Math.round(join);
-  const name = STOPS[at]?.name ?? '';
-  return Math.abs(join - at) < 0.03 ? name : `on the way to ${STOPS[Math.ceil(join)]?.name ?? name}`;
+  const name = STOPS[at]?.name ?? UNSAID;
+  return Math.abs(join - at) < 0.03 ? said(name) : words`on the way to ${STOPS[Math.ceil(join)]?.name ?? name}`;
 }
 
 /** Moves on while it is played: smoothly, or from stop to stop where movement is not welcome. */

@@ -1,0 +1,9 @@
+import { type Phrase, say } from '../words';
+import type { Verdict } from './check';
+
+/** A verdict in a word. */
+export const VERDICT_NAMES: Readonly<Record<Verdict, Phrase>> = {
+  good: say`good`,
+  mind: say`mind`,
+  wrong: say`wrong`,
+};

@@ -1,0 +1,7 @@
+// Written by `npm run words`, save where each comes from.
+export const workbenchChalk = {
+  'No measure differs.': 'plain',
+  area: 'plain',
+  'chalk line {0}': 'plain', // {0} number(next, 0)
+  rise: 'plain',
+} as const;

@@ -1,0 +1,47 @@
+// Written by `npm run words`, save where each comes from.
+export const workbenchClass = {
+  '1 needs a look.': 'plain',
+  '1 row': 'plain',
+  'A CSV file, as every spreadsheet saves it. The empty one says which measurements there are and where the tape goes. A row that can’t be drafted is named, and the rest is made.':
+    'plain',
+  'A class from a table': 'plain',
+  'Bodies on one drawing': 'plain',
+  'Choose a table': 'plain',
+  'Choose another table': 'plain',
+  'Columns not used: {0}.': 'plain', // {0} inRow(unused.map((one) => say`${own(one)}`))
+  'Each row of a table brings a body; cloth, leg, edges and paper are those of “{0}”.': 'plain', // {0} own(name)
+  'Fit sheets': 'plain',
+  'How far the table is looked through': 'plain',
+  'In the set, beside the summary': 'plain',
+  'Left out, because it belongs to one body: {0}.': 'plain', // {0} inRow(leftOut.map((one) => say`${own(one)}`))
+  'Make the set, ZIP': 'plain',
+  Patterns: 'plain',
+  'Put right what is asked for first: every row is drafted with these choices.': 'plain',
+  'Samples at a quarter': 'plain',
+  'Save an empty table': 'plain',
+  'Sewing guides': 'plain',
+  'Table of bodies': 'plain',
+  'The rows of the table': 'plain',
+  'The sheet for a class': 'plain',
+  'Which rows are shown': 'plain',
+  'a folder for each of {0}, and the summary': 'plain', // {0} number(count, 0)
+  'a page each: body, finished garment, what to buy': 'plain',
+  'all can be drafted': 'plain',
+  'all of them, several to a page': 'plain',
+  'all rows': 'plain',
+  'each on the paper chosen here': 'plain',
+  'it is too large.': 'plain',
+  'no row can be drafted yet': 'plain',
+  'nobody needs a look.': 'plain',
+  'one body a row: patterns, fit sheets, handouts and a summary': 'plain',
+  'steps with pictures, for each': 'plain',
+  'those to look at': 'plain',
+  'up to twelve of like size on each': 'plain',
+  '{0} can be drafted, {1} can’t': 'plain', // {0} number(made, 0), {1} number(rows - made, 0)
+  '{0} need a look.': 'plain', // {0} number(look, 0)
+  '{0} rows': 'plain', // {0} number(rows, 0)
+  '“{0}” can’t be used as it stands:': 'plain', // {0} own(table?.name ?? '')
+  '“{0}” has {1} MB; a table of bodies has at most {2} MB.': 'plain', // {0} own(file.name), {1} size, {2} most
+  '“{0}” is drawn, too.': 'plain', // {0} own(file.name)
+  '“{0}” is no project that can be drawn: {1}': 'plain', // {0} own(file.name), {1} own(why)
+} as const;
