@@ -3,7 +3,7 @@ import { saveProject } from '../../project';
 import { MOST_NESTED } from '../nest/styles';
 import type { PdfOptions } from '../pen/options';
 import { type LongWork, type Progress, partOf } from '../work/long-work';
-import type { FinishedFile } from '../zip/zip';
+import { type FinishedFile, zipFiles } from '../zip/zip';
 import {
   FILE_KINDS,
   type FileKind,
@@ -89,7 +89,6 @@ export async function* makeFiles(
     ]),
     ...together(needed),
   ];
-  const { zipFiles } = await import('../zip/zip');
   return [...files, { name: `${groupName(jobs)}.zip`, content: zipFiles(packed, options.date) }];
 }
 
