@@ -37,6 +37,13 @@ const offline = () =>
     },
   });
 
+/**
+ * What the first screen and the later ones share, in one file: the fields, checks and sheets with all that they import,
+ * and the small parts of the table. As small files they would be larger by 16 kB.
+ */
+const SHARED =
+  /src\/(workbench\/(fields\/|view\/|finished\/Verdict|chalk\/first-cut|shelf\/kept\.|table\/(table-state|apart|path-text|Word|use-height|drawings\/(HalfTints|Line|Marks))\.)|project\/(checks|sheets)\.|cloth\/layout-words|leg\/lean)/;
+
 const tally = process.env.LEGWORK_TALLY;
 
 /** The one test of the rooms that puts something in the place of what a module exports: it has a process of its own. */
@@ -54,9 +61,8 @@ export default defineConfig({
   },
   build: {
     rolldownOptions: {
-      // The fields, checks and sheets with all that they import are one file: as small ones, which every station asks for, they are larger by 15 kB.
       output: {
-        codeSplitting: { groups: [{ name: 'fields', test: /src\/(workbench\/fields\/|project\/(checks|sheets)\.)/ }] },
+        codeSplitting: { groups: [{ name: 'fields', test: SHARED }] },
       },
     },
   },
