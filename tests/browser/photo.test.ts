@@ -173,7 +173,7 @@ describe('blocks from a photograph', () => {
     await page.reload();
     await page.getByRole('button', { name: 'Blocks', exact: true }).click();
     await page.getByRole('button', { name: /^From a photograph/ }).click();
-    await page.getByText('Marks are kept', { exact: true }).waitFor();
+    await page.getByText('Marks are kept.', { exact: true }).waitFor();
     await choosePhotograph(page);
     expect(await name()).toBe('Corner A, 501 across, 385 down');
     await button(page, /^Front$/).click();

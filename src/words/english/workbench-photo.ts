@@ -52,7 +52,7 @@ export const workbenchPhoto = {
   'Lower end of the grainline': 'plain',
   'Mark the back': 'plain',
   'Mark the front': 'plain',
-  'Marks are kept': 'plain',
+  'Marks are kept.': 'plain',
   'Measure the rectangle from mark to mark: its width, its length, and that both diagonals are alike.': 'plain',
   Nearer: 'plain',
   'Net lengths: measure one on the paper': 'plain',

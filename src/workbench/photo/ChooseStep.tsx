@@ -59,7 +59,7 @@ export function ChooseStep() {
         </div>
         {name !== undefined && !pictured && (
           <p className="field-mind">
-            <strong>{words`Marks are kept`}</strong> {words`Choose “${own(name)}” again to go on where you left it.`}
+            <strong>{words`Marks are kept.`}</strong> {words`Choose “${own(name)}” again to go on where you left it.`}
           </p>
         )}
         <p className="field-problem" role="status">
