@@ -40,12 +40,12 @@ describe('the panels beside the table', () => {
 
   it('make a problem of a check that fails by a fault of ours, and leave the last good drawing', () => {
     const told = vi.spyOn(console, 'error').mockReturnValue();
-    const faulty = Object.defineProperty({ ...fresh.draft }, 'checks', {
+    const notions = Object.defineProperty({ ...fresh.draft.notions }, 'elasticLength', {
       get() {
         throw new Error('a fault');
       },
     });
-    useBench.setState({ draft: faulty });
+    useBench.setState({ draft: { ...fresh.draft, notions } });
     for (const state of [useBench.getState(), beside.getState()]) {
       expect(state.draft).toBe(fresh.draft);
       expect(state.problems.map(({ field }) => field)).toEqual(['project']);
