@@ -27,6 +27,21 @@ export function gatheredWords(): readonly Gathered[] {
     .flatMap((name) => messagesOf(join(source, name)));
 }
 
+/** Each message once, by its template, in the room where it stands first. */
+export function wordsByRoom(all: readonly Gathered[]): ReadonlyMap<string, readonly Gathered[]> {
+  const firsts = [...new Map(all.toReversed().map((one) => [one.template, one])).values()];
+  const sorted = firsts.toSorted((a, b) => (a.template < b.template ? -1 : 1));
+  const rooms = [...new Set(sorted.map(roomOf))].sort();
+  return new Map(rooms.map((room) => [room, sorted.filter((one) => roomOf(one) === room)]));
+}
+
+/** `src/check/fixes.ts` is of `check`; the large rooms are taken folder by folder, and the steps of the sewing by themselves. */
+function roomOf({ file }: Gathered): string {
+  const [, room = '', ...inner] = file.split('/');
+  if (room === 'sewing' && inner[0]?.startsWith('steps-')) return 'sewing-steps';
+  return ['files', 'sewing', 'workbench'].includes(room) && inner.length > 1 ? `${room}-${inner[0]}` : room;
+}
+
 function messagesOf(path: string): readonly Gathered[] {
   const kind = path.endsWith('x') ? ts.ScriptKind.TSX : ts.ScriptKind.TS;
   const file = ts.createSourceFile(path, readFileSync(path, 'utf8'), ts.ScriptTarget.Latest, true, kind);

@@ -7,7 +7,6 @@ import { useBench } from '../../src/workbench/store/bench';
 import { useTable } from '../../src/workbench/table/table-state';
 import { Workbench } from '../../src/workbench/Workbench';
 import { pieceName } from '../names';
-import { unlisted } from './labels';
 
 const fresh = useBench.getInitialState();
 const bench = () => useBench.getState();
@@ -42,10 +41,6 @@ it('offers at Cloth what saves cloth, at one press that one undo takes back', as
   act(() => bench().undo());
   expect(bench().project.cloth.piecedTip).toBe(0);
   expect(bought()).toBeCloseTo(before, 6);
-  // What is offered is named in plain words.
-  await screen.findByRole('button', { name: 'Piece the fork’s tip, 5 cm' }, PATIENT);
-  const offers = [...document.querySelectorAll('.cloth-savings button')].map((one) => one.textContent ?? '');
-  expect(unlisted(offers)).toEqual([]);
 });
 
 it('looks for nothing while something on the drawing is held', async () => {

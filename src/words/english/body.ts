@@ -1,104 +1,104 @@
 // Written by `npm run words`, save where each comes from.
 export const body = {
-  '0.93 × rise {0} + 0.39 × hip {1} + {2}, waist at the navel. Source: {3}.': 'plain', // {0} mm(body.bodyRise), {1} mm(body.hipGirth), {2} mm(32.6), {3} expected.source
-  'ANSUR II (NATICK/TR-15/007, 2014), least and most of 6,068 adults': 'plain',
-  'ANSUR II (NATICK/TR-15/007, 2014), regression over 6,068 adults, sexes pooled': 'plain',
-  Age: 'trade',
-  Ankle: 'trade',
-  'AnthroKids (UM-HSRI-77-17, 1977) begins at 2 years': 'plain',
-  'AnthroKids (UM-HSRI-77-17, 1977), 998 of 1,000 children of 2–20 years': 'plain',
+  '0.93 × rise {0} + 0.39 × hip {1} + {2}, waist at the navel. Source: {3}.': 'trade', // {0} mm(body.bodyRise), {1} mm(body.hipGirth), {2} mm(32.6), {3} expected.source
+  'ANSUR II (NATICK/TR-15/007, 2014), least and most of 6,068 adults': 'source',
+  'ANSUR II (NATICK/TR-15/007, 2014), regression over 6,068 adults, sexes pooled': 'source',
+  Age: 'trade: a measurement of the body',
+  Ankle: 'trade: a measurement of the body, which ISO 8559-1 has, too',
+  'AnthroKids (UM-HSRI-77-17, 1977) begins at 2 years': 'source',
+  'AnthroKids (UM-HSRI-77-17, 1977), 998 of 1,000 children of 2–20 years': 'source',
   'Anthropometry of Infants, Children and Youths to Age 18 for Product Safety Design (UM-HSRI-77-17, 1977), 2–20 years, sexes together':
-    'plain',
-  'Body rise': 'trade',
-  Calf: 'trade',
-  'Crotch length': 'trade',
-  'Foot entry': 'plain',
-  'From the crotch to the floor, inside of the leg.': 'plain',
-  'From the tied tape at centre front, close between the legs, up to the tied tape at centre back.': 'plain',
+    'source',
+  'Body rise': 'trade: a measurement of the body',
+  Calf: 'trade: a measurement of the body, which ISO 8559-1 has, too',
+  'Crotch length': 'trade: a measurement of the body, which ISO 8559-1 has, too',
+  'Foot entry': 'trade: a measurement of the body',
+  'From the crotch to the floor, inside of the leg.': 'trade',
+  'From the tied tape at centre front, close between the legs, up to the tied tape at centre back.': 'trade',
   'From the tied tape down the side to the middle of the kneecap.': 'plain',
-  'From the tied tape down the side, over the hip, to the floor. It checks rise and inside leg.': 'plain',
+  'From the tied tape down the side, over the hip, to the floor. It checks rise and inside leg.': 'trade',
   'From the tied tape straight down the side to the level at which the hip was measured.': 'plain',
   'From the top of the head to the floor.': 'plain',
   'From the waist at the front, between the legs, to the waist at the back.': 'plain',
-  'From the waist down to the fullest part of the seat, along the side.': 'plain',
+  'From the waist down to the fullest part of the seat, along the side.': 'trade',
   'From the waist down to the middle of the knee, along the side.': 'plain',
   'From the waist down to the seat of a hard chair, sitting upright.': 'plain',
   'From the waist to the floor, along the side.': 'plain',
-  'Front crotch length': 'trade',
-  Height: 'trade',
-  'High hip': 'trade',
+  'Front crotch length': 'trade: a measurement of the body',
+  Height: 'trade: a measurement of the body, which ISO 8559-1 has, too',
+  'High hip': 'trade: a measurement of the body, which ISO 8559-1 has, too',
   'High hip {0} lies halfway between waist {1} and hip {2}; it should measure {3} to {4}.': 'plain', // {0} mm(highHipGirth), {1} mm(waistGirth), {2} mm(hipGirth), {3} mm(least), {4} mm(most)
-  Hip: 'trade',
-  'Hip depth': 'trade',
+  Hip: 'trade: a measurement of the body, which ISO 8559-1 has, too',
+  'Hip depth': 'trade: a measurement of the body',
   'In years. Children are estimated by children’s figures, and their cautions depend on it.': 'plain',
-  'Inside leg': 'trade',
+  'Inside leg': 'trade: a measurement of the body, which ISO 8559-1 has, too',
   'Inside leg {0} with body rise {1}: with that rise legs measure {2} to {3}. Measure both again, and look at the unit.':
-    'plain', // {0} mm(insideLeg), {1} mm(bodyRise), {2} at(INSIDE_SHARE[0]), {3} at(INSIDE_SHARE[1])
-  'Just below the fold of the seat, tape level.': 'plain',
-  Knee: 'trade',
-  'Level round the fullest part of the abdomen; needed where it is fuller than the hip.': 'plain',
+    'trade', // {0} mm(insideLeg), {1} mm(bodyRise), {2} at(INSIDE_SHARE[0]), {3} at(INSIDE_SHARE[1])
+  'Just below the fold of the seat, tape level.': 'trade',
+  Knee: 'trade: a measurement of the body, which ISO 8559-1 has, too',
+  'Level round the fullest part of the abdomen; needed where it is fuller than the hip.': 'trade',
   'Mind it; nothing was changed. Source: {0}.': 'plain', // {0} source
   'No tape: under eighteen, the estimates come from measured children.': 'plain',
   'Nobody under two years was measured for the estimates: measure what can be measured.': 'plain',
-  'Outside leg': 'trade',
+  'Outside leg': 'trade: a measurement of the body',
   'Over both ankle bones.': 'plain',
   'Over the middle of the kneecap, the knee a little bent.': 'plain',
   'Point the foot; round the heel and over the top of the instep.': 'plain',
   'Rise and inside leg together are {0}, the outside leg {1}; they should meet within {2}. One of the three was misread.':
-    'plain', // {0} mm(sum), {1} mm(outsideLeg), {2} mm(SUM.more)
+    'trade', // {0} mm(sum), {1} mm(outsideLeg), {2} mm(SUM.more)
   'Round the abdomen, halfway between waist and hip.': 'plain',
   'Round the ankle bones.': 'plain',
-  'Round the body where the waist edge shall sit.': 'plain',
-  'Round the fullest part of the calf.': 'plain',
-  'Round the fullest part of the seat, tape level.': 'plain',
-  'Round the fullest part of the thigh.': 'plain',
-  'Round the heel and over the instep: the least that a hem must pass.': 'plain',
+  'Round the body where the waist edge shall sit.': 'trade',
+  'Round the fullest part of the calf.': 'trade',
+  'Round the fullest part of the seat, tape level.': 'trade',
+  'Round the fullest part of the thigh.': 'trade',
+  'Round the heel and over the instep: the least that a hem must pass.': 'trade',
   'Round the knee, slightly flexed.': 'plain',
   'Sit on a hard, flat chair; from the tied tape down the side to the chair.': 'plain',
   'Stand feet together; slide the tape up and down until it measures most, and keep it level.': 'plain',
-  'Stand without shoes, feet slightly apart, a book held up at the crotch; from its top edge to the floor.': 'plain',
+  'Stand without shoes, feet slightly apart, a book held up at the crotch; from its top edge to the floor.': 'trade',
   'Standing height without shoes.': 'plain',
   'Tape level where it measures most below the knee.': 'plain',
   'The crotch length was not measured; two bodies in three like this one lie within {0} of {1}. That is too wide to fit a crotch by, so nothing is drawn from it.':
-    'plain', // {0} mm(expected.spread), {1} mm(expected.value)
-  'The front part of the crotch length counts only beside the whole: measure that too.': 'plain',
-  'The front part of the crotch length, from the waist to the point where the inseams shall meet.': 'plain',
+    'trade', // {0} mm(expected.spread), {1} mm(expected.value)
+  'The front part of the crotch length counts only beside the whole: measure that too.': 'trade',
+  'The front part of the crotch length, from the waist to the point where the inseams shall meet.': 'trade',
   'The middle of {0} children of that age, each figure on its own (AnthroKids, UM-HSRI-77-17, 1977). Their inside leg is inferred from the fold of the seat, and children of today are heavier.':
-    'plain', // {0} number(people)
+    'source', // {0} number(people)
   'The middle of {0} men {1}.': 'plain', // {0} number(people), {1} whose
   'The middle of {0} women {1}.': 'plain', // {0} number(people), {1} whose
   'The same tape, read at the middle between the legs.': 'plain',
-  'These four decide the draft: waist {0}, hip {1}, body rise {2}, inside leg {3}.': 'plain', // {0} mm(body.waistGirth), {1} mm(body.hipGirth), {2} mm(body.bodyRise), {3} mm(body.insideLeg)
-  Thigh: 'trade',
-  'Tie a tape or elastic where the waistband shall lie and leave it there; every height starts from it.': 'plain',
-  Waist: 'trade',
-  'Waist to knee': 'trade',
-  'Waist to knee {0}: with this rise and inside leg the knee lies {1} to {2} below the waist.': 'plain', // {0} mm(waistToKnee), {1} at(KNEE_SHARE[1]), {2} at(KNEE_SHARE[0])
+  'These four decide the draft: waist {0}, hip {1}, body rise {2}, inside leg {3}.': 'trade', // {0} mm(body.waistGirth), {1} mm(body.hipGirth), {2} mm(body.bodyRise), {3} mm(body.insideLeg)
+  Thigh: 'trade: a measurement of the body, which ISO 8559-1 has, too',
+  'Tie a tape or elastic where the waistband shall lie and leave it there; every height starts from it.': 'trade',
+  Waist: 'trade: a measurement of the body, which ISO 8559-1 has, too',
+  'Waist to knee': 'trade: a measurement of the body',
+  'Waist to knee {0}: with this rise and inside leg the knee lies {1} to {2} below the waist.': 'trade', // {0} mm(waistToKnee), {1} at(KNEE_SHARE[1]), {2} at(KNEE_SHARE[0])
   'inferred: 0.557 × ankle + 0.121 × height, as on adults (ANSUR II, 2014); no survey of children took the foot entry. Ankle: {0}':
-    'plain', // {0} ankle.source
+    'source', // {0} ankle.source
   'inferred: as wide as the calf, as on adults (ANSUR II, 2014); no survey of children took the knee. Calf: {0}':
-    'plain', // {0} calf.source
-  'inferred: the knee at an adult’s share of the inside leg (ANSUR II, 2014); shin heights of children agree': 'plain',
+    'source', // {0} calf.source
+  'inferred: the knee at an adult’s share of the inside leg (ANSUR II, 2014); shin heights of children agree': 'source',
   measured: 'plain',
-  practice: 'plain',
+  practice: 'source',
   'practice, wider than {0} (0.45–0.82)': 'plain', // {0} ADULTS
-  'the front part must be less than the whole crotch length of {0}.': 'plain', // {0} mm(crotchLength)
-  "the fullest hip can't lie more than {0} below the seat; the body rise is {1}.": 'plain', // {0} mm(HIP_BELOW_SEAT), {1} mm(bodyRise)
+  'the front part must be less than the whole crotch length of {0}.': 'trade', // {0} mm(crotchLength)
+  "the fullest hip can't lie more than {0} below the seat; the body rise is {1}.": 'trade', // {0} mm(HIP_BELOW_SEAT), {1} mm(bodyRise)
   'whose hip lies within {0} of it, each figure on its own, the waist at the navel (ANSUR II, NATICK/TR-15/007, 2014)':
-    'plain', // {0} mm(25)
-  'with this rise and inside leg the knee lies between {0} and {1} below the waist.': 'plain', // {0} mm(lowest), {1} mm(highest)
+    'source', // {0} mm(25)
+  'with this rise and inside leg the knee lies between {0} and {1} below the waist.': 'trade', // {0} mm(lowest), {1} mm(highest)
   '{0} (0.096–0.295, 998 in 1,000 above 0.117), wider for a natural waist': 'plain', // {0} ADULTS
-  '{0} (0.70–1.22 at the navel; a natural waist is narrower); NHANES 2017–2020 (CDC), 8,302 adults; {1}': 'plain', // {0} ADULTS, {1} CHILDREN
+  '{0} (0.70–1.22 at the navel; a natural waist is narrower); NHANES 2017–2020 (CDC), 8,302 adults; {1}': 'source', // {0} ADULTS, {1} CHILDREN
   '{0} (0.73–0.88 of the waist height), wider for a natural waist and for children': 'plain', // {0} ADULTS
-  '{0} (2.29–5.4), wider for a rise taken sitting': 'plain', // {0} ADULTS
+  '{0} (2.29–5.4), wider for a rise taken sitting': 'trade', // {0} ADULTS
   '{0} is needed: {1}': 'plain', // {0} m.name, {1} inside(m.definition)
   '{0} must lie between {1} and {2}.': 'plain', // {0} m.name, {1} limit(m.lowest), {2} limit(m.highest)
   '{0} was not measured, and no survey of children measured it; by adults’ proportions two in three lie within {1} of {2}.':
     'plain', // {0} name, {1} mm(spread), {2} mm(value)
   '{0} was not measured; two bodies in three like this one lie within {1} of {2}.': 'plain', // {0} name, {1} mm(spread), {2} mm(value)
   '{0} {1} beside {2} {3}: people so measured have {4} to {5}. Measure both again.': 'plain', // {0} measurementName(part), {1} mm(value), {2} inside(measurementName(of)), {3} mm(whole), {4} mm(lowest * whole), {5} mm(highest * whole)
-  '{0}: knee height ÷ crotch height': 'plain', // {0} ADULTS
-  '{0}: the fold of the seat, with the crotch 0.018 of the stature above it (inferred)': 'plain', // {0} CHILDREN
+  '{0}: knee height ÷ crotch height': 'trade', // {0} ADULTS
+  '{0}: the fold of the seat, with the crotch 0.018 of the stature above it (inferred)': 'trade', // {0} CHILDREN
   '{0}; 0.165 at the navel, 0.19 at a natural waist': 'plain', // {0} ADULTS
   '{0}; 0.74 at the navel, 0.83 at a natural waist': 'plain', // {0} ADULTS
   '{0}; knee = 0.95 × lower thigh': 'plain', // {0} ADULTS

@@ -3,223 +3,224 @@ export const check = {
   ' (estimated)': 'plain',
   ', or measure {0}': 'plain', // {0} what
   '; a full abdomen asks for it': 'plain',
-  '; the measured crotch length asks for it': 'plain',
-  'A band of knit': 'plain',
-  'A crotch curve bends both ways; the corners at the crotch point add up to {0}.': 'plain', // {0} degrees(angle)
-  'A pyjama leg slants less where the crotch meets it.': 'plain',
-  'Allow more for the turn of the cloth, {0} at least.': 'plain', // {0} mm(ENOUGH_TURN)
-  'Allow {0} for the turn of the cloth': 'plain', // {0} mm(value)
+  '; the measured crotch length asks for it': 'trade',
+  'A band of knit': 'trade',
+  'A crotch curve bends both ways; the corners at the crotch point add up to {0}.': 'trade', // {0} degrees(angle)
+  'A pyjama leg slants less where the crotch meets it.': 'trade',
+  'Allow more for the turn of the cloth, {0} at least.': 'trade', // {0} mm(ENOUGH_TURN)
+  'Allow {0} for the turn of the cloth': 'trade', // {0} mm(value)
   'Allowances uniform': 'ours: a check, said in words of the trade',
-  'At each hem of a child’s trousers two ends of a cord would hang out; none may (EN 14682).': 'plain',
-  'At the back the hem is {0} off square to the inseam.': 'plain', // {0} degrees(worst)
-  'At the back the waist edge is {0} off square to the centre seam.': 'plain', // {0} degrees(worst)
-  'At the crotch point the front curve arrives at {0}, the back at {1} from level.': 'plain', // {0} degrees(front), {1} degrees(back)
-  'At the front the hem is {0} off square to the inseam.': 'plain', // {0} degrees(worst)
-  'At the front the waist edge is {0} off square to the centre seam.': 'plain', // {0} degrees(worst)
-  'At the {0} the cut line is {1} off its allowance.': 'plain', // {0} edgeName(worst.edge), {1} mm(worst.off)
+  'At each hem of a child’s trousers two ends of a cord would hang out; none may (EN 14682).':
+    'standard: EN 14682, cords on children’s clothes',
+  'At the back the hem is {0} off square to the inseam.': 'trade', // {0} degrees(worst)
+  'At the back the waist edge is {0} off square to the centre seam.': 'trade', // {0} degrees(worst)
+  'At the crotch point the front curve arrives at {0}, the back at {1} from level.': 'trade', // {0} degrees(front), {1} degrees(back)
+  'At the front the hem is {0} off square to the inseam.': 'trade', // {0} degrees(worst)
+  'At the front the waist edge is {0} off square to the centre seam.': 'trade', // {0} degrees(worst)
+  'At the {0} the cut line is {1} off its allowance.': 'trade', // {0} edgeName(worst.edge), {1} mm(worst.off)
   'At the {0} the leg is {1} round, and what it lies on {2} (estimated).': 'plain', // {0} NAMES[worst.at], {1} mm(worst.leg), {2} mm(worst.limb)
   'At the {0} the leg is {1} round, and what it lies on {2}.': 'plain', // {0} NAMES[worst.at], {1} mm(worst.leg), {2} mm(worst.limb)
   'Back stands higher': 'ours: a check, said in words of the trade',
-  'Below the waist at the side, the hip levels of front and back differ by {0}.': 'plain', // {0} mm(Math.abs(hipDifference))
+  'Below the waist at the side, the hip levels of front and back differ by {0}.': 'trade', // {0} mm(Math.abs(hipDifference))
   'Beyond the centre, the crotch reaches {0} in front and only {1} behind; of trousers it reaches farther behind.':
-    'plain', // {0} mm(extensionFront), {1} mm(extensionBack)
-  'Beyond the centre, the crotch reaches {0} in front and {1} behind.': 'plain', // {0} mm(extensionFront), {1} mm(extensionBack)
-  'Centre back above its notch': 'plain',
+    'trade', // {0} mm(extensionFront), {1} mm(extensionBack)
+  'Beyond the centre, the crotch reaches {0} in front and {1} behind.': 'trade', // {0} mm(extensionFront), {1} mm(extensionBack)
+  'Centre back above its notch': 'trade',
   'Centre back stands {0} centre front and {1} the side; {2} above the front and {3} above the side are wanted{4}.':
-    'plain', // {0} over(tilt), {1} over(raise), {2} mm(wanted), {3} mm(least), {4} tilt < WANTED.usual * k ? by : UNSAID
-  'Centre back {0}, centre front {1}; inwards {2} and {3} are the most, outwards {4}.': 'plain', // {0} leaning(back), {1} leaning(front), {2} degrees(back.most), {3} degrees(front.most), {4} degrees(OUTWARDS)
-  'Centre front above its notch': 'plain',
+    'trade', // {0} over(tilt), {1} over(raise), {2} mm(wanted), {3} mm(least), {4} tilt < WANTED.usual * k ? by : UNSAID
+  'Centre back {0}, centre front {1}; inwards {2} and {3} are the most, outwards {4}.': 'trade', // {0} leaning(back), {1} leaning(front), {2} degrees(back.most), {3} degrees(front.most), {4} degrees(OUTWARDS)
+  'Centre front above its notch': 'trade',
   'Centres lean gently': 'ours: a check, said in words of the trade',
   'Centres run smooth': 'ours: a check, said in words of the trade',
   'Channels have room': 'ours: a check, said in words of the trade',
-  'Check body rise, hip depth and crotch length: the curve has too little height for its width.': 'plain',
-  'Check waist, hip and body rise: no centre seam is drawn with a kink.': 'plain',
-  'Choose a straighter leg or another length: the inseam slants too much where it is cut.': 'plain',
-  'Choose elastic at the hem.': 'plain',
-  'Choose elastic instead of the cord.': 'plain',
-  'Choose elastic, or cut the cord {0} long and sew it down at centre back.': 'plain', // {0} mm(opening + 2 * most)
-  'Choose elastic: this waist is too wide for any cord.': 'plain',
-  'Choose the pyjama shape': 'plain',
+  'Check body rise, hip depth and crotch length: the curve has too little height for its width.': 'trade',
+  'Check waist, hip and body rise: no centre seam is drawn with a kink.': 'trade',
+  'Choose a straighter leg or another length: the inseam slants too much where it is cut.': 'trade',
+  'Choose elastic at the hem.': 'trade',
+  'Choose elastic instead of the cord.': 'trade',
+  'Choose elastic, or cut the cord {0} long and sew it down at centre back.': 'trade', // {0} mm(opening + 2 * most)
+  'Choose elastic: this waist is too wide for any cord.': 'trade',
+  'Choose the pyjama shape': 'trade',
   'Choose the pyjama shape, which shares out what is narrowed.': 'plain',
-  'Choose the pyjama shape: this hem slants the inseams so that no good crotch curve meets them.': 'plain',
+  'Choose the pyjama shape: this hem slants the inseams so that no good crotch curve meets them.': 'trade',
   'Cord at the hem': 'ours: a check, said in words of the trade',
   'Cord at the waist': 'ours: a check, said in words of the trade',
   'Crotch ends nearly level': 'ours: a check, said in words of the trade',
   'Crotch runs smooth': 'ours: a check, said in words of the trade',
   'Cut it {0} long, or take what stretches to {1} times its length.': 'plain', // {0} mm(needed), {1} number(fullest / ring, 1)
   'Cut line is simple': 'ours: a check, said in words of the trade',
-  'Cut the elastic {0} long': 'plain', // {0} mm(value)
-  'Draw the centre line and the crotch curve of the block so that one runs into the other.': 'plain',
-  'Ease at the hip': 'trade',
+  'Cut the elastic {0} long': 'trade', // {0} mm(value)
+  'Draw the centre line and the crotch curve of the block so that one runs into the other.': 'trade',
+  'Ease at the hip': 'ours: a check, said in words of the trade',
   'Ease at the knee': 'trade',
   'Ease at the thigh': 'trade',
   'Ease in the rise': 'trade',
   Elastic: 'trade',
   'Elastic reaches': 'ours: a check, said in words of the trade',
-  'Every cut line keeps its allowance within {0}.': 'plain', // {0} mm(TOLERANCE)
-  'Face the waist': 'plain',
-  'Finish the waist with a facing of its own shape, which lies flat on any line.': 'plain',
+  'Every cut line keeps its allowance within {0}.': 'trade', // {0} mm(TOLERANCE)
+  'Face the waist': 'trade',
+  'Finish the waist with a facing of its own shape, which lies flat on any line.': 'trade',
   'Foot passes the hem': 'ours: a check, said in words of the trade',
   'Fork fits between the legs': 'ours: a check, said in words of the trade',
-  'From crotch to hem the front inseam slants {0}, the back {1}; {2} is the most, and {3} between them.': 'plain', // {0} degrees(front), {1} degrees(back), {2} degrees(steepest), {3} degrees(APART)
-  'Front and back are what they are called': 'plain',
+  'From crotch to hem the front inseam slants {0}, the back {1}; {2} is the most, and {3} between them.': 'trade', // {0} degrees(front), {1} degrees(back), {2} degrees(steepest), {3} degrees(APART)
+  'Front and back are what they are called': 'ours: a check, said in words of the trade',
   'Fullness at the waist': 'ours: a check, said in words of the trade',
-  'Grainlines parallel': 'plain',
+  'Grainlines parallel': 'ours: a check, said in words of the trade',
   'Hem runs smooth': 'ours: a check, said in words of the trade',
-  'Hip levels agree': 'plain',
+  'Hip levels agree': 'ours: a check, said in words of the trade',
   'Hip line where measured': 'ours: a check, said in words of the trade',
-  'Hold the hems with elastic': 'plain',
-  'Hold the waist with elastic': 'plain',
+  'Hold the hems with elastic': 'trade',
+  'Hold the waist with elastic': 'trade',
   'Inseams equal': 'ours: a check, said in words of the trade',
-  'Inseams of the blocks agree': 'plain',
+  'Inseams of the blocks agree': 'ours: a check, said in words of the trade',
   'Inseams slant alike': 'ours: a check, said in words of the trade',
-  'It must pull on: choose a thin, soft cloth.': 'plain',
+  'It must pull on: choose a thin, soft cloth.': 'trade',
   'It pulls on': 'ours: a check, said in words of the trade',
-  'Joined, both centre seams run into the crotch curve without a kink over {0}.': 'plain', // {0} degrees(TOLERANCE)
-  'Joined, the centre back seam has a kink of {0}; {1} is the most.': 'plain', // {0} degrees(worst), {1} degrees(TOLERANCE)
-  'Joined, the centre front seam has a kink of {0}; {1} is the most.': 'plain', // {0} degrees(worst), {1} degrees(TOLERANCE)
-  'Joined, the grainlines stand at {0} to each other.': 'plain', // {0} degrees(apart)
-  'Laid over, the {0} differs by {1} ({2}) from the line it is stitched to.': 'plain', // {0} TURNED_NAMES[worst.what], {1} mm(off(worst)), {2} share(part)
-  'Leave out the spread': 'plain',
-  'Leave the back fork whole': 'plain',
-  'Leave the back fork whole, or piece at least {0} of it.': 'plain', // {0} mm(WORTH_PIECING)
-  'Leave the back fork whole, or see that the pattern goes on across the seam.': 'plain',
-  'Leave the crotch where it was': 'plain',
-  'Left and right meet': 'plain',
+  'Joined, both centre seams run into the crotch curve without a kink over {0}.': 'trade', // {0} degrees(TOLERANCE)
+  'Joined, the centre back seam has a kink of {0}; {1} is the most.': 'trade', // {0} degrees(worst), {1} degrees(TOLERANCE)
+  'Joined, the centre front seam has a kink of {0}; {1} is the most.': 'trade', // {0} degrees(worst), {1} degrees(TOLERANCE)
+  'Joined, the grainlines stand at {0} to each other.': 'trade', // {0} degrees(apart)
+  'Laid over, the {0} differs by {1} ({2}) from the line it is stitched to.': 'trade', // {0} TURNED_NAMES[worst.what], {1} mm(off(worst)), {2} share(part)
+  'Leave out the spread': 'trade',
+  'Leave the back fork whole': 'trade',
+  'Leave the back fork whole, or piece at least {0} of it.': 'trade', // {0} mm(WORTH_PIECING)
+  'Leave the back fork whole, or see that the pattern goes on across the seam.': 'trade',
+  'Leave the crotch where it was': 'trade',
+  'Left and right meet': 'ours: a check, said in words of the trade',
   'Left leg: {0}': 'plain', // {0} worse.reason
   'Leg fits the cloth': 'ours: a check, said in words of the trade',
-  'Look where the hip lines were marked; the blocks are joined with their hip lines level.': 'plain',
-  'Lower the crotch by only {0}': 'plain', // {0} mm(value)
-  'Lower the crotch by {0}': 'plain', // {0} mm(value)
-  'Lower the crotch by {0}, or measure body rise and crotch length again.': 'plain', // {0} mm(least - ease)
-  'Lower the crotch less, or draw the blocks with less ease in the rise.': 'plain',
+  'Look where the hip lines were marked; the blocks are joined with their hip lines level.': 'trade',
+  'Lower the crotch by only {0}': 'trade', // {0} mm(value)
+  'Lower the crotch by {0}': 'trade', // {0} mm(value)
+  'Lower the crotch by {0}, or measure body rise and crotch length again.': 'trade', // {0} mm(least - ease)
+  'Lower the crotch less, or draw the blocks with less ease in the rise.': 'trade',
   'Make the difference between left and right smaller.': 'plain',
-  'Make the ease in the rise {0}': 'plain', // {0} mm(value)
-  'Make the hem at least {0} round, or the leg shorter{1}.': 'plain', // {0} mm(wanted), {1} measure
-  'Make the hem at least {0} round.': 'plain', // {0} mm(hem)
-  'Make the hem {0} round': 'plain', // {0} mm(hemGirth)
-  'Make the hem {0} round.': 'plain', // {0} mm(hem)
-  'Make the hem {0} round{1}.': 'plain', // {0} mm(hem), {1} orMeasure(doubt, say`the knee`)
+  'Make the ease in the rise {0}': 'trade', // {0} mm(value)
+  'Make the hem at least {0} round, or the leg shorter{1}.': 'trade', // {0} mm(wanted), {1} measure
+  'Make the hem at least {0} round.': 'trade', // {0} mm(hem)
+  'Make the hem {0} round': 'trade', // {0} mm(hemGirth)
+  'Make the hem {0} round.': 'trade', // {0} mm(hem)
+  'Make the hem {0} round{1}.': 'trade', // {0} mm(hem), {1} orMeasure(doubt, say`the knee`)
   'Make {0} {1} longer': 'plain', // {0} part.name, {1} by
-  'Make {0} {1} longer on the blocks': 'plain', // {0} part.name, {1} by
+  'Make {0} {1} longer on the blocks': 'trade', // {0} part.name, {1} by
   'Make {0} {1} shorter': 'plain', // {0} part.name, {1} by
-  'Make {0} {1} shorter on the blocks': 'plain', // {0} part.name, {1} by
-  'Measure body rise and crotch length again: the crotch is long for its height.': 'plain',
-  'Measure body rise and hip depth again, from the same tape at the waist.': 'plain',
-  'Measure rise and crotch length again, from the same tape at the waist.': 'plain',
-  'Measure waist and hip again, or trace the blocks anew: no centre line runs out so far.': 'plain',
-  'Move the back crotch point up or down until both are equal.': 'plain',
-  'Narrow the leg less: the wider its hem, the more alike its inseams slant.': 'plain',
+  'Make {0} {1} shorter on the blocks': 'trade', // {0} part.name, {1} by
+  'Measure body rise and crotch length again: the crotch is long for its height.': 'trade',
+  'Measure body rise and hip depth again, from the same tape at the waist.': 'trade',
+  'Measure rise and crotch length again, from the same tape at the waist.': 'trade',
+  'Measure waist and hip again, or trace the blocks anew: no centre line runs out so far.': 'trade',
+  'Move the back crotch point up or down until both are equal.': 'trade',
+  'Narrow the leg less: the wider its hem, the more alike its inseams slant.': 'trade',
   'Notches meet': 'ours: a check, said in words of the trade',
-  'Nothing is turned over: waist and hem are finished with pieces of their own.': 'plain',
+  'Nothing is turned over: waist and hem are finished with pieces of their own.': 'trade',
   'On a child’s clothes each end of a cord hangs free by {0} at most with the waist at its widest, and by {1} drawn in; here it is {2} and {3}.':
-    'plain', // {0} mm(CORD_ENDS.widest), {1} mm(CORD_ENDS.gathered), {2} mm(widest), {3} mm(gathered)
-  'One inseam has a notch that the other lacks.': 'plain',
-  'One leg is cut {0} wide; the cloth has {1} after its first wash, without the selvedges.': 'plain', // {0} mm(width), {1} mm(room)
-  'One leg is cut {0} wide; the cloth has {1}, without the selvedges.': 'plain', // {0} mm(width), {1} mm(room)
-  'Pieced fork tip': 'trade',
-  'Raise centre back by {0}': 'plain', // {0} mm(value)
-  'Raise the centre back waist by {0}, as for a pair that pulls down when sitting.': 'plain', // {0} mm(missing)
+    'trade', // {0} mm(CORD_ENDS.widest), {1} mm(CORD_ENDS.gathered), {2} mm(widest), {3} mm(gathered)
+  'One inseam has a notch that the other lacks.': 'trade',
+  'One leg is cut {0} wide; the cloth has {1} after its first wash, without the selvedges.': 'trade', // {0} mm(width), {1} mm(room)
+  'One leg is cut {0} wide; the cloth has {1}, without the selvedges.': 'trade', // {0} mm(width), {1} mm(room)
+  'Pieced fork tip': 'trade: the fork is the part of trousers between the legs',
+  'Raise centre back by {0}': 'trade', // {0} mm(value)
+  'Raise the centre back waist by {0}, as for a pair that pulls down when sitting.': 'trade', // {0} mm(missing)
   'Right leg: {0}': 'plain', // {0} worse.reason
-  'Room at calf and hem': 'plain',
-  'Set the notches at equal lengths from the crotch point.': 'plain',
-  'Sewn to each other, the crotch seams of the left and the right leg meet within {0}, notch on notch.': 'plain', // {0} mm(worst.by)
-  'Sewn together, the notches of the inseams meet within {0}.': 'plain', // {0} mm(worst)
-  'Spread by only {0}': 'plain', // {0} mm(value)
-  'Spread by only {0}; the rest is the blocks’ own.': 'plain', // {0} mm(to)
-  'Spread by {0}': 'plain', // {0} mm(value)
-  'Spread by {0} and straighten': 'plain', // {0} mm(value)
-  'Spread by {0} instead of {1}, or use a cloth that stretches more.': 'plain', // {0} mm(spread), {1} mm(leg.spread)
-  'Spread by {0}.': 'plain', // {0} mm(leg.spread + (least - ease) / 2)
-  'Spread by {0}{1}.': 'plain', // {0} mm(spread), {1} orMeasure(doubt, say`the knee`)
-  'Spread less, or draw the blocks with less ease.': 'plain',
-  'Spread less.': 'plain',
+  'Room at calf and hem': 'ours: room, ease where nothing is fitted',
+  'Set the notches at equal lengths from the crotch point.': 'trade',
+  'Sewn to each other, the crotch seams of the left and the right leg meet within {0}, notch on notch.': 'trade', // {0} mm(worst.by)
+  'Sewn together, the notches of the inseams meet within {0}.': 'trade', // {0} mm(worst)
+  'Spread by only {0}': 'trade', // {0} mm(value)
+  'Spread by only {0}; the rest is the blocks’ own.': 'trade', // {0} mm(to)
+  'Spread by {0}': 'trade', // {0} mm(value)
+  'Spread by {0} and straighten': 'trade', // {0} mm(value)
+  'Spread by {0} instead of {1}, or use a cloth that stretches more.': 'trade', // {0} mm(spread), {1} mm(leg.spread)
+  'Spread by {0}.': 'trade', // {0} mm(leg.spread + (least - ease) / 2)
+  'Spread by {0}{1}.': 'trade', // {0} mm(spread), {1} orMeasure(doubt, say`the knee`)
+  'Spread less, or draw the blocks with less ease.': 'trade',
+  'Spread less.': 'trade',
   'Stitching line within': 'ours: a check, said in words of the trade',
-  'Straighten a little more': 'plain',
-  'Straighten as much as is needed': 'plain',
-  'Straighten fully': 'plain',
-  'Straighten the centre lines (automatic does as much as is needed), or spread by {0}.': 'plain', // {0} mm(leg.spread + short / 2)
-  'Straighten the centre lines and spread by {0} instead of {1}, or use a cloth that stretches more.': 'plain', // {0} mm(spread), {1} mm(leg.spread)
-  'Straighten the centre lines.': 'plain',
-  'Straighten the centre lines: the less they lean, the squarer the waist.': 'plain',
-  'Straighten the seams at the {0}, or use a narrower turning.': 'plain', // {0} TURNED_NAMES[worst.what]
-  'Take a knit that stretches more, or an elastic casing.': 'plain',
-  'Take a wider cloth, or spread {0} less.': 'plain', // {0} mm(over)
-  'Take back the last change of the leg’s shape, length or hem: its edges run into each other.': 'plain',
-  'The back crotch curve': 'plain',
-  "The blocks' inseams are {0} in front and {1} behind.": 'plain', // {0} mm(front), {1} mm(back)
-  'The crotch lies {0} above the body; {1} to {2} below is wanted.': 'plain', // {0} mm(-ease), {1} mm(least), {2} mm(MOST)
-  'The crotch lies {0} below the body; {1} to {2} below is wanted.': 'plain', // {0} mm(ease), {1} mm(least), {2} mm(MOST)
-  'The cut line crosses itself.': 'plain',
-  'The cut line runs round once without crossing itself.': 'plain',
+  'Straighten a little more': 'trade',
+  'Straighten as much as is needed': 'trade',
+  'Straighten fully': 'trade',
+  'Straighten the centre lines (automatic does as much as is needed), or spread by {0}.': 'trade', // {0} mm(leg.spread + short / 2)
+  'Straighten the centre lines and spread by {0} instead of {1}, or use a cloth that stretches more.': 'trade', // {0} mm(spread), {1} mm(leg.spread)
+  'Straighten the centre lines.': 'trade',
+  'Straighten the centre lines: the less they lean, the squarer the waist.': 'trade',
+  'Straighten the seams at the {0}, or use a narrower turning.': 'trade', // {0} TURNED_NAMES[worst.what]
+  'Take a knit that stretches more, or an elastic casing.': 'trade',
+  'Take a wider cloth, or spread {0} less.': 'trade', // {0} mm(over)
+  'Take back the last change of the leg’s shape, length or hem: its edges run into each other.': 'trade',
+  'The back crotch curve': 'trade',
+  "The blocks' inseams are {0} in front and {1} behind.": 'trade', // {0} mm(front), {1} mm(back)
+  'The crotch lies {0} above the body; {1} to {2} below is wanted.': 'trade', // {0} mm(-ease), {1} mm(least), {2} mm(MOST)
+  'The crotch lies {0} below the body; {1} to {2} below is wanted.': 'trade', // {0} mm(ease), {1} mm(least), {2} mm(MOST)
+  'The cut line crosses itself.': 'trade',
+  'The cut line runs round once without crossing itself.': 'trade',
   'The fork reaches {0} across in front and {1} behind, together {2} of the hip; for {3} {4} to {5} are wanted.':
-    'plain', // {0} mm(front), {1} mm(back), {2} share((front + back) / body.hipGirth), {3} worst.name, {4} mm(worst.least), {5} mm(worst.most)
-  'The fork’s tip is only {0} wide, hardly wider than its allowances: it saves no cloth worth a seam.': 'plain', // {0} mm(width)
-  'The front crotch curve': 'plain',
-  'The front inseam is {0} long, the back {1}.': 'plain', // {0} mm(front), {1} mm(back)
-  'The grainlines are parallel; in the tracings they stood up to {0} off the upright.': 'plain', // {0} degrees(tilt)
-  'The hem is {0} round, {1} {2}{3}.': 'plain', // {0} mm(hem), {1} WORDS[told.key], {2} mm(told.girth), {3} estimatedWord(body, told.key)
-  'The hip line lies {0} below the waist, where the hip was measured.': 'plain', // {0} mm(level)
-  'The hip line lies {0} below the waist, {1} higher than the hip was measured; the ease is counted there.': 'plain', // {0} mm(level), {1} mm(-off)
-  'The hip line lies {0} below the waist, {1} lower than the hip was measured; the ease is counted there.': 'plain', // {0} mm(level), {1} mm(off)
+    'trade', // {0} mm(front), {1} mm(back), {2} share((front + back) / body.hipGirth), {3} worst.name, {4} mm(worst.least), {5} mm(worst.most)
+  'The fork’s tip is only {0} wide, hardly wider than its allowances: it saves no cloth worth a seam.': 'trade', // {0} mm(width)
+  'The front crotch curve': 'trade',
+  'The front inseam is {0} long, the back {1}.': 'trade', // {0} mm(front), {1} mm(back)
+  'The grainlines are parallel; in the tracings they stood up to {0} off the upright.': 'trade', // {0} degrees(tilt)
+  'The hem is {0} round, {1} {2}{3}.': 'trade', // {0} mm(hem), {1} WORDS[told.key], {2} mm(told.girth), {3} estimatedWord(body, told.key)
+  'The hip line lies {0} below the waist, where the hip was measured.': 'trade', // {0} mm(level)
+  'The hip line lies {0} below the waist, {1} higher than the hip was measured; the ease is counted there.': 'trade', // {0} mm(level), {1} mm(-off)
+  'The hip line lies {0} below the waist, {1} lower than the hip was measured; the ease is counted there.': 'trade', // {0} mm(level), {1} mm(off)
   'The hip measures {0}, {1} less than the body’s': 'plain', // {0} mm(girth), {1} mm(-ease)
   'The hip measures {0}, {1} more than the body’s': 'plain', // {0} mm(girth), {1} mm(ease)
-  'The leg is {0} round at the crotch, the thigh {1}{2}; {3} to {4} of ease is wanted.': 'plain', // {0} mm(width), {1} mm(body.thighGirth), {2} estimatedWord(body, 'thighGirth'), {3} mm(least), {4} mm(MOST)
+  'The leg is {0} round at the crotch, the thigh {1}{2}; {3} to {4} of ease is wanted.': 'trade', // {0} mm(width), {1} mm(body.thighGirth), {2} estimatedWord(body, 'thighGirth'), {3} mm(least), {4} mm(MOST)
   'The leg is {0} round at the knee, the knee {1}{2}.': 'plain', // {0} mm(knee + ease), {1} mm(knee), {2} estimatedWord(body, 'kneeGirth')
-  'The narrowest channel is {0} high for a cord of {1}, which slides from {2} on.': 'plain', // {0} mm(room), {1} mm(channel.width), {2} mm(needed)
-  'The narrowest channel is {0} high for an elastic of {1}, which slides from {2} on.': 'plain', // {0} mm(room), {1} mm(channel.width), {2} mm(needed)
-  'The opening is {0} times the waist that it is gathered to.': 'plain', // {0} number(fullness, 2)
-  'The opening of {0} is {1} too small to pass over the fullest part.': 'plain', // {0} mm(opening), {1} mm(short)
-  'The opening of {0} passes over the fullest part, which needs {1}.': 'plain', // {0} mm(opening), {1} mm(needed)
-  'The seam of the fork’s tip, {0} long, breaks the stripes or checks of this cloth between the legs.': 'plain', // {0} mm(long)
-  'The stitching line crosses itself.': 'plain',
-  'The stitching line leaves the cut line by {0}.': 'plain', // {0} mm(beyond)
-  'The stitching line runs round once, within the cut line.': 'plain',
+  'The narrowest channel is {0} high for a cord of {1}, which slides from {2} on.': 'trade', // {0} mm(room), {1} mm(channel.width), {2} mm(needed)
+  'The narrowest channel is {0} high for an elastic of {1}, which slides from {2} on.': 'trade', // {0} mm(room), {1} mm(channel.width), {2} mm(needed)
+  'The opening is {0} times the waist that it is gathered to.': 'trade', // {0} number(fullness, 2)
+  'The opening of {0} is {1} too small to pass over the fullest part.': 'trade', // {0} mm(opening), {1} mm(short)
+  'The opening of {0} passes over the fullest part, which needs {1}.': 'trade', // {0} mm(opening), {1} mm(needed)
+  'The seam of the fork’s tip, {0} long, breaks the stripes or checks of this cloth between the legs.': 'trade', // {0} mm(long)
+  'The stitching line crosses itself.': 'trade',
+  'The stitching line leaves the cut line by {0}.': 'trade', // {0} mm(beyond)
+  'The stitching line runs round once, within the cut line.': 'trade',
   'The tip of the back fork is sewn on again by a seam {0} long, along the grain, between the legs, where nobody looks.':
-    'plain', // {0} mm(long)
-  'The two corners at the crotch point add up to {0}.': 'plain', // {0} degrees(angle)
-  'Through the crotch it measures {0}; {1} is wanted, the body’s {2} and ease': 'plain', // {0} mm(length), {1} mm(wanted), {2} mm(ofBody)
-  'Through the crotch it measures {0}; {1} is wanted, the body’s {2} and ease and what was raised or lowered': 'plain', // {0} mm(length), {1} mm(wanted), {2} mm(ofBody)
-  'Trace the inseams again, or choose a shape that draws its own: pyjama or straight.': 'plain',
-  'Turn the tracings until their grainlines stand upright, then read hip and knee levels again.': 'plain',
+    'trade', // {0} mm(long)
+  'The two corners at the crotch point add up to {0}.': 'trade', // {0} degrees(angle)
+  'Through the crotch it measures {0}; {1} is wanted, the body’s {2} and ease': 'trade', // {0} mm(length), {1} mm(wanted), {2} mm(ofBody)
+  'Through the crotch it measures {0}; {1} is wanted, the body’s {2} and ease and what was raised or lowered': 'trade', // {0} mm(length), {1} mm(wanted), {2} mm(ofBody)
+  'Trace the inseams again, or choose a shape that draws its own: pyjama or straight.': 'trade',
+  'Turn the tracings until their grainlines stand upright, then read hip and knee levels again.': 'trade',
   'Turnings lie flat': 'ours: a check, said in words of the trade',
   'Under seven years the rules are stricter.': 'plain',
-  'Use a narrower allowance there.': 'plain',
-  'Use narrower seam allowances.': 'plain',
-  'Use wider seam allowances, or a plainer hem or waist.': 'plain',
+  'Use a narrower allowance there.': 'trade',
+  'Use narrower seam allowances.': 'trade',
+  'Use wider seam allowances, or a plainer hem or waist.': 'trade',
   'Waist runs smooth': 'ours: a check, said in words of the trade',
   'Were front and back switched? Call the lines of the front back-… and those of the back front-….': 'plain',
-  'a knit wants {0} to {1} more': 'plain', // {0} mm(least), {1} mm(most)
-  'a woven wants {0} to {1} more': 'plain', // {0} mm(least), {1} mm(most)
+  'a knit wants {0} to {1} more': 'trade', // {0} mm(least), {1} mm(most)
+  'a woven wants {0} to {1} more': 'trade', // {0} mm(least), {1} mm(most)
   ankle: 'trade',
-  'as far as a cutter goes, the blocks are {0} too long': 'plain', // {0} mm(rest)
-  'as far as a cutter goes, the blocks are {0} too short': 'plain', // {0} mm(-rest)
+  'as far as a cutter goes, the blocks are {0} too long': 'trade', // {0} mm(rest)
+  'as far as a cutter goes, the blocks are {0} too short': 'trade', // {0} mm(-rest)
   'both together': 'plain',
   calf: 'trade',
   casing: 'trade',
-  'casing over the higher hip': 'plain',
-  good: 'ours: a verdict',
+  'casing over the higher hip': 'trade',
+  good: 'ours: a verdict, good, mind or wrong',
   hem: 'trade',
   'its front part is {0} long': 'plain', // {0} mm(rest)
   'its front part is {0} short': 'plain', // {0} mm(-rest)
   'leans {0} inwards': 'plain', // {0} degrees(lean)
   'leans {0} outwards': 'plain', // {0} degrees(-lean)
-  mind: 'plain',
+  mind: 'ours: a verdict, good, mind or wrong',
   'stands upright': 'plain',
   'the ankle': 'plain',
-  'the back': 'plain',
+  'the back': 'trade',
   'the calf': 'plain',
   'the foot at heel and instep': 'plain',
-  'the front': 'plain',
+  'the front': 'trade',
   'the knee': 'plain',
   'the thigh': 'plain',
-  wrong: 'plain',
+  wrong: 'ours: a verdict, good, mind or wrong',
   '{0} above': 'plain', // {0} mm(by)
   '{0} below': 'plain', // {0} mm(-by)
-  '{0} cut {1} long is a ring of {2}, which stretches to {3}; the fullest part is {4}.': 'plain', // {0} what, {1} mm(elasticLength), {2} mm(ring), {3} mm(reach), {4} mm(fullest)
-  '{0} cut {1} long is a ring that stretches to {2}; the fullest part is {3}.': 'plain', // {0} what, {1} mm(elasticLength), {2} mm(reach), {3} mm(fullest)
-  '{0} differs by {1} between the left leg and the right one, which are sewn to each other.': 'plain', // {0} worst.name, {1} mm(worst.by)
+  '{0} cut {1} long is a ring of {2}, which stretches to {3}; the fullest part is {4}.': 'trade', // {0} what, {1} mm(elasticLength), {2} mm(ring), {3} mm(reach), {4} mm(fullest)
+  '{0} cut {1} long is a ring that stretches to {2}; the fullest part is {3}.': 'trade', // {0} what, {1} mm(elasticLength), {2} mm(reach), {3} mm(fullest)
+  '{0} differs by {1} between the left leg and the right one, which are sewn to each other.': 'trade', // {0} worst.name, {1} mm(worst.by)
   '{0} has to be {1} long to stretch over the fullest part of {2}; longer than the waist it won’t hold by itself.':
-    'plain', // {0} what, {1} mm(elasticLength), {2} mm(fullest)
-  '{0}, or measure hip, body rise and crotch length again.': 'plain', // {0} madeRight(worst, long, subject.traced)
+    'trade', // {0} what, {1} mm(elasticLength), {2} mm(fullest)
+  '{0}, or measure hip, body rise and crotch length again.': 'trade', // {0} madeRight(worst, long, subject.traced)
 } as const;

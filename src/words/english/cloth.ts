@@ -1,69 +1,69 @@
 // Written by `npm run words`, save where each comes from.
 export const cloth = {
-  'A new one; keep it and pins away from children.': 'plain',
-  'Both ends are straightened along a thread, and the first wash takes its share of the length: buy {0}.': 'plain', // {0} amount(lay.toBuy)
-  'Both ends are straightened along a thread: buy {0}.': 'plain', // {0} amount(lay.toBuy)
+  'A new one; keep it and pins away from children.': 'trade',
+  'Both ends are straightened along a thread, and the first wash takes its share of the length: buy {0}.': 'trade', // {0} amount(lay.toBuy)
+  'Both ends are straightened along a thread: buy {0}.': 'trade', // {0} amount(lay.toBuy)
   'Contrasting cloth': 'trade',
-  'Cord or tape, {0} wide, hems': 'plain', // {0} mm(hem.cordWidth)
-  'Cord or tape, {0} wide, waist': 'plain', // {0} mm(waist.cordWidth)
-  'Elastic, {0} wide, hems': 'plain', // {0} mm(hem.elasticWidth)
-  'Elastic, {0} wide, waist': 'plain', // {0} mm(waist.elasticWidth)
+  'Cord or tape, {0} wide, hems': 'trade', // {0} mm(hem.cordWidth)
+  'Cord or tape, {0} wide, waist': 'trade', // {0} mm(waist.cordWidth)
+  'Elastic, {0} wide, hems': 'trade', // {0} mm(hem.elasticWidth)
+  'Elastic, {0} wide, waist': 'trade', // {0} mm(waist.elasticWidth)
   'Eyelets, or iron-on interfacing under buttonholes': 'trade',
   'For what is seen a {0}, if your machine takes one.': 'plain', // {0} TWIN_NEEDLE
   'For: {0}.': 'plain', // {0} inTurn(pieces.map(pieceName), ', ')
-  'Knit cloth': 'plain',
+  'Knit cloth': 'trade',
   'Knit for the band': 'trade',
-  'Label for nightwear': 'plain',
+  'Label for nightwear': 'trade',
   'Machine needle': 'trade',
   'Not washed first: the pieces are drawn larger instead.': 'plain',
   'Rib for the cuffs': 'trade',
-  'Some {0} m: {1} times the seams, sewn and finished. A serger takes its own cones.': 'plain', // {0} number(Math.ceil(thread / 1000)), {1} number(THREAD_OF_SEAM)
-  'The cloth behind an opening for a cord tears unless it is held.': 'plain',
-  'The cloth is {0} wide and is not washed first: the pieces themselves are drawn larger.': 'plain', // {0} mm(width)
-  'The cloth is {0} wide; its wash takes {1} of that and leaves {2}.': 'plain', // {0} mm(width), {1} share(shrinkWidth), {2} mm(width * (1 - shrinkWidth))
-  'The cloth lies {0}; nothing is cut within {1} of a selvedge, nor in the bend of the fold.': 'plain', // {0} LAYOUT_WORDS[layout], {1} mm(SELVEDGE)
-  'The cloth lies {0}; nothing is cut within {1} of a selvedge.': 'plain', // {0} LAYOUT_WORDS[layout], {1} mm(SELVEDGE)
+  'Some {0} m: {1} times the seams, sewn and finished. A serger takes its own cones.': 'trade', // {0} number(Math.ceil(thread / 1000)), {1} number(THREAD_OF_SEAM)
+  'The cloth behind an opening for a cord tears unless it is held.': 'trade',
+  'The cloth is {0} wide and is not washed first: the pieces themselves are drawn larger.': 'trade', // {0} mm(width)
+  'The cloth is {0} wide; its wash takes {1} of that and leaves {2}.': 'trade', // {0} mm(width), {1} share(shrinkWidth), {2} mm(width * (1 - shrinkWidth))
+  'The cloth lies {0}; nothing is cut within {1} of a selvedge, nor in the bend of the fold.': 'trade', // {0} LAYOUT_WORDS[layout], {1} mm(SELVEDGE)
+  'The cloth lies {0}; nothing is cut within {1} of a selvedge.': 'trade', // {0} LAYOUT_WORDS[layout], {1} mm(SELVEDGE)
   'The fold lies on the middle of a stripe or between two, so that stripes mirror about centre front and back: a quarter of a repeat of {0} is kept free for it.':
-    'plain', // {0} mm(repeatAcross)
+    'trade', // {0} mm(repeatAcross)
   'The hems lie on the same place of the check, so that checks meet up both inseams and at the centres from the hem: one repeat of {0} more is bought, to begin where it wants.':
-    'plain', // {0} mm(repeat)
+    'trade', // {0} mm(repeat)
   'The left and the right leg differ, so each is cut once: the cloth lies in a single layer, right side up, and every piece printed side up. Two layers would give mirrored pairs.':
-    'plain',
+    'trade',
   'The pieces are laid on their grain, all the same way up, as close as their cut lines let them; their height or their area alone would take {0}.':
-    'plain', // {0} mm(lowerBound)
+    'trade', // {0} mm(lowerBound)
   'The pieces are laid on their grain, end for end where that is shorter, as close as their cut lines let them; their height or their area alone would take {0}.':
-    'plain', // {0} mm(lowerBound)
+    'trade', // {0} mm(lowerBound)
   'The side lines of both legs lie on the same place of the stripe, so that stripes mirror about centre front and back: room of half a repeat of {0} is kept free for it.':
-    'plain', // {0} mm(repeatAcross)
+    'trade', // {0} mm(repeatAcross)
   'The {0} is {1} wide, and {2} only {3} can be cut. What would fit: {4}.': 'plain', // {0} pieceName(widest.piece), {1} mm(widest.width), {2} LAYOUT_WORDS[layout], {3} mm(room), {4} inTurn(instead, '; ')
   'Thread, all-purpose polyester': 'trade',
-  'Try it round the body before it is sewn: it must not press.': 'plain',
+  'Try it round the body before it is sewn: it must not press.': 'trade',
   'Wash and dry it before it is cut; what that takes is counted.': 'plain',
   'Where nightwear for children is sold, rules ask for one; the cloth’s own label and the rules of where you live decide.':
-    'plain',
+    'trade',
   'Woven cloth': 'trade',
-  'ball point (jersey) or stretch, 80/12': 'plain',
+  'ball point (jersey) or stretch, 80/12': 'trade',
   'folded crosswise': 'trade',
   'folded lengthwise': 'trade',
-  'in a single layer': 'plain',
-  'its middle on the fold': 'plain',
+  'in a single layer': 'trade',
+  'its middle on the fold': 'trade',
   'length = 2 × {0} = {1}': 'plain', // {0} mm(table.length), {1} mm(lengthNeeded)
   'length = {0}': 'plain', // {0} mm(lengthNeeded)
   'none fits at {0}; {1}': 'plain', // {0} mm(answer.width), {1} answer.instead[0] ?? UNSAID
-  'through both layers': 'plain',
+  'through both layers': 'trade',
   'to buy = ({0}{1} + {2}) ÷ (1 − {3}) = {4}': 'plain', // {0} mm(lengthNeeded), {1} repeatWords(cloth), {2} mm(ENDS), {3} share(cloth.shrinkLength), {4} mm(lay.toBuy)
   'to buy = {0}{1} + {2} = {3}': 'plain', // {0} mm(lengthNeeded), {1} repeatWords(cloth), {2} mm(ENDS), {3} mm(lies)
-  'twin needle for jersey, 4.0/80': 'plain',
-  'universal or sharp, 80/12; 90/14 for heavy flannel': 'plain',
-  'upper layer only': 'plain',
+  'twin needle for jersey, 4.0/80': 'trade',
+  'universal or sharp, 80/12; 90/14 for heavy flannel': 'trade',
+  'upper layer only': 'trade',
   'width that can be cut = {0} − {1} = {2}': 'plain', // {0} mm(table.width), {1} mm(table.width - table.room), {2} mm(table.room)
-  '{0} eyelets, or {1} squares of {2}': 'plain', // {0} number(openings), {1} number(openings), {2} mm(40)
-  '{0} of this cloth is left over.': 'plain', // {0} share(Math.round(waste * 1000) / 1000)
-  '{0} reel of {1} m': 'plain', // {0} number(1), {1} number(REEL / 1000)
-  '{0} reels of {1} m': 'plain', // {0} number(reels), {1} number(REEL / 1000)
-  '{0}, a cloth at least {1} wide': 'plain', // {0} LAYOUT_WORDS[layout], {1} mm(widthWanted)
+  '{0} eyelets, or {1} squares of {2}': 'trade', // {0} number(openings), {1} number(openings), {2} mm(40)
+  '{0} of this cloth is left over.': 'trade', // {0} share(Math.round(waste * 1000) / 1000)
+  '{0} reel of {1} m': 'trade', // {0} number(1), {1} number(REEL / 1000)
+  '{0} reels of {1} m': 'trade', // {0} number(reels), {1} number(REEL / 1000)
+  '{0}, a cloth at least {1} wide': 'trade', // {0} LAYOUT_WORDS[layout], {1} mm(widthWanted)
   '{0}, {1} of this width': 'plain', // {0} LAYOUT_WORDS[lay.layout], {1} amount(lay.toBuy)
   '{0}, {1} wide, {2}': 'plain', // {0} amount(answer.lay.toBuy), {1} mm(answer.lay.width), {2} LAYOUT_WORDS[answer.lay.layout]
-  '{0}: cut {1}': 'plain', // {0} amount(length), {1} mm(length)
-  '{0}: cut {1} × {2}': 'plain', // {0} amount(count * length), {1} number(count), {2} mm(length)
+  '{0}: cut {1}': 'trade', // {0} amount(length), {1} mm(length)
+  '{0}: cut {1} × {2}': 'trade', // {0} amount(count * length), {1} number(count), {2} mm(length)
 } as const;

@@ -1,7 +1,7 @@
 // Written by `npm run words`, save where each comes from.
 export const command = {
   "can't be read: {0}.": 'plain', // {0} reason
-  'has letters that are not UTF-8, or is cut off within one; save it as UTF-8.': 'plain',
+  'has letters that are not UTF-8, or is cut off within one; save it as UTF-8.': 'standard: UTF-8, RFC 3629',
   'is a folder, not a file.': 'plain',
   'is empty.': 'plain',
   'is larger than the {0} MB that a file may have.': 'plain', // {0} number(LARGEST_FILE / 1e6, 0)

@@ -1,18 +1,18 @@
 // Written by `npm run words`, save where each comes from.
 export const filesClass = {
   '1 needs a look': 'plain',
-  '1 pattern made': 'plain',
+  '1 pattern made': 'trade',
   Cloth: 'trade',
-  'Cloth {0} wide': 'plain', // {0} mm(width)
+  'Cloth {0} wide': 'trade', // {0} mm(width)
   'For all together': 'plain',
-  'Hem cord': 'plain',
-  'Hem elastic': 'plain',
+  'Hem cord': 'trade',
+  'Hem elastic': 'trade',
   'Hip, finished': 'trade',
   Inseam: 'trade',
-  'Legwork · class summary · {0} rows · lengths in cm': 'plain', // {0} rows
-  'Legwork · class summary · {0} rows · lengths in inches': 'plain', // {0} rows
+  'Legwork · class summary · {0} rows · lengths in cm': 'ours: the name', // {0} rows
+  'Legwork · class summary · {0} rows · lengths in inches': 'ours: the name', // {0} rows
   'Look at': 'plain',
-  'Mind: {0}.': 'plain', // {0} own(mind.join(', '))
+  'Mind: {0}.': 'ours: a verdict, good, mind or wrong', // {0} own(mind.join(', '))
   Name: 'plain',
   'No column of that name was found; not known are {0}.': 'plain', // {0} shown
   'No {0} of the chosen width is wide enough.': 'plain', // {0} inside(NEED_NAMES[kind])
@@ -20,15 +20,15 @@ export const filesClass = {
   'Paper: {0} sheets': 'plain', // {0} number(sheets)
   Row: 'plain',
   Sheets: 'plain',
-  Verdict: 'ours',
-  'Waist cord': 'plain',
-  'Waist elastic': 'plain',
-  Wide: 'trade',
+  Verdict: 'ours: a verdict, good, mind or wrong',
+  'Waist cord': 'trade',
+  'Waist elastic': 'trade',
+  Wide: 'trade: of cloth, from selvedge to selvedge',
   'a quotation mark is opened in row {0} and never closed, so all that follows is one cell.': 'plain', // {0} number(row, 0)
   'and {0} more, marked {1} below': 'plain', // {0} number(look.length - MOST_NAMED), {1} own(LOOK_SIGN)
   'are columns for the same thing; only one of them may stay.': 'plain',
-  'blocks that were brought along fit one body only; choose drafted blocks, to draft a class.': 'plain',
-  centimetres: 'plain',
+  'blocks that were brought along fit one body only; choose drafted blocks, to draft a class.': 'trade',
+  centimetres: 'standard: SI, and the inch',
   'empty: as the project': 'plain',
   example: 'plain',
   'has a row of more than {0} cells; a table of bodies has a column for each measurement.': 'plain', // {0} number(MOST_CELLS, 0)
@@ -38,18 +38,18 @@ export const filesClass = {
     'plain', // {0} number(cells.length, 0), {1} number(heads.length, 0)
   'has {0} rows; at most {1} are made at once: divide it.': 'plain', // {0} number(bodies.length, 0), {1} number(MOST_ROWS, 0)
   'holds no body: each body stands in a row of its own below the names of the columns.': 'plain',
-  inches: 'plain',
+  inches: 'standard: SI, and the inch',
   'is no length; write a number such as {0}.': 'plain', // {0} own(sample)
   'is no measurement.': 'plain',
   'may stay empty': 'plain',
-  millimetres: 'plain',
+  millimetres: 'standard: SI, and the inch',
   'must be a number of years between {0} and {1}.': 'plain', // {0} number(lowest), {1} number(highest)
   'must be yes or no.': 'plain',
-  'must be {0}, or the finished inseam as a length.': 'plain', // {0} inTurn(Object.values(LENGTH_NAMES), ', ')
+  'must be {0}, or the finished inseam as a length.': 'trade', // {0} inTurn(Object.values(LENGTH_NAMES), ', ')
   needed: 'plain',
   'needed?': 'plain',
   'no row names the columns: one row must say Name, Waist, Hip, Body rise, Inside leg …, and each body follows in a row of its own.':
-    'plain',
+    'trade',
   'nobody needs a look': 'plain',
   'none fits': 'plain',
   'not made': 'plain',
@@ -65,7 +65,7 @@ export const filesClass = {
   '{0} must lie between {1} and {2}': 'plain', // {0} name, {1} mm(lowest), {2} mm(highest)
   '{0} need a look': 'plain', // {0} number(look.length)
   '{0} not made': 'plain', // {0} number(unmade)
-  '{0} patterns made': 'plain', // {0} number(made.length)
+  '{0} patterns made': 'trade', // {0} number(made.length)
   '{0}, {1} wide': 'plain', // {0} NEED_NAMES[kind], {1} mm(width)
   '{0}: {1} for 1 learner': 'plain', // {0} whole, {1} amount(length)
   '{0}: {1} for {2} learners': 'plain', // {0} whole, {1} amount(length), {2} number(learners)

@@ -1,69 +1,69 @@
 // Written by `npm run words`, save where each comes from.
 export const filesContent = {
-  'All {0} checks are good.': 'plain', // {0} number(checks.length)
+  'All {0} checks are good.': 'ours: a verdict, good, mind or wrong', // {0} number(checks.length)
   'Casing above the waist edge': 'trade',
   'Cloth to buy': 'trade',
-  'Cloth: {0}, {1} wide, {2}.': 'plain', // {0} named, {1} mm(cloth.width), {2} wash
-  'Cloth: {0}, {1} wide, {2}; for sleeping.': 'plain', // {0} named, {1} mm(cloth.width), {2} wash
+  'Cloth: {0}, {1} wide, {2}.': 'trade', // {0} named, {1} mm(cloth.width), {2} wash
+  'Cloth: {0}, {1} wide, {2}; for sleeping.': 'trade', // {0} named, {1} mm(cloth.width), {2} wash
   'Corrected for one printer: × {0} along the short side, × {1} along the long side.': 'plain', // {0} number(correctX, 4), {1} number(correctY, 4)
   'Crotch depth': 'trade',
-  'Drawn at {0} of true size, allowances at full width: a sample, not for cutting out.': 'plain', // {0} size
-  'Drawn at {0} of true size, allowances too: a sample, not for cutting out.': 'plain', // {0} size
+  'Drawn at {0} of true size, allowances at full width: a sample, not for cutting out.': 'trade', // {0} size
+  'Drawn at {0} of true size, allowances too: a sample, not for cutting out.': 'trade', // {0} size
   Hem: 'trade',
-  'Hem: {0}.': 'plain', // {0} hemTold(project)
+  'Hem: {0}.': 'trade', // {0} hemTold(project)
   'Left and right, as worn: {0}.': 'plain', // {0} inTurn(told, ', ')
-  'Leg: {0}, shape {1}, spread {2}, centre back {3}, centre front {4} (straightened as needed to pull on).': 'plain', // {0} lengthTold, {1} shapeTold, {2} spread, {3} back, {4} front
-  'Leg: {0}, shape {1}, spread {2}, centre back {3}, centre front {4} (straightened by hand).': 'plain', // {0} lengthTold, {1} shapeTold, {2} spread, {3} back, {4} front
-  'Mind – {0}: {1}': 'plain', // {0} name, {1} told
-  'Seam allowances are drawn in: inseam {0}, crotch and centres {1}.': 'plain', // {0} mm(allowances.inseam), {1} mm(allowances.crotch)
+  'Leg: {0}, shape {1}, spread {2}, centre back {3}, centre front {4} (straightened as needed to pull on).': 'trade', // {0} lengthTold, {1} shapeTold, {2} spread, {3} back, {4} front
+  'Leg: {0}, shape {1}, spread {2}, centre back {3}, centre front {4} (straightened by hand).': 'trade', // {0} lengthTold, {1} shapeTold, {2} spread, {3} back, {4} front
+  'Mind – {0}: {1}': 'ours: a verdict, good, mind or wrong', // {0} name, {1} told
+  'Seam allowances are drawn in: inseam {0}, crotch and centres {1}.': 'trade', // {0} mm(allowances.inseam), {1} mm(allowances.crotch)
   'Waist opening': 'trade',
   'Waist: {0}.': 'plain', // {0} waistTold(project)
-  'Wrong – {0}: {1}': 'plain', // {0} name, {1} told
+  'Wrong – {0}: {1}': 'ours: a verdict, good, mind or wrong', // {0} name, {1} told
   'a quarter': 'plain',
   'a third': 'plain',
   'as the block': 'trade',
-  'band of knit, {0} high': 'plain', // {0} mm(waist.bandHeight)
-  'band {0} high, doubled': 'plain', // {0} mm(hem.bandHeight)
-  'casing for a cord {0} wide, opening at the side': 'plain', // {0} mm(hem.cordWidth)
-  'casing for elastic {0} wide': 'plain', // {0} mm(hem.elasticWidth)
-  'cuff of rib, {0} high': 'plain', // {0} mm(hem.bandHeight)
-  'edge overlocked': 'plain',
-  'elastic {0} wide, 1 row': 'plain', // {0} wide
-  'elastic {0} wide, {1} rows': 'plain', // {0} wide, {1} number(waist.rows)
-  'faced casing for {0}; {1}': 'plain', // {0} elastic, {1} raw
-  'faced, {0} deep, {1}': 'plain', // {0} mm(hem.depth), {1} under
-  'fold-over casing for a cord {0} wide; {1}': 'plain', // {0} mm(waist.cordWidth), {1} raw
-  'fold-over casing for {0}, and a cord {1} wide above it; {2}': 'plain', // {0} elastic, {1} mm(waist.cordWidth), {2} raw
-  'fold-over casing for {0}, sewn on; {1}': 'plain', // {0} elastic, {1} raw
-  'fold-over casing for {0}, threaded; {1}': 'plain', // {0} elastic, {1} raw
+  'band of knit, {0} high': 'trade', // {0} mm(waist.bandHeight)
+  'band {0} high, doubled': 'trade', // {0} mm(hem.bandHeight)
+  'casing for a cord {0} wide, opening at the side': 'trade', // {0} mm(hem.cordWidth)
+  'casing for elastic {0} wide': 'trade', // {0} mm(hem.elasticWidth)
+  'cuff of rib, {0} high': 'trade', // {0} mm(hem.bandHeight)
+  'edge overlocked': 'trade',
+  'elastic {0} wide, 1 row': 'trade', // {0} wide
+  'elastic {0} wide, {1} rows': 'trade', // {0} wide, {1} number(waist.rows)
+  'faced casing for {0}; {1}': 'trade', // {0} elastic, {1} raw
+  'faced, {0} deep, {1}': 'trade', // {0} mm(hem.depth), {1} under
+  'fold-over casing for a cord {0} wide; {1}': 'trade', // {0} mm(waist.cordWidth), {1} raw
+  'fold-over casing for {0}, and a cord {1} wide above it; {2}': 'trade', // {0} elastic, {1} mm(waist.cordWidth), {2} raw
+  'fold-over casing for {0}, sewn on; {1}': 'trade', // {0} elastic, {1} raw
+  'fold-over casing for {0}, threaded; {1}': 'trade', // {0} elastic, {1} raw
   half: 'plain',
-  'hem {0} round': 'plain', // {0} mm(shape.hemGirth)
-  'inseam {0}': 'plain', // {0} mm(length.inseam)
+  'hem {0} round': 'trade', // {0} mm(shape.hemGirth)
+  'inseam {0}': 'trade', // {0} mm(length.inseam)
   knit: 'trade',
   'needed to pull on': 'plain',
   'none fits {0}': 'plain', // {0} width
   'none fits {0}; {1}': 'plain', // {0} width, {1} first
-  'not washed first': 'plain',
+  'not washed first': 'trade',
   'printer corrected × {0}, × {1}': 'plain', // {0} number(correctX, 4), {1} number(correctY, 4)
-  pyjama: 'plain',
-  'raw edge overlocked': 'plain',
-  'raw edge turned under': 'plain',
-  'separate casing for {0}': 'plain', // {0} elastic
+  pyjama: 'trade',
+  'raw edge overlocked': 'trade',
+  'raw edge turned under': 'trade',
+  'separate casing for {0}': 'trade', // {0} elastic
   straight: 'trade',
-  'turned {0}, {1}': 'plain', // {0} mm(hem.depth), {1} under
-  'washed before cutting': 'plain',
+  'turned {0}, {1}': 'trade', // {0} mm(hem.depth), {1} under
+  'washed before cutting': 'trade',
   woven: 'trade',
   '{0} by {1}': 'plain', // {0} inside(fieldName(`sides.${side}.${key}`)), {1} mm(more)
-  '{0} cord': 'plain', // {0} mm(waist.cordWidth)
-  '{0} cord, hems': 'plain', // {0} mm(hem.cordWidth)
-  '{0} elastic': 'plain', // {0} mm(waist.elasticWidth)
-  '{0} elastic, hems': 'plain', // {0} mm(hem.elasticWidth)
-  '{0} of true size, allowances too': 'plain', // {0} size
-  '{0} of true size, full allowances': 'plain', // {0} size
+  '{0} cord': 'trade', // {0} mm(waist.cordWidth)
+  '{0} cord, hems': 'trade', // {0} mm(hem.cordWidth)
+  '{0} elastic': 'trade', // {0} mm(waist.elasticWidth)
+  '{0} elastic, hems': 'trade', // {0} mm(hem.elasticWidth)
+  '{0} of true size, allowances too': 'trade', // {0} size
+  '{0} of true size, full allowances': 'trade', // {0} size
   '{0} of {1}, {2}': 'plain', // {0} amount(toBuy), {1} mm(width), {2} LAYOUT_WORDS[layout]
-  '{0} turned under': 'plain', // {0} mm(hem.turnUnder)
+  '{0} turned under': 'trade', // {0} mm(hem.turnUnder)
   '{0} years': 'plain', // {0} number(value, 1)
-  '{0}, of the cloth': 'plain', // {0} pieceName(piece)
+  '{0}, of the cloth': 'trade', // {0} pieceName(piece)
   '{0}, stretches {1} %': 'plain', // {0} kind, {1} number(cloth.stretch * 100, 0)
-  '{0}, {1} of them mirrored': 'plain', // {0} number(piece.cut), {1} number(piece.cut / 2)
+  '{0}, {1} of them mirrored': 'trade', // {0} number(piece.cut), {1} number(piece.cut / 2)
 } as const;

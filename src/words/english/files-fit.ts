@@ -1,21 +1,21 @@
 // Written by `npm run words`, save where each comes from.
 export const filesFit = {
-  'All checks are good.': 'plain',
+  'All checks are good.': 'ours: a verdict, good, mind or wrong',
   Body: 'trade',
   Chosen: 'plain',
   'Hem, over the foot': 'trade',
-  'Legwork · fit sheet · {0}': 'plain', // {0} own(project.name)
+  'Legwork · fit sheet · {0}': 'trade: what a fitting is held against', // {0} own(project.name)
   'Measure again: {0}': 'plain', // {0} phrase
   'Rise, from the body’s waist': 'trade',
   Safety: 'plain',
   'Something is wrong: look before you cut.': 'ours: a verdict in words',
   'Something to mind: see below.': 'ours: a verdict in words',
-  'To buy': 'ours',
+  'To buy': 'ours: to buy, the shopping list',
   body: 'trade',
   'drawn in to': 'trade',
   'each leg, {0} long as cut': 'plain', // {0} mm(box.bottom - box.top)
-  finished: 'ours',
-  room: 'plain',
+  finished: 'ours: finished, of the garment, beside the body',
+  room: 'trade',
   '{0} Not measured: estimated from the others, from open surveys of people.': 'plain', // {0} own(ESTIMATED)
   '{0}, left leg': 'plain', // {0} name
   '{0}, right leg': 'plain', // {0} name

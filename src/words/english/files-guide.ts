@@ -1,23 +1,23 @@
 // Written by `npm run words`, save where each comes from.
 export const filesGuide = {
-  'Before sewing': 'plain',
+  'Before sewing': 'trade',
   Blocks: 'trade',
   Check: 'plain',
   Checks: 'plain',
   Cut: 'trade',
   Edges: 'plain',
-  Finished: 'ours',
-  'Finished measures': 'ours',
+  Finished: 'ours: finished, of the garment, beside the body',
+  'Finished measures': 'ours: a finished measure, of the garment',
   'In the pictures a plain tinted face is the right side, a hatched one the wrong side. What the step sews is the thick dashed line; seams that are there already are thin and dashed; dash and dot is a fold; dotted is what lies underneath.':
-    'plain',
+    'trade',
   'Last of all': 'plain',
   Leg: 'trade',
-  'Legwork · how to sew it, with cloth and shopping list · {0}': 'plain', // {0} own(project.body.label)
-  'Machine: a plain machine with zigzag.': 'plain',
-  'Machines: a serger, and a plain machine beside it.': 'plain',
-  'Measurements: {0}': 'plain', // {0} own(plainWords(project.body.label))
-  'Mind:': 'ours: a verdict',
-  'Mind: {0}': 'plain', // {0} own(step.mind)
+  'Legwork · how to sew it, with cloth and shopping list · {0}': 'ours: the name', // {0} own(project.body.label)
+  'Machine: a plain machine with zigzag.': 'trade',
+  'Machines: a serger, and a plain machine beside it.': 'trade',
+  'Measurements: {0}': 'trade', // {0} own(plainWords(project.body.label))
+  'Mind:': 'ours: a verdict, good, mind or wrong',
+  'Mind: {0}': 'ours: a verdict, good, mind or wrong', // {0} own(step.mind)
   'On other widths': 'plain',
   Paper: 'plain',
   'See:': 'plain',
@@ -30,12 +30,12 @@ export const filesGuide = {
   'The waist': 'trade',
   'Time: about {0} of work for hands that have done it before, about {1} for a first pair. Both are estimates from practice: each step counts so many minutes a metre and a fixed part; nobody timed you.':
     'plain', // {0} hours(usual), {1} hours(first)
-  'Where cloth is saved': 'plain',
+  'Where cloth is saved': 'trade',
   'While the legs lie flat': 'ours: a part of the order of work',
   'Why: {0}': 'plain', // {0} own(step.why)
   'about {0} min': 'plain', // {0} number(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)
   'does not fit': 'plain',
-  '{0} (practice)': 'plain', // {0} whole
+  '{0} (practice)': 'source', // {0} whole
   '{0} (practice: {1} for {2}, and {3} min)': 'plain', // {0} whole, {1} pace, {2} mm(1000 * metres), {3} fixed
   '{0} hour': 'plain', // {0} figure
   '{0} hours': 'plain', // {0} figure
@@ -44,5 +44,5 @@ export const filesGuide = {
   '{0} minutes': 'plain', // {0} number(15 * quarters)
   '{0} wide': 'plain', // {0} mm(other.fits ? other.lay.width : other.width)
   '{0}, {1} % waste': 'plain', // {0} amount(other.lay.toBuy), {1} number(100 * other.lay.waste, 0)
-  '{0}: how to sew it': 'plain', // {0} own(guide.title)
+  '{0}: how to sew it': 'trade', // {0} own(guide.title)
 } as const;

@@ -4,13 +4,13 @@ export const filesNest = {
   'Print at 100 %, no fit to page. Measure both squares before cutting.': 'plain',
   'Test square: on the first sheet. Key: on the second.': 'plain',
   'The legs lie with their side lines and crotch lines on each other; each body has a line type, a colour and a number of its own. Cut lines, folds and notches are drawn for every body; what else is in a piece stands in its own pattern.':
-    'plain',
+    'trade',
   'a nested drawing needs two projects or more': 'plain',
   'at most {0} bodies can be told apart on one drawing; these are {1}': 'plain', // {0} number(MOST_NESTED), {1} number(drafts.length)
   'dash, two dots': 'standard: ISO 128, line types',
   dashes: 'standard: ISO 128, line types',
   dots: 'standard: ISO 128, line types',
-  'finished: hip {0}, inseam {1}, hem {2}': 'plain', // {0} mm(measures.hipGirthFinished), {1} own(measureTold(draft, 'inseamFront', l)), {2} own(measureTold(draft, 'hemGirthFinished', l))
+  'finished: hip {0}, inseam {1}, hem {2}': 'trade', // {0} mm(measures.hipGirthFinished), {1} own(measureTold(draft, 'inseamFront', l)), {2} own(measureTold(draft, 'hemGirthFinished', l))
   'inside leg': 'trade',
   'long dash, dot': 'standard: ISO 128, line types',
   'long dash, short dash': 'standard: ISO 128, line types',

@@ -7,26 +7,26 @@ export const filesPdf = {
     'plain',
   '100 mm with the correction × {0}, × {1}': 'plain', // {0} number(correctX, 4), {1} number(correctY, 4)
   '2. Cut it in four where the broken strokes at its edges meet. Lay the block flat on an even floor and the four parts round it, A, B, C and D as they stood here, at the corners of a rectangle as large as the block.':
-    'plain',
+    'trade',
   '2. Measure both bars with a steel rule, from the middle of one end stroke to the middle of the other. A tape may be longer or shorter than it says.':
     'plain',
   '3. At Paper, type what the two bars measure. In a project file, correctX is the short bar’s length divided by what it measures, correctY the long bar’s.':
     'plain',
   '3. Measure from mark to mark: A to B and D to C alike, A to D and B to C alike, and both diagonals alike, or it is no rectangle. Write the two lengths down, and one more on the block itself, its grainline perhaps, to check by.':
-    'plain',
+    'trade',
   '4. If a bar is off by more than {0} %, look for a setting that fits the page to the paper first.': 'plain', // {0} { number: 3, decimals: 0 }
   '4. Or leave the sheet whole and lay it close beside the block. That is quicker and much less exact: whatever lies far from the marks is off by many times more than a mark on the picture.':
-    'plain',
+    'trade',
   '5. Photograph from as straight above as you can, from far enough away that no lens bends the edges, with everything on the picture and the four marks sharp. Front and back may lie on one photograph.':
     'plain',
-  '6. At Blocks choose the photograph, and mark the middle of each mark on it.': 'plain',
+  '6. At Blocks choose the photograph, and mark the middle of each mark on it.': 'trade',
   'Body: {0}': 'plain', // {0} own(project.body.label)
-  'Butt the cut edges, so that the half-diamonds of one number make a whole diamond and the lines meet. Tape.': 'plain',
+  'Butt the cut edges, so that the half-diamonds of one number make a whole diamond and the lines meet. Tape.': 'trade',
   'Choose true size, 100 %; switch off everything like fit to page or shrink. Print this sheet alone first and measure both squares along all sides, from the middle of a line to the middle of the other. If one is wrong, set the printer right before you print the rest.':
     'plain',
-  'Cut {0}': 'plain', // {0} own(listed(cutRows(draft), '; '))
+  'Cut {0}': 'trade', // {0} own(listed(cutRows(draft), '; '))
   'It is photographed beside a block on paper, so that Legwork can flatten the picture and draw the block at its true size.':
-    'plain',
+    'ours: the name',
   'Join the rows first, then the rows to each other.': 'plain',
   'Join the sheets': 'plain',
   'Lay the cut edge on the thin line of that neighbour, so that the half-diamonds of one number make a whole diamond and the lines meet. Glue or tape.':
@@ -35,9 +35,9 @@ export const filesPdf = {
     'plain',
   'Lay the sheets out as on the map. Where a sheet has a neighbour on its left or above it, cut off its white margin along the thin line on that side.':
     'plain',
-  'Legwork · lounge pant, each leg one piece · {0} · {1}': 'plain', // {0} own(dated(date)), {1} own(fileName)
+  'Legwork · lounge pant, each leg one piece · {0} · {1}': 'ours: the name', // {0} own(dated(date)), {1} own(fileName)
   'Measure, to prove the joins: {0}.': 'plain', // {0} own(controls.join(', '))
-  'Mind – printer: {0}': 'plain', // {0} remark
+  'Mind – printer: {0}': 'ours: a verdict, good, mind or wrong', // {0} remark
   'Print at 100 %': 'plain',
   'Printer test': 'plain',
   'Reference sheet': 'plain',
@@ -46,22 +46,22 @@ export const filesPdf = {
     'plain',
   'The drawing keeps {0} mm from the edges of the paper. If your printer cuts some of it off, choose a wider margin.':
     'plain', // {0} number(margin, 1)
-  'The short bar is {0}, the long bar {1}.': 'plain', // {0} mm(across), {1} mm(along)
+  'The short bar is {0}, the long bar {1}.': 'ours: the long and the short bar of the test page', // {0} mm(across), {1} mm(along)
   'a piece is {0} long even at a quarter, longer than any paper.': 'plain', // {0} mm(widest)
   'cut along this line': 'plain',
-  'hip {0}, inseam {1}': 'plain', // {0} mm(measures.hipGirthFinished), {1} mm(leg.measures.inseamFront)
-  'long bar: {0}': 'plain', // {0} mm(along)
-  'short bar: {0}': 'plain', // {0} mm(across)
+  'hip {0}, inseam {1}': 'trade', // {0} mm(measures.hipGirthFinished), {1} mm(leg.measures.inseamFront)
+  'long bar: {0}': 'ours: the long and the short bar of the test page', // {0} mm(along)
+  'short bar: {0}': 'ours: the long and the short bar of the test page', // {0} mm(across)
   'the next sheet lies from this line on': 'plain',
   'the piece': 'plain',
-  '{0} of cloth': 'plain', // {0} mm(BAR)
+  '{0} of cloth': 'trade', // {0} mm(BAR)
   '{0} sheets': 'plain', // {0} number(count)
-  '{0} would be {1} long; a PDF page can be {2} at most: take the joined sheets instead': 'plain', // {0} what, {1} mm(longest), {2} mm(LARGEST_PAGE)
+  '{0} would be {1} long; a PDF page can be {2} at most: take the joined sheets instead': 'standard: PDF, ISO 32000', // {0} what, {1} mm(longest), {2} mm(LARGEST_PAGE)
   '{0} {1} (by area no fewer than {2})': 'plain', // {0} count === 1 ? say`1 sheet` : say`${number(count)} sheets`, {1} paperName(plan.paper.name), {2} number(plan.lowerBound)
   '{0} · first sheet, continued': 'plain', // {0} own(words.under)
   '{0} · page {1} of {2}': 'plain', // {0} whose, {1} number(i + 1), {2} number(pages.length)
-  '{0}, cut {1}': 'plain', // {0} pieceName(piece), {1} number(piece.cut)
+  '{0}, cut {1}': 'trade', // {0} pieceName(piece), {1} number(piece.cut)
   '{0}, to look at and not for cutting out · {1} of {2}': 'plain', // {0} own(title), {1} own(`${number + 1}`), {2} own(`${pages.length}`)
-  '{0}: samples at a quarter': 'plain', // {0} own(project.name)
+  '{0}: samples at a quarter': 'trade: small patterns, to show in class', // {0} own(project.name)
   '{0}: {1} when joined': 'plain', // {0} name, {1} mm(length)
 } as const;

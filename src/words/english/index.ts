@@ -41,7 +41,7 @@ import { workbenchTable } from './workbench-table';
 import { workbenchTake } from './workbench-take';
 import { workbenchWorking } from './workbench-working';
 
-/** Every message, by its template, with where it comes from: `plain` English, the `trade`, a standard that is named, or ours. */
+/** Every message, by its template, with where it comes from, as `docs/labels.md` says. */
 export const english = {
   ...block,
   ...body,

@@ -1,98 +1,98 @@
 // Written by `npm run words`, save where each comes from.
 export const sewingPictures = {
-  '1 notch in front': 'plain',
-  '2 notches behind': 'plain',
+  '1 notch in front': 'trade',
+  '2 notches behind': 'trade',
   'A leg folded right sides together: the front lies wrong side up on the wider back, front inseam on back inseam; the inseam is lit.':
-    'plain',
-  'A leg, wrong side up, with its notches, folds, stitching lines, side and quarter marks.': 'plain',
-  'All pieces as they are cut, right side up: {0}.': 'plain', // {0} inTurn( pieces.map((piece) => say`${pieceName(piece)}, ${number(piece.cut, 0)}`), '; ', )
+    'trade',
+  'A leg, wrong side up, with its notches, folds, stitching lines, side and quarter marks.': 'trade',
+  'All pieces as they are cut, right side up: {0}.': 'trade', // {0} inTurn( pieces.map((piece) => say`${pieceName(piece)}, ${number(piece.cut, 0)}`), '; ', )
   'One end of the {0}: folded lengthwise, right sides together, its seam lit; below, turned right side out, the end tucked in and stitched.':
-    'plain', // {0} name
+    'trade', // {0} name
   'One leg, turned right side out, is slipped into the other, which is wrong side out; the crotch seam, a U from waist to waist, is lit.':
-    'plain',
+    'trade',
   'The back of a leg, right side up; the fork’s tip lies on it, wrong side up, its straight edge on the leg’s; the seam is lit, and dotted lines show the tip opened out.':
-    'plain',
-  'The cloth, {0} wide, before and after washing, with a leg on it, its grainline along the selvedge.': 'plain', // {0} mm(width)
-  'The cloth, {0} wide, with a leg on it, its grainline along the selvedge.': 'plain', // {0} mm(width)
-  'The facing, wrong side up, on the right side of the leg, the seam at the lower edge lit.': 'plain',
-  'The facing, wrong side up, on the right side of the leg, the seam at the upper edge lit.': 'plain',
-  'The finished trousers from the front, right side out, laid flat with the waist at its widest.': 'plain',
-  'The hem facing folded right sides together, its inseam, {0} high, lit.': 'plain', // {0} mm(hemStitchingAt(g))
-  'The lay, {0}: {1}. To buy: {2}.': 'plain', // {0} LAYOUT_WORDS[lay.layout], {1} inTurn( lay.placements.map((one) => pieceName(one.piece)), ', ', ), {2} amount(lay.toBuy)
+    'trade',
+  'The cloth, {0} wide, before and after washing, with a leg on it, its grainline along the selvedge.': 'trade', // {0} mm(width)
+  'The cloth, {0} wide, with a leg on it, its grainline along the selvedge.': 'trade', // {0} mm(width)
+  'The facing, wrong side up, on the right side of the leg, the seam at the lower edge lit.': 'trade',
+  'The facing, wrong side up, on the right side of the leg, the seam at the upper edge lit.': 'trade',
+  'The finished trousers from the front, right side out, laid flat with the waist at its widest.': 'trade',
+  'The hem facing folded right sides together, its inseam, {0} high, lit.': 'trade', // {0} mm(hemStitchingAt(g))
+  'The lay, {0}: {1}. To buy: {2}.': 'trade', // {0} LAYOUT_WORDS[lay.layout], {1} inTurn( lay.placements.map((one) => pieceName(one.piece)), ', ', ), {2} amount(lay.toBuy)
   'The left leg and the right one differ.': 'plain',
-  'The leg, wrong side up, with the casing and the hem pressed over in the fold.': 'plain',
-  'The leg, wrong side up, with the casing pressed over in the fold.': 'plain',
-  'The leg, wrong side up, with the hem pressed over in the fold.': 'plain',
-  'The lower end of the flat leg, wrong side up, its hem turned up and its stitching lit.': 'plain',
-  'The lower end of the leg from the side, right side out, the cord’s ends coming out at the opening.': 'plain',
-  'The lower end of the leg, right side out, a folded ring slipped over it, raw edges together, the seam lit.': 'plain',
-  'The lower end of the leg, right side out, two rows of long stitches lit, their threads hanging out.': 'plain',
-  'The lower end of the leg, wrong side out, elastic going into the hem casing at the inseam.': 'plain',
-  'The lower end of the leg, wrong side out, its hem turned up and its stitching lit all round.': 'plain',
-  'The lower end of the leg, wrong side out, the facing turned in and its stitching lit.': 'plain',
+  'The leg, wrong side up, with the casing and the hem pressed over in the fold.': 'trade',
+  'The leg, wrong side up, with the casing pressed over in the fold.': 'trade',
+  'The leg, wrong side up, with the hem pressed over in the fold.': 'trade',
+  'The lower end of the flat leg, wrong side up, its hem turned up and its stitching lit.': 'trade',
+  'The lower end of the leg from the side, right side out, the cord’s ends coming out at the opening.': 'trade',
+  'The lower end of the leg, right side out, a folded ring slipped over it, raw edges together, the seam lit.': 'trade',
+  'The lower end of the leg, right side out, two rows of long stitches lit, their threads hanging out.': 'trade',
+  'The lower end of the leg, wrong side out, elastic going into the hem casing at the inseam.': 'trade',
+  'The lower end of the leg, wrong side out, its hem turned up and its stitching lit all round.': 'trade',
+  'The lower end of the leg, wrong side out, the facing turned in and its stitching lit.': 'trade',
   'The opening for the cord on the right side of the leg, with a patch behind it, between fold and stitching line.':
-    'plain',
+    'trade',
   'The pocket on the right side of the back, stitched round three sides, with a triangle at both upper corners.':
-    'plain',
+    'trade',
   'The pocket on the right side of the front, stitched round three sides, with a triangle at both upper corners.':
-    'plain',
-  'The pocket, wrong side up, its facing stitched, its sides and bottom pressed under.': 'plain',
-  'The pocket, wrong side up, with the facing turned over and stitched.': 'plain',
-  'The raw edges overlocked: {0}.': 'plain', // {0} inTurn(works.map(rawEdgeName), '; ')
+    'trade',
+  'The pocket, wrong side up, its facing stitched, its sides and bottom pressed under.': 'trade',
+  'The pocket, wrong side up, with the facing turned over and stitched.': 'trade',
+  'The raw edges overlocked: {0}.': 'trade', // {0} inTurn(works.map(rawEdgeName), '; ')
   'The second leg is the mirror image of the first.': 'plain',
-  'The two waist facings, right sides together, with both centre seams lit.': 'plain',
+  'The two waist facings, right sides together, with both centre seams lit.': 'trade',
   'The waist from behind, the opening shut, the casing stitched upright at centre back and at both quarter marks.':
-    'plain',
-  'The waist from behind, wrong side out, elastic going in at the opening with a safety pin.': 'plain',
-  'The waist from behind, wrong side out, elastic sewn to its raw edge by a zigzag.': 'plain',
-  'The waist from behind, wrong side out, the casing turned over it, its stitching lit.': 'plain',
-  'The waist from behind, wrong side out, the facing turned in, its stitching lit.': 'plain',
-  'The waist from the front, right side out, the band standing up, the seam held down below it.': 'plain',
-  'The waist from the front, right side out, the cord’s ends coming out at both openings.': 'plain',
-  'The waist from the front, right side out, the folded ring lying on it, raw edges together, the seam lit.': 'plain',
-  'The waist from the front, right side out, two rows of long stitches lit, their threads hanging out.': 'plain',
+    'trade',
+  'The waist from behind, wrong side out, elastic going in at the opening with a safety pin.': 'trade',
+  'The waist from behind, wrong side out, elastic sewn to its raw edge by a zigzag.': 'trade',
+  'The waist from behind, wrong side out, the casing turned over it, its stitching lit.': 'trade',
+  'The waist from behind, wrong side out, the facing turned in, its stitching lit.': 'trade',
+  'The waist from the front, right side out, the band standing up, the seam held down below it.': 'trade',
+  'The waist from the front, right side out, the cord’s ends coming out at both openings.': 'trade',
+  'The waist from the front, right side out, the folded ring lying on it, raw edges together, the seam lit.': 'trade',
+  'The waist from the front, right side out, two rows of long stitches lit, their threads hanging out.': 'trade',
   'The waist laid out flat, both legs side by side, with the band above it: its quarters go to the centre seams and the quarter marks, which lie apart from the sides.':
-    'plain',
+    'trade',
   'The waist laid out flat, both legs side by side, with the elastic above it: its quarters go to the centre seams and the quarter marks, which lie apart from the sides.':
-    'plain',
-  'The {0} folded right sides together with its end seam lit; below, the ring folded lengthwise.': 'plain', // {0} name
-  'Two layers, right sides together, sewn {0} from the edge, the edge overlocked.': 'plain', // {0} mm(allowances.inseam)
+    'trade',
+  'The {0} folded right sides together with its end seam lit; below, the ring folded lengthwise.': 'trade', // {0} name
+  'Two layers, right sides together, sewn {0} from the edge, the edge overlocked.': 'trade', // {0} mm(allowances.inseam)
   'back, underneath': 'trade',
   'band, in quarters': 'trade',
-  'both selvedges': 'plain',
+  'both selvedges': 'trade',
   cord: 'trade',
   'dotted: before washing': 'ours: what a line of the picture means',
-  'dotted: elastic, held at both ends': 'plain',
-  'elastic on the raw edge': 'plain',
-  'elastic, in quarters': 'plain',
+  'dotted: elastic, held at both ends': 'ours: what a line of the picture means',
+  'elastic on the raw edge': 'trade',
+  'elastic, in quarters': 'trade',
   'elastic, safety pin': 'trade',
-  'end tucked in, stitched shut': 'plain',
+  'end tucked in, stitched shut': 'trade',
   facing: 'trade',
   fold: 'trade',
-  'fold of the {0}': 'plain', // {0} name
+  'fold of the {0}': 'trade', // {0} name
   'fold, no seam': 'trade',
-  'fold: cut it open and turn the upper layer round': 'plain',
+  'fold: cut it open and turn the upper layer round': 'trade',
   'grain along the selvedge': 'trade',
   'hatched: lies printed side down': 'ours: what a line of the picture means',
   'hem, wrong side up': 'trade',
   'in a single layer, right side up': 'trade',
   'inseam on inseam': 'trade',
   'left open': 'plain',
-  'leg, flat, wrong side up': 'plain',
+  'leg, flat, wrong side up': 'trade',
   'leg, right side out, inseam up': 'trade',
   'leg, right side out, seen from the side': 'trade',
   'leg, right side up': 'trade',
   'leg, right side up; dotted: the tip opened out': 'trade',
   'leg, right side up; facing, wrong side up': 'trade',
   'leg, wrong side out, inseam up': 'trade',
-  nap: 'plain',
+  nap: 'trade',
   'notch on notch': 'trade',
   'notch, both inseams': 'trade',
   'one leg, right side out': 'trade',
   'opening at the side': 'plain',
   'opening shut': 'plain',
   'patch behind, opening': 'trade',
-  quarter: 'plain',
+  quarter: 'trade',
   'raw edges together': 'trade',
   'right side out, seen from the front': 'trade',
   'right side up, centre front at the right': 'trade',
@@ -108,23 +108,23 @@ export const sewingPictures = {
   stitch: 'trade',
   'stitch, stretched': 'trade',
   'stitching line': 'trade',
-  stretch: 'plain',
+  stretch: 'trade',
   'the left one, wrong side out': 'trade',
-  'the other, wrong side out': 'plain',
+  'the other, wrong side out': 'trade',
   'the right leg, right side out': 'trade',
   'then the ring, folded lengthwise, right side out': 'trade',
   'threads to draw up': 'trade',
   'tip, wrong side up': 'trade',
-  'turned right side out': 'plain',
+  'turned right side out': 'trade',
   'two facings, right sides together': 'trade',
   'waist, wrong side up': 'trade',
   'wrong side out, seen from behind': 'trade',
   'wrong side up': 'trade',
-  '{0} as it lies, cloth {1} wide': 'plain', // {0} mm(length), {1} mm(lay.clothWidth)
+  '{0} as it lies, cloth {1} wide': 'trade', // {0} mm(length), {1} mm(lay.clothWidth)
   '{0} open': 'plain', // {0} mm(LEFT_OPEN)
   '{0} under': 'plain', // {0} mm(side)
-  '{0}, one end: folded lengthwise, right sides together': 'plain', // {0} name
-  '{0}, right sides together': 'plain', // {0} LAYOUT_WORDS[lay.layout]
-  '{0}, right sides together, folded at the left': 'plain', // {0} name
-  '{0}, stretched': 'plain', // {0} name
+  '{0}, one end: folded lengthwise, right sides together': 'trade', // {0} name
+  '{0}, right sides together': 'trade', // {0} LAYOUT_WORDS[lay.layout]
+  '{0}, right sides together, folded at the left': 'trade', // {0} name
+  '{0}, stretched': 'trade', // {0} name
 } as const;

@@ -1,345 +1,345 @@
 // Written by `npm run words`, save where each comes from.
 export const sewingSteps = {
-  'A facing cut as the leg is lies flat at any slant; a turning of the leg itself would not.': 'plain',
+  'A facing cut as the leg is lies flat at any slant; a turning of the leg itself would not.': 'trade',
   'A hand goes in, and the upper edge runs level, square to the side line.': 'plain',
-  'A seam ripper slips: the pins stop it, and your other hand stays behind it.': 'plain',
+  'A seam ripper slips: the pins stop it, and your other hand stays behind it.': 'trade',
   'All three layers are caught all round, and the {0} stands equally high everywhere.': 'plain', // {0} name
-  'All three layers are caught all round. The band lies flat, without a tuck.': 'plain',
-  'All three layers are caught all round. The foot goes through without a thread breaking.': 'plain',
-  'An iron does it well on flat cloth, and badly in a narrow tube.': 'plain',
-  'At the hem fold {0} to the wrong side on the hem line, and press.': 'plain', // {0} mm(turnedDepth(g))
-  'At the hem pin fold on fold: the seam goes through the hem, all layers of it.': 'plain',
-  'At the hem press {0} to the wrong side, then fold again on the hem line, {1} deep, and press.': 'plain', // {0} mm(hemTucked(g)), {1} mm(turnedDepth(g))
-  'At the waist press {0} to the wrong side first.': 'plain', // {0} mm(tuckedUnder(heights.catch))
+  'All three layers are caught all round. The band lies flat, without a tuck.': 'trade',
+  'All three layers are caught all round. The foot goes through without a thread breaking.': 'trade',
+  'An iron does it well on flat cloth, and badly in a narrow tube.': 'trade',
+  'At the hem fold {0} to the wrong side on the hem line, and press.': 'trade', // {0} mm(turnedDepth(g))
+  'At the hem pin fold on fold: the seam goes through the hem, all layers of it.': 'trade',
+  'At the hem press {0} to the wrong side, then fold again on the hem line, {1} deep, and press.': 'trade', // {0} mm(hemTucked(g)), {1} mm(turnedDepth(g))
+  'At the waist press {0} to the wrong side first.': 'trade', // {0} mm(tuckedUnder(heights.catch))
   'Both ends are equally long. Tied, no loop hangs below the foot.': 'plain',
-  'Both hems are equally deep, and front and back inseam are still equally long.': 'plain',
-  'Both legs are equally long, the hems equally deep all round, without a twist.': 'plain',
-  'Both legs are equally long, the stitching equally high all round, without a twist.': 'plain',
-  'Both sides of a knit look alike, and so do front and back until one has been sewn the wrong way round.': 'plain',
+  'Both hems are equally deep, and front and back inseam are still equally long.': 'trade',
+  'Both legs are equally long, the hems equally deep all round, without a twist.': 'trade',
+  'Both legs are equally long, the stitching equally high all round, without a twist.': 'trade',
+  'Both sides of a knit look alike, and so do front and back until one has been sewn the wrong way round.': 'trade',
   'Both sides of many cloths look alike, and so do front and back until one has been sewn the wrong way round.':
-    'plain',
+    'trade',
   'Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. Lay it as the lay shows, which stands before these steps. Lay each grainline parallel to the selvedge: both arrowheads equally far from it.':
-    'plain',
+    'trade',
   'Clip the {0} notches of each leg and its tip, no deeper than {1}: one on the front centre seam, two on the back one, single ones on the inseams and where the tip is sewn on.':
-    'plain', // {0} number(notches, 0), {1} mm(3)
+    'trade', // {0} number(notches, 0), {1} mm(3)
   'Clip the {0} notches of each leg and its tip, no deeper than {1}: one on the front centre seam, two on the back one, single ones on the inseams.':
-    'plain', // {0} number(notches, 0), {1} mm(3)
+    'trade', // {0} number(notches, 0), {1} mm(3)
   'Clip the {0} notches of each leg, no deeper than {1}: one on the front centre seam, two on the back one, single ones on the inseams.':
-    'plain', // {0} number(notches, 0), {1} mm(3)
-  'Cloth that shrinks after it was sewn takes the ease and the length with it.': 'plain',
-  'Cords at hems catch in bicycles and doors; on children’s clothes leave them out, or wholly inside.': 'plain',
+    'trade', // {0} number(notches, 0), {1} mm(3)
+  'Cloth that shrinks after it was sewn takes the ease and the length with it.': 'trade',
+  'Cords at hems catch in bicycles and doors; on children’s clothes leave them out, or wholly inside.': 'trade',
   'Cords catch on doors and playthings. On a child’s clothes elastic is the better choice; leave no long ends, no knots and no toggles there.':
-    'plain',
-  'Count the pins that you take out.': 'plain',
+    'trade',
+  'Count the pins that you take out.': 'trade',
   'Cut away from your hands. Close a rotary cutter every time you put it down.': 'plain',
   'Cut each elastic {0} long, {1} wide. Draw it through with a safety pin, let it reach {2} beyond both inseam stitching lines, and sew across both its ends inside the allowance.':
-    'plain', // {0} mm(g.notions.hemElasticLength ?? 0), {1} mm(g.hem.elasticWidth), {2} mm(LAP / 2)
-  'Cut the cord {0} long, {1} wide, and keep its ends from fraying: dip, knot or stitch them.': 'plain', // {0} mm(notions.cordLength ?? 0), {1} mm(waist.cordWidth)
+    'trade', // {0} mm(g.notions.hemElasticLength ?? 0), {1} mm(g.hem.elasticWidth), {2} mm(LAP / 2)
+  'Cut the cord {0} long, {1} wide, and keep its ends from fraying: dip, knot or stitch them.': 'trade', // {0} mm(notions.cordLength ?? 0), {1} mm(waist.cordWidth)
   'Cut the elastic {0} long, {1} wide. Close it with a pin round the waist, {2} lapped, and shorten it until it holds without pressing.':
-    'plain', // {0} mm(length), {1} mm(waist.elasticWidth), {2} mm(LAP)
+    'trade', // {0} mm(length), {1} mm(waist.elasticWidth), {2} mm(LAP)
   'Cut the elastic {0} long, {1} wide. Close one with a pin and try it round the waist; shorten it until it holds without pressing.':
-    'plain', // {0} mm(length), {1} mm(waist.elasticWidth)
+    'trade', // {0} mm(length), {1} mm(waist.elasticWidth)
   'Cut the pieces': 'trade',
-  'Cut two cords {0} long, {1} wide, and keep their ends from fraying.': 'plain', // {0} mm(length), {1} mm(g.hem.cordWidth)
-  'Cut two elastics {0} long, {1} wide. Try one round the leg where the hem will sit, closed with a pin.': 'plain', // {0} mm(length), {1} mm(g.hem.elasticWidth)
+  'Cut two cords {0} long, {1} wide, and keep their ends from fraying.': 'trade', // {0} mm(length), {1} mm(g.hem.cordWidth)
+  'Cut two elastics {0} long, {1} wide. Try one round the leg where the hem will sit, closed with a pin.': 'trade', // {0} mm(length), {1} mm(g.hem.elasticWidth)
   'Cut {0} elastics {1} long, {2} wide. Close one with a pin and try it round the waist; shorten it until it holds without pressing.':
-    'plain', // {0} number(waist.rows, 0), {1} mm(length), {2} mm(waist.elasticWidth)
+    'trade', // {0} number(waist.rows, 0), {1} mm(length), {2} mm(waist.elasticWidth)
   'Cut {0} elastics {1} long, {2} wide. Close one with a pin round the waist, {3} lapped, and shorten it until it holds without pressing.':
-    'plain', // {0} number(rows, 0), {1} mm(length), {2} mm(waist.elasticWidth), {3} mm(LAP)
-  'Don’t wash the cloth: the pieces are cut larger by what it will shrink, {0} in length and {1} in width.': 'plain', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)
-  'Draw each in at the opening at the side with a safety pin, once round, and out at the same opening.': 'plain',
+    'trade', // {0} number(rows, 0), {1} mm(length), {2} mm(waist.elasticWidth), {3} mm(LAP)
+  'Don’t wash the cloth: the pieces are cut larger by what it will shrink, {0} in length and {1} in width.': 'trade', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)
+  'Draw each in at the opening at the side with a safety pin, once round, and out at the same opening.': 'trade',
   'Draw the cord in': 'trade',
   'Draw the hem cords in': 'trade',
-  'Each leg has one front notch, two back notches, and its quarter mark at the waist.': 'plain',
-  'Each ring is as long round as the hem of its leg.': 'plain',
-  'Elastic that is too tight hurts.': 'plain',
-  'Elastic that is too tight hurts; on a child, allow for growing.': 'plain',
+  'Each leg has one front notch, two back notches, and its quarter mark at the waist.': 'trade',
+  'Each ring is as long round as the hem of its leg.': 'trade',
+  'Elastic that is too tight hurts.': 'trade',
+  'Elastic that is too tight hurts; on a child, allow for growing.': 'trade',
   'Finish the pocket’s opening': 'trade',
-  'Fold each facing right sides together and sew its inseam, {0} from the edge.': 'plain', // {0} mm(allowances.inseam)
+  'Fold each facing right sides together and sew its inseam, {0} from the edge.': 'trade', // {0} mm(allowances.inseam)
   'Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: the leg folds near the side line.':
-    'plain',
-  'Fold each {0} right sides together, end on end, and sew the ends, {1} from the edge.': 'plain', // {0} name, {1} mm(allowances.inseam)
-  'Fold the casing to the wrong side on the fold line, which was drawn {0} below the raw edge, and press.': 'plain', // {0} mm(heights.fold + heights.catch)
-  'Fold the ring lengthwise, wrong sides together, and press the fold.': 'plain',
-  'Fold the strip lengthwise, right sides together, and sew along the open long edge, {0} from it.': 'plain', // {0} mm(allowance('upper'))
-  'Fold the {0} right sides together, end on end.': 'plain', // {0} name
-  'Folded, each ring is {0} high and {1} round.': 'plain', // {0} mm(hem.bandHeight), {1} mm(lengthOf(piece, ['upper']))
-  'Folded, the ring is {0} high and {1} round.': 'plain', // {0} mm(finished.heights.height / 2), {1} mm(lengthOf(piece, ['upper']))
-  'From the right side no facing shows at the lower edge.': 'plain',
-  'From the right side no facing shows at the upper edge.': 'plain',
-  'Hem the legs flat': 'plain',
-  'In one seam the curve runs smoothly under the body; sewn in two halves it would corner at the inseams.': 'plain',
-  'Inseam and crotch edge run on across the seam without a step, and the two legs are mirror images.': 'plain',
-  'Iron a patch of interfacing, {0} by {1}, to the wrong side behind the mark.': 'plain', // {0} mm(30), {1} mm(Math.max(30, width + 20))
-  'It goes through the outer layer alone, so it is made before the casing is folded.': 'plain',
-  'It is sewn on first, because a leg lies flat only before its inseam is sewn.': 'plain',
-  'Join and quarter the elastic': 'plain',
+    'trade',
+  'Fold each {0} right sides together, end on end, and sew the ends, {1} from the edge.': 'trade', // {0} name, {1} mm(allowances.inseam)
+  'Fold the casing to the wrong side on the fold line, which was drawn {0} below the raw edge, and press.': 'trade', // {0} mm(heights.fold + heights.catch)
+  'Fold the ring lengthwise, wrong sides together, and press the fold.': 'trade',
+  'Fold the strip lengthwise, right sides together, and sew along the open long edge, {0} from it.': 'trade', // {0} mm(allowance('upper'))
+  'Fold the {0} right sides together, end on end.': 'trade', // {0} name
+  'Folded, each ring is {0} high and {1} round.': 'trade', // {0} mm(hem.bandHeight), {1} mm(lengthOf(piece, ['upper']))
+  'Folded, the ring is {0} high and {1} round.': 'trade', // {0} mm(finished.heights.height / 2), {1} mm(lengthOf(piece, ['upper']))
+  'From the right side no facing shows at the lower edge.': 'trade',
+  'From the right side no facing shows at the upper edge.': 'trade',
+  'Hem the legs flat': 'trade',
+  'In one seam the curve runs smoothly under the body; sewn in two halves it would corner at the inseams.': 'trade',
+  'Inseam and crotch edge run on across the seam without a step, and the two legs are mirror images.': 'trade',
+  'Iron a patch of interfacing, {0} by {1}, to the wrong side behind the mark.': 'trade', // {0} mm(30), {1} mm(Math.max(30, width + 20))
+  'It goes through the outer layer alone, so it is made before the casing is folded.': 'trade',
+  'It is sewn on first, because a leg lies flat only before its inseam is sewn.': 'trade',
+  'Join and quarter the elastic': 'trade',
   'Join the casing': 'trade',
   'Join the cuffs': 'trade',
   'Join the hem bands': 'trade',
   'Join the hem facings': 'trade',
   'Join the waist band': 'trade',
   'Join the waist facings': 'trade',
-  'Keep your fingers beside the foot, never before the needle.': 'plain',
+  'Keep your fingers beside the foot, never before the needle.': 'trade',
   'Laid right sides together, the two legs meet along the whole crotch seam, front and back; elsewhere they differ, as they should.':
-    'plain',
-  'Lap its ends {0} and sew a square with a cross in it.': 'plain', // {0} mm(LAP)
-  'Lay the edge of the elastic along the raw edge of the cloth, on its wrong side.': 'plain',
-  'Lay the pocket on the right side of the {0} of each leg, its corners on the marks, and pin it.': 'plain', // {0} part
+    'trade',
+  'Lap its ends {0} and sew a square with a cross in it.': 'trade', // {0} mm(LAP)
+  'Lay the edge of the elastic along the raw edge of the cloth, on its wrong side.': 'trade',
+  'Lay the pocket on the right side of the {0} of each leg, its corners on the marks, and pin it.': 'trade', // {0} part
   'Lay the pocket on the right side of the {0} of the right leg, as it is worn, its corners on the marks, and pin it.':
-    'plain', // {0} part
+    'trade', // {0} part
   'Lay the tip on the back of its leg, right sides together, its long straight edge on that of the leg. The wider end is the crotch’s.':
-    'plain',
+    'trade',
   'Lay the tip on the back of its leg, right sides together, its long straight edge on that of the leg: the notches meet, and so do both ends of the raw edges. The wider end is the crotch’s.':
-    'plain',
+    'trade',
   'Lay the two facings right sides together and sew both centre seams, {0} from the edge. The wider side is the back.':
-    'plain', // {0} mm(allowances.crotch)
+    'trade', // {0} mm(allowances.crotch)
   'Lay the two halves right sides together, sew one end of each to the other, {0} from the edge, and press the seam open.':
-    'plain', // {0} mm(allowance('leftEnd'))
-  'Lay the waist flat at its widest, even out the ends, and stitch across cord and casing at centre back.': 'plain',
-  'Lay two scraps right sides together and sew {0} from the edge, as the inseams will be sewn.': 'plain', // {0} mm(allowances.inseam)
+    'trade', // {0} mm(allowance('leftEnd'))
+  'Lay the waist flat at its widest, even out the ends, and stitch across cord and casing at centre back.': 'trade',
+  'Lay two scraps right sides together and sew {0} from the edge, as the inseams will be sewn.': 'trade', // {0} mm(allowances.inseam)
   'Leave the paper on the pieces until they are marked.': 'plain',
-  'Let go, the waist draws in evenly, and no raw edge looks out.': 'plain',
+  'Let go, the waist draws in evenly, and no raw edge looks out.': 'trade',
   'Look at your tapes: seen from behind, the left leg lies on the left, as it is worn.': 'plain',
   'Make the openings for the cord': 'trade',
   'Make the openings for the hem cords': 'trade',
-  'Mark its quarters: the lap, the middle, and halfway between.': 'plain',
-  'Mark its quarters: the seam comes to the inseam.': 'plain',
-  'Mark its quarters: the seam is centre back.': 'plain',
+  'Mark its quarters: the lap, the middle, and halfway between.': 'trade',
+  'Mark its quarters: the seam comes to the inseam.': 'trade',
+  'Mark its quarters: the seam is centre back.': 'trade',
   'Mark on the wrong side, with chalk or a pen that goes out again: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of the waist. The quarter lies halfway between the centre seams, whatever the side does.':
-    'plain',
-  'Mark the opening for the cord on the right side, with a pen that goes out again.': 'plain',
+    'trade',
+  'Mark the opening for the cord on the right side, with a pen that goes out again.': 'trade',
   'Mark the pieces': 'trade',
-  'Mark the pocket’s corners with a stitch of thread each, so that both sides show them.': 'plain',
-  'Mark {0} from both ends, where they will be lapped, then the middle and both quarters between.': 'plain', // {0} mm(LAP / 2)
-  'No allowance is drawn at the {0}: cut that much outside the line as you mean to sew inside it.': 'plain', // {0} seam
-  'On each leg one opening is marked at the side, just above the hem fold, in the part that will lie outside.': 'plain',
-  'On each leg one opening is marked {0} from centre front, in the part of the casing that will lie outside.': 'plain', // {0} mm(20)
-  'Only the body knows how tight is right: cloth, elastic and habit differ.': 'plain',
-  'Open it out and press both allowances towards the tip.': 'plain',
-  'Open the folds again. Their creases stay and lead you later.': 'plain',
-  'Overlock or zigzag the edge as the seam will be finished, and press the scrap.': 'plain',
-  'Overlock or zigzag the sides and the bottom.': 'plain',
-  'Overlock or zigzag the upper edge of the pocket.': 'plain',
+  'Mark the pocket’s corners with a stitch of thread each, so that both sides show them.': 'trade',
+  'Mark {0} from both ends, where they will be lapped, then the middle and both quarters between.': 'trade', // {0} mm(LAP / 2)
+  'No allowance is drawn at the {0}: cut that much outside the line as you mean to sew inside it.': 'trade', // {0} seam
+  'On each leg one opening is marked at the side, just above the hem fold, in the part that will lie outside.': 'trade',
+  'On each leg one opening is marked {0} from centre front, in the part of the casing that will lie outside.': 'trade', // {0} mm(20)
+  'Only the body knows how tight is right: cloth, elastic and habit differ.': 'trade',
+  'Open it out and press both allowances towards the tip.': 'trade',
+  'Open the folds again. Their creases stay and lead you later.': 'trade',
+  'Overlock or zigzag the edge as the seam will be finished, and press the scrap.': 'trade',
+  'Overlock or zigzag the sides and the bottom.': 'trade',
+  'Overlock or zigzag the upper edge of the pocket.': 'trade',
   'Overlock the raw edges': 'trade',
-  'Pin at the crotch and at the hem, then between.': 'plain',
-  'Pin at the crotch, at the hem, and at both notches, then between.': 'plain',
-  'Pin at the crotch, at the hem, and at the notch, then between.': 'plain',
+  'Pin at the crotch and at the hem, then between.': 'trade',
+  'Pin at the crotch, at the hem, and at both notches, then between.': 'trade',
+  'Pin at the crotch, at the hem, and at the notch, then between.': 'trade',
   'Pin inseam on inseam first, the allowances to opposite sides; then the single front notches, the double back notches, and the upper edges.':
-    'plain',
-  'Pin it at both ends and at the notch.': 'plain',
-  'Pin it at both ends.': 'plain',
+    'trade',
+  'Pin it at both ends and at the notch.': 'trade',
+  'Pin it at both ends.': 'trade',
   'Pin it to the wrong side of the waist’s raw edge: the lap at centre back, the middle at centre front, the quarters at the quarter marks.':
-    'plain',
-  'Press both seams open.': 'plain',
-  'Press both seams to one side each.': 'plain',
-  'Press it flat, along the grain, with the heat that its label allows.': 'plain',
-  'Press it flat, along the grain, without steam: steam shrinks it.': 'plain',
+    'trade',
+  'Press both seams open.': 'trade',
+  'Press both seams to one side each.': 'trade',
+  'Press it flat, along the grain, with the heat that its label allows.': 'trade',
+  'Press it flat, along the grain, without steam: steam shrinks it.': 'trade',
   'Press it.': 'plain',
-  'Press on the wrong side, and keep your fingers off the point that you hold down.': 'plain',
-  'Press the allowances down to the legs.': 'plain',
-  'Press the allowances of one leg to its front, those of the other to its back.': 'plain',
-  'Press the allowances towards the facing and stitch them to it, close beside the seam.': 'plain',
+  'Press on the wrong side, and keep your fingers off the point that you hold down.': 'trade',
+  'Press the allowances down to the legs.': 'trade',
+  'Press the allowances of one leg to its front, those of the other to its back.': 'trade',
+  'Press the allowances towards the facing and stitch them to it, close beside the seam.': 'trade',
   'Press the allowances towards the facing and stitch them to it, close beside the seam: the edge rolls inside by itself then.':
-    'plain',
-  'Press the casings from the wrong side.': 'plain',
-  'Press the cloth': 'plain',
+    'trade',
+  'Press the casings from the wrong side.': 'trade',
+  'Press the cloth': 'trade',
   'Press the folds in': 'trade',
-  'Press the hems from the wrong side.': 'plain',
+  'Press the hems from the wrong side.': 'trade',
   'Press the pocket’s sides under': 'trade',
-  'Press the seam open.': 'plain',
-  'Press the seam to one side.': 'plain',
+  'Press the seam open.': 'trade',
+  'Press the seam to one side.': 'trade',
   'Press them.': 'plain',
   'Press {0} to the wrong side, the bottom first, then the sides. Fold the lower corners so that nothing looks out.':
-    'plain', // {0} mm(g.allowances.inseam)
-  'Pressed to different sides they don’t pile up where the four meet in the crotch.': 'plain',
-  'Pull before and behind the foot alike: a needle that is bent breaks.': 'plain',
+    'trade', // {0} mm(g.allowances.inseam)
+  'Pressed to different sides they don’t pile up where the four meet in the crotch.': 'trade',
+  'Pull before and behind the foot alike: a needle that is bent breaks.': 'trade',
   'Pull the elastic smooth and share the fullness out by quarters: its middle at centre front, its lap at centre back, its quarters at the quarter marks. These lie {0}.':
-    'plain', // {0} quarterPlace(g)
+    'trade', // {0} quarterPlace(g)
   'Pull the inner leg out.': 'plain',
   'Pull the seam apart. If the thread shows between the halves, tighten the upper thread; if the seam puckers, loosen it or change the needle.':
-    'plain',
+    'trade',
   'Pull the seam lengthwise as far as the cloth gives. If the thread breaks, widen the zigzag or loosen the upper thread; if the seam waves, lighten the foot’s pressure or raise the differential feed.':
-    'plain',
+    'trade',
   'Put a safety pin into one end and pin the other end down beside the opening, so that it can’t slip in. Push the pin through the channel.':
-    'plain',
+    'trade',
   'Put a safety pin into one end and pin the other end down beside the opening, so that it can’t slip in. Push the pin through the lower channel.':
-    'plain',
+    'trade',
   'Put a safety pin into one end and pin the other end down beside the opening, so that it can’t slip in. Push the pin through the lowest channel, then the next ones.':
-    'plain',
-  'Put a safety pin into one end. Draw it in at one opening in front, all round, and out at the other.': 'plain',
-  'Quarter by quarter the fullness is shared out evenly all round.': 'plain',
-  'See that it is not twisted. Lap the ends {0} and close them with a pin; try the trousers on.': 'plain', // {0} mm(LAP)
+    'trade',
+  'Put a safety pin into one end. Draw it in at one opening in front, all round, and out at the other.': 'trade',
+  'Quarter by quarter the fullness is shared out evenly all round.': 'trade',
+  'See that it is not twisted. Lap the ends {0} and close them with a pin; try the trousers on.': 'trade', // {0} mm(LAP)
   'Serge along the stitching line, {0} from the edge; the knife takes off what is too much. Take pins out before they reach it.':
-    'plain', // {0} mm(allowance)
-  'Serge both edges together beside the seam, and trim what stands beyond.': 'plain',
-  'Serge both edges together.': 'plain',
+    'trade', // {0} mm(allowance)
+  'Serge both edges together beside the seam, and trim what stands beyond.': 'trade',
+  'Serge both edges together.': 'trade',
   'Serge them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Keep the knife off the elastic.':
-    'plain',
-  'Serge {0}, without cutting anything off.': 'plain', // {0} names
+    'trade',
+  'Serge {0}, without cutting anything off.': 'trade', // {0} names
   'Sew a buttonhole {0} long on the mark, or press in an eyelet of {1}. Cut the buttonhole open from both ends to the middle, a pin across each end.':
-    'plain', // {0} mm(width + 3), {1} mm(Math.max(4, 0.8 * width))
-  'Sew a loop of tape in at centre back, so that back can be told from front.': 'plain',
-  'Sew a loop of tape into the casing at centre back, so that back can be told from front.': 'plain',
-  'Sew all round, {0} from the edge.': 'plain', // {0} mm(allowances.hem)
-  'Sew from the waist in front through the crotch to the waist behind, in one go.': 'plain',
-  'Sew inside the ring and stretch the cuff, not the leg, from pin to pin.': 'plain',
-  'Sew inside the ring: the foot stands in the tube, the leg lies round it.': 'plain',
+    'trade', // {0} mm(width + 3), {1} mm(Math.max(4, 0.8 * width))
+  'Sew a loop of tape in at centre back, so that back can be told from front.': 'trade',
+  'Sew a loop of tape into the casing at centre back, so that back can be told from front.': 'trade',
+  'Sew all round, {0} from the edge.': 'trade', // {0} mm(allowances.hem)
+  'Sew from the waist in front through the crotch to the waist behind, in one go.': 'trade',
+  'Sew inside the ring and stretch the cuff, not the leg, from pin to pin.': 'trade',
+  'Sew inside the ring: the foot stands in the tube, the leg lies round it.': 'trade',
   'Sew the band to the waist': 'trade',
   'Sew the casing to the waist': 'trade',
   'Sew the crotch seam, leg in leg': 'trade',
   'Sew the cuffs on': 'trade',
-  'Sew the curve between the notches a second time on the same line: it bears the most pull.': 'plain',
-  'Sew the elastic to the edge': 'plain',
+  'Sew the curve between the notches a second time on the same line: it bears the most pull.': 'trade',
+  'Sew the elastic to the edge': 'trade',
   'Sew the ends together, {0} from the edge, but in the half that will lie inside leave {1} open: the elastic goes in there.':
-    'plain', // {0} mm(allowances.crotch), {1} mm(Math.max(waist.elasticWidth + 5, finished.heights.height / 2 - 10))
-  'Sew the ends together, {0} from the edge.': 'plain', // {0} mm(allowances.crotch)
+    'trade', // {0} mm(allowances.crotch), {1} mm(Math.max(waist.elasticWidth + 5, finished.heights.height / 2 - 10))
+  'Sew the ends together, {0} from the edge.': 'trade', // {0} mm(allowances.crotch)
   'Sew the facing to the waist': 'trade',
   'Sew the facings to the hems': 'trade',
   'Sew the fork’s tip on': 'trade',
-  'Sew the gap in the end seam shut by hand.': 'plain',
+  'Sew the gap in the end seam shut by hand.': 'trade',
   'Sew the hem bands on': 'trade',
-  'Sew the hem casings flat': 'plain',
-  'Sew the hem cords': 'plain',
+  'Sew the hem casings flat': 'trade',
+  'Sew the hem cords': 'trade',
   'Sew the hems': 'trade',
   'Sew the inseams': 'trade',
-  'Sew the lap: a square round its edge, and a cross in it from corner to corner.': 'plain',
+  'Sew the lap: a square round its edge, and a cross in it from corner to corner.': 'trade',
   'Sew the left leg’s inseam first, then the right one’s: each leg’s two inseams belong to each other, and to no other leg’s.':
-    'plain',
+    'trade',
   'Sew the pocket on': 'trade',
-  'Sew the pockets on': 'plain',
-  'Sew the waist cord': 'plain',
-  'Sew {0} from the edge with a narrow zigzag, which gives with the cloth. Don’t pull: let the machine feed.': 'plain', // {0} mm(allowance)
-  'Sew {0} from the edge; sew back and forth at both ends.': 'plain', // {0} mm(allowance)
+  'Sew the pockets on': 'trade',
+  'Sew the waist cord': 'trade',
+  'Sew {0} from the edge with a narrow zigzag, which gives with the cloth. Don’t pull: let the machine feed.': 'trade', // {0} mm(allowance)
+  'Sew {0} from the edge; sew back and forth at both ends.': 'trade', // {0} mm(allowance)
   'Sewn on first, it lies flat; its allowances, pressed that way, are held by the inseam and the crotch seam later. From here on the leg is one piece.':
-    'plain',
+    'trade',
   'Share out the fullness and close the casing': 'trade',
   'Share the fullness out by quarters, the lap at the inseam and the elastic’s quarters at the quarter marks, and stitch the openings shut, the hem stretched flat.':
-    'plain',
-  'Slip each facing over the hem, right sides together, inseam on inseam; pin.': 'plain',
+    'trade',
+  'Slip each facing over the hem, right sides together, inseam on inseam; pin.': 'trade',
   'Slip each ring over the hem, on the right side: raw edges together, seam at the inseam, quarters on quarters; pin.':
-    'plain',
-  'Slip the facing over the waist, right sides together, upper edges and seams meeting; pin.': 'plain',
+    'trade',
+  'Slip the facing over the waist, right sides together, upper edges and seams meeting; pin.': 'trade',
   'Slip the folded ring over the waist, on the right side: raw edges together, seam at centre back, middle at centre front, quarter marks on quarter marks.':
-    'plain',
-  'Steam burns fingers: hold the fold with a ruler, not with your hand.': 'plain',
-  'Stick a bit of tape on the wrong side of each leg and write “back” on the back of it.': 'plain',
+    'trade',
+  'Steam burns fingers: hold the fold with a ruler, not with your hand.': 'trade',
+  'Stick a bit of tape on the wrong side of each leg and write “back” on the back of it.': 'trade',
   'Stick a bit of tape on the wrong side of each leg, on the back of it, and write “left, back” or “right, back”: left and right as they are worn.':
-    'plain',
-  'Stitch across cord and hem at the inseam, so that it can’t be pulled out.': 'plain',
-  'Stitch all round on the stitching line, {0} below the upper edge; leave {1} open at centre back.': 'plain', // {0} mm(finished.heights.fold), {1} mm(LEFT_OPEN)
+    'trade',
+  'Stitch across cord and hem at the inseam, so that it can’t be pulled out.': 'trade',
+  'Stitch all round on the stitching line, {0} below the upper edge; leave {1} open at centre back.': 'trade', // {0} mm(finished.heights.fold), {1} mm(LEFT_OPEN)
   'Stitch all round on the stitching line; begin and end at centre back and leave {0} open there. The folded edge lies {1} beyond the stitching.':
-    'plain', // {0} mm(LEFT_OPEN), {1} mm(beyond)
+    'trade', // {0} mm(LEFT_OPEN), {1} mm(beyond)
   'Stitch all round on the stitching line; begin and end at centre back and leave {0} open there. The overlocked edge lies {1} beyond the stitching.':
-    'plain', // {0} mm(LEFT_OPEN), {1} mm(beyond)
-  'Stitch all round on the stitching line; the folded edge lies {0} beyond it.': 'plain', // {0} mm(beyond)
-  'Stitch all round on the stitching line; the overlocked edge lies {0} beyond it.': 'plain', // {0} mm(beyond)
-  'Stitch all round, {0} above the hem.': 'plain', // {0} mm(hemStitchingAt(g))
-  'Stitch all round, {0} from the fold; begin at the inseam and leave {1} open there.': 'plain', // {0} mm(hemStitchingAt(g)), {1} mm(HEM_GAP)
-  'Stitch all round, {0} from the fold; begin at the inseam.': 'plain', // {0} mm(hemStitchingAt(g))
+    'trade', // {0} mm(LEFT_OPEN), {1} mm(beyond)
+  'Stitch all round on the stitching line; the folded edge lies {0} beyond it.': 'trade', // {0} mm(beyond)
+  'Stitch all round on the stitching line; the overlocked edge lies {0} beyond it.': 'trade', // {0} mm(beyond)
+  'Stitch all round, {0} above the hem.': 'trade', // {0} mm(hemStitchingAt(g))
+  'Stitch all round, {0} from the fold; begin at the inseam and leave {1} open there.': 'trade', // {0} mm(hemStitchingAt(g)), {1} mm(HEM_GAP)
+  'Stitch all round, {0} from the fold; begin at the inseam.': 'trade', // {0} mm(hemStitchingAt(g))
   'Stitch close to the edge: down one side, along the bottom, up the other side. Sew a small triangle at both upper corners, where a hand pulls.':
-    'plain',
-  'Stitch from one inseam to the other, {0} from the fold.': 'plain', // {0} mm(hemStitchingAt(g))
-  'Stitch it down {0} below the fold.': 'plain', // {0} mm(pocket.facing - 5)
-  'Stitch the allowances down, {0} below the seam, with the waist stretched.': 'plain', // {0} mm(3)
+    'trade',
+  'Stitch from one inseam to the other, {0} from the fold.': 'trade', // {0} mm(hemStitchingAt(g))
+  'Stitch it down {0} below the fold.': 'trade', // {0} mm(pocket.facing - 5)
+  'Stitch the allowances down, {0} below the seam, with the waist stretched.': 'trade', // {0} mm(3)
   'Stitch the facing down': 'trade',
   'Stitch the hem casings': 'trade',
   'Stitch the hem facings down': 'trade',
   'Stitch through all layers, upright, in the centre seams and at both quarter marks: the elastic can’t roll then.':
-    'plain',
-  'Stitch through all layers, upright, in the centre seams and at both quarters: the elastic can’t roll then.': 'plain',
-  'Stitch upright through all layers at both centre seams and both quarter marks.': 'plain',
-  'Straighten both ends: cut along one crosswise thread; pull one out and its gap shows the way.': 'plain',
-  'Straighten both ends: cut along one row of stitches.': 'plain',
-  'Stretch it flat and stitch from the wrong side, {0} above the lower edge of the elastic.': 'plain', // {0} mm(3)
-  'Stretch the casing flat at centre back and stitch the opening shut.': 'plain',
-  'Stretched and let go, the seam lies flat again and no thread has broken.': 'plain',
-  'Stretched, no thread breaks, and the waist goes over the fullest part.': 'plain',
-  'Tacked behind, the cord can’t be pulled out in the wash, nor by a child.': 'plain',
-  'Take the cord that you sewed; its seam goes to centre back.': 'plain',
-  'Take the two cords that you sewed.': 'plain',
+    'trade',
+  'Stitch through all layers, upright, in the centre seams and at both quarters: the elastic can’t roll then.': 'trade',
+  'Stitch upright through all layers at both centre seams and both quarter marks.': 'trade',
+  'Straighten both ends: cut along one crosswise thread; pull one out and its gap shows the way.': 'trade',
+  'Straighten both ends: cut along one row of stitches.': 'trade',
+  'Stretch it flat and stitch from the wrong side, {0} above the lower edge of the elastic.': 'trade', // {0} mm(3)
+  'Stretch the casing flat at centre back and stitch the opening shut.': 'trade',
+  'Stretched and let go, the seam lies flat again and no thread has broken.': 'trade',
+  'Stretched, no thread breaks, and the waist goes over the fullest part.': 'trade',
+  'Tacked behind, the cord can’t be pulled out in the wash, nor by a child.': 'trade',
+  'Take the cord that you sewed; its seam goes to centre back.': 'trade',
+  'Take the two cords that you sewed.': 'trade',
   'The back is wider and higher than the front, and looks out beside and above it: so it should.': 'plain',
   'The band is shorter than the waist: pin the quarters, and stretch the band, not the leg, to it while you sew.':
-    'plain',
-  'The channel is {0} wide all round, and the facing has no tuck anywhere.': 'plain', // {0} mm(finished.heights.channels[0]?.to ?? finished.heights.fold)
-  'The channel is {0} wide all round, and the turned part has no tuck anywhere.': 'plain', // {0} mm(heights.channels[0]?.to ?? casingDepth)
-  'The cord is equally wide from end to end, and no raw edge shows.': 'plain',
-  'The cord, with a pin in its end, goes through.': 'plain',
-  'The creases run straight from seam to seam, and the turned parts lie flat on the leg.': 'plain',
+    'trade',
+  'The channel is {0} wide all round, and the facing has no tuck anywhere.': 'trade', // {0} mm(finished.heights.channels[0]?.to ?? finished.heights.fold)
+  'The channel is {0} wide all round, and the turned part has no tuck anywhere.': 'trade', // {0} mm(heights.channels[0]?.to ?? casingDepth)
+  'The cord is equally wide from end to end, and no raw edge shows.': 'trade',
+  'The cord, with a pin in its end, goes through.': 'trade',
+  'The creases run straight from seam to seam, and the turned parts lie flat on the leg.': 'trade',
   'The edges are as long as before: not stretched, not drawn together.': 'plain',
-  'The foot goes through, and the elastic leaves no mark on the leg.': 'plain',
-  'The gathers are even, a quarter as full as the next, and the opening is shut.': 'plain',
-  'The inseams meet at the crotch; one notch meets one notch in front, two meet two behind.': 'plain',
+  'The foot goes through, and the elastic leaves no mark on the leg.': 'trade',
+  'The gathers are even, a quarter as full as the next, and the opening is shut.': 'trade',
+  'The inseams meet at the crotch; one notch meets one notch in front, two meet two behind.': 'trade',
   'The iron is hot when nobody looks, too: stand it up, and switch it off when you leave.': 'plain',
   'The left and the right leg differ. The cloth lies in a single layer, right side up, and every paper printed side up: a leg that was turned over would be one for the other side.':
-    'plain',
-  'The opening is {0} wide between the stitching lines of its sides, and straight.': 'plain', // {0} mm(pocket.width)
-  'The pocket measures {0} by {1}.': 'plain', // {0} mm(pocket.width), {1} mm(pocket.height)
-  'The quarter marks lie {0}. Pinned to the side marks, the fullness would not be even.': 'plain', // {0} quarterPlace(g)
-  'The ring is as long as the waist of the legs, and its seams meet theirs.': 'plain',
-  'The seam lies flat, and the stitch looks the same from both sides.': 'plain',
-  'The selvedges lie on each other without a pull, and the ends are square to them.': 'plain',
-  'The two inseams are equally long and meet at both notches; nothing was stretched or eased to make it so.': 'plain',
-  'The two inseams are equally long and meet at the notch; nothing was stretched or eased to make it so.': 'plain',
-  'The two inseams are equally long; nothing was stretched or eased to make it so.': 'plain',
-  'The two legs are mirror images: laid right sides together, their edges meet all round.': 'plain',
+    'trade',
+  'The opening is {0} wide between the stitching lines of its sides, and straight.': 'trade', // {0} mm(pocket.width)
+  'The pocket measures {0} by {1}.': 'trade', // {0} mm(pocket.width), {1} mm(pocket.height)
+  'The quarter marks lie {0}. Pinned to the side marks, the fullness would not be even.': 'trade', // {0} quarterPlace(g)
+  'The ring is as long as the waist of the legs, and its seams meet theirs.': 'trade',
+  'The seam lies flat, and the stitch looks the same from both sides.': 'trade',
+  'The selvedges lie on each other without a pull, and the ends are square to them.': 'trade',
+  'The two inseams are equally long and meet at both notches; nothing was stretched or eased to make it so.': 'trade',
+  'The two inseams are equally long and meet at the notch; nothing was stretched or eased to make it so.': 'trade',
+  'The two inseams are equally long; nothing was stretched or eased to make it so.': 'trade',
+  'The two legs are mirror images: laid right sides together, their edges meet all round.': 'trade',
   'These edges are turned inside and held by one row of stitching; nothing else keeps them from fraying or curling.':
-    'plain',
-  'This cloth has one way: lay the waists of all pieces towards the same end.': 'plain',
+    'trade',
+  'This cloth has one way: lay the waists of all pieces towards the same end.': 'trade',
   'This hem is {0} round; a machine’s free arm is about that, so the leg could not be drawn over it. Flat it is easy, and the inseam holds the ends.':
-    'plain', // {0} mm(hemRound)
-  'Thread each with a safety pin, lap the ends {0}, and sew a square with a cross in it.': 'plain', // {0} mm(LAP)
+    'trade', // {0} mm(hemRound)
+  'Thread each with a safety pin, lap the ends {0}, and sew a square with a cross in it.': 'trade', // {0} mm(LAP)
   'Thread the elastic': 'trade',
   'Thread the hem elastics': 'trade',
-  'Thread the other elastic with a safety pin, lap the ends {0}, sew them, and stitch the openings shut.': 'plain', // {0} mm(LAP)
-  'Thread the other elastics with a safety pin, lap the ends {0}, sew them, and stitch the openings shut.': 'plain', // {0} mm(LAP)
-  'Trim the allowances to half and clip them where the edge curves.': 'plain',
+  'Thread the other elastic with a safety pin, lap the ends {0}, sew them, and stitch the openings shut.': 'trade', // {0} mm(LAP)
+  'Thread the other elastics with a safety pin, lap the ends {0}, sew them, and stitch the openings shut.': 'trade', // {0} mm(LAP)
+  'Trim the allowances to half and clip them where the edge curves.': 'trade',
   'Try the band on and hold the seam down': 'trade',
   'Try the iron’s heat on a scrap; the steam comes out at your fingers.': 'plain',
   'Try the stitches on a scrap': 'trade',
   'Try the trousers on and see whether the creases hang level and long enough.': 'plain',
-  'Try the trousers on. The band holds by its own stretch; where it is too wide, take the end seam in.': 'plain',
-  'Turn each facing to the wrong side and press the lower edge.': 'plain',
-  'Turn it with a safety pin, turn its free ends in by {0}, stitch them shut, and press.': 'plain', // {0} mm(allowance('rightEnd'))
+  'Try the trousers on. The band holds by its own stretch; where it is too wide, take the end seam in.': 'trade',
+  'Turn each facing to the wrong side and press the lower edge.': 'trade',
+  'Turn it with a safety pin, turn its free ends in by {0}, stitch them shut, and press.': 'trade', // {0} mm(allowance('rightEnd'))
   'Turn one leg right side out. Slip it into the other, which stays wrong side out: right sides together, front on front, back on back.':
-    'plain',
+    'trade',
   'Turn the casing over and stitch it': 'trade',
   'Turn the casing to the wrong side in its crease, {0} deep to the stitching line. Lay centre seam on centre seam and mark on mark, and pin.':
-    'plain', // {0} mm(casingDepth)
-  'Turn the facing to the wrong side and press the upper edge.': 'plain',
+    'trade', // {0} mm(casingDepth)
+  'Turn the facing to the wrong side and press the upper edge.': 'trade',
   'Turn the waist to the wrong side round the elastic, in its crease. The elastic lies snug in the fold of the lowest row.':
-    'plain',
-  'Turn the waist to the wrong side round the elastic, in its crease. The elastic lies snug in the fold.': 'plain',
-  'Turn the {0} down and press the allowances up to the leg.': 'plain', // {0} name
-  'Turn {0} at the top to the wrong side, on the fold line, and press.': 'plain', // {0} mm(pocket.facing)
+    'trade',
+  'Turn the waist to the wrong side round the elastic, in its crease. The elastic lies snug in the fold.': 'trade',
+  'Turn the {0} down and press the allowances up to the leg.': 'trade', // {0} name
+  'Turn {0} at the top to the wrong side, on the fold line, and press.': 'trade', // {0} mm(pocket.facing)
   'Turn {0} of its lower edge under.': 'plain', // {0} mm(tuckedUnder(finished.heights.catch))
   'Turn {0} of its upper edge under.': 'plain', // {0} mm(hem.turnUnder)
-  'Turn {0} of the raw edge under, in its crease.': 'plain', // {0} mm(tuckedUnder(heights.catch))
-  'Two fingers go under the band, and it goes over the fullest part without a thread breaking.': 'plain',
+  'Turn {0} of the raw edge under, in its crease.': 'trade', // {0} mm(tuckedUnder(heights.catch))
+  'Two fingers go under the band, and it goes over the fullest part without a thread breaking.': 'trade',
   'Two fingers go under the elastic, and it feels the same when sitting. Pulled out, it goes over the fullest part.':
-    'plain',
-  'Two fingers go under the elastic. Between any two pins the cloth is equally full.': 'plain',
+    'trade',
+  'Two fingers go under the elastic. Between any two pins the cloth is equally full.': 'trade',
   'Wash and dry the cloth as the trousers will be washed and dried. It is expected to lose {0} in length and {1} in width.':
-    'plain', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)
+    'trade', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)
   'Wash and press the cloth': 'trade',
-  'Weigh or pin the paper down and cut on the cut lines: {0}.': 'plain', // {0} inTurn(pieces.map(cutWords), '; ')
-  'With the waist at its widest both ends are equally long, and the trousers go over the fullest part.': 'plain',
-  'Zigzag both edges together beside the seam, and trim what stands beyond.': 'plain',
-  'Zigzag both edges together.': 'plain',
-  'Zigzag the sides and the bottom: no allowance is drawn there, so the pocket is sewn on over its edges.': 'plain',
+  'Weigh or pin the paper down and cut on the cut lines: {0}.': 'trade', // {0} inTurn(pieces.map(cutWords), '; ')
+  'With the waist at its widest both ends are equally long, and the trousers go over the fullest part.': 'trade',
+  'Zigzag both edges together beside the seam, and trim what stands beyond.': 'trade',
+  'Zigzag both edges together.': 'trade',
+  'Zigzag the sides and the bottom: no allowance is drawn there, so the pocket is sewn on over its edges.': 'trade',
   'Zigzag them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Let the needle swing over the raw edge.':
-    'plain',
-  'Zigzag {0}: one swing in the cloth, the next just over its edge.': 'plain', // {0} names
+    'trade',
+  'Zigzag {0}: one swing in the cloth, the next just over its edge.': 'trade', // {0} names
   'at the side marks here, because front and back are equally wide': 'plain',
   'before the side marks, because the front is wider than the back': 'plain',
   'behind the side marks, because the back is wider than the front': 'plain',
-  'centre seams': 'plain',
-  crotch: 'plain',
-  'end seam': 'plain',
-  inseams: 'plain',
+  'centre seams': 'trade',
+  crotch: 'trade',
+  'end seam': 'trade',
+  inseams: 'trade',
   'the lower edge of both legs': 'plain',
-  'the lower edge of both waist facings': 'plain',
-  'the upper edge of both hem facings': 'plain',
+  'the lower edge of both waist facings': 'trade',
+  'the upper edge of both hem facings': 'trade',
   'the upper edge of both legs': 'plain',
-  '{0}, {1} and {2} mirrored': 'plain', // {0} pieceName(piece), {1} number(piece.cut / 2), {2} number(piece.cut / 2)
+  '{0}, {1} and {2} mirrored': 'trade', // {0} pieceName(piece), {1} number(piece.cut / 2), {2} number(piece.cut / 2)
 } as const;

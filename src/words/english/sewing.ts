@@ -1,96 +1,96 @@
 // Written by `npm run words`, save where each comes from.
 export const sewing = {
-  '4 threads, stitch 2.5 mm long, seam 6 mm wide, differential feed 1.3 to 1.5': 'plain',
-  'A forgotten pin is found by the skin. Count.': 'plain',
-  'Children’s loungewear': 'plain',
-  'Children’s sleepwear': 'plain',
+  '4 threads, stitch 2.5 mm long, seam 6 mm wide, differential feed 1.3 to 1.5': 'trade',
+  'A forgotten pin is found by the skin. Count.': 'trade',
+  'Children’s loungewear': 'trade',
+  'Children’s sleepwear': 'trade',
   'Close the elastic with a pin and try it on before it is sewn: two fingers pass under it, and sitting for a while leaves no mark.':
-    'plain',
-  'Cord outside its channel': 'plain',
-  'Cut all threads off, turn the trousers right side out, and count the pins.': 'plain',
+    'trade',
+  'Cord outside its channel': 'trade',
+  'Cut all threads off, turn the trousers right side out, and count the pins.': 'trade',
   'Cut away from your hands and close a rotary cutter after each cut; count pins and needles; never leave a hot iron alone.':
-    'plain',
+    'trade',
   'Draw both under threads together until {0} is {1} round, knot them, and share the gathers out from quarter to quarter.':
-    'plain', // {0} edge, {1} mm(to)
+    'trade', // {0} edge, {1} mm(to)
   Fire: 'plain',
   'For {0}, a rule for children’s outerwear in the United States allows {1} of cord outside the channel, without toggles and tacked; here it is {2}. It is a sensible measure for trousers too.':
-    'plain', // {0} words, {1} mm(US_END), {2} mm(ends)
+    'trade', // {0} words, {1} mm(US_END), {2} mm(ends)
   'For {0}: at an ankle-length hem the cord has to lie wholly inside when it is drawn up. Elastic does the same without ends to step on.':
-    'plain', // {0} words
+    'trade', // {0} words
   'For {0}: each end may hang free by {1} at most with the waist at its widest, and by {2} gathered; here it is {3} and {4}, too long: shorten the cord, or choose elastic.':
-    'plain', // {0} words, {1} mm(CORD_ENDS.widest), {2} mm(CORD_ENDS.gathered), {3} mm(ends), {4} mm(gathered)
+    'trade', // {0} words, {1} mm(CORD_ENDS.widest), {2} mm(CORD_ENDS.gathered), {3} mm(ends), {4} mm(gathered)
   'For {0}: each end may hang free by {1} at most with the waist at its widest, and by {2} gathered; here it is {3} and {4}, within that.':
-    'plain', // {0} words, {1} mm(CORD_ENDS.widest), {2} mm(CORD_ENDS.gathered), {3} mm(ends), {4} mm(gathered)
+    'trade', // {0} words, {1} mm(CORD_ENDS.widest), {2} mm(CORD_ENDS.gathered), {3} mm(ends), {4} mm(gathered)
   'For {0}: in the United Kingdom pyjamas on sale for children under 13 carry “KEEP AWAY FROM FIRE”, or the wording for cloth of low flammability to BS 5722.':
-    'plain', // {0} words
+    'standard: BS 5722, flammability of nightwear', // {0} words
   'For {0}: in the United States children’s loungewear is regarded as sleepwear, whose cloth has to resist flame unless it fits tightly. This pant is not tight-fitting.':
-    'plain', // {0} words
+    'trade', // {0} words
   'For {0}: in the United States sleepwear of sizes to 14 has to resist flame or fit tightly. This pant hangs loose and is not tight-fitting, so its cloth would have to pass.':
-    'plain', // {0} words
+    'trade', // {0} words
   'Garments of nine months and smaller are exempt from the sleepwear rules while no piece of a two-piece is longer than {0}; this one measures {1} at its longest and goes beyond that.':
     'plain', // {0} mm(INFANT_LONGEST), {1} mm(largestExtent)
   'Garments of nine months and smaller are exempt from the sleepwear rules while no piece of a two-piece is longer than {0}; this one measures {1} at its longest and stays within that.':
     'plain', // {0} mm(INFANT_LONGEST), {1} mm(largestExtent)
   'Gather the hems': 'trade',
-  'Gather the waist': 'plain',
-  'Infant garment': 'plain',
-  'Local rules and the cloth’s own label stand above this tool; it certifies nothing.': 'plain',
+  'Gather the waist': 'trade',
+  'Infant garment': 'trade',
+  'Local rules and the cloth’s own label stand above this tool; it certifies nothing.': 'trade',
   'Look it over and press it': 'trade',
   'Loose cotton, and napped flannel most of all, catches fire easily and burns fast, on adults too: keep away from open flames, stoves and heaters.':
-    'plain',
+    'trade',
   'Mark {0} in quarters.': 'plain', // {0} edge
   Needle: 'trade',
-  Needles: 'plain',
-  'Nightwear label': 'plain',
-  'No knots or toggles, no cord at the back; tack it midway.': 'plain',
-  'Press both legs, the inseams first, then waist and hems.': 'plain',
-  'Pull every seam once, gently: none opens. Both legs are equally long, and the centre seams stand upright.': 'plain',
+  Needles: 'trade',
+  'Nightwear label': 'trade',
+  'No knots or toggles, no cord at the back; tack it midway.': 'trade',
+  'Press both legs, the inseams first, then waist and hems.': 'trade',
+  'Pull every seam once, gently: none opens. Both legs are equally long, and the centre seams stand upright.': 'trade',
   'Pull every seam once, gently: none opens. The left leg is on the wearer’s left, and the centre seams stand upright.':
-    'plain',
-  Serger: 'plain',
-  'Sew in the label that the rules where you live ask for on children’s nightwear.': 'plain',
+    'trade',
+  Serger: 'trade',
+  'Sew in the label that the rules where you live ask for on children’s nightwear.': 'trade',
   'Sew two rows of long stitches all round inside the allowance, one close to the stitching line. Leave long threads at both ends.':
-    'plain',
+    'trade',
   Stitch: 'trade',
   'Stitch the line between the two channels, {0} above the first stitching, and leave {1} of it open behind, too, where elastic comes above it.':
-    'plain', // {0} mm(above), {1} mm(LEFT_OPEN)
-  'Stitch the line between the two channels, {0} above the first stitching.': 'plain', // {0} mm(above)
-  'Stitch the {0} lines between the channels, {1} apart, and leave {2} of each open behind, too.': 'plain', // {0} number(lines, 0), {1} mm(apart), {2} mm(LEFT_OPEN)
-  'Stitch the {0} lines between the channels, {1} apart.': 'plain', // {0} number(lines, 0), {1} mm(apart)
+    'trade', // {0} mm(above), {1} mm(LEFT_OPEN)
+  'Stitch the line between the two channels, {0} above the first stitching.': 'trade', // {0} mm(above)
+  'Stitch the {0} lines between the channels, {1} apart, and leave {2} of each open behind, too.': 'trade', // {0} number(lines, 0), {1} mm(apart), {2} mm(LEFT_OPEN)
+  'Stitch the {0} lines between the channels, {1} apart.': 'trade', // {0} number(lines, 0), {1} mm(apart)
   Tension: 'trade',
-  'The edge is {0} round, and the {1} reaches {2} when it is stretched as far as a seam should be.': 'plain', // {0} mm(length), {1} ring, {2} mm(to)
-  'The folded edge lies {0} beyond the stitching line.': 'plain', // {0} mm(BEYOND_STITCHING)
-  'The gathers are even, and {0} is as long as the stretched {1}.': 'plain', // {0} edge, {1} ring
-  'The overlocked edge lies {0} beyond the stitching line.': 'plain', // {0} mm(finished.hemPlan.beyond)
+  'The edge is {0} round, and the {1} reaches {2} when it is stretched as far as a seam should be.': 'trade', // {0} mm(length), {1} ring, {2} mm(to)
+  'The folded edge lies {0} beyond the stitching line.': 'trade', // {0} mm(BEYOND_STITCHING)
+  'The gathers are even, and {0} is as long as the stretched {1}.': 'trade', // {0} edge, {1} ring
+  'The overlocked edge lies {0} beyond the stitching line.': 'trade', // {0} mm(finished.hemPlan.beyond)
   Tools: 'plain',
-  'Turn the overlocked edge up to the wrong side in its crease, {0} deep, and pin.': 'plain', // {0} mm(turnedDepth(g))
-  'Turn {0} under, then {1} up, to the wrong side, in the creases, and pin.': 'plain', // {0} mm(hemTucked(g)), {1} mm(turnedDepth(g))
-  'Under seven years the rule is stricter: elastic is the better choice.': 'plain',
+  'Turn the overlocked edge up to the wrong side in its crease, {0} deep, and pin.': 'trade', // {0} mm(turnedDepth(g))
+  'Turn {0} under, then {1} up, to the wrong side, in the creases, and pin.': 'trade', // {0} mm(hemTucked(g)), {1} mm(turnedDepth(g))
+  'Under seven years the rule is stricter: elastic is the better choice.': 'trade',
   'Where the {0} will lie inside the casing, tack their allowances down with a few stitches, so that what is drawn through slides past them.':
-    'plain', // {0} seams
+    'trade', // {0} seams
   'Write the date and the measurements on the paper pattern, and what you would change.': 'plain',
   'a child of 1 year': 'plain',
   'a child of this size': 'plain',
   'a child of {0} months': 'plain', // {0} number(Math.round(age * 12))
   'a child of {0} years': 'plain', // {0} number(years)
-  'a little below normal, so that no thread breaks': 'plain',
-  'balanced, the loopers meeting on the edge': 'plain',
-  band: 'plain',
-  'buttonhole, 0.4 mm long; or an eyelet pressed in': 'plain',
-  'each hem': 'plain',
-  'narrow zigzag, 2.5 mm long, 0.5 to 1 mm wide': 'plain',
-  'normal, the threads locked inside the cloth': 'plain',
-  'serger, 3 threads, stitch 2.5 mm long, differential feed 1': 'plain',
-  'serger, 3 threads, stitch 2.5 mm long, differential feed 1.3 to 1.5': 'plain',
-  'straight, 2.5 mm long': 'plain',
-  'straight, 3 mm long': 'plain',
-  'straight, 4 to 5 mm long, upper tension loosened': 'plain',
+  'a little below normal, so that no thread breaks': 'trade',
+  'balanced, the loopers meeting on the edge': 'trade',
+  band: 'trade',
+  'buttonhole, 0.4 mm long; or an eyelet pressed in': 'trade',
+  'each hem': 'trade',
+  'narrow zigzag, 2.5 mm long, 0.5 to 1 mm wide': 'trade',
+  'normal, the threads locked inside the cloth': 'trade',
+  'serger, 3 threads, stitch 2.5 mm long, differential feed 1': 'trade',
+  'serger, 3 threads, stitch 2.5 mm long, differential feed 1.3 to 1.5': 'trade',
+  'straight, 2.5 mm long': 'trade',
+  'straight, 3 mm long': 'trade',
+  'straight, 4 to 5 mm long, upper tension loosened': 'trade',
   'the waist': 'trade',
-  'zigzag in three steps, or plain zigzag, 3 mm long, 4 mm wide': 'plain',
-  'zigzag, 2 mm long, 5 mm wide, its right swing just over the edge': 'plain',
-  '{0}, 3 mm long; or a zigzag, 2.5 mm long, 2 mm wide': 'plain', // {0} TWIN_NEEDLE
+  'zigzag in three steps, or plain zigzag, 3 mm long, 4 mm wide': 'trade',
+  'zigzag, 2 mm long, 5 mm wide, its right swing just over the edge': 'trade',
+  '{0}, 3 mm long; or a zigzag, 2.5 mm long, 2 mm wide': 'trade', // {0} TWIN_NEEDLE
   '{0}, both': 'plain', // {0} NEEDLES.knit
-  '{0}, from memory': 'plain', // {0} named
-  '{0}, quoted': 'plain', // {0} named
-  '{0}, read': 'plain', // {0} named
+  '{0}, from memory': 'source', // {0} named
+  '{0}, quoted': 'source', // {0} named
+  '{0}, read': 'source', // {0} named
 } as const;

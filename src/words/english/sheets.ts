@@ -5,7 +5,7 @@ export const sheets = {
     'plain', // {0} number(100 * (by - 1), 1), {1} side, {2} number(100 * MIND_BEYOND)
   "a printer's correction must be between {0} and {1}; beyond that it is fitting to the page: switch that off and measure again":
     'plain', // {0} number(1 - WIDEST_CORRECTION), {1} number(1 + WIDEST_CORRECTION)
-  "a sheet's side must be between {0} and {1}, which is the longest that a PDF page can be": 'plain', // {0} mm(SMALLEST_PAGE), {1} mm(LARGEST_PAGE)
+  "a sheet's side must be between {0} and {1}, which is the longest that a PDF page can be": 'standard: PDF, ISO 32000', // {0} mm(SMALLEST_PAGE), {1} mm(LARGEST_PAGE)
   'at most {0} on {1} with this margin': 'plain', // {0} mm(Math.max(0, room)), {1} own(size.name)
   'front inseam, along its stitching line': 'trade',
   'hip line': 'trade',

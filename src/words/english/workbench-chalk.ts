@@ -2,6 +2,6 @@
 export const workbenchChalk = {
   'No measure differs.': 'plain',
   area: 'plain',
-  'chalk line {0}': 'plain', // {0} number(next, 0)
-  rise: 'plain',
+  'chalk line {0}': 'ours: a chalk line, an outline that is kept', // {0} number(next, 0)
+  rise: 'trade',
 } as const;

@@ -1,7 +1,7 @@
 // Written by `npm run words`, save where each comes from.
 export const workbenchFaults = {
-  'A fault in Legwork': 'plain',
-  'A newer Legwork is here.': 'plain',
+  'A fault in Legwork': 'ours: the name',
+  'A newer Legwork is here.': 'ours: the name',
   'Another project': 'plain',
   'Below is the last that could be drawn.': 'plain',
   Close: 'plain',
@@ -16,7 +16,7 @@ export const workbenchFaults = {
   'Your project is not to blame, and nothing of it is lost.': 'plain',
   'save the details': 'plain',
   'use it now': 'plain',
-  '{0} can’t be drawn, by a fault in Legwork.': 'plain', // {0} own(fault.what)
+  '{0} can’t be drawn, by a fault in Legwork.': 'ours: the name', // {0} own(fault.what)
   '{0} can’t be loaded into the one that is open; your project goes along.': 'plain', // {0} own(fault.what)
   '{0} could not be loaded.': 'plain', // {0} own(fault.what)
 } as const;

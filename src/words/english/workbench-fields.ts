@@ -1,7 +1,7 @@
 // Written by `npm run words`, save where each comes from.
 export const workbenchFields = {
-  Mind: 'plain',
-  'as the body asks': 'plain',
-  'by hand': 'plain',
+  Mind: 'ours: a verdict, good, mind or wrong',
+  'as the body asks': 'ours: as the body asks, an estimate from what was measured',
+  'by hand': 'ours: by hand, a length that the maker types',
   'est. {0}': 'plain', // {0} own(quantity.print(nearestStep(instead, quantity.step(units)), units))
 } as const;

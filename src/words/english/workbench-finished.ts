@@ -2,57 +2,57 @@
 export const workbenchFinished = {
   '1 sheet {0} and a first sheet': 'plain', // {0} name
   '; on the left {0}': 'plain', // {0} mm(left.measures[key])
-  'Chalk lines': 'plain',
-  'Keep this outline as a chalk line': 'plain',
+  'Chalk lines': 'ours: a chalk line, an outline that is kept',
+  'Keep this outline as a chalk line': 'ours: a chalk line, an outline that is kept',
   'Kept as {0}.': 'plain', // {0} own(lines.at(-1)?.name ?? '')
-  'Name of the chalk line': 'plain',
-  Rise: 'plain',
-  'Rubbed out: {0}.': 'plain', // {0} own(name)
-  'allowance {0}': 'plain', // {0} mm(allowances.inseam)
+  'Name of the chalk line': 'ours: a chalk line, an outline that is kept',
+  Rise: 'trade',
+  'Rubbed out: {0}.': 'ours: chalk is rubbed out', // {0} own(name)
+  'allowance {0}': 'trade', // {0} mm(allowances.inseam)
   'body {0} + {1}': 'plain', // {0} mm(body), {1} mm(more)
   'body {0} − {1}': 'plain', // {0} mm(body), {1} mm(-more)
   'brought along': 'plain',
-  'casing of its own': 'plain',
-  'drafted · crotch length missed by {0}': 'plain', // {0} mm(miss)
-  'drafted · crotch length not measured': 'plain',
-  'drafted · crotch length reached': 'plain',
-  'drawstring casing': 'plain',
-  'drawstring hem': 'plain',
-  'elastic and drawstring': 'plain',
-  'elastic casing': 'plain',
-  'elastic hem': 'plain',
-  'faced casing': 'plain',
+  'casing of its own': 'trade',
+  'drafted · crotch length missed by {0}': 'trade', // {0} mm(miss)
+  'drafted · crotch length not measured': 'trade',
+  'drafted · crotch length reached': 'trade',
+  'drawstring casing': 'trade',
+  'drawstring hem': 'trade',
+  'elastic and drawstring': 'trade',
+  'elastic casing': 'trade',
+  'elastic hem': 'trade',
+  'faced casing': 'trade',
   'foot {0}{1}': 'plain', // {0} mm(body.footEntryGirth), {1} other('hemGirthFinished')
   'hangs {0} below the body': 'plain', // {0} mm(below)
-  'hem faced': 'plain',
-  'hem turned': 'plain',
+  'hem faced': 'trade',
+  'hem turned': 'trade',
   hide: 'plain',
-  'how?': 'plain',
+  'how?': 'ours: how?, the working of a number',
   'just passes': 'plain',
-  'knit band': 'plain',
+  'knit band': 'trade',
   'leg {0}{1}': 'plain', // {0} mm(body.insideLeg), {1} other('inseamFront')
   'not measured': 'plain',
-  'one way': 'plain',
+  'one way': 'trade',
   'passes by {0}': 'plain', // {0} mm(spare)
-  'rib cuff': 'plain',
-  'rub out': 'plain',
+  'rib cuff': 'trade',
+  'rub out': 'ours: chalk is rubbed out',
   'scale {0}': 'plain', // {0} number(project.paper.scale, 3)
   show: 'plain',
-  'step by step, on a plain machine': 'plain',
-  'step by step, with a serger': 'plain',
+  'step by step, on a plain machine': 'trade',
+  'step by step, with a serger': 'trade',
   'then change things, and see both measured': 'plain',
   'to cut, for one row': 'plain',
   'too small by {0}': 'plain', // {0} mm(-spare)
   'true size': 'plain',
-  'waist {0} · hip {1} · rise {2} · inside leg {3}': 'plain', // {0} mm(body.waistGirth), {1} mm(body.hipGirth), {2} mm(body.bodyRise), {3} mm(body.insideLeg)
-  'washed first': 'plain',
-  '{0} above the body’s crotch': 'plain', // {0} mm(-below)
-  '{0} good': 'plain', // {0} number(good, 0)
-  '{0} more, all good': 'plain', // {0} number(rest, 0)
+  'waist {0} · hip {1} · rise {2} · inside leg {3}': 'trade', // {0} mm(body.waistGirth), {1} mm(body.hipGirth), {2} mm(body.bodyRise), {3} mm(body.insideLeg)
+  'washed first': 'trade',
+  '{0} above the body’s crotch': 'trade', // {0} mm(-below)
+  '{0} good': 'ours: a verdict, good, mind or wrong', // {0} number(good, 0)
+  '{0} more, all good': 'ours: a verdict, good, mind or wrong', // {0} number(rest, 0)
   '{0} sheets {1} and a first sheet': 'plain', // {0} number(many, 0), {1} name
-  '{0} to mind': 'plain', // {0} number(body.remarks.length, 0)
-  '{0} wrong': 'plain', // {0} number(wrong, 0)
-  '{0} {1} {2}: how?': 'plain', // {0} name, {1} own(value), {2} own(unit)
-  '{0}, spread {1}, opening {2}': 'plain', // {0} name, {1} mm(measures.spread), {2} passing(measures)
+  '{0} to mind': 'ours: a verdict, good, mind or wrong', // {0} number(body.remarks.length, 0)
+  '{0} wrong': 'ours: a verdict, good, mind or wrong', // {0} number(wrong, 0)
+  '{0} {1} {2}: how?': 'ours: how?, the working of a number', // {0} name, {1} own(value), {2} own(unit)
+  '{0}, spread {1}, opening {2}': 'trade', // {0} name, {1} mm(measures.spread), {2} passing(measures)
   '{0}: now {1}.': 'plain', // {0} check.name, {1} VERDICT_NAMES[check.verdict]
 } as const;

@@ -3,7 +3,7 @@ export const workbenchOpen = {
   'Leave it': 'plain',
   'Nothing stood there': 'plain',
   'Open it so': 'plain',
-  'The blocks of “{0}” are on the table. Undo brings the others back.': 'plain', // {0} own(file.name)
+  'The blocks of “{0}” are on the table. Undo brings the others back.': 'trade', // {0} own(file.name)
   'The file ends in the middle: what came after is missing.': 'plain',
   'The list of repairs': 'plain',
   'There stood {0}': 'plain', // {0} shown(problem.value, say`a group`)
@@ -11,9 +11,9 @@ export const workbenchOpen = {
   'a group': 'plain',
   'a list': 'plain',
   'can’t be read.': 'plain',
-  'could not be opened: a fault of Legwork, please report it.': 'plain',
+  'could not be opened: a fault of Legwork, please report it.': 'ours: the name',
   'opening a file': 'plain',
-  'takes longer to read than {0} seconds, far more than a drawing of blocks.': 'plain', // {0} number(PATIENCE / 1000, 0)
+  'takes longer to read than {0} seconds, far more than a drawing of blocks.': 'trade', // {0} number(PATIENCE / 1000, 0)
   'the usual choice': 'plain',
   '{0}; it is left to be measured, or out.': 'plain', // {0} was
   '{0}; {1} is used.': 'plain', // {0} was, {1} shown(now, say`the usual choice`)

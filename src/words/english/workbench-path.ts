@@ -1,15 +1,15 @@
 // Written by `npm run words`, save where each comes from.
 export const workbenchPath = {
-  Stations: 'plain',
-  'The blocks': 'plain',
-  'The cloth': 'plain',
+  Stations: 'ours: a station, a place of the work',
+  'The blocks': 'trade',
+  'The cloth': 'trade',
   'The measurements': 'plain',
   'The paper': 'plain',
-  'The sewing': 'plain',
-  'The station {0}': 'plain', // {0} STATION_NAMES[station]
-  'What the station {0} came to': 'plain', // {0} STATION_NAMES[station]
+  'The sewing': 'trade',
+  'The station {0}': 'ours: a station, a place of the work', // {0} STATION_NAMES[station]
+  'What the station {0} came to': 'ours: a station, a place of the work', // {0} STATION_NAMES[station]
   'What was checked': 'plain',
-  'something is wrong': 'plain',
+  'something is wrong': 'ours: a verdict, good, mind or wrong',
   'still to be measured': 'plain',
-  'wants a look': 'plain',
+  'wants a look': 'ours: a verdict, good, mind or wrong',
 } as const;

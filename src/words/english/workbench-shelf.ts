@@ -8,7 +8,7 @@ export const workbenchShelf = {
     'plain',
   'There is no room left on this computer: your work goes on, but save it as a file to keep it.': 'plain',
   'This browser is slow to give back what it keeps: your projects are listed under Projects when it does.': 'plain',
-  'This browser keeps nothing for Legwork: your work goes on, but save it as a file to keep it.': 'plain',
+  'This browser keeps nothing for Legwork: your work goes on, but save it as a file to keep it.': 'ours: the name',
   'This link {0} Nothing here was changed.': 'plain', // {0} why
   'This project is too long for a link: {0} letters, of which {1} arrive safely. Save it as a file instead.': 'plain', // {0} number(link.length, 0), {1} number(LONGEST_LINK, 0)
   'What is on the table is now a project of its own: “{0}”.': 'plain', // {0} own(name)

@@ -4,12 +4,11 @@ import { act, cleanup, render, screen } from '@testing-library/react';
 import { afterEach, describe, expect, it } from 'vitest';
 import { marksMapped } from '../../src/block';
 import PhotoScreen from '../../src/workbench/photo/PhotoScreen';
-import { changeWork, goTo, STEPS, startAgain, usePhoto } from '../../src/workbench/photo/photo-store';
+import { changeWork, goTo, startAgain, usePhoto } from '../../src/workbench/photo/photo-store';
 import { pictureOf } from '../../src/workbench/photo/picture';
 import { NO_WORK, newShot, type PhotoWork, withShot } from '../../src/workbench/photo/work';
 import { useBench } from '../../src/workbench/store/bench';
 import { markedBlock } from '../block/marked-block';
-import { seenLabels, unlisted } from './labels';
 
 afterEach(() => {
   cleanup();
@@ -39,41 +38,6 @@ const work: PhotoWork = { ...NO_WORK, shots: [shot], front: onPicture('front'), 
 const pictures = [pictureOf(1200, 1200, { width: 2, height: 2, data: new Uint8ClampedArray(16) })];
 
 describe('the screen for blocks from a photograph', () => {
-  it('has no label that does not stand in docs/labels.md, at any step', () => {
-    render(<PhotoScreen />);
-    const labels = new Set<string>();
-    const gather = () => {
-      for (const label of seenLabels()) labels.add(label);
-    };
-    gather();
-    act(() => {
-      changeWork(work);
-      usePhoto.setState({ pictures });
-    });
-    for (const step of STEPS) {
-      act(() => goTo(step));
-      gather();
-    }
-    act(() => {
-      goTo('front');
-      usePhoto.setState({ selected: { kind: 'point', part: 'front', edge: 'crotch', index: 0 } });
-    });
-    gather();
-    act(() => usePhoto.setState({ selected: { kind: 'landmark', part: 'front', name: 'knee' } }));
-    gather();
-    act(() => changeWork({ ...work, front: NO_WORK.front }));
-    gather();
-    act(() => goTo('corners'));
-    for (const rectangle of ['own', 'sheet'] as const) {
-      const ends = [shot.corners[0], shot.corners[1]] as const;
-      act(() => changeWork(withShot(work, 0, { rectangle, check: { ends, length: 500 } })));
-      act(() => usePhoto.setState({ selected: { kind: 'check', index: 0 } }));
-      gather();
-    }
-    expect(labels.size).toBeGreaterThan(60);
-    expect(unlisted(labels)).toEqual([]);
-  });
-
   it('says what is missing, and offers the blocks only when nothing is', () => {
     render(<PhotoScreen />);
     act(() => {
