@@ -19,7 +19,7 @@ export function checkTracedParts({ traced, blocks: { extensionFront, extensionBa
     unit: 'mm',
     reason: good
       ? say`Beyond the centre, the crotch reaches ${mm(extensionFront)} in front and ${mm(extensionBack)} behind.`
-      : say`Beyond the centre, the crotch reaches ${mm(extensionFront)} in front and only ${mm(extensionBack)} behind; of trousers it reaches farther behind.`,
+      : say`Beyond the centre, the crotch reaches ${mm(extensionFront)} in front and only ${mm(extensionBack)} behind; in trousers it reaches farther behind.`,
     remedy: good
       ? UNSAID
       : say`Were front and back switched? Call the lines of the front back-… and those of the back front-….`,

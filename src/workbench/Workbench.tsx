@@ -84,7 +84,7 @@ export function Workbench() {
             <Finished />
           </Guarded>
         )}
-        <Guarded what={words`Word of changed verdicts`} place="bit">
+        <Guarded what={words`News of changed verdicts`} place="bit">
           <VerdictNews />
         </Guarded>
       </BenchShown>

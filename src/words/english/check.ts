@@ -22,7 +22,7 @@ export const check = {
   'At the {0} the leg is {1} round, and what it lies on {2}.': 'plain', // {0} NAMES[worst.at], {1} mm(worst.leg), {2} mm(worst.limb)
   'Back stands higher': 'ours: a check, said in words of the trade',
   'Below the waist at the side, the hip levels of front and back differ by {0}.': 'trade', // {0} mm(Math.abs(hipDifference))
-  'Beyond the centre, the crotch reaches {0} in front and only {1} behind; of trousers it reaches farther behind.':
+  'Beyond the centre, the crotch reaches {0} in front and only {1} behind; in trousers it reaches farther behind.':
     'trade', // {0} mm(extensionFront), {1} mm(extensionBack)
   'Beyond the centre, the crotch reaches {0} in front and {1} behind.': 'trade', // {0} mm(extensionFront), {1} mm(extensionBack)
   'Centre back above its notch': 'trade',

@@ -15,7 +15,7 @@ export const workbenchOpen = {
   'opening a file': 'plain',
   'takes longer to read than {0} seconds, far more than a drawing of blocks.': 'trade', // {0} number(PATIENCE / 1000, 0)
   'the usual choice': 'plain',
-  '{0}; it is left to be measured, or out.': 'plain', // {0} was
+  '{0}; it is left out, or still to be measured.': 'plain', // {0} was
   '{0}; {1} is used.': 'plain', // {0} was, {1} shown(now, say`the usual choice`)
   '“{0}” can’t be opened as it stands. Everything else in it is kept.': 'plain', // {0} own(fileName)
   '“{0}” is open, with {1} repaired; the file itself is as it was.': 'plain', // {0} own(fileName), {1} number(salvaged.repairs.length, 0)

@@ -90,7 +90,7 @@ export const workbenchPhoto = {
   'The photograph.': 'plain',
   'The rectangle': 'plain',
   'The screen for a photograph': 'plain',
-  'The sheet as it was printed: A to B {0}, A to D {1}, E to F {2}. A block much larger than it is drawn less truly.':
+  'The sheet as it was printed: A to B {0}, A to D {1}, E to F {2}. A block much larger than the sheet is drawn less truly.':
     'trade', // {0} mm(REFERENCE.width), {1} mm(REFERENCE.height), {2} mm(REFERENCE.check)
   'The tip, where the crotch curve meets the inseam.': 'trade',
   'They are taken off, because a block is net. Leave 0 where the paper has none.': 'trade',

@@ -3,6 +3,7 @@ export const workbench = {
   'If nothing else helps, begin with the finished example: the project that is open now stays in the list of projects.':
     'plain',
   News: 'plain',
+  'News of changed verdicts': 'ours: a verdict, good, mind or wrong',
   'Open the example': 'plain',
   'Show mode': 'ours: show mode, for a class',
   'The bar': 'plain',
@@ -14,6 +15,5 @@ export const workbench = {
   'The working': 'ours: the working, the derivation that is shown',
   'What is finished': 'plain',
   'What was kept': 'plain',
-  'Word of changed verdicts': 'ours: a verdict, good, mind or wrong',
   'opening the example': 'plain',
 } as const;

@@ -54,7 +54,7 @@ export default function ClassDialog({ onClose }: { readonly onClose: () => void 
         />
       </div>
       {!ready && (
-        <p className="field-help">{words`Put right what is asked for first: every row is drafted with these choices.`}</p>
+        <p className="field-help">{words`First put right what is asked for: every row is drafted with these choices.`}</p>
       )}
       {!table && (
         <p className="field-help">

@@ -53,7 +53,7 @@ function doneAbout({ problem, now }: Repair): string {
   const was =
     problem.value === undefined ? say`Nothing stood there` : say`There stood ${shown(problem.value, say`a group`)}`;
   return now === undefined
-    ? words`${was}; it is left to be measured, or out.`
+    ? words`${was}; it is left out, or still to be measured.`
     : words`${was}; ${shown(now, say`the usual choice`)} is used.`;
 }
 

@@ -63,7 +63,7 @@ export function CornerStep() {
       ) : (
         <p className="field-help">
           {printPhrase(
-            say`The sheet as it was printed: A to B ${mm(REFERENCE.width)}, A to D ${mm(REFERENCE.height)}, E to F ${mm(REFERENCE.check)}. A block much larger than it is drawn less truly.`,
+            say`The sheet as it was printed: A to B ${mm(REFERENCE.width)}, A to D ${mm(REFERENCE.height)}, E to F ${mm(REFERENCE.check)}. A block much larger than the sheet is drawn less truly.`,
             units,
           )}
         </p>

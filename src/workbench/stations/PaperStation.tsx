@@ -77,7 +77,7 @@ function Sheets() {
         help={say`How the sheets lie under the pieces.`}
         onPick={(key) => choose('paper.orientation', key)}
       />
-      <QuantityField path="paper.margin" quantity={length} help={say`What the printer can not reach, all round.`} />
+      <QuantityField path="paper.margin" quantity={length} help={say`What the printer cannot reach, all round.`} />
       <QuantityField
         path="paper.overlap"
         quantity={length}
@@ -97,7 +97,7 @@ function Scale() {
         path="paper.scale"
         choices={SCALES}
         chosen={chosen}
-        help={say`Smaller than true is a sample for class; every sheet says so.`}
+        help={say`Smaller than true size is a sample for class; every sheet says so.`}
         onPick={(key) => choose('paper.scale', SCALES.find((one) => one.key === key)?.scale ?? 1)}
       />
       {scale !== 1 && (

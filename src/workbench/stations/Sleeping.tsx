@@ -18,7 +18,7 @@ export function Sleeping() {
         path="use.forSleeping"
         choices={CHOICES}
         chosen={asleep ? 'yes' : 'no'}
-        help={say`It changes nothing in the drawing, but what is to be minded.`}
+        help={say`It changes nothing in the drawing, only what to mind.`}
         onPick={(key) => choose('use.forSleeping', key === 'yes')}
       />
       <Cautions about={['use.forSleeping']} noted />

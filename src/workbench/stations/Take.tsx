@@ -53,7 +53,7 @@ export function Take() {
         />
         <TakeClass />
         {stale && (
-          <p className="field-help">{words`Put right what is asked for first: a pattern is only taken from a good draft.`}</p>
+          <p className="field-help">{words`First put right what is asked for: a pattern is only taken from a good draft.`}</p>
         )}
       </div>
       <ProjectorFields />
