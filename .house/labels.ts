@@ -38,6 +38,7 @@ const isLabel = ({ template }: Gathered): boolean =>
 /** As it stands in a cell of a table: values as “…”, and the signs that would mark something there as signs. */
 const shown = (template: string): string =>
   template
-    .replace(/\{\d+\}/g, '…')
+    .replace(/(\{\d+\})+/g, '…')
+    .replace(/\s+/g, ' ')
     .trim()
     .replace(/[|*_<]/g, '\\$&');

@@ -27,7 +27,7 @@ export const body = {
   'Front crotch length': 'trade: a measurement of the body',
   Height: 'trade: a measurement of the body, which ISO 8559-1 has, too',
   'High hip': 'trade: a measurement of the body, which ISO 8559-1 has, too',
-  'High hip {0} lies halfway between waist {1} and hip {2}; it should measure {3} to {4}.': 'plain', // {0} mm(highHipGirth), {1} mm(waistGirth), {2} mm(hipGirth), {3} mm(least), {4} mm(most)
+  'High hip {0} lies halfway between waist {1} and hip {2}; it should measure {3} to {4}.': 'trade', // {0} mm(highHipGirth), {1} mm(waistGirth), {2} mm(hipGirth), {3} mm(least), {4} mm(most)
   Hip: 'trade: a measurement of the body, which ISO 8559-1 has, too',
   'Hip depth': 'trade: a measurement of the body',
   'In years. Children are estimated by children’s figures, and their cautions depend on it.': 'plain',
@@ -87,9 +87,9 @@ export const body = {
   'whose hip lies within {0} of it, each figure on its own, the waist at the navel (ANSUR II, NATICK/TR-15/007, 2014)':
     'source', // {0} mm(25)
   'with this rise and inside leg the knee lies between {0} and {1} below the waist.': 'trade', // {0} mm(lowest), {1} mm(highest)
-  '{0} (0.096–0.295, 998 in 1,000 above 0.117), wider for a natural waist': 'plain', // {0} ADULTS
+  '{0} (0.096–0.295, 998 in 1,000 above 0.117), wider for a natural waist': 'trade', // {0} ADULTS
   '{0} (0.70–1.22 at the navel; a natural waist is narrower); NHANES 2017–2020 (CDC), 8,302 adults; {1}': 'source', // {0} ADULTS, {1} CHILDREN
-  '{0} (0.73–0.88 of the waist height), wider for a natural waist and for children': 'plain', // {0} ADULTS
+  '{0} (0.73–0.88 of the waist height), wider for a natural waist and for children': 'trade', // {0} ADULTS
   '{0} (2.29–5.4), wider for a rise taken sitting': 'trade', // {0} ADULTS
   '{0} is needed: {1}': 'plain', // {0} m.name, {1} inside(m.definition)
   '{0} must lie between {1} and {2}.': 'plain', // {0} m.name, {1} limit(m.lowest), {2} limit(m.highest)
@@ -99,8 +99,8 @@ export const body = {
   '{0} {1} beside {2} {3}: people so measured have {4} to {5}. Measure both again.': 'plain', // {0} measurementName(part), {1} mm(value), {2} inside(measurementName(of)), {3} mm(whole), {4} mm(lowest * whole), {5} mm(highest * whole)
   '{0}: knee height ÷ crotch height': 'trade', // {0} ADULTS
   '{0}: the fold of the seat, with the crotch 0.018 of the stature above it (inferred)': 'trade', // {0} CHILDREN
-  '{0}; 0.165 at the navel, 0.19 at a natural waist': 'plain', // {0} ADULTS
-  '{0}; 0.74 at the navel, 0.83 at a natural waist': 'plain', // {0} ADULTS
+  '{0}; 0.165 at the navel, 0.19 at a natural waist': 'trade', // {0} ADULTS
+  '{0}; 0.74 at the navel, 0.83 at a natural waist': 'trade', // {0} ADULTS
   '{0}; knee = 0.95 × lower thigh': 'plain', // {0} ADULTS
   '{0}; the back part is 0.42–0.71': 'plain', // {0} ADULTS
 } as const;

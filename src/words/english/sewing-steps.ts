@@ -135,7 +135,7 @@ export const sewingSteps = {
   'Press both seams to one side each.': 'trade',
   'Press it flat, along the grain, with the heat that its label allows.': 'trade',
   'Press it flat, along the grain, without steam: steam shrinks it.': 'trade',
-  'Press it.': 'plain',
+  'Press it.': 'trade',
   'Press on the wrong side, and keep your fingers off the point that you hold down.': 'trade',
   'Press the allowances down to the legs.': 'trade',
   'Press the allowances of one leg to its front, those of the other to its back.': 'trade',
@@ -149,14 +149,14 @@ export const sewingSteps = {
   'Press the pocket’s sides under': 'trade',
   'Press the seam open.': 'trade',
   'Press the seam to one side.': 'trade',
-  'Press them.': 'plain',
+  'Press them.': 'trade',
   'Press {0} to the wrong side, the bottom first, then the sides. Fold the lower corners so that nothing looks out.':
     'trade', // {0} mm(g.allowances.inseam)
   'Pressed to different sides they don’t pile up where the four meet in the crotch.': 'trade',
   'Pull before and behind the foot alike: a needle that is bent breaks.': 'trade',
   'Pull the elastic smooth and share the fullness out by quarters: its middle at centre front, its lap at centre back, its quarters at the quarter marks. These lie {0}.':
     'trade', // {0} quarterPlace(g)
-  'Pull the inner leg out.': 'plain',
+  'Pull the inner leg out.': 'trade',
   'Pull the seam apart. If the thread shows between the halves, tighten the upper thread; if the seam puckers, loosen it or change the needle.':
     'trade',
   'Pull the seam lengthwise as far as the cloth gives. If the thread breaks, widen the zigzag or loosen the upper thread; if the seam waves, lighten the foot’s pressure or raise the differential feed.':
