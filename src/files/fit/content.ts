@@ -27,7 +27,7 @@ export interface FitContent {
 }
 
 /** What the checks come to, in a few words. */
-export const VERDICT_WORDS: Readonly<Record<Verdict, Phrase>> = {
+const VERDICT_WORDS: Readonly<Record<Verdict, Phrase>> = {
   good: say`All checks are good.`,
   mind: say`Something to mind: see below.`,
   wrong: say`Something is wrong: look before you cut.`,

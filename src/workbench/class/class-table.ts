@@ -31,7 +31,7 @@ const NOTHING: ClassState = {
 export const useClass = create<ClassState>()(() => NOTHING);
 
 /** The design that every row is drafted with: what is chosen on the table, whatever its own body still waits for. */
-export const designOf = ({ project, draft }: BenchState): Project => ({ ...project, body: draft.project.body });
+const designOf = ({ project, draft }: BenchState): Project => ({ ...project, body: draft.project.body });
 
 /** Whether the choices can be used for a class: something wrong with the body on the table does not matter to it. */
 export const designIsReady = (state: BenchState): boolean => !isStaleBeyondBody(state);
