@@ -22,7 +22,7 @@ export const steps = [
     program: ['node_modules/@biomejs/biome/bin/biome', 'ci', '--error-on-warnings'],
     together: true,
   },
-  { name: 'types', heading: 'Types', program: ['node_modules/typescript/bin/tsc'], together: true },
+  { name: 'types', heading: 'Types', program: ['.house/types.mjs'], together: true },
   { name: 'layers', heading: 'Layers', program: ['.house/layers.mjs'], together: true },
   { name: 'dead', heading: 'Dead code', program: ['node_modules/knip/bin/knip.js'], together: true },
   {

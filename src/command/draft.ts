@@ -1,3 +1,4 @@
+import { own, words } from '../words';
 import { faultSentence } from './outcome';
 import { progressLine } from './progress-line';
 import { runDraft } from './run';
@@ -21,11 +22,12 @@ const fault = (error: unknown) => {
 process.on('uncaughtException', fault);
 stopOnSignals(process, () => {
   stop.abort();
-  complain(over ? 'stopped: the files are written' : 'stopped: nothing was written');
+  complain(over ? words`stopped: the files are written` : words`stopped: nothing was written`);
 });
 // Who reads only the first line, as `head -1` does, has all the files none the less.
 process.stdout.on('error', ({ code }: NodeJS.ErrnoException) => {
-  if (code !== 'EPIPE') complain(`standard output: can't be written to (${code}); the files are written all the same`);
+  if (code !== 'EPIPE')
+    complain(words`standard output: can't be written to (${own(`${code}`)}); the files are written all the same`);
 });
 process.stderr.on('error', () => {});
 

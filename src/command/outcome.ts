@@ -1,6 +1,6 @@
 import type { Progress } from '../files';
 import { spelledOut, type Units } from '../length';
-import { type Phrase, printPhrase, printProblem, Refusal } from '../words';
+import { own, type Phrase, printPhrase, printProblem, Refusal, words } from '../words';
 import type { Disk } from './disk';
 import { NotWritten } from './places';
 
@@ -68,6 +68,6 @@ export function faultSentence(error: unknown): string {
   const where = places.length > 0 ? ` (${places.join(' < ')})` : '';
   const what = message.trim().replace(/\s*\n\s*/g, ' ');
   return spelledOut(
-    `program: a fault of Legwork, not of your files; nothing was written. Please report it with the project file: ${what}${where}`,
+    words`program: a fault of Legwork, not of your files; nothing was written. Please report it with the project file: ${own(what + where)}`,
   );
 }

@@ -1,5 +1,5 @@
 import { dirname, join, resolve } from 'node:path';
-import { type Problem, printProblem, say } from '../words';
+import { own, type Phrase, type Problem, printProblem, say } from '../words';
 import type { Disk } from './disk';
 
 /** Where files are written, and what must not be written over. */
@@ -19,13 +19,25 @@ export interface Place {
 export class NotWritten extends Error {
   readonly problem: Problem;
 
-  /** @param name the file's, or nothing where it is the folder */
-  constructor(folder: string, name: string, words: string) {
-    const problem = { field: '--out', value: folder, phrase: say`${name === '' ? '' : `${name} `}${words}` };
+  constructor(folder: string, phrase: Phrase) {
+    const problem = { field: '--out', value: folder, phrase };
     super(printProblem(problem, 'cm'));
     this.problem = problem;
   }
 }
+
+/**
+ * What to throw where all is as it was before.
+ *
+ * @param name the file's, or nothing where it is the folder
+ */
+export const unchanged = (folder: string, name: string, reason: Phrase): NotWritten =>
+  new NotWritten(
+    folder,
+    name === ''
+      ? say`can't be written to: ${reason}; nothing was changed.`
+      : say`${own(name)} can't be written to: ${reason}; nothing was changed.`,
+  );
 
 /**
  * Makes a folder and those that it lies in, as far as they are missing.
@@ -38,7 +50,7 @@ export function makeFolders(disk: Disk, folder: string, made: string[]): void {
   for (let at = resolve(folder); ; at = dirname(at)) {
     const there = disk.statSync(at, { throwIfNoEntry: false });
     if (there?.isDirectory()) break;
-    if (there) throw new NotWritten(folder, '', "can't be written to: there is a file of that name; name a folder.");
+    if (there) throw new NotWritten(folder, say`can't be written to: there is a file of that name; name a folder.`);
     missing.unshift(at);
     if (at === dirname(at)) break;
   }
@@ -54,17 +66,16 @@ export function makeFolders(disk: Disk, folder: string, made: string[]): void {
 export function isThere(disk: Disk, { folder, inputs, keepsFiles }: Place, name: string): boolean {
   const there = disk.lstatSync(join(folder, name), { throwIfNoEntry: false, bigint: true });
   if (!there) return false;
-  const refused = (words: string) =>
-    new NotWritten(folder, name, `can't be written to: ${words}; nothing was changed.`);
-  if (there.isDirectory()) throw refused('there is a folder of that name');
-  if (there.isSymbolicLink()) throw refused('there is a link of that name');
-  if (!there.isFile()) throw refused('what has that name is no plain file');
-  if ((there.mode & 0o222n) === 0n) throw refused('a file of that name may only be read');
-  if (keepsFiles) throw refused('it is there already, and may have been filled in; choose another folder');
+  const refused = (reason: Phrase) => unchanged(folder, name, reason);
+  if (there.isDirectory()) throw refused(say`there is a folder of that name`);
+  if (there.isSymbolicLink()) throw refused(say`there is a link of that name`);
+  if (!there.isFile()) throw refused(say`what has that name is no plain file`);
+  if ((there.mode & 0o222n) === 0n) throw refused(say`a file of that name may only be read`);
+  if (keepsFiles) throw refused(say`it is there already, and may have been filled in; choose another folder`);
   for (const input of inputs) {
     const read = disk.statSync(input, { throwIfNoEntry: false, bigint: true });
     if (read && read.dev === there.dev && read.ino === there.ino)
-      throw refused('it is one of the files that were read; choose another folder');
+      throw refused(say`it is one of the files that were read; choose another folder`);
   }
   return true;
 }

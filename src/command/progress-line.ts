@@ -1,5 +1,6 @@
 import type { Progress } from '../files';
 import { spelledOut } from '../length';
+import { own, words } from '../words';
 
 /** Milliseconds between two writings of the line; more often nobody can read it. */
 const EVERY = 100;
@@ -35,7 +36,8 @@ export function progressLine(terminal: Terminal, clock: () => number): ProgressL
       if (terminal.isTTY !== true || clock() - last < EVERY) return;
       last = clock();
       shown = true;
-      const text = `${String(Math.floor(share * 100)).padStart(3)} %  ${spelledOut(doing)}  (Ctrl+C stops)`;
+      const percent = String(Math.floor(share * 100)).padStart(3);
+      const text = words`${own(percent)} %  ${own(spelledOut(doing))}  (${own('Ctrl+C')} stops)`;
       terminal.write(`\r\x1b[K${text.slice(0, (terminal.columns ?? 80) - 1)}`);
     },
     wipe() {

@@ -9,7 +9,7 @@ import {
   readClass,
   safeFileName,
 } from '../files';
-import { printProblem } from '../words';
+import { number, own, printProblem, words } from '../words';
 import type { DraftOrder } from './arguments';
 import { baseName } from './names';
 import { DONE, refuse, refuseError, type Surroundings, tellNotes, WRONG } from './outcome';
@@ -56,7 +56,7 @@ export async function runClass(order: DraftOrder, around: Surroundings): Promise
       const none = members.every(({ figures }) => figures === undefined);
       const paths = none ? [] : writing.finish();
       tellUnmade(members, around);
-      if (none) return refuse(around, [`${order.table}: table: no row can be drafted; nothing was written`]);
+      if (none) return refuse(around, [words`${own(order.table)}: table: no row can be drafted; nothing was written`]);
       for (const written of paths) around.say(written);
       const wrong = members.some(({ figures }) => figures === undefined || figures.verdict === 'wrong');
       return order.strict && wrong ? WRONG : DONE;
@@ -78,5 +78,6 @@ function kindsOf({ files }: DraftOrder): readonly ClassKind[] {
 function tellUnmade(members: readonly MadeMember[], around: Surroundings): void {
   for (const { row, name, figures, look } of members)
     if (!figures)
-      for (const reason of look) around.complain(`row ${row} (${name}): ${reason}`.replace(/\s*\n\s*/g, ' '));
+      for (const reason of look)
+        around.complain(words`row ${number(row)} (${own(name)}): ${own(reason)}`.replace(/\s*\n\s*/g, ' '));
 }

@@ -1,27 +1,28 @@
 import { readFile } from 'node:fs/promises';
 import { carriedOut, type FileJob, makeFiles, readBlocks, safeFileName } from '../files';
 import { checksOf, draft, type Project, withFewestSheets } from '../project';
-import { printProblem, type Result } from '../words';
-import { type DraftOrder, parseArguments, USAGE } from './arguments';
+import { number, own, printProblem, type Result, words } from '../words';
+import { type DraftOrder, parseArguments } from './arguments';
 import { baseName, sameName } from './names';
 import { DONE, plainSpoken, refuse, refuseError, type Surroundings, tellNotes, WRONG } from './outcome';
 import { readProjectFile, readProjectStream, readText } from './read-project';
 import { runClass } from './run-class';
+import { usage } from './usage';
 import { placeOf, writeFiles } from './write-files';
 
 /**
  * The command line: reads projects, drafts them, writes their files, prints their paths.
  *
- * @param words what stands after the command's own name
+ * @param given what stands after the command's own name
  * @returns the exit code: 0 written, 1 written but wrong (--strict), 2 refused
  * @throws Stopped where the signal said so; a fault of the program
  */
-export async function runDraft(words: readonly string[], surroundings: Surroundings): Promise<number> {
+export async function runDraft(given: readonly string[], surroundings: Surroundings): Promise<number> {
   const around = plainSpoken(surroundings);
-  const parsed = parseArguments(words);
+  const parsed = parseArguments(given);
   if (!parsed.ok) return refuse(around, parsed.problems);
   if (parsed.order === 'help') {
-    for (const line of USAGE.split('\n')) around.say(line);
+    for (const line of usage()) around.say(line);
     return DONE;
   }
   const { order } = parsed;
@@ -54,7 +55,7 @@ async function draftedJobs({ projects, blocks }: DraftOrder, around: Surrounding
   if (brought && !brought.ok)
     return { ok: false, lines: brought.problems.map((problem) => `${blocks}: ${printProblem(problem, 'cm')}`) };
   for (const [i, path] of projects.entries()) {
-    around.progress?.({ share: 0, doing: `drafting ${i + 1} of ${projects.length}` });
+    around.progress?.({ share: 0, doing: words`drafting ${number(i + 1)} of ${number(projects.length)}` });
     const which = projects.length > 1 ? `${path}: ` : '';
     const opened = path === '-' ? await readProjectStream(around.input) : await readProjectFile(path);
     if (opened.ok) tellNotes(around, path, opened.notes);
@@ -65,7 +66,9 @@ async function draftedJobs({ projects, blocks }: DraftOrder, around: Surrounding
     }
     const name = path === '-' ? safeFileName(result.value.project.name) : baseName(path);
     if (jobs.some((job) => sameName(job.name, name)))
-      lines.push(`project: ${JSON.stringify(path)}: another project is called "${name}" too; rename one of them`);
+      lines.push(
+        words`project: ${own(JSON.stringify(path))}: another project is called "${own(name)}" too; rename one of them`,
+      );
     jobs.push({ name, draft: withFewestSheets(result.value) });
   }
   return lines.length > 0 ? { ok: false, lines } : { ok: true, jobs };

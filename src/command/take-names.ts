@@ -1,6 +1,7 @@
 import { constants } from 'node:fs';
+import { inRow, own, say } from '../words';
 import type { Disk } from './disk';
-import { NotWritten } from './places';
+import { NotWritten, unchanged } from './places';
 import { systemReason } from './reasons';
 
 /** One file on its way. */
@@ -27,19 +28,22 @@ export function takeNames(disk: Disk, folder: string, begun: readonly Begun[], a
       const lost = begun.slice(0, i).filter((one) => !putBack(disk, one));
       // What could not be put back must outlive this run.
       const kept = lost.map(({ name, old }) =>
-        old === undefined ? `${name} is new` : `${name} as it was is now ${old}`,
+        old === undefined ? say`${own(name)} is new` : say`${own(name)} as it was is now ${own(old)}`,
       );
       for (const one of lost) one.old = undefined;
       abandon();
       const reason = systemReason(error);
       if (reason === undefined) throw error;
-      const ending =
-        kept.length > 0
-          ? `not all could be put back: ${kept.join(', ')}; move these before the next run`
-          : i > 0
-            ? 'what had been renamed was put back, nothing is changed'
-            : 'nothing was changed';
-      throw new NotWritten(folder, name, `can't be written to: ${reason}; ${ending}.`);
+      if (kept.length > 0)
+        throw new NotWritten(
+          folder,
+          say`${own(name)} can't be written to: ${reason}; not all could be put back: ${inRow(kept)}; move these before the next run.`,
+        );
+      if (i === 0) throw unchanged(folder, name, reason);
+      throw new NotWritten(
+        folder,
+        say`${own(name)} can't be written to: ${reason}; what had been renamed was put back, nothing is changed.`,
+      );
     }
   }
 }

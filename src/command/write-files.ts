@@ -1,11 +1,12 @@
 import { join } from 'node:path';
 import type { FinishedFile } from '../files';
+import { own, say } from '../words';
 import type { DraftOrder } from './arguments';
 import { DISK, type Disk } from './disk';
 import { quietly, runStamp, sweepLeftovers } from './leftovers';
 import { sameName } from './names';
 import type { Surroundings } from './outcome';
-import { isThere, makeFolders, NotWritten, type Place } from './places';
+import { isThere, makeFolders, NotWritten, type Place, unchanged } from './places';
 import { systemReason } from './reasons';
 import { type Begun, keepOld, takeNames } from './take-names';
 
@@ -68,7 +69,7 @@ export function startWriting(place: Place): Writing {
       abandon();
       const reason = systemReason(error);
       if (reason === undefined) throw error;
-      throw new NotWritten(folder, name, `can't be written to: ${reason}; nothing was changed.`);
+      throw unchanged(folder, name, reason);
     }
   };
 
@@ -91,16 +92,16 @@ export function startWriting(place: Place): Writing {
       attempt(name, () => {
         for (const one of begun) close(one);
         if (begun.some((one) => sameName(one.name, name)))
-          throw new NotWritten(folder, name, 'would be written twice; rename one of the projects.');
+          throw new NotWritten(folder, say`${own(name)} would be written twice; rename one of the projects.`);
         const path = join(folder, name);
         const there = isThere(disk, place, name);
-        const own = join(folder, `${stamp}-${begun.length}`);
+        const stem = join(folder, `${stamp}-${begun.length}`);
         const one: Begun = {
           name,
           path,
-          part: `${own}.part`,
+          part: `${stem}.part`,
           file: undefined,
-          old: there ? `${own}.old` : undefined,
+          old: there ? `${stem}.old` : undefined,
         };
         begun.push(one);
         one.file = disk.openSync(one.part, 'wx');

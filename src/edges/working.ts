@@ -110,9 +110,10 @@ type Told = readonly [Phrase, Phrase];
 
 /** What is built at the waist, and by which rule. */
 function waistTold({ heights, casing }: FinishedLeg, { waist }: EdgeChoices): Told {
-  const rows = waist.rows > 1 ? `${waist.rows} rows of ` : '';
-  const apart = waist.rows > 1 ? say` and ${mm(BETWEEN_ROWS)} between the rows` : UNSAID;
-  const elastic = say`2 × ${rows}${mm(waist.elasticWidth)} + ${mm(waist.turnOfCloth)}${apart}`;
+  const elastic =
+    waist.rows > 1
+      ? say`2 × ${number(waist.rows)} rows of ${mm(waist.elasticWidth)} + ${mm(waist.turnOfCloth)} and ${mm(BETWEEN_ROWS)} between the rows`
+      : say`2 × ${mm(waist.elasticWidth)} + ${mm(waist.turnOfCloth)}`;
   const cord = say`2 × (cord ${mm(waist.cordWidth)} + ${mm(CORD_ROOM)} of room)`;
   const built = say`The casing is built ${mm(heights.height)} above the waist edge`;
   const halfway = say`It folds halfway, at ${mm(heights.fold)}.`;

@@ -83,7 +83,6 @@ export function printPhrase({ template, values }: Phrase, units: Units): string 
 }
 
 function valueText(value: PhraseValue, units: Units): string {
-  if (typeof value === 'string') return value;
   if ('own' in value) return value.own;
   if ('template' in value) return printPhrase(value, units);
   if ('inside' in value) return withinSentence(printPhrase(value.inside, units));

@@ -1,11 +1,13 @@
 import type { Units } from '../length';
-import { printPhrase } from './phrase';
+import { own, printPhrase, say } from './phrase';
 import type { Phrase } from './types';
 
 /** What is wrong with one value that came in: data, made a sentence only at the edge. */
 export interface Problem {
-  /** Where: the path in the project file, e.g. `body.hipGirth`. */
+  /** Where: the path in the project file, e.g. `body.hipGirth`, or the head of a column. */
   readonly field: string;
+  /** How people call that where it is no path: a row or a column of a table. */
+  readonly place?: Phrase;
   /** What stood there. */
   readonly value: unknown;
   /** What is wrong and what would be right. */
@@ -35,11 +37,18 @@ const LONGEST_SHOWN = 60;
  */
 export function printProblem(problem: Problem, units: Units): string {
   const { field, value, phrase } = problem;
+  const whole = WHOLES.get(field);
+  const place = own(cut(printPhrase(problem.place ?? whole ?? say`${own(field)}`, units)));
+  if (value !== undefined) return printPhrase(say`${place}: ${own(shortened(value))}: ${phrase}`, units);
   // What is said of a whole file or table needs no value; a field without one is missing.
-  const shown =
-    value === undefined ? (field === 'file' || field === 'table' ? '' : 'missing: ') : `${shortened(value)}: `;
-  return `${cut(field)}: ${shown}${printPhrase(phrase, units)}`;
+  return printPhrase(whole ? say`${place}: ${phrase}` : say`${place}: missing: ${phrase}`, units);
 }
+
+/** What comes in as a whole. */
+const WHOLES: ReadonlyMap<string, Phrase> = new Map([
+  ['file', say`file`],
+  ['table', say`table`],
+]);
 
 function shortened(value: unknown): string {
   // JSON has no word for a number that is none.

@@ -31,5 +31,5 @@ export function translated(locale: string, messageOf: (template: Template) => st
 }
 
 function asNumber(value: PhraseValue | undefined): number {
-  return typeof value === 'object' && 'number' in value ? value.number : 0;
+  return value && 'number' in value ? value.number : 0;
 }

@@ -5,7 +5,6 @@ export type Joined = 'and' | 'or' | 'comma';
 
 /** One value of a sentence, printed in the reader's unit and language. */
 export type PhraseValue =
-  | string
   | Phrase
   | { readonly own: string }
   | { readonly inside: Phrase }

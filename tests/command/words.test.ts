@@ -6,6 +6,7 @@ import { progressLine } from '../../src/command/progress-line';
 import { systemReason } from '../../src/command/reasons';
 import { stopOnSignals } from '../../src/command/stop';
 import { spelledOut } from '../../src/length';
+import { said, UNSAID } from '../../src/words';
 
 describe('the name of a project file', () => {
   test.each([
@@ -56,8 +57,9 @@ describe('a fault of the program', () => {
 
   test('is no answer of the system', () => {
     expect(systemReason(Object.assign(new Error(), { code: 'ERR_INVALID_ARG_TYPE' }))).toBeUndefined();
-    expect(systemReason(Object.assign(new Error(), { code: 'EIO', syscall: 'x' }))).toBe('the disk failed (EIO)');
-    expect(systemReason(Object.assign(new Error(), { code: 'EODD', syscall: 'x' }))).toBe('the system says EODD');
+    const toldOf = (code: string) => said(systemReason(Object.assign(new Error(), { code, syscall: 'x' })) ?? UNSAID);
+    expect(toldOf('EIO')).toBe('the disk failed (EIO)');
+    expect(toldOf('EODD')).toBe('the system says EODD');
   });
 });
 

@@ -2,7 +2,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 import type { Piece } from '../../src/edges';
 import type { Curve } from '../../src/plane';
 import { checksOf, type Draft, draft, exampleProject, type Project, sheetsOf, withValue } from '../../src/project';
-import { mm, say } from '../../src/words';
+import { mm, own, say } from '../../src/words';
 import { type Changes, draftWith } from '../files/drafts';
 import { pieceName } from '../names';
 import { adviceOf } from './advice';
@@ -152,7 +152,7 @@ describe('what is told', () => {
     expect(told({})).toEqual([]);
     expect(told({ measured: Number.NaN })).toEqual(['not finite']);
     expect(told({ measured: 10, wanted: 900 })).toEqual(['good against its figures: pull-on']);
-    expect(told({ reason: say`It is ${'undefined'} long.` })).toContain('sentence broken');
+    expect(told({ reason: say`It is ${own('undefined')} long.` })).toContain('sentence broken');
     expect(kinds(toldFinds({ ...good, measures: { ...good.measures, spread: Number.POSITIVE_INFINITY } }))).toEqual([
       'not finite',
     ]);
@@ -165,7 +165,7 @@ describe('what is told', () => {
     expect(found('leg.spread', 99)).toEqual(['refused another value: leg.spread']);
     expect(found('leg.spreads', undefined)).toEqual(['refused field unknown']);
     expect(found('leg.spread', 12.7, say``)).toContain('sentence empty');
-    expect(found('leg.spread', 12.7, say`must be ${'[object Object]'}.`)).toContain('sentence broken');
+    expect(found('leg.spread', 12.7, say`must be ${own('[object Object]')}.`)).toContain('sentence broken');
     expect(kinds(refusalFinds([], exampleProject))).toEqual(['refused without a word']);
   });
 

@@ -55,24 +55,21 @@ export interface MadeMember extends Member {
 }
 
 /** A refusal of the drafting, told of a row: by the column that its field came from, where there is one. */
-const rowProblem = (row: number, { field, value, phrase }: Problem): Problem => ({
-  field: `row ${row}, ${field.startsWith('body.') ? nameOf(field.slice(5) as ColumnKind) : field}`,
-  value,
-  phrase,
-});
+const rowProblem = (problem: Problem): Problem =>
+  problem.field.startsWith('body.') ? { ...problem, field: nameOf(problem.field.slice(5) as ColumnKind) } : problem;
 
-/** A row's draft: of its own reading, or why there is none, each problem told with the row. */
-export function rowDraft({ row, project }: ClassRow): Result<Draft> {
+/** A row's draft: of its own reading, or why there is none, each problem told of the row, whose number stands beside it. */
+export function rowDraft({ project }: ClassRow): Result<Draft> {
   if (!project.ok) return project;
   const drafted = draft(project.value);
-  return drafted.ok ? drafted : { ok: false, problems: drafted.problems.map((problem) => rowProblem(row, problem)) };
+  return drafted.ok ? drafted : { ok: false, problems: drafted.problems.map(rowProblem) };
 }
 
 /** A learner as far as the draft says; the cloth is not laid for it, which takes longer than all the rest. */
 export function memberOf(row: ClassRow, drafted: Result<Draft>, units: Project['units']): Member {
   const { row: number, name } = row;
   if (!drafted.ok) {
-    const look = drafted.problems.map((problem) => problemInRow(problem, number, units));
+    const look = drafted.problems.map((problem) => printProblem(problem, units));
     return { row: number, name, figures: undefined, look, mind: [] };
   }
   const { body, measures, project } = drafted.value;
@@ -136,10 +133,6 @@ function needsOf(made: Draft): readonly Need[] {
     ...notion('hemCord', hem.cordWidth, hem.cord === 'bought' ? hemCordLength : undefined, 2),
   ];
 }
-
-/** A problem without its row, which stands beside it. */
-const problemInRow = (problem: Problem, row: number, units: Project['units']): string =>
-  printProblem({ ...problem, field: problem.field.replace(`row ${row}, `, '') }, units);
 
 /** Whether somebody should look before this one is cut. */
 export const needsLook = ({ look }: Member): boolean => look.length > 0;

@@ -1,7 +1,7 @@
 import { type BodyInput, bodyProblems } from '../../body';
 import { plainWords } from '../../length';
 import type { Project } from '../../project';
-import { inTurn, number, type Problem, type Result, say, UNSAID } from '../../words';
+import { inTurn, number, own, type Phrase, type Problem, type Result, say, UNSAID, words } from '../../words';
 import { cellText, legLengthCell, lengthCell, measurementCell, yesNoCell } from './cells';
 import { type ColumnKind, isMeasurement, nameOf } from './columns';
 import { readTable, type TableHead, type TableRow, type WrittenTable } from './table';
@@ -57,7 +57,7 @@ export function readClass(bytes: Uint8Array, project: Project): Result<ClassTabl
       bodies.length === 0
         ? say`holds no body: each body stands in a row of its own below the names of the columns.`
         : say`has ${number(bodies.length, 0)} rows; at most ${number(MOST_ROWS, 0)} are made at once: divide it.`;
-    return { ok: false, problems: [{ field: 'table', value: `${bodies.length} rows`, phrase }] };
+    return { ok: false, problems: [{ field: 'table', value: words`${number(bodies.length, 0)} rows`, phrase }] };
   }
   const { design, leftOut } = designOf(project);
   return {
@@ -82,15 +82,23 @@ function headProblems({ heads }: WrittenTable): readonly Problem[] {
     };
   });
   const strange = heads.filter(({ text, column }) => !column && text !== '').map(({ text }) => `“${text}”`);
-  const more = strange.length - MOST_SHOWN;
-  const shown = strange.slice(0, MOST_SHOWN).join(', ') + (more > 0 ? ` and ${more} more` : '');
+  const hint = strangeHint(strange);
   const missing = bodyProblems({ label: '' }).flatMap(({ field, phrase }): readonly Problem[] => {
     const kind = field.replace('body.', '') as ColumnKind;
     if (known.includes(kind)) return [];
-    const hint = strange.length > 0 ? say`No column of that name was found; not known are ${shown}.` : UNSAID;
-    return [{ field: `column ${nameOf(kind)}`, value: undefined, phrase: inTurn([phrase, hint]) }];
+    return [{ field, place: say`column ${own(nameOf(kind))}`, value: undefined, phrase: inTurn([phrase, hint]) }];
   });
   return [...twice, ...missing];
+}
+
+/** The heads that are not known, as far as they can be taken in; one of them may be what is missing. */
+function strangeHint(strange: readonly string[]): Phrase {
+  if (strange.length === 0) return UNSAID;
+  const shown = own(strange.slice(0, MOST_SHOWN).join(', '));
+  const more = strange.length - MOST_SHOWN;
+  return more > 0
+    ? say`No column of that name was found; not known are ${shown} and ${number(more)} more.`
+    : say`No column of that name was found; not known are ${shown}.`;
 }
 
 /** The project without what was typed for its own body alone. */
@@ -108,22 +116,20 @@ function designOf(project: Project): { readonly design: Project; readonly leftOu
 
 function classRow({ row, cells }: TableRow, heads: readonly TableHead[], design: Project): ClassRow {
   const named = heads.flatMap(({ column }, i) => (column?.kind === 'name' ? [cellText(cells[i] ?? '')] : []));
-  const words = plainWords(named.filter((word) => word !== '').join(' '));
-  const name = [...words.slice(0, 2 * LONGEST_NAME)].slice(0, LONGEST_NAME).join('') || `Row ${row}`;
+  const written = plainWords(named.filter((word) => word !== '').join(' '));
+  const name = [...written.slice(0, 2 * LONGEST_NAME)].slice(0, LONGEST_NAME).join('') || words`Row ${number(row)}`;
   const problems: Problem[] = [];
   const told = (head: string, value: unknown, phrase: Problem['phrase']) =>
-    problems.push({ field: head === '' ? `row ${row}` : `row ${row}, ${head}`, value, phrase });
+    problems.push({ field: head, value, phrase });
 
   // Some programs end every row with one more delimiter; no more than that is harmless.
   const tooMany = cells.length > heads.length + 1 || (cells[heads.length] ?? '') !== '';
   if (tooMany) {
     // Its cells may have moved: whatever they seem to say would be another column's.
-    told(
-      '',
-      `${cells.length} cells`,
-      say`has ${number(cells.length, 0)} cells below ${number(heads.length, 0)} names of columns; a decimal comma must stand in quotation marks, or the cells be parted by semicolons.`,
-    );
-    return { row, name, project: { ok: false, problems } };
+    const phrase = say`has ${number(cells.length, 0)} cells below ${number(heads.length, 0)} names of columns; a decimal comma must stand in quotation marks, or the cells be parted by semicolons.`;
+    const value = words`${number(cells.length, 0)} cells`;
+    const problem = { field: 'table', place: say`row ${number(row)}`, value, phrase };
+    return { row, name, project: { ok: false, problems: [problem] } };
   }
   let project = design;
   const figures: Record<string, number> = {};

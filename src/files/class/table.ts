@@ -72,7 +72,7 @@ export function readTable(bytes: Uint8Array): Result<WrittenTable> {
   if (open) {
     const row = (open.row ?? 0) + 1;
     const phrase = say`a quotation mark is opened in row ${number(row, 0)} and never closed, so all that follows is one cell.`;
-    return { ok: false, problems: [{ field: `row ${row}`, value: '"', phrase }] };
+    return { ok: false, problems: [{ field: 'table', place: say`row ${number(row, 0)}`, value: '"', phrase }] };
   }
   const heads = (data[best.at] ?? []).map((head) => ({
     text: plainWords(head.slice(0, LONGEST_SHOWN)),

@@ -10,6 +10,8 @@ import type { Section } from '../pen/text-flow';
 /** One line of the comparison of body and garment; a cell that says nothing is empty. */
 export interface FitLine {
   readonly name: string;
+  /** It is of the line above it. */
+  readonly part?: boolean | undefined;
   readonly body: string;
   readonly finished: string;
   readonly room: string;
@@ -35,6 +37,8 @@ const VERDICT_WORDS: Readonly<Record<Verdict, Phrase>> = {
 
 /** A value that nobody measured is marked by this. */
 const ESTIMATED = '*';
+/** Those of the comparison that may be. */
+const GUESSED = ['thighGirth', 'footEntryGirth'] as const;
 
 /**
  * How one body's garment fits it: body and finished measures beside each other, what to look at, what to buy.
@@ -47,7 +51,7 @@ export function fitContent(draft: Draft): FitContent {
   const { units } = project;
   const l = (value: Mm) => formatLength(value, units);
   const estimated = new Set<string>(body.estimates.map(({ key }) => key));
-  const given = (key: 'thighGirth' | 'footEntryGirth') => `${l(body[key])}${estimated.has(key) ? ESTIMATED : ''}`;
+  const given = (key: (typeof GUESSED)[number]) => `${l(body[key])}${estimated.has(key) ? ESTIMATED : ''}`;
   const room = (finished: Mm, bare: Mm) => `${finished >= bare ? '+' : ''}${l(finished - bare)}`;
   const elastic = draft.notions.elasticLength ?? draft.notions.bandLength;
   const lines: readonly FitLine[] = [
@@ -59,8 +63,16 @@ export function fitContent(draft: Draft): FitContent {
     },
     ...(elastic === undefined
       ? []
-      : [{ name: words`drawn in to`, body: '', finished: l(elastic), room: room(elastic, body.waistGirth) }]),
-    { name: words`needed to pull on`, body: '', finished: l(measures.pullOnNeeded), room: '' },
+      : [
+          {
+            name: words`drawn in to`,
+            part: true,
+            body: '',
+            finished: l(elastic),
+            room: room(elastic, body.waistGirth),
+          },
+        ]),
+    { name: words`needed to pull on`, part: true, body: '', finished: l(measures.pullOnNeeded), room: '' },
     {
       name: words`Hip`,
       body: l(body.hipGirth),
@@ -104,7 +116,7 @@ export function fitContent(draft: Draft): FitContent {
     verdict,
     says: words`${VERDICT_WORDS[verdict]}`,
     lines,
-    estimated: lines.some((line) => line.body.endsWith(ESTIMATED)),
+    estimated: GUESSED.some((key) => estimated.has(key)),
     sections: [
       { title: words`Look at`, sentences: listed([...checkSentences(checks, units), ...remarks]) },
       { title: words`Body`, rows: bodyRows(project) },

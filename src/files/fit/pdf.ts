@@ -81,10 +81,8 @@ function drawTable(pen: Pen, { verdict, says, lines, estimated }: FitContent, bo
     pen.line(point(left, top), point(right, top), RULE);
   };
   row(['', words`body`, words`finished`, words`room`], INK.mark, NOTE_PT);
-  for (const { name, body, finished, room } of lines) {
-    const part = /^[a-z]/.test(name);
+  for (const { name, part, body, finished, room } of lines)
     row([part ? `   ${name}` : name, body, finished, room], part ? INK.quietWords : INK.words, TABLE_PT);
-  }
   if (!estimated) return top;
   pen.words(words`${estimatedNote}`, point(left, baseline(top + 1, NOTE_PT)), { pt: NOTE_PT, colour: INK.quietWords });
   return top + 1 + lineHeight(NOTE_PT);

@@ -2,7 +2,7 @@ import { type SaxesAttributeNS, SaxesParser, type SaxesTagNS } from 'saxes';
 import { compose, type Matrix } from 'transformation-matrix';
 import { plainWords } from '../../length';
 import { type Curve, loadPathReader } from '../../plane';
-import { number, type Phrase, Refusal, say } from '../../words';
+import { number, own, type Phrase, Refusal, say } from '../../words';
 import { type Attributes, innerPlace, refuseDrawing, trueSize, turnOf, userLength } from './place';
 import { declarationsOf, effectOf, ruleEffect, type Styled, type StyleRule, stylingRules } from './style';
 
@@ -65,7 +65,8 @@ export async function svgLines(
     const [name = ''] = names;
     if (lost) throw new Refusal([{ field: plainWords(name), value: element, phrase: lost }]);
     const runs = data.length > LONGEST_PATH ? undefined : runsOf(data, place);
-    if (!runs) refuseDrawing(data, say`stands in the ${element} “${plainWords(name)}” and can't be read as a path.`);
+    if (!runs)
+      refuseDrawing(data, say`stands in the ${own(element)} “${own(plainWords(name))}” and can't be read as a path.`);
     return { names, runs };
   });
 }
@@ -153,7 +154,7 @@ function opened(tag: SaxesTagNS, own: Attributes, round: Open | undefined): Open
 }
 
 const byStyle = (how: string): Phrase =>
-  say`is moved by its style (${plainWords(how)}), which isn't read; move it by the attribute “transform” alone.`;
+  say`is moved by its style (${own(plainWords(how))}), which isn't read; move it by the attribute “transform” alone.`;
 
 /** The lines with what the drawing's style sheets do to them and to the groups round them. */
 function styled(found: readonly Found[], css: string): readonly Found[] {
@@ -181,7 +182,11 @@ function withAll(one: Open): readonly Open[] {
 
 const notSvg = (text: string, why: string): Refusal =>
   new Refusal([
-    { field: 'file', value: text.slice(0, 40), phrase: say`is no SVG drawing that can be read: ${plainWords(why)}.` },
+    {
+      field: 'file',
+      value: text.slice(0, 40),
+      phrase: say`is no SVG drawing that can be read: ${own(plainWords(why))}.`,
+    },
   ]);
 
 /** Attributes by their names; those of another namespace, such as a layer's label, by their local ones. */

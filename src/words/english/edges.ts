@@ -1,9 +1,9 @@
 // Written by `npm run words`, save where each comes from.
 export const edges = {
-  ' and {0} between the rows': 'plain', // {0} mm(BETWEEN_ROWS)
   ', its edge overlocked': 'trade',
   ', with {0} turned under': 'trade', // {0} mm(hem.turnUnder)
   '2 × (cord {0} + {1} of room)': 'trade', // {0} mm(waist.cordWidth), {1} mm(CORD_ROOM)
+  '2 × {0} rows of {1} + {2} and {3} between the rows': 'plain', // {0} number(waist.rows), {1} mm(waist.elasticWidth), {2} mm(waist.turnOfCloth), {3} mm(BETWEEN_ROWS)
   'A band of knit, {0} high when folded, is sewn to the waist edge, stretched to it.': 'trade', // {0} mm(waist.bandHeight)
   'A cuff of rib, {0} high, is sewn to the leg, which ends that much higher; what it is drawn over passes its stretch.':
     'trade', // {0} mm(hem.bandHeight)

@@ -14,11 +14,13 @@ export const filesClass = {
   'Look at': 'plain',
   'Mind: {0}.': 'ours: a verdict, good, mind or wrong', // {0} own(mind.join(', '))
   Name: 'plain',
+  'No column of that name was found; not known are {0} and {1} more.': 'plain', // {0} shown, {1} number(more)
   'No column of that name was found; not known are {0}.': 'plain', // {0} shown
   'No {0} of the chosen width is wide enough.': 'plain', // {0} inside(NEED_NAMES[kind])
   'Paper: 1 sheet': 'plain',
   'Paper: {0} sheets': 'plain', // {0} number(sheets)
   Row: 'plain',
+  'Row {0}': 'plain', // {0} number(row)
   Sheets: 'plain',
   Verdict: 'ours: a verdict, good, mind or wrong',
   'Waist cord': 'trade',
@@ -29,6 +31,7 @@ export const filesClass = {
   'are columns for the same thing; only one of them may stay.': 'plain',
   'blocks that were brought along fit one body only; choose drafted blocks, to draft a class.': 'trade',
   centimetres: 'standard: SI, and the inch',
+  'column {0}': 'plain', // {0} own(nameOf(kind))
   'empty: as the project': 'plain',
   example: 'plain',
   'has a row of more than {0} cells; a table of bodies has a column for each measurement.': 'plain', // {0} number(MOST_CELLS, 0)
@@ -53,6 +56,7 @@ export const filesClass = {
   'nobody needs a look': 'plain',
   'none fits': 'plain',
   'not made': 'plain',
+  'row {0}': 'plain', // {0} number(row)
   'the measurements stand below one another; turn the table, so that each body is one row.': 'plain',
   'was read as {0}; {1}.': 'plain', // {0} mm(read.value), {1} limits
   'was read as {0}; {1}. In {2} it would do: write the unit into the head or the cell.': 'plain', // {0} mm(read.value), {1} limits, {2} UNIT_NAMES[other]
@@ -62,10 +66,12 @@ export const filesClass = {
   '{0} (row {1})': 'plain', // {0} own(name), {1} number(row)
   '{0} (row {1}, not made)': 'plain', // {0} own(name), {1} number(row)
   '{0} Look at these before cutting': 'plain', // {0} own(LOOK_SIGN)
+  '{0} cells': 'plain', // {0} number(cells.length, 0)
   '{0} must lie between {1} and {2}': 'plain', // {0} name, {1} mm(lowest), {2} mm(highest)
   '{0} need a look': 'plain', // {0} number(look.length)
   '{0} not made': 'plain', // {0} number(unmade)
   '{0} patterns made': 'trade', // {0} number(made.length)
+  '{0} rows': 'plain', // {0} number(bodies.length, 0)
   '{0}, {1} wide': 'plain', // {0} NEED_NAMES[kind], {1} mm(width)
   '{0}: {1} for 1 learner': 'plain', // {0} whole, {1} amount(length)
   '{0}: {1} for {2} learners': 'plain', // {0} whole, {1} amount(length), {2} number(learners)

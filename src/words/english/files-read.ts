@@ -12,11 +12,11 @@ export const filesRead = {
   'has no true size: the width of the drawing must be given in mm, cm, in, pt or pc.': 'plain',
   'is a style of more than {0} letters.': 'plain', // {0} number(LONGEST_STYLE, 0)
   "is drawn by reference (use), which isn't read; draw the line itself.": 'standard: SVG, W3C',
-  "is moved by its style ({0}), which isn't read; move it by the attribute “transform” alone.": 'standard: SVG, W3C', // {0} plainWords(how)
+  "is moved by its style ({0}), which isn't read; move it by the attribute “transform” alone.": 'standard: SVG, W3C', // {0} own(plainWords(how))
   'is nested more than {0} levels deep; no drawing of blocks is.': 'trade', // {0} number(DEEPEST, 0)
-  'is no SVG drawing that can be read: {0}.': 'standard: SVG, W3C', // {0} plainWords(why)
+  'is no SVG drawing that can be read: {0}.': 'standard: SVG, W3C', // {0} own(plainWords(why))
   'is no viewBox: it takes four numbers, the last two above 0.': 'standard: SVG, W3C',
   'is wider than any drawing of blocks: the width must be given in mm, cm, in, pt or pc, and be at most 20 m.': 'trade',
   "lies in a drawing within the drawing whose size isn't written in plain numbers.": 'plain',
-  "stands in the {0} “{1}” and can't be read as a path.": 'plain', // {0} element, {1} plainWords(name)
+  "stands in the {0} “{1}” and can't be read as a path.": 'plain', // {0} own(element), {1} own(plainWords(name))
 } as const;

@@ -18,6 +18,7 @@ import { sewing } from './sewing';
 import { sewingPictures } from './sewing-pictures';
 import { sewingSteps } from './sewing-steps';
 import { sheets } from './sheets';
+import { words } from './words';
 import { workbench } from './workbench';
 import { workbenchAloud } from './workbench-aloud';
 import { workbenchBar } from './workbench-bar';
@@ -62,6 +63,7 @@ export const english = {
   ...sewingPictures,
   ...sewingSteps,
   ...sheets,
+  ...words,
   ...workbench,
   ...workbenchAloud,
   ...workbenchBar,

@@ -39,7 +39,6 @@ export const workbenchClass = {
   'up to twelve of like size on each': 'plain',
   '{0} can be drafted, {1} can’t': 'plain', // {0} number(made, 0), {1} number(rows - made, 0)
   '{0} need a look.': 'plain', // {0} number(look, 0)
-  '{0} rows': 'plain', // {0} number(rows, 0)
   '“{0}” can’t be used as it stands:': 'plain', // {0} own(table?.name ?? '')
   '“{0}” has {1} MB; a table of bodies has at most {2} MB.': 'plain', // {0} own(file.name), {1} size, {2} most
   '“{0}” is drawn, too.': 'plain', // {0} own(file.name)

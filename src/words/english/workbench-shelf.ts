@@ -22,7 +22,7 @@ export const workbenchShelf = {
   'holds more than any project that fits into a link, {0} kB, and was not unpacked.': 'plain', // {0} number(MOST_UNPACKED / 1000, 0)
   'just now': 'plain',
   'keeping your work': 'plain',
-  'kept on this computer, {0}': 'plain', // {0} ago(now - at)
+  'kept on this computer, {0}': 'plain', // {0} own(ago(now - at))
   'not kept: no room on this computer': 'plain',
   'not kept: save it as a file': 'plain',
   'open in another tab': 'plain',

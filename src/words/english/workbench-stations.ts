@@ -129,7 +129,7 @@ export const workbenchStations = {
   'These blocks were brought along. They are used as they are.': 'trade',
   'Thicker where the room is bright.': 'plain',
   'To place and to prove': 'ours: to place and to prove, lines that only guide',
-  'True if it measures {0}.': 'plain', // {0} formatLength(across, units)
+  'True if it measures {0}.': 'plain', // {0} mm(across)
   'Turned inside at the opening.': 'plain',
   'Wash and dry it as you will the trousers, before it is cut.': 'plain',
   'What the fold itself takes up; more in a thick flannel.': 'trade',

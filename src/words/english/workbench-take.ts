@@ -4,7 +4,6 @@ export const workbenchTake = {
   Stop: 'plain',
   'about {0} min left': 'plain', // {0} number(minutes, 0)
   drafting: 'plain',
-  'drafting {0} of {1}': 'plain', // {0} number(i + 1, 0), {1} number(projects.length, 0)
   'less than a minute left': 'plain',
   'making a file': 'plain',
   starting: 'plain',

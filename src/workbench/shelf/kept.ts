@@ -1,5 +1,5 @@
 import { createStore } from 'zustand';
-import { timeAgo, words } from '../../words';
+import { own, timeAgo, words } from '../../words';
 import { pageStore } from '../store/page-store';
 import type { Trouble } from './trouble';
 
@@ -36,7 +36,7 @@ export function keptWords({ state, at }: Pick<Kept, 'state' | 'at'>, now: number
   if (state === 'full') return words`not kept: no room on this computer`;
   if (state === 'off' || state === 'fault') return words`not kept: save it as a file`;
   if (at === undefined) return words`about to be kept`;
-  return words`kept on this computer, ${ago(now - at)}`;
+  return words`kept on this computer, ${own(ago(now - at))}`;
 }
 
 /** How long ago, in the largest unit that says enough. */

@@ -95,7 +95,11 @@ const figure = v.pipe(v.number(), v.finite());
 const LONGEST = 2000;
 const decimals = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(10));
 const value = v.union([
-  v.string(),
+  // Copies of before have bare strings.
+  v.pipe(
+    v.string(),
+    v.transform((own) => ({ own })),
+  ),
   v.strictObject({ own: v.pipe(v.string(), v.maxLength(LONGEST)) }),
   v.strictObject({ mm: figure }),
   v.strictObject({ amount: figure }),

@@ -1,7 +1,6 @@
-import { formatLength } from '../../length';
 import { sheetsOf } from '../../project';
 import { correctionRemarks, OWN_SIZE, PAPER_SIZES, printerTest } from '../../sheets';
-import { number, own, say, words } from '../../words';
+import { mm, number, own, say, words } from '../../words';
 import { Group } from '../fields/Group';
 import { PickField } from '../fields/PickField';
 import { QuantityField } from '../fields/QuantityField';
@@ -126,13 +125,13 @@ function Correction() {
       <QuantityField
         path="paper.correctX"
         quantity={barMeasured(across)}
-        help={say`True if it measures ${formatLength(across, units)}.`}
+        help={say`True if it measures ${mm(across)}.`}
         mind={remark}
       />
       <QuantityField
         path="paper.correctY"
         quantity={barMeasured(along)}
-        help={say`True if it measures ${formatLength(along, units)}.`}
+        help={say`True if it measures ${mm(along)}.`}
       />
     </>
   );

@@ -1,6 +1,6 @@
 import { useShallow } from 'zustand/react/shallow';
 import { fieldName } from '../../project';
-import { inRow, inside, printPhrase, say, words } from '../../words';
+import { inRow, inside, own, printPhrase, say, words } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { fieldId } from '../fields/FieldRow';
 import { firstProblem, isStale, onlyWaiting } from '../store/asked';
@@ -26,7 +26,7 @@ export function StaleNote() {
   const asks =
     station === open
       ? words`${fieldName(path)} has to be put right.`
-      : words`${fieldName(path)}: ${sentence(printPhrase(phrase, units))}`;
+      : words`${fieldName(path)}: ${own(sentence(printPhrase(phrase, units)))}`;
   return (
     <p className="stale-note" data-waits={waiting.length > 0 || undefined}>
       <strong>{waiting.length === 0 ? words`The last good drawing.` : words`Not your drawing yet.`} </strong>
