@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { exampleProject } from '../../src/project';
+import { said, UNSAID } from '../../src/words';
 import { type Copy, copyOf } from '../../src/workbench/shelf/copy';
 import { found, openDatabase } from '../../src/workbench/shelf/database';
 import { newestOf, readCopy } from '../../src/workbench/shelf/read-copy';
@@ -122,6 +123,15 @@ describe('a copy', () => {
     expect(readCopy(copy, 'two')).toBeUndefined();
     expect(newestOf([undefined, 7, { ...copy, check: 0 }, copy], 'one')?.copy).toBe(copy);
   });
+
+  it.each([[{ template: 'must be {0}.', values: ['a length'] }], [['must be ', 'a length', '.']]])(
+    'of before, with bare strings in a sentence, still says it: %j',
+    (problem) => {
+      const entries = { 'hem.depth': { text: 'three', problem } };
+      const now = back({ ...copyNamed('a', 1, useBench.getState().id), entries }, undefined);
+      expect(said(now?.entries['hem.depth']?.problem ?? UNSAID)).toBe('must be a length.');
+    },
+  );
 
   it('brings back what can’t be read and what can’t be drawn, over the last good drawing', () => {
     const { type } = useBench.getState();
