@@ -1,3 +1,4 @@
+import { own, words } from '../words';
 import type { Draft, Measures } from './draft-types';
 
 /** What one leg alone measures. */
@@ -11,10 +12,10 @@ const TOLD = 0.5;
  *
  * @param draft the draft
  * @param key which measure
- * @param words of a figure
+ * @param print a figure
  */
-export function measureTold({ legs, measures }: Draft, key: keyof Measures, words: (value: number) => string): string {
+export function measureTold({ legs, measures }: Draft, key: keyof Measures, print: (value: number) => string): string {
   const [left, right] = legs.map((leg) => leg.measures[key]);
-  if (left === undefined || right === undefined || !OF_ONE_LEG.includes(key)) return words(measures[key]);
-  return Math.abs(left - right) < TOLD ? words(right) : `left ${words(left)}, right ${words(right)}`;
+  if (left === undefined || right === undefined || !OF_ONE_LEG.includes(key)) return print(measures[key]);
+  return Math.abs(left - right) < TOLD ? print(right) : words`left ${own(print(left))}, right ${own(print(right))}`;
 }

@@ -1,4 +1,4 @@
-export { dated, ENGLISH, type Language, speak, timeAgo } from './language';
+export { dated, ENGLISH, type Language, speak, spokenLanguage, spokenName, timeAgo } from './language';
 export { speakNamed } from './languages';
 export {
   all,

@@ -4,6 +4,8 @@ import type { Joined, PhraseValue } from './types';
 export interface Language {
   /** As in BCP 47, e.g. `en-GB`; numbers and lists are written by it. */
   readonly locale: string;
+  /** By which another world of the page, such as a worker, asks for it again. */
+  readonly name?: string;
   /**
    * A message in this language.
    *
@@ -34,6 +36,12 @@ export function speak(language: Language): void {
   spoken = language;
 }
 
+/** The name of the language that is spoken, by which it is asked for again; empty for English. */
+export const spokenName = (): string => spoken.name ?? '';
+
+/** What is spoken, as a page says it of itself: `en`. */
+export const spokenLanguage = (): string => new Intl.Locale(spoken.locale).language;
+
 /** A message in the language that is spoken, or nothing where that is English. */
 export const inLanguage = (...[template, texts, values]: Parameters<Language['message']>): string | undefined =>
   template === '' ? '' : spoken.message(template, texts, values);
@@ -51,7 +59,7 @@ export function listed(items: readonly string[], joined: Joined): string {
 
 /** The reader's own calendar day, as the language writes it: “24 November 2026”. */
 export const dated = (date: Date): string =>
-  new Intl.DateTimeFormat(spoken.locale, { day: 'numeric', month: 'long', year: 'numeric' }).format(date);
+  localeWords(new Intl.DateTimeFormat(spoken.locale, { day: 'numeric', month: 'long', year: 'numeric' }).format(date));
 
 const DAY = 86_400;
 /** Each unit of time, in seconds. */

@@ -12,5 +12,5 @@ const LANGUAGES: Readonly<Record<string, () => Promise<Language>>> = {
  */
 export async function speakNamed(name: string): Promise<void> {
   const load = Object.hasOwn(LANGUAGES, name) ? LANGUAGES[name] : undefined;
-  if (load) speak(await load());
+  if (load) speak({ ...(await load()), name });
 }

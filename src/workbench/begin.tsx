@@ -1,6 +1,6 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { speakNamed, words } from '../words';
+import { speakNamed, spokenLanguage, words } from '../words';
 import { FaultPage } from './FaultPage';
 import { Guarded } from './faults/Guarded';
 import { withLate } from './faults/late';
@@ -15,6 +15,7 @@ import { Workbench } from './Workbench';
 export async function begin(place: HTMLElement): Promise<void> {
   // Who looks whether every word can be said in another language asks for it in the address: `?language=made-up`.
   await speakNamed(new URLSearchParams(location.search).get('language') ?? '');
+  document.documentElement.lang = spokenLanguage();
   beforeLeaving(onThisPage().keeper.flush);
   await bringBack().catch((thrown) => noteFault(words`What was kept`, thrown));
   createRoot(place, {

@@ -11,6 +11,7 @@ export interface Changes {
   readonly waist?: Partial<Project['waist']>;
   readonly hem?: Partial<Project['hem']>;
   readonly pocket?: Project['pocket'];
+  readonly sides?: Project['sides'];
   readonly paper?: Partial<Project['paper']>;
 }
 

@@ -3,7 +3,13 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import DxfParser, { type IInsertEntity, type ILwpolylineEntity, type IPolylineEntity } from 'dxf-parser';
+import DxfParser, {
+  type IEntity,
+  type IInsertEntity,
+  type ILwpolylineEntity,
+  type IPolylineEntity,
+  type ITextEntity,
+} from 'dxf-parser';
 import type { Point } from '../../src/plane';
 
 /** A line of a cutting file as an outside reader found it; millimetres, y up. */
@@ -33,23 +39,30 @@ const flat = (points: readonly Point[], closed: boolean) => {
   };
 };
 
-/** The file's polylines by dxf-parser, blocks opened up. */
-export function parsedLines(text: string): readonly ReadLine[] {
+/** What stands in the file by dxf-parser, blocks opened up: each thing, and by how much its block is moved. */
+function parsedEntities(text: string): readonly (readonly [entity: IEntity, by: Point])[] {
   const parsed = new DxfParser().parseSync(text);
   if (!parsed) throw new Error('not a DXF file');
-  const read = (entity: object, by: Point): readonly ReadLine[] => {
+  return parsed.entities.flatMap((entity) => {
+    if (entity.type !== 'INSERT') return [[entity, { x: 0, y: 0 }] as const];
+    const { name, position } = entity as IInsertEntity;
+    return (parsed.blocks[name]?.entities ?? []).map((inner) => [inner, position] as const);
+  });
+}
+
+/** The file's polylines by dxf-parser, blocks opened up. */
+export const parsedLines = (text: string): readonly ReadLine[] =>
+  parsedEntities(text).flatMap(([entity, by]) => {
     const line = entity as ILwpolylineEntity | IPolylineEntity;
     if (line.type !== 'LWPOLYLINE' && line.type !== 'POLYLINE') return [];
     const points = line.vertices.map(({ x, y }) => ({ x: x + by.x, y: y + by.y }));
     const closed = line.shape === true;
     return [{ layer: line.layer, closed, points: points.map(({ x, y }) => [x, y] as const), ...flat(points, closed) }];
-  };
-  return parsed.entities.flatMap((entity) => {
-    if (entity.type !== 'INSERT') return read(entity, { x: 0, y: 0 });
-    const { name, position } = entity as IInsertEntity;
-    return (parsed.blocks[name]?.entities ?? []).flatMap((inner) => read(inner, position));
   });
-}
+
+/** The file's words by dxf-parser. */
+export const parsedTexts = (text: string): readonly string[] =>
+  parsedEntities(text).flatMap(([entity]) => (entity.type === 'TEXT' ? [(entity as ITextEntity).text] : []));
 
 /** Debian's own Python first: another one on the path does not see Debian's modules. */
 const python = ['/usr/bin/python3', 'python3'].find((name) => {

@@ -2,13 +2,10 @@ import '@testing-library/jest-dom/vitest';
 import 'fake-indexeddb/auto';
 import { act, cleanup, render, screen } from '@testing-library/react';
 import { afterEach, describe, expect, it } from 'vitest';
-import { marksMapped } from '../../src/block';
 import PhotoScreen from '../../src/workbench/photo/PhotoScreen';
 import { changeWork, goTo, startAgain, usePhoto } from '../../src/workbench/photo/photo-store';
-import { pictureOf } from '../../src/workbench/photo/picture';
-import { NO_WORK, newShot, type PhotoWork, withShot } from '../../src/workbench/photo/work';
-import { useBench } from '../../src/workbench/store/bench';
-import { markedBlock } from '../block/marked-block';
+import { NO_WORK, withShot } from '../../src/workbench/photo/work';
+import { markedWork, pictures, shot } from './photo-steps';
 
 afterEach(() => {
   cleanup();
@@ -18,24 +15,7 @@ afterEach(() => {
 // The document here draws nothing: what is seen of a picture is looked at in a browser.
 HTMLCanvasElement.prototype.getContext = () => null;
 
-const { blocks } = useBench.getState().draft;
-const shot = {
-  ...newShot('a.png', 1200, 1200),
-  corners: [
-    { x: 0, y: 0 },
-    { x: 1000, y: 0 },
-    { x: 1000, y: 1100 },
-    { x: 0, y: 1100 },
-  ] as const,
-  across: 1000,
-  along: 1100,
-};
-const onPicture = (part: 'front' | 'back') => ({
-  shot: 0,
-  marks: marksMapped(markedBlock(blocks[part]), (p) => ({ x: p.x + 500, y: p.y + 60 })),
-});
-const work: PhotoWork = { ...NO_WORK, shots: [shot], front: onPicture('front'), back: onPicture('back') };
-const pictures = [pictureOf(1200, 1200, { width: 2, height: 2, data: new Uint8ClampedArray(16) })];
+const work = markedWork();
 
 describe('the screen for blocks from a photograph', () => {
   it('says what is missing, and offers the blocks only when nothing is', () => {

@@ -1,5 +1,6 @@
 import type { Units } from '../../length';
-import type { LongWork } from '../work/long-work';
+import { own } from '../../words';
+import { countedOff, type LongWork } from '../work/long-work';
 import { type Member, memberOf, rowDraft } from './member';
 import type { ClassTable } from './read-class';
 
@@ -7,7 +8,7 @@ import type { ClassTable } from './read-class';
 export function* lookThrough({ rows }: ClassTable, units: Units): LongWork<readonly Member[]> {
   const members: Member[] = [];
   for (const [i, row] of rows.entries()) {
-    yield { share: i / rows.length, doing: `${row.name}, ${i + 1} of ${rows.length}` };
+    yield { share: i / rows.length, doing: countedOff(own(row.name), i, rows.length) };
     members.push(memberOf(row, rowDraft(row), units));
   }
   return members;

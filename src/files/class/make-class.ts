@@ -1,11 +1,11 @@
 import { type Project, saveProject, withFewestSheets } from '../../project';
-import { printPhrase, Refusal } from '../../words';
+import { inTurn, own, printPhrase, Refusal, say, words } from '../../words';
 import { TOGETHER_FILES, type TogetherFile } from '../make/kinds';
 import { type FileJob, makeFiles } from '../make/make-files';
 import { MOST_NESTED } from '../nest/styles';
 import type { PdfOptions } from '../pen/options';
 import { safeFileName, unlikeNames } from '../work/file-name';
-import { type Progress, partOf } from '../work/long-work';
+import { countedOff, type Progress, partOf } from '../work/long-work';
 import { type ZipWriter, zipWriter } from '../zip/zip';
 import type { ClassKind } from './class-kinds';
 import { type MadeMember, madeMember, rowDraft, unmadeMember } from './member';
@@ -52,7 +52,7 @@ export async function* makeClass(
   const each = 1 / (rows.length * (1 + TOGETHER_WEIGHT * together.length));
   const members: MadeMember[] = [];
   for (const [i, row] of rows.entries()) {
-    const says = `${row.name}, ${i + 1} of ${rows.length}`;
+    const says = countedOff(own(row.name), i, rows.length);
     yield { share: i * each, doing: says };
     const drafted = rowDraft(row);
     if (!drafted.ok) {
@@ -79,10 +79,12 @@ export async function* makeClass(
     } catch (error) {
       // What can't be made of all together is no reason to leave the teacher without each learner's own.
       if (!(error instanceof Refusal)) throw error;
-      notes.push(`Not made, ${kind}: ${error.problems.map(({ phrase }) => printPhrase(phrase, units)).join(' ')}`);
+      notes.push(
+        printPhrase(say`Not made, ${own(kind)}: ${inTurn(error.problems.map(({ phrase }) => phrase))}`, units),
+      );
     }
   }
-  yield { share: 1, doing: 'the summary' };
+  yield { share: 1, doing: words`the summary` };
   zip.add({
     name: 'summary.pdf',
     content: writeSummaryPdf(summaryContent(project.name, members, units, notes), units, options),
@@ -113,10 +115,10 @@ async function* togetherFiles(
   const groups = evenGroups(sorted, kind === 'nested' ? MOST_NESTED : MOST_SAMPLES).filter(
     (group) => kind !== 'nested' || group.length > 1,
   );
-  const what = kind === 'nested' ? 'on one drawing' : 'samples at a quarter';
+  const what = kind === 'nested' ? say`on one drawing` : say`samples at a quarter`;
   for (const [g, group] of groups.entries()) {
     const at = (share: number) => from + ((to - from) * (g + share)) / groups.length;
-    const says = groups.length === 1 ? what : `${what}, ${g + 1} of ${groups.length}`;
+    const says = groups.length === 1 ? words`${what}` : countedOff(what, g, groups.length);
     yield { share: at(0), doing: says };
     const jobs: FileJob[] = [];
     for (const { row, name } of group) {
@@ -146,7 +148,7 @@ function evenGroups<One>(all: readonly One[], most: number): readonly (readonly 
 /** What of table and project was not used, in sentences. */
 function notesOf({ unused, leftOut }: ClassTable): readonly string[] {
   return [
-    ...(unused.length > 0 ? [`Columns not used: ${unused.join(', ')}.`] : []),
-    ...(leftOut.length > 0 ? [`Left out, because it belongs to one body: ${leftOut.join(', ')}.`] : []),
+    ...(unused.length > 0 ? [words`Columns not used: ${own(unused.join(', '))}.`] : []),
+    ...(leftOut.length > 0 ? [words`Left out, because it belongs to one body: ${own(leftOut.join(', '))}.`] : []),
   ];
 }

@@ -104,9 +104,9 @@ function strangeHint(strange: readonly string[]): Phrase {
 /** The project without what was typed for its own body alone. */
 function designOf(project: Project): { readonly design: Project; readonly leftOut: readonly string[] } {
   const leftOut = [
-    ...(project.fit ? ['corrections after wearing'] : []),
-    ...(project.sides ? ['what left and right have more'] : []),
-    ...(project.waist.elasticLength === 'auto' ? [] : ['a typed length of elastic']),
+    ...(project.fit ? [words`corrections after wearing`] : []),
+    ...(project.sides ? [words`what left and right have more`] : []),
+    ...(project.waist.elasticLength === 'auto' ? [] : [words`a typed length of elastic`]),
   ];
   return {
     design: { ...project, fit: null, sides: null, waist: { ...project.waist, elasticLength: 'auto' } },

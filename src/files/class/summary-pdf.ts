@@ -32,7 +32,7 @@ interface Paper {
 export function writeSummaryPdf(content: SummaryContent, units: Units, options: PdfOptions): Uint8Array {
   const page = wordPage(units === 'inch', true);
   const pen = startPdf(page.width, page.height, options.font, {
-    title: `${content.title}: class summary`,
+    title: words`${own(content.title)}: class summary`,
     subject: content.says,
     date: options.date,
   });

@@ -14,7 +14,7 @@ import {
 import type { Mm } from '../../length';
 import { type Box, point } from '../../plane';
 import type { Draft } from '../../project';
-import { mm, printPhrase, say, words } from '../../words';
+import { mm, own, printPhrase, say, words } from '../../words';
 import { drawPaths } from '../pen/draw-paths';
 import type { PdfOptions } from '../pen/options';
 import { frameAt } from '../pen/page-frame';
@@ -46,7 +46,7 @@ export function writeFitPdf(draft: Draft, options: PdfOptions): Uint8Array {
   const inches = draft.project.units === 'inch';
   const page = wordPage(inches);
   const pen = startPdf(page.width, page.height, options.font, {
-    title: `${content.title}: fit sheet`,
+    title: words`${own(content.title)}: fit sheet`,
     subject: content.under,
     date: options.date,
   });
@@ -140,7 +140,7 @@ function drawWords(pen: Pen, page: WordPage, { title, under, sections }: FitCont
   drawLines(pen, best.lines, best.pt);
   for (let rest = best.left; rest.length > 0; ) {
     pen.newPage(page.width, page.height);
-    const more = flow(rest, drawHead(pen, page, title, `${under}, continued`) + 3, best.pt, pen.widthOf);
+    const more = flow(rest, drawHead(pen, page, title, words`${own(under)}, continued`) + 3, best.pt, pen.widthOf);
     drawLines(pen, more.lines, best.pt);
     if (more.lines.length === 0) return;
     rest = more.left;

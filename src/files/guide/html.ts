@@ -1,6 +1,6 @@
 import { INK } from '../../drawing';
 import type { Draft } from '../../project';
-import { own, words } from '../../words';
+import { own, spokenLanguage, words } from '../../words';
 import type { Row } from '../content/rows';
 import { type Guide, type GuideStep, guideContent, PICTURE_KEY } from './content';
 import { escapedText, pictureSvg } from './svg';
@@ -14,7 +14,7 @@ export function writeGuideHtml(draft: Draft): string {
   const guide = guideContent(draft);
   const e = escapedText;
   return `<!doctype html>
-<html lang="en">
+<html lang="${spokenLanguage()}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">

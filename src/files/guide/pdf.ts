@@ -48,7 +48,7 @@ export function writeGuidePdf(draft: Draft, options: PdfOptions): Uint8Array {
   const guide = guideContent(draft);
   const { width, height } = wordPaper(guide.units === 'inch');
   const pen = startPdf(width, height, options.font, {
-    title: `${guide.title}: how to sew it`,
+    title: words`${own(guide.title)}: how to sew it`,
     subject: guide.under,
     date: options.date,
   });

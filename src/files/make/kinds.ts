@@ -1,4 +1,5 @@
 import type { Draft } from '../../project';
+import { type Phrase, say } from '../../words';
 import type { PdfOptions } from '../pen/options';
 import type { LongWork, Progress } from '../work/long-work';
 import type { FinishedFile } from '../zip/zip';
@@ -16,9 +17,9 @@ export interface Kind {
 export interface SingleKind extends Kind {
   /** After the project's name. */
   readonly ending: string;
-  readonly name: string;
+  readonly name: Phrase;
   /** What it is for, in a few words. */
-  readonly what: string;
+  readonly what: Phrase;
   /** Its writer, with the libraries that it needs: loaded when a file of the kind is first made. */
   readonly load: () => Promise<(draft: Draft, options: PdfOptions) => Content | LongWork<Content>>;
 }
@@ -40,102 +41,102 @@ export const SINGLE_FILES = [
   {
     kind: 'pdf',
     ending: '.pdf',
-    name: 'Joined sheets, PDF',
-    what: 'to print at true scale at home',
+    name: say`Joined sheets, PDF`,
+    what: say`to print at true scale at home`,
     load: async () => (await import('../pdf/tiled')).pdfWork,
     weight: 12,
   },
   {
     kind: 'large',
     ending: '.large.pdf',
-    name: 'One large sheet, PDF',
-    what: 'for a print shop',
+    name: say`One large sheet, PDF`,
+    what: say`for a print shop`,
     load: async () => (await import('../pdf/large')).writeLargePdf,
     weight: 3,
   },
   {
     kind: 'printer-test',
     ending: '.printer-test.pdf',
-    name: 'Printer test, PDF',
-    what: 'two bars to measure, to correct the printer',
+    name: say`Printer test, PDF`,
+    what: say`two bars to measure, to correct the printer`,
     load: async () => (await import('../pdf/printer-test')).writePrinterTestPdf,
   },
   {
     kind: 'reference',
     ending: '.reference.pdf',
-    name: 'Reference sheet, PDF',
-    what: 'four marks to photograph beside a paper block',
+    name: say`Reference sheet, PDF`,
+    what: say`four marks to photograph beside a paper block`,
     load: async () => (await import('../pdf/reference')).writeReferencePdf,
   },
   {
     kind: 'projector',
     ending: '.projector.pdf',
-    name: 'Projector, PDF',
-    what: 'to throw on the cloth at true size',
+    name: say`Projector, PDF`,
+    what: say`to throw on the cloth at true size`,
     load: async () => (await import('../pdf/projector')).projectorWork,
     weight: 2,
   },
   {
     kind: 'svg',
     ending: '.svg',
-    name: 'Drawing, SVG',
-    what: 'true size, with named layers',
+    name: say`Drawing, SVG`,
+    what: say`true size, with named layers`,
     load: async () => (await import('../svg/pieces')).writeSvg,
   },
   {
     kind: 'blocks',
     ending: '.blocks.svg',
-    name: 'Fitted blocks, SVG',
-    what: 'each edge by its name, to correct and bring back',
+    name: say`Fitted blocks, SVG`,
+    what: say`each edge by its name, to correct and bring back`,
     load: async () => (await import('../svg/blocks')).writeBlocksSvg,
   },
   {
     kind: 'dxf',
     ending: '.dxf',
-    name: 'Cutting file, DXF',
-    what: 'millimetres, closed cut lines',
+    name: say`Cutting file, DXF`,
+    what: say`millimetres, closed cut lines`,
     load: async () => (await import('../dxf/blocks')).writeDxf,
   },
   {
     kind: 'r12',
     ending: '.r12.dxf',
-    name: 'Cutting file, DXF R12',
-    what: 'the same for old machines',
+    name: say`Cutting file, DXF R12`,
+    what: say`the same for old machines`,
     load: async () => (await import('../dxf/r12')).writeDxfR12,
   },
   {
     kind: 'guide',
     ending: '.guide.pdf',
-    name: 'Sewing guide, PDF',
-    what: 'steps, lay and shopping list, to print',
+    name: say`Sewing guide, PDF`,
+    what: say`steps, lay and shopping list, to print`,
     load: async () => (await import('../guide/pdf')).writeGuidePdf,
   },
   {
     kind: 'guide-html',
     ending: '.guide.html',
-    name: 'Sewing guide, page',
-    what: 'the same, to read on a screen',
+    name: say`Sewing guide, page`,
+    what: say`the same, to read on a screen`,
     load: async () => (await import('../guide/html')).writeGuideHtml,
   },
   {
     kind: 'fit',
     ending: '.fit.pdf',
-    name: 'Fit sheet, PDF',
-    what: 'body and finished garment side by side, on one page',
+    name: say`Fit sheet, PDF`,
+    what: say`body and finished garment side by side, on one page`,
     load: async () => (await import('../fit/pdf')).writeFitPdf,
   },
   {
     kind: 'report',
     ending: '.report.json',
-    name: 'Report',
-    what: 'every measure and check, for a program',
+    name: say`Report`,
+    what: say`every measure and check, for a program`,
     load: async () => (await import('../report/report')).writeReport,
   },
   {
     kind: 'handout',
     ending: '.handout.txt',
-    name: 'Handout',
-    what: 'the working, to read in class',
+    name: say`Handout`,
+    what: say`the working, to read in class`,
     load: async () => (await import('../guide/handout')).writeHandout,
   },
 ] as const satisfies readonly SingleKind[];

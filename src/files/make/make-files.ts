@@ -1,5 +1,6 @@
 import type { Draft } from '../../project';
 import { saveProject } from '../../project';
+import { words } from '../../words';
 import { MOST_NESTED } from '../nest/styles';
 import type { PdfOptions } from '../pen/options';
 import { type LongWork, type Progress, partOf } from '../work/long-work';
@@ -77,7 +78,7 @@ export async function* makeFiles(
     TOGETHER_FILES.filter(({ kind }) => kinds.includes(kind)).flatMap(({ kind }) => made.get(kind) ?? []);
   const files = [...singles, ...together(wanted)];
   if (!wanted.includes('zip')) return files;
-  yield { share: 1, doing: 'packing' };
+  yield { share: 1, doing: words`packing` };
   const folder = (job: FileJob) => (jobs.length > 1 ? `${job.name}/` : '');
   const packed = [
     ...jobs.flatMap((job) => [

@@ -1,7 +1,7 @@
 import { baseline, INK, lineHeight, ptOfCapitals } from '../../drawing';
 import type { Mm } from '../../length';
 import { boxGrown, point } from '../../plane';
-import { say, words } from '../../words';
+import { number, say, words } from '../../words';
 import { scaleSentence } from '../content/rows';
 import {
   drawSquares,
@@ -34,7 +34,7 @@ export function* nestedLargeWork(nest: Nest, options: PdfOptions): LongWork<Uint
   const { scale, correctX, correctY } = project.paper;
   const factor = { x: scale * correctX, y: scale * correctY };
   const { drawings, styleOf, box } = nestSideBySide(nest, 'printed');
-  yield { share: 0, doing: 'one large sheet' };
+  yield { share: 0, doing: words`one large sheet` };
   const frame = frameAt(LARGE_MARGIN, LARGE_MARGIN, box, factor);
   const rows = keyRows(nest);
   const squares = squaresSize(project.paper);
@@ -56,7 +56,7 @@ export function* nestedLargeWork(nest: Nest, options: PdfOptions): LongWork<Uint
   refuseLargerThanPage(width, height, say`one large sheet`, { field: 'paper.scale' });
   const pen = startPdf(width, height, options.font, {
     title,
-    subject: `${nest.length} bodies on one drawing, one large sheet`,
+    subject: words`${number(nest.length)} bodies on one drawing, one large sheet`,
     date: options.date,
   });
   drawPaths(pen, drawings, boxGrown(box, 1), frame, factor.x, styleOf);

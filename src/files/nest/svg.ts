@@ -1,5 +1,6 @@
 import type { DrawnPath } from '../../drawing';
 import { boxGrown, point, straight } from '../../plane';
+import { number, words } from '../../words';
 import { SVG_LINES, SVG_WORDS, svgFile, svgGroup, svgPath, svgText, withWords } from '../svg/parts';
 import { keyRows } from './key';
 import { type Nest, nestSideBySide, nestTitle } from './nest';
@@ -19,7 +20,7 @@ const CAPITALS = 3.5;
 export function writeNestedSvg(nest: Nest): string {
   const { drawings, styleOf, bodyOf, box: lines } = nestSideBySide(nest, 'pieces');
   const paths = drawings.flatMap((drawing) => drawing.paths);
-  const words = drawings.flatMap((drawing) => drawing.texts);
+  const texts = drawings.flatMap((drawing) => drawing.texts);
   const of = (body: number | undefined) =>
     paths.filter((path) => bodyOf(path) === body).map((path) => svgPath(path, styleOf));
   const rows = keyRows(nest);
@@ -44,11 +45,11 @@ export function writeNestedSvg(nest: Nest): string {
   return svgFile(
     {
       title: nestTitle(nest),
-      about: `${nest.length} bodies on one drawing. One unit is one millimetre.`,
+      about: words`${number(nest.length)} bodies on one drawing. One unit is one millimetre.`,
       box: boxGrown(
         {
-          ...withWords(lines, words),
-          right: withWords(lines, [...words, ...keyRoom]).right,
+          ...withWords(lines, texts),
+          right: withWords(lines, [...texts, ...keyRoom]).right,
           bottom: lines.bottom + ROW * (rows.length + 0.5),
         },
         BORDER,
@@ -57,7 +58,7 @@ export function writeNestedSvg(nest: Nest): string {
     [
       svgGroup('common', SVG_LINES, of(undefined)),
       ...nest.map((_, body) => svgGroup(`body-${body + 1}`, SVG_LINES, of(body))),
-      svgGroup('text', SVG_WORDS, words.map(svgText)),
+      svgGroup('text', SVG_WORDS, texts.map(svgText)),
       svgGroup(
         'key',
         SVG_LINES,

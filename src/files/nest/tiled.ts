@@ -2,7 +2,8 @@ import { baseline, drawingInk, INK, lineHeight, type PieceDrawing } from '../../
 import { pieceName } from '../../edges';
 import { point } from '../../plane';
 import { type Draft, sheetsOf } from '../../project';
-import { number, own, printPhrase, say } from '../../words';
+import { paperName } from '../../sheets';
+import { number, own, printPhrase, words } from '../../words';
 import { sheetRemarks } from '../content/rows';
 import { drawFirst } from '../pdf/first-page';
 import { firstWords } from '../pdf/first-words';
@@ -28,7 +29,7 @@ export function* nestedWork(nest: Nest, options: PdfOptions): LongWork<Uint8Arra
   const { project } = first;
   const title = nestTitle(nest);
   const pieces = nestedPieces(nest, 'printed');
-  yield { share: 0, doing: 'laying out the sheets' };
+  yield { share: 0, doing: words`laying out the sheets` };
   const wholes = pieces.map((piece) => piece.whole);
   const whole: Draft = { ...first, pieces: wholes, printed: wholes, search: 'quick' };
   const plan = sheetsOf(whole);
@@ -36,35 +37,32 @@ export function* nestedWork(nest: Nest, options: PdfOptions): LongWork<Uint8Arra
   const page = firstPage(plan, project.units === 'inch');
   const pen = startPdf(page.width, page.height, options.font, {
     title,
-    subject: `${nest.length} bodies on one drawing, ${plan.sheets.length} sheets ${plan.paper.name}`,
+    subject: words`${number(nest.length)} bodies on one drawing, ${number(plan.sheets.length)} sheets ${paperName(plan.paper.name)}`,
     date: options.date,
   });
   const rows = keyRows(nest);
-  const words = firstWords(whole, options.date, options.fileName ?? 'nested.pdf');
+  const told = firstWords(whole, options.date, options.fileName ?? 'nested.pdf');
   drawFirst(
     pen,
     page,
     {
-      ...words,
+      ...told,
       title,
       sections: [
         {
-          title: printPhrase(say`${number(nest.length)} bodies on one drawing`, 'cm'),
+          title: words`${number(nest.length)} bodies on one drawing`,
           sentences: [
-            printPhrase(
-              say`The legs lie with their side lines and crotch lines on each other; each body has a line type, a colour and a number of its own. Cut lines, folds and notches are drawn for every body; what else is in a piece stands in its own pattern.`,
-              'cm',
-            ),
+            words`The legs lie with their side lines and crotch lines on each other; each body has a line type, a colour and a number of its own. Cut lines, folds and notches are drawn for every body; what else is in a piece stands in its own pattern.`,
           ],
         },
-        { title: 'Bodies', sentences: rows.map(({ name, says }) => `${name}: ${says}`) },
+        { title: words`Bodies`, sentences: rows.map(({ name, says }) => `${name}: ${says}`) },
       ],
     },
     whole,
     drawings,
   );
   pen.newPage(page.width, page.height);
-  pen.words(printPhrase(say`Key: ${own(title)}`, 'cm'), point(page.margin, baseline(page.margin, TITLE_PT)), {
+  pen.words(words`Key: ${own(title)}`, point(page.margin, baseline(page.margin, TITLE_PT)), {
     pt: TITLE_PT,
     colour: INK.cut,
   });
@@ -74,10 +72,10 @@ export function* nestedWork(nest: Nest, options: PdfOptions): LongWork<Uint8Arra
   const remarks = sheetRemarks(project.paper);
   const says = (shown: readonly PieceDrawing[]) => [
     `${shown.map(({ piece }) => printPhrase(pieceName(piece), project.units)).join(', ')} · ${title}`,
-    printPhrase(say`Test square: on the first sheet. Key: on the second.`, 'cm'),
+    words`Test square: on the first sheet. Key: on the second.`,
   ];
   for (const [i, sheet] of plan.sheets.entries()) {
-    yield { share: i / plan.sheets.length, doing: `sheet ${sheet.label}` };
+    yield { share: i / plan.sheets.length, doing: words`sheet ${own(sheet.label)}` };
     pen.newPage(plan.paper.width, plan.paper.height);
     drawSheet(pen, { plan, drawings, ink, says, remarks, styleOf }, sheet);
   }

@@ -51,13 +51,13 @@ export function writeLargePdf(draft: Draft, options: PdfOptions): Uint8Array {
   // The type's widths are known before the page is: its height follows from the words.
   const ruler = startPdf(width, 1000, options.font, { title: '', subject: '', date: options.date });
   const lines = wordLines(draft, width - LARGE_MARGIN - left, ruler.widthOf);
-  const words = lines.reduce((sum, { pt }) => sum + lineHeight(pt), 0);
-  const height = top + Math.max(squares.height, words) + LARGE_MARGIN;
+  const wordsHigh = lines.reduce((sum, { pt }) => sum + lineHeight(pt), 0);
+  const height = top + Math.max(squares.height, wordsHigh) + LARGE_MARGIN;
   refuseLargerThanPage(width, height, say`one large sheet`, { field: 'paper.scale' });
 
   const pen = startPdf(width, height, options.font, {
     title: project.name,
-    subject: `Lounge pant for ${project.body.label}, one large sheet`,
+    subject: words`Lounge pant for ${own(project.body.label)}, one large sheet`,
     date: options.date,
   });
   drawPaths(pen, drawings, box, frame, factor.x);

@@ -2,7 +2,7 @@ import { baseline, INK, type LineStyle, lineHeight } from '../../drawing';
 import type { Mm } from '../../length';
 import { point } from '../../plane';
 import type { Draft } from '../../project';
-import { correctionRemarks, printerTest } from '../../sheets';
+import { correctionRemarks, paperName, printerTest } from '../../sheets';
 import { mm, number, printPhrase, say, words } from '../../words';
 import type { PdfOptions } from '../pen/options';
 import { type Pen, startPdf } from '../pen/pen';
@@ -27,8 +27,8 @@ export function writePrinterTestPdf({ project }: Pick<Draft, 'project'>, options
   const { paper: settings, units } = project;
   const { paper, across, along } = printerTest(settings, units);
   const pen = startPdf(paper.width, paper.height, options.font, {
-    title: 'Printer test',
-    subject: `Two bars to measure, ${settings.sheet}`,
+    title: words`Printer test`,
+    subject: words`Two bars to measure, ${paperName(settings.sheet)}`,
     date: options.date,
   });
   const left = (paper.width - across) / 2;

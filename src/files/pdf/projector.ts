@@ -90,11 +90,11 @@ export function* projectorWork(draft: Draft, options: PdfOptions): LongWork<Uint
   const [first] = pages as [ProjectorPage, ...ProjectorPage[]];
   const pen = startPdf(first.width, first.height, options.font, {
     title: project.name,
-    subject: `Lounge pant for ${project.body.label}, to be projected at true size`,
+    subject: words`Lounge pant for ${own(project.body.label)}, to be projected at true size`,
     date: options.date,
   });
   for (const [i, page] of pages.entries()) {
-    yield { share: i / pages.length, doing: `page ${i + 1}` };
+    yield { share: i / pages.length, doing: words`page ${number(i + 1)}` };
     if (i > 0) pen.newPage(page.width, page.height);
     drawGround(pen, page, ground, GRID[units].side, project.projector.line);
     drawPaths(pen, page.drawings, page.box, page.frame, 1, styleOf);

@@ -36,8 +36,8 @@ export function writeReferencePdf({ project }: Pick<Draft, 'project'>, options: 
   const { paper, left, top } = referenceSheet(settings, units);
   const { correctX, correctY } = settings;
   const pen = startPdf(paper.width, paper.height, options.font, {
-    title: 'Reference sheet',
-    subject: 'Four marks to photograph beside a paper block',
+    title: words`Reference sheet`,
+    subject: words`Four marks to photograph beside a paper block`,
     date: options.date,
   });
   const { width, height, check } = REFERENCE;

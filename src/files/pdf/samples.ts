@@ -72,18 +72,22 @@ export function* samplesWork(drafts: readonly [Draft, ...Draft[]], options: PdfO
   const { page, packed } = laidPages(samples, project.paper.sheet, project.units);
   const pages = [...new Set(packed.map((place) => place.page))];
   const title = words`${own(project.name)}: samples at a quarter`;
+  const sheets = say`${number(pages.length)} pages ${own(page.name)}`;
   const pen = startPdf(page.width, page.height, options.font, {
     title,
-    subject: `${drafts.length === 1 ? '1 body' : `${drafts.length} bodies`}, a quarter of true size, ${pages.length} pages ${page.name}`,
+    subject:
+      drafts.length === 1
+        ? words`1 body, a quarter of true size, ${sheets}`
+        : words`${number(drafts.length)} bodies, a quarter of true size, ${sheets}`,
     date: options.date,
   });
-  for (const number of pages) {
-    yield { share: number / pages.length, doing: `page ${number + 1}` };
-    if (number > 0) pen.newPage(page.width, page.height);
+  for (const one of pages) {
+    yield { share: one / pages.length, doing: words`page ${number(one + 1)}` };
+    if (one > 0) pen.newPage(page.width, page.height);
     drawPageHead(
       pen,
       page,
-      words`${own(title)}, to look at and not for cutting out · ${own(`${number + 1}`)} of ${own(`${pages.length}`)}`,
+      words`${own(title)}, to look at and not for cutting out · ${number(one + 1)} of ${number(pages.length)}`,
       scale.x,
       project.units,
     );

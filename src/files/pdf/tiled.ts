@@ -2,8 +2,8 @@ import { drawingInk, type PieceDrawing, placedDrawings } from '../../drawing';
 import { pieceName } from '../../edges';
 import type { Mm } from '../../length';
 import { type Draft, sheetsOf } from '../../project';
-import { PAPER_SIZES, type SheetPlan } from '../../sheets';
-import { words } from '../../words';
+import { PAPER_SIZES, paperName, type SheetPlan } from '../../sheets';
+import { number, own, words } from '../../words';
 import { sheetRemarks } from '../content/rows';
 import type { PdfOptions } from '../pen/options';
 import { startPdf } from '../pen/pen';
@@ -28,7 +28,7 @@ export function* pdfWork(draft: Draft, options: PdfOptions, start = startPdf): L
   const page = firstPage(plan, project.units === 'inch');
   const pen = start(page.width, page.height, options.font, {
     title: project.name,
-    subject: `Lounge pant for ${project.body.label}, ${plan.sheets.length} sheets ${plan.paper.name}`,
+    subject: words`Lounge pant for ${own(project.body.label)}, ${number(plan.sheets.length)} sheets ${paperName(plan.paper.name)}`,
     date: options.date,
   });
   const fileName = options.fileName ?? `${safeFileName(project.name)}.pdf`;
@@ -40,7 +40,7 @@ export function* pdfWork(draft: Draft, options: PdfOptions, start = startPdf): L
     words`Test square: on the first sheet.`,
   ];
   for (const [i, sheet] of plan.sheets.entries()) {
-    yield { share: i / plan.sheets.length, doing: `sheet ${sheet.label}` };
+    yield { share: i / plan.sheets.length, doing: words`sheet ${own(sheet.label)}` };
     pen.newPage(plan.paper.width, plan.paper.height);
     drawSheet(pen, { plan, drawings, ink, says, remarks }, sheet);
   }

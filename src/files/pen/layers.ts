@@ -1,20 +1,27 @@
 import type { jsPDF } from 'jspdf';
 import type { Layer } from '../../drawing';
+import { type Phrase, said, say } from '../../words';
 
 /** What can be switched on and off in a PDF: the drawing's layers, and what belongs to the sheets. */
 export type PdfLayer = Layer | 'joins';
 
 /** The layers by the names that a reader's list shows, from the top of the list. */
-const NAMES: Readonly<Record<PdfLayer, string>> = {
-  cut: 'Cut line',
-  stitch: 'Stitching',
-  folds: 'Folds',
-  levels: 'Levels and side',
-  marks: 'Notches and grain',
-  text: 'Words',
-  joins: 'Joins and sheet labels',
+const NAMES: Readonly<Record<PdfLayer, Phrase>> = {
+  cut: say`Cut line`,
+  stitch: say`Stitching`,
+  folds: say`Folds`,
+  levels: say`Levels and side`,
+  marks: say`Notches and grain`,
+  text: say`Words`,
+  joins: say`Joins and sheet labels`,
 };
 const ORDER = Object.keys(NAMES) as readonly PdfLayer[];
+
+/** A text in the document's own code: plain letters as they are, others as UTF-16 (ISO 32000-1, 7.9.2.2). */
+const textString = (text: string): string =>
+  /^[\w ]*$/.test(text)
+    ? `(${text})`
+    : `<${[...`\uFEFF${text}`].map((letter) => letter.charCodeAt(0).toString(16).padStart(4, '0')).join('')}>`;
 
 /** What the writer keeps to itself but calls out at the right moments. */
 interface Inside {
@@ -52,7 +59,7 @@ export function pdfLayers(doc: jsPDF): (layer: PdfLayer, draw: () => void) => vo
   events.subscribe('putResources', () => {
     for (const layer of shown()) {
       objects.set(layer, newObject());
-      out(`<</Type /OCG /Name (${NAMES[layer]})>>`);
+      out(`<</Type /OCG /Name ${textString(said(NAMES[layer]))}>>`);
       out('endobj');
     }
   });

@@ -2,6 +2,7 @@ import type { Block } from '../../block';
 import { LINE_STYLES, type Stroke } from '../../drawing';
 import { boxGrown, type Curve, curveMap, curvesBounds, outlineCurves, point, straight } from '../../plane';
 import type { Draft } from '../../project';
+import { own, words } from '../../words';
 import { SVG_LINES, SVG_WORDS, svgFile, svgGroup, svgNamedPath, svgText } from './parts';
 
 /** Between the two blocks, and white round them. */
@@ -24,8 +25,8 @@ export function writeBlocksSvg({ blocks, project }: Draft): string {
   ];
   const all = placed.flatMap(({ block, dx }) => outlineCurves(block.edges).map((curve) => movedBy(curve, dx)));
   const frame = {
-    title: `${project.name}: blocks`,
-    about: `Fitted blocks for ${project.body.label}, net. One unit is one millimetre.`,
+    title: words`${own(project.name)}: blocks`,
+    about: words`Fitted blocks for ${own(project.body.label)}, net. One unit is one millimetre.`,
     box: boxGrown(curvesBounds(all), BORDER),
   };
   return svgFile(
@@ -55,7 +56,7 @@ function blockGroup(block: Block, dx: number): string {
     svgGroup(`${part}-text`, SVG_WORDS, [
       svgText({
         at: { x: dx + (Math.min(...xs) + Math.max(...xs)) / 2, y: (hipLevel + kneeLevel) / 2 },
-        text: part,
+        text: part === 'front' ? words`front` : words`back`,
         size: LETTERS,
         turn: 0,
         says: 'half',

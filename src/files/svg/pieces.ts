@@ -1,6 +1,7 @@
 import { drawingInk, inkBounds, LAYERS, placedDrawings, printedStyle, uprightPlaces } from '../../drawing';
 import { boxGrown } from '../../plane';
 import type { Draft } from '../../project';
+import { own, words } from '../../words';
 import { SVG_LINES, SVG_WORDS, svgFile, svgGroup, svgPath, svgText, withWords } from './parts';
 
 /** White round the drawing. */
@@ -17,7 +18,7 @@ export function writeSvg(draft: Draft): string {
   const texts = drawings.flatMap((drawing) => drawing.texts);
   const frame = {
     title: project.name,
-    about: `Lounge pant for ${project.body.label}. One unit is one millimetre.`,
+    about: words`Lounge pant for ${own(project.body.label)}. One unit is one millimetre.`,
     box: boxGrown(withWords(inkBounds(drawingInk(drawings)), texts), BORDER),
   };
   const groups = LAYERS.map((layer) => {

@@ -1,3 +1,5 @@
+import { number, type PhraseValue, words } from '../../words';
+
 /** How far long work has come. */
 export interface Progress {
   /** 0 … 1. */
@@ -5,6 +7,10 @@ export interface Progress {
   /** What is just being done, in a word or two, e.g. `sheet B3`. */
   readonly doing: string;
 }
+
+/** “Ada, 3 of 12”: what is being done, of how many. */
+export const countedOff = (what: PhraseValue, index: number, count: number): string =>
+  words`${what}, ${number(index + 1)} of ${number(count)}`;
 
 /** Long work, cut into short steps: it tells after each how far it has come, and gives what it made at the end. */
 export type LongWork<T> = Generator<Progress, T, undefined> | AsyncGenerator<Progress, T>;

@@ -4,11 +4,13 @@ export const filesClass = {
   '1 pattern made': 'trade',
   Cloth: 'trade',
   'Cloth {0} wide': 'trade', // {0} mm(width)
+  'Columns not used: {0}.': 'plain', // {0} own(unused.join(', '))
   'For all together': 'plain',
   'Hem cord': 'trade',
   'Hem elastic': 'trade',
   'Hip, finished': 'trade',
   Inseam: 'trade',
+  'Left out, because it belongs to one body: {0}.': 'plain', // {0} own(leftOut.join(', '))
   'Legwork · class summary · {0} rows · lengths in cm': 'ours: the name', // {0} rows
   'Legwork · class summary · {0} rows · lengths in inches': 'ours: the name', // {0} rows
   'Look at': 'plain',
@@ -17,6 +19,7 @@ export const filesClass = {
   'No column of that name was found; not known are {0} and {1} more.': 'plain', // {0} shown, {1} number(more)
   'No column of that name was found; not known are {0}.': 'plain', // {0} shown
   'No {0} of the chosen width is wide enough.': 'plain', // {0} inside(NEED_NAMES[kind])
+  'Not made, {0}: {1}': 'plain', // {0} own(kind), {1} inTurn(error.problems.map(({ phrase }) => phrase))
   'Paper: 1 sheet': 'plain',
   'Paper: {0} sheets': 'plain', // {0} number(sheets)
   Row: 'plain',
@@ -27,11 +30,13 @@ export const filesClass = {
   'Waist elastic': 'trade',
   Wide: 'trade: of cloth, from selvedge to selvedge',
   'a quotation mark is opened in row {0} and never closed, so all that follows is one cell.': 'plain', // {0} number(row, 0)
+  'a typed length of elastic': 'trade',
   'and {0} more, marked {1} below': 'plain', // {0} number(look.length - MOST_NAMED), {1} own(LOOK_SIGN)
   'are columns for the same thing; only one of them may stay.': 'plain',
   'blocks that were brought along fit one body only; choose drafted blocks, to draft a class.': 'trade',
   centimetres: 'standard: SI, and the inch',
   'column {0}': 'plain', // {0} own(nameOf(kind))
+  'corrections after wearing': 'plain',
   'empty: as the project': 'plain',
   example: 'plain',
   'has a row of more than {0} cells; a table of bodies has a column for each measurement.': 'plain', // {0} number(MOST_CELLS, 0)
@@ -56,11 +61,15 @@ export const filesClass = {
   'nobody needs a look': 'plain',
   'none fits': 'plain',
   'not made': 'plain',
+  'on one drawing': 'plain',
   'row {0}': 'plain', // {0} number(row)
+  'samples at a quarter': 'plain',
   'the measurements stand below one another; turn the table, so that each body is one row.': 'plain',
+  'the summary': 'plain',
   'was read as {0}; {1}.': 'plain', // {0} mm(read.value), {1} limits
   'was read as {0}; {1}. In {2} it would do: write the unit into the head or the cell.': 'plain', // {0} mm(read.value), {1} limits, {2} UNIT_NAMES[other]
   what: 'plain',
+  'what left and right have more': 'plain',
   'where the tape goes': 'plain',
   'yes where one is worn': 'plain',
   '{0} (row {1})': 'plain', // {0} own(name), {1} number(row)
@@ -73,6 +82,7 @@ export const filesClass = {
   '{0} patterns made': 'trade', // {0} number(made.length)
   '{0} rows': 'plain', // {0} number(bodies.length, 0)
   '{0}, {1} wide': 'plain', // {0} NEED_NAMES[kind], {1} mm(width)
+  '{0}: class summary': 'plain', // {0} own(content.title)
   '{0}: {1} for 1 learner': 'plain', // {0} whole, {1} amount(length)
   '{0}: {1} for {2} learners': 'plain', // {0} whole, {1} amount(length), {2} number(learners)
   '{0}; empty: as the project': 'plain', // {0} inTurn(Object.values(LENGTH_NAMES), ', ')

@@ -17,6 +17,8 @@ export const filesFit = {
   finished: 'ours: finished, of the garment, beside the body',
   room: 'trade',
   '{0} Not measured: estimated from the others, from open surveys of people.': 'plain', // {0} own(ESTIMATED)
+  '{0}, continued': 'plain', // {0} own(under)
   '{0}, left leg': 'plain', // {0} name
   '{0}, right leg': 'plain', // {0} name
+  '{0}: fit sheet': 'trade', // {0} own(content.title)
 } as const;

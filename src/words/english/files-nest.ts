@@ -1,5 +1,6 @@
 // Written by `npm run words`, save where each comes from.
 export const filesNest = {
+  Bodies: 'plain',
   'Key: {0}': 'plain', // {0} own(title)
   'Print at 100 %, no fit to page. Measure both squares before cutting.': 'plain',
   'Test square: on the first sheet. Key: on the second.': 'plain',
@@ -12,11 +13,13 @@ export const filesNest = {
   dots: 'standard: ISO 128, line types',
   'finished: hip {0}, inseam {1}, hem {2}': 'trade', // {0} mm(measures.hipGirthFinished), {1} own(measureTold(draft, 'inseamFront', l)), {2} own(measureTold(draft, 'hemGirthFinished', l))
   'inside leg': 'trade',
+  'laying out the sheets': 'plain',
   'long dash, dot': 'standard: ISO 128, line types',
   'long dash, short dash': 'standard: ISO 128, line types',
   'long dash, three dots': 'standard: ISO 128, line types',
   'long dash, two short dashes': 'standard: ISO 128, line types',
   'one large sheet': 'plain',
+  'sheet {0}': 'plain', // {0} own(sheet.label)
   'short dashes': 'standard: ISO 128, line types',
   solid: 'standard: ISO 128, line types',
   'two dashes, dot': 'standard: ISO 128, line types',
@@ -24,5 +27,8 @@ export const filesNest = {
   'wide dashes': 'standard: ISO 128, line types',
   '{0} and {1} more': 'plain', // {0} own(project.name), {1} number(others.length)
   '{0} bodies on one drawing': 'plain', // {0} number(nest.length)
+  '{0} bodies on one drawing, one large sheet': 'plain', // {0} number(nest.length)
+  '{0} bodies on one drawing, {1} sheets {2}': 'plain', // {0} number(nest.length), {1} number(plan.sheets.length), {2} paperName(plan.paper.name)
+  '{0} bodies on one drawing. One unit is one millimetre.': 'plain', // {0} number(nest.length)
   '{0}, {1} bodies': 'plain', // {0} own(project.name), {1} number(nest.length)
 } as const;

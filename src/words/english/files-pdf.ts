@@ -1,5 +1,6 @@
 // Written by `npm run words`, save where each comes from.
 export const filesPdf = {
+  '1 body, a quarter of true size, {0}': 'plain', // {0} sheets
   '1 sheet': 'plain',
   '1 square = {0}': 'plain', // {0} own(GRID[units].name)
   '1. Print it at 100 %, without fit to page. From mark to mark A to B measures {0}, A to D {1}, E to F {2}.': 'plain', // {0} both(REFERENCE.width), {1} both(REFERENCE.height), {2} both(REFERENCE.check)
@@ -25,6 +26,7 @@ export const filesPdf = {
   'Choose true size, 100 %; switch off everything like fit to page or shrink. Print this sheet alone first and measure both squares along all sides, from the middle of a line to the middle of the other. If one is wrong, set the printer right before you print the rest.':
     'plain',
   'Cut {0}': 'trade', // {0} own(listed(cutRows(draft), '; '))
+  'Four marks to photograph beside a paper block': 'trade',
   'It is photographed beside a block on paper, so that Legwork can flatten the picture and draw the block at its true size.':
     'ours: the name',
   'Join the rows first, then the rows to each other.': 'plain',
@@ -36,6 +38,9 @@ export const filesPdf = {
   'Lay the sheets out as on the map. Where a sheet has a neighbour on its left or above it, cut off its white margin along the thin line on that side.':
     'plain',
   'Legwork · lounge pant, each leg one piece · {0} · {1}': 'ours: the name', // {0} own(dated(date)), {1} own(fileName)
+  'Lounge pant for {0}, one large sheet': 'plain', // {0} own(project.body.label)
+  'Lounge pant for {0}, to be projected at true size': 'plain', // {0} own(project.body.label)
+  'Lounge pant for {0}, {1} sheets {2}': 'plain', // {0} own(project.body.label), {1} number(plan.sheets.length), {2} paperName(plan.paper.name)
   'Measure, to prove the joins: {0}.': 'plain', // {0} own(controls.join(', '))
   'Mind – printer: {0}': 'ours: a verdict, good, mind or wrong', // {0} remark
   'Print at 100 %': 'plain',
@@ -47,21 +52,25 @@ export const filesPdf = {
   'The drawing keeps {0} mm from the edges of the paper. If your printer cuts some of it off, choose a wider margin.':
     'plain', // {0} number(margin, 1)
   'The short bar is {0}, the long bar {1}.': 'ours: the long and the short bar of the test page', // {0} mm(across), {1} mm(along)
+  'Two bars to measure, {0}': 'plain', // {0} paperName(settings.sheet)
   'a piece is {0} long even at a quarter, longer than any paper.': 'plain', // {0} mm(widest)
   'cut along this line': 'plain',
   'hip {0}, inseam {1}': 'trade', // {0} mm(measures.hipGirthFinished), {1} mm(leg.measures.inseamFront)
   'long bar: {0}': 'ours: the long and the short bar of the test page', // {0} mm(along)
+  'page {0}': 'plain', // {0} number(i + 1)
   'short bar: {0}': 'ours: the long and the short bar of the test page', // {0} mm(across)
   'the next sheet lies from this line on': 'plain',
   'the piece': 'plain',
+  '{0} bodies, a quarter of true size, {1}': 'plain', // {0} number(drafts.length), {1} sheets
   '{0} of cloth': 'trade', // {0} mm(BAR)
+  '{0} pages {1}': 'plain', // {0} number(pages.length), {1} own(page.name)
   '{0} sheets': 'plain', // {0} number(count)
   '{0} would be {1} long; a PDF page can be {2} at most: take the joined sheets instead': 'standard: PDF, ISO 32000', // {0} what, {1} mm(longest), {2} mm(LARGEST_PAGE)
   '{0} {1} (by area no fewer than {2})': 'plain', // {0} count === 1 ? say`1 sheet` : say`${number(count)} sheets`, {1} paperName(plan.paper.name), {2} number(plan.lowerBound)
   '{0} · first sheet, continued': 'plain', // {0} own(words.under)
   '{0} · page {1} of {2}': 'plain', // {0} whose, {1} number(i + 1), {2} number(pages.length)
   '{0}, cut {1}': 'trade', // {0} pieceName(piece), {1} number(piece.cut)
-  '{0}, to look at and not for cutting out · {1} of {2}': 'plain', // {0} own(title), {1} own(`${number + 1}`), {2} own(`${pages.length}`)
+  '{0}, to look at and not for cutting out · {1} of {2}': 'plain', // {0} own(title), {1} number(one + 1), {2} number(pages.length)
   '{0}: samples at a quarter': 'trade: small patterns, to show in class', // {0} own(project.name)
   '{0}: {1} when joined': 'plain', // {0} name, {1} mm(length)
 } as const;

@@ -9,9 +9,13 @@ import { filesClass } from './files-class';
 import { filesContent } from './files-content';
 import { filesFit } from './files-fit';
 import { filesGuide } from './files-guide';
+import { filesMake } from './files-make';
 import { filesNest } from './files-nest';
 import { filesPdf } from './files-pdf';
+import { filesPen } from './files-pen';
 import { filesRead } from './files-read';
+import { filesSvg } from './files-svg';
+import { filesWork } from './files-work';
 import { leg } from './leg';
 import { project } from './project';
 import { sewing } from './sewing';
@@ -54,9 +58,13 @@ export const english = {
   ...filesContent,
   ...filesFit,
   ...filesGuide,
+  ...filesMake,
   ...filesNest,
   ...filesPdf,
+  ...filesPen,
   ...filesRead,
+  ...filesSvg,
+  ...filesWork,
   ...leg,
   ...project,
   ...sewing,

@@ -120,6 +120,7 @@ export const project = {
   'its turning crosses the lines of the leg; a longer leg or a narrower hem would do.': 'trade',
   'its turning crosses the lines of the leg; a narrower elastic, or a casing or band of its own, would do.': 'trade',
   'leaves {0} of inseam to the leg; at least {1} must stay, so a lower band or a longer leg would do.': 'trade', // {0} mm(inseam), {1} mm(SHORTEST_LEG)
+  'left {0}, right {1}': 'plain', // {0} own(print(left)), {1} own(print(right))
   'must be a list of curves.': 'plain',
   'must be a point: [x, y] in millimetres.': 'plain',
   'must be an object in braces.': 'plain',

@@ -8,13 +8,11 @@ export const workbenchClass = {
   'Bodies on one drawing': 'plain',
   'Choose a table': 'plain',
   'Choose another table': 'plain',
-  'Columns not used: {0}.': 'plain', // {0} inRow(unused.map((one) => say`${own(one)}`))
   'Each row of a table brings a body; cloth, leg, edges and paper are those of “{0}”.': 'trade', // {0} own(name)
   'First put right what is asked for: every row is drafted with these choices.': 'plain',
   'Fit sheets': 'trade: what a fitting is held against',
   'How far the table is looked through': 'plain',
   'In the set, beside the summary': 'plain',
-  'Left out, because it belongs to one body: {0}.': 'plain', // {0} inRow(leftOut.map((one) => say`${own(one)}`))
   'Make the set, ZIP': 'standard: the ZIP format',
   Patterns: 'trade',
   'Samples at a quarter': 'trade: small patterns, to show in class',

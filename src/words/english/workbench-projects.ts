@@ -5,7 +5,6 @@ export const workbenchProjects = {
   'A body that is kept apart can be put into any project. None is kept yet.': 'plain',
   'A project': 'plain',
   'A project that can’t be read here': 'plain',
-  Bodies: 'plain',
   'Copied. Whoever has the link has the whole project; nobody else gets it.': 'plain',
   'Copy a link': 'plain',
   'Copy the link from here.': 'plain',

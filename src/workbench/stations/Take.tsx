@@ -1,6 +1,6 @@
 import { type ReactNode, useRef } from 'react';
 import { type FileKind, SINGLE_FILES } from '../../files';
-import { own, type Phrase, said, say, words } from '../../words';
+import { type Phrase, said, say, words } from '../../words';
 import { readProjects } from '../class/read-projects';
 import { TakeClass } from '../class/TakeClass';
 import { FileInput } from '../fields/FileInput';
@@ -14,8 +14,6 @@ const FILES = [
   ...SINGLE_FILES,
   { kind: 'zip', name: say`Everything, ZIP`, what: say`the project and all files above` },
 ] as const;
-
-const phraseOf = (name: Phrase | string): Phrase => (typeof name === 'string' ? say`${own(name)}` : name);
 
 /** The pattern's files, to take away: made beside the screen, with their progress, until they are stopped. */
 export function Take() {
@@ -39,7 +37,7 @@ export function Take() {
   return (
     <>
       <div className="take">
-        {FILES.map(({ kind, name, what }) => button(kind, phraseOf(name), phraseOf(what), () => take(kind)))}
+        {FILES.map(({ kind, name, what }) => button(kind, name, what, () => take(kind)))}
         {button('nested', say`Several bodies on one drawing`, say`choose up to eleven more project files`, () =>
           others.current?.click(),
         )}

@@ -14,7 +14,7 @@ import {
   zipFiles,
 } from '../../files';
 import { draft, type Project, withFewestSheets } from '../../project';
-import { number, type Problem, Refusal, words } from '../../words';
+import { number, type Problem, Refusal, speakNamed, words } from '../../words';
 
 /** Files of one project, or of several. */
 export interface ProjectsOrder {
@@ -34,7 +34,12 @@ export interface ClassOrder {
 }
 
 /** What is asked of the worker. */
-export type FilesOrder = (ProjectsOrder | ClassOrder) & { readonly font: Uint8Array; readonly date: Date };
+export type FilesOrder = (ProjectsOrder | ClassOrder) & {
+  readonly font: Uint8Array;
+  readonly date: Date;
+  /** The page's, by its name: the worker speaks none before it is told. */
+  readonly language: string;
+};
 
 /** A class as it was looked through. */
 export interface LookedThrough extends Pick<ClassTable, 'unused' | 'leftOut'> {
@@ -66,8 +71,8 @@ const answer = (message: FilesAnswer) => postMessage(message);
 const onlooker = { onProgress: (progress: Progress) => answer({ progress }) };
 
 addEventListener('message', ({ data }: MessageEvent<FilesOrder>) => {
-  const done = 'table' in data ? classed(data, data) : filled(data, data).then((file) => ({ file }));
-  void done
+  void speakNamed(data.language)
+    .then(() => ('table' in data ? classed(data, data) : filled(data, data).then((file) => ({ file }))))
     .then(answer)
     .catch((error: unknown) =>
       answer(error instanceof Refusal ? { problems: error.problems } : { fault: faultOf(error) }),

@@ -1,5 +1,5 @@
 import type { Progress } from '../../files';
-import { printProblem, said, say } from '../../words';
+import { printProblem, said, say, spokenName } from '../../words';
 import { download } from '../save/download';
 import { NOT_FETCHED, tellFault } from '../save/faults';
 import { useBench } from '../store/bench';
@@ -73,7 +73,7 @@ export function takeFiles(order: ProjectsOrder | ClassOrder, hearer: Hearer): Ta
   printFont().then(
     (font) => {
       try {
-        worker.postMessage({ ...order, font, date: new Date() } satisfies FilesOrder);
+        worker.postMessage({ ...order, font, date: new Date(), language: spokenName() } satisfies FilesOrder);
       } catch (fault) {
         failed(fault);
         end();
