@@ -115,7 +115,7 @@ describe('the made-up language', () => {
   it('is heard in all of a class', async () => {
     const table = readTableOf(
       ['Name,Waist (cm),Hip (cm),Body rise (cm),Inside leg (cm),Zz', 'Zzz,74,102,27,76,1', 'Zzzz,80,108,28,78,']
-        .concat(['Zzzzz,7,102,27,76,', ',120,95,27,75,'])
+        .concat(['Zzzzz,7,102,27,76,', 'Zzzzzz,120,95,27,75,'])
         .join('\n'),
       projectWith({ name: 'Zzz', paper: { sheet: 'A1' }, waist: { elasticLength: 700 } }),
     );

@@ -43,8 +43,8 @@ const flat = (points: readonly Point[], closed: boolean) => {
 function parsedEntities(text: string): readonly (readonly [entity: IEntity, by: Point])[] {
   const parsed = new DxfParser().parseSync(text);
   if (!parsed) throw new Error('not a DXF file');
-  return parsed.entities.flatMap((entity) => {
-    if (entity.type !== 'INSERT') return [[entity, { x: 0, y: 0 }] as const];
+  return parsed.entities.flatMap((entity): readonly (readonly [entity: IEntity, by: Point])[] => {
+    if (entity.type !== 'INSERT') return [[entity, { x: 0, y: 0 }]];
     const { name, position } = entity as IInsertEntity;
     return (parsed.blocks[name]?.entities ?? []).map((inner) => [inner, position] as const);
   });

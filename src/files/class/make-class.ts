@@ -46,7 +46,7 @@ export async function* makeClass(
   const zip = zipWriter(options.date, write);
   const { rows } = table;
   const { units } = project;
-  const own = kinds.filter((kind): kind is Exclude<ClassKind, TogetherFile> => !isTogether(kind));
+  const single = kinds.filter((kind): kind is Exclude<ClassKind, TogetherFile> => !isTogether(kind));
   const together = TOGETHER.filter((kind) => kinds.includes(kind));
   const names = unlikeNames(rows.map(({ name }) => safeFileName(name)));
   const each = 1 / (rows.length * (1 + TOGETHER_WEIGHT * together.length));
@@ -61,7 +61,7 @@ export async function* makeClass(
     }
     const job: FileJob = { name: names[i] ?? safeFileName(row.name), draft: withFewestSheets(drafted.value) };
     try {
-      const files = yield* partOf(makeFiles([job], own, options), i * each, (i + 1) * each, row.name);
+      const files = yield* partOf(makeFiles([job], single, options), i * each, (i + 1) * each, row.name);
       zip.add({ name: `${job.name}/${job.name}.legwork.json`, content: saveProject(job.draft.project) });
       for (const file of files) zip.add({ ...file, name: `${job.name}/${file.name}` });
       members.push(madeMember(row, job.draft));

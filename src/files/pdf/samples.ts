@@ -91,7 +91,7 @@ export function* samplesWork(drafts: readonly [Draft, ...Draft[]], options: PdfO
       scale.x,
       project.units,
     );
-    for (const place of packed) if (place.page === number) drawSample(pen, place.sample, place, scale);
+    for (const place of packed) if (place.page === one) drawSample(pen, place.sample, place, scale);
   }
   return pen.bytes();
 }
