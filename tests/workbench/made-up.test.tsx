@@ -10,6 +10,7 @@ import { chooseTable } from '../../src/workbench/class/class-table';
 import { useProjectsOpen } from '../../src/workbench/faults/projects-open';
 import { useManner } from '../../src/workbench/look/manner';
 import { openFromFile } from '../../src/workbench/open/open';
+import { useOffered } from '../../src/workbench/open/repairs';
 import PhotoScreen from '../../src/workbench/photo/PhotoScreen';
 import { copyOf } from '../../src/workbench/shelf/copy';
 import { onThisPage } from '../../src/workbench/shelf/start';
@@ -188,8 +189,7 @@ describe('in the made-up language the page shows no English', () => {
     await act(() => openFromFile(new File([hip], 'zzz.legwork.json')));
     await screen.findByRole('dialog');
     expect(escaped(/^(Legwork|legwork|json|inch)$/)).toEqual([]);
-    cleanup();
-    render(<Workbench />);
+    act(() => useOffered.setState({ offered: undefined }));
     await act(() => openFromFile(new File(['zzz'], 'zzz')));
     expect(await screen.findByRole('alert')).toBeTruthy();
     expect(escaped()).toEqual([]);
