@@ -52,7 +52,7 @@ export const filesPdf = {
   'The drawing keeps {0} mm from the edges of the paper. If your printer cuts some of it off, choose a wider margin.':
     'plain', // {0} number(margin, 1)
   'The short bar is {0}, the long bar {1}.': 'ours: the long and the short bar of the test page', // {0} mm(across), {1} mm(along)
-  'Two bars to measure, {0}': 'plain', // {0} paperName(settings.sheet)
+  'Two bars to measure, {0}': 'ours: the long and the short bar of the test page', // {0} paperName(settings.sheet)
   'a piece is {0} long even at a quarter, longer than any paper.': 'plain', // {0} mm(widest)
   'cut along this line': 'plain',
   'hip {0}, inseam {1}': 'trade', // {0} mm(measures.hipGirthFinished), {1} mm(leg.measures.inseamFront)
