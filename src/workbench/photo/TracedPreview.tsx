@@ -1,5 +1,5 @@
 import { BLOCK_EDGES, type TracedBlock } from '../../block';
-import { type Curve, curveMap, flattenCurves, pointsBounds } from '../../plane';
+import { type Curve, curveMap, flattenCurves, mapTuple, pointsBounds } from '../../plane';
 import { words } from '../../words';
 import { pathText } from '../table/path-text';
 
@@ -40,5 +40,4 @@ export function TracedPreview({ front, back }: { readonly front: TracedBlock; re
   );
 }
 
-const curveOf = (points: TracedBlock['edges']['waist'][number]): Curve =>
-  points.map(([x, y]) => ({ x, y })) as unknown as Curve;
+const curveOf = (points: TracedBlock['edges']['waist'][number]): Curve => mapTuple(points, ([x, y]) => ({ x, y }));

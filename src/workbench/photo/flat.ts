@@ -8,6 +8,7 @@ import {
   homographyInverse,
   homographyPoint,
   homographyThrough,
+  mapTuple,
   type Point,
   pointsBounds,
   seenError,
@@ -38,7 +39,7 @@ function rectangleOf(shot: Shot): readonly Point[] {
 /** How a photograph is flattened; undefined where its four corners cross over or lie on a line. */
 export function flatOf(shot: Shot): Flat | undefined {
   const paper = rectangleOf(shot);
-  const seen = shot.corners.map((from, i) => ({ from, to: paper[i] })) as unknown as FourSeen;
+  const seen = mapTuple(shot.corners, (from, i) => ({ from, to: paper[i] as Point }));
   const toPaper = homographyThrough(seen);
   return toPaper && { seen, toPaper, toPicture: homographyInverse(toPaper) };
 }

@@ -1,6 +1,6 @@
 import { type BlockEdge, type BlockMarks, type Landmark, withEdgePoint } from '../../block';
 import type { Mm } from '../../length';
-import type { Point } from '../../plane';
+import { mapTuple, type Point } from '../../plane';
 import { REFERENCE } from '../../sheets';
 
 export type Part = 'front' | 'back';
@@ -94,11 +94,11 @@ export function markAt(work: PhotoWork, shot: number, id: MarkId): Point | undef
 export function withMark(work: PhotoWork, shot: number, id: MarkId, at: Point): PhotoWork {
   const now = work.shots[shot];
   if (!now) return work;
-  if (id.kind === 'corner') return withShot(work, shot, { corners: now.corners.with(id.index, at) as unknown as Four });
+  const set = (mark: Point, index: number): Point => ('index' in id && index === id.index ? at : mark);
+  if (id.kind === 'corner') return withShot(work, shot, { corners: mapTuple(now.corners, set) });
   if (id.kind === 'check') {
     if (!now.check) return work;
-    const ends = now.check.ends.with(id.index, at) as unknown as readonly [Point, Point];
-    return withShot(work, shot, { check: { ...now.check, ends } });
+    return withShot(work, shot, { check: { ...now.check, ends: mapTuple(now.check.ends, set) } });
   }
   const { marks } = work[id.part];
   if (id.kind === 'landmark')

@@ -44,17 +44,27 @@ function readMoment(found: unknown, share: (text: string) => Project | undefined
 function sharing(): (text: string) => Project | undefined {
   const projects = new Map<string, Project | undefined>();
   const parts = new Map<string, unknown>();
-  const shared = (key: string, part: unknown) => {
+  const shared = <Part>(key: string, part: Part): Part => {
     const name = `${key}${JSON.stringify(part)}`;
     if (!parts.has(name)) parts.set(name, part);
-    return parts.get(name);
+    // What stands under the same name is the same, read another time.
+    return parts.get(name) as Part;
   };
   return (text) => {
     if (!projects.has(text)) {
       const read = shownProject(text)?.value;
-      const thin = read && Object.fromEntries(Object.entries(read).map(([key, part]) => [key, shared(key, part)]));
-      projects.set(text, thin as unknown as Project | undefined);
+      projects.set(text, read && thinned(read, shared));
     }
     return projects.get(text);
   };
+}
+
+/** A project whose every part is one that others have, too, where they are the same. */
+function thinned(project: Project, shared: <Part>(key: string, part: Part) => Part): Project {
+  const thin: { -readonly [Key in keyof Project]: Project[Key] } = { ...project };
+  const share = <Key extends keyof Project>(key: Key) => {
+    thin[key] = shared(key, thin[key]);
+  };
+  for (const key of Object.keys(project)) share(key as keyof Project);
+  return thin;
 }
