@@ -137,7 +137,7 @@ test('an undo, a chalk line and a station that opens by itself are said, and no 
   await press(/more, all good$/, /all good$/);
   await said('The station Check is open.').waitFor({ state: 'attached' });
   await press('I wore them: correct what I see', '');
-  expect(await page.evaluate(() => document.activeElement?.id)).toBe('field-fit-flatSeat');
+  await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('field-fit-flatSeat');
   await press(/^Keep this outline/, /^Keep this outline/);
   await said('Kept as chalk line 1.').waitFor({ state: 'attached' });
   await press('rub out', /^Keep this outline/);
