@@ -1,6 +1,6 @@
 import type { Progress } from '../files';
 import { spelledOut, type Units } from '../length';
-import { own, type Phrase, printPhrase, printProblem, Refusal, words } from '../words';
+import { own, type Phrase, printProblem, Refusal, said, words } from '../words';
 import type { Disk } from './disk';
 import { NotWritten } from './places';
 
@@ -55,7 +55,7 @@ export function refuseError(around: Surroundings, error: unknown, units: Units):
 
 /** Says what a person should know about a file that was opened, a line for each. */
 export function tellNotes(around: Surroundings, path: string, notes: readonly Phrase[]): void {
-  for (const note of notes) around.complain(`${path}: ${printPhrase(note, 'cm')}`);
+  for (const note of notes) around.complain(`${path}: ${said(note)}`);
 }
 
 /** The places of a fault in our own files, the innermost first; more of them help nobody. */

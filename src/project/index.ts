@@ -14,5 +14,6 @@ export { type ClothSaving, clothSavingsOf, inOrder, savingQuestions, WORTH_SAVIN
 export { garmentOf, pictureOf, sewingOf } from './sewing';
 export { sheetsOf, withFewestSheets } from './sheets';
 export { notionsToBuy, shoppingOf } from './shopping';
+export { STATION_NAMES, STATIONS, type Station } from './stations';
 export type * from './types';
 export { workingOf } from './working';

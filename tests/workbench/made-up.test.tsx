@@ -3,7 +3,7 @@ import { act, cleanup, fireEvent, render, screen, waitFor } from '@testing-libra
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { NO_CORRECTIONS } from '../../src/block';
-import { exampleProject, openProject, saveProject } from '../../src/project';
+import { exampleProject, openProject, STATIONS, saveProject } from '../../src/project';
 import { ENGLISH, speak, speakNamed } from '../../src/words';
 import ClassDialog from '../../src/workbench/class/ClassDialog';
 import { chooseTable } from '../../src/workbench/class/class-table';
@@ -16,7 +16,6 @@ import { copyOf } from '../../src/workbench/shelf/copy';
 import { onThisPage } from '../../src/workbench/shelf/start';
 import { useBench } from '../../src/workbench/store/bench';
 import { noHistory } from '../../src/workbench/store/history';
-import { STATIONS } from '../../src/workbench/store/stations';
 import { take, useTaking } from '../../src/workbench/take/taking';
 import { Workbench } from '../../src/workbench/Workbench';
 import { useRun } from '../../src/workbench/working/run';

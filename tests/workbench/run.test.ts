@@ -1,7 +1,7 @@
 import { beforeEach, expect, test } from 'vitest';
+import { STATIONS } from '../../src/project';
 import { useBench } from '../../src/workbench/store/bench';
 import { tellClothSteps } from '../../src/workbench/store/cloth-told';
-import { STATIONS } from '../../src/workbench/store/stations';
 import { stepsInOrder } from '../../src/workbench/store/working-at';
 import { tellDraftSteps } from '../../src/workbench/store/working-told';
 import { useRun } from '../../src/workbench/working/run';

@@ -2,7 +2,7 @@ import { type MeasurementKey, measurements } from '../../body';
 import { LENGTH_NAMES, type LengthName } from '../../leg';
 import { MM_PER, type Mm, type ParsedLength, parseLength, type Units } from '../../length';
 import type { Project } from '../../project';
-import { inTurn, mm, number, own, type Phrase, say, words } from '../../words';
+import { inTurn, mm, number, own, type Phrase, said, say } from '../../words';
 import type { ColumnUnit } from './columns';
 
 type Cell<Value> = { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly phrase: Phrase };
@@ -88,7 +88,7 @@ export function legLengthCell(
   units: Units,
 ): Cell<Project['leg']['length']> {
   const named = LENGTHS.find(([key, name]) =>
-    [key, name.template, words`${name}`].some((word) => plainWord(word) === plainWord(text)),
+    [key, name.template, said(name)].some((word) => plainWord(word) === plainWord(text)),
   );
   if (named && /[a-z]/i.test(text)) return { ok: true, value: named[0] };
   const read = lengthCell(text, unit, units);

@@ -1,5 +1,5 @@
 import { type Project, saveProject, withFewestSheets } from '../../project';
-import { inTurn, own, printPhrase, Refusal, say, words } from '../../words';
+import { inTurn, own, printPhrase, Refusal, said, say, words } from '../../words';
 import { TOGETHER_FILES, type TogetherFile } from '../make/kinds';
 import { type FileJob, makeFiles } from '../make/make-files';
 import { MOST_NESTED } from '../nest/styles';
@@ -118,7 +118,7 @@ async function* togetherFiles(
   const what = kind === 'nested' ? say`on one drawing` : say`samples at a quarter`;
   for (const [g, group] of groups.entries()) {
     const at = (share: number) => from + ((to - from) * (g + share)) / groups.length;
-    const says = groups.length === 1 ? words`${what}` : countedOff(what, g, groups.length);
+    const says = groups.length === 1 ? said(what) : countedOff(what, g, groups.length);
     yield { share: at(0), doing: says };
     const jobs: FileJob[] = [];
     for (const { row, name } of group) {

@@ -1,7 +1,7 @@
 import type { Check, Verdict } from '../../check';
 import { amountUp, type Mm } from '../../length';
 import { checksOf, clothOf, type Draft, draft, notionsToBuy, type Project, sheetsOf } from '../../project';
-import { inside, type Problem, printPhrase, printProblem, type Result, say, words } from '../../words';
+import { inside, type Problem, printPhrase, printProblem, type Result, said, say, words } from '../../words';
 import { OTHER_CLOTHS } from '../content/cloth-rows';
 import { type ColumnKind, nameOf } from './columns';
 import type { ClassRow } from './read-class';
@@ -75,7 +75,7 @@ export function memberOf(row: ClassRow, drafted: Result<Draft>, units: Project['
   const { body, measures, project } = drafted.value;
   const checks = checksOf(drafted.value);
   const of = (verdict: Verdict) => checks.filter((check) => check.verdict === verdict);
-  const said = (check: Check) => printPhrase(say`${check.name}: ${check.reason}`, units);
+  const told = (check: Check) => printPhrase(say`${check.name}: ${check.reason}`, units);
   return {
     row: number,
     name,
@@ -87,8 +87,8 @@ export function memberOf(row: ClassRow, drafted: Result<Draft>, units: Project['
       inseam: measures.inseamFront,
       hem: measures.hemGirthFinished,
     },
-    look: [...of('wrong').map(said), ...body.remarks.map(({ phrase }) => printPhrase(phrase, units))],
-    mind: of('mind').map(({ name: check }) => words`${check}`),
+    look: [...of('wrong').map(told), ...body.remarks.map(({ phrase }) => printPhrase(phrase, units))],
+    mind: of('mind').map(({ name: check }) => said(check)),
   };
 }
 

@@ -1,6 +1,6 @@
-import type { Verdict } from '../../check';
+import { VERDICT_NAMES, type Verdict } from '../../check';
 import { formatAmount, formatParts, type Mm, type Units } from '../../length';
-import { amount, mm, number, own, type Phrase, printPhrase, say, words } from '../../words';
+import { amount, mm, number, own, type Phrase, printPhrase, said, say, words } from '../../words';
 import { classTotals, type MadeMember, NEED_NAMES, type Need, needsLook } from './member';
 
 /** A column of the summary's table. */
@@ -88,7 +88,7 @@ export function summaryContent(
         : []),
     ],
     notes,
-    columns: COLUMNS.map((column) => ({ ...column, head: words`${column.head}` })),
+    columns: COLUMNS.map((column) => ({ ...column, head: said(column.head) })),
     lines: members.map((member) => summaryLine(member, units)),
   };
 }
@@ -96,8 +96,6 @@ export function summaryContent(
 /** A length without its unit, as it stands below others: each with a decimal, or in eighths. */
 const bareLength = (value: Mm, units: Units): string =>
   units === 'inch' ? formatParts(value, units).value : (value / 10).toFixed(1);
-
-const VERDICTS: Readonly<Record<Verdict, Phrase>> = { good: say`good`, mind: say`mind`, wrong: say`wrong` };
 
 const COLUMNS: readonly (Omit<SummaryColumn, 'head'> & { readonly head: Phrase })[] = [
   { head: say`Row`, share: 9, align: 'right' },
@@ -134,7 +132,7 @@ function summaryLine(member: MadeMember, units: Units): SummaryLine {
       l(cloth?.width),
       l(elasticLength(needs)),
       figures ? `${sheets}` : '',
-      figures ? words`${VERDICTS[figures.verdict]}` : words`not made`,
+      figures ? said(VERDICT_NAMES[figures.verdict]) : words`not made`,
     ],
     look: look.length > 0,
     verdict: figures?.verdict,

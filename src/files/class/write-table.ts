@@ -3,7 +3,7 @@ import { type BodyInput, type Measurement, measurements } from '../../body';
 import { LENGTH_NAMES } from '../../leg';
 import { fieldText, plain, plainWords, type Units } from '../../length';
 import { exampleProject, type Project } from '../../project';
-import { inTurn, type Phrase, say, words } from '../../words';
+import { inTurn, type Phrase, said, say, words } from '../../words';
 import { OTHER_HEADS } from './columns';
 
 /** Spreadsheets know by it that the letters are UTF-8; readers of RFC 4180 pass it over. */
@@ -63,11 +63,11 @@ export function emptyTable({ units }: Pick<Project, 'units'>): string {
       ...measurements.map(({ required }) => (required ? words`needed` : words`may stay empty`)),
       ...others.map(() => words`may stay empty`),
     ],
-    [note(say`what`), ...measurements.map(({ definition }) => words`${definition}`), ...own],
-    [note(say`where the tape goes`), ...measurements.map(({ where }) => words`${where}`), ...others.map(() => '')],
+    [note(say`what`), ...measurements.map(({ definition }) => said(definition)), ...own],
+    [note(say`where the tape goes`), ...measurements.map(({ where }) => said(where)), ...others.map(() => '')],
     [note(say`example`), ...measurements.map((m) => measurementText(m, EXAMPLE, units)), ...others.map(() => '')],
   ]);
 }
 
 /** The first cell of a row of notes, which is passed over when the table is read. */
-const note = (what: Phrase): string => `# ${words`${what}`}`;
+const note = (what: Phrase): string => `# ${said(what)}`;

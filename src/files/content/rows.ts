@@ -15,7 +15,20 @@ import {
 } from '../../project';
 import { CAUTIONS_NOTE, type Caution } from '../../sewing';
 import { controlLengths } from '../../sheets';
-import { inside, inTurn, isSaid, mm, number, own, type Phrase, printPhrase, say, UNSAID, words } from '../../words';
+import {
+  inside,
+  inTurn,
+  isSaid,
+  mm,
+  number,
+  own,
+  type Phrase,
+  printPhrase,
+  said,
+  say,
+  UNSAID,
+  words,
+} from '../../words';
 
 /** A name and its value, for a list. */
 export interface Row {
@@ -29,7 +42,7 @@ export function bodyRows({ body, units }: Project): readonly Row[] {
     const value = body[key];
     if (value === undefined) return [];
     return [
-      { name: words`${name}`, value: unit === 'years' ? words`${number(value, 1)} years` : formatLength(value, units) },
+      { name: said(name), value: unit === 'years' ? words`${number(value, 1)} years` : formatLength(value, units) },
     ];
   });
 }
@@ -49,7 +62,7 @@ const FINISHED: readonly (readonly [keyof Measures, Phrase])[] = [
 /** The finished measures that a wearer or a sewer asks for. */
 export const finishedRows = (draft: Draft): readonly Row[] =>
   FINISHED.map(([key, name]) => ({
-    name: words`${name}`,
+    name: said(name),
     value: measureTold(draft, key, (value) => formatLength(value, draft.project.units)),
   }));
 
@@ -149,7 +162,7 @@ export function cutRows(draft: Draft): readonly Row[] {
   const { waist, hem, units } = project;
   const notions = notionsToBuy(draft);
   const cloth = pieces.map((piece) => ({
-    name: isLeg(piece) ? words`${pieceName(piece)}, of the cloth` : words`${pieceName(piece)}`,
+    name: isLeg(piece) ? words`${pieceName(piece)}, of the cloth` : said(pieceName(piece)),
     value: piece.mirrored
       ? words`${number(piece.cut)}, ${number(piece.cut / 2)} of them mirrored`
       : words`${number(piece.cut)}`,
@@ -226,7 +239,7 @@ export function scaleSentence({ scale, allowances, correctX, correctY }: Project
       ? say`Drawn at ${size} of true size, allowances at full width: a sample, not for cutting out.`
       : say`Drawn at ${size} of true size, allowances too: a sample, not for cutting out.`;
   const corrected = say`Corrected for one printer: × ${number(correctX, 4)} along the short side, × ${number(correctY, 4)} along the long side.`;
-  return words`${inTurn([scale === 1 ? UNSAID : sample, correctX === 1 && correctY === 1 ? UNSAID : corrected])}`;
+  return said(inTurn([scale === 1 ? UNSAID : sample, correctX === 1 && correctY === 1 ? UNSAID : corrected]));
 }
 
 /** An amount in the reader's unit, and once more in the other one where that says anything else. */

@@ -2,7 +2,7 @@ import type { Verdict } from '../../check';
 import { formatLength, type Mm } from '../../length';
 import { checksOf, type Draft, type DraftLeg, type Measures, sheetsOf, shoppingOf } from '../../project';
 import { paperName } from '../../sheets';
-import { number, own, type Phrase, printPhrase, say, words } from '../../words';
+import { number, own, type Phrase, printPhrase, said, say, words } from '../../words';
 import { clothRows } from '../content/cloth-rows';
 import { bodyRows, bothUnits, cautionSentences, checkSentences, choiceSentences } from '../content/rows';
 import type { Section } from '../pen/text-flow';
@@ -114,7 +114,7 @@ export function fitContent(draft: Draft): FitContent {
     title: project.body.label,
     under: words`Legwork · fit sheet · ${own(project.name)}`,
     verdict,
-    says: words`${VERDICT_WORDS[verdict]}`,
+    says: said(VERDICT_WORDS[verdict]),
     lines,
     estimated: GUESSED.some((key) => estimated.has(key)),
     sections: [
@@ -151,11 +151,7 @@ function eachLeg(
 ): readonly FitLine[] {
   return legs.map((leg) => ({
     name:
-      leg.side === undefined
-        ? words`${name}`
-        : leg.side === 'left'
-          ? words`${name}, left leg`
-          : words`${name}, right leg`,
+      leg.side === undefined ? said(name) : leg.side === 'left' ? words`${name}, left leg` : words`${name}, right leg`,
     ...line(leg.measures[key], leg),
   }));
 }

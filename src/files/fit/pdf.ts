@@ -14,7 +14,7 @@ import {
 import type { Mm } from '../../length';
 import { type Box, point } from '../../plane';
 import type { Draft } from '../../project';
-import { mm, own, printPhrase, say, words } from '../../words';
+import { mm, own, printPhrase, said, say, words } from '../../words';
 import { drawPaths } from '../pen/draw-paths';
 import type { PdfOptions } from '../pen/options';
 import { frameAt } from '../pen/page-frame';
@@ -84,7 +84,7 @@ function drawTable(pen: Pen, { verdict, says, lines, estimated }: FitContent, bo
   for (const { name, part, body, finished, room } of lines)
     row([part ? `   ${name}` : name, body, finished, room], part ? INK.quietWords : INK.words, TABLE_PT);
   if (!estimated) return top;
-  pen.words(words`${estimatedNote}`, point(left, baseline(top + 1, NOTE_PT)), { pt: NOTE_PT, colour: INK.quietWords });
+  pen.words(said(estimatedNote), point(left, baseline(top + 1, NOTE_PT)), { pt: NOTE_PT, colour: INK.quietWords });
   return top + 1 + lineHeight(NOTE_PT);
 }
 

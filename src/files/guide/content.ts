@@ -8,7 +8,7 @@ import {
   sewingMinutes,
   stepMinutes,
 } from '../../sewing';
-import { amount, mm, number, own, type Phrase, printPhrase, say, UNSAID, words } from '../../words';
+import { amount, mm, number, own, type Phrase, printPhrase, said, say, UNSAID, words } from '../../words';
 import { clothRows } from '../content/cloth-rows';
 import { bothUnits, cautionSentences, choiceSentences, cutRows, finishedRows, type Row } from '../content/rows';
 
@@ -101,7 +101,7 @@ export function guideContent(draft: Draft): Guide {
     noLay: answer.fits ? '' : printPhrase(working.at(-1)?.sentence ?? UNSAID, units),
     time: totalWords(steps),
     parts: parts.map((part) => ({
-      name: words`${PART_NAMES[part]}`,
+      name: said(PART_NAMES[part]),
       steps: steps.filter((step) => step.part === part).map(told),
     })),
   };

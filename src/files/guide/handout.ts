@@ -1,22 +1,10 @@
+import { VERDICT_NAMES } from '../../check';
 import { plainWords } from '../../length';
 import type { WorkingStep } from '../../plane';
-import { checksOf, clothOf, clothSavingsOf, type Draft, shoppingOf, workingOf } from '../../project';
+import { checksOf, clothOf, clothSavingsOf, type Draft, STATION_NAMES, shoppingOf, workingOf } from '../../project';
 import { CAUTIONS_NOTE, cautionSource } from '../../sewing';
-import { inTurn, isSaid, own, type Phrase, printPhrase, say, words } from '../../words';
+import { inTurn, isSaid, own, type Phrase, printPhrase, said, say, words } from '../../words';
 import { bodyRows, finishedRows } from '../content/rows';
-
-const STATIONS: Readonly<Record<WorkingStep['station'], Phrase>> = {
-  body: say`Body`,
-  blocks: say`Blocks`,
-  leg: say`Leg`,
-  edges: say`Edges`,
-  check: say`Check`,
-  cloth: say`Cloth`,
-  paper: say`Paper`,
-  sew: say`Sew`,
-};
-
-const VERDICTS = { good: say`good`, mind: say`mind`, wrong: say`wrong` } as const;
 
 /** Lines are broken here: a typed page's width, and short enough to be read aloud from. */
 const WIDTH = 88;
@@ -44,7 +32,7 @@ export function writeHandout(draft: Draft): string {
     ...table(bodyRows(project)),
     '',
     ...stations.flatMap((station) => [
-      ...underlined(STATIONS[station]),
+      ...underlined(STATION_NAMES[station]),
       ...working.filter((step) => step.station === station).flatMap((step, i) => stepLines(step, i + 1, project.units)),
       '',
     ]),
@@ -64,7 +52,7 @@ export function writeHandout(draft: Draft): string {
     ...checksOf(draft).flatMap((check) =>
       broken(
         printPhrase(
-          say`${VERDICTS[check.verdict]}: ${check.name}. ${inTurn([check.reason, check.remedy])}`,
+          say`${VERDICT_NAMES[check.verdict]}: ${check.name}. ${inTurn([check.reason, check.remedy])}`,
           project.units,
         ),
         '  ',
@@ -81,7 +69,7 @@ export function writeHandout(draft: Draft): string {
 }
 
 function underlined(head: Phrase): readonly string[] {
-  const text = words`${head}`;
+  const text = said(head);
   return [text, '-'.repeat(text.length)];
 }
 

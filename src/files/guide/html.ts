@@ -1,6 +1,6 @@
 import { INK } from '../../drawing';
 import type { Draft } from '../../project';
-import { own, spokenLanguage, words } from '../../words';
+import { own, said, spokenLanguage, words } from '../../words';
 import type { Row } from '../content/rows';
 import { type Guide, type GuideStep, guideContent, PICTURE_KEY } from './content';
 import { escapedText, pictureSvg } from './svg';
@@ -33,7 +33,7 @@ export function writeGuideHtml(draft: Draft): string {
 <dl>${guide.shopping.map(({ name, value, note }) => `<dt>${e(name)}</dt><dd>${e(value)}${note === '' ? '' : `<br><small>${e(note)}</small>`}</dd>`).join('')}</dl></section>
 <section><h2>${e(words`The lay`)}</h2>${guide.lay ? `<figure>${pictureSvg(guide.lay, 'lay', guide.units)}</figure>` : `<p>${e(guide.noLay)}</p>`}
 <h3>${e(words`On other widths`)}</h3>${rows(guide.widths)}</section>
-<section><h2>${e(words`Sewing`)}</h2><p>${e(guide.time)}</p><p>${e(words`${PICTURE_KEY}`)}</p></section>
+<section><h2>${e(words`Sewing`)}</h2><p>${e(guide.time)}</p><p>${e(said(PICTURE_KEY))}</p></section>
 ${guide.parts.map((part) => partSection(part, guide)).join('\n')}
 </main>
 </body>

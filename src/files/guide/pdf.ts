@@ -2,7 +2,7 @@ import { baseline, INK, type LineStyle, lineHeight } from '../../drawing';
 import type { Mm } from '../../length';
 import { type Box, point } from '../../plane';
 import type { Draft } from '../../project';
-import { own, words } from '../../words';
+import { own, said, words } from '../../words';
 import type { PdfOptions } from '../pen/options';
 import { wordPaper } from '../pen/page-head';
 import { type Pen, startPdf } from '../pen/pen';
@@ -56,7 +56,7 @@ export function writeGuidePdf(draft: Draft, options: PdfOptions): Uint8Array {
   drawFront(page);
   drawCloth(page);
   turnOver(page);
-  setLines(page, [line(guide.time, WORDS_PT), line(words`${PICTURE_KEY}`, WORDS_PT, 1.2)], MARGIN, width - 2 * MARGIN);
+  setLines(page, [line(guide.time, WORDS_PT), line(said(PICTURE_KEY), WORDS_PT, 1.2)], MARGIN, width - 2 * MARGIN);
   for (const { name, steps } of guide.parts) {
     for (const [i, step] of steps.entries()) drawStep(page, step, i === 0 ? name : '');
   }

@@ -2,7 +2,7 @@ import { baseline, INK, type LineStyle, lineHeight, type PieceDrawing } from '..
 import type { Mm } from '../../length';
 import { type Box, boxGrown, point } from '../../plane';
 import { type Draft, sheetsOf } from '../../project';
-import { own, printPhrase, say } from '../../words';
+import { own, said, say } from '../../words';
 import type { Pen } from '../pen/pen';
 import { flowSections, type Section, type SetLine, wrapText } from '../pen/text-flow';
 import type { FirstWords } from './first-words';
@@ -84,9 +84,7 @@ function drawRest(pen: Pen, page: FirstPage, inside: Box, words: FirstWords, res
   let left = rest;
   while (left.length > 0) {
     pen.newPage(page.width, page.height);
-    const top =
-      drawHead(pen, inside, { ...words, under: printPhrase(say`${own(words.under)} · first sheet, continued`, 'cm') }) +
-      2;
+    const top = drawHead(pen, inside, { ...words, under: said(say`${own(words.under)} · first sheet, continued`) }) + 2;
     const middle = (inside.left + inside.right) / 2;
     const columns = [
       { ...inside, top, right: middle - GAP / 2 },

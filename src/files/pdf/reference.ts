@@ -3,7 +3,7 @@ import { MM_PER_INCH, type Mm, plain } from '../../length';
 import { type Curve, curveMap, type Point, point, straight } from '../../plane';
 import type { Draft } from '../../project';
 import { REFERENCE, referenceSheet } from '../../sheets';
-import { own, type Phrase, type PhraseValue, say, words } from '../../words';
+import { own, type Phrase, type PhraseValue, said, say, words } from '../../words';
 import type { PdfOptions } from '../pen/options';
 import { type Pen, startPdf } from '../pen/pen';
 import { wrapText } from '../pen/text-flow';
@@ -75,7 +75,7 @@ export function writeReferencePdf({ project }: Pick<Draft, 'project'>, options: 
     y += 2.5;
   };
   set(words`Reference sheet`, TITLE_PT);
-  for (const sentence of SENTENCES) set(words`${sentence}`, WORDS_PT);
+  for (const sentence of SENTENCES) set(said(sentence), WORDS_PT);
   return pen.bytes();
 }
 

@@ -3,7 +3,7 @@ import { pieceName } from '../../edges';
 import type { Mm } from '../../length';
 import { type Draft, sheetsOf } from '../../project';
 import { PAPER_SIZES, paperName, type SheetPlan } from '../../sheets';
-import { number, own, words } from '../../words';
+import { number, own, said, words } from '../../words';
 import { sheetRemarks } from '../content/rows';
 import type { PdfOptions } from '../pen/options';
 import { startPdf } from '../pen/pen';
@@ -36,7 +36,7 @@ export function* pdfWork(draft: Draft, options: PdfOptions, start = startPdf): L
   const ink = drawingInk(drawings);
   const remarks = sheetRemarks(project.paper);
   const says = (shown: readonly PieceDrawing[]) => [
-    `${shown.map(({ piece }) => words`${pieceName(piece)}`).join(', ')} · ${project.name}`,
+    `${shown.map(({ piece }) => said(pieceName(piece))).join(', ')} · ${project.name}`,
     words`Test square: on the first sheet.`,
   ];
   for (const [i, sheet] of plan.sheets.entries()) {

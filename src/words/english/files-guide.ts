@@ -1,17 +1,13 @@
 // Written by `npm run words`, save where each comes from.
 export const filesGuide = {
   'Before sewing': 'trade',
-  Blocks: 'trade',
-  Check: 'plain',
   Checks: 'plain',
   Cut: 'trade',
-  Edges: 'plain',
   Finished: 'ours: finished, of the garment, beside the body',
   'Finished measures': 'ours: a finished measure, of the garment',
   'In the pictures a plain tinted face is the right side, a hatched one the wrong side. What the step sews is the thick dashed line; seams that are there already are thin and dashed; dash and dot is a fold; dotted is what lies underneath.':
     'trade',
   'Last of all': 'plain',
-  Leg: 'trade',
   'Legwork · how to sew it, with cloth and shopping list · {0}': 'ours: the name', // {0} own(project.body.label)
   'Machine: a plain machine with zigzag.': 'trade',
   'Machines: a serger, and a plain machine beside it.': 'trade',
@@ -19,10 +15,8 @@ export const filesGuide = {
   'Mind:': 'ours: a verdict, good, mind or wrong',
   'Mind: {0}': 'ours: a verdict, good, mind or wrong', // {0} own(step.mind)
   'On other widths': 'plain',
-  Paper: 'plain',
   'See:': 'plain',
   'See: {0}': 'plain', // {0} own(step.check)
-  Sew: 'trade',
   Sewing: 'trade',
   'The hems': 'trade',
   'The lay': 'trade',

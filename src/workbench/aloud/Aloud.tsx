@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
+import { STATION_NAMES } from '../../project';
 import { words } from '../../words';
 import { useBench } from '../store/bench';
-import { STATION_NAMES } from '../store/stations';
 import { sayAloud, useAloud } from './say-aloud';
 
 /** Says what was done, and which station was opened where that was not its own button’s doing. */

@@ -1,5 +1,5 @@
 import { checksOf } from '../../project';
-import { number, printPhrase, words } from '../../words';
+import { number, printPhrase, said, words } from '../../words';
 import { useBench } from '../store/bench';
 import { inOrder } from './order';
 import { Verdict } from './Verdict';
@@ -23,7 +23,7 @@ export function FinishedChecks() {
           <li key={check.id}>
             <Verdict verdict={check.verdict} />
             <span>
-              <span className="check-name">{words`${check.name}`}</span>
+              <span className="check-name">{said(check.name)}</span>
               {check.verdict !== 'good' && <span className="check-reason">{printPhrase(check.reason, units)}</span>}
             </span>
           </li>

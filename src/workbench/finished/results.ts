@@ -1,8 +1,7 @@
 import { LAYOUT_WORDS } from '../../cloth';
 import { LENGTH_NAMES } from '../../leg';
-import { checksOf, type Draft, sheetsOf } from '../../project';
+import { checksOf, type Draft, type Station, sheetsOf } from '../../project';
 import { inTurn, mm, number, own, type Phrase, say, UNSAID } from '../../words';
-import type { Station } from '../store/stations';
 import { passing } from './rows';
 
 const WAISTS: Readonly<Record<Draft['project']['waist']['finish'], Phrase>> = {

@@ -1,5 +1,5 @@
+import { STATIONS } from '../../project';
 import { words } from '../../words';
-import { STATIONS } from '../store/stations';
 import { Stop } from './Stop';
 
 /** The stations as one thread of running stitches: the open one holds its inputs, the others say what they came to. */

@@ -1,5 +1,5 @@
 import { type ComponentType, type RefObject, Suspense, useEffect, useRef } from 'react';
-import { checksOf } from '../../project';
+import { checksOf, STATION_NAMES, type Station } from '../../project';
 import { printPhrase, said, say, words } from '../../words';
 import { Guarded } from '../faults/Guarded';
 import { late } from '../faults/late';
@@ -10,7 +10,6 @@ import { EdgesStation } from '../stations/EdgesStation';
 import { onlyWaiting, stationAsks } from '../store/asked';
 import { useBench } from '../store/bench';
 import type { Bench } from '../store/state';
-import { STATION_NAMES, type Station } from '../store/stations';
 import { useTable } from '../table/table-state';
 
 /** The stations; what isn't wanted at once is loaded when it is. */

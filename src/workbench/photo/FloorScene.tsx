@@ -1,4 +1,6 @@
-import { words } from '../../words'; /** Both blocks on the floor and the four marks round them, drawn by hand to no measure. */
+import { words } from '../../words';
+
+/** Both blocks on the floor and the four marks round them, drawn by hand to no measure. */
 
 const BLOCK = 'M30 8Q50 12 70 12L74 44Q76 57 92 60Q82 78 79 98L72 142H31L28 98Q20 60 22 42Q24 22 30 8Z';
 const MARKS = [

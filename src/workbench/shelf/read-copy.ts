@@ -1,9 +1,8 @@
 import * as v from 'valibot';
-import { openProject, type Project, salvageProject, valueAt, withValue } from '../../project';
+import { openProject, type Project, STATIONS, type Station, salvageProject, valueAt, withValue } from '../../project';
 import type { Phrase } from '../../words';
 import { TYPED_LIMITS } from '../store/limits';
 import type { Entry } from '../store/state';
-import { STATIONS, type Station } from '../store/stations';
 import { type Copy, checkOf } from './copy';
 
 /** What of a kept copy can be used; each part is checked on its own, so that none costs another. */

@@ -1,10 +1,10 @@
 import { Suspense, useEffect } from 'react';
+import { STATION_NAMES, STATIONS } from '../../project';
 import { isSaid, number, type Phrase, printPhrase, said, say, words } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { late, withLate } from '../faults/late';
 import { useManner } from '../look/manner';
 import { useBench } from '../store/bench';
-import { STATION_NAMES, STATIONS } from '../store/stations';
 import { stepsInOrder } from '../store/working-at';
 import { useTable } from '../table/table-state';
 import { usePlaying } from '../working/RunButtons';

@@ -95,7 +95,7 @@ function MeasurementField({ measurement }: { readonly measurement: Measurement }
       optional={!required}
       instead={required ? undefined : estimate}
       help={useHelp(measurement)}
-      heard={words`${where}`}
+      heard={said(where)}
       mind={mind}
     />
   );

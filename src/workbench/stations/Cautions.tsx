@@ -1,5 +1,5 @@
 import { CAUTIONS_NOTE, type Caution, cautionSource } from '../../sewing';
-import { printPhrase, words } from '../../words';
+import { printPhrase, said } from '../../words';
 import { useBench } from '../store/bench';
 
 export interface CautionsProps {
@@ -29,8 +29,8 @@ function CautionList({ cautions, noted }: { readonly cautions: readonly Caution[
       <ul>
         {cautions.map((caution) => (
           <li key={caution.id}>
-            <strong>{words`${caution.title}`}.</strong> {printPhrase(caution.sentence, units)}{' '}
-            <span className="caution-source">({words`${cautionSource(caution)}`})</span>
+            <strong>{said(caution.title)}.</strong> {printPhrase(caution.sentence, units)}{' '}
+            <span className="caution-source">({said(cautionSource(caution))})</span>
           </li>
         ))}
       </ul>

@@ -1,6 +1,6 @@
 import type { Check } from '../../check';
 import { checksOf } from '../../project';
-import { printPhrase, words } from '../../words';
+import { printPhrase, said } from '../../words';
 import { inOrder } from '../finished/order';
 import { Verdict } from '../finished/Verdict';
 import { useBench } from '../store/bench';
@@ -39,7 +39,7 @@ function CheckRow({ check }: { readonly check: Check }) {
     <li id={rowId(check)} tabIndex={-1}>
       <Verdict verdict={check.verdict} />
       <span>
-        <span className="check-name">{words`${check.name}`}</span>
+        <span className="check-name">{said(check.name)}</span>
         <span className="check-reason">{printPhrase(check.reason, units)}</span>
         {advice !== '' && advice !== `${label}.` && <span className="check-remedy">{advice}</span>}
         {label && (

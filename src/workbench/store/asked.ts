@@ -1,6 +1,7 @@
+import type { Station } from '../../project';
 import type { Phrase } from '../../words';
 import type { BenchState, Entry } from './state';
-import { type Station, stationOf } from './stations';
+import { stationOf } from './stations';
 
 /** Whether something typed can't be read or drawn, so that the drawing shows the last good state. */
 export const isStale = (state: BenchState): boolean =>

@@ -136,7 +136,7 @@ export function opened(state: BenchState, text: string, fileName: string): Chang
 
 /** What is told of a project that came in, and what else to know about it. */
 export const withNotes = (told: string, notes: readonly Phrase[]): string =>
-  [told, ...notes.map((note) => printPhrase(note, 'cm'))].join(' ');
+  [told, ...notes.map((note) => said(note))].join(' ');
 
 /**
  * The state after a whole project came in from outside: a project of its own, so that the one before stays kept as it is.

@@ -1,10 +1,9 @@
 import type { Check } from '../../check';
 import type { Units } from '../../length';
-import type { Draft, Measures, Project } from '../../project';
+import type { Draft, Measures, Project, Station } from '../../project';
 import type { Phrase, Problem } from '../../words';
 import type { History } from './history';
 import type { Quantity } from './quantity';
-import type { Station } from './stations';
 
 /** What a field is: where its number lives in the project, and how it is typed. */
 export interface Field {

@@ -1,18 +1,4 @@
-import { type Phrase, say } from '../../words'; /** The stations, in the order of the work. */
-export const STATIONS = ['body', 'blocks', 'leg', 'edges', 'check', 'cloth', 'paper', 'sew'] as const;
-
-export type Station = (typeof STATIONS)[number];
-
-export const STATION_NAMES: Readonly<Record<Station, Phrase>> = {
-  body: say`Body`,
-  blocks: say`Blocks`,
-  leg: say`Leg`,
-  edges: say`Edges`,
-  check: say`Check`,
-  cloth: say`Cloth`,
-  paper: say`Paper`,
-  sew: say`Sew`,
-};
+import type { Station } from '../../project';
 
 const STATION_OF_GROUP: Readonly<Record<string, Station>> = {
   body: 'body',

@@ -1,6 +1,5 @@
 import type { WorkingStep } from '../../plane';
-import type { Draft } from '../../project';
-import { STATIONS } from './stations';
+import { type Draft, STATIONS } from '../../project';
 import { clothSteps, draftSteps } from './told-steps';
 
 /** The steps of a station's working, in order. The cloth's are made with its lay, when somebody looks at it. */

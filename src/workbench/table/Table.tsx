@@ -1,12 +1,12 @@
 import { type CSSProperties, memo, Suspense, useRef } from 'react';
 import { boxRound } from '../../plane';
+import { STATION_NAMES, type Station } from '../../project';
 import { printPhrase, say, words } from '../../words';
 import { Guarded } from '../faults/Guarded';
 import { late } from '../faults/late';
 import { useManner } from '../look/manner';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
-import { STATION_NAMES, type Station } from '../store/stations';
 import { stepOf } from '../store/working-at';
 import { useView } from '../view/use-view';
 import { useWindowDrag } from '../view/use-window-drag';

@@ -1,5 +1,5 @@
 import { measurements } from '../../body';
-import { own, words } from '../../words';
+import { own, said, words } from '../../words';
 import { useBench } from '../store/bench';
 
 /** Where the tape goes for the measurement that is being typed; the field itself says it to those who listen. */
@@ -9,7 +9,7 @@ export function TapeNote() {
   if (!measurement) return null;
   return (
     <p className="tape-note" aria-hidden="true">
-      <strong>{words`${measurement.name}`}</strong> {words`${measurement.where}`}
+      <strong>{said(measurement.name)}</strong> {said(measurement.where)}
       {measurement.iso && (
         <span className="tape-clause">
           {measurement.isoFrom === 'memory'

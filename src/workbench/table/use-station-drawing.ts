@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
+import type { Station } from '../../project';
 import { type Phrase, said, say } from '../../words';
 import { withLate } from '../faults/late';
-import type { Station } from '../store/stations';
 import { useSewingShown } from '../working/sewing-shown';
 import { type LateStation, STATION_DRAWINGS, type StationDrawing } from './station-drawings';
 

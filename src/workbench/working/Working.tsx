@@ -1,8 +1,8 @@
 import { useEffect, useRef } from 'react';
 import type { WorkingStep } from '../../plane';
+import { STATION_NAMES } from '../../project';
 import { isSaid, printPhrase, words } from '../../words';
 import { useBench } from '../store/bench';
-import { STATION_NAMES } from '../store/stations';
 import { workingAt } from '../store/working-at';
 import { RunButtons } from './RunButtons';
 import { useRun } from './run';

@@ -1,7 +1,7 @@
 import { create } from 'zustand';
 import type { WorkingStep } from '../../plane';
+import { STATIONS, type Station } from '../../project';
 import { useBench } from '../store/bench';
-import { STATIONS, type Station } from '../store/stations';
 import { stepOf, stepsInOrder } from '../store/working-at';
 
 /** The teaching run: the steps of the working in the order of the work, one at a time. */

@@ -1,5 +1,5 @@
 import { sewingOf } from '../../../project';
-import { number, words } from '../../../words';
+import { number, said, words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { stepShown } from '../../working/sewing-run';
 import { useSewingShown } from '../../working/sewing-shown';
@@ -24,7 +24,7 @@ export function SewingList() {
               aria-current={step === here ? 'step' : undefined}
               onClick={() => show(step.id)}
             >
-              {words`${step.title}`}
+              {said(step.title)}
             </button>
           </li>
         ))}

@@ -1,7 +1,7 @@
 import { useRef } from 'react';
 import { sewingOf } from '../../../project';
 import { stepMinutes } from '../../../sewing';
-import { isSaid, number, printPhrase, say, words } from '../../../words';
+import { isSaid, number, printPhrase, said, say, words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { moveSewing, stepShown } from '../../working/sewing-run';
 import { useSewingShown } from '../../working/sewing-shown';
@@ -34,11 +34,11 @@ export function StepWords() {
         </span>
       </p>
       <h3 ref={title} tabIndex={-1}>
-        {words`${step.title}`}
+        {said(step.title)}
       </h3>
       <ol>
         {step.tasks.map((task) => (
-          <li key={printPhrase(task, 'cm')}>{printPhrase(task, units)}</li>
+          <li key={said(task)}>{printPhrase(task, units)}</li>
         ))}
       </ol>
       {isSaid(step.why) && <p className="quiet">{printPhrase(say`Why: ${step.why}`, units)}</p>}
@@ -46,9 +46,9 @@ export function StepWords() {
         <dl>
           {step.settings.map(({ name, value, source }) => (
             <div key={name.template}>
-              <dt>{words`${name}`}</dt>
+              <dt>{said(name)}</dt>
               <dd>
-                {words`${value}`} <span className="quiet">({words`${source}`})</span>
+                {said(value)} <span className="quiet">({said(source)})</span>
               </dd>
             </div>
           ))}

@@ -1,6 +1,6 @@
 import { type MeasurementKey, measurementName, measurements } from '../../../body';
 import { formatLength } from '../../../length';
-import { type Phrase, said, say, words } from '../../../words';
+import { type Phrase, said, say } from '../../../words';
 import { useBench } from '../../store/bench';
 import { Word } from '../Word';
 import type { DrawingProps } from './drawing-props';
@@ -108,7 +108,7 @@ function TapeName({ measurement, shape, views, draft, lit }: TapeNameProps) {
   const scale = viewScale(mark.view, shape);
   const sunk = mark.view === 'whole' ? shape.floor * (1 - scale) : place.y;
   const taken = draft.project.body[measurement] ?? draft.body.estimates.find((one) => one.key === measurement)?.value;
-  const name = words`${measurementName(measurement)}`;
+  const name = said(measurementName(measurement));
   const number = taken === undefined ? '' : formatLength(taken, units);
   const besideBack = mark.view === 'side' && mark.label.anchor === 'start';
   return (

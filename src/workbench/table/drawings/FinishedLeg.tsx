@@ -2,7 +2,7 @@ import { useId } from 'react';
 import { pieceDrawing, type Stroke } from '../../../drawing';
 import { type CutEdge, isDrawnLeft, isLeg, isLevel, levelName, type Piece } from '../../../edges';
 import { type Curve, outlineCurves, pathStart } from '../../../plane';
-import { printPhrase } from '../../../words';
+import { said } from '../../../words';
 import type { FoldedTurning } from '../folded';
 import { bridgedText, pathText, polygonText } from '../path-text';
 import { Word } from '../Word';
@@ -84,7 +84,7 @@ function LevelWords({ piece }: { readonly piece: Piece }) {
       dy={-5}
       className="word-note word-bare"
     >
-      {printPhrase(levelName(line.name), 'cm')}
+      {said(levelName(line.name))}
     </Word>
   ));
 }

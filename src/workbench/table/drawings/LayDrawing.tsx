@@ -5,7 +5,7 @@ import { cutCurves, isDrawnLeft, isLeg, isSamePiece, type Piece, pieceKey, piece
 import type { Mm } from '../../../length';
 import { between, outlineCurves, pathThrough, point, pointsBounds } from '../../../plane';
 import { clothOf } from '../../../project';
-import { all, mm, number, printPhrase, say, words } from '../../../words';
+import { all, mm, number, printPhrase, said, say, words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { pathText } from '../path-text';
 import { Word } from '../Word';
@@ -79,7 +79,7 @@ function LaidName({ piece, placement }: { readonly piece: Piece; readonly placem
   const says = [
     words`${pieceName(piece)} ${all(placement.copies.map((copy) => say`${number(copy, 0)}`))}`,
     ...(placement.mirrored ? [words`printed side down`] : []),
-    ...(placement.layer === 'single' ? [] : [words`${LAYER_WORDS[placement.layer]}`]),
+    ...(placement.layer === 'single' ? [] : [said(LAYER_WORDS[placement.layer])]),
   ];
   const narrow = width < NARROW && height > 2 * width;
   if (narrow || height < SHALLOW)

@@ -1,7 +1,7 @@
 import { pieceBounds } from '../../../drawing';
 import { isDrawnLeft, type LineKind, type Piece, pieceName } from '../../../edges';
 import { pathStart } from '../../../plane';
-import { words } from '../../../words';
+import { said, words } from '../../../words';
 import { Word } from '../Word';
 
 /** “front” and “back” in words either side of the side line, and what one looks for there in vain. */
@@ -23,7 +23,7 @@ export function LegNames({ piece }: { readonly piece: Piece }) {
       </Word>
       {piece.side && (
         <Word at={{ x: 0, y: box.top }} dy={-14} className="word-part">
-          {words`${pieceName(piece)}`}
+          {said(pieceName(piece))}
         </Word>
       )}
       <Word at={{ x: 0, y: (widest.from + widest.to) / 2 }} turn={-90} dy={-6} className="word-note word-bare">

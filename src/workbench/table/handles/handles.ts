@@ -3,10 +3,9 @@ import { type FoldName, hemPlan, isDrawnLeft, isLeg } from '../../../edges';
 import { centreLean, leanRange, straighteningFor } from '../../../leg';
 import { MM_PER_INCH, type Mm, type Units } from '../../../length';
 import { add, between, type Point, pathAt, pathEnd, pathLength, pathStart } from '../../../plane';
-import { type Draft, hemOf, type Limits } from '../../../project';
+import { type Draft, hemOf, type Limits, type Station } from '../../../project';
 import { own, say, UNSAID, words } from '../../../words';
 import { TYPED_LIMITS } from '../../store/limits';
-import type { Station } from '../../store/stations';
 import type { Handle } from './handle';
 import { handleLength } from './handle-words';
 
