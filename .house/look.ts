@@ -40,6 +40,7 @@ try {
     for (const theme of THEMES) {
       const context = await browser.newContext({
         viewport: { width, height },
+        locale: 'en-GB',
         hasTouch: name !== 'wide',
         reducedMotion: 'reduce',
       });

@@ -5,6 +5,7 @@ import { type Browser, chromium, type Page } from 'playwright-core';
 import { build, preview } from 'vite';
 import { root } from '../../.house/paths.mjs';
 import { findChromium } from '../../.house/tools.mjs';
+import { newWindow } from '../browser/open-app';
 import { type Timing, timing } from './timing';
 
 /** The yellow buttons, by station, with the way in which each is drawn, pixels a frame. */
@@ -50,7 +51,7 @@ export async function timeDrags(frames: number, slowdown: number): Promise<reado
       args: ['--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-sync'],
     });
     try {
-      const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, serviceWorkers: 'block' });
+      const context = await newWindow(browser);
       const page = await context.newPage();
       await page.goto(server.resolvedUrls?.local[0] ?? '');
       await page.getByRole('button', { name: 'no more hints' }).click();

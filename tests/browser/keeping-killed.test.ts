@@ -31,6 +31,8 @@ async function open(): Promise<Page> {
     ...CHROMIUM_ARGS,
     '--headless=new',
     '--window-size=1440,900',
+    '--lang=en-GB',
+    '--accept-lang=en-GB',
     '--remote-debugging-port=0',
     `--user-data-dir=${profile}`,
   ];

@@ -1,6 +1,6 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { launchChromium } from './open-app';
+import { launchChromium, newWindow } from './open-app';
 
 let browser: Browser;
 
@@ -31,7 +31,7 @@ const STORAGES: Readonly<Record<string, () => void>> = {
 };
 
 test.each(Object.entries(STORAGES))('where %s everything works, and that is said once', async (_, storage) => {
-  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, serviceWorkers: 'block' });
+  const context = await newWindow(browser);
   await context.addInitScript(storage);
   const page = await context.newPage();
   const complaints: string[] = [];

@@ -2,12 +2,12 @@ import { readFile } from 'node:fs/promises';
 import { preview } from 'vite';
 import { expect, test } from 'vitest';
 import { root } from '../../.house/paths.mjs';
-import { launchChromium } from './open-app';
+import { launchChromium, newWindow } from './open-app';
 
 test('after the first visit everything works with the network off and the server gone: reload, change, PDF', async () => {
   const server = await preview({ root, base: '/sewing/legwork/', logLevel: 'warn', preview: { port: 4283 } });
   const browser = await launchChromium();
-  const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+  const context = await newWindow(browser, { serviceWorkers: 'allow' });
   const page = await context.newPage();
   const strangers: string[] = [];
   const home = server.resolvedUrls?.local[0] ?? '';

@@ -1,4 +1,4 @@
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { type Browser, type BrowserContext, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { inject } from 'vitest';
 import { findChromium } from '../../.house/tools.mjs';
 
@@ -100,14 +100,15 @@ async function forget(page: Page): Promise<void> {
   });
 }
 
-async function newPage(browser: Browser, options: BrowserContextOptions): Promise<Page> {
-  const context = await browser.newContext({
-    viewport: SCREEN,
-    serviceWorkers: 'block',
-    ...options,
-  });
-  return context.newPage();
-}
+/**
+ * A browser window of its own, of somebody who sews in centimetres and prints on A4, unless the options say otherwise:
+ * the browser's own would be American.
+ */
+export const newWindow = (browser: Browser, options: BrowserContextOptions = {}): Promise<BrowserContext> =>
+  browser.newContext({ viewport: SCREEN, locale: 'en-GB', serviceWorkers: 'block', ...options });
+
+const newPage = async (browser: Browser, options: BrowserContextOptions): Promise<Page> =>
+  (await newWindow(browser, options)).newPage();
 
 async function openIn(page: Page): Promise<Omit<OpenedApp, 'close'>> {
   const home = inject('appUrl');
