@@ -3,18 +3,29 @@ import { expect, it } from 'vitest';
 import { draft, garmentOf, openProject } from '../../src/project';
 import { sewingSteps, stepPicture } from '../../src/sewing';
 
-// Drawn at random: a waist that rises steeply to the back, and a hem that ends above the level of its inseam.
-it.each(['waist', 'cord'])('draws no line to nowhere on an odd garment: %s', (name) => {
-  const file = new URL(`../fuzz/corpus/picture-not-finite-${name}.json`, import.meta.url);
-  const opened = openProject(readFileSync(file, 'utf8'));
-  const result = opened.ok ? draft(opened.value) : opened;
-  if (!result.ok) throw new Error('refused');
-  const garment = garmentOf(result.value);
-  const nowhere: string[] = [];
-  for (const { id, scene } of sewingSteps(garment))
-    JSON.stringify(stepPicture(garment, scene), (key, value) => {
-      if (typeof value === 'number' && !Number.isFinite(value)) nowhere.push(`${id} ${key}`);
-      return value;
-    });
-  expect(nowhere).toEqual([]);
-});
+/** Letters smaller than a picture's width by this nobody reads. */
+const MOST_LETTERS_ABREAST = 100;
+
+// A waist that rises steeply to the back, a hem that ends above the level of its inseam, one whose corners are a hair apart.
+it.each(['not-finite-waist', 'not-finite-cord', 'of-no-width-hem'])(
+  'draws no line to nowhere and no word too small on an odd garment: %s',
+  (name) => {
+    const file = new URL(`../fuzz/corpus/picture-${name}.json`, import.meta.url);
+    const opened = openProject(readFileSync(file, 'utf8'));
+    const result = opened.ok ? draft(opened.value) : opened;
+    if (!result.ok) throw new Error('refused');
+    const garment = garmentOf(result.value);
+    const faults: string[] = [];
+    for (const { id, scene } of sewingSteps(garment)) {
+      const picture = stepPicture(garment, scene);
+      const smallest = (picture.box.right - picture.box.left) / MOST_LETTERS_ABREAST;
+      for (const item of picture.panels.flatMap((panel) => panel.items))
+        if (item.kind === 'word' && !(item.size > smallest)) faults.push(`${id} a word of ${item.size} mm`);
+      JSON.stringify(picture, (key, value) => {
+        if (typeof value === 'number' && !Number.isFinite(value)) faults.push(`${id} ${key}`);
+        return value;
+      });
+    }
+    expect(faults).toEqual([]);
+  },
+);

@@ -54,12 +54,14 @@ export function cordedHem(g: Garment, says: Phrase): StepPicture {
   const tube = tubeOf(g);
   const level = tube.inseam[1].y;
   const far = upTo(tube.far, level);
-  const [left, right] = widthAt([far], level - 1);
+  const stitch = level - hemStitchingAt(g);
+  // A hem that isn't level has its whole width above its lower corner only.
+  const lowest = Math.min(level, pointsBounds([...far]).bottom);
+  const [left, right] = widthAt([far], lowest - hemStitchingAt(g));
   const d = drawing(1.3 * (right - left));
   const u = d.unit;
   const opening = polyline(g.finished.sewn.lines.find((line) => line.name === 'hemCordOpening')?.curves ?? []);
   const at = between(opening[0] as Point, opening.at(-1) as Point, 0.5);
-  const stitch = level - hemStitchingAt(g);
   const end = (way: 1 | -1) => [
     at,
     { x: at.x + way * 3 * u, y: at.y - 8 * u },

@@ -10,13 +10,13 @@ export const upTo = (points: readonly Point[], level: Mm): readonly Point[] =>
 export const downFrom = (points: readonly Point[], level: Mm): readonly Point[] =>
   cutOff(points, { x: 0, y: level }, { x: 1, y: 0 });
 
-/** A level at which a polygon has just begun. */
-const HAIR: Mm = 1e-6;
+/** How far inside a polygon its width at an end is taken, since the corners of a level end are never quite level. */
+const HAIR: Mm = 1e-3;
 
 /** How far parts reach to the left and right at a level; above and below them, as far as at their nearest. */
 export function widthAt(parts: readonly (readonly Point[])[], level: Mm): readonly [Mm, Mm] {
   const levels = parts.flatMap((part) => part.map((p) => p.y));
-  const y = Math.min(Math.max(level, Math.min(...levels) + HAIR), Math.max(...levels));
+  const y = Math.min(Math.max(level, Math.min(...levels) + HAIR), Math.max(...levels) - HAIR);
   const xs = parts.flatMap((part) =>
     part.flatMap((p, i) => {
       const next = part[(i + 1) % part.length] as Point;
