@@ -2,7 +2,7 @@ export { CLASS_KINDS, type ClassKind } from './class/class-kinds';
 export { classWork, emptyTable, lookWork, readClass } from './class/lazy-class';
 export type { MadeMember, Member } from './class/member';
 export type { ClassTable } from './class/read-class';
-export { FILE_KINDS, type FileKind, SINGLE_FILES, type SingleFile } from './make/kinds';
+export { FILE_KINDS, type FileKind, type FileUse, SINGLE_FILES, type SingleFile } from './make/kinds';
 export { type FileJob, makeFiles } from './make/make-files';
 export type { PdfOptions } from './pen/options';
 export { type BroughtBlocks, readBlocks } from './read/blocks';

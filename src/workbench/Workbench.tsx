@@ -3,6 +3,7 @@ import { say, words } from '../words';
 import { Aloud } from './aloud/Aloud';
 import { redoAloud, undoAloud } from './aloud/say-aloud';
 import { Bar } from './bar/Bar';
+import { Class } from './bar/Class';
 import { NoticeStrip } from './bar/NoticeStrip';
 import { Projects } from './bar/Projects';
 import { Guarded } from './faults/Guarded';
@@ -63,6 +64,7 @@ export function Workbench() {
         {!showing && <NoticeStrip />}
         <OutsideFault />
         <Projects />
+        <Class />
       </section>
       {!showing && (
         <BenchShown value={beside}>

@@ -90,7 +90,7 @@ const SHOWN: readonly (readonly [string, (page: Page) => Promise<unknown>])[] = 
   [
     'what was saved',
     (page) =>
-      button(page, 'Save')
+      button(page, 'Save as a file')
         .click()
         .then(() => page.locator('.notice').waitFor()),
   ],
@@ -121,7 +121,7 @@ const SHOWN: readonly (readonly [string, (page: Page) => Promise<unknown>])[] = 
     async (page) => {
       await page.keyboard.press('Escape');
       await goTo(page, 'Paper');
-      await button(page, /^A class from a table/).click();
+      await button(page, /^Class$/).click();
       await page.getByLabel('Table of bodies').setInputFiles(tableOf(['Ada,74,102,27,76', 'Ben,74,1o2,27,']));
       await page.getByText(/^2 rows/).waitFor();
     },

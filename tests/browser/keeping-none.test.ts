@@ -55,7 +55,7 @@ test.each(Object.entries(STORAGES))('where %s everything works, and that is said
   expect(await page.locator('.notice').count()).toBe(0);
   expect(await page.locator('.bar-kept').textContent()).toBe('not kept: save it as a file');
   const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  await page.getByRole('button', { name: 'Save as a file', exact: true }).click();
   await download;
   expect(complaints).toEqual([]);
   await context.close();

@@ -23,7 +23,7 @@ test('after the first visit everything works with the network off and the server
   await page.getByRole('textbox', { name: 'Hem depth', exact: true }).fill('4.4');
   await page.getByRole('button', { name: 'Paper', exact: true }).click();
   const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: /^Joined sheets, PDF/ }).click();
+  await page.getByRole('button', { name: /^Print the pattern:/ }).click();
   const bytes = await readFile(await (await download).path());
   expect(bytes.subarray(0, 5).toString()).toBe('%PDF-');
   expect(bytes.length).toBeGreaterThan(10_000);

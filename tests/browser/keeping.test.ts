@@ -217,7 +217,7 @@ describe('the sheet of projects', () => {
 test('a file that needs repair is offered with the list of repairs, and opened only when that is agreed to', async () => {
   const page = await open();
   const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  await page.getByRole('button', { name: 'Save as a file', exact: true }).click();
   const project = JSON.parse(await readFile(await (await download).path(), 'utf8'));
   project.leg.spread = 9999;
   project.body.hipGirth = 'broad';

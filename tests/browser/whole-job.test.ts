@@ -84,10 +84,10 @@ test.each(PEOPLE)('the whole job is done %s, reloaded over, and undone to the st
   const counted = page.getByText(/\d+ sheets in/);
   await counted.waitFor();
   const download = page.waitForEvent('download');
-  await hands.press(page.getByRole('button', { name: /^Joined sheets, PDF/ }));
+  await hands.press(page.getByRole('button', { name: /^Print the pattern:/ }));
   const pages = (await PDFDocument.load(await bytesOf(await download))).getPageCount();
   // The printed sheets and the first one, once the longer search has laid them.
-  await page.getByText(`${pages - 1} sheets in`).waitFor();
+  await page.getByRole('button', { name: `Print the pattern: ${pages - 1} sheets` }).waitFor();
 
   await goTo('Sew');
   await page.getByText(/^Step 1 of \d+/).waitFor();
@@ -109,6 +109,6 @@ const bytesOf = async (download: Download) => readFile(await download.path());
 /** The project file, as anybody would save it. */
 async function savedProject(page: Page, hands: Hands): Promise<string> {
   const download = page.waitForEvent('download');
-  await hands.press(button(page, 'Save'));
+  await hands.press(button(page, 'Save as a file'));
   return (await bytesOf(await download)).toString();
 }

@@ -199,17 +199,18 @@ describe('files', () => {
     await goTo(page, 'Paper');
     // The station itself is loaded with the first step to it; its writer is no part of that.
     const writers = () => scripts.filter((url) => /worker|pdf/i.test(url));
-    await page.getByRole('button', { name: /Joined sheets, PDF/ }).waitFor();
+    await page.getByRole('button', { name: /Print the pattern:/ }).waitFor();
     expect(writers()).toEqual([]);
     const download = page.waitForEvent('download');
-    await page.getByRole('button', { name: /Joined sheets, PDF/ }).click();
+    await page.getByRole('button', { name: /Print the pattern:/ }).click();
     const { name, bytes } = await textOf(download);
     expect(writers().length).toBeGreaterThan(0);
     expect(name).toMatch(/\.pdf$/);
     expect(bytes.subarray(0, 5).toString()).toBe('%PDF-');
     // The station says how many sheets there are as soon as the longer search has laid them.
     const pages = bytes.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
-    await page.getByText(`${pages - 1} sheets in`).waitFor();
+    await page.getByRole('button', { name: `Print the pattern: ${pages - 1} sheets` }).waitFor();
+    await page.getByText(`Saved as “${name}”. Print its first page alone, at 100 %`).waitFor();
   });
 
   test('the drawing and the report are what they say', async () => {
@@ -235,7 +236,7 @@ describe('files', () => {
       return textOf(download);
     };
     const press = (name: RegExp) => () => page.getByRole('button', { name }).click();
-    const dxf = await taken(press(/DXF millimetres/));
+    const dxf = await taken(press(/^Cutting file, DXF For/));
     expect([dxf.name.split('.').slice(1).join('.'), dxf.bytes.toString('latin1')]).toEqual([
       'dxf',
       expect.stringContaining('AC1021'),
@@ -287,7 +288,7 @@ describe('files', () => {
     await field(page, 'Hem depth').fill('4.4');
     const line = await lines(page);
     const download = page.waitForEvent('download');
-    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    await page.getByRole('button', { name: 'Save as a file', exact: true }).click();
     const { name, bytes } = await textOf(download);
     expect(name).toMatch(/^Sunday.*\.legwork\.json$/);
 

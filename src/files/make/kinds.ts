@@ -13,13 +13,18 @@ export interface Kind {
   readonly weight?: number;
 }
 
+/** Where a file is used: the sheets at home, the test of the printer there, at the sewing machine, … */
+export type FileUse = 'sheets' | 'printer' | 'sewing' | 'printShop' | 'machine' | 'projector' | 'class' | 'other';
+
 /** A kind of file that can be made of one draft. */
 export interface SingleKind extends Kind {
   /** After the project's name. */
   readonly ending: string;
   readonly name: Phrase;
-  /** What it is for, in a few words. */
+  /** What it is for, in a sentence. */
   readonly what: Phrase;
+  /** Where it is used: files of one use stand together. */
+  readonly use: FileUse;
   /** Its writer, with the libraries that it needs: loaded when a file of the kind is first made. */
   readonly load: () => Promise<(draft: Draft, options: PdfOptions) => Content | LongWork<Content>>;
 }
@@ -41,8 +46,9 @@ export const SINGLE_FILES = [
   {
     kind: 'pdf',
     ending: '.pdf',
-    name: say`Joined sheets, PDF`,
-    what: say`to print at true scale at home`,
+    name: say`Sheets to tape together, PDF`,
+    what: say`The pattern at true scale, on the paper of your own printer.`,
+    use: 'sheets',
     load: async () => (await import('../pdf/tiled')).pdfWork,
     weight: 12,
   },
@@ -50,29 +56,33 @@ export const SINGLE_FILES = [
     kind: 'large',
     ending: '.large.pdf',
     name: say`One large sheet, PDF`,
-    what: say`for a print shop`,
+    what: say`The whole pattern on one sheet, nothing to tape: a print shop prints it at 100 %.`,
+    use: 'printShop',
     load: async () => (await import('../pdf/large')).writeLargePdf,
     weight: 3,
   },
   {
     kind: 'printer-test',
     ending: '.printer-test.pdf',
-    name: say`Printer test, PDF`,
-    what: say`two bars to measure, to correct the printer`,
+    name: say`Test page, PDF`,
+    what: say`Two bars to measure: if your printer is a little off, type what they measure and the pattern is corrected.`,
+    use: 'printer',
     load: async () => (await import('../pdf/printer-test')).writePrinterTestPdf,
   },
   {
     kind: 'reference',
     ending: '.reference.pdf',
     name: say`Reference sheet, PDF`,
-    what: say`four marks to photograph beside a paper block`,
+    what: say`Four marks to lay beside a paper block and photograph with it.`,
+    use: 'other',
     load: async () => (await import('../pdf/reference')).writeReferencePdf,
   },
   {
     kind: 'projector',
     ending: '.projector.pdf',
     name: say`Projector, PDF`,
-    what: say`to throw on the cloth at true size`,
+    what: say`The pattern in thick lines, to project onto the cloth at true size.`,
+    use: 'projector',
     load: async () => (await import('../pdf/projector')).projectorWork,
     weight: 2,
   },
@@ -80,63 +90,72 @@ export const SINGLE_FILES = [
     kind: 'svg',
     ending: '.svg',
     name: say`Drawing, SVG`,
-    what: say`true size, with named layers`,
+    what: say`True size, each kind of line in a layer with its name, for cutting and drawing programs.`,
+    use: 'machine',
     load: async () => (await import('../svg/pieces')).writeSvg,
   },
   {
     kind: 'blocks',
     ending: '.blocks.svg',
     name: say`Fitted blocks, SVG`,
-    what: say`each edge by its name, to correct and bring back`,
+    what: say`Each edge by its name, to correct in a drawing program and bring back.`,
+    use: 'other',
     load: async () => (await import('../svg/blocks')).writeBlocksSvg,
   },
   {
     kind: 'dxf',
     ending: '.dxf',
     name: say`Cutting file, DXF`,
-    what: say`millimetres, closed cut lines`,
+    what: say`For a cutting machine: in millimetres, with closed cut lines.`,
+    use: 'machine',
     load: async () => (await import('../dxf/blocks')).writeDxf,
   },
   {
     kind: 'r12',
     ending: '.r12.dxf',
     name: say`Cutting file, DXF R12`,
-    what: say`the same for old machines`,
+    what: say`The same for older machines.`,
+    use: 'machine',
     load: async () => (await import('../dxf/r12')).writeDxfR12,
   },
   {
     kind: 'guide',
     ending: '.guide.pdf',
     name: say`Sewing guide, PDF`,
-    what: say`steps, lay and shopping list, to print`,
+    what: say`Every step with its picture, the lay and the shopping list, to print and lay beside the machine.`,
+    use: 'sewing',
     load: async () => (await import('../guide/pdf')).writeGuidePdf,
   },
   {
     kind: 'guide-html',
     ending: '.guide.html',
     name: say`Sewing guide, page`,
-    what: say`the same, to read on a screen`,
+    what: say`The same to read on a screen, without a network.`,
+    use: 'sewing',
     load: async () => (await import('../guide/html')).writeGuideHtml,
   },
   {
     kind: 'fit',
     ending: '.fit.pdf',
     name: say`Fit sheet, PDF`,
-    what: say`body and finished garment side by side, on one page`,
+    what: say`Body and finished garment side by side on one page, to write on when it is tried on.`,
+    use: 'sewing',
     load: async () => (await import('../fit/pdf')).writeFitPdf,
   },
   {
     kind: 'report',
     ending: '.report.json',
     name: say`Report`,
-    what: say`every measure and check, for a program`,
+    what: say`Every measure and every check, for a program to read.`,
+    use: 'other',
     load: async () => (await import('../report/report')).writeReport,
   },
   {
     kind: 'handout',
     ending: '.handout.txt',
     name: say`Handout`,
-    what: say`the working, to read in class`,
+    what: say`The working, step by step with its numbers, to read in class.`,
+    use: 'class',
     load: async () => (await import('../guide/handout')).writeHandout,
   },
 ] as const satisfies readonly SingleKind[];

@@ -1,11 +1,14 @@
 // Written by `npm run words`, save where each comes from.
 export const workbenchBar = {
+  Class: 'plain',
   'Name of the project': 'plain',
   'Project file': 'plain',
   Projects: 'plain',
-  Save: 'plain',
+  'Save a file': 'plain',
+  'Save as a file': 'plain',
   'Start with my measurements': 'plain',
   'The list of projects': 'plain',
+  'The sheet for a class': 'plain',
   Unit: 'plain',
   cm: 'standard: SI, and the inch',
   inch: 'standard: SI, and the inch',

@@ -20,7 +20,6 @@ export const workbenchClass = {
   'Sewing guides': 'trade',
   'Table of bodies': 'trade',
   'The rows of the table': 'plain',
-  'The sheet for a class': 'plain',
   'Which rows are shown': 'plain',
   'a folder for each of {0}, and the summary': 'plain', // {0} number(count, 0)
   'a page each: body, finished garment, what to buy': 'trade: what a fitting is held against',
@@ -31,7 +30,6 @@ export const workbenchClass = {
   'it is too large.': 'plain',
   'no row can be drafted yet': 'plain',
   'nobody needs a look.': 'plain',
-  'one body a row: patterns, fit sheets, handouts and a summary': 'trade',
   'steps with pictures, for each': 'plain',
   'those to look at': 'plain',
   'up to twelve of like size on each': 'plain',

@@ -21,7 +21,6 @@ export const workbenchProjects = {
   'Open a file': 'plain',
   'Other projects': 'plain',
   'Perhaps a newer Legwork kept it. It is left as it is.': 'ours: the name',
-  'Save as a file': 'plain',
   'Set aside, because it can’t be read here:': 'plain',
   'The open project': 'plain',
   'This project is now drafted for “{0}”.': 'plain', // {0} own(name)

@@ -1,10 +1,13 @@
 // Written by `npm run words`, save where each comes from.
 export const workbenchStations = {
   '(chosen)': 'plain',
+  'A PDF at true scale, and before it a first page with two squares to measure and the map of the sheets.':
+    'standard: PDF, ISO 32000',
   'A knit stretches over the hip: it needs less ease, or none.': 'trade',
   'A nap, a print with an upper end, or uneven stripes: no piece is turned end for end.': 'trade',
   'A nappy gets more room in the rise.': 'trade',
   'A patch on the leg: there is no side seam to set one in, and no fly.': 'trade',
+  'A pattern for each learner from one table of bodies, with fit sheets, handouts and a summary.': 'trade',
   'A plain machine with zigzag sews everything; a serger finishes edges, and seams of knit, in one go.': 'trade',
   'A pool above the seat: the centre back waist comes down; 1 cm or ⅜ in is usual.': 'trade',
   'A strip of its own, folded, sewn and turned.': 'trade',
@@ -13,10 +16,14 @@ export const workbenchStations = {
     'plain', // {0} hours(usual), {1} hours(first)
   'About {0} minutes (practice).': 'plain', // {0} number(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)
   'All {0} steps': 'plain', // {0} number(steps.length, 0)
+  'Ask for 100 %, nothing fitted to the page, and measure the square on it before you cut.': 'plain',
+  'At a print shop': 'plain',
+  'At the sewing machine': 'trade',
   'Both inseams are so much longer.': 'trade',
   'Bring your own blocks': 'trade',
   Buy: 'plain',
   'Buy {0} ({1})': 'plain', // {0} own(here), {1} own(there)
+  'By a cutting machine': 'plain',
   'Centre back {0}, centre front {1}.': 'trade', // {0} centreStands('back', leg.back), {1} centreStands('front', leg.front)
   'Cut it to length, knot its ends.': 'plain',
   'Cut it {0} long for each hem.': 'trade', // {0} mm(hemElasticLength ?? 0)
@@ -35,13 +42,13 @@ export const workbenchStations = {
   'Finished inseam {0}.': 'trade', // {0} mm(inseamFront)
   'Finished, across the opening.': 'plain',
   'Finished, from the opening down.': 'plain',
-  'First put right what is asked for: a pattern is only taken from a good draft.': 'plain',
+  'Fix the marked fields first; then files can be made.': 'plain',
   'Folded, right sides together, both legs come out of one cut.': 'trade',
   'Folds under the seat: 1 cm or ⅜ in is usual; it comes off the back extension and the back rise.': 'trade',
+  'For a class': 'plain',
   'For both centre seams and the curve between.': 'trade',
   'For the estimates': 'ours: as the body asks, an estimate from what was measured',
   'For the fit of the seat': 'trade',
-  'For the projector': 'plain',
   'From a photograph': 'plain',
   'From as the block leans to upright': 'trade',
   'From selvedge to selvedge, as it is bought.': 'trade',
@@ -92,7 +99,15 @@ export const workbenchStations = {
   'Other widths': 'plain',
   'Outside the stitching line of the inner leg.': 'trade',
   'Pieces may be turned end for end.': 'plain',
-  'Print the test page below at 100 %, measure its two bars, and type what they measure.': 'plain',
+  'Print it at 100 % (“actual size”), measure both bars, and type what they measure here.': 'plain',
+  'Print its first page alone, at 100 % (“actual size”), and measure both squares on it. If they are right, print the rest the same way.':
+    'plain',
+  'Print the first page of the sheets alone, at 100 % (“actual size”), and measure both squares on it.': 'plain',
+  'Print the pattern: 1 sheet': 'plain',
+  'Print the pattern: {0} sheets': 'plain', // {0} number(count, 0)
+  'Print the sample: 1 sheet': 'plain',
+  'Print the sample: {0} sheets': 'plain', // {0} number(count, 0)
+  'Print the test page at 100 %, measure its two bars, and type what they measure.': 'plain',
   'Project files to lay on this one': 'plain',
   'Pulls down when sitting: the back rise gets longer; 1.5 cm or ⅝ in is usual.': 'trade',
   'Puts the waist edge higher on the body; with a minus, lower.': 'trade',
@@ -105,6 +120,7 @@ export const workbenchStations = {
   'Seam allowances': 'trade',
   'Several bodies on one drawing': 'plain',
   'Sewn to the raw edge, then folded over with it.': 'trade',
+  'Show it at 100 %, and move the projector until the square on the cloth measures what is written in it.': 'trade',
   'Shrinking and matching': 'trade',
   'Size of the pattern': 'plain',
   'Smaller than true size is a sample for class; every sheet says so.': 'plain',
@@ -114,6 +130,7 @@ export const workbenchStations = {
   'Take the corrections back': 'plain',
   'The back fork’s tip, cut off so far inside the crotch point and sewn on again: {0} is usual, {1} leaves the leg whole.':
     'trade', // {0} mm(50), {1} mm(0)
+  'The class …': 'plain',
   'The dotted line is what was worn. Against it:': 'plain',
   'The fields hold the middle of {0} people: now correct what you can measure.': 'plain', // {0} number(start.people, 0)
   'The leg ends {0} round.': 'plain', // {0} mm(hemGirthFinished)
@@ -123,12 +140,16 @@ export const workbenchStations = {
   'The measurements that stand there now give way; undo brings them back.': 'plain',
   'The other side.': 'plain',
   'The pieces are drawn larger by that.': 'plain',
+  'The project and all files of this page in one.': 'plain',
   'The waist dips over the belly: the centre front waist goes up; 1.5 cm or ⅝ in is usual.': 'trade',
   'The waist edge lies so much higher over the side, and not at the centres.': 'trade',
   'The {0} is {1} wide; {2} {3} can be cut. What would fit:': 'plain', // {0} pieceName(widest.piece), {1} mm(widest.width), {2} LAYOUT_WORDS[layout], {3} mm(room)
   'These blocks were brought along. They are used as they are.': 'trade',
   'Thicker where the room is bright.': 'plain',
+  'This pattern and up to eleven more, from their project files, one upon the other.': 'plain',
+  'To keep and to pass on': 'plain',
   'To place and to prove': 'ours: to place and to prove, lines that only guide',
+  'To take along': 'plain',
   'True if it measures {0}.': 'plain', // {0} mm(across)
   'Turned inside at the opening.': 'plain',
   'Wash and dry it as you will the trousers, before it is cut.': 'plain',
@@ -140,6 +161,7 @@ export const workbenchStations = {
   'Where the waist is sewn to its own piece.': 'trade',
   Whose: 'ours: whose, the body that a project is for',
   Width: 'plain',
+  'With a projector': 'plain',
   'Worn sitting, all day or in a wheelchair: centre front goes down and centre back up, and the leg gets longer; 4 cm or 1½ in is usual.':
     'trade',
   'Your printer': 'plain',
@@ -156,7 +178,6 @@ export const workbenchStations = {
   'casing, drawstring': 'trade',
   'casing, elastic': 'trade',
   child: 'plain',
-  'choose up to eleven more project files': 'plain',
   'contrast band': 'trade',
   crosswise: 'trade',
   'dark on light': 'plain',
@@ -185,7 +206,6 @@ export const workbenchStations = {
   'sewn of the cloth': 'trade',
   'sewn on': 'trade',
   single: 'trade',
-  'the project and all files above': 'plain',
   threaded: 'trade',
   'to a hem girth': 'trade',
   turned: 'trade',

@@ -6,6 +6,7 @@ import { MannerButtons } from '../look/MannerButtons';
 import { Shortened } from '../look/Shortened';
 import { saveToFile } from '../save/save';
 import { useBench } from '../store/bench';
+import { ClassButton } from './Class';
 import { KeptLine } from './KeptLine';
 import { ProjectName } from './ProjectName';
 import { ProjectsButton } from './ProjectsButton';
@@ -35,8 +36,9 @@ export function Bar() {
           <Shortened short={words`my measurements`} whole={words`Start with my measurements`} />
         </button>
         <ProjectsButton />
+        <ClassButton />
         <button type="button" className="bar-button" onClick={saveToFile}>
-          {words`Save`}
+          <Shortened short={words`Save a file`} whole={words`Save as a file`} />
         </button>
       </span>
     </header>

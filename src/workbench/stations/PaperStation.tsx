@@ -7,7 +7,10 @@ import { QuantityField } from '../fields/QuantityField';
 import { SwitchField } from '../fields/SwitchField';
 import { useBench } from '../store/bench';
 import { barMeasured, length } from '../store/quantity';
-import { Take } from './Take';
+import { AskedFirst } from './paper/AskedFirst';
+import { Files } from './paper/Files';
+import { FilesFor } from './paper/FilesFor';
+import { PrintPattern } from './paper/PrintPattern';
 import { useFewestSheets } from './use-fewest-sheets';
 
 const PAPERS = [
@@ -33,11 +36,13 @@ const ALLOWANCES = [
   { key: 'full', name: say`full width` },
 ];
 
-/** How the pattern comes to paper, and the files to take away. */
+/** The pattern to print, how it comes to paper, and the other files to take away. */
 export default function PaperStation() {
   useFewestSheets();
   return (
     <>
+      <PrintPattern />
+      <AskedFirst />
       <Sheets />
       <Group name={words`Size of the pattern`}>
         <Scale />
@@ -45,7 +50,7 @@ export default function PaperStation() {
       <Group name={words`Your printer`}>
         <Correction />
       </Group>
-      <Take />
+      <Files />
     </>
   );
 }
@@ -120,7 +125,7 @@ function Correction() {
   return (
     <>
       <p className="field-help">
-        {words`Print the test page below at 100 %, measure its two bars, and type what they measure.`}
+        {words`Print the test page at 100 %, measure its two bars, and type what they measure.`}
       </p>
       <QuantityField
         path="paper.correctX"
@@ -133,6 +138,7 @@ function Correction() {
         quantity={barMeasured(along)}
         help={say`True if it measures ${mm(along)}.`}
       />
+      <FilesFor use="printer" />
     </>
   );
 }

@@ -1,7 +1,10 @@
-import { say } from '../../words';
+import { say, words } from '../../words';
+import { Group } from '../fields/Group';
 import { SwitchField } from '../fields/SwitchField';
 import { useBench } from '../store/bench';
 import { AllCautions } from './Cautions';
+import { AskedFirst } from './paper/AskedFirst';
+import { FilesFor } from './paper/FilesFor';
 import { SewingList } from './sew/SewingList';
 import { StepWords } from './sew/StepWords';
 
@@ -25,6 +28,10 @@ export default function SewStation() {
         onPick={(key) => choose('sewing.machine', key)}
       />
       <SewingList />
+      <Group name={words`To take along`}>
+        <AskedFirst />
+        <FilesFor use="sewing" />
+      </Group>
       <AllCautions />
     </>
   );

@@ -24,6 +24,8 @@ export interface Taking {
 interface Hearer {
   /** Told how far it has come. */
   readonly onProgress: (progress: Progress) => void;
+  /** Told under which name the browser was given the file. */
+  readonly onSaved?: (fileName: string) => void;
   /** Given the class where it was only looked through. */
   readonly onLooked?: (looked: LookedThrough) => void;
   /** Told why there is nothing; said on the screen's strip where it is left out. */
@@ -52,8 +54,10 @@ export function takeFiles(order: ProjectsOrder | ClassOrder, hearer: Hearer): Ta
       hearer.onProgress(data.progress);
       return;
     }
-    if ('file' in data) handOver(data.file);
-    else if ('looked' in data) hearer.onLooked?.(data.looked);
+    if ('file' in data) {
+      handOver(data.file);
+      hearer.onSaved?.(data.file.name);
+    } else if ('looked' in data) hearer.onLooked?.(data.looked);
     else if ('problems' in data) {
       const { units } = useBench.getState().project;
       refused(data.problems.map((problem) => printProblem(problem, units)));

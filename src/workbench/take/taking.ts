@@ -11,11 +11,13 @@ type Made = FileKind | 'class';
 interface Taking {
   /** What is being made, and how far it has come; undefined where nothing is. */
   readonly busy: (Progress & { readonly kind: Made; readonly since: number }) | undefined;
+  /** What was made last, and the name under which the browser was given it. */
+  readonly saved: { readonly kind: Made; readonly fileName: string } | undefined;
   readonly stop: () => void;
 }
 
 /** The file that is being made: it goes on while the person looks at other stations. */
-export const useTaking = create<Taking>()(() => ({ busy: undefined, stop: () => {} }));
+export const useTaking = create<Taking>()(() => ({ busy: undefined, saved: undefined, stop: () => {} }));
 
 /**
  * Starts to make one kind of file of the project on the table; one at a time.
@@ -39,7 +41,8 @@ function start(kind: Made, order: ProjectsOrder | ClassOrder): void {
   const since = performance.now();
   const { over, stop } = takeFiles(order, {
     onProgress: (progress) => useTaking.setState({ busy: { kind, since, ...progress } }),
+    onSaved: (fileName) => useTaking.setState({ saved: { kind, fileName } }),
   });
-  useTaking.setState({ busy: { kind, since, share: 0, doing: '' }, stop });
+  useTaking.setState({ busy: { kind, since, share: 0, doing: '' }, saved: undefined, stop });
   void over.then(() => useTaking.setState({ busy: undefined }));
 }

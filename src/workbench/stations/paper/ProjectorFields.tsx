@@ -1,9 +1,8 @@
-import { say, words } from '../../words';
-import { Group } from '../fields/Group';
-import { PickField } from '../fields/PickField';
-import { QuantityField } from '../fields/QuantityField';
-import { useBench } from '../store/bench';
-import { length } from '../store/quantity';
+import { say } from '../../../words';
+import { PickField } from '../../fields/PickField';
+import { QuantityField } from '../../fields/QuantityField';
+import { useBench } from '../../store/bench';
+import { length } from '../../store/quantity';
 
 const GROUNDS = [
   { key: 'dark', name: say`light on dark` },
@@ -15,7 +14,7 @@ export function ProjectorFields() {
   const ground = useBench((state) => state.project.projector.ground);
   const choose = useBench((state) => state.choose);
   return (
-    <Group name={words`For the projector`}>
+    <>
       <QuantityField path="projector.line" quantity={length} help={say`Thicker where the room is bright.`} />
       <PickField
         path="projector.ground"
@@ -24,6 +23,6 @@ export function ProjectorFields() {
         help={say`Light lines show the cloth between them.`}
         onPick={(key) => choose('projector.ground', key)}
       />
-    </Group>
+    </>
   );
 }

@@ -1,0 +1,77 @@
+import '@testing-library/jest-dom/vitest';
+import { act, cleanup, render, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { SINGLE_FILES } from '../../src/files';
+import { sheetsOf } from '../../src/project';
+import { useClassOpen } from '../../src/workbench/class/class-open';
+import { useBench } from '../../src/workbench/store/bench';
+import { useTaking } from '../../src/workbench/take/taking';
+import { Workbench } from '../../src/workbench/Workbench';
+
+const start = useBench.getInitialState();
+const group = (name: string) => within(screen.getByRole('group', { name }));
+
+beforeEach(() => useBench.setState({ ...start, station: 'paper' }, true));
+afterEach(() => {
+  act(() => {
+    useTaking.setState(useTaking.getInitialState(), true);
+    useClassOpen.setState({ open: false });
+  });
+  cleanup();
+});
+
+describe('the station Paper', () => {
+  it('begins with the pattern and its true count, which follows the paper', async () => {
+    render(<Workbench />);
+    const button = await screen.findByRole('button', { name: /^Print the pattern: \d+ sheets/ });
+    const count = () => sheetsOf(useBench.getState().draft).sheets.length;
+    expect(button).toHaveTextContent(`Print the pattern: ${count()} sheets`);
+    expect(button.closest('.stop-inside')?.querySelector('button, input')).toBe(button);
+    const before = count();
+    act(() => useBench.getState().choose('paper.sheet', 'A3'));
+    expect(count()).toBeLessThan(before);
+    expect(button).toHaveTextContent(`Print the pattern: ${count()} sheets`);
+    act(() => useBench.getState().choose('paper.scale', 1 / 4));
+    expect(button).toHaveTextContent('Print the sample');
+  });
+
+  it('has every kind of file at one place, with what it is for in a sentence', async () => {
+    render(<Workbench />);
+    await screen.findByRole('button', { name: /^Print the pattern/ });
+    for (const { kind, name, what } of SINGLE_FILES) {
+      expect(what.template, kind).toMatch(/^[A-Z].*\.$/);
+      if (kind !== 'pdf') expect(screen.getAllByText(name.template), kind).toHaveLength(1);
+    }
+    expect(group('At a print shop').getAllByRole('button')).toHaveLength(1);
+  });
+
+  it('says under which name a file was saved and what to do with it first, beside its own button', async () => {
+    render(<Workbench />);
+    const button = await screen.findByRole('button', { name: /^Print the pattern/ });
+    act(() => useTaking.setState({ saved: { kind: 'pdf', fileName: 'lounge.pdf' } }));
+    expect(button.parentElement).toHaveTextContent(
+      /Saved as “lounge\.pdf”\. Print its first page alone, at 100 %.*measure both squares/,
+    );
+    act(() => useTaking.setState({ saved: { kind: 'dxf', fileName: 'lounge.dxf' } }));
+    expect(button.parentElement).not.toHaveTextContent('Saved as');
+    expect(group('By a cutting machine').getByText('Saved as “lounge.dxf”.')).toBeVisible();
+  });
+
+  it('leads to the class, which has a place of its own in the bar, too', async () => {
+    render(<Workbench />);
+    await userEvent.click(await screen.findByRole('button', { name: /^The class/ }));
+    await screen.findByRole('dialog', { name: 'A class from a table' });
+    act(() => useBench.getState().goTo('sew'));
+    expect(screen.getByRole('dialog', { name: 'A class from a table' })).toBeVisible();
+    await userEvent.keyboard('{Escape}');
+    await userEvent.click(screen.getByRole('button', { name: 'Class' }));
+    await screen.findByRole('dialog', { name: 'A class from a table' });
+  });
+});
+
+it('has the guide at Sew, too', async () => {
+  act(() => useBench.getState().goTo('sew'));
+  render(<Workbench />);
+  expect(await screen.findByRole('button', { name: /^Sewing guide, PDF/ })).toBeEnabled();
+});
