@@ -9,7 +9,7 @@ const OURS: readonly (readonly [RegExp, string])[] = [
   [/\bthe join\b/i, 'ours: the join, where the two blocks meet'],
   [/\bfinished measures?\b/i, 'ours: a finished measure, of the garment'],
   [/\bshow mode\b/i, 'ours: show mode, for a class'],
-  [/\bverdicts?\b/i, 'ours: a verdict, good, mind or wrong'],
+  [/\bverdicts?\b/i, 'ours: a verdict, good, doubtful or wrong'],
   [/\bLegwork\b/, 'ours: the name'],
 ];
 

@@ -29,7 +29,7 @@ const piece = object({
 });
 const check = object({
   id: text,
-  verdict: oneOf('good', 'mind', 'wrong'),
+  verdict: oneOf('good', 'doubtful', 'wrong'),
   measured: number,
   wanted: number,
   tolerance: number,
@@ -120,7 +120,7 @@ export const reportSchema = (measures: readonly string[]): JsonSchema => ({
   description: 'Lengths are millimetres, angles degrees, shares 0 to 1; sentences stand in the project’s own unit.',
   ...object({
     format: { const: 'legwork-report' },
-    version: { const: 1 },
+    version: { const: 2 },
     measures: object(Object.fromEntries(measures.map((name) => [name, number]))),
     pieces: list(piece),
     checks: list(check),

@@ -4,7 +4,7 @@ import { measurementName } from './catalogue';
 import { crotchLengthExpected } from './estimate';
 import type { Body, Estimate, Remark } from './types';
 
-/** What is said about the body: what was measured, each estimate with its spread and source, and what to mind. */
+/** What is said about the body: what was measured, each estimate with its spread and source, and what is doubtful. */
 export function bodyWorking(body: Body): readonly WorkingStep[] {
   return [
     {
@@ -45,9 +45,9 @@ function crotchTold(body: Body): readonly WorkingStep[] {
 }
 
 const remarkTold = ({ id, phrase, source }: Remark): WorkingStep => ({
-  id: `body.mind.${id}`,
+  id: `body.doubt.${id}`,
   station: 'body',
   sentence: phrase,
-  formula: say`Mind it; nothing was changed. Source: ${source}.`,
+  formula: say`Look at it again; nothing was changed. Source: ${source}.`,
   lines: [],
 });

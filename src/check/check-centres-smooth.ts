@@ -15,7 +15,7 @@ export function checkCentresSmooth({ finished: { sewn }, traced }: Subject): Che
   return {
     id: 'centres-smooth',
     name: say`Centres run smooth`,
-    verdict: good ? 'good' : 'mind',
+    verdict: good ? 'good' : 'doubtful',
     measured: worst,
     wanted: 0,
     tolerance: TOLERANCE,

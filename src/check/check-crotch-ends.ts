@@ -21,7 +21,7 @@ export function checkCrotchEnds(subject: Subject): Check {
   return {
     id: 'crotch-ends',
     name: say`Crotch ends nearly level`,
-    verdict: good ? 'good' : 'mind',
+    verdict: good ? 'good' : 'doubtful',
     measured: worst,
     wanted: STEEPEST,
     tolerance: 0,

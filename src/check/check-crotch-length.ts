@@ -30,7 +30,7 @@ export function checkCrotchLength({ body, blocks, proportions, choices, finished
   return {
     id: 'crotch-length',
     name: say`Crotch length`,
-    verdict: good ? 'good' : miss < -(proportions?.crotchEase ?? 0) ? 'wrong' : 'mind',
+    verdict: good ? 'good' : miss < -(proportions?.crotchEase ?? 0) ? 'wrong' : 'doubtful',
     measured: length,
     wanted,
     tolerance: TOLERANCE,

@@ -29,7 +29,7 @@ export function checkElastic(subject: Subject): Check | undefined {
   return {
     id: 'elastic-reaches',
     name: say`Elastic reaches`,
-    verdict: !reaches ? 'wrong' : loose ? 'mind' : 'good',
+    verdict: !reaches ? 'wrong' : loose ? 'doubtful' : 'good',
     measured: loose ? elasticLength : reach,
     wanted: loose ? body.waistGirth : fullest,
     tolerance: 0,

@@ -41,7 +41,7 @@ export function checkFork(subject: Subject): Check {
   return {
     id: 'fork',
     name: say`Fork fits between the legs`,
-    verdict: good ? 'good' : 'mind',
+    verdict: good ? 'good' : 'doubtful',
     measured: worst.across,
     wanted: good ? worst.across : long ? worst.most : worst.least,
     tolerance: ROUNDING,

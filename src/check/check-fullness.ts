@@ -17,7 +17,7 @@ export function checkFullness({ body, cloth, leg, opening }: Subject): Check {
   return {
     id: 'fullness',
     name: say`Fullness at the waist`,
-    verdict: good ? 'good' : 'mind',
+    verdict: good ? 'good' : 'doubtful',
     measured: fullness,
     wanted: MOST,
     tolerance: 0,

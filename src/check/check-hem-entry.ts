@@ -40,7 +40,7 @@ export function checkHemEntry({ body, cloth, leg, finished }: Subject): Check {
   const most = (of: (place: Passing) => Mm) => passed.reduce((a, b) => (of(b) > of(a) ? b : a));
   const [wanting, needing] = [most((place) => place.wants), most((place) => place.needs)];
   const fits = hem * give >= needing.needs;
-  const verdict = hem * give >= wanting.wants ? 'good' : fits ? 'mind' : 'wrong';
+  const verdict = hem * give >= wanting.wants ? 'good' : fits ? 'doubtful' : 'wrong';
   const told = fits ? wanting : needing;
   const wanted = wanting.wants / give;
   const measure = orMeasure(doubtOf(body, told.key), WORDS[told.key]);

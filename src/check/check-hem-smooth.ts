@@ -15,7 +15,7 @@ export function checkHemSmooth({ finished: { sewn }, leg }: Subject): Check {
   return {
     id: 'hem-smooth',
     name: say`Hem runs smooth`,
-    verdict: good ? 'good' : 'mind',
+    verdict: good ? 'good' : 'doubtful',
     measured: 90 - worst,
     wanted: 90,
     tolerance: TOLERANCE,

@@ -30,7 +30,7 @@ export function checkHipEase({ body, cloth, leg, finished, hip }: Subject): Chec
   return {
     id: 'hip-ease',
     name: say`Ease at the hip`,
-    verdict: tooSmall ? 'wrong' : tight || wide ? 'mind' : 'good',
+    verdict: tooSmall ? 'wrong' : tight || wide ? 'doubtful' : 'good',
     measured: ease,
     wanted: Math.min(most, Math.max(least, ease)),
     tolerance: 0,

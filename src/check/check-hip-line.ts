@@ -24,7 +24,7 @@ export function checkHipLine({ body, leg, finished }: Subject): Check | undefine
   return {
     id: 'hip-line',
     name: say`Hip line where measured`,
-    verdict: good ? 'good' : 'mind',
+    verdict: good ? 'good' : 'doubtful',
     measured: level,
     wanted: body.hipDepth,
     tolerance: NEAR,

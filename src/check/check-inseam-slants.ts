@@ -13,7 +13,7 @@ const APART = 6;
 const STEEPER_ABOVE = 3.2;
 const ROUNDING = 0.05;
 
-/** How both inseams slant, and the worse of what a cutter minds about it. */
+/** How both inseams slant, and the worse of what a cutter finds doubtful about it. */
 interface Slants {
   readonly front: number;
   readonly back: number;
@@ -37,7 +37,7 @@ export function checkInseamSlants(subject: Subject): Check {
   return {
     id: 'inseams-slant',
     name: say`Inseams slant alike`,
-    verdict: good ? 'good' : 'mind',
+    verdict: good ? 'good' : 'doubtful',
     measured,
     wanted,
     tolerance: ROUNDING,

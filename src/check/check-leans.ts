@@ -34,7 +34,7 @@ export function checkLeans({ finished: { sewn }, leg, traced }: Subject): Check 
   return {
     id: 'leans',
     name: say`Centres lean gently`,
-    verdict: good ? 'good' : 'mind',
+    verdict: good ? 'good' : 'doubtful',
     measured: Math.abs(worst.lean),
     wanted: inwards ? worst.most : OUTWARDS,
     tolerance: ROUNDING,

@@ -10,24 +10,24 @@ export function checkPiecedTip({ cloth: { repeat, repeatAcross }, finished: { pi
   if (!pieced) return undefined;
   const { lengthB: long } = seamOf([pieced.leg, pieced.tip], 'piecing');
   const width = widthOf(pieced.tip.stitchLine);
-  const mind = mindOf(repeat > 0 || repeatAcross > 0, width, long);
+  const doubt = doubtOf(repeat > 0 || repeatAcross > 0, width, long);
   return {
     id: 'pieced-tip',
     name: say`Pieced fork tip`,
-    verdict: mind ? 'mind' : 'good',
+    verdict: doubt ? 'doubtful' : 'good',
     measured: width,
     wanted: WORTH_PIECING,
     tolerance: 0,
     unit: 'mm',
     reason:
-      mind?.reason ??
+      doubt?.reason ??
       say`The tip of the back fork is sewn on again by a seam ${mm(long)} long, along the grain, between the legs, where nobody looks.`,
-    remedy: mind?.remedy ?? UNSAID,
-    ...withFix(mind && fixWholeFork()),
+    remedy: doubt?.remedy ?? UNSAID,
+    ...withFix(doubt && fixWholeFork()),
   };
 }
 
-function mindOf(patterned: boolean, width: number, long: number): Record<'reason' | 'remedy', Phrase> | undefined {
+function doubtOf(patterned: boolean, width: number, long: number): Record<'reason' | 'remedy', Phrase> | undefined {
   if (patterned)
     return {
       reason: say`The seam of the fork’s tip, ${mm(long)} long, breaks the stripes or checks of this cloth between the legs.`,

@@ -28,7 +28,7 @@ export function checkRiseEase(subject: Subject): Check {
   return {
     id: 'rise-ease',
     name: say`Ease in the rise`,
-    verdict: ease < 0 ? 'wrong' : shallow || deep ? 'mind' : 'good',
+    verdict: ease < 0 ? 'wrong' : shallow || deep ? 'doubtful' : 'good',
     measured: ease,
     wanted: Math.min(MOST, Math.max(least, ease)),
     tolerance: 0,

@@ -22,7 +22,7 @@ export function checkThighEase({ body, leg, finished }: Subject): Check {
   const ease = width - body.thighGirth;
   const least = roomWanted(LEAST, doubt);
   const wide = ease > MOST;
-  const verdict = wide ? 'mind' : roomVerdict(ease, LEAST, doubt);
+  const verdict = wide ? 'doubtful' : roomVerdict(ease, LEAST, doubt);
   const change = thighChange(leg.spread, ease, least);
   return {
     id: 'thigh-ease',

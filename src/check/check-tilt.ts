@@ -35,7 +35,7 @@ export function checkTilt(subject: Subject): Check {
   return {
     id: 'tilt',
     name: say`Back stands higher`,
-    verdict: good ? 'good' : 'mind',
+    verdict: good ? 'good' : 'doubtful',
     measured: ofSide ? raise : tilt,
     wanted: ofSide ? least : wanted,
     tolerance: 0,

@@ -21,7 +21,7 @@ export function checkTracedGrains({ traced, blocks, joined, finished }: Subject)
     offParallel(wayOf(blocks.front.grainline), upright),
     offParallel(wayOf(blocks.back.grainline), upright),
   );
-  const verdict = apart > PARALLEL ? 'wrong' : tilt > UPRIGHT ? 'mind' : 'good';
+  const verdict = apart > PARALLEL ? 'wrong' : tilt > UPRIGHT ? 'doubtful' : 'good';
   return {
     id: 'traced-grains',
     name: say`Grainlines parallel`,

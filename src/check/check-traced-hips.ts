@@ -11,7 +11,7 @@ export function checkTracedHips({ traced, joined: { hipDifference } }: Subject):
   return {
     id: 'traced-hips',
     name: say`Hip levels agree`,
-    verdict: good ? 'good' : 'mind',
+    verdict: good ? 'good' : 'doubtful',
     measured: hipDifference,
     wanted: 0,
     tolerance: TOLERANCE,

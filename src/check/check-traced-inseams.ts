@@ -15,7 +15,7 @@ export function checkTracedInseams({ traced, joined, choices }: Subject): Check 
   return {
     id: 'traced-inseams',
     name: say`Inseams of the blocks agree`,
-    verdict: good ? 'good' : 'mind',
+    verdict: good ? 'good' : 'doubtful',
     measured: front - back,
     wanted: 0,
     tolerance: TOLERANCE,

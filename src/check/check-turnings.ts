@@ -59,7 +59,7 @@ export function checkTurnings(subject: Subject): Check {
   return {
     id: 'turnings-flat',
     name: say`Turnings lie flat`,
-    verdict: good ? 'good' : 'mind',
+    verdict: good ? 'good' : 'doubtful',
     measured: off(worst),
     wanted: 0,
     tolerance: MOST,

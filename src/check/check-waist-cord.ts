@@ -20,7 +20,7 @@ export function checkWaistCord({ body, ageYears, opening, cordLength }: Subject)
   return {
     id: 'waist-cord',
     name: say`Cord at the waist`,
-    verdict: long ? 'wrong' : young ? 'mind' : 'good',
+    verdict: long ? 'wrong' : young ? 'doubtful' : 'good',
     measured: byGathered ? gathered : widest,
     wanted: byGathered ? CORD_ENDS.gathered : CORD_ENDS.widest,
     tolerance: 0,

@@ -22,7 +22,7 @@ export function checkWaistSmooth({ finished: { sewn }, leg }: Subject): Check {
   return {
     id: 'waist-smooth',
     name: say`Waist runs smooth`,
-    verdict: good ? 'good' : 'mind',
+    verdict: good ? 'good' : 'doubtful',
     measured: 90 - worst,
     wanted: 90,
     tolerance: TOLERANCE,

@@ -13,7 +13,7 @@ import type { Mm } from '../length';
 import type { Phrase } from '../words';
 
 /** How a check came out. */
-export type Verdict = 'good' | 'mind' | 'wrong';
+export type Verdict = 'good' | 'doubtful' | 'wrong';
 
 /** The fields of the project that a remedy may set, and to what; the room of the project doesn't compile with one that it has not. */
 interface Remedied {

@@ -28,7 +28,7 @@ export function checksOfLegs(legs: readonly LegSubject[]): readonly Check[] {
 
 /** Figures of two legs that nobody would tell from each other, in the check’s own unit. @source tolerance */
 const SAME = 0.05;
-const WORST: readonly Verdict[] = ['good', 'mind', 'wrong'];
+const WORST: readonly Verdict[] = ['good', 'doubtful', 'wrong'];
 
 function worseOf([left, right]: readonly (Check | undefined)[]): Check {
   if (!left || !right) return (left ?? right) as Check;

@@ -124,7 +124,7 @@ export function doubtOf({ estimates }: Body, key: EstimatedKey): Mm {
  */
 export function roomVerdict(room: Mm, wanted: Mm, doubt: Mm): Verdict {
   if (room + doubt < LEAST_ROOM) return 'wrong';
-  return room >= roomWanted(wanted, doubt) ? 'good' : 'mind';
+  return room >= roomWanted(wanted, doubt) ? 'good' : 'doubtful';
 }
 
 /** How much room is enough, where the girth may be off by so much. */

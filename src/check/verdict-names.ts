@@ -4,6 +4,6 @@ import type { Verdict } from './check';
 /** A verdict in a word. */
 export const VERDICT_NAMES: Readonly<Record<Verdict, Phrase>> = {
   good: say`good`,
-  mind: say`mind`,
+  doubtful: say`doubtful`,
   wrong: say`wrong`,
 };

@@ -12,7 +12,7 @@ export interface ShoppingItem {
   readonly id: string;
   readonly name: Phrase;
   readonly howMuch: Phrase;
-  /** What to mind when choosing it; empty where there is nothing. */
+  /** What to look for when choosing it; empty where there is nothing. */
   readonly note: Phrase;
 }
 

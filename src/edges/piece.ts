@@ -23,7 +23,7 @@ export interface Notch {
 
 /**
  * What a text on a piece says: whose pattern it is; which piece, and how many are cut; the body's label; which half of a leg,
- * whose leg; what there is at its side; or something to mind.
+ * whose leg; what there is at its side; or something to take care of.
  */
 export type TextMeaning = 'title' | 'piece' | 'label' | 'half' | 'whose' | 'side' | 'note';
 

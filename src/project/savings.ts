@@ -76,7 +76,7 @@ function piecedTip(draft: Draft, tip: Mm): ClothSaving | undefined {
   });
 }
 
-/** A hem that is a little narrower, where no check minds that. */
+/** A hem that is a little narrower, where no check comes out worse for it. */
 function narrowerHem(draft: Draft): ClothSaving | undefined {
   const now = draft.measures.hemGirthFinished;
   for (const less of HEMS) {
@@ -91,7 +91,7 @@ function narrowerHem(draft: Draft): ClothSaving | undefined {
   return undefined;
 }
 
-const BADNESS = { good: 0, mind: 1, wrong: 2 } as const;
+const BADNESS = { good: 0, doubtful: 1, wrong: 2 } as const;
 
 /** Whether no check comes out worse than it did. */
 function noWorse(now: Draft, fix: Fix): boolean {

@@ -13,7 +13,7 @@ export interface CautionSource {
   readonly sure: Sureness;
 }
 
-/** One thing to mind for safety, as data. */
+/** One caution for safety, as data. */
 export interface Caution {
   /** Stable, e.g. `childrens-sleepwear`. */
   readonly id: string;

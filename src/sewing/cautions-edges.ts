@@ -13,7 +13,7 @@ const EN_14682: CautionSource = {
   sure: 'quoted',
 };
 
-/** What is to mind about cords, and about elastic that holds for hours. */
+/** The cautions about cords, and about elastic that holds for hours. */
 export function edgeCautions(choices: CautionChoices, measures: CautionMeasures): readonly Caution[] {
   const wearer = wearerOf(choices.body);
   const { cordEnds, hemCords, elastic, hemElastic } = choices;

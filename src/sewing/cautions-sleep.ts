@@ -5,7 +5,7 @@ import { type Wearer, wearerOf } from './wearer';
 /** No piece of an infant's two-piece garment is longer (15¾ in). */
 const INFANT_LONGEST = 400;
 
-/** What is to mind when it is slept in, and of what is sewn for children, who sleep in what they lounge in. */
+/** The cautions for what is slept in, and of what is sewn for children, who sleep in what they lounge in. */
 export function sleepCautions(choices: CautionChoices, measures: CautionMeasures): readonly Caution[] {
   const wearer = wearerOf(choices.body);
   return [

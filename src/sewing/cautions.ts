@@ -12,7 +12,7 @@ const tools: Caution = {
 };
 
 /**
- * Everything to mind for safety, for exactly these choices; what is worn near fire and round a child's neck first.
+ * Every caution, for exactly these choices; what is worn near fire and round a child's neck first.
  *
  * Each caution names its source. The rules hold for goods on sale; a garment made at home burns and snags the same.
  * No table of garment sizes is shipped, because none was read.

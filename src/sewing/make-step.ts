@@ -11,6 +11,6 @@ export const makeStep = (said: Said): SewingStep => ({
   cuts: [],
   sews: [],
   finishes: [],
-  mind: UNSAID,
+  care: UNSAID,
   ...said,
 });

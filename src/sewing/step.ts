@@ -56,7 +56,7 @@ export interface SewingStep {
   readonly sews: readonly EdgeWork<SewnHow>[];
   readonly finishes: readonly EdgeWork<FinishedHow>[];
   /** A few words on what hurts in this step; empty where nothing does. */
-  readonly mind: Phrase;
+  readonly care: Phrase;
   readonly time: StepTime;
   readonly scene: Scene;
 }

@@ -106,7 +106,7 @@ function elasticStep(g: Garment): SewingStep {
     ],
     settings: elasticStitch(g),
     check: say`The foot goes through, and the elastic leaves no mark on the leg.`,
-    mind: say`Elastic that is too tight hurts.`,
+    care: say`Elastic that is too tight hurts.`,
     time: timeOf(15, 2 * length, PER_METRE.thread),
     scene: { view: 'hem', stage: 'threaded' },
   });
@@ -127,7 +127,7 @@ function cordStep(g: Garment): SewingStep {
     ],
     settings: topStitch(g),
     check: say`Both ends are equally long. Tied, no loop hangs below the foot.`,
-    mind: say`Cords at hems catch in bicycles and doors; on children’s clothes leave them out, or wholly inside.`,
+    care: say`Cords at hems catch in bicycles and doors; on children’s clothes leave them out, or wholly inside.`,
     time: timeOf(8, 2 * length, PER_METRE.thread),
     scene: { view: 'hem', stage: 'corded' },
   });

@@ -39,7 +39,7 @@ function clothStep({ cloth }: Garment): SewingStep {
     tasks,
     why: cloth.washFirst ? say`Cloth that shrinks after it was sewn takes the ease and the length with it.` : UNSAID,
     check: say`The selvedges lie on each other without a pull, and the ends are square to them.`,
-    mind: say`The iron is hot when nobody looks, too: stand it up, and switch it off when you leave.`,
+    care: say`The iron is hot when nobody looks, too: stand it up, and switch it off when you leave.`,
     time: timeOf(30),
     scene: { view: 'cloth' },
   });
@@ -78,7 +78,7 @@ function cutStep(g: Garment): SewingStep {
       ? say`Laid right sides together, the two legs meet along the whole crotch seam, front and back; elsewhere they differ, as they should.`
       : say`The two legs are mirror images: laid right sides together, their edges meet all round.`,
     cuts: pieces.map(pieceRef),
-    mind: say`Cut away from your hands. Close a rotary cutter every time you put it down.`,
+    care: say`Cut away from your hands. Close a rotary cutter every time you put it down.`,
     time: timeOf(15, around(pieces), PER_METRE.cut),
     scene: { view: 'pieces' },
   });
@@ -139,7 +139,7 @@ function tryStep(g: Garment): SewingStep {
       cloth.kind === 'knit'
         ? say`Stretched and let go, the seam lies flat again and no thread has broken.`
         : say`The seam lies flat, and the stitch looks the same from both sides.`,
-    mind: say`Keep your fingers beside the foot, never before the needle.`,
+    care: say`Keep your fingers beside the foot, never before the needle.`,
     time: timeOf(10),
     scene: { view: 'sample' },
   });

@@ -114,7 +114,7 @@ function crotchStep(g: Garment): SewingStep {
     settings: seamSettings(g),
     check: say`The inseams meet at the crotch; one notch meets one notch in front, two meet two behind.`,
     ...seamSewn(g, 'crotch'),
-    mind: say`Count the pins that you take out.`,
+    care: say`Count the pins that you take out.`,
     time: timeOf(8, crotchSeam, seamPace(g)),
     scene: { view: 'legInLeg' },
   });

@@ -53,7 +53,7 @@ function lastStep(g: Garment): SewingStep {
     check: g.sides
       ? say`Pull every seam once, gently: none opens. The left leg is on the wearer’s left, and the centre seams stand upright.`
       : say`Pull every seam once, gently: none opens. Both legs are equally long, and the centre seams stand upright.`,
-    mind: say`A forgotten pin is found by the skin. Count.`,
+    care: say`A forgotten pin is found by the skin. Count.`,
     time: timeOf(15),
     scene: { view: 'finished' },
   });

@@ -69,7 +69,7 @@ describe('remarks about a body', () => {
     const body = prepareBody(swapped);
     expect(body.thighGirth).toBe(600);
     expect(body.remarks).toEqual(bodyRemarks(swapped));
-    const told = bodyWorking(body).filter((step) => step.id.startsWith('body.mind.'));
+    const told = bodyWorking(body).filter((step) => step.id.startsWith('body.doubt.'));
     expect(told.length).toBe(body.remarks.length);
     expect(told.length).toBeGreaterThan(0);
     expect(told.every((step) => step.station === 'body')).toBe(true);

@@ -54,7 +54,7 @@ const SHOWN: readonly (readonly [string, (page: Page) => Promise<unknown>])[] = 
     },
   ],
   [
-    // A check to mind, a sentence beside a field, and the drawing that waits for it.
+    // A doubtful check, a sentence beside a field, and the drawing that waits for it.
     'what is not good',
     async (page) => {
       await goTo(page, 'Leg');

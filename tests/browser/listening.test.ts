@@ -103,7 +103,7 @@ test('a changed verdict, a sentence beside a field, and the end of a save are sa
   await button(page, 'Leg').click();
   const spread = page.getByRole('textbox', { name: 'Spread', exact: true });
   await spread.fill('0.5');
-  await said('Ease at the hip: now mind.').waitFor({ state: 'attached' });
+  await said('Ease at the hip: now doubtful.').waitFor({ state: 'attached' });
   await spread.fill('2.5');
   await said('Ease at the hip: now good.').waitFor({ state: 'attached' });
   await spread.fill('wide');

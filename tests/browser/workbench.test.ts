@@ -48,7 +48,7 @@ describe('the first screen', () => {
     await page.getByText('front', { exact: true }).waitFor();
     await page.getByText('back', { exact: true }).waitFor();
     expect(await page.locator('.measure').count()).toBeGreaterThanOrEqual(8);
-    expect(await page.locator('.finished .verdict').first().textContent()).toMatch(/good|mind|wrong/);
+    expect(await page.locator('.finished .verdict').first().textContent()).toMatch(/good|doubtful|wrong/);
   });
 
   test('shows every fraction in the print font', async () => {
@@ -123,18 +123,18 @@ describe('a check that is not good', () => {
     await field(page, 'Spread').fill('0.5');
     await goTo(page, 'Check');
     const hip = page.locator('#check-hip-ease');
-    expect(await hip.locator('.verdict').textContent()).toBe('mind');
-    await page.getByText('Ease at the hip: now mind.').waitFor({ state: 'attached' });
+    expect(await hip.locator('.verdict').textContent()).toBe('doubtful');
+    await page.getByText('Ease at the hip: now doubtful.').waitFor({ state: 'attached' });
     await hip.getByRole('button', { name: /^Spread by 1/ }).click();
     expect(await hip.locator('.verdict').textContent()).toBe('good');
     // The button is gone with the fault; the focus stays at the check.
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('check-hip-ease');
     await page.getByText('Ease at the hip: now good.').waitFor({ state: 'attached' });
     await page.getByRole('button', { name: /undo spread by 1/ }).click();
-    expect(await hip.locator('.verdict').textContent()).toBe('mind');
+    expect(await hip.locator('.verdict').textContent()).toBe('doubtful');
   });
 
-  test('of nightwear for a child is minded where sleeping is chosen', async () => {
+  test('of nightwear for a child has its caution where sleeping is chosen', async () => {
     const page = await open();
     await goTo(page, 'Body');
     await page.getByText('More measurements').click();

@@ -22,10 +22,10 @@ test.each([
   [{ repeat: 40 }, /breaks the stripes or checks/],
   [{ repeatAcross: 40 }, /breaks the stripes or checks/],
   [{ piecedTip: 14 }, /only 1\.4 cm wide/],
-])('with %j it is to mind, and one press leaves the fork whole', (cloth, words) => {
+])('with %j it is doubtful, and one press leaves the fork whole', (cloth, words) => {
   const d = drafted({ piecedTip: 50, ...cloth });
   const tip = tipOf(d);
-  expect(tip?.verdict).toBe('mind');
+  expect(tip?.verdict).toBe('doubtful');
   expect(printPhrase(tip?.reason ?? UNSAID, 'cm')).toMatch(words);
   const whole = draft(applyRemedy(d.project, tip ?? {}));
   expect(whole.ok && tipOf(whole.value)).toBeUndefined();

@@ -101,7 +101,7 @@ describe('a crotch curve', () => {
 
   it('that ends in a hook is sent to the pyjama shape, unless it has it', () => {
     const hook = edged('crotchFront', hooked);
-    expect(found(hook, 'crotch-ends').verdict).toBe('mind');
+    expect(found(hook, 'crotch-ends').verdict).toBe('doubtful');
     expect(remedy(shaped('block', hook), 'crotch-ends')).toMatch(/pyjama leg slants less/);
     expect(fixOf(shaped('block', hook), 'crotch-ends')?.changes).toEqual([{ path: 'leg.shape', value: 'pyjama' }]);
     expect(remedy(hook, 'crotch-ends')).toMatch(/Measure body rise and crotch length again/);
@@ -124,7 +124,7 @@ describe('a crotch curve', () => {
 
 describe('a hem', () => {
   it('exactly as round as the foot is tight, and not too small', () => {
-    expect(found(withBody({ footEntryGirth: value('hem-entry') }), 'hem-entry').verdict).toBe('mind');
+    expect(found(withBody({ footEntryGirth: value('hem-entry') }), 'hem-entry').verdict).toBe('doubtful');
   });
 
   it('that is too narrow at the calf is let out by more than is missing there', () => {
@@ -202,7 +202,7 @@ describe('inseams', () => {
   );
 
   it('that slant apart are sent to the pyjama shape, unless they have it', () => {
-    expect(found(twisted, 'inseams-slant').verdict).toBe('mind');
+    expect(found(twisted, 'inseams-slant').verdict).toBe('doubtful');
     expect(remedy(shaped('block', twisted), 'inseams-slant')).toMatch(/^Choose the pyjama shape/);
     expect(remedy(twisted, 'inseams-slant')).toMatch(/^Narrow the leg less/);
     expect(fixOf(twisted, 'inseams-slant')).toBeUndefined();
@@ -354,12 +354,12 @@ describe('turnings', () => {
     const { fold } = whole.finished.heights as { readonly fold: number };
     const check = found(bent(6), 'turnings-flat');
     expect(check.measured).toBeCloseTo(2 * fold * radians(6), 1);
-    expect(check.verdict).toBe('mind');
+    expect(check.verdict).toBe('doubtful');
     expect(words(check.reason)).toMatch(/over the higher hip/);
     expect(check.fix?.changes).toEqual([{ path: 'waist.finish', value: 'facedCasing' }]);
   });
 
-  it('are to mind by their millimetres where their share is small, and a casing’s come by straightening', () => {
+  it('are doubtful by their millimetres where their share is small, and a casing’s come by straightening', () => {
     const tilted = (slope: number): Subject =>
       withPiece(whole, (piece) => ({
         ...piece,
@@ -371,22 +371,22 @@ describe('turnings', () => {
     const check = found(slight, 'turnings-flat');
     expect(check.measured).toBeGreaterThan(3);
     expect(check.measured).toBeLessThan(0.01 * 500);
-    expect(check.verdict).toBe('mind');
+    expect(check.verdict).toBe('doubtful');
     expect(check.fix?.changes).toEqual([{ path: 'leg.straighten', value: 1 }]);
     expect(fixOf({ ...slight, leg: { ...slight.leg, straighten: 1 } }, 'turnings-flat')).toBeUndefined();
   });
 
   it('at the hem have no press of their own', () => {
     const flared = edged('inseamFrontTurning', (curves) => moved(curves, (p) => ({ x: p.x + 12, y: p.y })));
-    expect(found(flared, 'turnings-flat').verdict).toBe('mind');
+    expect(found(flared, 'turnings-flat').verdict).toBe('doubtful');
     expect(words(found(flared, 'turnings-flat').reason)).toMatch(/the hem differs/);
     expect(fixOf(flared, 'turnings-flat')).toBeUndefined();
   });
 
-  it('are to mind by their share too, where they are short', () => {
+  it('are doubtful by their share too, where they are short', () => {
     const check = found(bent(1), 'turnings-flat');
     expect(check.measured).toBeLessThan(3);
-    expect(check.verdict).toBe(check.measured > 1 ? 'mind' : 'good');
+    expect(check.verdict).toBe(check.measured > 1 ? 'doubtful' : 'good');
   });
 });
 
@@ -432,7 +432,7 @@ describe('the waist edge', () => {
       }));
     expect(reason(tilted(40), 'waist-smooth')).toMatch(/^At the front/);
     expect(reason(tilted(-40), 'waist-smooth')).toMatch(/^At the back/);
-    expect(found(tilted(40), 'waist-smooth').verdict).toBe('mind');
+    expect(found(tilted(40), 'waist-smooth').verdict).toBe('doubtful');
     expect(fixOf(tilted(40), 'waist-smooth')).toBeUndefined();
     const { front, back } = whole.leg;
     const leaning = (lean: number, of: Subject): Subject => ({

@@ -26,7 +26,7 @@ export type Spoilt = readonly [
   also?: readonly string[],
 ];
 
-/** One test for each: the verdict, that it says what to change, and that no other check changes its mind. */
+/** One test for each: the verdict, that it says what to change, and that no other check changes. */
 export function tried(all: readonly Spoilt[]): void {
   for (const [id, verdict, how, subject, also = []] of all) {
     it(`of ${id}: ${verdict} of ${how}, and no other verdict changes`, () => {

@@ -48,19 +48,19 @@ export function spreadsOf({ rows }: Measured): readonly Spread[] {
   });
 }
 
-/** How many drafts each check calls good, to mind and wrong; those that find something, and `whole` for the worst of each draft. */
+/** How many drafts each check calls good, doubtful and wrong; those that find something, and `whole` for the worst of each draft. */
 export function verdictsOf({ rows }: Measured): Readonly<Record<string, readonly [number, number, number]>> {
   const of = (verdicts: readonly (string | undefined)[]): readonly [number, number, number] => {
     const count = (verdict: string) => verdicts.filter((one) => one === verdict).length;
-    return [count('good'), count('mind'), count('wrong')];
+    return [count('good'), count('doubtful'), count('wrong')];
   };
   const ids = [...new Set(rows.flatMap(({ verdicts }) => Object.keys(verdicts)))];
   const worst = rows.map(({ verdicts }) => {
     const all = Object.values(verdicts);
-    return all.includes('wrong') ? 'wrong' : all.includes('mind') ? 'mind' : 'good';
+    return all.includes('wrong') ? 'wrong' : all.includes('doubtful') ? 'doubtful' : 'good';
   });
   const each = ids.map((id) => [id, of(rows.map(({ verdicts }) => verdicts[id]))] as const);
-  return Object.fromEntries([['whole', of(worst)], ...each.filter(([, [, mind, wrong]]) => mind + wrong > 0)]);
+  return Object.fromEntries([['whole', of(worst)], ...each.filter(([, [, doubtful, wrong]]) => doubtful + wrong > 0)]);
 }
 
 const short = (value: number): string => (Math.abs(value) < 0.005 ? '0' : value.toFixed(Math.abs(value) < 10 ? 2 : 1));
@@ -93,7 +93,7 @@ export function tableText(all: readonly Measured[], title: string): string {
       ),
       withinText(one),
       table(
-        ['check', 'good', 'mind', 'wrong'],
+        ['check', 'good', 'doubtful', 'wrong'],
         Object.entries(verdictsOf(one)).map(([id, counts]) => [id, ...counts]),
       ),
     ]

@@ -38,7 +38,7 @@ function seamsOfLeg(whole: Draft, one: Draft['legs'][number]): readonly Find[] {
 /** Left and right are sewn to each other along centres and crotch curves. */
 function betweenLegs(draft: Draft): readonly Find[] {
   const [left, right] = draft.legs;
-  if (!right || warned(draft, ['legs-meet'], ['mind', 'wrong'])) return [];
+  if (!right || warned(draft, ['legs-meet'], ['doubtful', 'wrong'])) return [];
   const seams = ['centreFront', 'crotchFront', 'crotchBack', 'centreBack'];
   return seams.flatMap((name) => {
     const off = lengthOf(left.finished.sewn, name) - lengthOf(right.finished.sewn, name);
@@ -52,12 +52,12 @@ const lengthOf = (piece: Piece, name: string): number => polylineLength(flat(edg
 
 function inseams(draft: Draft, kind: string, piece: Piece): readonly Find[] {
   const off = lengthOf(piece, 'inseamFront') - lengthOf(piece, 'inseamBack');
-  if (Math.abs(off) <= EQUAL || warned(draft, ['inseams-equal', 'traced-inseams'], ['mind', 'wrong'])) return [];
+  if (Math.abs(off) <= EQUAL || warned(draft, ['inseams-equal', 'traced-inseams'], ['doubtful', 'wrong'])) return [];
   return [find(kind, `front less back ${told(off)}`)];
 }
 
 function notches(draft: Draft, leg: Piece): readonly Find[] {
-  if (warned(draft, ['notches-meet'], ['mind', 'wrong'])) return [];
+  if (warned(draft, ['notches-meet'], ['doubtful', 'wrong'])) return [];
   const front = flat(edge(leg, 'inseamFront'));
   const back = [...flat(edge(leg, 'inseamBack'))].reverse();
   const arcs = (name: string, line: readonly Point[]) =>
@@ -95,7 +95,7 @@ function offEdge(piece: Piece): readonly Find[] {
 
 /** The seams of the turned part, mirrored in the fold, lie on the seams of the leg. */
 function turnings(draft: Draft, kind: string, piece: Piece, tolerance: number): readonly Find[] {
-  if (warned(draft, ['turnings-flat'], ['mind', 'wrong'])) return [];
+  if (warned(draft, ['turnings-flat'], ['doubtful', 'wrong'])) return [];
   const fold = piece.folds.find(({ name }) => name === 'hemFold');
   if (!fold) return [];
   const [a, b] = [(fold.curves[0] as Curve)[0], (fold.curves.at(-1) as Curve)[3]];

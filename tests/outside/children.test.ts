@@ -151,12 +151,12 @@ describe('every child of the survey is drafted', () => {
     expect(share((r) => (r.thighEase ?? 60) >= 60)).toBeGreaterThanOrEqual(0.99);
   });
 
-  it('finds nothing to mind in the checks on 99 %, though nobody measured knee and foot on children', () => {
+  it('finds nothing doubtful in the checks on 99 %, though nobody measured knee and foot on children', () => {
     const complaints = rows.flatMap((r) => r.notGood);
     const counted = [...new Set(complaints)].map((c) => `${c}: ${complaints.filter((o) => o === c).length}`);
-    console.log(`of ${rows.length} drafts: ${counted.join(', ') || 'nothing to mind'}`);
+    console.log(`of ${rows.length} drafts: ${counted.join(', ') || 'nothing doubtful'}`);
     // Hip and crotch height were never taken of the same child, so that one of them is inferred: their distance says little.
-    const told = (r: Row) => r.notGood.filter((one) => one !== 'hip-line mind');
+    const told = (r: Row) => r.notGood.filter((one) => one !== 'hip-line doubtful');
     expect(share((r) => told(r).length === 0)).toBeGreaterThanOrEqual(0.99);
     expect(share((r) => r.notGood.length === 0)).toBeGreaterThanOrEqual(0.97);
   });

@@ -142,7 +142,7 @@ describe('what must pass', () => {
     const hem = (hemGirth: number) =>
       check(drafted({ footEntryGirth: 372 }, { leg: { shape: { hemGirth } } }), 'hem-entry');
     expect(hem(360)?.verdict).toBe('wrong');
-    expect(hem(380)?.verdict).toBe('mind');
+    expect(hem(380)?.verdict).toBe('doubtful');
     expect(hem(400)?.verdict).toBe('good');
   });
 });

@@ -26,7 +26,7 @@ interface Count {
   drafts: number;
   pieces: number;
   crossed: number;
-  mind: number;
+  doubtful: number;
   wrong: number;
 }
 
@@ -45,7 +45,7 @@ beforeAll(() => {
     for (const hem of HEMS) {
       for (const cloth of CLOTHS) {
         const name = `${waist} · ${hem} · ${cloth.kind}`;
-        const count: Count = { drafts: 0, pieces: 0, crossed: 0, mind: 0, wrong: 0 };
+        const count: Count = { drafts: 0, pieces: 0, crossed: 0, doubtful: 0, wrong: 0 };
         counts.set(name, count);
         for (const { id, body } of bodies) {
           turn += 1;
@@ -66,7 +66,7 @@ beforeAll(() => {
           count.drafts += 1;
           count.pieces += pieces.length;
           count.crossed += pieces.filter((piece) => outlineCrossings(outlineCurves(piece.cutLine)).length > 0).length;
-          count.mind += checks.some((c) => c.verdict === 'mind') ? 1 : 0;
+          count.doubtful += checks.some((c) => c.verdict === 'doubtful') ? 1 : 0;
           count.wrong += checks.some((c) => c.verdict === 'wrong') ? 1 : 0;
         }
       }
@@ -76,10 +76,10 @@ beforeAll(() => {
 
 describe('every waist with every hem in every cloth', () => {
   it('is drafted on every body, each piece with a simple cut line', () => {
-    console.log(`${'waist · hem · cloth'.padEnd(52)} drafts pieces crossed  mind wrong`);
+    console.log(`${'waist · hem · cloth'.padEnd(52)} drafts pieces crossed doubtf  wrong`);
     for (const [name, c] of counts) {
       console.log(
-        `${name.padEnd(52)} ${[c.drafts, c.pieces, c.crossed, c.mind, c.wrong].map((n) => String(n).padStart(6)).join(' ')}`,
+        `${name.padEnd(52)} ${[c.drafts, c.pieces, c.crossed, c.doubtful, c.wrong].map((n) => String(n).padStart(6)).join(' ')}`,
       );
     }
     expect(refused).toEqual([]);

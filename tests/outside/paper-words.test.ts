@@ -30,7 +30,7 @@ function firstOf(draft: Draft, checks: readonly Check[]): Uint8Array {
 const wrong = (i: number): Check => ({
   id: `made-up-${i}`,
   name: say`Check number ${number(i)}`,
-  verdict: i % 2 === 0 ? 'wrong' : 'mind',
+  verdict: i % 2 === 0 ? 'wrong' : 'doubtful',
   measured: 1,
   wanted: 0,
   tolerance: 0,

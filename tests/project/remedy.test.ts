@@ -7,7 +7,7 @@ import { anyBody } from '../properties/bodies';
 import { anyDesign, projectOf } from '../properties/designs';
 import { between, chance, PATIENCE } from '../properties/seed';
 
-const RANK = { good: 0, mind: 1, wrong: 2 } as const;
+const RANK = { good: 0, doubtful: 1, wrong: 2 } as const;
 const far = (check: Check): number =>
   check.verdict === 'good' ? 0 : Math.max(1e-6, Math.abs(check.measured - check.wanted));
 const checksFor = (project: Project): readonly Check[] | undefined => {

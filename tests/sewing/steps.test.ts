@@ -99,7 +99,7 @@ describe('the order of work', () => {
 
 /** What a step does not say, or says badly. */
 function silencesOf(step: SewingStep): readonly string[] {
-  const sentences = [...step.tasks, step.check, ...[step.why, step.mind].filter(isSaid)];
+  const sentences = [...step.tasks, step.check, ...[step.why, step.care].filter(isSaid)];
   return [
     ...sentences
       .map((phrase) => printPhrase(phrase, 'cm'))

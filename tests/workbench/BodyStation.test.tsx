@@ -23,34 +23,34 @@ describe('the station Body', () => {
   it('says beside the field what is worth a second look, and goes on drawing', async () => {
     await userEvent.clear(box('Waist'));
     await userEvent.type(box('Waist'), '140');
-    const mind = document.getElementById('field-body-waistGirth-mind');
-    expect(mind).toHaveTextContent(/Mind Waist 140 cm beside hip 102 cm/);
+    const doubt = document.getElementById('field-body-waistGirth-doubt');
+    expect(doubt).toHaveTextContent(/Doubtful Waist 140 cm beside hip 102 cm/);
     expect(box('Waist')).toHaveAccessibleDescription(/people so measured have/);
     expect(box('Waist')).not.toHaveAttribute('aria-invalid');
     expect(bench().problems).toEqual([]);
     expect(bench().draft.body.waistGirth).toBe(1400);
     await userEvent.clear(box('Waist'));
     await userEvent.type(box('Waist'), '80');
-    expect(document.getElementById('field-body-waistGirth-mind')).toBeNull();
+    expect(document.getElementById('field-body-waistGirth-doubt')).toBeNull();
   });
 
   it('says it also at the other measurement while that is being typed', async () => {
     await userEvent.clear(box('Hip'));
     await userEvent.type(box('Hip'), '42');
-    expect(document.getElementById('field-body-hipGirth-mind')).toHaveTextContent(/Mind/);
+    expect(document.getElementById('field-body-hipGirth-doubt')).toHaveTextContent(/Doubtful/);
     await userEvent.click(box('Inside leg'));
-    expect(document.getElementById('field-body-hipGirth-mind')).toBeNull();
+    expect(document.getElementById('field-body-hipGirth-doubt')).toBeNull();
   });
 
   it('holds nothing against a number that nobody has given yet', async () => {
     act(() => bench().startFresh());
     await userEvent.type(box('Waist'), '140');
     await userEvent.type(box('Body rise'), '45');
-    expect(document.querySelectorAll('.field-mind')).toHaveLength(0);
+    expect(document.querySelectorAll('.field-doubt')).toHaveLength(0);
     expect(box('Hip')).not.toHaveAttribute('aria-invalid');
     expect(screen.getByText('Still to be measured: hip, inside leg.')).toBeInTheDocument();
     await userEvent.type(box('Hip'), '100');
-    expect(document.getElementById('field-body-waistGirth-mind')).toHaveTextContent(/Waist 140 cm beside hip 100 cm/);
+    expect(document.getElementById('field-body-waistGirth-doubt')).toHaveTextContent(/Waist 140 cm beside hip 100 cm/);
   });
 
   it('starts from a body like mine as one step to undo, and says whose it is', async () => {

@@ -169,13 +169,13 @@ describe('the remedy of a check', () => {
     const before = bench().project;
     const check = hipEase();
     if (!check) throw new Error('no check of the hip');
-    expect(check.verdict).toBe('mind');
+    expect(check.verdict).toBe('doubtful');
     bench().remedy(check);
     expect(hipEase()?.verdict).toBe('good');
     expect(bench().history.past.at(-1)?.label).toMatch(/^Spread by 1.[23] cm$/);
     bench().undo();
     expect(bench().project).toEqual(before);
-    expect(hipEase()?.verdict).toBe('mind');
+    expect(hipEase()?.verdict).toBe('doubtful');
   });
 
   it('clears what was typed into its field, so that no old sentence stays there', () => {

@@ -45,13 +45,13 @@ describe('the finished measures', () => {
   });
 });
 
-it('puts what is wrong before what is to mind, and keeps the order of the work within', () => {
-  const order = inOrder([check('a', 'good'), check('b', 'mind'), check('c', 'wrong'), check('d', 'mind')]);
+it('puts what is wrong before what is doubtful, and keeps the order of the work within', () => {
+  const order = inOrder([check('a', 'good'), check('b', 'doubtful'), check('c', 'wrong'), check('d', 'doubtful')]);
   expect(order.map((one) => one.id)).toEqual(['c', 'b', 'd', 'a']);
 });
 
 it('announces only verdicts that changed', () => {
-  const before = [check('a', 'good'), check('b', 'mind')];
-  expect(verdictChanges(before, [check('a', 'wrong'), check('b', 'mind')])).toBe('Check a: now wrong.');
+  const before = [check('a', 'good'), check('b', 'doubtful')];
+  expect(verdictChanges(before, [check('a', 'wrong'), check('b', 'doubtful')])).toBe('Check a: now wrong.');
   expect(verdictChanges(before, before)).toBe('');
 });

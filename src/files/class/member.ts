@@ -43,8 +43,8 @@ export interface Member {
   readonly figures: MemberFigures | undefined;
   /** Why somebody should look before cutting: wrong checks, measurements that look like slips, what kept it from being made. */
   readonly look: readonly string[];
-  /** The names of the checks that say mind. */
-  readonly mind: readonly string[];
+  /** The names of the checks that are doubtful. */
+  readonly doubtful: readonly string[];
 }
 
 /** The same once the pattern is made. */
@@ -70,7 +70,7 @@ export function memberOf(row: ClassRow, drafted: Result<Draft>, units: Project['
   const { row: number, name } = row;
   if (!drafted.ok) {
     const look = drafted.problems.map((problem) => printProblem(problem, units));
-    return { row: number, name, figures: undefined, look, mind: [] };
+    return { row: number, name, figures: undefined, look, doubtful: [] };
   }
   const { body, measures, project } = drafted.value;
   const checks = checksOf(drafted.value);
@@ -81,14 +81,14 @@ export function memberOf(row: ClassRow, drafted: Result<Draft>, units: Project['
     name,
     figures: {
       body: project.body,
-      verdict: of('wrong').length > 0 ? 'wrong' : of('mind').length > 0 ? 'mind' : 'good',
+      verdict: of('wrong').length > 0 ? 'wrong' : of('doubtful').length > 0 ? 'doubtful' : 'good',
       hipFinished: measures.hipGirthFinished,
       waistOpening: measures.waistOpening,
       inseam: measures.inseamFront,
       hem: measures.hemGirthFinished,
     },
     look: [...of('wrong').map(told), ...body.remarks.map(({ phrase }) => printPhrase(phrase, units))],
-    mind: of('mind').map(({ name: check }) => said(check)),
+    doubtful: of('doubtful').map(({ name: check }) => said(check)),
   };
 }
 

@@ -19,7 +19,7 @@ export interface SummaryLine {
   readonly look: boolean;
   /** Undefined where nothing was made. */
   readonly verdict: Verdict | undefined;
-  /** Sentences to look at, or the names of what is to be minded. */
+  /** Sentences to look at, or the names of what is doubtful. */
   readonly why: string;
 }
 
@@ -114,9 +114,9 @@ const COLUMNS: readonly (Omit<SummaryColumn, 'head'> & { readonly head: Phrase }
 ];
 
 function summaryLine(member: MadeMember, units: Units): SummaryLine {
-  const { row, name, figures, look, mind, needs, sheets } = member;
+  const { row, name, figures, look, doubtful, needs, sheets } = member;
   const l = (value: number | undefined) => (value === undefined ? '' : bareLength(value, units));
-  const why = [...look, ...(mind.length > 0 ? [words`Mind: ${own(mind.join(', '))}.`] : [])].join(' ');
+  const why = [...look, ...(doubtful.length > 0 ? [words`Doubtful: ${own(doubtful.join(', '))}.`] : [])].join(' ');
   const taken = figures?.body;
   const cloth = needs.find(({ kind }) => kind === 'cloth');
   return {

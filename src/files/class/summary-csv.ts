@@ -29,9 +29,9 @@ export function writeSummaryCsv(members: readonly MadeMember[], units: Units): s
       'Sheets',
       'Verdict',
       'Look at',
-      'Mind',
+      'Doubtful',
     ],
-    ...members.map(({ row, name, figures, needs, sheets, look, mind }) => {
+    ...members.map(({ row, name, figures, needs, sheets, look, doubtful }) => {
       const cloth = needs.find(({ kind }) => kind === 'cloth');
       return [
         `${row}`,
@@ -47,7 +47,7 @@ export function writeSummaryCsv(members: readonly MadeMember[], units: Units): s
         figures ? `${sheets}` : '',
         figures?.verdict ?? 'not made',
         look.join(' '),
-        mind.join(', '),
+        doubtful.join(', '),
       ];
     }),
   ]);

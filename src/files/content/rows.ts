@@ -185,14 +185,17 @@ export function cutRows(draft: Draft): readonly Row[] {
   ];
 }
 
-/** One sentence for each check that is not good, wrong before mind; one that says all is well where there is none. */
+/** One sentence for each check that is not good, wrong before doubtful; one that says all is well where there is none. */
 export function checkSentences(checks: readonly Check[], units: Units): readonly string[] {
-  const said = (['wrong', 'mind'] as const).flatMap((verdict) =>
+  const said = (['wrong', 'doubtful'] as const).flatMap((verdict) =>
     checks
       .filter((check) => check.verdict === verdict)
       .map(({ name, reason, remedy }) => {
         const told = inTurn([reason, remedy]);
-        return printPhrase(verdict === 'wrong' ? say`Wrong – ${name}: ${told}` : say`Mind – ${name}: ${told}`, units);
+        return printPhrase(
+          verdict === 'wrong' ? say`Wrong – ${name}: ${told}` : say`Doubtful – ${name}: ${told}`,
+          units,
+        );
       }),
   );
   return said.length > 0 ? said : [words`All ${number(checks.length)} checks are good.`];

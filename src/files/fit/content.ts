@@ -31,7 +31,7 @@ export interface FitContent {
 /** What the checks come to, in a few words. */
 const VERDICT_WORDS: Readonly<Record<Verdict, Phrase>> = {
   good: say`All checks are good.`,
-  mind: say`Something to mind: see below.`,
+  doubtful: say`Something is doubtful: see below.`,
   wrong: say`Something is wrong: look before you cut.`,
 };
 
@@ -107,7 +107,8 @@ export function fitContent(draft: Draft): FitContent {
       room: '',
     })),
   ];
-  const verdict = (['wrong', 'mind'] as const).find((one) => checks.some((check) => check.verdict === one)) ?? 'good';
+  const verdict =
+    (['wrong', 'doubtful'] as const).find((one) => checks.some((check) => check.verdict === one)) ?? 'good';
   const remarks = body.remarks.map(({ phrase }) => printPhrase(say`Measure again: ${phrase}`, units));
   const listed = (all: readonly string[]) => all.map((sentence) => `• ${sentence}`);
   return {

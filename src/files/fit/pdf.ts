@@ -24,7 +24,11 @@ import { flowBalanced, type SetLine } from '../pen/text-flow';
 import { estimatedNote, type FitContent, fitContent } from './content';
 
 /** The verdicts' inks, dark enough to be read as words. */
-export const VERDICT_INK: Readonly<Record<Verdict, string>> = { good: '#3F6B3B', mind: '#7A5A00', wrong: '#8F322C' };
+export const VERDICT_INK: Readonly<Record<Verdict, string>> = {
+  good: '#3F6B3B',
+  doubtful: '#7A5A00',
+  wrong: '#8F322C',
+};
 
 const TABLE_PT = 9.5;
 const NOTE_PT = 7.4;

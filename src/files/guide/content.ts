@@ -20,7 +20,7 @@ export interface GuideStep {
   readonly why: string;
   readonly settings: readonly { readonly name: string; readonly value: string; readonly source: string }[];
   readonly check: string;
-  readonly mind: string;
+  readonly care: string;
   /** E.g. `about 15 min`. */
   readonly time: string;
   readonly picture: StepPicture;
@@ -74,7 +74,7 @@ export function guideContent(draft: Draft): Guide {
       source: printPhrase(source, units),
     })),
     check: printPhrase(step.check, units),
-    mind: printPhrase(step.mind, units),
+    care: printPhrase(step.care, units),
     time: timeWords(step, units),
     picture: pictureOf(draft, step),
   });

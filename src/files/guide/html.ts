@@ -57,7 +57,7 @@ function stepArticle(step: GuideStep, { units }: Guide): string {
 ${step.why === '' ? '' : `<p class="why">${e(words`Why: ${own(step.why)}`)}</p>`}
 ${settings.length === 0 ? '' : `<dl class="settings">${settings.join('')}</dl>`}
 <p class="check"><b>${e(words`See:`)}</b> ${e(step.check)}</p>
-${step.mind === '' ? '' : `<p class="mind"><b>${e(words`Mind:`)}</b> ${e(step.mind)}</p>`}
+${step.care === '' ? '' : `<p class="care"><b>${e(words`Take care:`)}</b> ${e(step.care)}</p>`}
 <p class="time">${e(step.time)}</p></div>
 </article>`;
 }
@@ -74,6 +74,6 @@ svg{display:block;width:100%;max-height:24rem;font-family:system-ui,sans-serif}
 article{display:grid;grid-template-columns:minmax(15rem,24rem) 1fr;gap:1.25rem;margin:1.25rem 0;break-inside:avoid}
 ol,ul{margin:.4rem 0;padding-left:1.3rem}li{margin:.2rem 0}p{margin:.5rem 0}
 dl{display:grid;grid-template-columns:max-content 1fr;gap:.15rem 1rem;margin:.5rem 0}dd{margin:0}.pair{display:grid;grid-template-columns:repeat(auto-fit,minmax(18rem,1fr));gap:0 2rem}
-.mind{border-left:.25rem solid #a6403a;padding-left:.6rem}.why{font-style:italic}
+.care{border-left:.25rem solid #a6403a;padding-left:.6rem}.why{font-style:italic}
 @media(max-width:44rem){article{grid-template-columns:1fr}}
 @media print{body{background:#fff;max-width:none;padding:0;font-size:9.5pt}h2{break-after:avoid}}`;

@@ -176,7 +176,7 @@ function stepLines(step: GuideStep): readonly TextLine[] {
       line(`${name}: ${value} (${source})`, SMALL_PT, i === 0 ? 1.4 : 0.2),
     ),
     line(words`See: ${own(step.check)}`, WORDS_PT, 1.4, INK.sewn),
-    ...(step.mind === '' ? [] : [line(words`Mind: ${own(step.mind)}`, WORDS_PT, 1.2, '#8F322C')]),
+    ...(step.care === '' ? [] : [line(words`Take care: ${own(step.care)}`, WORDS_PT, 1.2, '#8F322C')]),
     line(step.time, SMALL_PT, 1.2, INK.quietWords),
   ];
 }

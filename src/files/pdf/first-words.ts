@@ -28,7 +28,7 @@ export interface FirstWords {
 }
 
 /**
- * What the first sheet says: how to print, whose it is, what was chosen, what comes out, what to cut, what to mind, how
+ * What the first sheet says: how to print, whose it is, what was chosen, what comes out, what to cut, what is doubtful, how
  * to join.
  *
  * @param date printed in the reader's own calendar day
@@ -62,7 +62,7 @@ export function firstWords(
       {
         title: words`Checks`,
         sentences: [
-          ...correctionRemarks(paper).map((remark) => printPhrase(say`Mind – printer: ${remark}`, units)),
+          ...correctionRemarks(paper).map((remark) => printPhrase(say`Doubtful – printer: ${remark}`, units)),
           ...checkSentences(checks, units),
         ],
       },

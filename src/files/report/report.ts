@@ -85,7 +85,7 @@ export interface ReportLay extends ReportWidth {
 /** The report file: every measure, line and check, for a program to read. */
 export interface Report {
   readonly format: 'legwork-report';
-  readonly version: 1;
+  readonly version: 2;
   readonly measures: Measures;
   /** Where left and right differ: what each leg measures by itself; girths of the pair as if both were like it. */
   readonly legs?: readonly { readonly side: Side; readonly measures: Measures }[];
@@ -117,7 +117,7 @@ export function makeReport(draft: Draft): Report {
   const { project, pieces, measures } = draft;
   return {
     format: 'legwork-report',
-    version: 1,
+    version: 2,
     measures: roundedMeasures(measures),
     ...legsOf(draft),
     pieces: pieces.map(reportPiece),

@@ -37,7 +37,7 @@ export const body = {
   'Just below the fold of the seat, tape level.': 'trade',
   Knee: 'trade: a measurement of the body, which ISO 8559-1 has, too',
   'Level round the fullest part of the abdomen; needed where it is fuller than the hip.': 'trade',
-  'Mind it; nothing was changed. Source: {0}.': 'plain', // {0} source
+  'Look at it again; nothing was changed. Source: {0}.': 'plain', // {0} source
   'No tape: under eighteen, the estimates come from measured children.': 'plain',
   'Nobody under two years was measured for the estimates: measure what can be measured.': 'plain',
   'Outside leg': 'trade: a measurement of the body',

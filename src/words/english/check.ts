@@ -199,13 +199,13 @@ export const check = {
   calf: 'trade',
   casing: 'trade',
   'casing over the higher hip': 'trade',
-  good: 'ours: a verdict, good, mind or wrong',
+  doubtful: 'plain',
+  good: 'ours: a verdict, good, doubtful or wrong',
   hem: 'trade',
   'its front part is {0} long': 'plain', // {0} mm(rest)
   'its front part is {0} short': 'plain', // {0} mm(-rest)
   'leans {0} inwards': 'plain', // {0} degrees(lean)
   'leans {0} outwards': 'plain', // {0} degrees(-lean)
-  mind: 'ours: a verdict, good, mind or wrong',
   'stands upright': 'plain',
   'the ankle': 'plain',
   'the back': 'trade',
@@ -214,7 +214,7 @@ export const check = {
   'the front': 'trade',
   'the knee': 'plain',
   'the thigh': 'plain',
-  wrong: 'ours: a verdict, good, mind or wrong',
+  wrong: 'ours: a verdict, good, doubtful or wrong',
   '{0} above': 'plain', // {0} mm(by)
   '{0} below': 'plain', // {0} mm(-by)
   '{0} cut {1} long is a ring of {2}, which stretches to {3}; the fullest part is {4}.': 'trade', // {0} what, {1} mm(elasticLength), {2} mm(ring), {3} mm(reach), {4} mm(fullest)

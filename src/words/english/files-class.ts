@@ -5,6 +5,7 @@ export const filesClass = {
   Cloth: 'trade',
   'Cloth {0} wide': 'trade', // {0} mm(width)
   'Columns not used: {0}.': 'plain', // {0} own(unused.join(', '))
+  'Doubtful: {0}.': 'plain', // {0} own(doubtful.join(', '))
   'For all together': 'plain',
   'Hem cord': 'trade',
   'Hem elastic': 'trade',
@@ -14,7 +15,6 @@ export const filesClass = {
   'Legwork · class summary · {0} rows · lengths in cm': 'ours: the name', // {0} rows
   'Legwork · class summary · {0} rows · lengths in inches': 'ours: the name', // {0} rows
   'Look at': 'plain',
-  'Mind: {0}.': 'ours: a verdict, good, mind or wrong', // {0} own(mind.join(', '))
   Name: 'plain',
   'No column of that name was found; not known are {0} and {1} more.': 'plain', // {0} shown, {1} number(more)
   'No column of that name was found; not known are {0}.': 'plain', // {0} shown
@@ -25,7 +25,7 @@ export const filesClass = {
   Row: 'plain',
   'Row {0}': 'plain', // {0} number(row)
   Sheets: 'plain',
-  Verdict: 'ours: a verdict, good, mind or wrong',
+  Verdict: 'ours: a verdict, good, doubtful or wrong',
   'Waist cord': 'trade',
   'Waist elastic': 'trade',
   Wide: 'trade: of cloth, from selvedge to selvedge',

@@ -1,12 +1,13 @@
 // Written by `npm run words`, save where each comes from.
 export const filesContent = {
-  'All {0} checks are good.': 'ours: a verdict, good, mind or wrong', // {0} number(checks.length)
+  'All {0} checks are good.': 'ours: a verdict, good, doubtful or wrong', // {0} number(checks.length)
   'Casing above the waist edge': 'trade',
   'Cloth to buy': 'trade',
   'Cloth: {0}, {1} wide, {2}.': 'trade', // {0} named, {1} mm(cloth.width), {2} wash
   'Cloth: {0}, {1} wide, {2}; for sleeping.': 'trade', // {0} named, {1} mm(cloth.width), {2} wash
   'Corrected for one printer: × {0} along the short side, × {1} along the long side.': 'plain', // {0} number(correctX, 4), {1} number(correctY, 4)
   'Crotch depth': 'trade',
+  'Doubtful – {0}: {1}': 'plain', // {0} name, {1} told
   'Drawn at {0} of true size, allowances at full width: a sample, not for cutting out.': 'trade', // {0} size
   'Drawn at {0} of true size, allowances too: a sample, not for cutting out.': 'trade', // {0} size
   Hem: 'trade',
@@ -14,11 +15,10 @@ export const filesContent = {
   'Left and right, as worn: {0}.': 'plain', // {0} inTurn(told, ', ')
   'Leg: {0}, shape {1}, spread {2}, centre back {3}, centre front {4} (straightened as needed to pull on).': 'trade', // {0} lengthTold, {1} shapeTold, {2} spread, {3} back, {4} front
   'Leg: {0}, shape {1}, spread {2}, centre back {3}, centre front {4} (straightened by hand).': 'trade', // {0} lengthTold, {1} shapeTold, {2} spread, {3} back, {4} front
-  'Mind – {0}: {1}': 'ours: a verdict, good, mind or wrong', // {0} name, {1} told
   'Seam allowances are drawn in: inseam {0}, crotch and centres {1}.': 'trade', // {0} mm(allowances.inseam), {1} mm(allowances.crotch)
   'Waist opening': 'trade',
   'Waist: {0}.': 'plain', // {0} waistTold(project)
-  'Wrong – {0}: {1}': 'ours: a verdict, good, mind or wrong', // {0} name, {1} told
+  'Wrong – {0}: {1}': 'ours: a verdict, good, doubtful or wrong', // {0} name, {1} told
   'a quarter': 'plain',
   'a third': 'plain',
   'as the block': 'trade',

@@ -1,6 +1,6 @@
 // Written by `npm run words`, save where each comes from.
 export const filesFit = {
-  'All checks are good.': 'ours: a verdict, good, mind or wrong',
+  'All checks are good.': 'ours: a verdict, good, doubtful or wrong',
   Body: 'trade',
   Chosen: 'plain',
   'Hem, over the foot': 'trade',
@@ -8,8 +8,8 @@ export const filesFit = {
   'Measure again: {0}': 'plain', // {0} phrase
   'Rise, from the body’s waist': 'trade',
   Safety: 'plain',
+  'Something is doubtful: see below.': 'plain',
   'Something is wrong: look before you cut.': 'ours: a verdict in words',
-  'Something to mind: see below.': 'ours: a verdict in words',
   'To buy': 'ours: to buy, the shopping list',
   body: 'trade',
   'drawn in to': 'trade',

@@ -12,12 +12,12 @@ export const filesGuide = {
   'Machine: a plain machine with zigzag.': 'trade',
   'Machines: a serger, and a plain machine beside it.': 'trade',
   'Measurements: {0}': 'trade', // {0} own(plainWords(project.body.label))
-  'Mind:': 'ours: a verdict, good, mind or wrong',
-  'Mind: {0}': 'ours: a verdict, good, mind or wrong', // {0} own(step.mind)
   'On other widths': 'plain',
   'See:': 'plain',
   'See: {0}': 'plain', // {0} own(step.check)
   Sewing: 'trade',
+  'Take care:': 'plain',
+  'Take care: {0}': 'plain', // {0} own(step.care)
   'The hems': 'trade',
   'The lay': 'trade',
   'The two main seams': 'ours: a part of the order of work',

@@ -26,6 +26,7 @@ export const filesPdf = {
   'Choose true size, 100 %; switch off everything like fit to page or shrink. Print this sheet alone first and measure both squares along all sides, from the middle of a line to the middle of the other. If one is wrong, set the printer right before you print the rest.':
     'plain',
   'Cut {0}': 'trade', // {0} own(listed(cutRows(draft), '; '))
+  'Doubtful – printer: {0}': 'plain', // {0} remark
   'Four marks to photograph beside a paper block': 'trade',
   'It is photographed beside a block on paper, so that Legwork can flatten the picture and draw the block at its true size.':
     'ours: the name',
@@ -42,7 +43,6 @@ export const filesPdf = {
   'Lounge pant for {0}, to be projected at true size': 'plain', // {0} own(project.body.label)
   'Lounge pant for {0}, {1} sheets {2}': 'plain', // {0} own(project.body.label), {1} number(plan.sheets.length), {2} paperName(plan.paper.name)
   'Measure, to prove the joins: {0}.': 'plain', // {0} own(controls.join(', '))
-  'Mind – printer: {0}': 'ours: a verdict, good, mind or wrong', // {0} remark
   'Print at 100 %': 'plain',
   'Printer test': 'plain',
   'Reference sheet': 'plain',

@@ -1,6 +1,6 @@
 // Written by `npm run words`, save where each comes from.
 export const workbenchFields = {
-  Mind: 'ours: a verdict, good, mind or wrong',
+  Doubtful: 'plain',
   'as the body asks': 'ours: as the body asks, an estimate from what was measured',
   'by hand': 'ours: by hand, a length that the maker types',
   'est. {0}': 'plain', // {0} own(quantity.print(nearestStep(instead, quantity.step(units)), units))

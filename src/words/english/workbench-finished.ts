@@ -47,11 +47,11 @@ export const workbenchFinished = {
   'waist {0} · hip {1} · rise {2} · inside leg {3}': 'trade', // {0} mm(body.waistGirth), {1} mm(body.hipGirth), {2} mm(body.bodyRise), {3} mm(body.insideLeg)
   'washed first': 'trade',
   '{0} above the body’s crotch': 'trade', // {0} mm(-below)
-  '{0} good': 'ours: a verdict, good, mind or wrong', // {0} number(good, 0)
-  '{0} more, all good': 'ours: a verdict, good, mind or wrong', // {0} number(rest, 0)
+  '{0} doubtful': 'plain', // {0} number(body.remarks.length, 0)
+  '{0} good': 'ours: a verdict, good, doubtful or wrong', // {0} number(good, 0)
+  '{0} more, all good': 'ours: a verdict, good, doubtful or wrong', // {0} number(rest, 0)
   '{0} sheets {1} and a first sheet': 'plain', // {0} number(many, 0), {1} name
-  '{0} to mind': 'ours: a verdict, good, mind or wrong', // {0} number(body.remarks.length, 0)
-  '{0} wrong': 'ours: a verdict, good, mind or wrong', // {0} number(wrong, 0)
+  '{0} wrong': 'ours: a verdict, good, doubtful or wrong', // {0} number(wrong, 0)
   '{0} {1} {2}: how?': 'ours: how?, the working of a number', // {0} name, {1} own(value), {2} own(unit)
   '{0}, spread {1}, opening {2}': 'trade', // {0} name, {1} mm(measures.spread), {2} passing(measures)
   '{0}: now {1}.': 'plain', // {0} check.name, {1} VERDICT_NAMES[check.verdict]

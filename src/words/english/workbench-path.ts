@@ -9,7 +9,7 @@ export const workbenchPath = {
   'The station {0}': 'ours: a station, a place of the work', // {0} STATION_NAMES[station]
   'What the station {0} came to': 'ours: a station, a place of the work', // {0} STATION_NAMES[station]
   'What was checked': 'plain',
-  'something is wrong': 'ours: a verdict, good, mind or wrong',
+  'something is wrong': 'ours: a verdict, good, doubtful or wrong',
   'still to be measured': 'plain',
-  'wants a look': 'ours: a verdict, good, mind or wrong',
+  'wants a look': 'ours: a verdict, good, doubtful or wrong',
 } as const;

@@ -35,7 +35,7 @@ export const workbenchPhoto = {
   Front: 'trade',
   'Front and back may lie on one photograph, or each on its own. A tile floor or any other rectangle whose sides you know does as well.':
     'plain',
-  Good: 'ours: a verdict, good, mind or wrong',
+  Good: 'ours: a verdict, good, doubtful or wrong',
   'Hem at the inseam': 'trade',
   'Hem at the side': 'trade',
   'Hip at the centre': 'trade',
@@ -112,7 +112,7 @@ export const workbenchPhoto = {
   'Where the waist line meets the side seam.': 'trade',
   'Where you marked it ± {0}, if every mark lies within {1} pixel of its place.': 'plain', // {0} by, {1} number(CLICK)
   'Width, A to B': 'plain',
-  Wrong: 'ours: a verdict, good, mind or wrong',
+  Wrong: 'ours: a verdict, good, doubtful or wrong',
   'a corner of the edge': 'plain',
   'forget all marks and begin again': 'plain',
   'four parts': 'plain',

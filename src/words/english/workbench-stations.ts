@@ -25,6 +25,7 @@ export const workbenchStations = {
   'Buy {0} ({1})': 'plain', // {0} own(here), {1} own(there)
   'By a cutting machine': 'plain',
   'Centre back {0}, centre front {1}.': 'trade', // {0} centreStands('back', leg.back), {1} centreStands('front', leg.front)
+  'Changes only the safety notes, not the drawing.': 'plain',
   'Cut it to length, knot its ends.': 'plain',
   'Cut it {0} long for each hem.': 'trade', // {0} mm(hemElasticLength ?? 0)
   'Cut it {0} long, with two ends to tie.': 'plain', // {0} mm(cordLength ?? 0)
@@ -66,7 +67,6 @@ export const workbenchStations = {
   'How old': 'plain',
   'How the sheets lie under the pieces.': 'plain',
   'I wore them: correct what I see': 'plain',
-  'It changes nothing in the drawing, only what to mind.': 'plain',
   'It comes out at centre front, through the outer layer.': 'trade',
   'It comes out at the side.': 'plain',
   'It is bought longer by that.': 'plain',

@@ -3,7 +3,7 @@ export const workbench = {
   'If nothing else helps, begin with the finished example: the project that is open now stays in the list of projects.':
     'plain',
   News: 'plain',
-  'News of changed verdicts': 'ours: a verdict, good, mind or wrong',
+  'News of changed verdicts': 'ours: a verdict, good, doubtful or wrong',
   'Open the example': 'plain',
   'Show mode': 'ours: show mode, for a class',
   'The bar': 'plain',

@@ -81,10 +81,13 @@ function wanting(look: number): Phrase {
   return look === 1 ? say`1 needs a look.` : say`${number(look, 0)} need a look.`;
 }
 
-function MemberRow({ member: { row, name, figures, look, mind } }: { readonly member: Member }) {
+function MemberRow({ member: { row, name, figures, look, doubtful } }: { readonly member: Member }) {
   const units = useBench((state) => state.project.units);
   const l = (value: number | undefined) => (value === undefined ? '' : formatLength(value, units));
-  const why = [...look, ...(mind.length > 0 ? [words`Mind: ${inRow(mind.map((one) => say`${own(one)}`))}.`] : [])];
+  const why = [
+    ...look,
+    ...(doubtful.length > 0 ? [words`Doubtful: ${inRow(doubtful.map((one) => say`${own(one)}`))}.`] : []),
+  ];
   return (
     <>
       <tr className={why.length > 0 ? 'class-row class-row-told' : 'class-row'}>

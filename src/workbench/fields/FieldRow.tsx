@@ -14,7 +14,7 @@ export interface FieldRowProps {
   /** Whether its problem is only that nothing stands in it yet. */
   readonly waiting?: boolean;
   /** What is worth a second look: no error, and nothing waits for it. */
-  readonly mind?: Phrase | undefined;
+  readonly doubt?: Phrase | undefined;
   /** What the drawing shows beside it, for those who can't see it. */
   readonly heard?: string | undefined;
   /** Whether its input lies under its name and takes the whole width. */
@@ -23,7 +23,7 @@ export interface FieldRowProps {
 }
 
 /** One input with its name before it, what it does under it, and what is wrong with it under that. */
-export function FieldRow({ id, path, label, help, problem, waiting, mind, heard, wide, children }: FieldRowProps) {
+export function FieldRow({ id, path, label, help, problem, waiting, doubt, heard, wide, children }: FieldRowProps) {
   const units = useBench((state) => state.project.units);
   const inHand = useBench((state) => state.field === path);
   return (
@@ -46,9 +46,9 @@ export function FieldRow({ id, path, label, help, problem, waiting, mind, heard,
           <How path={path} />
         </div>
       )}
-      {mind && (
-        <p className="field-mind" id={`${id}-mind`}>
-          <strong>{words`Mind`}</strong> {printPhrase(mind, units)}
+      {doubt && (
+        <p className="field-doubt" id={`${id}-doubt`}>
+          <strong>{words`Doubtful`}</strong> {printPhrase(doubt, units)}
         </p>
       )}
       {/* Always there, so that a sentence that appears is read out. */}
@@ -64,9 +64,9 @@ export function describedBy(
   id: string,
   help: Phrase | undefined,
   problem: Phrase | undefined,
-  mind?: Phrase,
+  doubt?: Phrase,
 ): string | undefined {
-  const ids = [help && `${id}-help`, mind && `${id}-mind`, problem && `${id}-problem`].filter(Boolean);
+  const ids = [help && `${id}-help`, doubt && `${id}-doubt`, problem && `${id}-problem`].filter(Boolean);
   return ids.length > 0 ? ids.join(' ') : undefined;
 }
 

@@ -17,7 +17,7 @@ export interface QuantityFieldProps extends Field {
   /** What is used while the field is empty: shown in it as an estimate, and where arrow keys start. */
   readonly instead?: number | undefined;
   /** What is worth a second look about the number that stands here. */
-  readonly mind?: Phrase | undefined;
+  readonly doubt?: Phrase | undefined;
 }
 
 const ARROWS: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowDown: -1 };
@@ -26,7 +26,7 @@ const ARROWS: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowDown: -1 };
  * A number as plain text: every browser's own number field turns “40 1/8” into 401/8 or nothing. The text is the
  * typist's own until the field is left; then it is printed tidily if it could be read.
  */
-export function QuantityField({ help: does, heard, instead, mind, ...field }: QuantityFieldProps) {
+export function QuantityField({ help: does, heard, instead, doubt, ...field }: QuantityFieldProps) {
   const { path, quantity, optional } = field;
   const units = useBench((state) => state.project.units);
   const help = withLimits(does, field, units);
@@ -52,7 +52,7 @@ export function QuantityField({ help: does, heard, instead, mind, ...field }: Qu
       help={help}
       problem={problem}
       waiting={waiting}
-      mind={mind}
+      doubt={doubt}
       heard={heard}
     >
       <span className="field-box">
@@ -69,7 +69,7 @@ export function QuantityField({ help: does, heard, instead, mind, ...field }: Qu
           }
           value={text ?? (typeof value === 'number' ? quantity.print(value, units) : '')}
           aria-invalid={problem && !waiting ? true : undefined}
-          aria-describedby={describedBy(id, help, problem, mind)}
+          aria-describedby={describedBy(id, help, problem, doubt)}
           onChange={(event) => type(field, event.target.value)}
           onKeyDown={onKeyDown}
           onFocus={() => enter(path)}

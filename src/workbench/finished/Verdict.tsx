@@ -3,7 +3,7 @@ import { said } from '../../words';
 
 const MARKS: Readonly<Record<Word, string>> = {
   good: 'M2.5 6.5 5 9l4.5-6',
-  mind: 'M6 2v5M6 9.2v.3',
+  doubtful: 'M6 2v5M6 9.2v.3',
   wrong: 'M3 3l6 6M9 3l-6 6',
 };
 

@@ -29,7 +29,7 @@ const CROTCH_REACHED = 1;
 export const RESULTS: Readonly<Record<Station, (draft: Draft) => Phrase>> = {
   body({ body }) {
     const taken = say`waist ${mm(body.waistGirth)} · hip ${mm(body.hipGirth)} · rise ${mm(body.bodyRise)} · inside leg ${mm(body.insideLeg)}`;
-    return dotted(taken, body.remarks.length > 0 && say`${number(body.remarks.length, 0)} to mind`);
+    return dotted(taken, body.remarks.length > 0 && say`${number(body.remarks.length, 0)} doubtful`);
   },
   blocks({ blocks, measures, project }) {
     if (project.block.source === 'traced') return say`brought along`;
@@ -47,10 +47,10 @@ export const RESULTS: Readonly<Record<Station, (draft: Draft) => Phrase>> = {
     dotted(WAISTS[waist.finish], HEMS[hem.finish], say`allowance ${mm(allowances.inseam)}`),
   check(draft) {
     const count = (verdict: string) => checksOf(draft).filter((check) => check.verdict === verdict).length;
-    const [good, mind, wrong] = [count('good'), count('mind'), count('wrong')];
+    const [good, doubtful, wrong] = [count('good'), count('doubtful'), count('wrong')];
     return dotted(
       say`${number(good, 0)} good`,
-      mind > 0 && say`${number(mind, 0)} to mind`,
+      doubtful > 0 && say`${number(doubtful, 0)} doubtful`,
       wrong > 0 && say`${number(wrong, 0)} wrong`,
     );
   },

@@ -58,7 +58,7 @@ export function ChooseStep() {
           />
         </div>
         {name !== undefined && !pictured && (
-          <p className="field-mind">
+          <p className="field-doubt">
             <strong>{words`Marks are kept.`}</strong> {words`Choose “${own(name)}” again to go on where you left it.`}
           </p>
         )}

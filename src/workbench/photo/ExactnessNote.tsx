@@ -5,7 +5,7 @@ import { CLICK, type Exactness } from './flat';
 
 /** As near as a block is traced by hand, and as far off as a loose pant still bears, millimetres. @source practice */
 const GOOD: Mm = 2;
-const MIND: Mm = 5;
+const DOUBTFUL: Mm = 5;
 
 /** How far off the paper may be, as a verdict with its reason and what to do. */
 export function ExactnessNote({
@@ -25,7 +25,7 @@ export function ExactnessNote({
       </p>
     );
   const { byMarks, check, off } = exactness;
-  const verdict = off <= GOOD ? 'good' : off <= MIND ? 'mind' : 'wrong';
+  const verdict = off <= GOOD ? 'good' : off <= DOUBTFUL ? 'doubtful' : 'wrong';
   const advice =
     verdict === 'good'
       ? UNSAID
@@ -45,7 +45,7 @@ export function ExactnessNote({
   );
 }
 
-const VERDICTS = { good: say`Good`, mind: say`Mind`, wrong: say`Wrong` };
+const VERDICTS = { good: say`Good`, doubtful: say`Doubtful`, wrong: say`Wrong` };
 
 /** Small lengths need more than a tape's steps: tenths of a millimetre, hundredths of an inch. */
 const tenths = (off: Mm, units: Units): string =>

@@ -58,13 +58,13 @@ function OtherMeasurements() {
   const keys = OTHERS.flatMap((group) => group.keys);
   const taken = keys.filter((key) => body[key] !== undefined).length;
   const asking = useBench(useShallow(measuresAsking));
-  const minded = remarksOn(body, asking).filter(({ keys: [first] }) => first && keys.includes(first)).length;
+  const doubtful = remarksOn(body, asking).filter(({ keys: [first] }) => first && keys.includes(first)).length;
   return (
     <details className="more">
       <summary>
         {words`More measurements`}{' '}
         <span className="quiet">{words`${number(taken, 0)} taken; others are estimated or left out`}</span>
-        {minded > 0 && <span className="mind-count">{words`${number(minded, 0)} to mind`}</span>}
+        {doubtful > 0 && <span className="doubt-count">{words`${number(doubtful, 0)} doubtful`}</span>}
       </summary>
       {OTHERS.map((group) => (
         <Group key={group.name.template} name={said(group.name)}>
@@ -87,7 +87,7 @@ function MeasurementField({ measurement }: { readonly measurement: Measurement }
   const typed = useBench((state) => state.field === `body.${key}`);
   const asking = useBench(useShallow(measuresAsking));
   // A remark stands by the likeliest of its measurements, and by the one that is being typed.
-  const mind = remarksOn(body, asking).find(({ keys }) => keys[0] === key || (typed && keys.includes(key)))?.phrase;
+  const doubt = remarksOn(body, asking).find(({ keys }) => keys[0] === key || (typed && keys.includes(key)))?.phrase;
   return (
     <QuantityField
       path={`body.${key}`}
@@ -96,7 +96,7 @@ function MeasurementField({ measurement }: { readonly measurement: Measurement }
       instead={required ? undefined : estimate}
       help={useHelp(measurement)}
       heard={said(where)}
-      mind={mind}
+      doubt={doubt}
     />
   );
 }

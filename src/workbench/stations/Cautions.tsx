@@ -9,13 +9,13 @@ export interface CautionsProps {
   readonly noted?: boolean;
 }
 
-/** Everything to mind for safety, all together, before anything is sewn. */
+/** Every caution, all together, before anything is sewn. */
 export function AllCautions() {
   const cautions = useBench((state) => state.draft.cautions);
   return <CautionList cautions={cautions} noted={true} />;
 }
 
-/** What to mind for safety, beside the choice that raised it. */
+/** The cautions, beside the choice that raised it. */
 export function Cautions({ about, noted = false }: CautionsProps) {
   const cautions = useBench((state) => state.draft.cautions);
   const raised = cautions.filter(({ raisedBy: [first] }) => first !== undefined && about.includes(first));

@@ -131,7 +131,7 @@ function Correction() {
         path="paper.correctX"
         quantity={barMeasured(across)}
         help={say`True if it measures ${mm(across)}.`}
-        mind={remark}
+        doubt={remark}
       />
       <QuantityField
         path="paper.correctY"

@@ -8,7 +8,7 @@ const CHOICES = [
   { key: 'yes', name: say`yes` },
 ];
 
-/** Whether it is for sleeping, which the rules for nightwear ask, and what is to mind then. */
+/** Whether it is for sleeping, which the rules for nightwear ask, and the cautions then. */
 export function Sleeping() {
   const asleep = useBench((state) => state.project.use.forSleeping);
   const choose = useBench((state) => state.choose);
@@ -18,7 +18,7 @@ export function Sleeping() {
         path="use.forSleeping"
         choices={CHOICES}
         chosen={asleep ? 'yes' : 'no'}
-        help={say`It changes nothing in the drawing, only what to mind.`}
+        help={say`Changes only the safety notes, not the drawing.`}
         onPick={(key) => choose('use.forSleeping', key === 'yes')}
       />
       <Cautions about={['use.forSleeping']} noted />

@@ -125,7 +125,7 @@ describe('a class of fourteen rows, two of them odd', () => {
       expect(Number(line['Elastic to cut (cm)']) * 10).toBeCloseTo(measures.elasticLength, 0);
       expect(Number(line['Cloth to buy (m)']) * 1000).toBeCloseTo(lay.toBuy ?? 0, 6);
       expect(Number(line.Sheets)).toBe(sheets.count);
-      const worst = ['wrong', 'mind', 'good'].find((verdict) => checks.some((check) => check.verdict === verdict));
+      const worst = ['wrong', 'doubtful', 'good'].find((verdict) => checks.some((check) => check.verdict === verdict));
       expect(line.Verdict).toBe(worst);
     }
     const cloth = all.reduce((sum, one) => sum + (makeReport(one).lay.toBuy ?? 0), 0);

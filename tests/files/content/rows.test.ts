@@ -70,12 +70,12 @@ describe('checks', () => {
     reason: say`Short by ${mm(30)}.`,
     remedy: say`Widen it.`,
   } as const;
-  const mind = { ...good, verdict: 'mind', name: say`Waist`, reason: say`Full.`, remedy: UNSAID } as const;
+  const doubtful = { ...good, verdict: 'doubtful', name: say`Waist`, reason: say`Full.`, remedy: UNSAID } as const;
 
-  test('wrong before mind, each with what to change', () => {
-    expect(checkSentences([good, mind, wrong], 'cm')).toEqual([
+  test('wrong before doubtful, each with what to change', () => {
+    expect(checkSentences([good, doubtful, wrong], 'cm')).toEqual([
       'Wrong – Hem: Short by 3 cm. Widen it.',
-      'Mind – Waist: Full.',
+      'Doubtful – Waist: Full.',
     ]);
   });
 
@@ -95,7 +95,7 @@ test.each([
   expect(scaleSentence({ ...projectWith().paper, ...paper })).toMatch(says === '' ? /^$/ : says);
 });
 
-test('what to mind for safety, and once at the end that the tool certifies nothing', () => {
+test('the cautions, and once at the end that the tool certifies nothing', () => {
   const { cautions } = draftWith({ body: { ageYears: 6 } });
   const sentences = cautionSentences(cautions, 'inch');
   expect(sentences).toHaveLength(cautions.length + 1);

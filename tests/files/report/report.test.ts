@@ -151,7 +151,7 @@ describe('the rest', () => {
     ]);
   });
 
-  test('says what to buy in both units, what to mind, and how it is sewn', () => {
+  test('says what to buy in both units, what to look for, and how it is sewn', () => {
     const { lay, cautions, sewing } = report;
     expect(lay.shopping.map(({ id }) => id)).toEqual(['cloth', 'waist-elastic', 'thread', 'needle']);
     expect(lay.shopping[0]?.howMuch).toMatch(/ m, .*\(.* yd, /);

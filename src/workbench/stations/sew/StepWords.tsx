@@ -57,9 +57,9 @@ export function StepWords() {
       <p>
         <strong>{words`See:`}</strong> {printPhrase(step.check, units)}
       </p>
-      {isSaid(step.mind) && (
-        <p className="sew-mind">
-          <strong>{words`Mind:`}</strong> {printPhrase(step.mind, units)}
+      {isSaid(step.care) && (
+        <p className="sew-care">
+          <strong>{words`Take care:`}</strong> {printPhrase(step.care, units)}
         </p>
       )}
       <p className="quiet">
