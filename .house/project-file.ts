@@ -1,7 +1,17 @@
-import { type Measurement, measurements } from '../src/body';
+import { type Measurement, type MeasurementKey, measurements } from '../src/body';
 import { FIELDS_BY_PATH, type Field, figureWanted, usualValue, wantedOf } from '../src/project/fields';
 import { fieldSentence } from '../src/project/fields/sentences';
 import { printPhrase, words } from '../src/words';
+
+/** Nothing of the draft rests on these where they were not measured. */
+const LEFT_OUT: ReadonlySet<MeasurementKey> = new Set([
+  'trouserInseam',
+  'crotchLength',
+  'frontCrotchLength',
+  'highHipGirth',
+  'outsideLeg',
+  'height',
+]);
 
 /** What `docs/project-file.md` says, with its two tables written anew from the catalogues of fields and of measurements. */
 export const projectFileText = (text: string): string =>
@@ -33,5 +43,11 @@ const measurementRow = (one: Measurement): string =>
     words`${one.name}`,
     words`${one.definition}`,
     printPhrase(figureWanted(one), 'cm'),
-    one.required ? 'must be measured' : one.unit === 'years' ? 'is unknown' : 'is estimated',
+    leftOut(one),
   );
+
+function leftOut({ key, required, inPlace, unit }: Measurement): string {
+  if (required) return inPlace ? `must be measured, or \`body.${inPlace}\`` : 'must be measured';
+  if (unit === 'years') return 'is unknown';
+  return LEFT_OUT.has(key) ? 'is left out' : 'is estimated';
+}

@@ -119,7 +119,13 @@ export function projectSchema(): JsonSchema {
             nappy: { type: 'boolean' },
             ...Object.fromEntries(measurements.map((one) => [one.key, measurementSchema(one)])),
           },
-          { required: measurements.filter(({ required }) => required).map(({ key }) => key) },
+          {
+            required: measurements.filter(({ required, inPlace }) => required && !inPlace).map(({ key }) => key),
+            // One of the two is enough.
+            allOf: measurements.flatMap(({ key, inPlace }) =>
+              inPlace ? [{ anyOf: [{ required: [key] }, { required: [inPlace] }] }] : [],
+            ),
+          },
         ),
         ...groups,
       },

@@ -1,8 +1,9 @@
 import { inside, mm, number, type Problem, Refusal, say } from '../words';
-import { type Measurement, measurements } from './catalogue';
+import { type Measurement, measurementName, measurements } from './catalogue';
 import { estimateMissing } from './estimate';
 import { isChild } from './estimate-children';
 import { bodyRemarks } from './plausibility';
+import { insideLegFrom, insideLegOf } from './trousers';
 import type { Body, BodyInput, Estimate, EstimatedKey } from './types';
 
 /** How far the fullest hip may lie below the seat; a waist tied at the navel leaves little rise. @source practice */
@@ -18,7 +19,8 @@ const KNEE_AT = [0.25, 0.6] as const;
  */
 export function prepareBody(input: BodyInput): Body {
   const problems = bodyProblems(input);
-  const { waistGirth, hipGirth, bodyRise, insideLeg } = input;
+  const { waistGirth, hipGirth, bodyRise, trouserInseam } = input;
+  const insideLeg = insideLegOf(input);
   if (
     problems.length > 0 ||
     waistGirth === undefined ||
@@ -30,6 +32,7 @@ export function prepareBody(input: BodyInput): Body {
   }
   const figures = { ...input, waistGirth, hipGirth, bodyRise, insideLeg };
   const estimates: Estimate[] = [];
+  if (input.insideLeg === undefined && trouserInseam !== undefined) estimates.push(insideLegFrom(trouserInseam));
   const known = (key: EstimatedKey): number => {
     const measured = input[key];
     if (measured !== undefined) return measured;
@@ -39,11 +42,12 @@ export function prepareBody(input: BodyInput): Body {
   };
   return {
     label: input.label,
-    child: isChild(input),
+    child: isChild(figures),
     waistGirth,
     hipGirth,
     bodyRise,
     insideLeg,
+    trouserInseam,
     hipDepth: known('hipDepth'),
     thighGirth: known('thighGirth'),
     kneeGirth: known('kneeGirth'),
@@ -67,10 +71,11 @@ export function prepareBody(input: BodyInput): Body {
  * @param input what was measured
  */
 export function bodyProblems(input: BodyInput): readonly Problem[] {
-  const problems = measurements.flatMap((m) => valueProblem(m, input[m.key]));
+  const problems = measurements.flatMap((m) => valueProblem(m, input));
   if (problems.length > 0) return problems;
   const found: Problem[] = [];
-  const { bodyRise, hipDepth, waistToKnee, insideLeg, crotchLength, frontCrotchLength } = input;
+  const { bodyRise, hipDepth, waistToKnee, crotchLength, frontCrotchLength } = input;
+  const insideLeg = insideLegOf(input);
   if (hipDepth !== undefined && bodyRise !== undefined && hipDepth > bodyRise + HIP_BELOW_SEAT) {
     const phrase = say`the fullest hip can't lie more than ${mm(HIP_BELOW_SEAT)} below the seat; the body rise is ${mm(bodyRise)}.`;
     found.push({ field: 'body.hipDepth', value: hipDepth, phrase });
@@ -89,17 +94,14 @@ export function bodyProblems(input: BodyInput): readonly Problem[] {
   return found;
 }
 
-function valueProblem(m: Measurement, value: number | undefined): readonly Problem[] {
+function valueProblem(m: Measurement, input: BodyInput): readonly Problem[] {
   const field = `body.${m.key}`;
+  const value = input[m.key];
   if (value === undefined) {
-    if (!m.required) return [];
-    return [
-      {
-        field,
-        value,
-        phrase: say`${m.name} is needed: ${inside(m.definition)}`,
-      },
-    ];
+    if (!m.required || (m.inPlace && input[m.inPlace] !== undefined)) return [];
+    const needed = say`${m.name} is needed: ${inside(m.definition)}`;
+    const phrase = m.inPlace ? say`${needed} ${measurementName(m.inPlace)} will do in its place.` : needed;
+    return [{ field, value, phrase }];
   }
   if (value >= m.lowest && value <= m.highest) return [];
   const limit = (v: number) => (m.unit === 'mm' ? mm(v) : number(v, 0));

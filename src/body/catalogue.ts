@@ -1,4 +1,5 @@
 import { own, type Phrase, say } from '../words';
+import { TROUSERS_SHORTER } from './trousers';
 import type { MeasurementKey } from './types';
 
 /** One measurement of the catalogue: what it is, where the tape goes, and the limits beyond which nothing can be drafted. */
@@ -10,6 +11,8 @@ export interface Measurement {
   /** Where the tape goes. */
   readonly where: Phrase;
   readonly required: boolean;
+  /** What may be measured in its place; then it is estimated from that. */
+  readonly inPlace?: MeasurementKey;
   readonly unit: 'mm' | 'years';
   /** Limits of what can be drafted, in the unit; a value outside is refused, never changed. */
   readonly lowest: number;
@@ -76,14 +79,25 @@ export const measurements: readonly Measurement[] = [
   {
     key: 'insideLeg',
     name: say`Inside leg`,
-    definition: say`From the crotch to the floor, inside of the leg.`,
+    definition: say`Of the body: from the crotch to the floor, inside of the leg.`,
     where: say`Stand without shoes, feet slightly apart, a book held up at the crotch; from its top edge to the floor.`,
     required: true,
+    inPlace: 'trouserInseam',
     unit: 'mm',
     lowest: 180,
     highest: 1250,
     iso: '5.1.15',
     isoFrom: 'quoted',
+  },
+  {
+    key: 'trouserInseam',
+    name: say`Trouser inseam`,
+    definition: say`Of trousers that fit: from the crotch seam to the hem, along the inside of the leg.`,
+    where: say`Lay trousers of a good length flat, one leg folded back; from the point where the four seams meet to the edge of the hem.`,
+    required: false,
+    unit: 'mm',
+    lowest: 180 - TROUSERS_SHORTER,
+    highest: 1250 - TROUSERS_SHORTER,
   },
   {
     key: 'crotchLength',

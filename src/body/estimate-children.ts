@@ -10,8 +10,11 @@ const SURVEY = say`Anthropometry of Infants, Children and Youths to Age 18 for P
 const SHORTEST_ADULT = 1400;
 const LOWEST_ADULT_WAIST = 805;
 
+/** What is known of a body, as far as it was measured. */
+type PartlyKnown = { readonly [K in keyof EstimateFigures]?: EstimateFigures[K] | undefined };
+
 /** Whether the lines for children hold: under 18 years, or of unknown age and smaller than any adult of the survey. */
-export function isChild({ ageYears, height, bodyRise, insideLeg }: Partial<EstimateFigures>): boolean {
+export function isChild({ ageYears, height, bodyRise, insideLeg }: PartlyKnown): boolean {
   if (ageYears !== undefined) return ageYears < 18;
   if (height !== undefined) return height < SHORTEST_ADULT;
   return bodyRise !== undefined && insideLeg !== undefined && bodyRise + insideLeg < LOWEST_ADULT_WAIST;

@@ -6,5 +6,6 @@ export { fullestGirth } from './fullest';
 export { type LimbGirths, type LimbPlace, limbGirth, limbPlaces, passedBelow } from './limb';
 export { bodyRemarks } from './plausibility';
 export { STARTING_BODIES, type StartingBody, type StartingKind, startingSource } from './starting-bodies';
+export { insideLegOf } from './trousers';
 export type * from './types';
 export { bodyWorking } from './working';

@@ -2,6 +2,7 @@ import { inside, mm, say } from '../words';
 import { measurementName } from './catalogue';
 import { isChild } from './estimate-children';
 import { RATIO_RULES, type RatioRule } from './ratio-rules';
+import { insideLegFrom, insideLegOf, TROUSERS_SHORTER } from './trousers';
 import type { BodyInput, Remark } from './types';
 
 const ADULTS = say`ANSUR II (NATICK/TR-15/007, 2014), least and most of 6,068 adults`;
@@ -14,7 +15,7 @@ const ADULTS = say`ANSUR II (NATICK/TR-15/007, 2014), least and most of 6,068 ad
  * @returns one remark for each rule that raised one, with its measurements and its source; empty for most people
  */
 export function bodyRemarks(input: BodyInput): readonly Remark[] {
-  const people = isChild(input) ? 'children' : 'adults';
+  const people = isChild({ ...input, insideLeg: insideLegOf(input) }) ? 'children' : 'adults';
   return [
     ...RATIO_RULES.filter((rule) => rule.people === 'all' || rule.people === people).flatMap((rule) =>
       ratioRemark(rule, input),
@@ -64,6 +65,28 @@ const insideShare: Rule = ({ bodyRise, insideLeg }) => {
 /** Least and greatest knee height ÷ crotch height. @source ANSUR II, 2014 */
 const KNEE_SHARE = [0.53, 0.63] as const;
 
+/** The same of trousers, where they were measured and the leg wasn't. */
+const trouserShare: Rule = ({ bodyRise, insideLeg, trouserInseam }) => {
+  if (bodyRise === undefined || insideLeg !== undefined || trouserInseam === undefined) return undefined;
+  const leg = insideLegFrom(trouserInseam).value;
+  const share = leg / (bodyRise + leg);
+  if (share >= INSIDE_SHARE[0] && share <= INSIDE_SHARE[1]) return undefined;
+  const at = (of: number) => mm((bodyRise * of) / (1 - of) - TROUSERS_SHORTER);
+  const phrase = say`Trouser inseam ${mm(trouserInseam)} with body rise ${mm(bodyRise)}: with that rise trousers measure ${at(INSIDE_SHARE[0])} to ${at(INSIDE_SHARE[1])}. Measure both again, and look at the unit.`;
+  return { id: 'trousers-rise', keys: ['trouserInseam', 'bodyRise'], phrase, source: say`${ADULTS}; practice` };
+};
+
+/** How far above the floor the hem of full-length trousers may end, with the crotch at the body's, mm. @source practice */
+const TROUSER_HEM = { least: 0, most: 130 } as const;
+
+const trousersBeside: Rule = ({ insideLeg, trouserInseam }) => {
+  if (insideLeg === undefined || trouserInseam === undefined) return undefined;
+  const [least, most] = [insideLeg - TROUSER_HEM.most, insideLeg - TROUSER_HEM.least];
+  if (trouserInseam >= least && trouserInseam <= most) return undefined;
+  const phrase = say`Trouser inseam ${mm(trouserInseam)} beside inside leg ${mm(insideLeg)}: full-length trousers then measure ${mm(least)} to ${mm(most)}. Was one written down for the other?`;
+  return { id: 'trousers-leg', keys: ['trouserInseam', 'insideLeg'], phrase, source: say`practice` };
+};
+
 const kneeShare: Rule = (input) => {
   const { waistToKnee, bodyRise, insideLeg } = input;
   if (isChild(input) || waistToKnee === undefined || bodyRise === undefined || insideLeg === undefined)
@@ -109,4 +132,13 @@ const underTwo: Rule = ({ ageYears }) => {
   };
 };
 
-const OTHER_RULES: readonly Rule[] = [outsideSum, insideShare, kneeShare, highHip, frontAlone, underTwo];
+const OTHER_RULES: readonly Rule[] = [
+  outsideSum,
+  insideShare,
+  trouserShare,
+  trousersBeside,
+  kneeShare,
+  highHip,
+  frontAlone,
+  underTwo,
+];

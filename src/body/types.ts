@@ -7,6 +7,7 @@ export type MeasurementKey =
   | 'hipGirth'
   | 'bodyRise'
   | 'insideLeg'
+  | 'trouserInseam'
   | 'hipDepth'
   | 'highHipGirth'
   | 'crotchLength'
@@ -51,9 +52,10 @@ export interface Estimate {
   readonly source: Phrase;
   /**
    * `survey`: this measurement was taken of people like this one. `inference`: it was not; the value comes from other
-   * people's proportions, and a check that needs the measurement judges by the spread as well.
+   * people's proportions, and a check that needs the measurement judges by the spread as well. `trousers`: trousers that
+   * fit were measured in its place.
    */
-  readonly basis: 'survey' | 'inference';
+  readonly basis: 'survey' | 'inference' | 'trousers';
 }
 
 /** Something about a body that is worth a second look with the tape: never an error, and no value is changed for it. */
@@ -77,6 +79,8 @@ export interface Body {
   readonly hipGirth: Mm;
   readonly bodyRise: Mm;
   readonly insideLeg: Mm;
+  /** Of trousers that fit, where those were measured: a full length is as long. */
+  readonly trouserInseam: Mm | undefined;
   readonly hipDepth: Mm;
   readonly thighGirth: Mm;
   readonly kneeGirth: Mm;

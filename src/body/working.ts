@@ -10,7 +10,10 @@ export function bodyWorking(body: Body): readonly WorkingStep[] {
     {
       id: 'body.measured',
       station: 'body',
-      sentence: say`These four decide the draft: waist ${mm(body.waistGirth)}, hip ${mm(body.hipGirth)}, body rise ${mm(body.bodyRise)}, inside leg ${mm(body.insideLeg)}.`,
+      sentence:
+        body.trouserInseam === undefined
+          ? say`These four decide the draft: waist ${mm(body.waistGirth)}, hip ${mm(body.hipGirth)}, body rise ${mm(body.bodyRise)}, inside leg ${mm(body.insideLeg)}.`
+          : say`These decide the draft: waist ${mm(body.waistGirth)}, hip ${mm(body.hipGirth)}, body rise ${mm(body.bodyRise)}, inside leg ${mm(body.insideLeg)}, and for a full length the inseam of trousers that fit, ${mm(body.trouserInseam)}.`,
       formula: UNSAID,
       lines: [],
     },
@@ -23,9 +26,11 @@ export function bodyWorking(body: Body): readonly WorkingStep[] {
 function estimateTold({ key, value, spread, source, basis }: Estimate): WorkingStep {
   const name = measurementName(key);
   const sentence =
-    basis === 'survey'
-      ? say`${name} was not measured; two bodies in three like this one lie within ${mm(spread)} of ${mm(value)}.`
-      : say`${name} was not measured, and no survey of children measured it; by adults’ proportions two in three lie within ${mm(spread)} of ${mm(value)}.`;
+    basis === 'trousers'
+      ? say`${name} was not measured but reckoned from trousers that fit: ${mm(value)}, give or take ${mm(spread)}.`
+      : basis === 'survey'
+        ? say`${name} was not measured; two bodies in three like this one lie within ${mm(spread)} of ${mm(value)}.`
+        : say`${name} was not measured, and no survey of children measured it; by adults’ proportions two in three lie within ${mm(spread)} of ${mm(value)}.`;
   return { id: `body.estimate.${key}`, station: 'body', sentence, formula: say`Source: ${source}.`, lines: [] };
 }
 

@@ -31,7 +31,7 @@ const NO_LEG: Mm = 1e6;
  * @param body whose leg it is
  */
 export function referenceLeg(blocks: Pick<Blocks, 'front' | 'back' | 'riseEase'>, body: Body): Leg {
-  const ankleInseam = finishedInseam('ankle', body.insideLeg, blocks.riseEase);
+  const ankleInseam = finishedInseam('ankle', body, blocks.riseEase);
   return legDrawn(spreadLeg(joinBlocks(blocks), USUAL_SPREAD), {
     spread: USUAL_SPREAD,
     straighten: 0,

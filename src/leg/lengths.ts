@@ -28,6 +28,14 @@ const CROPPED: Readonly<Record<Exclude<LengthName, 'full' | 'ankle'>, number>> =
   short: 0.14,
 };
 
+/** What a length is measured by. */
+export interface LegMeasured {
+  /** Crotch to floor. */
+  readonly insideLeg: Mm;
+  /** Of trousers that fit, where those were measured. */
+  readonly trouserInseam?: Mm | undefined;
+}
+
 /** A full length hangs so far off the floor: barefoot or in slippers it isn't trodden on. @source practice: 20 to 30 mm */
 const OFF_THE_FLOOR: Mm = 25;
 
@@ -36,26 +44,26 @@ const OFF_THE_FLOOR: Mm = 25;
  *
  * Full and ankle length hang from the crotch as it lies: inside leg − rise ease, less 25 mm or 0.08 × inside leg.
  * Cropped lengths are shares of the inside leg. Each ends where its name says, so a lowered crotch takes as much off;
- * an inseam in figures is kept.
+ * an inseam in figures is kept, and where trousers that fit were measured, a full length is as long as those.
  *
  * @param length a name, or the inseam as a number
- * @param insideLeg crotch to floor
+ * @param measured of the body
  * @param riseEase how far the crotch hangs below the body
  * @param shorter how much further the crotch was lowered on purpose; negative where the leg is made longer
  * @source practice
  */
 export function finishedInseam(
   length: LengthName | { readonly inseam: Mm },
-  insideLeg: Mm,
+  measured: LegMeasured,
   riseEase: Mm,
   shorter: Mm = 0,
 ): Mm {
   if (typeof length === 'object') return length.inseam;
-  return namedInseam(length, insideLeg, riseEase) - shorter;
+  return namedInseam(length, measured, riseEase) - shorter;
 }
 
-function namedInseam(length: LengthName, insideLeg: Mm, riseEase: Mm): Mm {
-  if (length === 'full') return insideLeg - riseEase - OFF_THE_FLOOR;
+function namedInseam(length: LengthName, { insideLeg, trouserInseam }: LegMeasured, riseEase: Mm): Mm {
+  if (length === 'full') return trouserInseam ?? insideLeg - riseEase - OFF_THE_FLOOR;
   if (length === 'ankle') return insideLeg - riseEase - ANKLE_HEIGHT * insideLeg;
   return CROPPED[length] * insideLeg;
 }

@@ -5,6 +5,7 @@ export { draft } from './draft';
 export type * from './draft-types';
 export { exampleProject } from './example';
 export { FIELD_LIMITS, type FieldPath, fieldName, type Limits, type ProjectPath, usualGroup } from './fields';
+export { hemAboveFloor, hemEnds } from './hem-ends';
 export { hemOf } from './hem-of';
 export { measureTold } from './measure-told';
 export { LARGEST_FILE, type Opened, openProject, saveProject, tooLarge } from './open';

@@ -33,7 +33,7 @@ const { blocks } = draftBlocks(body, {
   balance: 10,
 });
 const joined = joinBlocks(blocks);
-const ANKLE = finishedInseam('ankle', body.insideLeg, blocks.riseEase);
+const ANKLE = finishedInseam('ankle', body, blocks.riseEase);
 const choices = (some: Partial<LegChoices> = {}): LegChoices => ({
   spread: 0,
   straighten: 0,
@@ -196,7 +196,7 @@ describe('length and shape', () => {
   it.each(['full', 'ankle', 'midCalf', 'belowKnee', 'knee', 'midThigh', 'short', { inseam: 640 }] as const)(
     'cuts both inseams of %j equally long and leaves the crotch alone',
     (length) => {
-      const inseam = finishedInseam(length, body.insideLeg, blocks.riseEase);
+      const inseam = finishedInseam(length, body, blocks.riseEase);
       for (const shape of ['pyjama', 'block', 'straight'] as const) {
         const [leg, ankle] = [legOf({ inseam, shape }), legOf({ shape })];
         expect(pathLength(leg.front.inseam)).toBeCloseTo(inseam, 3);
@@ -209,7 +209,7 @@ describe('length and shape', () => {
 
   it('meets the hem within 6° of square, at every length', () => {
     for (const name of ['full', 'ankle', 'midCalf', 'belowKnee', 'knee', 'midThigh', 'short'] as const) {
-      const leg = legOf({ inseam: finishedInseam(name, body.insideLeg, blocks.riseEase) });
+      const leg = legOf({ inseam: finishedInseam(name, body, blocks.riseEase) });
       const hem = { x: pathEnd(leg.hem).x - pathStart(leg.hem).x, y: pathEnd(leg.hem).y - pathStart(leg.hem).y };
       for (const half of [leg.front, leg.back]) {
         const way = pathEndWay(half.inseam);
@@ -228,16 +228,16 @@ describe('length and shape', () => {
 
   it('lets a named length end where it ends, however low the crotch, and keeps an inseam in figures', () => {
     const named = (lowerCrotch: number) =>
-      legOf({ lowerCrotch, inseam: finishedInseam('ankle', body.insideLeg, blocks.riseEase, lowerCrotch) });
+      legOf({ lowerCrotch, inseam: finishedInseam('ankle', body, blocks.riseEase, lowerCrotch) });
     const [leg, low] = [named(0), named(40)];
     expect(pathLength(leg.front.inseam) - pathLength(low.front.inseam)).toBeCloseTo(40, 6);
     expect(Math.abs(pathEnd(low.front.inseam).y - pathEnd(leg.front.inseam).y)).toBeLessThan(2);
     expect(hemOf(low)).toBeCloseTo(hemOf(leg), 3);
-    expect(finishedInseam({ inseam: 640 }, body.insideLeg, blocks.riseEase, 40)).toBe(640);
+    expect(finishedInseam({ inseam: 640 }, body, blocks.riseEase, 40)).toBe(640);
   });
 
   it('hangs a full length 25 mm off the floor', () => {
-    expect(finishedInseam('full', body.insideLeg, blocks.riseEase)).toBe(body.insideLeg - blocks.riseEase - 25);
+    expect(finishedInseam('full', body, blocks.riseEase)).toBe(body.insideLeg - blocks.riseEase - 25);
   });
 
   it('flares to both sides alike, and straight', () => {

@@ -30,7 +30,7 @@ const { blocks } = draftBlocks(body, {
   crotchEase: 'auto',
   balance: 10,
 });
-const ANKLE = finishedInseam('ankle', body.insideLeg, blocks.riseEase);
+const ANKLE = finishedInseam('ankle', body, blocks.riseEase);
 const plain: LegChoices = {
   spread: 0,
   straighten: 0,

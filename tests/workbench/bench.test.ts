@@ -136,6 +136,30 @@ describe('starting with one’s own measurements', () => {
   });
 });
 
+describe('a measurement that may be taken in another’s place', () => {
+  const type = (key: keyof typeof exampleProject.body, text: string) =>
+    bench().type({ path: `body.${key}`, quantity: length, optional: key === 'trouserInseam' }, text);
+
+  it('is enough, and nothing of the example stays behind', () => {
+    bench().startFresh();
+    type('trouserInseam', '30 in');
+    for (const [key, text] of [
+      ['waistGirth', '38 in'],
+      ['hipGirth', '41 in'],
+      ['bodyRise', '11 in'],
+    ] as const)
+      type(key, text);
+    expect(isStale(bench())).toBe(false);
+    expect(bench().project.body.insideLeg).toBeUndefined();
+    expect(bench().draft.measures.inseamFront).toBeCloseTo(30 * 25.4, 6);
+  });
+
+  it('leaves alone what was measured', () => {
+    type('trouserInseam', '30 in');
+    expect(bench().project.body.insideLeg).toBe(exampleProject.body.insideLeg);
+  });
+});
+
 describe('opening a file', () => {
   it('shows what was saved', () => {
     const text = saveProject({ ...exampleProject, name: 'Second pair' });

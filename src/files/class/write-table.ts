@@ -1,9 +1,9 @@
 import Papa from 'papaparse';
-import { type BodyInput, type Measurement, measurements } from '../../body';
+import { type BodyInput, type Measurement, measurementName, measurements } from '../../body';
 import { LENGTH_NAMES } from '../../leg';
 import { fieldText, plain, plainWords, type Units } from '../../length';
 import { exampleProject, type Project } from '../../project';
-import { inTurn, type Phrase, said, say, words } from '../../words';
+import { inside, inTurn, type Phrase, said, say, words } from '../../words';
 import { OTHER_HEADS } from './columns';
 
 /** Spreadsheets know by it that the letters are UTF-8; readers of RFC 4180 pass it over. */
@@ -58,16 +58,17 @@ export function emptyTable({ units }: Pick<Project, 'units'>): string {
   ];
   return csvFile([
     [OTHER_HEADS.name[0], ...measurements.map((m) => measurementHead(m, units)), ...others],
-    [
-      note(say`needed?`),
-      ...measurements.map(({ required }) => (required ? words`needed` : words`may stay empty`)),
-      ...others.map(() => words`may stay empty`),
-    ],
+    [note(say`needed?`), ...measurements.map(neededTold), ...others.map(() => words`may stay empty`)],
     [note(say`what`), ...measurements.map(({ definition }) => said(definition)), ...own],
     [note(say`where the tape goes`), ...measurements.map(({ where }) => said(where)), ...others.map(() => '')],
     [note(say`example`), ...measurements.map((m) => measurementText(m, EXAMPLE, units)), ...others.map(() => '')],
   ]);
 }
+
+const neededTold = ({ required, inPlace }: Measurement): string => {
+  if (!required) return words`may stay empty`;
+  return inPlace ? words`needed, or ${inside(measurementName(inPlace))}` : words`needed`;
+};
 
 /** The first cell of a row of notes, which is passed over when the table is read. */
 const note = (what: Phrase): string => `# ${said(what)}`;

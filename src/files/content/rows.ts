@@ -6,6 +6,7 @@ import { formatLength, type Mm, plain, type Units } from '../../length';
 import {
   type Draft,
   fieldName,
+  hemEnds,
   hemOf,
   type Measures,
   measureTold,
@@ -60,11 +61,13 @@ const FINISHED: readonly (readonly [keyof Measures, Phrase])[] = [
 ];
 
 /** The finished measures that a wearer or a sewer asks for. */
-export const finishedRows = (draft: Draft): readonly Row[] =>
-  FINISHED.map(([key, name]) => ({
+export const finishedRows = (draft: Draft): readonly Row[] => [
+  ...FINISHED.map(([key, name]) => ({
     name: said(name),
     value: measureTold(draft, key, (value) => formatLength(value, draft.project.units)),
-  }));
+  })),
+  { name: words`Hem, worn`, value: printPhrase(hemEnds(draft), draft.project.units) },
+];
 
 const SHAPE_WORDS: Readonly<Record<string, Phrase>> = {
   block: say`as the block`,

@@ -1,6 +1,6 @@
 import type { Verdict } from '../../check';
 import { formatLength, type Mm } from '../../length';
-import { checksOf, type Draft, type DraftLeg, type Measures, sheetsOf, shoppingOf } from '../../project';
+import { checksOf, type Draft, type DraftLeg, hemEnds, type Measures, sheetsOf, shoppingOf } from '../../project';
 import { paperName } from '../../sheets';
 import { number, own, type Phrase, printPhrase, said, say, words } from '../../words';
 import { clothRows } from '../content/cloth-rows';
@@ -101,11 +101,12 @@ export function fitContent(draft: Draft): FitContent {
       finished: l(body.bodyRise + measures.riseEase),
       room: room(body.bodyRise + measures.riseEase, body.bodyRise),
     },
-    ...eachLeg(draft, say`Inseam`, 'inseamFront', (value, leg) => ({
-      body: l(leg.body.insideLeg),
+    ...eachLeg(draft, say`Inside leg and inseam`, 'inseamFront', (value, leg) => ({
+      body: `${l(leg.body.insideLeg)}${estimated.has('insideLeg') ? ESTIMATED : ''}`,
       finished: l(value),
       room: '',
     })),
+    { name: printPhrase(say`the hem ${hemEnds(draft)}`, units), part: true, body: '', finished: '', room: '' },
   ];
   const verdict =
     (['wrong', 'doubtful'] as const).find((one) => checks.some((check) => check.verdict === one)) ?? 'good';
@@ -117,7 +118,7 @@ export function fitContent(draft: Draft): FitContent {
     verdict,
     says: said(VERDICT_WORDS[verdict]),
     lines,
-    estimated: GUESSED.some((key) => estimated.has(key)),
+    estimated: [...GUESSED, 'insideLeg'].some((key) => estimated.has(key)),
     sections: [
       { title: words`Look at`, sentences: listed([...checkSentences(checks, units), ...remarks]) },
       { title: words`Body`, rows: bodyRows(project) },

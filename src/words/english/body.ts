@@ -13,7 +13,6 @@ export const body = {
   Calf: 'trade: a measurement of the body, which ISO 8559-1 has, too',
   'Crotch length': 'trade: a measurement of the body, which ISO 8559-1 has, too',
   'Foot entry': 'trade: a measurement of the body',
-  'From the crotch to the floor, inside of the leg.': 'trade',
   'From the tied tape at centre front, close between the legs, up to the tied tape at centre back.': 'trade',
   'From the tied tape down the side to the middle of the kneecap.': 'plain',
   'From the tied tape down the side, over the hip, to the floor. It checks rise and inside leg.': 'trade',
@@ -36,10 +35,14 @@ export const body = {
     'trade', // {0} mm(insideLeg), {1} mm(bodyRise), {2} at(INSIDE_SHARE[0]), {3} at(INSIDE_SHARE[1])
   'Just below the fold of the seat, tape level.': 'trade',
   Knee: 'trade: a measurement of the body, which ISO 8559-1 has, too',
+  'Lay trousers of a good length flat, one leg folded back; from the point where the four seams meet to the edge of the hem.':
+    'trade',
   'Level round the fullest part of the abdomen; needed where it is fuller than the hip.': 'trade',
   'Look at it again; nothing was changed. Source: {0}.': 'plain', // {0} source
   'No tape: under eighteen, the estimates come from measured children.': 'plain',
   'Nobody under two years was measured for the estimates: measure what can be measured.': 'plain',
+  'Of the body: from the crotch to the floor, inside of the leg.': 'trade',
+  'Of trousers that fit: from the crotch seam to the hem, along the inside of the leg.': 'trade',
   'Outside leg': 'trade: a measurement of the body',
   'Over both ankle bones.': 'plain',
   'Over the middle of the kneecap, the knee a little bent.': 'plain',
@@ -68,9 +71,16 @@ export const body = {
   'The middle of {0} men {1}.': 'plain', // {0} number(people), {1} whose
   'The middle of {0} women {1}.': 'plain', // {0} number(people), {1} whose
   'The same tape, read at the middle between the legs.': 'plain',
+  'These decide the draft: waist {0}, hip {1}, body rise {2}, inside leg {3}, and for a full length the inseam of trousers that fit, {4}.':
+    'trade', // {0} mm(body.waistGirth), {1} mm(body.hipGirth), {2} mm(body.bodyRise), {3} mm(body.insideLeg), {4} mm(body.trouserInseam)
   'These four decide the draft: waist {0}, hip {1}, body rise {2}, inside leg {3}.': 'trade', // {0} mm(body.waistGirth), {1} mm(body.hipGirth), {2} mm(body.bodyRise), {3} mm(body.insideLeg)
   Thigh: 'trade: a measurement of the body, which ISO 8559-1 has, too',
   'Tie a tape or elastic where the waistband shall lie and leave it there; every height starts from it.': 'trade',
+  'Trouser inseam': 'trade',
+  'Trouser inseam {0} beside inside leg {1}: full-length trousers then measure {2} to {3}. Was one written down for the other?':
+    'trade', // {0} mm(trouserInseam), {1} mm(insideLeg), {2} mm(least), {3} mm(most)
+  'Trouser inseam {0} with body rise {1}: with that rise trousers measure {2} to {3}. Measure both again, and look at the unit.':
+    'trade', // {0} mm(trouserInseam), {1} mm(bodyRise), {2} at(INSIDE_SHARE[0]), {3} at(INSIDE_SHARE[1])
   Waist: 'trade: a measurement of the body, which ISO 8559-1 has, too',
   'Waist to knee': 'trade: a measurement of the body',
   'Waist to knee {0}: with this rise and inside leg the knee lies {1} to {2} below the waist.': 'trade', // {0} mm(waistToKnee), {1} at(KNEE_SHARE[1]), {2} at(KNEE_SHARE[0])
@@ -82,6 +92,7 @@ export const body = {
   measured: 'plain',
   practice: 'source',
   'practice, wider than {0} (0.45–0.82)': 'plain', // {0} ADULTS
+  'practice: trousers hang about {0} below the body’s crotch and end about {1} above the floor': 'trade', // {0} mm(HANG.belowCrotch), {1} mm(HANG.offFloor)
   'the front part must be less than the whole crotch length of {0}.': 'trade', // {0} mm(crotchLength)
   "the fullest hip can't lie more than {0} below the seat; the body rise is {1}.": 'trade', // {0} mm(HIP_BELOW_SEAT), {1} mm(bodyRise)
   'whose hip lies within {0} of it, each figure on its own, the waist at the navel (ANSUR II, NATICK/TR-15/007, 2014)':
@@ -93,14 +104,17 @@ export const body = {
   '{0} (2.29–5.4), wider for a rise taken sitting': 'trade', // {0} ADULTS
   '{0} is needed: {1}': 'plain', // {0} m.name, {1} inside(m.definition)
   '{0} must lie between {1} and {2}.': 'plain', // {0} m.name, {1} limit(m.lowest), {2} limit(m.highest)
+  '{0} was not measured but reckoned from trousers that fit: {1}, give or take {2}.': 'plain', // {0} name, {1} mm(value), {2} mm(spread)
   '{0} was not measured, and no survey of children measured it; by adults’ proportions two in three lie within {1} of {2}.':
     'plain', // {0} name, {1} mm(spread), {2} mm(value)
   '{0} was not measured; two bodies in three like this one lie within {1} of {2}.': 'plain', // {0} name, {1} mm(spread), {2} mm(value)
   '{0} {1} beside {2} {3}: people so measured have {4} to {5}. Measure both again.': 'plain', // {0} measurementName(part), {1} mm(value), {2} inside(measurementName(of)), {3} mm(whole), {4} mm(lowest * whole), {5} mm(highest * whole)
+  '{0} {1} will do in its place.': 'plain', // {0} needed, {1} measurementName(m.inPlace)
   '{0}: knee height ÷ crotch height': 'trade', // {0} ADULTS
   '{0}: the fold of the seat, with the crotch 0.018 of the stature above it (inferred)': 'trade', // {0} CHILDREN
   '{0}; 0.165 at the navel, 0.19 at a natural waist': 'trade', // {0} ADULTS
   '{0}; 0.74 at the navel, 0.83 at a natural waist': 'trade', // {0} ADULTS
   '{0}; knee = 0.95 × lower thigh': 'plain', // {0} ADULTS
+  '{0}; practice': 'plain', // {0} ADULTS
   '{0}; the back part is 0.42–0.71': 'plain', // {0} ADULTS
 } as const;

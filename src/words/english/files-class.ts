@@ -55,6 +55,7 @@ export const filesClass = {
   'must be yes or no.': 'plain',
   'must be {0}, or the finished inseam as a length.': 'trade', // {0} inTurn(Object.values(LENGTH_NAMES), ', ')
   needed: 'plain',
+  'needed, or {0}': 'plain', // {0} inside(measurementName(inPlace))
   'needed?': 'plain',
   'no row names the columns: one row must say Name, Waist, Hip, Body rise, Inside leg …, and each body follows in a row of its own.':
     'trade',

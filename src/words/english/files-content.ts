@@ -11,6 +11,7 @@ export const filesContent = {
   'Drawn at {0} of true size, allowances at full width: a sample, not for cutting out.': 'trade', // {0} size
   'Drawn at {0} of true size, allowances too: a sample, not for cutting out.': 'trade', // {0} size
   Hem: 'trade',
+  'Hem, worn': 'trade',
   'Hem: {0}.': 'trade', // {0} hemTold(project)
   'Left and right, as worn: {0}.': 'plain', // {0} inTurn(told, ', ')
   'Leg: {0}, shape {1}, spread {2}, centre back {3}, centre front {4} (straightened as needed to pull on).': 'trade', // {0} lengthTold, {1} shapeTold, {2} spread, {3} back, {4} front

@@ -4,6 +4,7 @@ export const filesFit = {
   Body: 'trade',
   Chosen: 'plain',
   'Hem, over the foot': 'trade',
+  'Inside leg and inseam': 'trade',
   'Legwork · fit sheet · {0}': 'trade: what a fitting is held against', // {0} own(project.name)
   'Measure again: {0}': 'plain', // {0} phrase
   'Rise, from the body’s waist': 'trade',
@@ -16,6 +17,7 @@ export const filesFit = {
   'each leg, {0} long as cut': 'plain', // {0} mm(box.bottom - box.top)
   finished: 'ours: finished, of the garment, beside the body',
   room: 'trade',
+  'the hem {0}': 'trade', // {0} hemEnds(draft)
   '{0} Not measured: estimated from the others, from open surveys of people.': 'plain', // {0} own(ESTIMATED)
   '{0}, continued': 'plain', // {0} own(under)
   '{0}, left leg': 'plain', // {0} name

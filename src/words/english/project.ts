@@ -112,6 +112,8 @@ export const project = {
   'a number of millimetres between {0} and {1}': 'plain', // {0} least, {1} most
   'a number of years between {0} and {1}': 'plain', // {0} least, {1} most
   'a text of at most {0} characters': 'plain', // {0} number(LONGEST_TEXT, 0)
+  'ends about {0} above the floor': 'plain', // {0} mm(above)
+  'ends {0} above the floor': 'plain', // {0} mm(above)
   'has more curves than the {0} that an edge may have; draw it with fewer points.': 'plain', // {0} number(Number(which), 0)
   'has no place here.': 'plain',
   'has {0} MB; a project file has at most {1} MB.': 'plain', // {0} number(size / 1e6, 1), {1} number(LARGEST_FILE / 1e6, 0)
@@ -125,8 +127,11 @@ export const project = {
   'is too large for a number.': 'plain',
   'its turning crosses the lines of the leg; a longer leg or a narrower hem would do.': 'trade',
   'its turning crosses the lines of the leg; a narrower elastic, or a casing or band of its own, would do.': 'trade',
+  'just reaches the floor': 'plain',
   'leaves {0} of inseam to the leg; at least {1} must stay, so a lower band or a longer leg would do.': 'trade', // {0} mm(inseam), {1} mm(SHORTEST_LEG)
   'left {0}, right {1}': 'plain', // {0} own(print(left)), {1} own(print(right))
+  'lies about {0} on the floor': 'plain', // {0} mm(-above)
+  'lies {0} on the floor': 'plain', // {0} mm(-above)
   'must be a list of curves.': 'plain',
   'must be a point: [x, y] in millimetres.': 'plain',
   'must be an object in braces.': 'plain',
@@ -136,8 +141,10 @@ export const project = {
   'must be {0}.': 'plain', // {0} number(VERSION, 0)
   'must be “legwork-project”; this is another kind of file.': 'plain',
   'must not be left out.': 'plain',
+  'no hem': 'trade',
   'no leg can be drawn from these measurements; measure rise, hip, hip depth and inside leg again, and look at the unit.':
     'trade',
+  'on the left {0}, on the right {1}': 'plain', // {0} hemEnd(first, about), {1} hemEnd(second, about)
   'one of {0}': 'plain', // {0} own(field.options.join(', '))
   'one of {0}, or { "{1}": {2} }': 'plain', // {0} own(field.options.join(', ')), {1} own(field.own.key), {2} figureWanted({ unit: 'mm', ...field.own })
   'stands twice in the file; only the last one can count.': 'plain',

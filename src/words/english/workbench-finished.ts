@@ -30,7 +30,6 @@ export const workbenchFinished = {
   'how?': 'ours: how?, the working of a number',
   'just passes': 'plain',
   'knit band': 'trade',
-  'leg {0}{1}': 'plain', // {0} mm(body.insideLeg), {1} other('inseamFront')
   'not measured': 'plain',
   'one way': 'trade',
   'passes by {0}': 'plain', // {0} mm(spare)

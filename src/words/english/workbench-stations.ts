@@ -40,7 +40,7 @@ export const workbenchStations = {
   'Each in a channel of its own.': 'plain',
   'Everything, ZIP': 'standard: the ZIP format',
   'Fill the fields': 'plain',
-  'Finished inseam {0}.': 'trade', // {0} mm(inseamFront)
+  'Finished inseam {0}; the hem {1}.': 'trade', // {0} mm(inseamFront), {1} hemEnds(draft)
   'Finished, across the opening.': 'plain',
   'Finished, from the opening down.': 'plain',
   'Fix the marked fields first; then files can be made.': 'plain',
@@ -53,7 +53,7 @@ export const workbenchStations = {
   'From a photograph': 'plain',
   'From as the block leans to upright': 'trade',
   'From selvedge to selvedge, as it is bought.': 'trade',
-  'From the crotch to the hem fold, along the seam.': 'trade',
+  'From the crotch seam to the finished hem, along the inseam.': 'trade',
   'Full width lets a sample be sewn like the real thing.': 'trade',
   'Hem {0} round; the foot needs {1}.': 'trade', // {0} mm(hemGirthFinished), {1} mm(foot)
   'Hip about': 'trade',
@@ -220,6 +220,7 @@ export const workbenchStations = {
   woman: 'plain',
   yes: 'plain',
   '{0} Nobody measured it on children: by adults’ proportions two in three lie within {1} of the estimate.': 'plain', // {0} definition, {1} mm(inferred.spread)
+  '{0} The hem {1}.': 'trade', // {0} definition, {1} hemEnds(draft)
   '{0} With the waist at the navel two bodies in three like this one lie within {1} of {2}; nothing is drawn from that.':
     'plain', // {0} definition, {1} mm(expected.spread), {2} mm(expected.value)
   '{0} for the casing, both layers together.': 'trade', // {0} mm(casingHeight)

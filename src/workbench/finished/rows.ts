@@ -1,5 +1,5 @@
 import type { Mm } from '../../length';
-import type { Draft, Measures } from '../../project';
+import { type Draft, hemEnds, type Measures } from '../../project';
 import { mm, type Phrase, say, UNSAID } from '../../words';
 
 /** Less than this nobody sees or sews, millimetres. */
@@ -15,7 +15,8 @@ export interface MeasureRow {
 }
 
 /** The finished measures in the order in which a wearer asks for them. */
-export function measureRows({ measures, body, legs }: Draft): readonly MeasureRow[] {
+export function measureRows(draft: Draft): readonly MeasureRow[] {
+  const { measures, body, legs } = draft;
   const [left, right] = legs;
   // The figure is the right leg’s; where the left one’s differs it stands beside it.
   const other = (key: keyof Measures): Phrase =>
@@ -73,7 +74,7 @@ export function measureRows({ measures, body, legs }: Draft): readonly MeasureRo
       key: 'inseamFront',
       name: say`Inseam`,
       value: measures.inseamFront,
-      note: say`leg ${mm(body.insideLeg)}${other('inseamFront')}`,
+      note: say`${hemEnds(draft)}${other('inseamFront')}`,
     },
   ];
 }

@@ -7,12 +7,12 @@ import {
   type MeasurementKey,
   measurements,
 } from '../../body';
-import { valueAt } from '../../project';
+import { hemEnds, valueAt } from '../../project';
 import { mm, number, type Phrase, said, say, words } from '../../words';
 import { Group } from '../fields/Group';
 import { QuantityField } from '../fields/QuantityField';
 import { SwitchField } from '../fields/SwitchField';
-import { problemAt } from '../store/asked';
+import { isStale, problemAt } from '../store/asked';
 import { useBench } from '../store/bench';
 import { length, years } from '../store/quantity';
 import type { Bench } from '../store/state';
@@ -20,7 +20,9 @@ import { BodyCloth } from './BodyCloth';
 import { BodyStart } from './BodyStart';
 import { Sleeping } from './Sleeping';
 
-const needed = measurements.filter((one) => one.required);
+/** What may be measured in another’s place, by its key, stands beside that one. */
+const IN_PLACE = new Set(measurements.map(({ inPlace }) => inPlace));
+const needed = measurements.filter((one) => one.required || IN_PLACE.has(one.key));
 
 /** The measurements that are not needed, by what they are for. */
 const OTHERS: readonly { readonly name: Phrase; readonly keys: readonly MeasurementKey[] }[] = [
@@ -30,7 +32,7 @@ const OTHERS: readonly { readonly name: Phrase; readonly keys: readonly Measurem
   { name: say`For the estimates`, keys: ['height', 'ageYears'] },
 ];
 
-/** The tape: four measurements that the draft needs, those that make it fit better, and the cloth that goes round. */
+/** The tape: the measurements that the draft needs, those that make it fit better, and the cloth that goes round. */
 export default function BodyStation() {
   return (
     <>
@@ -81,19 +83,20 @@ function OtherMeasurements() {
 }
 
 function MeasurementField({ measurement }: { readonly measurement: Measurement }) {
-  const { key, required, unit, where } = measurement;
+  const { key, required, unit, where, inPlace } = measurement;
   const estimate = useBench((state) => state.draft.body.estimates.find((one) => one.key === key)?.value);
   const body = useBench((state) => state.project.body);
   const typed = useBench((state) => state.field === `body.${key}`);
   const asking = useBench(useShallow(measuresAsking));
+  const optional = !required || (inPlace !== undefined && body[inPlace] !== undefined);
   // A remark stands by the likeliest of its measurements, and by the one that is being typed.
   const doubt = remarksOn(body, asking).find(({ keys }) => keys[0] === key || (typed && keys.includes(key)))?.phrase;
   return (
     <QuantityField
       path={`body.${key}`}
       quantity={unit === 'years' ? years : length}
-      optional={!required}
-      instead={required ? undefined : estimate}
+      optional={optional}
+      instead={optional ? estimate : undefined}
       help={useHelp(measurement)}
       heard={said(where)}
       doubt={doubt}
@@ -101,9 +104,16 @@ function MeasurementField({ measurement }: { readonly measurement: Measurement }
   );
 }
 
+const LEG_KEYS: readonly MeasurementKey[] = ['insideLeg', 'trouserInseam'];
+
 /** What is measured, and where nobody measured it what an empty field comes to. */
 function useHelp({ key, definition }: Measurement): Phrase {
-  const { body, project } = useBench((state) => state.draft);
+  const draft = useBench((state) => state.draft);
+  const stale = useBench(isStale);
+  const { body, project } = draft;
+  // Whichever of the two was measured says what it makes the hem do.
+  if (LEG_KEYS.includes(key) && project.body[key] !== undefined && !stale)
+    return say`${definition} The hem ${hemEnds(draft)}.`;
   if (project.body[key] !== undefined) return say`${definition}`;
   const inferred = body.estimates.find((one) => one.key === key && one.basis === 'inference');
   if (inferred)

@@ -1,4 +1,5 @@
 import { LENGTH_NAMES } from '../../leg';
+import { hemEnds } from '../../project';
 import { mm, say } from '../../words';
 import { PickField } from '../fields/PickField';
 import { QuantityField } from '../fields/QuantityField';
@@ -69,7 +70,8 @@ const LENGTHS = [
 
 function Length() {
   const chosen = useBench((state) => state.project.leg.length);
-  const { inseamFront } = useBench((state) => state.draft.measures);
+  const draft = useBench((state) => state.draft);
+  const { inseamFront } = draft.measures;
   const units = useBench((state) => state.project.units);
   const choose = useBench((state) => state.choose);
   const byHand = typeof chosen !== 'string';
@@ -79,7 +81,7 @@ function Length() {
         path="leg.length"
         choices={LENGTHS}
         chosen={byHand ? 'inseam' : chosen}
-        help={say`Finished inseam ${mm(inseamFront)}.`}
+        help={say`Finished inseam ${mm(inseamFront)}; the hem ${hemEnds(draft)}.`}
         onPick={(key) =>
           choose('leg.length', key === 'inseam' ? { inseam: nearestStep(inseamFront, length.step(units)) } : key)
         }
@@ -88,7 +90,7 @@ function Length() {
         <QuantityField
           path="leg.length.inseam"
           quantity={length}
-          help={say`From the crotch to the hem fold, along the seam.`}
+          help={say`From the crotch seam to the finished hem, along the inseam.`}
         />
       )}
     </>

@@ -1,3 +1,4 @@
+import { measurements } from '../../body';
 import type { Check } from '../../check';
 import { MM_PER_INCH } from '../../length';
 import {
@@ -12,6 +13,7 @@ import {
   withValue,
 } from '../../project';
 import { own, type Phrase, type Problem, printPhrase, type Result, said, say, words } from '../../words';
+import { isWaiting } from './asked';
 import { type Moment, momentOf, placeOf, remember, type stepBack } from './history';
 import { newId } from './new-id';
 import { refusal } from './refusal';
@@ -71,11 +73,20 @@ export function typed(state: BenchState, field: Field, text: string): Change {
   const problem = reading.ok ? (missing ? UNMEASURED.problem : undefined) : reading.phrase;
   const entries = { ...state.entries, [field.path]: { text, problem } };
   if (!reading.ok || missing || reading.value === valueAt(state.project, field.path)) return { entries };
+  const project = withValue(state.project, field.path, reading.value);
   return {
-    ...changed(state, withValue(state.project, field.path, reading.value), said(fieldName(field.path)), field.path),
-    entries,
+    ...changed(state, relieved(state, project, field.path), said(fieldName(field.path)), field.path),
+    entries: stoodIn(field.path).reduce((left, path) => (isWaiting(state, path) ? without(left, path) : left), entries),
   };
 }
+
+/** The paths of the measurements that this one may be taken in place of. */
+const stoodIn = (path: string): readonly string[] =>
+  measurements.flatMap(({ key, inPlace }) => (`body.${inPlace}` === path ? [`body.${key}`] : []));
+
+/** A measurement that still waits, and in whose place another was taken, waits no more: it is found from that one. */
+const relieved = (state: BenchState, project: Project, path: string): Project =>
+  stoodIn(path).reduce((left, other) => (isWaiting(state, other) ? withValue(left, other, undefined) : left), project);
 
 /** A choice also clears what was typed at its place, so that no old sentence stays behind. */
 export function chosen(state: BenchState, path: string, value: unknown): Change {

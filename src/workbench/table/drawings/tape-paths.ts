@@ -52,6 +52,12 @@ export function tapeMarks(key: MeasurementKey, f: FigureShape): readonly TapeMar
       const label = { x: -widest(f) - 30 * u, y: crotch + 0.5 * (f.floor - crotch), anchor: 'end' } as const;
       return [{ view: 'front', seen: `${dimension(0, crotch, f.floor)}${book}`, label }];
     }
+    case 'trouserInseam': {
+      // Trousers hang a little below the crotch, and end a little above the floor.
+      const [top, bottom] = [crotch + 30 * u, f.floor - 25 * u];
+      const label = { x: -widest(f) - 30 * u, y: top + 0.6 * (bottom - top), anchor: 'end' } as const;
+      return [{ view: 'front', seen: dimension(0, top, bottom), label }];
+    }
     case 'crotchLength':
       return [
         { view: 'front', seen: `M0 0V${crotch}` },
