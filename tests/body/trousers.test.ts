@@ -3,7 +3,7 @@ import { bodyProblems, bodyRemarks, insideLegOf, prepareBody } from '../../src/b
 import { draft, exampleProject, hemAboveFloor, hemEnds, type Project } from '../../src/project';
 import { printPhrase } from '../../src/words';
 
-const { insideLeg, ...others } = exampleProject.body;
+const { insideLeg = 0, ...others } = exampleProject.body;
 /** 30 in. */
 const TROUSERS = 762;
 const byTrousers = { ...others, trouserInseam: TROUSERS };
