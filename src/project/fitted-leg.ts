@@ -114,12 +114,20 @@ const SHORTEST_LEG = 25;
 function blocksOf(project: Project, body: Body): ProjectBlocks {
   const { blocks: uncorrected, proportions } = uncorrectedBlocks(project, body);
   if (!project.fit) return { blocks: uncorrected, proportions, uncorrected, corrections: undefined };
+  refuseHanging(uncorrected, body);
   const before = referenceLeg(uncorrected, body);
   const corrections = correctionMoves(project.fit, tiltRoom(before));
   const blocks = blocksCorrected(uncorrected, correctedBy(corrections));
   const wanted = blocks.crotchWanted;
   const crotchWanted = wanted && wanted + crotchOf(referenceLeg(blocks, body)) - crotchOf(before);
   return { blocks: { ...blocks, crotchWanted }, proportions, uncorrected, corrections };
+}
+
+/** Brought blocks may hang so low under a short leg that no leg of theirs is left to try a correction on. */
+function refuseHanging({ riseEase }: Blocks, body: Body): void {
+  if (finishedInseam('ankle', body, riseEase) >= SHORTEST_LEG) return;
+  const phrase = say`these blocks hang ${mm(riseEase)} below the body’s crotch, and the inside leg is ${mm(body.insideLeg)}: that leaves no leg to correct. Measure rise and inside leg again, or bring the blocks of this body.`;
+  throw new Refusal([{ field: 'body.bodyRise', value: body.bodyRise, phrase }]);
 }
 
 function uncorrectedBlocks({ block }: Project, body: Body): Omit<ProjectBlocks, 'uncorrected' | 'corrections'> {

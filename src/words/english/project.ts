@@ -150,6 +150,8 @@ export const project = {
   'stands twice in the file; only the last one can count.': 'plain',
   "the blocks that were brought can't be used without that; blocks drafted from the measurements take their place.":
     'trade',
+  'these blocks hang {0} below the body’s crotch, and the inside leg is {1}: that leaves no leg to correct. Measure rise and inside leg again, or bring the blocks of this body.':
+    'trade', // {0} mm(riseEase), {1} mm(body.insideLeg)
   'together these choices make lines that cross or turn back; set one of them back.': 'plain',
   'true or false': 'plain',
   'was written by a newer Legwork; this one reads up to version {0}.': 'ours: the name', // {0} number(VERSION, 0)
