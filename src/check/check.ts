@@ -8,7 +8,7 @@ import {
   USABLE_STRETCH,
   type WaistFinish,
 } from '../edges';
-import type { JoinedBlocks, Leg, LegChoices } from '../leg';
+import type { JoinedBlocks, Leg, LegChoices, Side } from '../leg';
 import type { Mm } from '../length';
 import type { Phrase } from '../words';
 
@@ -61,6 +61,8 @@ export interface Check {
   readonly reason: Phrase;
   /** What to change; empty where all is good. */
   readonly remedy: Phrase;
+  /** Whose leg it is about, where the legs differ and it is not about both. */
+  readonly side?: Side;
   /** The remedy as a change of the project, where one change makes this check better. */
   readonly fix?: Fix;
 }

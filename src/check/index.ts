@@ -5,4 +5,5 @@ export { pullOnNeeded } from './check-pull-on';
 export { riseEaseOf } from './check-rise-ease';
 export { checks, runChecks } from './checks';
 export { checksOfLegs } from './legs';
+export { checkPlace } from './places';
 export { VERDICT_NAMES } from './verdict-names';

@@ -39,5 +39,9 @@ function worseOf([left, right]: readonly (Check | undefined)[]): Check {
   const same = Math.abs(left.measured - right.measured) < SAME && left.verdict === right.verdict;
   return same
     ? right
-    : { ...worse, reason: leftIsWorse ? say`Left leg: ${worse.reason}` : say`Right leg: ${worse.reason}` };
+    : {
+        ...worse,
+        side: leftIsWorse ? 'left' : 'right',
+        reason: leftIsWorse ? say`Left leg: ${worse.reason}` : say`Right leg: ${worse.reason}`,
+      };
 }

@@ -134,7 +134,7 @@ test('an undo, a chalk line and a station that opens by itself are said, and no 
     await expect.poll(heard, { message: String(name) }).toMatch(then);
   };
   await press('no more hints', /^Drawing at Edges/);
-  await press(/more, all good$/, /all good$/);
+  await press(/checks are good$/, /checks are good$/);
   await said('The station Check is open.').waitFor({ state: 'attached' });
   await press('I wore them: correct what I see', '');
   await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('field-fit-flatSeat');

@@ -1,7 +1,9 @@
 // Written by `npm run words`, save where each comes from.
 export const workbenchFinished = {
+  '1 check is good': 'plain',
   '1 sheet {0} and a first sheet': 'plain', // {0} name
   '; on the left {0}': 'plain', // {0} mm(left.measures[key])
+  'All {0} checks are good': 'plain', // {0} number(all, 0)
   'Chalk lines': 'ours: a chalk line, an outline that is kept',
   'Keep this outline as a chalk line': 'ours: a chalk line, an outline that is kept',
   'Kept as {0}.': 'plain', // {0} own(lines.at(-1)?.name ?? '')
@@ -45,10 +47,11 @@ export const workbenchFinished = {
   'true size': 'plain',
   'waist {0} · hip {1} · rise {2} · inside leg {3}': 'trade', // {0} mm(body.waistGirth), {1} mm(body.hipGirth), {2} mm(body.bodyRise), {3} mm(body.insideLeg)
   'washed first': 'trade',
+  'where on the drawing?': 'plain',
   '{0} above the body’s crotch': 'trade', // {0} mm(-below)
+  '{0} checks are good': 'plain', // {0} number(good, 0)
   '{0} doubtful': 'plain', // {0} number(body.remarks.length, 0)
   '{0} good': 'ours: a verdict, good, doubtful or wrong', // {0} number(good, 0)
-  '{0} more, all good': 'ours: a verdict, good, doubtful or wrong', // {0} number(rest, 0)
   '{0} sheets {1} and a first sheet': 'plain', // {0} number(many, 0), {1} name
   '{0} wrong': 'ours: a verdict, good, doubtful or wrong', // {0} number(wrong, 0)
   '{0} {1} {2}: how?': 'ours: how?, the working of a number', // {0} name, {1} own(value), {2} own(unit)

@@ -8,16 +8,20 @@ import { FinishedMeasures } from './FinishedMeasures';
 /** What the pair will measure, and whether it is good. */
 export function Finished() {
   const stale = useBench(isStale);
+  // There the whole list stands already.
+  const checked = useBench(({ station }) => station === 'check');
   return (
     <aside className="finished" data-stale={stale || undefined} aria-label={words`Finished`}>
       <section className="finished-part">
         <h2>{words`Finished`}</h2>
         <FinishedMeasures />
       </section>
-      <section className="finished-part">
-        <h2>{words`Checks`}</h2>
-        <FinishedChecks />
-      </section>
+      {!checked && (
+        <section className="finished-part">
+          <h2>{words`Checks`}</h2>
+          <FinishedChecks />
+        </section>
+      )}
       <section className="finished-part">
         <h2>{words`Chalk lines`}</h2>
         <ChalkCards />

@@ -1,39 +1,57 @@
 import { checksOf } from '../../project';
-import { number, printPhrase, said, words } from '../../words';
+import { printPhrase, said, words } from '../../words';
+import { focusOn } from '../aloud/focus-on';
 import { useBench } from '../store/bench';
+import { lightPlace } from '../view/lit-place';
+import { goodChecks } from './good-checks';
 import { inOrder } from './order';
 import { Verdict } from './Verdict';
 
-/** So many rows; the rest is one click away at the station Check. */
-const ROOM = 5;
-
-/** What the checks found, what wants a look first. */
+/** What of the checks wants a look, and how many are good; each leads to its place at the station Check. */
 export function FinishedChecks() {
   const checks = useBench((state) => checksOf(state.draft));
   const units = useBench((state) => state.project.units);
-  const goTo = useBench((state) => state.goTo);
-  const ordered = inOrder(checks);
-  const wanting = ordered.filter((check) => check.verdict !== 'good').length;
-  const shown = ordered.slice(0, Math.max(ROOM, wanting));
-  const rest = ordered.length - shown.length;
+  const wanting = inOrder(checks).filter((check) => check.verdict !== 'good');
+  const good = checks.length - wanting.length;
   return (
     <>
-      <ul className="checks">
-        {shown.map((check) => (
-          <li key={check.id}>
-            <Verdict verdict={check.verdict} />
-            <span>
-              <span className="check-name">{said(check.name)}</span>
-              {check.verdict !== 'good' && <span className="check-reason">{printPhrase(check.reason, units)}</span>}
-            </span>
-          </li>
-        ))}
-      </ul>
-      {rest > 0 && (
-        <button type="button" className="plain-link" onClick={() => goTo('check')}>
-          {words`${number(rest, 0)} more, all good`}
+      {wanting.length > 0 && (
+        <ul className="checks">
+          {wanting.map((check) => (
+            <li key={check.id}>
+              <Verdict verdict={check.verdict} />
+              <span>
+                <button
+                  type="button"
+                  className="check-name"
+                  title={words`where on the drawing?`}
+                  onClick={() => look(check.id)}
+                >
+                  {said(check.name)}
+                </button>
+                <span className="check-reason">{printPhrase(check.reason, units)}</span>
+              </span>
+            </li>
+          ))}
+        </ul>
+      )}
+      {good > 0 && (
+        <button type="button" className="plain-link" onClick={lookAtGood}>
+          {goodChecks(good, checks.length)}
         </button>
       )}
     </>
   );
+}
+
+/** To the station, which is loaded late and then says where on the drawing it is. */
+function look(id: string): void {
+  useBench.getState().goTo('check');
+  lightPlace({ name: id, curves: [] });
+  focusOn(`#check-${id} .check-name`);
+}
+
+function lookAtGood(): void {
+  useBench.getState().goTo('check');
+  focusOn('.checks-good summary');
 }

@@ -6,7 +6,7 @@ import { useRun } from '../working/run';
 import { edgeApart } from './apart';
 import { pathText } from './path-text';
 
-/** The lines that a step of the working drew, lit: a broad chalk stroke with an ink line in it. */
+/** The lines that a step of the working drew, lit. */
 export function LitLines() {
   const id = useBench((state) => state.step);
   const going = useRun((state) => state.going);
@@ -14,15 +14,23 @@ export function LitLines() {
   const step = id === undefined ? undefined : stepOf(draft, id);
   const drawn = useDrawing(step?.id, going);
   if (!step) return null;
-  const text = stepLines(step)
-    .map((curves) => pathText(drawn < 1 ? pathUpTo(curves, drawn * pathLength(curves)) : curves))
-    .join('');
+  const lines = stepLines(step);
   return (
     <g className="lit" data-step={step.id}>
       {going && <EarlierLines step={step} />}
+      <Lit curves={drawn < 1 ? lines.map((curves) => pathUpTo(curves, drawn * pathLength(curves))) : lines} />
+    </g>
+  );
+}
+
+/** Runs of curves, lit: a broad chalk stroke with an ink line in it. */
+export function Lit({ curves }: { readonly curves: readonly (readonly Curve[])[] }) {
+  const text = curves.map((run) => pathText(run)).join('');
+  return (
+    <>
       <path className="lit-chalk" d={text} />
       <path className="lit-ink" d={text} />
-    </g>
+    </>
   );
 }
 

@@ -1,5 +1,5 @@
 import { type CSSProperties, memo, Suspense, useRef } from 'react';
-import { boxRound } from '../../plane';
+import { boxGrown, boxRound, curvesBounds } from '../../plane';
 import { STATION_NAMES, type Station } from '../../project';
 import { printPhrase, say, words } from '../../words';
 import { Guarded } from '../faults/Guarded';
@@ -8,6 +8,7 @@ import { useManner } from '../look/manner';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
 import { stepOf } from '../store/working-at';
+import { lightPlace, useLitPlace } from '../view/lit-place';
 import { useView } from '../view/use-view';
 import { useWindowDrag } from '../view/use-window-drag';
 import { useWindowSize } from '../view/use-window-size';
@@ -18,7 +19,7 @@ import { ChalkLines } from './ChalkLines';
 import { DrawingWords } from './DrawingWords';
 import type { DrawingProps } from './drawings/drawing-props';
 import { Handles } from './handles/Handles';
-import { LitLines } from './LitLines';
+import { Lit, LitLines } from './LitLines';
 import { Grid, RULER, Rulers } from './Rulers';
 import { StaleNote } from './StaleNote';
 import { STATION_DRAWINGS, type StationDrawing } from './station-drawings';
@@ -40,6 +41,10 @@ const PICTURE_NARROW_ROOM: Room = { ...NARROW_ROOM, left: RULER + 4, right: 4 };
 const ABOVE_PLAYER = 44;
 const NARROW = 560;
 const LOW = 280;
+
+/** So much of what lies round a place is seen with it, millimetres. */
+const ROUND_PLACE = 60;
+const leavePlace = () => lightPlace(undefined);
 
 /** Pixels a millimetre below which words within the drawing, or all smaller ones, would lie on one another. */
 const FAR = 0.45;
@@ -78,7 +83,15 @@ export function Table() {
   const around = roomAt(station, narrow);
   const tools = useTable((state) => state.toolsHeight);
   const room = { ...around, bottom: joining ? player + ABOVE_PLAYER : around.bottom + tools - ONE_ROW };
-  const control = useView(shown, () => box(draft), size, room, held);
+  const place = useLitPlace(({ place: asked }) => (asked?.curves.length ? asked : undefined));
+  const fitted = useView(
+    place ? `${shown} ${place.name}` : shown,
+    () => (place ? boxGrown(curvesBounds(place.curves), ROUND_PLACE) : box(draft)),
+    size,
+    room,
+    held,
+  );
+  const control = place ? { ...fitted, showAll: leavePlace } : fitted;
   const { view } = control;
   const pointers = useWindowDrag(element, control);
   const zoomed = {
@@ -131,6 +144,7 @@ export function Table() {
             )}
             <Guarded what={words`The lines of a step`} place="bit">
               <LitLines />
+              {place && <Lit curves={[place.curves]} />}
             </Guarded>
           </g>
           <Rulers view={view} size={size} units={units} />
