@@ -1,6 +1,6 @@
 import { legFrom } from '../leg';
 import { type Point, pathEndWay, pathStartWay } from '../plane';
-import { degrees, say, UNSAID } from '../words';
+import { degrees, type Phrase, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixPyjamaShape, withFix } from './fixes';
 import { seamCurves } from './measuring';
@@ -31,10 +31,18 @@ export function checkCrotchEnds(subject: Subject): Check {
       ? UNSAID
       : flatter
         ? say`A pyjama leg slants less where the crotch meets it.`
-        : say`Measure body rise and crotch length again: the crotch is long for its height.`,
+        : subject.traced
+          ? flatterRedrawn(front, back)
+          : say`Measure body rise and crotch length again: the crotch is long for its height.`,
     ...withFix(flatter ? fixPyjamaShape() : undefined),
   };
 }
+
+/** Which curve of the blocks to redraw, and by how much. */
+const flatterRedrawn = (front: number, back: number): Phrase =>
+  front > back
+    ? say`Redraw the lower end of the front crotch curve flatter, by ${degrees(front - STEEPEST)}.`
+    : say`Redraw the lower end of the back crotch curve flatter, by ${degrees(back - STEEPEST)}.`;
 
 /** What a pyjama leg of the same blocks would have; its crotch curves arrive square to its own inseams. */
 function pyjamaWorst({ joined, choices }: Subject): number {

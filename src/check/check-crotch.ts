@@ -8,7 +8,7 @@ const TOLERANCE = 2;
 const SAMPLES = 60;
 
 /** With the inseam sewn, the crotch seam runs on smoothly from front to back: 180° ± 2°, curving one way only. */
-export function checkCrotch({ finished, choices }: Subject): Check {
+export function checkCrotch({ finished, choices, traced }: Subject): Check {
   const outline = finished.sewn.stitchLine;
   const curves = (name: EdgeName) => outlineEdge(outline, name).curves;
   const front = angleAtCrotch(pathEndWay(curves('crotchFront')), pathStartWay(curves('inseamFront')));
@@ -33,7 +33,9 @@ export function checkCrotch({ finished, choices }: Subject): Check {
       ? UNSAID
       : own
         ? say`Choose the pyjama shape: this hem slants the inseams so that no good crotch curve meets them.`
-        : say`Check body rise, hip depth and crotch length: the curve has too little height for its width.`,
+        : traced && oneWay
+          ? say`Redraw the lower end of the back crotch curve, so that it meets its inseam at ${degrees(180 - front)} and not at ${degrees(back)}.`
+          : say`Check body rise, hip depth and crotch length: the curve has too little height for its width.`,
     ...withFix(good || !own ? undefined : fixPyjamaShape()),
   };
 }

@@ -57,8 +57,8 @@ function madeRight(part: Part, long: boolean, traced: boolean): Phrase {
   const by = mm(beyond(part));
   if (traced)
     return long
-      ? say`Make ${part.name} ${by} shorter on the blocks`
-      : say`Make ${part.name} ${by} longer on the blocks`;
+      ? say`Redraw the back’s crotch point, the lower end of its crotch curve, ${by} nearer to the centre`
+      : say`Redraw the back’s crotch point, the lower end of its crotch curve, ${by} farther from the centre`;
   return long ? say`Make ${part.name} ${by} shorter` : say`Make ${part.name} ${by} longer`;
 }
 

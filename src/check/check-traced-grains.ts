@@ -1,5 +1,5 @@
 import { type Point, subtract } from '../plane';
-import { degrees, say, UNSAID } from '../words';
+import { degrees, mm, type Phrase, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { offParallel } from './measuring';
 
@@ -37,6 +37,21 @@ export function checkTracedGrains({ traced, blocks, joined, finished }: Subject)
     remedy:
       verdict === 'good'
         ? UNSAID
-        : say`Turn the tracings until their grainlines stand upright, then read hip and knee levels again.`,
+        : say`${grainRedrawn(blocks)}, or turn the tracing by as much; then read hip and knee levels again.`,
   };
+}
+
+/** Which grainline to redraw, the one that leans more: its upper end stays. */
+function grainRedrawn({ front, back }: Subject['blocks']): Phrase {
+  const [ofFront, ofBack] = [wayOf(front.grainline).x, wayOf(back.grainline).x];
+  const inFront = Math.abs(ofFront) > Math.abs(ofBack);
+  const by = mm(Math.abs(inFront ? ofFront : ofBack));
+  // A front lies on the right of its side line, a back on the left.
+  if (inFront)
+    return ofFront > 0
+      ? say`Redraw the lower end of the front’s grainline ${by} nearer to the side`
+      : say`Redraw the lower end of the front’s grainline ${by} nearer to the inseam`;
+  return ofBack < 0
+    ? say`Redraw the lower end of the back’s grainline ${by} nearer to the side`
+    : say`Redraw the lower end of the back’s grainline ${by} nearer to the inseam`;
 }

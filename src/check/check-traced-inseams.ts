@@ -1,5 +1,7 @@
-import { edgeLength, outlineEdge } from '../plane';
-import { mm, say, UNSAID } from '../words';
+import type { JoinedBlocks } from '../leg';
+import type { Mm } from '../length';
+import { edgeLength, outlineEdge, pathEnd } from '../plane';
+import { mm, type Phrase, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixPyjamaShape, withFix } from './fixes';
 
@@ -21,7 +23,32 @@ export function checkTracedInseams({ traced, joined, choices }: Subject): Check 
     tolerance: TOLERANCE,
     unit: 'mm',
     reason: say`The blocks' inseams are ${mm(front)} in front and ${mm(back)} behind.`,
-    remedy: good ? UNSAID : say`Trace the inseams again, or choose a shape that draws its own: pyjama or straight.`,
+    remedy: good
+      ? UNSAID
+      : say`${backRedrawn(front - back, hemGap(joined))}, or choose a shape that draws its own inseams: pyjama or straight.`,
     ...withFix(good || choices.shape !== 'block' ? undefined : fixPyjamaShape()),
   };
+}
+
+/** How much lower the front inseam ends than the back's, with the hip lines level. */
+function hemGap({ front, back }: JoinedBlocks): Mm {
+  const endOf = (block: JoinedBlocks['front']) => pathEnd(outlineEdge(block.edges, 'inseam').curves);
+  return endOf(front).y - endOf(back).y;
+}
+
+/**
+ * Which end of the back inseam to redraw: the lower one where the hems lie as far apart as the inseams differ, else the
+ * one at the crotch point, which a cutter moves up or down until both are equal.
+ *
+ * @source practice
+ */
+function backRedrawn(longerFront: Mm, gap: Mm): Phrase {
+  const by = mm(Math.abs(longerFront));
+  if (Math.abs(longerFront - gap) <= TOLERANCE)
+    return longerFront > 0
+      ? say`Redraw the lower end of the back inseam ${by} lower`
+      : say`Redraw the lower end of the back inseam ${by} higher`;
+  return longerFront > 0
+    ? say`Redraw the upper end of the back inseam, the crotch point, ${by} higher`
+    : say`Redraw the upper end of the back inseam, the crotch point, ${by} lower`;
 }

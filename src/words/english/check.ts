@@ -89,7 +89,6 @@ export const check = {
   'Left and right meet': 'ours: a check, said in words of the trade',
   'Left leg: {0}': 'plain', // {0} worse.reason
   'Leg fits the cloth': 'ours: a check, said in words of the trade',
-  'Look where the hip lines were marked; the blocks are joined with their hip lines level.': 'trade',
   'Lower the crotch by only {0}': 'trade', // {0} mm(value)
   'Lower the crotch by {0}': 'trade', // {0} mm(value)
   'Lower the crotch by {0}, or measure body rise and crotch length again.': 'trade', // {0} mm(least - ease)
@@ -102,9 +101,7 @@ export const check = {
   'Make the hem {0} round.': 'trade', // {0} mm(hem)
   'Make the hem {0} round{1}.': 'trade', // {0} mm(hem), {1} orMeasure(doubt, say`the knee`)
   'Make {0} {1} longer': 'plain', // {0} part.name, {1} by
-  'Make {0} {1} longer on the blocks': 'trade', // {0} part.name, {1} by
   'Make {0} {1} shorter': 'plain', // {0} part.name, {1} by
-  'Make {0} {1} shorter on the blocks': 'trade', // {0} part.name, {1} by
   'Measure body rise and crotch length again: the crotch is long for its height.': 'trade',
   'Measure body rise and hip depth again, from the same tape at the waist.': 'trade',
   'Measure rise and crotch length again, from the same tape at the waist.': 'trade',
@@ -121,6 +118,23 @@ export const check = {
   'Pieced fork tip': 'trade: the fork is the part of trousers between the legs',
   'Raise centre back by {0}': 'trade', // {0} mm(value)
   'Raise the centre back waist by {0}, as for a pair that pulls down when sitting.': 'trade', // {0} mm(missing)
+  'Redraw the back’s crotch point, the lower end of its crotch curve, {0} farther from the centre': 'trade', // {0} by
+  'Redraw the back’s crotch point, the lower end of its crotch curve, {0} nearer to the centre': 'trade', // {0} by
+  'Redraw the lower end of the back crotch curve flatter, by {0}.': 'trade', // {0} degrees(back - STEEPEST)
+  'Redraw the lower end of the back crotch curve, so that it meets its inseam at {0} and not at {1}.': 'trade', // {0} degrees(180 - front), {1} degrees(back)
+  'Redraw the lower end of the back inseam {0} higher': 'trade', // {0} by
+  'Redraw the lower end of the back inseam {0} lower': 'trade', // {0} by
+  'Redraw the lower end of the back’s grainline {0} nearer to the inseam': 'trade', // {0} by
+  'Redraw the lower end of the back’s grainline {0} nearer to the side': 'trade', // {0} by
+  'Redraw the lower end of the front crotch curve flatter, by {0}.': 'trade', // {0} degrees(front - STEEPEST)
+  'Redraw the lower end of the front’s grainline {0} nearer to the inseam': 'trade', // {0} by
+  'Redraw the lower end of the front’s grainline {0} nearer to the side': 'trade', // {0} by
+  'Redraw the side end of the back’s hip line {0} higher': 'trade', // {0} by
+  'Redraw the side end of the back’s hip line {0} lower': 'trade', // {0} by
+  'Redraw the side end of the front’s hip line {0} higher': 'trade', // {0} by
+  'Redraw the side end of the front’s hip line {0} lower': 'trade', // {0} by
+  'Redraw the upper end of the back inseam, the crotch point, {0} higher': 'trade', // {0} by
+  'Redraw the upper end of the back inseam, the crotch point, {0} lower': 'trade', // {0} by
   'Right leg: {0}': 'plain', // {0} worse.reason
   'Room at calf and hem': 'ours: room, ease where nothing is fitted',
   'Set the notches at equal lengths from the crotch point.': 'trade',
@@ -181,8 +195,6 @@ export const check = {
   'The two corners at the crotch point add up to {0}.': 'trade', // {0} degrees(angle)
   'Through the crotch it measures {0}; {1} is wanted, the body’s {2} and ease': 'trade', // {0} mm(length), {1} mm(wanted), {2} mm(ofBody)
   'Through the crotch it measures {0}; {1} is wanted, the body’s {2} and ease and what was raised or lowered': 'trade', // {0} mm(length), {1} mm(wanted), {2} mm(ofBody)
-  'Trace the inseams again, or choose a shape that draws its own: pyjama or straight.': 'trade',
-  'Turn the tracings until their grainlines stand upright, then read hip and knee levels again.': 'trade',
   'Turnings lie flat': 'ours: a check, said in words of the trade',
   'Under seven years the rules are stricter.': 'plain',
   'Use a narrower allowance there.': 'trade',
@@ -222,5 +234,8 @@ export const check = {
   '{0} differs by {1} between the left leg and the right one, which are sewn to each other.': 'trade', // {0} worst.name, {1} mm(worst.by)
   '{0} has to be {1} long to stretch over the fullest part of {2}; longer than the waist it won’t hold by itself.':
     'trade', // {0} what, {1} mm(elasticLength), {2} mm(fullest)
+  '{0}, or choose a shape that draws its own inseams: pyjama or straight.': 'trade', // {0} backRedrawn(front - back, hemGap(joined))
   '{0}, or measure hip, body rise and crotch length again.': 'trade', // {0} madeRight(worst, long, subject.traced)
+  '{0}, or turn the tracing by as much; then read hip and knee levels again.': 'plain', // {0} grainRedrawn(blocks)
+  '{0}; the blocks are joined with their hip lines level.': 'trade', // {0} hipRedrawn(hipDifference, body.hipDepth, blocks)
 } as const;
