@@ -2,6 +2,7 @@ import { type RefObject, useEffect } from 'react';
 import { between, distance, type Point } from '../../plane';
 import { useDrag } from './use-drag';
 import type { ViewControl } from './use-view';
+import { wheelFactor } from './wheel';
 
 /** Fingers nearer to each other than this can't be told to draw anything apart, pixels. */
 const CLOSE = 10;
@@ -25,9 +26,7 @@ export function useWindowDrag(
       event.preventDefault();
       const box = target.getBoundingClientRect();
       const about = { x: event.clientX - box.left, y: event.clientY - box.top };
-      // A pinch on a touchpad comes as a wheel with the control key, in much smaller steps.
-      const lines = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 16 : 1;
-      zoom(Math.exp(-event.deltaY * lines * (event.ctrlKey ? 0.01 : 0.0015)), about);
+      zoom(wheelFactor(event), about);
     };
     target.addEventListener('wheel', onWheel, { passive: false });
     return () => target.removeEventListener('wheel', onWheel);
