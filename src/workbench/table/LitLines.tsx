@@ -2,6 +2,7 @@ import { useEffect, useState } from 'react';
 import { type Curve, pathLength, pathUpTo, type WorkingStep } from '../../plane';
 import { useBench } from '../store/bench';
 import { stepOf, workingAt } from '../store/working-at';
+import { useLitPlace } from '../view/lit-place';
 import { useRun } from '../working/run';
 import { edgeApart } from './apart';
 import { pathText } from './path-text';
@@ -23,8 +24,14 @@ export function LitLines() {
   );
 }
 
+/** The place that is asked about, lit. */
+export function LitPlace() {
+  const place = useLitPlace((state) => state.place);
+  return place && place.curves.length > 0 && <Lit curves={[place.curves]} />;
+}
+
 /** Runs of curves, lit: a broad chalk stroke with an ink line in it. */
-export function Lit({ curves }: { readonly curves: readonly (readonly Curve[])[] }) {
+function Lit({ curves }: { readonly curves: readonly (readonly Curve[])[] }) {
   const text = curves.map((run) => pathText(run)).join('');
   return (
     <>

@@ -1,5 +1,5 @@
-import { type CSSProperties, memo, Suspense, useRef } from 'react';
-import { boxGrown, boxRound, curvesBounds } from '../../plane';
+import { type CSSProperties, memo, Suspense, useEffect, useRef } from 'react';
+import { boxRound } from '../../plane';
 import { STATION_NAMES, type Station } from '../../project';
 import { printPhrase, say, words } from '../../words';
 import { Guarded } from '../faults/Guarded';
@@ -8,7 +8,6 @@ import { useManner } from '../look/manner';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
 import { stepOf } from '../store/working-at';
-import { lightPlace, useLitPlace } from '../view/lit-place';
 import { useView } from '../view/use-view';
 import { useWindowDrag } from '../view/use-window-drag';
 import { useWindowSize } from '../view/use-window-size';
@@ -19,7 +18,7 @@ import { ChalkLines } from './ChalkLines';
 import { DrawingWords } from './DrawingWords';
 import type { DrawingProps } from './drawings/drawing-props';
 import { Handles } from './handles/Handles';
-import { Lit, LitLines } from './LitLines';
+import { LitLines, LitPlace } from './LitLines';
 import { Grid, RULER, Rulers } from './Rulers';
 import { StaleNote } from './StaleNote';
 import { STATION_DRAWINGS, type StationDrawing } from './station-drawings';
@@ -27,13 +26,17 @@ import { TableTools } from './TableTools';
 import { TapeNote } from './TapeNote';
 import { ONE_ROW, useTable } from './table-state';
 import { useJoining } from './use-joining';
+import { useLookedAt } from './use-looked-at';
 import { useStationDrawing } from './use-station-drawing';
+import { keepWordsApart } from './words-apart/keep-words-apart';
 
 /** The words beside the drawing need room on a wide table; a narrow one hides them. */
 const WIDE_ROOM: Room = { left: RULER + 96, top: RULER + 36, right: 96, bottom: 68 };
-const NARROW_ROOM: Room = { left: RULER + 14, top: RULER + 18, right: 14, bottom: 78 };
+const NARROW_ROOM: Room = { left: RULER + 14, top: RULER + 22, right: 14, bottom: 78 };
 /** Three figures, where the tape goes above them and the names of the measurements at their left. */
 const BODY_ROOM: Room = { ...WIDE_ROOM, left: RULER + 128, top: RULER + 76, right: 36 };
+/** By how much the back's crotch point lies lower is said at its left. */
+const BLOCKS_ROOM: Room = { ...WIDE_ROOM, left: RULER + 156, top: RULER + 44 };
 /** Sewing pictures bring their own margins and words. */
 const PICTURE_ROOM: Room = { left: RULER + 20, top: RULER + 16, right: 20, bottom: 62 };
 const PICTURE_NARROW_ROOM: Room = { ...NARROW_ROOM, left: RULER + 4, right: 4 };
@@ -41,10 +44,6 @@ const PICTURE_NARROW_ROOM: Room = { ...NARROW_ROOM, left: RULER + 4, right: 4 };
 const ABOVE_PLAYER = 44;
 const NARROW = 560;
 const LOW = 280;
-
-/** So much of what lies round a place is seen with it, millimetres. */
-const ROUND_PLACE = 60;
-const leavePlace = () => lightPlace(undefined);
 
 /** Pixels a millimetre below which words within the drawing, or all smaller ones, would lie on one another. */
 const FAR = 0.45;
@@ -66,8 +65,10 @@ const JOINING = ['join', JOIN] as const;
 
 /** The cutting table: the open station's drawing on paper, with rulers and a grid. */
 export function Table() {
+  const table = useRef<HTMLElement>(null);
   const element = useRef<HTMLElement>(null);
   const size = useWindowSize(element);
+  useEffect(() => (table.current ? keepWordsApart(table.current) : undefined), []);
   const station = useBench((state) => state.station);
   const draft = useBench((state) => state.draft);
   const units = useBench((state) => state.project.units);
@@ -76,22 +77,20 @@ export function Table() {
   const running = useRun((state) => state.going) && lit !== undefined;
   const joining = useJoining();
   const ofStation = useStationDrawing(station);
-  const [shown, { Drawing, box, says }] = joining ? JOINING : ofStation;
+  const [shown, { Drawing, box, asked, says }] = joining ? JOINING : ofStation;
   const narrow = size.width < NARROW || size.height < LOW;
   const held = useTable((state) => state.held !== undefined);
   const player = useTable((state) => state.playerHeight);
   const around = roomAt(station, narrow);
   const tools = useTable((state) => state.toolsHeight);
   const room = { ...around, bottom: joining ? player + ABOVE_PLAYER : around.bottom + tools - ONE_ROW };
-  const place = useLitPlace(({ place: asked }) => (asked?.curves.length ? asked : undefined));
-  const fitted = useView(
-    place ? `${shown} ${place.name}` : shown,
-    () => (place ? boxGrown(curvesBounds(place.curves), ROUND_PLACE) : box(draft)),
-    size,
-    room,
-    held,
-  );
-  const control = place ? { ...fitted, showAll: leavePlace } : fitted;
+  const lookedAt = useLookedAt(shown, { box, ...(running || !asked ? {} : { asked }) }, draft);
+  const fitted = useView(lookedAt.name, lookedAt.box, size, room, held);
+  const showAll = () => {
+    lookedAt.leave();
+    fitted.showAll();
+  };
+  const control = { ...fitted, showAll };
   const { view } = control;
   const pointers = useWindowDrag(element, control);
   const zoomed = {
@@ -100,7 +99,7 @@ export function Table() {
   } as CSSProperties;
 
   return (
-    <main className="table" aria-label={words`Table`}>
+    <main className="table" aria-label={words`Table`} ref={table}>
       <section
         className="table-window"
         ref={element}
@@ -144,7 +143,7 @@ export function Table() {
             )}
             <Guarded what={words`The lines of a step`} place="bit">
               <LitLines />
-              {place && <Lit curves={[place.curves]} />}
+              <LitPlace />
             </Guarded>
           </g>
           <Rulers view={view} size={size} units={units} />
@@ -173,6 +172,7 @@ export function Table() {
 function roomAt(station: Station, narrow: boolean): Room {
   if (station === 'sew') return narrow ? PICTURE_NARROW_ROOM : PICTURE_ROOM;
   if (narrow) return NARROW_ROOM;
+  if (station === 'blocks') return BLOCKS_ROOM;
   return station === 'body' ? BODY_ROOM : WIDE_ROOM;
 }
 

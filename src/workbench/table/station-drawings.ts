@@ -6,6 +6,7 @@ import type { Draft, Station } from '../../project';
 import { type Phrase, say } from '../../words';
 import { late } from '../faults/late';
 import { apart } from './apart';
+import { type AskedPlace, placeInWorking } from './asked-place';
 import { CheckDrawing } from './drawings/CheckDrawing';
 import type { DrawingProps } from './drawings/drawing-props';
 import { EdgesDrawing } from './drawings/EdgesDrawing';
@@ -14,6 +15,8 @@ import { EdgesDrawing } from './drawings/EdgesDrawing';
 export interface StationDrawing {
   readonly Drawing: ComponentType<DrawingProps>;
   readonly box: (draft: Draft) => Box;
+  /** Where on it a field is seen that somebody is at; left out where no place is. */
+  readonly asked?: (draft: Draft, path: string) => AskedPlace | undefined;
   /** What is seen, for those who listen. */
   readonly says: (draft: Draft) => Phrase;
 }
@@ -36,6 +39,7 @@ export type LateStation = 'body' | 'cloth' | 'paper' | 'sew';
 export const STATION_DRAWINGS: Readonly<Record<Exclude<Station, LateStation>, StationDrawing>> = {
   blocks: {
     Drawing: late(() => import('./drawings/BlocksDrawing'), { what: say`The drawing of the blocks`, place: 'bit' }),
+    asked: (draft, path) => placeInWorking(draft, 'blocks', path),
     says: () => say`The front block and the back block, side by side`,
     box({ blocks }) {
       const front = curvesBounds(outlineCurves(blocks.front.edges));
@@ -49,11 +53,13 @@ export const STATION_DRAWINGS: Readonly<Record<Exclude<Station, LateStation>, St
   },
   leg: {
     Drawing: late(() => import('./drawings/LegDrawing'), { what: say`The drawing of the leg`, place: 'bit' }),
+    asked: (draft, path) => placeInWorking(draft, 'leg', path),
     says: () => say`The joined blocks under the outline of the leg`,
     box: ({ leg }) => curvesBounds([...legCurves(leg), ...leg.joined.front, ...leg.joined.back]),
   },
   edges: {
     Drawing: EdgesDrawing,
+    asked: (draft, path) => placeInWorking(draft, 'edges', path),
     says: () => say`The finished leg with casing, hem and seam allowances`,
     box: pieceBox,
   },

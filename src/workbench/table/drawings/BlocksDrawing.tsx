@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import type { Block } from '../../../block';
 import { levelName } from '../../../edges';
-import { outlineCurves, outlineEdge, pathEnd, pathStart, straight } from '../../../plane';
+import { curvesBounds, outlineCurves, outlineEdge, type Point, pathEnd, pathStart, straight } from '../../../plane';
 import { mm, printPhrase, said, say, words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { apart } from '../apart';
@@ -23,7 +23,7 @@ export default function BlocksDrawing({ draft }: DrawingProps) {
       <BlockShape block={back} />
       <BlockShape block={front} />
       <g style={{ transform: `translateX(${apart('back')}px)` }}>
-        <Word at={backPoint} anchor="start" dx={10} dy={18} className="word-note word-bare">
+        <Word at={backPoint} anchor="end" dx={-10} dy={18} className="word-note">
           {printPhrase(say`${mm(backCrotchDrop)} below the front’s`, units)}
         </Word>
       </g>
@@ -57,13 +57,8 @@ function BlockShape({ block }: { readonly block: Block }) {
       ))}
       <Line stroke="joined" curves={outlineCurves(edges)} closed />
       <Grainline ends={grainline} />
-      <Word
-        // Where the block is wide, so that the word stays inside however small it is drawn, and clear of the note above.
-        at={{ x: grainline[0].x, y: (3 * crotchLevel + kneeLevel) / 4 }}
-        anchor={part === 'front' ? 'start' : 'end'}
-        dx={part === 'front' ? 8 : -8}
-        className="word-part"
-      >
+      {/* Above it: within, in larger letters, there is no room beside the grainline. */}
+      <Word at={waistMiddle(edges)} dy={-12} className="word-part">
         {part === 'front' ? words`front` : words`back`}
       </Word>
       {part === 'front' &&
@@ -74,4 +69,10 @@ function BlockShape({ block }: { readonly block: Block }) {
         ))}
     </g>
   );
+}
+
+/** Above the middle of the waist edge, as high as its higher end. */
+function waistMiddle(edges: Block['edges']): Point {
+  const { left, right, top } = curvesBounds(outlineEdge(edges, 'waist').curves);
+  return { x: (left + right) / 2, y: top };
 }

@@ -1,6 +1,7 @@
-import type { MeasurementKey } from '../../../body';
+import { type MeasurementKey, measurements } from '../../../body';
+import type { AskedPlace } from '../asked-place';
 import { bellyLine, smallOfBackLine } from './figure-lines';
-import { type FigureShape, type FigureView, widest } from './figure-shape';
+import { type FigureShape, type FigureView, figureBox, figurePlaces, widest } from './figure-shape';
 
 /** The tape on one view of the figure, in that view's own coordinates. */
 export interface TapeMark {
@@ -87,6 +88,23 @@ export function tapeMarks(key: MeasurementKey, f: FigureShape): readonly TapeMar
     case 'ageYears':
       return [];
   }
+}
+
+/** Round a girth so much of the figure is seen up and down, of its height from waist to floor. */
+const ROUND_A_GIRTH = 0.3;
+
+/** Where a measurement's tape is seen best: the view that names it, of a girth no more than its neighbourhood. */
+export function tapePlace(path: string, f: FigureShape): AskedPlace | undefined {
+  const key = measurements.find((one) => `body.${one.key}` === path)?.key;
+  const mark = key && tapeMarks(key, f).find(({ view, label }) => label && figureViews(key).includes(view));
+  if (!key || !mark?.label) return undefined;
+  const { x } = figurePlaces(f)[mark.view];
+  const { top, bottom } = figureBox(f);
+  const aside = 1.3 * Math.max(widest(f), Math.abs(mark.label.x));
+  const isGirth = mark.label.anchor === 'end' && mark.hidden !== undefined;
+  const [above, below] = [mark.label.y - ROUND_A_GIRTH * f.floor, mark.label.y + ROUND_A_GIRTH * f.floor];
+  const across = { left: x - aside, right: x + aside };
+  return { key, box: isGirth ? { ...across, top: above, bottom: below } : { ...across, top, bottom } };
 }
 
 /** The views that stand on the table while a measurement is typed: front, side and back, unless it needs another. */
