@@ -4,7 +4,15 @@ export { clothOf, clothWidthsOf } from './cloth';
 export { draft } from './draft';
 export type * from './draft-types';
 export { exampleProject } from './example';
-export { FIELD_LIMITS, type FieldPath, fieldName, type Limits, type ProjectPath, usualGroup } from './fields';
+export {
+  FIELD_LIMITS,
+  type FieldPath,
+  fieldName,
+  type Limits,
+  type ProjectPath,
+  unusualFields,
+  usualGroup,
+} from './fields';
 export { hemAboveFloor, hemEnds } from './hem-ends';
 export { hemOf } from './hem-of';
 export { measureTold } from './measure-told';

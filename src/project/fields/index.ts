@@ -11,4 +11,5 @@ export {
   type ProjectPath,
   usualGroup,
 } from './paths';
+export { unusualFields } from './unusual';
 export { figureWanted, LONGEST_TEXT, wantedOf } from './wanted';

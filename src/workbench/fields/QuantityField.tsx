@@ -1,16 +1,16 @@
 import type { KeyboardEvent } from 'react';
-import type { Units } from '../../length';
 import { fieldName, valueAt } from '../../project';
-import { inTurn, own, type Phrase, said, say, words } from '../../words';
+import { own, type Phrase, said, say, words } from '../../words';
 import { isWaiting, problemAt } from '../store/asked';
 import { useBench } from '../store/bench';
 import { TYPED_LIMITS } from '../store/limits';
-import { nearestStep } from '../store/quantity';
+import { length, nearestStep } from '../store/quantity';
 import type { Field } from '../store/state';
 import { describedBy, FieldRow, fieldId } from './FieldRow';
+import { NumberPad } from './NumberPad';
 
 export interface QuantityFieldProps extends Field {
-  /** What the number does; its limits are said after it. */
+  /** What the number does. Its limits are said where they are broken. */
   readonly help?: Phrase;
   /** What the drawing shows beside it, for those who can't see it. */
   readonly heard?: string;
@@ -26,16 +26,21 @@ const ARROWS: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowDown: -1 };
  * A number as plain text: every browser's own number field turns “40 1/8” into 401/8 or nothing. The text is the
  * typist's own until the field is left; then it is printed tidily if it could be read.
  */
-export function QuantityField({ help: does, heard, instead, doubt, ...field }: QuantityFieldProps) {
+export function QuantityField({ help, heard, instead, doubt, ...field }: QuantityFieldProps) {
   const { path, quantity, optional } = field;
   const units = useBench((state) => state.project.units);
-  const help = withLimits(does, field, units);
   const value = useBench((state) => valueAt(state.project, path));
   const text = useBench((state) => state.entries[path]?.text);
-  const problem = useBench((state) => problemAt(state, path));
+  const refused = useBench((state) => problemAt(state, path));
+  const inHand = useBench((state) => state.field === path);
   const waiting = useBench((state) => isWaiting(state, path));
   const { type, stepField, enter, leave } = useBench.getState();
   const id = fieldId(path);
+  const limits = TYPED_LIMITS[path];
+  const beyond = limits && typeof value === 'number' && (value < limits.lowest || value > limits.highest);
+  // In the unit that is typed, which a share of one and an angle have of their own.
+  const problem = beyond && refused ? say`must be ${quantity.range(limits.lowest, limits.highest, units)}.` : refused;
+  const shown = text ?? (typeof value === 'number' ? quantity.print(value, units) : '');
 
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
     const direction = ARROWS[event.key];
@@ -59,6 +64,7 @@ export function QuantityField({ help: does, heard, instead, doubt, ...field }: Q
         <input
           id={id}
           type="text"
+          inputMode="decimal"
           autoComplete="off"
           spellCheck={false}
           required={!optional}
@@ -67,7 +73,7 @@ export function QuantityField({ help: does, heard, instead, doubt, ...field }: Q
               ? undefined
               : words`est. ${own(quantity.print(nearestStep(instead, quantity.step(units)), units))}`
           }
-          value={text ?? (typeof value === 'number' ? quantity.print(value, units) : '')}
+          value={shown}
           aria-invalid={problem && !waiting ? true : undefined}
           aria-describedby={describedBy(id, help, problem, doubt)}
           onChange={(event) => type(field, event.target.value)}
@@ -79,13 +85,15 @@ export function QuantityField({ help: does, heard, instead, doubt, ...field }: Q
           {said(quantity.word(units))}
         </span>
       </span>
+      {inHand && (
+        <NumberPad
+          text={shown}
+          units={units}
+          isLength={quantity === length}
+          signed={(limits?.lowest ?? 0) < 0}
+          onType={(typed) => type(field, typed)}
+        />
+      )}
     </FieldRow>
   );
-}
-
-function withLimits(does: Phrase | undefined, { path, quantity }: Field, units: Units): Phrase | undefined {
-  const limits = TYPED_LIMITS[path];
-  if (!limits) return does;
-  const range = say`${quantity.range(limits.lowest, limits.highest, units)}.`;
-  return does ? inTurn([does, range]) : range;
 }

@@ -1,6 +1,7 @@
 import { useId, useState } from 'react';
 import type { Mm } from '../../length';
 import { printPhrase, said, words } from '../../words';
+import { NumberPad } from '../fields/NumberPad';
 import { useBench } from '../store/bench';
 import { length } from '../store/quantity';
 import { sentence } from '../store/refusal';
@@ -46,6 +47,7 @@ export function LengthEntry({ label, help, value, lowest, highest, onValue }: Le
         <input
           id={id}
           type="text"
+          inputMode="decimal"
           autoComplete="off"
           spellCheck={false}
           value={typed ?? length.print(value, units)}
@@ -58,6 +60,7 @@ export function LengthEntry({ label, help, value, lowest, highest, onValue }: Le
           {said(length.word(units))}
         </span>
       </span>
+      <NumberPad text={typed ?? length.print(value, units)} units={units} isLength signed={false} onType={onText} />
       {help && (
         <p className="field-help" id={`${id}-help`}>
           {help}

@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import { mm, say, words } from '../../words';
+import { Fold } from '../fields/Fold';
 import { Group } from '../fields/Group';
 import { PickField } from '../fields/PickField';
 import { QuantityField } from '../fields/QuantityField';
@@ -39,13 +40,22 @@ export default function ClothStation() {
       <Group name={words`Other widths`}>
         <ClothWidths />
       </Group>
-      <Group name={words`Shrinking and matching`}>
-        <Shrinking />
-        <Matching />
-      </Group>
       <Group name={words`To buy`}>
         <ShoppingList />
       </Group>
+      <Fold
+        name={words`Shrinking and matching`}
+        paths={[
+          'cloth.shrinkLength',
+          'cloth.shrinkWidth',
+          'cloth.repeat',
+          'cloth.repeatAcross',
+          'cloth.grainTolerance',
+        ]}
+      >
+        <Shrinking />
+        <Matching />
+      </Fold>
     </>
   );
 }

@@ -1,4 +1,5 @@
 import { say, words } from '../../words';
+import { Fold } from '../fields/Fold';
 import { Group } from '../fields/Group';
 import { QuantityField } from '../fields/QuantityField';
 import { useBench } from '../store/bench';
@@ -23,9 +24,7 @@ export function EdgesStation() {
       <Group name={words`Pocket`}>
         <PocketFields />
       </Group>
-      <Group name={words`Seam allowances`}>
-        <Allowances />
-      </Group>
+      <Allowances />
     </>
   );
 }
@@ -36,7 +35,15 @@ function Allowances() {
   const seamAtWaist = waist === 'separateCasing' || waist === 'knitBand' || waist === 'facedCasing';
   const seamAtHem = hem === 'contrastBand' || hem === 'ribCuff' || hem === 'facedHem';
   return (
-    <>
+    <Fold
+      name={words`Seam allowances`}
+      paths={[
+        'allowances.inseam',
+        'allowances.crotch',
+        ...(seamAtWaist ? ['allowances.waist'] : []),
+        ...(seamAtHem ? ['allowances.hem'] : []),
+      ]}
+    >
       <QuantityField
         path="allowances.inseam"
         quantity={length}
@@ -57,6 +64,6 @@ function Allowances() {
       {seamAtHem && (
         <QuantityField path="allowances.hem" quantity={length} help={say`Where the hem is sewn to its own piece.`} />
       )}
-    </>
+    </Fold>
   );
 }

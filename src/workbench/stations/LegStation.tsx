@@ -1,6 +1,7 @@
 import { LENGTH_NAMES } from '../../leg';
 import { hemEnds } from '../../project';
-import { mm, say } from '../../words';
+import { mm, say, words } from '../../words';
+import { Fold } from '../fields/Fold';
 import { PickField } from '../fields/PickField';
 import { QuantityField } from '../fields/QuantityField';
 import { useBench } from '../store/bench';
@@ -18,14 +19,16 @@ export default function LegStation() {
         help={say`Opens the join: each leg is ${mm(spread)} wider, the pair ${mm(2 * spread)}. A woven wants it.`}
       />
       <StraightenField />
-      <QuantityField
-        path="leg.raiseWaist"
-        quantity={length}
-        help={say`Puts the waist edge higher on the body; with a minus, lower.`}
-      />
-      <QuantityField path="leg.lowerCrotch" quantity={length} help={say`More room to sit, and a looser look.`} />
       <Shape />
       <Length />
+      <Fold name={words`More of the leg`} paths={['leg.raiseWaist', 'leg.lowerCrotch']}>
+        <QuantityField
+          path="leg.raiseWaist"
+          quantity={length}
+          help={say`Puts the waist edge higher on the body; with a minus, lower.`}
+        />
+        <QuantityField path="leg.lowerCrotch" quantity={length} help={say`More room to sit, and a looser look.`} />
+      </Fold>
     </>
   );
 }

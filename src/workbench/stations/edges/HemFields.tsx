@@ -1,6 +1,7 @@
 import { hemOf } from '../../../project';
-import { mm, say } from '../../../words';
+import { mm, say, words } from '../../../words';
 import { AutoField } from '../../fields/AutoField';
+import { Fold } from '../../fields/Fold';
 import { PickField } from '../../fields/PickField';
 import { QuantityField } from '../../fields/QuantityField';
 import { useBench } from '../../store/bench';
@@ -16,12 +17,11 @@ const FINISHES = [
   { key: 'facedHem', name: say`faced` },
 ];
 
-/** How the hem is finished, and what that finish asks. */
+/** How the hem is finished, and what that finish asks: first how deep or wide it is, the rest folded away. */
 export function HemFields() {
   const { finish } = useBench((state) => state.project.hem);
-  const turnUnder = useBench((state) => hemOf(state.draft.project).turnUnder);
   const { hemGirthFinished } = useBench((state) => state.draft.measures);
-  const { hemElasticLength, hemCordLength } = useBench((state) => state.draft.notions);
+  const { hemElasticLength } = useBench((state) => state.draft.notions);
   const choose = useBench((state) => state.choose);
   const band = finish === 'contrastBand' || finish === 'ribCuff';
   const deep = finish === 'turned' || finish === 'facedHem';
@@ -35,18 +35,6 @@ export function HemFields() {
         onPick={(key) => choose('hem.finish', key)}
       />
       {deep && <QuantityField path="hem.depth" quantity={length} help={say`How deep it lies inside the leg.`} />}
-      {!band && (
-        <AutoField
-          path="hem.turnUnder"
-          quantity={length}
-          automatic={turnUnder}
-          help={
-            turnUnder > 0
-              ? say`Its raw edge, ${mm(turnUnder)} tucked in.`
-              : say`Nothing is tucked in: its edge is overlocked.`
-          }
-        />
-      )}
       {finish === 'elasticCasing' && (
         <QuantityField
           path="hem.elasticWidth"
@@ -55,16 +43,7 @@ export function HemFields() {
         />
       )}
       {finish === 'drawstringCasing' && (
-        <>
-          <QuantityField path="hem.cordWidth" quantity={length} help={say`It comes out at the side.`} />
-          <AutoField
-            path="hem.cordLength"
-            quantity={length}
-            automatic={hemCordLength ?? 0}
-            help={say`Cut it ${mm(hemCordLength ?? 0)} long for each hem.`}
-          />
-          <CordField path="hem.cord" />
-        </>
+        <QuantityField path="hem.cordWidth" quantity={length} help={say`It comes out at the side.`} />
       )}
       {band && (
         <QuantityField
@@ -80,6 +59,46 @@ export function HemFields() {
           help={say`Measured: how much longer the rib gets.`}
         />
       )}
+      {!band && (
+        <Fold
+          name={words`More at the hem`}
+          paths={['hem.turnUnder', ...(finish === 'drawstringCasing' ? ['hem.cordLength', 'hem.cord'] : [])]}
+        >
+          <TurnUnder />
+          {finish === 'drawstringCasing' && <Cord />}
+        </Fold>
+      )}
+    </>
+  );
+}
+
+function TurnUnder() {
+  const turnUnder = useBench((state) => hemOf(state.draft.project).turnUnder);
+  return (
+    <AutoField
+      path="hem.turnUnder"
+      quantity={length}
+      automatic={turnUnder}
+      help={
+        turnUnder > 0
+          ? say`Its raw edge, ${mm(turnUnder)} tucked in.`
+          : say`Nothing is tucked in: its edge is overlocked.`
+      }
+    />
+  );
+}
+
+function Cord() {
+  const { hemCordLength } = useBench((state) => state.draft.notions);
+  return (
+    <>
+      <AutoField
+        path="hem.cordLength"
+        quantity={length}
+        automatic={hemCordLength ?? 0}
+        help={say`Cut it ${mm(hemCordLength ?? 0)} long for each hem.`}
+      />
+      <CordField path="hem.cord" />
     </>
   );
 }

@@ -1,5 +1,6 @@
 import { usualGroup } from '../../../project';
-import { say } from '../../../words';
+import { say, words } from '../../../words';
+import { Fold } from '../../fields/Fold';
 import { PickField } from '../../fields/PickField';
 import { QuantityField } from '../../fields/QuantityField';
 import { useBench } from '../../store/bench';
@@ -36,11 +37,11 @@ export function PocketFields() {
         onPick={pick}
       />
       {pocket && (
-        <>
+        <Fold name={words`Size of the pocket`} paths={['pocket.width', 'pocket.height', 'pocket.facing']}>
           <QuantityField path="pocket.width" quantity={length} help={say`Finished, across the opening.`} />
           <QuantityField path="pocket.height" quantity={length} help={say`Finished, from the opening down.`} />
           <QuantityField path="pocket.facing" quantity={length} help={say`Turned inside at the opening.`} />
-        </>
+        </Fold>
       )}
     </>
   );

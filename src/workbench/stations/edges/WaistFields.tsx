@@ -1,5 +1,6 @@
-import { mm, number, say } from '../../../words';
+import { mm, number, say, words } from '../../../words';
 import { AutoField } from '../../fields/AutoField';
+import { Fold } from '../../fields/Fold';
 import { PickField } from '../../fields/PickField';
 import { QuantityField } from '../../fields/QuantityField';
 import { SwitchField } from '../../fields/SwitchField';
@@ -31,11 +32,11 @@ const ROWS = [1, 2, 3, 4].map((rows) => ({
   name: rows === 1 ? say`one row` : say`${number(rows, 0)} rows`,
 }));
 
-/** How the waist is finished, and what that finish asks. */
+/** How the waist is finished, and what that finish asks: first its width, the rest folded away. */
 export function WaistFields() {
   const { finish } = useBench((state) => state.project.waist);
   const { casingHeight } = useBench((state) => state.draft.measures);
-  const { bandLength, cordLength } = useBench((state) => state.draft.notions);
+  const { bandLength } = useBench((state) => state.draft.notions);
   const choose = useBench((state) => state.choose);
   const elastic = finish !== 'drawstringCasing' && finish !== 'knitBand';
   const cord = finish === 'drawstringCasing' || finish === 'elasticAndDrawstring';
@@ -53,42 +54,65 @@ export function WaistFields() {
         }
         onPick={(key) => choose('waist.finish', key)}
       />
-      {elastic && <Elastic />}
+      {elastic && <QuantityField path="waist.elasticWidth" quantity={length} help={say`Measured flat.`} />}
       {cord && (
-        <>
-          <QuantityField
-            path="waist.cordWidth"
-            quantity={length}
-            help={say`It comes out at centre front, through the outer layer.`}
-          />
-          <AutoField
-            path="waist.cordLength"
-            quantity={length}
-            automatic={cordLength ?? 0}
-            help={say`Cut it ${mm(cordLength ?? 0)} long, with two ends to tie.`}
-          />
-          <CordField path="waist.cord" />
-        </>
+        <QuantityField
+          path="waist.cordWidth"
+          quantity={length}
+          help={say`It comes out at centre front, through the outer layer.`}
+        />
       )}
       {finish === 'knitBand' && (
-        <>
-          <QuantityField path="waist.bandHeight" quantity={length} help={say`When it is folded.`} />
+        <QuantityField path="waist.bandHeight" quantity={length} help={say`When it is folded.`} />
+      )}
+      <Fold
+        name={words`More at the waist`}
+        paths={[
+          ...(elastic ? OF_ELASTIC : []),
+          ...(cord ? OF_CORD : []),
+          ...(finish === 'knitBand' ? ['waist.bandStretch'] : []),
+          ...(folded ? ['waist.turnOfCloth'] : []),
+          ...(finish === 'elasticCasing' ? ['waist.elastic'] : []),
+          ...(folded && finish !== 'separateCasing' ? ['waist.rawEdge'] : []),
+        ]}
+      >
+        {elastic && <Elastic />}
+        {cord && <Cord />}
+        {finish === 'knitBand' && (
           <QuantityField
             path="waist.bandStretch"
             quantity={percentage}
             help={say`Measured: how much longer the band’s knit gets.`}
           />
-        </>
-      )}
-      {folded && (
-        <QuantityField
-          path="waist.turnOfCloth"
-          quantity={length}
-          help={say`What the fold itself takes up; more in a thick flannel.`}
-        />
-      )}
-      {finish === 'elasticCasing' && <Threading />}
-      {folded && finish !== 'separateCasing' && <RawEdge />}
+        )}
+        {folded && (
+          <QuantityField
+            path="waist.turnOfCloth"
+            quantity={length}
+            help={say`What the fold itself takes up; more in a thick flannel.`}
+          />
+        )}
+        {finish === 'elasticCasing' && <Threading />}
+        {folded && finish !== 'separateCasing' && <RawEdge />}
+      </Fold>
+    </>
+  );
+}
+
+const OF_ELASTIC = ['waist.elasticLength', 'waist.elasticStretch', 'waist.rows'];
+const OF_CORD = ['waist.cordLength', 'waist.cord'];
+
+function Cord() {
+  const { cordLength } = useBench((state) => state.draft.notions);
+  return (
+    <>
+      <AutoField
+        path="waist.cordLength"
+        quantity={length}
+        automatic={cordLength ?? 0}
+        help={say`Cut it ${mm(cordLength ?? 0)} long, with two ends to tie.`}
+      />
+      <CordField path="waist.cord" />
     </>
   );
 }
@@ -99,7 +123,6 @@ function Elastic() {
   const choose = useBench((state) => state.choose);
   return (
     <>
-      <QuantityField path="waist.elasticWidth" quantity={length} help={say`Measured flat.`} />
       <AutoField
         path="waist.elasticLength"
         quantity={length}
