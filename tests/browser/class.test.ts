@@ -80,3 +80,31 @@ test('a class: an empty table, a look through the rows with the bad one named, t
   expect([app.complaints, app.strangers]).toEqual([[], []]);
   await app.close();
 });
+
+test('a table that is carried over the page is shown where it would go, and opens the class when it is let go', async () => {
+  const app = await openApp(browser);
+  const { page } = app;
+  const carried = (type: string, name: string, text: string) =>
+    page.evaluateHandle(
+      (file) => {
+        const transfer = new DataTransfer();
+        transfer.items.add(new File([file.text], file.name, { type: file.type }));
+        return transfer;
+      },
+      { type, name, text },
+    );
+  const drawing = await carried('image/svg+xml', 'blocks.svg', '<svg/>');
+  await page.dispatchEvent('.table-window', 'dragover', { dataTransfer: drawing });
+  await page.getByText('Let go to bring the blocks of this drawing to the station Blocks.').waitFor();
+  await page.dispatchEvent('body', 'dragleave', { dataTransfer: drawing });
+  await page.locator('.carried').waitFor({ state: 'detached' });
+
+  const rowsOfTwo = await carried('text/csv', 'evening.csv', [HEADS, ...rows(2), ''].join('\r\n'));
+  await page.dispatchEvent('.table-window', 'dragover', { dataTransfer: rowsOfTwo });
+  await page.getByText('Let go to open the class with this table.').waitFor();
+  await page.dispatchEvent('.table-window', 'drop', { dataTransfer: rowsOfTwo });
+  await page.getByText('2 rows: all can be drafted; nobody needs a look.').waitFor();
+  expect(await page.locator('.carried').count()).toBe(0);
+  expect(app.complaints).toEqual([]);
+  await app.close();
+});

@@ -29,7 +29,7 @@ export function ClassButton() {
   return (
     <button
       type="button"
-      className="bar-button"
+      className="bar-button bar-class"
       aria-haspopup="dialog"
       aria-expanded={open}
       onPointerEnter={ClassDialog.ahead}

@@ -8,7 +8,7 @@ export function ProjectsButton() {
   return (
     <button
       type="button"
-      className="bar-button"
+      className="bar-button bar-projects"
       aria-haspopup="dialog"
       aria-expanded={open}
       onPointerEnter={ProjectsDialog.ahead}

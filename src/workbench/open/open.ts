@@ -1,13 +1,18 @@
 import { openProject, salvageProject } from '../../project';
+import { words } from '../../words';
+import { openClass } from '../class/class-open';
+import { withLate } from '../faults/late';
 import { openPhoto } from '../photo/opened';
 import { useBench } from '../store/bench';
 import { bringBlocks } from './bring-blocks';
+import { isTable } from './carried';
 import { useOffered } from './repairs';
 import { withText } from './with-text';
 
 /**
- * Opens a file that was chosen or dropped, a project, a drawing of blocks or a photograph of them; one that can't be read changes nothing and
- * is spoken of, one that can be repaired is offered with the list of repairs.
+ * Opens a file that was chosen or dropped: a project, a drawing of blocks or a photograph of them, or the table of a
+ * class. One that can't be read changes nothing and is spoken of, one that can be repaired is offered with the list of
+ * repairs.
  */
 export async function openFromFile(file: File): Promise<void> {
   if (/\.svg$/i.test(file.name)) {
@@ -16,6 +21,17 @@ export async function openFromFile(file: File): Promise<void> {
   }
   if (file.type.startsWith('image/')) {
     openPhoto(file);
+    return;
+  }
+  if (isTable(file)) {
+    withLate(
+      words`The sheet for a class`,
+      () => import('../class/class-table'),
+      ({ chooseTable }) => {
+        openClass();
+        void chooseTable(file);
+      },
+    );
     return;
   }
   await withText(file, (text) => {
