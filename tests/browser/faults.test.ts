@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { exampleProject, saveProject } from '../../src/project';
-import { faultsInBothThemes, faultsOf } from './faults';
+import { faultsInBothThemes, faultsOf, OF_COLOURS } from './faults';
 import { launchChromium, type OpenedApp, openAppAgain } from './open-app';
 
 let browser: Browser;
@@ -59,6 +59,7 @@ const SHOWN: readonly (readonly [string, (page: Page) => Promise<unknown>])[] = 
     async (page) => {
       await goTo(page, 'Leg');
       await field(page, 'Spread').fill('0.5');
+      await page.getByText('More of the leg').click();
       await field(page, 'Raise the waist').fill('much');
     },
   ],
@@ -181,6 +182,19 @@ test.each([
     await goTo(page, station);
     expect(await faultsOf(page), station).toEqual([]);
   }
+});
+
+test.each([
+  ['the system’s own colours', { forcedColors: 'active' }],
+  ['more contrast', { contrast: 'more' }],
+] as const)('a machine finds no fault in the colours of any station with %s', async (_what, media) => {
+  const page = await open(1440, 900);
+  await page.emulateMedia(media);
+  for (const station of STATIONS) {
+    await goTo(page, station);
+    expect(await faultsOf(page, OF_COLOURS), station).toEqual([]);
+  }
+  await page.emulateMedia({ forcedColors: null, contrast: null });
 });
 
 test('a fault is found: the tests above can fail', async () => {

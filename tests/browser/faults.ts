@@ -14,7 +14,7 @@ interface Violation {
 }
 
 /** The rules that a theme can break: it changes colours, and nothing of names, roles and places. */
-const OF_COLOURS = { type: 'rule', values: ['color-contrast', 'link-in-text-block'] };
+export const OF_COLOURS = { type: 'rule', values: ['color-contrast', 'link-in-text-block'] };
 
 /**
  * What a machine finds wrong with names, roles, contrasts and targets on a page: the rule and where it is broken.
