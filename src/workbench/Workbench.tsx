@@ -1,4 +1,4 @@
-import { type DragEvent, Suspense, useEffect } from 'react';
+import { Suspense, useEffect } from 'react';
 import { say, words } from '../words';
 import { Aloud } from './aloud/Aloud';
 import { redoAloud, undoAloud } from './aloud/say-aloud';
@@ -14,7 +14,7 @@ import { VerdictNews } from './finished/VerdictNews';
 import { HINT_COUNT } from './hints/hint-count';
 import { useManner } from './look/manner';
 import { useMannerOnPage } from './look/use-manner-on-page';
-import { openFromFile } from './open/open';
+import { Dropping } from './open/Dropping';
 import { Repairs } from './open/Repairs';
 import { Path } from './path/Path';
 import { Photo } from './photo/Photo';
@@ -46,14 +46,11 @@ export function Workbench() {
   useMannerOnPage();
   useKeys();
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: a file may be dropped anywhere; the button Open does the same
     <div
       className="bench"
       data-working={(workingShown && !showing) || undefined}
       data-joining={joining || undefined}
       data-inputs-away={inputsAway || undefined}
-      onDragOver={(event) => event.preventDefault()}
-      onDrop={onDrop}
     >
       {!showing && (
         <Guarded what={words`The bar`} place="bar">
@@ -91,16 +88,11 @@ export function Workbench() {
         </Guarded>
       </BenchShown>
       <Aloud />
+      <Dropping />
       <Repairs />
       <Photo />
     </div>
   );
-}
-
-function onDrop(event: DragEvent) {
-  event.preventDefault();
-  const [file] = event.dataTransfer.files;
-  if (file) void openFromFile(file);
 }
 
 /** The keys that every program has for undo, redo and save. */

@@ -159,7 +159,7 @@ describe('a link', () => {
     await other.getByText('came with the link').waitFor();
     expect(await name(other).inputValue()).toBe('For “Ütz” – ½');
     expect(await depth(other).inputValue()).toBe('4.4');
-    expect(new URL(other.url()).hash).toBe('');
+    expect(new URL(other.url()).hash).toBe('#station=edges');
     // What was open before is one step back.
     await other.getByRole('button', { name: 'undo opening a link' }).click();
   });

@@ -2,11 +2,11 @@ import { deflateRawSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { draft, exampleProject, openProject, type Project } from '../../src/project';
 import { printPhrase } from '../../src/words';
-import { projectFromHash, projectLink } from '../../src/workbench/shelf/link';
+import { projectFromHash, projectLink, stationFromHash } from '../../src/workbench/shelf/link';
 
 const PAGE = 'https://example.org/legwork/';
 const linkOf = async (project: Project) => {
-  const link = await projectLink(project, PAGE);
+  const link = await projectLink(project, 'leg', PAGE);
   if (!link.ok) throw new Error('too long');
   return link.value;
 };
@@ -26,8 +26,9 @@ describe('a link', () => {
   it('gives back the whole project, unknown fields and all', async () => {
     const project = { ...exampleProject, name: 'Für „Ütz“, 40⅛', notes: { from: 'class' } };
     const link = await linkOf(project);
-    expect(link.startsWith(`${PAGE}#project=`)).toBe(true);
-    expect(link).toMatch(/#project=[\w-]+$/);
+    expect(link.startsWith(`${PAGE}#station=leg&project=`)).toBe(true);
+    expect(link).toMatch(/project=[\w-]+$/);
+    expect(stationFromHash(new URL(link).hash)).toBe('leg');
     const text = await textOf(new URL(link).hash);
     expect(openProject(text)).toEqual({ ok: true, value: project, notes: [] });
   });
@@ -39,7 +40,7 @@ describe('a link', () => {
   it('is refused in a sentence where the project is too long for it', async () => {
     const { leg } = exampleProject;
     const noise = Array.from({ length: 3000 }, (_, i) => Math.sin(i * 12.9898) * 43758.5453);
-    const link = await projectLink({ ...exampleProject, leg, noise } as Project, PAGE);
+    const link = await projectLink({ ...exampleProject, leg, noise } as Project, 'leg', PAGE);
     expect(link.ok ? '' : link.problems[0]?.phrase.template).toMatch(/too long for a link.*Save it as a file/);
   });
 
@@ -55,8 +56,17 @@ describe('a link', () => {
 
   it('that was cut anywhere is said to be broken, never opened in part', async () => {
     const { hash } = new URL(await linkOf(exampleProject));
-    for (let end = '#project='.length; end < hash.length; end += 41)
+    for (let end = hash.indexOf('project=') + 'project='.length; end < hash.length; end += 41)
       expect(await sentenceOf(hash.slice(0, end)), `cut at ${end}`).toMatch(/was the address cut/);
+  });
+
+  it('without a station still opens, and a station without a project is no link', async () => {
+    const { hash } = new URL(await linkOf(exampleProject));
+    const bare = hash.replace('station=leg&', '');
+    expect(bare.startsWith('#project=')).toBe(true);
+    expect(await textOf(bare)).toBe(await textOf(hash));
+    expect([stationFromHash(bare), stationFromHash('#station=nowhere')]).toEqual([undefined, undefined]);
+    expect(await projectFromHash('#station=leg')).toBeUndefined();
   });
 
   it('is none where nothing of ours stands behind the #', async () => {

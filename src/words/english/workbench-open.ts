@@ -1,6 +1,11 @@
 // Written by `npm run words`, save where each comes from.
 export const workbenchOpen = {
   'Leave it': 'plain',
+  'Let go to bring the blocks of this drawing to the station Blocks.': 'ours: a station, a place of the work',
+  'Let go to mark the blocks in this photograph, for the station Blocks.': 'ours: a station, a place of the work',
+  'Let go to open it: a project, a drawing or a photograph of blocks, or the table of a class.': 'trade',
+  'Let go to open the class with this table.': 'plain',
+  'Let go to open the project; the one on the table is kept, and listed under Projects.': 'plain',
   'Nothing stood there': 'plain',
   'Open it so': 'plain',
   'The blocks of “{0}” are on the table. Undo brings the others back.': 'trade', // {0} own(file.name)

@@ -1,5 +1,6 @@
 // Written by `npm run words`, save where each comes from.
 export const workbenchPath = {
+  'Next: {0}': 'plain', // {0} STATION_NAMES[next]
   Stations: 'ours: a station, a place of the work',
   'The blocks': 'trade',
   'The cloth': 'trade',

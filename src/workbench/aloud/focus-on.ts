@@ -12,6 +12,9 @@ const MOST_FRAMES = 60;
 
 function tryFocus(places: readonly string[], frames: number): void {
   const place = places.map((one) => document.querySelector<HTMLElement>(one)).find((one) => one !== null);
-  if (place) place.focus({ preventScroll: true });
-  else if (frames > 0) requestAnimationFrame(() => tryFocus(places, frames - 1));
+  if (place) {
+    place.focus({ preventScroll: true });
+    // No farther than it takes: what was asked for must not lie under the drawing or a keyboard.
+    if (place instanceof HTMLInputElement) place.scrollIntoView?.({ block: 'nearest' });
+  } else if (frames > 0) requestAnimationFrame(() => tryFocus(places, frames - 1));
 }

@@ -1,7 +1,8 @@
-import { useLayoutEffect } from 'react';
+import { useEffect, useLayoutEffect } from 'react';
 import { useManner } from './manner';
+import { keepSeenHeight } from './seen-height';
 
-/** Writes theme and show mode onto the page, where the style sheets read them. */
+/** Writes theme, show mode and how much is seen of the page onto it, where the style sheets read them. */
 export function useMannerOnPage(): void {
   const theme = useManner((state) => state.theme);
   const showing = useManner((state) => state.showing);
@@ -11,4 +12,5 @@ export function useMannerOnPage(): void {
     if (showing) dataset.show = 'on';
     else delete dataset.show;
   }, [theme, showing]);
+  useEffect(keepSeenHeight, []);
 }

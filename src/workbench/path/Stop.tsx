@@ -1,11 +1,12 @@
-import { type ComponentType, type RefObject, Suspense, useEffect, useRef } from 'react';
-import { checksOf, STATION_NAMES, type Station } from '../../project';
+import { type ComponentType, type CSSProperties, type RefObject, Suspense, useEffect, useRef } from 'react';
+import { checksOf, STATION_NAMES, STATIONS, type Station } from '../../project';
 import { printPhrase, said, say, words } from '../../words';
+import { focusOn } from '../aloud/focus-on';
 import { Guarded } from '../faults/Guarded';
 import { late } from '../faults/late';
 import { RESULTS } from '../finished/results';
 import { useManner } from '../look/manner';
-import { NARROW, STOPS_ONLY } from '../look/widths';
+import { STOPS_ONLY } from '../look/widths';
 import { EdgesStation } from '../stations/EdgesStation';
 import { onlyWaiting, stationAsks } from '../store/asked';
 import { useBench } from '../store/bench';
@@ -36,28 +37,35 @@ export function Stop({ station }: { readonly station: Station }) {
     goTo(station);
   };
   const Inside = INSIDE[station];
-  const inside = `station-${station}`;
-  const item = useRef<HTMLLIElement>(null);
+  const id = `station-${station}`;
+  const inside = useRef<HTMLDivElement>(null);
   const atFirst = useRef(open);
   useEffect(() => {
     if (!open) atFirst.current = false;
   }, [open]);
   return (
-    <li ref={item} className="stop" data-open={open || undefined} data-wants={wants ? true : undefined}>
+    <li
+      className="stop"
+      style={{ '--stop': STATIONS.indexOf(station) + 1 } as CSSProperties}
+      data-station={station}
+      data-open={open || undefined}
+      data-wants={wants ? true : undefined}
+    >
       <h2 className="stop-name">
-        <button type="button" aria-expanded={open} aria-controls={open ? inside : undefined} onClick={onPress}>
+        <button type="button" aria-expanded={open} aria-controls={open ? id : undefined} onClick={onPress}>
           <span className="stop-knot" aria-hidden="true" />
           {said(STATION_NAMES[station])}
         </button>
       </h2>
       {wants && <p className="stop-wants">{wants}</p>}
       {open ? (
-        <div className="stop-inside" id={inside}>
+        <div className="stop-inside" id={id} ref={inside}>
           <Suspense>
             <Guarded what={words`The station ${STATION_NAMES[station]}`} place="inside">
               <Inside />
             </Guarded>
-            {!atFirst.current && <IntoSight item={item} />}
+            <NextStation station={station} />
+            {!atFirst.current && <IntoSight inside={inside} />}
           </Suspense>
         </div>
       ) : (
@@ -71,16 +79,26 @@ export function Stop({ station }: { readonly station: Station }) {
   );
 }
 
-/** Scrolls a station that was opened into sight, once what it holds is there. */
-function IntoSight({ item }: { readonly item: RefObject<HTMLElement | null> }) {
+/** On to the station after this one, where this one ends. */
+function NextStation({ station }: { readonly station: Station }) {
+  const next = STATIONS[STATIONS.indexOf(station) + 1];
+  if (!next) return null;
+  const goOn = () => {
+    useBench.getState().goTo(next);
+    focusOn('.stop[data-open] .stop-name button');
+  };
+  return (
+    <button type="button" className="button stop-next" onClick={goOn}>
+      {words`Next: ${STATION_NAMES[next]}`}
+    </button>
+  );
+}
+
+/** Begins what a station holds at its beginning, once it is there: on a narrow screen it is the page that scrolls. */
+function IntoSight({ inside }: { readonly inside: RefObject<HTMLElement | null> }) {
   useEffect(() => {
-    // A station taller than the path begins at its name, not at its end.
-    // On a narrow screen it is the page that scrolls, under the table: there every station begins at its name.
-    const { offsetHeight = 0 } = item.current ?? {};
-    const tall =
-      offsetHeight > (item.current?.closest('.path')?.clientHeight ?? 0) || window.matchMedia?.(NARROW).matches;
-    item.current?.scrollIntoView?.({ block: tall ? 'start' : 'nearest' });
-  }, [item]);
+    inside.current?.scrollIntoView?.({ block: 'start' });
+  }, [inside]);
   return null;
 }
 

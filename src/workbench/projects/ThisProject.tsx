@@ -11,8 +11,8 @@ export function ThisProject() {
   const [link, setLink] = useState<string>();
   const [told, setTold] = useState('');
   const makeLink = async () => {
-    const { project } = useBench.getState();
-    const made = await projectLink(project, location.origin + location.pathname);
+    const { project, station } = useBench.getState();
+    const made = await projectLink(project, station, location.origin + location.pathname);
     if (!made.ok) {
       setLink(undefined);
       setTold(made.problems.map(({ phrase }) => printPhrase(phrase, project.units)).join(' '));

@@ -1,21 +1,36 @@
-import { LARGEST_FILE, type Project, saveProject } from '../../project';
+import { LARGEST_FILE, type Project, STATIONS, type Station, saveProject } from '../../project';
 import { number, type Phrase, type Result, say } from '../../words';
 
-/** What stands before the project in a link. It is behind the #, so no browser sends it to anybody. */
-const START = '#project=';
+/*
+ * What may stand behind the # of an address, where no browser sends it to anybody: `#station=leg`, and in a link
+ * `#station=leg&project=…`, the project last, so that it is missed where an address was cut.
+ */
+const PROJECT = 'project';
+const STATION = 'station';
+
+const partOf = (hash: string, name: string): string | null => new URLSearchParams(hash.slice(1)).get(name);
+
+/** The address of a station: the part behind the #. */
+export const stationHash = (station: Station): string => `#${STATION}=${station}`;
+
+/** The station that an address names behind the #; undefined where it names none. */
+export function stationFromHash(hash: string): Station | undefined {
+  const named = partOf(hash, STATION);
+  return STATIONS.find((station) => station === named);
+}
 
 /** Longer addresses are cut by some mail programs and messengers. @source practice */
 const LONGEST_LINK = 8000;
 
 /**
- * A link that holds the whole project, compressed, in its own text.
+ * A link that holds the whole project, compressed, in its own text, and the station at which it opens.
  *
  * @param page the address of the page, without anything behind the #
  */
-export async function projectLink(project: Project, page: string): Promise<Result<string>> {
+export async function projectLink(project: Project, station: Station, page: string): Promise<Result<string>> {
   const text = JSON.stringify(JSON.parse(saveProject(project)));
   const packed = await through(new TextEncoder().encode(text), new CompressionStream('deflate-raw'), LARGEST_FILE);
-  const link = page + START + toLetters(packed);
+  const link = `${page}${stationHash(station)}&${PROJECT}=${toLetters(packed)}`;
   if (link.length <= LONGEST_LINK) return { ok: true, value: link };
   const phrase: Phrase = say`This project is too long for a link: ${number(link.length, 0)} letters, of which ${number(LONGEST_LINK, 0)} arrive safely. Save it as a file instead.`;
   return { ok: false, problems: [{ field: 'project', value: undefined, phrase }] };
@@ -33,10 +48,11 @@ const MOST_UNPACKED = 500_000;
  * @returns undefined where the address holds none; otherwise its text, or why there is none to be had
  */
 export async function projectFromHash(hash: string): Promise<Result<string> | undefined> {
-  if (!hash.startsWith(START)) return undefined;
+  const letters = partOf(hash, PROJECT);
+  if (letters === null) return undefined;
   // Whatever these three steps of the browser's own throw says that the letters, the bytes or the text are none.
   try {
-    const packed = fromLetters(hash.slice(START.length));
+    const packed = fromLetters(letters);
     const bytes = await through(packed, new DecompressionStream('deflate-raw'), MOST_UNPACKED);
     return { ok: true, value: new TextDecoder('utf-8', { fatal: true }).decode(bytes) };
   } catch (error) {

@@ -4,6 +4,7 @@ import { tellFault, watchFaults } from '../save/faults';
 import { useBench } from '../store/bench';
 import { broughtIn, withNotes } from '../store/changes';
 import { refusal } from '../store/refusal';
+import { clearAddress, goToAddress, keepAddress } from './address';
 import { type Keeper, startKeeper } from './keeper';
 import { projectFromHash } from './link';
 import { openLast } from './open-last';
@@ -40,22 +41,26 @@ export async function bringBack(): Promise<void> {
     }, PATIENCE);
   });
   await Promise.race([openLast(around, keeper, () => !late), patience]);
-  if (late && location.hash === '') useBench.getState().tell({ tone: 'refused', text: said(LATE) });
+  if (late && !location.hash.includes('project=')) useBench.getState().tell({ tone: 'refused', text: said(LATE) });
   await openLink();
+  goToAddress();
+  keepAddress();
   window.addEventListener('hashchange', () => void openLink());
 }
 
 const LATE = say`This browser is slow to give back what it keeps: your projects are listed under Projects when it does.`;
 
-/** Opens the project that a link holds, as a project of its own, and takes it out of the address. */
+/** Opens the project that a link holds, as a project of its own at the link's station, and takes it out of the address. */
 async function openLink(): Promise<void> {
   const { tell } = useBench.getState();
   try {
     const text = await projectFromHash(location.hash);
     if (text === undefined) return;
-    history.replaceState(null, '', location.pathname + location.search);
-    if (text.ok) openLinked(text.value);
-    else {
+    clearAddress();
+    if (text.ok) {
+      openLinked(text.value);
+      goToAddress();
+    } else {
       const why = inTurn(text.problems.map(({ phrase }) => phrase));
       tell({ tone: 'refused', text: words`This link ${why} Nothing here was changed.` });
     }
