@@ -30,7 +30,7 @@ export function traceFromLines(part: 'front' | 'back', lines: DrawnLines): Trace
       problems.push({
         field: `${part}-${name}`,
         value: count,
-        phrase: say`has ${number(count, 0)} curves or straight parts, of ${number(MOST_EDGE_CURVES, 0)} that a line may have; draw it with fewer points.`,
+        phrase: say`has ${number(count, 0)} curves or straight parts, of ${number(MOST_EDGE_CURVES, 0)} that a line may have: draw it with fewer points.`,
       });
       return [];
     }
@@ -45,7 +45,7 @@ export function traceFromLines(part: 'front' | 'back', lines: DrawnLines): Trace
       problems.push({
         field: `${part}-${name}`,
         value: pieces.length,
-        phrase: say`must be one line; its ${number(pieces.length, 0)} pieces don't meet within ${mm(SAME_END)}.`,
+        phrase: say`must be one line; its ${number(pieces.length, 0)} pieces don’t meet within ${mm(SAME_END)}.`,
       });
     return joined ?? [];
   };
@@ -84,7 +84,7 @@ const lostProblems = (part: string, origin: Point, lines: readonly Edge[]): read
       0,
       ...curves.flat().map(({ x, y }) => Math.max(Math.abs(x - origin.x), Math.abs(y - origin.y))),
     );
-    const phrase = say`reaches farther than ${mm(FARTHEST)} from where the waist begins at the side; no block is as large.`;
+    const phrase = say`reaches farther than ${mm(FARTHEST)} from where the waist begins at the side; no block is that large.`;
     return reach > FARTHEST ? [{ field: `${part}-${name}`, value: reach, phrase }] : [];
   });
 

@@ -45,7 +45,7 @@ export function blockWorking(
     step('hip-line', hipLineTold(p), UNSAID, level('hip', p.hipLevel)),
     step(
       'widths',
-      say`At the hip the front is ${mm(p.frontWidth)} wide and the back ${mm(p.backWidth)}; together, twice, that is the hip and ${mm(2 * (p.frontWidth + p.backWidth) - body.hipGirth)} of room.`,
+      say`At the hip the front is ${mm(p.frontWidth)} wide and the back ${mm(p.backWidth)}: two of each make the hip and ${mm(2 * (p.frontWidth + p.backWidth) - body.hipGirth)} of room.`,
       say`a quarter of hip + ease, ${mm(quarter)}, less ${mm(options.balance * p.k)} in front and as much more behind${abdomenPart(p)}`,
       [
         { name: 'front width', curves: pathThrough({ x: 0, y: p.hipLevel }, { x: p.frontWidth, y: p.hipLevel }) },
@@ -83,8 +83,8 @@ export function blockWorking(
     ),
     step(
       'shaping',
-      say`What the waist is smaller than the hip is shared out: centre back leans ${mm(p.leanBack)}, each side takes ${mm(p.side)}, darts the rest. ${frontWords(p.leanOut)}`,
-      p.shapingLeft > 0.05 ? say`${mm(p.shapingLeft)} found no place and stay in the waist.` : UNSAID,
+      say`The difference between hip and waist is shared out: centre back leans ${mm(p.leanBack)}, each side takes ${mm(p.side)}, darts the rest. ${frontWords(p.leanOut)}`,
+      p.shapingLeft > 0.05 ? say`${mm(p.shapingLeft)} can’t be taken in and stay in the waist.` : UNSAID,
       [...both('centre'), ...both('side'), ...darts(front), ...darts(back)],
     ),
     step(
@@ -145,9 +145,9 @@ const fitPart = (fit: number): Phrase =>
 /** Where the hip line lies, and why not where it was measured. */
 function hipLineTold({ hipLevel, hipRaised }: Proportions): Phrase {
   if (hipRaised > TOLD)
-    return say`The hip line is drawn ${mm(hipLevel)} below the waist, ${mm(hipRaised)} higher than measured: so far it keeps from the crotch line and from the waist.`;
+    return say`The hip line is drawn ${mm(hipLevel)} below the waist, ${mm(hipRaised)} higher than measured, to stay clear of the crotch line and of the waist.`;
   if (hipRaised < -TOLD)
-    return say`The hip line is drawn ${mm(hipLevel)} below the waist, ${mm(-hipRaised)} lower than measured: so far it keeps from the crotch line and from the waist.`;
+    return say`The hip line is drawn ${mm(hipLevel)} below the waist, ${mm(-hipRaised)} lower than measured, to stay clear of the crotch line and of the waist.`;
   return say`The hip line lies ${mm(hipLevel)} below the waist, where the seat is fullest.`;
 }
 
@@ -159,7 +159,7 @@ const frontWords = (leanOut: number): Phrase =>
 const abdomenPart = ({ abdomen, abdomenWidened: widened }: Proportions): Phrase =>
   widened < TOLD
     ? UNSAID
-    : say`; of the belly’s ${mm(abdomen)} over the hip, ${mm(widened)} a leg find no room in centre front’s lean and the usual spread: ${number(ABDOMEN.front)} of them go to the front, ${number(ABDOMEN.back)} to the back`;
+    : say`; of the ${mm(abdomen)} by which the belly is fuller than the hip, ${mm(widened)} a leg can’t be taken up by centre front’s lean and the usual spread: ${number(ABDOMEN.front)} of them go to the front, ${number(ABDOMEN.back)} to the back`;
 
 /** What a measured crotch length made of the forks; nothing where it left them as they were. */
 function forkFitPart(p: Proportions): Phrase {

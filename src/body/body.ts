@@ -77,7 +77,7 @@ export function bodyProblems(input: BodyInput): readonly Problem[] {
   const { bodyRise, hipDepth, waistToKnee, crotchLength, frontCrotchLength } = input;
   const insideLeg = insideLegOf(input);
   if (hipDepth !== undefined && bodyRise !== undefined && hipDepth > bodyRise + HIP_BELOW_SEAT) {
-    const phrase = say`the fullest hip can't lie more than ${mm(HIP_BELOW_SEAT)} below the seat; the body rise is ${mm(bodyRise)}.`;
+    const phrase = say`the fullest hip can’t lie more than ${mm(HIP_BELOW_SEAT)} below the seat; the body rise is ${mm(bodyRise)}.`;
     found.push({ field: 'body.hipDepth', value: hipDepth, phrase });
   }
   if (waistToKnee !== undefined && bodyRise !== undefined && insideLeg !== undefined) {

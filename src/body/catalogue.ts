@@ -35,8 +35,8 @@ export const measurements: readonly Measurement[] = [
   {
     key: 'waistGirth',
     name: say`Waist`,
-    definition: say`Round the body where the waist edge shall sit.`,
-    where: say`Tie a tape or elastic where the waistband shall lie and leave it there; every height starts from it.`,
+    definition: say`Round the body where the waist edge should sit.`,
+    where: say`Tie a tape or elastic where the waistband will sit and leave it there; every height starts from it.`,
     required: true,
     unit: 'mm',
     lowest: 350,
@@ -48,7 +48,7 @@ export const measurements: readonly Measurement[] = [
     key: 'hipGirth',
     name: say`Hip`,
     definition: say`Round the fullest part of the seat, tape level.`,
-    where: say`Stand feet together; slide the tape up and down until it measures most, and keep it level.`,
+    where: say`Stand with your feet together; slide the tape up and down until it shows the most, and keep it level.`,
     required: true,
     unit: 'mm',
     lowest: 400,
@@ -114,7 +114,7 @@ export const measurements: readonly Measurement[] = [
   {
     key: 'frontCrotchLength',
     name: say`Front crotch length`,
-    definition: say`The front part of the crotch length, from the waist to the point where the inseams shall meet.`,
+    definition: say`The front part of the crotch length, from the waist to the point where the inseams should meet.`,
     where: say`The same tape, read at the middle between the legs.`,
     required: false,
     unit: 'mm',
@@ -184,7 +184,7 @@ export const measurements: readonly Measurement[] = [
   {
     key: 'footEntryGirth',
     name: say`Foot entry`,
-    definition: say`Round the heel and over the instep: the least that a hem must pass.`,
+    definition: say`Round the heel and over the instep: the least a hem has to pass over.`,
     where: say`Point the foot; round the heel and over the top of the instep.`,
     required: false,
     unit: 'mm',

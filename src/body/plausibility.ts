@@ -28,7 +28,7 @@ function ratioRemark({ id, part, of, lowest, highest, source }: RatioRule, input
   const [value, whole] = [input[part], input[of]];
   if (value === undefined || whole === undefined) return [];
   if (value >= lowest * whole && value <= highest * whole) return [];
-  const phrase = say`${measurementName(part)} ${mm(value)} beside ${inside(measurementName(of))} ${mm(whole)}: people so measured have ${mm(lowest * whole)} to ${mm(highest * whole)}. Measure both again.`;
+  const phrase = say`${measurementName(part)} ${mm(value)} beside ${inside(measurementName(of))} ${mm(whole)}: on measured people it is ${mm(lowest * whole)} to ${mm(highest * whole)}. Measure both again.`;
   return [{ id, keys: [part, of], phrase, source }];
 }
 

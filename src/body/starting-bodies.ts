@@ -36,11 +36,11 @@ export const STARTING_BODIES: Readonly<Record<StartingKind, readonly StartingBod
  */
 export function startingSource(kind: StartingKind, people: number): Phrase {
   if (kind === 'child')
-    return say`The middle of ${number(people)} children of that age, each figure on its own (AnthroKids, UM-HSRI-77-17, 1977). Their inside leg is inferred from the fold of the seat, and children of today are heavier.`;
-  const whose = say`whose hip lies within ${mm(25)} of it, each figure on its own, the waist at the navel (ANSUR II, NATICK/TR-15/007, 2014)`;
+    return say`Middle values of ${number(people)} children of that age, each measurement by itself (AnthroKids, UM-HSRI-77-17, 1977). Their inside leg is inferred from the fold of the seat, and children today are heavier.`;
+  const whose = say`whose hip lies within ${mm(25)} of it, each measurement by itself, the waist at the navel (ANSUR II, NATICK/TR-15/007, 2014)`;
   return kind === 'woman'
-    ? say`The middle of ${number(people)} women ${whose}.`
-    : say`The middle of ${number(people)} men ${whose}.`;
+    ? say`Middle values of ${number(people)} women ${whose}.`
+    : say`Middle values of ${number(people)} men ${whose}.`;
 }
 
 function startingBody([by, people, waist, hip, rise, depth, inside, height]: StartingRow, age?: number): StartingBody {

@@ -51,7 +51,7 @@ export function checkAllowances({ finished }: Subject): Check {
   const good = worst.off <= TOLERANCE;
   return {
     id: 'allowances-uniform',
-    name: say`Allowances uniform`,
+    name: say`Allowances even`,
     verdict: good ? 'good' : 'wrong',
     measured: worst.off,
     wanted: 0,

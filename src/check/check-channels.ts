@@ -39,8 +39,8 @@ export function checkChannels(subject: Subject): Check | undefined {
     unit: 'mm',
     reason:
       channel.holds === 'elastic'
-        ? say`The narrowest channel is ${mm(room)} high for an elastic of ${mm(channel.width)}, which slides from ${mm(needed)} on.`
-        : say`The narrowest channel is ${mm(room)} high for a cord of ${mm(channel.width)}, which slides from ${mm(needed)} on.`,
+        ? say`The narrowest channel is ${mm(room)} high for an elastic of ${mm(channel.width)}, which needs at least ${mm(needed)} to slide.`
+        : say`The narrowest channel is ${mm(room)} high for a cord of ${mm(channel.width)}, which needs at least ${mm(needed)} to slide.`,
     remedy: good ? UNSAID : say`Allow more for the turn of the cloth, ${mm(ENOUGH_TURN)} at least.`,
     ...withFix(good || !turned ? undefined : fixTurnOfCloth(ENOUGH_TURN)),
   };

@@ -31,7 +31,7 @@ export function checkClothWidth({ cloth, leg, choices: { shape }, finished }: Su
       cloth.washFirst && cloth.shrinkWidth > 0
         ? say`One leg is cut ${mm(width)} wide; the cloth has ${mm(room)} after its first wash, without the selvedges.`
         : say`One leg is cut ${mm(width)} wide; the cloth has ${mm(room)}, without the selvedges.`,
-    remedy: good ? UNSAID : say`Take a wider cloth, or spread ${mm(over)} less.`,
+    remedy: good ? UNSAID : say`Use a wider cloth, or spread ${mm(over)} less.`,
     ...withFix(good || !hemFits ? undefined : fixSpreadDownTo(leg.spread - over, leg.spread)),
   };
 }

@@ -8,7 +8,7 @@ export function checkCutLine({ finished }: Subject): Check {
   const crossings = legPieces(finished).reduce((sum, piece) => sum + outlineCrossings(cutCurves(piece)).length, 0);
   return {
     id: 'cut-line-simple',
-    name: say`Cut line is simple`,
+    name: say`Cut line doesn’t cross itself`,
     verdict: crossings === 0 ? 'good' : 'wrong',
     measured: crossings,
     wanted: 0,

@@ -28,7 +28,7 @@ export function checkElastic(subject: Subject): Check | undefined {
   const what = band ? say`A band of knit` : say`Elastic`;
   return {
     id: 'elastic-reaches',
-    name: say`Elastic reaches`,
+    name: say`Elastic stretches far enough`,
     verdict: !reaches ? 'wrong' : loose ? 'doubtful' : 'good',
     measured: loose ? elasticLength : reach,
     wanted: loose ? body.waistGirth : fullest,
@@ -46,5 +46,5 @@ export function checkElastic(subject: Subject): Check | undefined {
 
 const remedyFor = (loose: boolean, ring: Mm, needed: Mm, fullest: Mm): Phrase =>
   loose
-    ? say`Take a knit that stretches more, or an elastic casing.`
-    : say`Cut it ${mm(needed)} long, or take what stretches to ${number(fullest / ring, 1)} times its length.`;
+    ? say`Choose a knit that stretches more, or an elastic casing.`
+    : say`Cut it ${mm(needed)} long, or use one that stretches to ${number(fullest / ring, 1)} times its length.`;

@@ -23,7 +23,11 @@ export function checkFullness({ body, cloth, leg, opening }: Subject): Check {
     tolerance: 0,
     unit: 'share',
     reason: say`The opening is ${number(fullness, 2)} times the waist that it is gathered to.`,
-    remedy: good ? UNSAID : over > WORTH ? say`Spread less.` : say`It must pull on: choose a thin, soft cloth.`,
+    remedy: good
+      ? UNSAID
+      : over > WORTH
+        ? say`Spread less.`
+        : say`It has to stretch to be pulled on: choose a thin, soft cloth.`,
     ...withFix(good || over <= WORTH ? undefined : fixSpreadDownTo(leg.spread - over / 2, leg.spread)),
   };
 }

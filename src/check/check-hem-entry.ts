@@ -46,7 +46,7 @@ export function checkHemEntry({ body, cloth, leg, finished }: Subject): Check {
   const measure = orMeasure(doubtOf(body, told.key), WORDS[told.key]);
   return {
     id: 'hem-entry',
-    name: say`Foot passes the hem`,
+    name: say`Foot goes through the hem`,
     verdict,
     measured: hem,
     wanted,

@@ -23,7 +23,7 @@ export function checkHipLine({ body, leg, finished }: Subject): Check | undefine
   const good = Math.abs(off) <= NEAR;
   return {
     id: 'hip-line',
-    name: say`Hip line where measured`,
+    name: say`Hip line at the measured level`,
     verdict: good ? 'good' : 'doubtful',
     measured: level,
     wanted: body.hipDepth,

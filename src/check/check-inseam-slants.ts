@@ -46,7 +46,7 @@ export function checkInseamSlants(subject: Subject): Check {
     remedy: good
       ? UNSAID
       : pyjama
-        ? say`Choose the pyjama shape, which shares out what is narrowed.`
+        ? say`Choose the pyjama shape, which spreads the narrowing over the leg.`
         : twisted
           ? say`Narrow the leg less: the wider its hem, the more alike its inseams slant.`
           : say`Make the hem ${mm(hem)} round.`,

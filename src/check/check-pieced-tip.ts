@@ -21,7 +21,7 @@ export function checkPiecedTip({ cloth: { repeat, repeatAcross }, finished: { pi
     unit: 'mm',
     reason:
       doubt?.reason ??
-      say`The tip of the back fork is sewn on again by a seam ${mm(long)} long, along the grain, between the legs, where nobody looks.`,
+      say`The tip of the back fork is sewn on again by a seam ${mm(long)} long, along the grain, between the legs, where it is hardly seen.`,
     remedy: doubt?.remedy ?? UNSAID,
     ...withFix(doubt && fixWholeFork()),
   };

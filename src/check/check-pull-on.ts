@@ -39,7 +39,7 @@ export function checkPullOn({ body, cloth, leg, joined, choices, finished, openi
   const spread = leg.spread + (SLANT * Math.max(0, needed - most)) / 2;
   return {
     id: 'pull-on',
-    name: say`It pulls on`,
+    name: say`It can be pulled on`,
     verdict: good ? 'good' : 'wrong',
     measured: opening,
     wanted: needed,

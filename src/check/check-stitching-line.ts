@@ -18,7 +18,7 @@ export function checkStitchingLine({ finished }: Subject): Check {
   const good = crossings === 0 && within;
   return {
     id: 'stitching-line',
-    name: say`Stitching line within`,
+    name: say`Stitching line inside the cut line`,
     verdict: good ? 'good' : 'wrong',
     measured: crossings > 0 ? crossings : within ? 0 : 1,
     wanted: 0,
@@ -32,7 +32,7 @@ export function checkStitchingLine({ finished }: Subject): Check {
     remedy: good
       ? UNSAID
       : crossings > 0
-        ? say`Take back the last change of the leg’s shape, length or hem: its edges run into each other.`
+        ? say`Undo the last change of the leg’s shape, length or hem: its edges run into each other.`
         : say`Use wider seam allowances, or a plainer hem or waist.`,
   };
 }

@@ -2,7 +2,7 @@ import { LEAST_BACK_RAISE, TILT } from '../block';
 import { fullestGirth } from '../body';
 import type { Mm } from '../length';
 import { pathEnd, pathStart, TOLERANCE } from '../plane';
-import { mm, type Phrase, say, UNSAID } from '../words';
+import { inTurn, mm, type Phrase, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 import { fixSittingPullTo, withFix } from './fixes';
 import { drawnCurves, smallBody } from './measuring';
@@ -40,7 +40,7 @@ export function checkTilt(subject: Subject): Check {
     wanted: ofSide ? least : wanted,
     tolerance: 0,
     unit: 'mm',
-    reason: say`Centre back stands ${over(tilt)} centre front and ${over(raise)} the side; ${mm(wanted)} above the front and ${mm(least)} above the side are wanted${tilt < WANTED.usual * k ? by : UNSAID}.`,
+    reason: inTurn([overFront(tilt, wanted, tilt < WANTED.usual * k ? by : UNSAID), overSide(raise, least)]),
     remedy: good
       ? UNSAID
       : say`Raise the centre back waist by ${mm(missing)}, as for a pair that pulls down when sitting.`,
@@ -65,4 +65,12 @@ function waistLevels({ finished: { sewn }, leg, choices }: Subject): { readonly 
   return { tilt: front.y - back.y, raise: -back.y - moved };
 }
 
-const over = (by: Mm): Phrase => (by < 0 ? say`${mm(-by)} below` : say`${mm(by)} above`);
+const overFront = (tilt: Mm, wanted: Mm, by: Phrase): Phrase =>
+  tilt < 0
+    ? say`Centre back stands ${mm(-tilt)} below centre front; ${mm(wanted)} above it is wanted${by}.`
+    : say`Centre back stands ${mm(tilt)} above centre front; ${mm(wanted)} is wanted${by}.`;
+
+const overSide = (raise: Mm, least: Mm): Phrase =>
+  raise < 0
+    ? say`It stands ${mm(-raise)} below the side; at least ${mm(least)} above it is wanted.`
+    : say`It stands ${mm(raise)} above the side; at least ${mm(least)} is wanted.`;

@@ -11,7 +11,7 @@ export function checkTracedParts({ traced, blocks: { extensionFront, extensionBa
   const good = farther > -TOLERANCE;
   return {
     id: 'traced-parts',
-    name: say`Front and back are what they are called`,
+    name: say`Front and back not swapped`,
     verdict: good ? 'good' : 'wrong',
     measured: farther,
     wanted: Math.max(0, farther),
@@ -22,6 +22,6 @@ export function checkTracedParts({ traced, blocks: { extensionFront, extensionBa
       : say`Beyond the centre, the crotch reaches ${mm(extensionFront)} in front and only ${mm(extensionBack)} behind; in trousers it reaches farther behind.`,
     remedy: good
       ? UNSAID
-      : say`Were front and back switched? Call the lines of the front back-… and those of the back front-….`,
+      : say`Were front and back swapped? Call the lines of the front back-… and those of the back front-….`,
   };
 }

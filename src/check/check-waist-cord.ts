@@ -26,7 +26,7 @@ export function checkWaistCord({ body, ageYears, opening, cordLength }: Subject)
     tolerance: 0,
     unit: 'mm',
     reason: inTurn([
-      say`On a child’s clothes each end of a cord hangs free by ${mm(CORD_ENDS.widest)} at most with the waist at its widest, and by ${mm(CORD_ENDS.gathered)} drawn in; here it is ${mm(widest)} and ${mm(gathered)}.`,
+      say`On a child’s clothes each end of a cord may hang free by at most ${mm(CORD_ENDS.widest)} with the waist at its widest, and by ${mm(CORD_ENDS.gathered)} drawn in; here it is ${mm(widest)} and ${mm(gathered)}.`,
       young && !long ? say`Under seven years the rules are stricter.` : UNSAID,
     ]),
     remedy: long

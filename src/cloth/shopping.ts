@@ -55,7 +55,7 @@ const item = (id: string, name: Phrase, howMuch: Phrase, note: Phrase = UNSAID):
 function cloths({ plan, cloth }: ShoppingQuestion): readonly ShoppingItem[] {
   const others = { contrast: say`Contrasting cloth`, knit: say`Knit for the band`, rib: say`Rib for the cuffs` };
   const wash = cloth.washFirst
-    ? say`Wash and dry it before it is cut; what that takes is counted.`
+    ? say`Wash and dry it before it is cut; its shrinkage is counted in.`
     : say`Not washed first: the pieces are drawn larger instead.`;
   return [
     item('cloth', cloth.kind === 'knit' ? say`Knit cloth` : say`Woven cloth`, toBuy(plan.answer), wash),
@@ -77,7 +77,7 @@ const rowsOf = (count: number, length: Mm): Phrase =>
     : say`${amount(count * length)}: cut ${number(count)} × ${mm(length)}`;
 
 function elastics({ notions, waist, hem }: ShoppingQuestion): readonly ShoppingItem[] {
-  const try1 = say`Try it round the body before it is sewn: it must not press.`;
+  const try1 = say`Try it round the body before it is sewn: it must not dig in.`;
   return [
     ...(notions.elasticLength === undefined
       ? []
@@ -136,7 +136,7 @@ function sewing({ cloth, seams, nightwearLabel }: ShoppingQuestion): readonly Sh
       reels === 1
         ? say`${number(1)} reel of ${number(REEL / 1000)} m`
         : say`${number(reels)} reels of ${number(REEL / 1000)} m`,
-      say`Some ${number(Math.ceil(thread / 1000))} m: ${number(THREAD_OF_SEAM)} times the seams, sewn and finished. A serger takes its own cones.`,
+      say`About ${number(Math.ceil(thread / 1000))} m: ${number(THREAD_OF_SEAM)} times the seams, sewn and finished. A serger takes its own cones.`,
     ),
     item(
       'needle',
@@ -144,7 +144,7 @@ function sewing({ cloth, seams, nightwearLabel }: ShoppingQuestion): readonly Sh
       NEEDLES[cloth.kind],
       inTurn([
         say`A new one; keep it and pins away from children.`,
-        cloth.kind === 'knit' ? say`For what is seen a ${TWIN_NEEDLE}, if your machine takes one.` : UNSAID,
+        cloth.kind === 'knit' ? say`For stitching that shows: a ${TWIN_NEEDLE}, if your machine takes one.` : UNSAID,
       ]),
     ),
     ...(nightwearLabel
@@ -153,7 +153,7 @@ function sewing({ cloth, seams, nightwearLabel }: ShoppingQuestion): readonly Sh
             'nightwear-label',
             say`Label for nightwear`,
             say`1`,
-            say`Where nightwear for children is sold, rules ask for one; the cloth’s own label and the rules of where you live decide.`,
+            say`Where nightwear for children is sold, rules ask for one; the cloth’s own label and the rules where you live decide.`,
           ),
         ]
       : []),

@@ -96,11 +96,11 @@ function repeatSteps({ repeat, repeatAcross }: LayCloth, layout: Lay['layout']):
       ? UNSAID
       : layout === 'foldedLengthwise'
         ? say`The fold lies on the middle of a stripe or between two, so that stripes mirror about centre front and back: a quarter of a repeat of ${mm(repeatAcross)} is kept free for it.`
-        : say`The side lines of both legs lie on the same place of the stripe, so that stripes mirror about centre front and back: room of half a repeat of ${mm(repeatAcross)} is kept free for it.`;
+        : say`The side lines of both legs lie on the same place of the stripe, so that stripes mirror about centre front and back: half a repeat of ${mm(repeatAcross)} is kept free for it.`;
   const along =
     repeat === 0
       ? UNSAID
-      : say`The hems lie on the same place of the check, so that checks meet up both inseams and at the centres from the hem: one repeat of ${mm(repeat)} more is bought, to begin where it wants.`;
+      : say`The hems lie on the same place of the check, so that checks meet up both inseams and at the centres from the hem: one repeat of ${mm(repeat)} more is bought, so that you can choose where it begins.`;
   const sentence = inTurn([across, along]);
   return isSaid(sentence) ? [step('repeat', sentence, UNSAID, [])] : [];
 }

@@ -55,7 +55,7 @@ export function parseArguments(given: readonly string[]): ParsedArguments {
     problems.push(words`project: ${quoted(again)}: named twice`);
   if ((table || emptyTable) && others[0] !== undefined)
     problems.push(words`project: ${quoted(others[0])}: a class has one project; its bodies stand in the table`);
-  if (table && blocks) problems.push(words`${BLOCKS}: blocks that were brought along fit one body, no class`);
+  if (table && blocks) problems.push(words`${BLOCKS}: blocks that were brought along fit one body, not a class`);
   if (table && emptyTable) problems.push(words`${EMPTY_TABLE}: a table is written or read, not both at once`);
   if (emptyTable && (asked || blocks))
     problems.push(words`${EMPTY_TABLE}: nothing else is written; leave out ${FILES} and ${BLOCKS}`);

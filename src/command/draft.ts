@@ -27,7 +27,7 @@ stopOnSignals(process, () => {
 // Who reads only the first line, as `head -1` does, has all the files none the less.
 process.stdout.on('error', ({ code }: NodeJS.ErrnoException) => {
   if (code !== 'EPIPE')
-    complain(words`standard output: can't be written to (${own(`${code}`)}); the files are written all the same`);
+    complain(words`standard output: can’t be written to (${own(`${code}`)}); the files are written all the same`);
 });
 process.stderr.on('error', () => {});
 

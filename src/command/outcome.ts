@@ -68,6 +68,6 @@ export function faultSentence(error: unknown): string {
   const where = places.length > 0 ? ` (${places.join(' < ')})` : '';
   const what = message.trim().replace(/\s*\n\s*/g, ' ');
   return spelledOut(
-    words`program: a fault of Legwork, not of your files; nothing was written. Please report it with the project file: ${own(what + where)}`,
+    words`program: an error in Legwork, not in your files; nothing was written. Please report it with the project file: ${own(what + where)}`,
   );
 }

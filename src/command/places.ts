@@ -35,8 +35,8 @@ export const unchanged = (folder: string, name: string, reason: Phrase): NotWrit
   new NotWritten(
     folder,
     name === ''
-      ? say`can't be written to: ${reason}; nothing was changed.`
-      : say`${own(name)} can't be written to: ${reason}; nothing was changed.`,
+      ? say`can’t be written to: ${reason}; nothing was changed.`
+      : say`${own(name)} can’t be written to: ${reason}; nothing was changed.`,
   );
 
 /**
@@ -50,7 +50,7 @@ export function makeFolders(disk: Disk, folder: string, made: string[]): void {
   for (let at = resolve(folder); ; at = dirname(at)) {
     const there = disk.statSync(at, { throwIfNoEntry: false });
     if (there?.isDirectory()) break;
-    if (there) throw new NotWritten(folder, say`can't be written to: there is a file of that name; name a folder.`);
+    if (there) throw new NotWritten(folder, say`can’t be written to: there is a file of that name; name a folder.`);
     missing.unshift(at);
     if (at === dirname(at)) break;
   }
@@ -69,7 +69,7 @@ export function isThere(disk: Disk, { folder, inputs, keepsFiles }: Place, name:
   const refused = (reason: Phrase) => unchanged(folder, name, reason);
   if (there.isDirectory()) throw refused(say`there is a folder of that name`);
   if (there.isSymbolicLink()) throw refused(say`there is a link of that name`);
-  if (!there.isFile()) throw refused(say`what has that name is no plain file`);
+  if (!there.isFile()) throw refused(say`what has that name isn’t a plain file`);
   if ((there.mode & 0o222n) === 0n) throw refused(say`a file of that name may only be read`);
   if (keepsFiles) throw refused(say`it is there already, and may have been filled in; choose another folder`);
   for (const input of inputs) {

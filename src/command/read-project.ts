@@ -62,7 +62,7 @@ export async function readBytes(path: string): Promise<Result<Uint8Array>> {
 async function plainFileBytes(path: string, file: FileHandle): Promise<Result<Uint8Array>> {
   const before = await file.stat();
   if (before.isDirectory()) return refused(path, say`is a folder, not a file.`);
-  if (!before.isFile()) return refused(path, say`is no plain file; name one, or give a project through - instead.`);
+  if (!before.isFile()) return refused(path, say`isn’t a plain file; name one, or give a project through - instead.`);
   if (before.size > LARGEST_FILE) return refused(path, tooLarge(before.size));
   const read = await gathered(path, file.createReadStream({ autoClose: false }));
   const after = await file.stat();
@@ -105,5 +105,5 @@ function unread(path: string, error: unknown): Refused {
   if ((error as NodeJS.ErrnoException).code === 'ENOENT') return refused(path, say`there is no such file.`);
   const reason = systemReason(error);
   if (reason === undefined) throw error;
-  return refused(path, say`can't be read: ${reason}.`);
+  return refused(path, say`can’t be read: ${reason}.`);
 }

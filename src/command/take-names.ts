@@ -37,12 +37,12 @@ export function takeNames(disk: Disk, folder: string, begun: readonly Begun[], a
       if (kept.length > 0)
         throw new NotWritten(
           folder,
-          say`${own(name)} can't be written to: ${reason}; not all could be put back: ${inRow(kept)}; move these before the next run.`,
+          say`${own(name)} can’t be written to: ${reason}; not all could be put back: ${inRow(kept)}; move these before the next run.`,
         );
       if (i === 0) throw unchanged(folder, name, reason);
       throw new NotWritten(
         folder,
-        say`${own(name)} can't be written to: ${reason}; what had been renamed was put back, nothing is changed.`,
+        say`${own(name)} can’t be written to: ${reason}; what had been renamed was put back, nothing is changed.`,
       );
     }
   }

@@ -14,7 +14,7 @@ export function usage(): readonly string[] {
     ['--out', words`the folder to write to; it is made if it is missing`],
     [
       '--files',
-      words`which files, with commas between them (all where it is left out);\n${own('samples')} draws all projects at a quarter, several to a page, ${own('nested')} draws them on one\ndrawing, ${own('zip')} packs everything in one file`,
+      words`which files, with commas between them (all, if left out);\n${own('samples')} draws all projects at a quarter, several to a page, ${own('nested')} draws them on one\ndrawing, ${own('zip')} packs everything in one file`,
     ],
     [
       '--blocks',
@@ -22,12 +22,12 @@ export function usage(): readonly string[] {
     ],
     [
       '--class',
-      words`a table of bodies, one a row, each drafted with the project's choices: a folder for each\nwith the files asked for (${own(CLASS_KINDS.join(','))} where that is left out) and a\nsummary, in one ZIP; a row that can't be drafted is told, and the rest is made`,
+      words`a table of bodies, one a row, each drafted with the project’s choices: a folder for each\nwith the files asked for (${own(CLASS_KINDS.join(','))} where that is left out) and a\nsummary, in one ZIP; a row that can’t be drafted is told, and the rest is made`,
     ],
-    ['--empty-table', words`write such a table to fill in, in the project's units`],
+    ['--empty-table', words`write such a table to fill in, in the project’s units`],
     [
       '--strict',
-      words`exit with 1 if a check says wrong, or a row of a class can't be drafted; the files are\nwritten all the same`,
+      words`exit with 1 if a check says wrong, or a row of a class can’t be drafted; the files are\nwritten all the same`,
     ],
     ['--help', words`these lines`],
     ['--', words`what follows is project files, also where a name begins with a hyphen`],

@@ -176,7 +176,7 @@ function stretchAbove(inseam: readonly Curve[], on: Point, way: Point): readonly
 }
 
 function tooDeep({ depth, beyond, chosen }: HemPlan): Problem {
-  const phrase = say`its turning of ${mm(depth + beyond)} is longer than this leg's inseam; a longer leg or a narrower hem would do.`;
+  const phrase = say`its turning of ${mm(depth + beyond)} is longer than this leg’s inseam; a longer leg or a narrower hem would do.`;
   return { field: `hem.${chosen.key}`, value: chosen.value, phrase };
 }
 

@@ -73,7 +73,7 @@ export function edgesWorking(
     step(
       'allowances',
       [
-        say`The cut line runs parallel to the stitching line: ${mm(allowances.inseam)} at the inseams, ${mm(allowances.crotch)} at the crotch seam. At the crotch point both go on straight until they meet; at folds they mirror; raw edges carry none.`,
+        say`The cut line runs parallel to the stitching line: ${mm(allowances.inseam)} at the inseams, ${mm(allowances.crotch)} at the crotch seam. At the crotch point both go on straight until they meet; at folds they mirror; raw edges have none.`,
         UNSAID,
       ],
       piece.cutLine,
@@ -171,7 +171,7 @@ function hemTold({ hemPlan }: FinishedLeg, { hem }: EdgeChoices, notions: Notion
       ];
     case 'ribCuff':
       return [
-        say`A cuff of rib, ${mm(hem.bandHeight)} high, is sewn to the leg, which ends that much higher; what it is drawn over passes its stretch.`,
+        say`A cuff of rib, ${mm(hem.bandHeight)} high, is sewn to the leg, which ends that much higher; it stretches enough to be pulled on.`,
         say`the larger of the leg where it ends + ${mm(LIMB_ROOM)} and the fullest of foot and calf below ÷ (1 + ${number(USABLE_STRETCH)} × ${number(hem.ribStretch)})`,
       ];
     case 'facedHem':

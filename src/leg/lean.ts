@@ -37,7 +37,7 @@ const EXACT = 1e-5;
  * @param joined the joined and spread blocks
  * @param raiseWaist how far the waist edge is raised
  * @param lean the lean that is wanted, mm
- * @returns 0 as the block leans … 1 upright; the nearer end where the lean can't be had
+ * @returns 0 as on the block … 1 upright; the nearer end where the lean can't be had
  */
 export function straighteningFor(joined: JoinedBlocks, raiseWaist: Mm, lean: Mm): number {
   const { asBlock, upright } = leanRange(joined, raiseWaist);

@@ -217,7 +217,7 @@ function refuseHem(lying: readonly JoinedBlocks[], choices: LegChoices): void {
   if (!(shape.hemGirth < least || shape.hemGirth > most)) return;
   const phrase =
     least > most
-      ? say`at this length no hem does for both legs; a longer leg would do.`
+      ? say`at this length no hem fits both legs; on a longer leg one would.`
       : say`at this length the hem of this leg can be ${mm(least)} to ${mm(most)} round.`;
   throw new Refusal([{ field: 'leg.shape.hemGirth', value: shape.hemGirth, phrase }]);
 }

@@ -43,7 +43,7 @@ export function sideWorking(side: Side, more: SideDifferences, { before, after }
     more.fullerHip > 0 &&
       step(
         'fullerHip',
-        say`The ${SIDE_NAMES[side]} hip is fuller by ${mm(more.fullerHip)}: this leg is spread by so much more parallel to the grain, half in front and half behind.`,
+        say`The ${SIDE_NAMES[side]} hip is fuller by ${mm(more.fullerHip)}: this leg is spread by that much more, parallel to the grain, half in front and half behind.`,
         centreLines,
       ),
     more.fullerSeat > 0 &&
@@ -55,7 +55,7 @@ export function sideWorking(side: Side, more: SideDifferences, { before, after }
     more.higherHip > 0 &&
       step(
         'higherHip',
-        say`The ${SIDE_NAMES[side]} hip is higher by ${mm(more.higherHip)}: the waist edge of this leg lies so much higher over the side, and as before at both centres, in one smooth line.`,
+        say`The ${SIDE_NAMES[side]} hip is higher by ${mm(more.higherHip)}: the waist edge of this leg lies that much higher over the side, and as before at both centres, in one smooth line.`,
         [{ name: 'waist edge', curves: after.waistEdge }],
       ),
     more.longerLeg > 0 &&

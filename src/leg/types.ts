@@ -37,7 +37,7 @@ export interface Leg {
   /** Undefined where the leg ends above the knee. */
   readonly kneeLevel: Mm | undefined;
   readonly spread: Mm;
-  /** 0 as the block leans … 1 upright. */
+  /** 0 as on the block … 1 upright. */
   readonly straighten: number;
   readonly straightenAutomatic: boolean;
   readonly gapAtWaist: Mm;

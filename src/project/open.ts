@@ -48,18 +48,18 @@ export function readProject(text: string, seen?: JsonOutline): Result<ReadProjec
   const outline = seen ?? jsonOutline(unmarked(text));
   if (outline.beyond === 'depth')
     return refused(
-      fileProblem(undefined, say`is no project file: it is nested more than ${number(DEEPEST, 0)} levels deep.`),
+      fileProblem(undefined, say`isn’t a project file: it is nested more than ${number(DEEPEST, 0)} levels deep.`),
     );
   if (outline.beyond === 'values')
     return refused(
-      fileProblem(undefined, say`is no project file: it holds more than ${number(MOST_VALUES, 0)} values.`),
+      fileProblem(undefined, say`isn’t a project file: it holds more than ${number(MOST_VALUES, 0)} values.`),
     );
   const parsed = parsedJson(unmarked(text));
   if (parsed === undefined)
-    return refused(fileProblem(text.slice(0, 40), say`is no project file: it can't be read as JSON.`));
+    return refused(fileProblem(text.slice(0, 40), say`isn’t a project file: it can’t be read as JSON.`));
   const raw = parsed.value;
   if (typeof raw !== 'object' || raw === null || Array.isArray(raw))
-    return refused(fileProblem(raw, say`is no project file: it must be one object in braces.`));
+    return refused(fileProblem(raw, say`isn’t a project file: it must be one object in braces.`));
   const { format, version } = raw as { format?: unknown; version?: unknown };
   if (format !== 'legwork-project')
     return refused({

@@ -25,7 +25,7 @@ export function plainData(raw: RawProject): PlainData {
     const kept = entries.flatMap(([key, value]): [string, unknown][] => {
       const own = [...path, key];
       if (NO_NAMES.has(key)) {
-        problems.push(problem(own, value, say`is a name that can't be used in a file.`));
+        problems.push(problem(own, value, say`is a name that can’t be used in a file.`));
         return [];
       }
       const after = valueAfter(value, own);

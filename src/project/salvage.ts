@@ -106,7 +106,7 @@ const wholeOf = (project: object, field: string): Problem => ({
   value: valueAt(project, field),
   phrase:
     field === 'block'
-      ? say`the blocks that were brought can't be used without that; blocks drafted from the measurements take their place.`
+      ? say`the blocks that were brought can’t be used without that; blocks drafted from the measurements take their place.`
       : say`is left out as a whole because of that; the usual choice takes its place.`,
 });
 

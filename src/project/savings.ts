@@ -112,7 +112,7 @@ function otherWidth(draft: Draft): ClothSaving | undefined {
   const { width } = answer.lay;
   return saving(draft, answer, {
     id: 'other-width',
-    fix: { label: say`Take a cloth ${mm(width)} wide`, changes: [{ path: 'cloth.width', value: width }] },
+    fix: { label: say`Use a cloth ${mm(width)} wide`, changes: [{ path: 'cloth.width', value: width }] },
     asks: say`A wider cloth costs more by the length.`,
   });
 }
@@ -134,7 +134,7 @@ function shortestLay(draft: Draft): ClothSaving | undefined {
   if (cloth.layout === 'best') return undefined;
   return saving(draft, clothPlan(draft.pieces, { ...cloth, layout: 'best' }).answer, {
     id: 'shortest-lay',
-    fix: { label: say`Lay it as takes least`, changes: [{ path: 'cloth.layout', value: 'best' }] },
+    fix: { label: say`Lay it the way that takes least cloth`, changes: [{ path: 'cloth.layout', value: 'best' }] },
     asks: UNSAID,
   });
 }

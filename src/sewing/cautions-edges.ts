@@ -36,8 +36,8 @@ function waistCord({ words, young, field }: Wearer, ends: Mm, gathered: Mm): Cau
     title: say`Waist cord`,
     sentence: inTurn([
       long
-        ? say`For ${words}: each end may hang free by ${mm(CORD_ENDS.widest)} at most with the waist at its widest, and by ${mm(CORD_ENDS.gathered)} gathered; here it is ${mm(ends)} and ${mm(gathered)}, too long: shorten the cord, or choose elastic.`
-        : say`For ${words}: each end may hang free by ${mm(CORD_ENDS.widest)} at most with the waist at its widest, and by ${mm(CORD_ENDS.gathered)} gathered; here it is ${mm(ends)} and ${mm(gathered)}, within that.`,
+        ? say`For ${words}: each end may hang free by ${mm(CORD_ENDS.widest)} with the waist at its widest, and by ${mm(CORD_ENDS.gathered)} gathered; here it is ${mm(ends)} and ${mm(gathered)}, too long: shorten the cord, or choose elastic.`
+        : say`For ${words}: each end may hang free by ${mm(CORD_ENDS.widest)} with the waist at its widest, and by ${mm(CORD_ENDS.gathered)} gathered; here it is ${mm(ends)} and ${mm(gathered)}, within that.`,
       say`No knots or toggles, no cord at the back; tack it midway.`,
       young ? say`Under seven years the rule is stricter: elastic is the better choice.` : UNSAID,
     ]),

@@ -27,7 +27,7 @@ export const cautions = (choices: CautionChoices, measures: CautionMeasures): re
 ];
 
 /** What stands once under all cautions. */
-export const CAUTIONS_NOTE: Phrase = say`Local rules and the cloth’s own label stand above this tool; it certifies nothing.`;
+export const CAUTIONS_NOTE: Phrase = say`Local rules and the cloth’s own label come before anything said here; Legwork certifies nothing.`;
 
 /** A caution's source in words, with how sure it is: “16 CFR 1615, 1615.1(c), read”. */
 export function cautionSource({ source: { document, clause, sure } }: Caution): Phrase {

@@ -5,7 +5,7 @@ import { lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceOfKind } from './garment';
 import { makeStep } from './make-step';
 import type { SewingStep } from './step';
-import { practice } from './stitches';
+import { setting } from './stitches';
 import { PER_METRE, timeOf } from './time';
 
 /** An edge so much longer than its ring is eased in without gathers. @source practice */
@@ -37,7 +37,7 @@ export function gatheredTo(g: Garment, at: 'waist' | 'hem'): Mm | undefined {
   return fullness && fullness.edge > EASED * fullness.reach ? fullness.reach : undefined;
 }
 
-const LONG_STITCH = practice(say`Stitch`, say`straight, 4 to 5 mm long, upper tension loosened`);
+const LONG_STITCH = setting(say`Stitch`, say`straight, 4 to 5 mm long, upper tension loosened`);
 
 /** Gathers for an edge that is longer than its ring can be stretched; none where stretching is enough. */
 export function gatherSteps(g: Garment, at: 'waist' | 'hem'): readonly SewingStep[] {
@@ -55,7 +55,7 @@ export function gatherSteps(g: Garment, at: 'waist' | 'hem'): readonly SewingSte
       tasks: [
         say`Mark ${edge} in quarters.`,
         say`Sew two rows of long stitches all round inside the allowance, one close to the stitching line. Leave long threads at both ends.`,
-        say`Draw both under threads together until ${edge} is ${mm(to)} round, knot them, and share the gathers out from quarter to quarter.`,
+        say`Pull both bobbin threads together until ${edge} is ${mm(to)} round, knot them, and share the gathers out from quarter to quarter.`,
       ],
       why: say`The edge is ${mm(length)} round, and the ${ring} reaches ${mm(to)} when it is stretched as far as a seam should be.`,
       settings: [LONG_STITCH],

@@ -21,11 +21,10 @@ export interface EdgeWork<How extends string> {
   readonly how: How;
 }
 
-/** A setting of the machine, and by whose word. */
+/** A setting of the machine. @source practice */
 export interface Setting {
   readonly name: Phrase;
   readonly value: Phrase;
-  readonly source: Phrase;
 }
 
 /** How long a step takes: a fixed part, and minutes for each metre of sewing. @source practice */

@@ -55,7 +55,7 @@ function pocketSteps(g: Garment): readonly SewingStep[] {
           ]
         : [
             say`Overlock or zigzag the sides and the bottom.`,
-            say`Press ${mm(g.allowances.inseam)} to the wrong side, the bottom first, then the sides. Fold the lower corners so that nothing looks out.`,
+            say`Press ${mm(g.allowances.inseam)} to the wrong side, the bottom first, then the sides. Fold the lower corners so that no raw edge shows.`,
           ],
       settings: edgeStitch(g),
       check: say`The pocket measures ${mm(pocket.width)} by ${mm(pocket.height)}.`,

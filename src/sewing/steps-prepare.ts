@@ -39,7 +39,7 @@ function clothStep({ cloth }: Garment): SewingStep {
     tasks,
     why: cloth.washFirst ? say`Cloth that shrinks after it was sewn takes the ease and the length with it.` : UNSAID,
     check: say`The selvedges lie on each other without a pull, and the ends are square to them.`,
-    care: say`The iron is hot when nobody looks, too: stand it up, and switch it off when you leave.`,
+    care: say`The iron stays hot when you look away: stand it up, and switch it off when you leave.`,
     time: timeOf(30),
     scene: { view: 'cloth' },
   });
@@ -61,7 +61,9 @@ function cutStep(g: Garment): SewingStep {
     title: say`Cut the pieces`,
     tasks: [
       say`Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. Lay it as the lay shows, which stands before these steps. Lay each grainline parallel to the selvedge: both arrowheads equally far from it.`,
-      ...(cloth.oneWay ? [say`This cloth has one way: lay the waists of all pieces towards the same end.`] : []),
+      ...(cloth.oneWay
+        ? [say`This cloth has a nap or a one-way print: lay the waists of all pieces towards the same end.`]
+        : []),
       say`Weigh or pin the paper down and cut on the cut lines: ${inTurn(pieces.map(cutWords), '; ')}.`,
       ...bare.map(
         ({ seam }) =>
@@ -104,8 +106,8 @@ function markStep(g: Garment): SewingStep {
     title: say`Mark the pieces`,
     tasks: [
       notchesTold(notches, tip !== undefined, g.allowances.inseam > 0),
-      say`Mark on the wrong side, with chalk or a pen that goes out again: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of the waist. The quarter lies halfway between the centre seams, whatever the side does.`,
-      ...(opening ? [say`Mark the opening for the cord on the right side, with a pen that goes out again.`] : []),
+      say`Mark on the wrong side, with chalk or a washable pen: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of the waist. The quarter lies halfway between the centre seams, whatever the side does.`,
+      ...(opening ? [say`Mark the opening for the cord on the right side, with a washable pen.`] : []),
       ...(place ? [say`Mark the pocket’s corners with a stitch of thread each, so that both sides show them.`] : []),
       sides
         ? say`Stick a bit of tape on the wrong side of each leg, on the back of it, and write “left, back” or “right, back”: left and right as they are worn.`
@@ -139,7 +141,7 @@ function tryStep(g: Garment): SewingStep {
       cloth.kind === 'knit'
         ? say`Stretched and let go, the seam lies flat again and no thread has broken.`
         : say`The seam lies flat, and the stitch looks the same from both sides.`,
-    care: say`Keep your fingers beside the foot, never before the needle.`,
+    care: say`Keep your fingers beside the foot, never in front of the needle.`,
     time: timeOf(10),
     scene: { view: 'sample' },
   });

@@ -30,18 +30,18 @@ export function seamSewn(
 export function seamTold(g: Garment, allowance: number): readonly Phrase[] {
   if (sergesSeams(g))
     return [
-      say`Serge along the stitching line, ${mm(allowance)} from the edge; the knife takes off what is too much. Take pins out before they reach it.`,
+      say`Serge along the stitching line, ${mm(allowance)} from the edge; the knife trims off the rest. Take pins out before they reach it.`,
     ];
   const serger = g.machine === 'serger';
   if (g.cloth.kind === 'knit')
     return [
       say`Sew ${mm(allowance)} from the edge with a narrow zigzag, which gives with the cloth. Don’t pull: let the machine feed.`,
       serger
-        ? say`Serge both edges together beside the seam, and trim what stands beyond.`
-        : say`Zigzag both edges together beside the seam, and trim what stands beyond.`,
+        ? say`Serge both edges together beside the seam, and trim off what is left outside it.`
+        : say`Zigzag both edges together beside the seam, and trim off what is left outside it.`,
     ];
   return [
-    say`Sew ${mm(allowance)} from the edge; sew back and forth at both ends.`,
+    say`Sew ${mm(allowance)} from the edge; backstitch at both ends.`,
     serger ? say`Serge both edges together.` : say`Zigzag both edges together.`,
   ];
 }
@@ -77,7 +77,7 @@ function inseamStep(g: Garment): SewingStep {
           ]
         : []),
       say`Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: the leg folds near the side line.`,
-      say`The back is wider and higher than the front, and looks out beside and above it: so it should.`,
+      say`The back is wider and higher than the front, and shows beside and above it, as it should.`,
       inseamPinned(notches),
       ...(hemFlat ? [say`At the hem pin fold on fold: the seam goes through the hem, all layers of it.`] : []),
       ...seamTold(g, allowances.inseam),

@@ -69,8 +69,8 @@ function threadStep(g: Garment): SewingStep {
     title: say`Thread the elastic`,
     tasks: [
       rows === 1
-        ? say`Cut the elastic ${mm(length)} long, ${mm(waist.elasticWidth)} wide. Close it with a pin round the waist, ${mm(LAP)} lapped, and shorten it until it holds without pressing.`
-        : say`Cut ${number(rows, 0)} elastics ${mm(length)} long, ${mm(waist.elasticWidth)} wide. Close one with a pin round the waist, ${mm(LAP)} lapped, and shorten it until it holds without pressing.`,
+        ? say`Cut the elastic ${mm(length)} long, ${mm(waist.elasticWidth)} wide. Close it with a pin round the waist, ${mm(LAP)} lapped, and shorten it until it holds without digging in.`
+        : say`Cut ${number(rows, 0)} elastics ${mm(length)} long, ${mm(waist.elasticWidth)} wide. Close one with a pin round the waist, ${mm(LAP)} lapped, and shorten it until it holds without digging in.`,
       say`Mark ${mm(LAP / 2)} from both ends, where they will be lapped, then the middle and both quarters between.`,
       pinPushed(rows, cordAbove),
       say`See that it is not twisted. Lap the ends ${mm(LAP)} and close them with a pin; try the trousers on.`,
@@ -113,7 +113,7 @@ function closeStep(g: Garment): SewingStep {
       say`Sew a loop of tape into the casing at centre back, so that back can be told from front.`,
     ],
     settings: topStitch(g),
-    check: say`The gathers are even, a quarter as full as the next, and the opening is shut.`,
+    check: say`The gathers are even, every quarter equally full, and the opening is shut.`,
     time: timeOf(12),
     scene: { view: 'waist', stage: 'closed' },
   });
@@ -135,7 +135,7 @@ function cordStep(g: Garment): SewingStep {
     why: say`Tacked behind, the cord can’t be pulled out in the wash, nor by a child.`,
     settings: topStitch(g),
     check: say`With the waist at its widest both ends are equally long, and the trousers go over the fullest part.`,
-    care: say`Cords catch on doors and playthings. On a child’s clothes elastic is the better choice; leave no long ends, no knots and no toggles there.`,
+    care: say`Cords catch on doors and toys. On a child’s clothes elastic is the better choice; leave no long ends, no knots and no toggles there.`,
     time: timeOf(8, notions.cordLength ?? 0, PER_METRE.thread),
     scene: { view: 'waist', stage: 'corded' },
   });
@@ -154,8 +154,8 @@ function sewnOnSteps(g: Garment): readonly SewingStep[] {
       title: say`Join and quarter the elastic`,
       tasks: [
         more === 0
-          ? say`Cut the elastic ${mm(length)} long, ${mm(waist.elasticWidth)} wide. Close one with a pin and try it round the waist; shorten it until it holds without pressing.`
-          : say`Cut ${number(waist.rows, 0)} elastics ${mm(length)} long, ${mm(waist.elasticWidth)} wide. Close one with a pin and try it round the waist; shorten it until it holds without pressing.`,
+          ? say`Cut the elastic ${mm(length)} long, ${mm(waist.elasticWidth)} wide. Close one with a pin and try it round the waist; shorten it until it holds without digging in.`
+          : say`Cut ${number(waist.rows, 0)} elastics ${mm(length)} long, ${mm(waist.elasticWidth)} wide. Close one with a pin and try it round the waist; shorten it until it holds without digging in.`,
         say`Lap its ends ${mm(LAP)} and sew a square with a cross in it.`,
         say`Mark its quarters: the lap, the middle, and halfway between.`,
         say`Pin it to the wrong side of the waist’s raw edge: the lap at centre back, the middle at centre front, the quarters at the quarter marks.`,
@@ -178,9 +178,9 @@ function sewnOnSteps(g: Garment): readonly SewingStep[] {
           : say`Zigzag them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Let the needle swing over the raw edge.`,
       ],
       settings: elasticStitch(g),
-      check: say`Let go, the waist draws in evenly, and no raw edge looks out.`,
+      check: say`Released, the waist draws in evenly, and no raw edge shows.`,
       finishes: [{ piece: 'leg', edges: ['waist'], how: 'underElastic' }],
-      care: say`Pull before and behind the foot alike: a needle that is bent breaks.`,
+      care: say`Pull evenly in front of the foot and behind it: a needle that is bent breaks.`,
       time: timeOf(5, waistRound, PER_METRE.elastic),
       scene: { view: 'waist', stage: 'elasticOn' },
     }),

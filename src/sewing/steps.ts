@@ -43,7 +43,7 @@ function lastStep(g: Garment): SewingStep {
     part: 'finish',
     title: say`Look it over and press it`,
     tasks: [
-      say`Cut all threads off, turn the trousers right side out, and count the pins.`,
+      say`Trim all thread ends, turn the trousers right side out, and count the pins.`,
       say`Press both legs, the inseams first, then waist and hems.`,
       ...(g.childsNightwear
         ? [say`Sew in the label that the rules where you live ask for on children’s nightwear.`]
@@ -53,13 +53,13 @@ function lastStep(g: Garment): SewingStep {
     check: g.sides
       ? say`Pull every seam once, gently: none opens. The left leg is on the wearer’s left, and the centre seams stand upright.`
       : say`Pull every seam once, gently: none opens. Both legs are equally long, and the centre seams stand upright.`,
-    care: say`A forgotten pin is found by the skin. Count.`,
+    care: say`A forgotten pin ends up in somebody’s skin: count them.`,
     time: timeOf(15),
     scene: { view: 'finished' },
   });
 }
 
-/** What the whole work takes, minutes: for hands that have done it before, and for a first pair. @source practice */
+/** What the whole work takes, minutes: if you have done it before, and for a first pair. @source practice */
 export function sewingMinutes(steps: readonly SewingStep[]): { readonly usual: number; readonly first: number } {
   const usual = steps.reduce((sum, step) => sum + stepMinutes(step), 0);
   return { usual, first: FIRST_PAIR * usual };

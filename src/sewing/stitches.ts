@@ -3,63 +3,63 @@ import { type Phrase, say } from '../words';
 import type { Garment } from './garment';
 import type { Setting } from './step';
 
-/** Machines count stitches in millimetres, wherever they stand; so these are no lengths of the pattern. */
-export const practice = (name: Phrase, value: Phrase): Setting => ({ name, value, source: say`practice` });
+/** Machines count stitches in millimetres, wherever they stand; so these are no lengths of the pattern. @source practice */
+export const setting = (name: Phrase, value: Phrase): Setting => ({ name, value });
 
 type Wants = Pick<Garment, 'cloth' | 'machine'>;
 
 /** The needle for the cloth. */
-const needle = ({ cloth }: Wants): Setting => practice(say`Needle`, NEEDLES[cloth.kind]);
+const needle = ({ cloth }: Wants): Setting => setting(say`Needle`, NEEDLES[cloth.kind]);
 
 /** How tight the threads are, in words: machines number it each in its own way. */
-const NORMAL = practice(say`Tension`, say`normal, the threads locked inside the cloth`);
-const LOOSER = practice(say`Tension`, say`a little below normal, so that no thread breaks`);
+const NORMAL = setting(say`Tension`, say`normal, the threads locked inside the cloth`);
+const LOOSER = setting(say`Tension`, say`a little below normal, so that no thread breaks`);
 
 /** A seam that bears pull: straight in woven, a narrow zigzag in knit, so that it gives. */
 export function seamStitch(g: Wants): readonly Setting[] {
   if (sergesSeams(g)) {
     return [
-      practice(say`Serger`, say`4 threads, stitch 2.5 mm long, seam 6 mm wide, differential feed 1.3 to 1.5`),
-      practice(say`Needles`, say`${NEEDLES.knit}, both`),
-      practice(say`Tension`, say`balanced, the loopers meeting on the edge`),
+      setting(say`Serger`, say`4 threads, stitch 2.5 mm long, seam 6 mm wide, differential feed 1.3 to 1.5`),
+      setting(say`Needles`, say`${NEEDLES.knit}, both`),
+      setting(say`Tension`, say`balanced, the loopers meeting on the edge`),
     ];
   }
   return g.cloth.kind === 'knit'
-    ? [practice(say`Stitch`, say`narrow zigzag, 2.5 mm long, 0.5 to 1 mm wide`), needle(g), LOOSER]
-    : [practice(say`Stitch`, say`straight, 2.5 mm long`), needle(g), NORMAL];
+    ? [setting(say`Stitch`, say`narrow zigzag, 2.5 mm long, 0.5 to 1 mm wide`), needle(g), LOOSER]
+    : [setting(say`Stitch`, say`straight, 2.5 mm long`), needle(g), NORMAL];
 }
 
 /** How raw edges are overlocked. */
 export function edgeStitch(g: Wants): readonly Setting[] {
   return g.machine === 'serger'
     ? [
-        practice(
+        setting(
           say`Edges`,
           g.cloth.kind === 'knit'
             ? say`serger, 3 threads, stitch 2.5 mm long, differential feed 1.3 to 1.5`
             : say`serger, 3 threads, stitch 2.5 mm long, differential feed 1`,
         ),
       ]
-    : [practice(say`Edges`, say`zigzag, 2 mm long, 5 mm wide, its right swing just over the edge`)];
+    : [setting(say`Edges`, say`zigzag, 2 mm long, 5 mm wide, its right swing just over the edge`)];
 }
 
 /** Stitching that is seen: casings, hems, pockets. */
 export function topStitch(g: Wants): readonly Setting[] {
   return g.cloth.kind === 'knit'
-    ? [practice(say`Stitch`, say`${TWIN_NEEDLE}, 3 mm long; or a zigzag, 2.5 mm long, 2 mm wide`), needle(g), LOOSER]
-    : [practice(say`Stitch`, say`straight, 3 mm long`), needle(g), NORMAL];
+    ? [setting(say`Stitch`, say`${TWIN_NEEDLE}, 3 mm long; or a zigzag, 2.5 mm long, 2 mm wide`), needle(g), LOOSER]
+    : [setting(say`Stitch`, say`straight, 3 mm long`), needle(g), NORMAL];
 }
 
 /** Elastic under a zigzag that stretches with it. */
 export const elasticStitch = (g: Wants): readonly Setting[] => [
-  practice(say`Stitch`, say`zigzag in three steps, or plain zigzag, 3 mm long, 4 mm wide`),
+  setting(say`Stitch`, say`zigzag in three steps, or plain zigzag, 3 mm long, 4 mm wide`),
   needle(g),
   NORMAL,
 ];
 
 /** A buttonhole's own stitch. */
 export const buttonholeStitch = (g: Wants): readonly Setting[] => [
-  practice(say`Stitch`, say`buttonhole, 0.4 mm long; or an eyelet pressed in`),
+  setting(say`Stitch`, say`buttonhole, 0.4 mm long; or an eyelet pressed in`),
   needle(g),
 ];
 

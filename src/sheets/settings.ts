@@ -72,7 +72,7 @@ function paperProblems(settings: PaperSettings, size: PaperSize): readonly Probl
       wrong(
         field,
         side,
-        say`a sheet's side must be between ${mm(SMALLEST_PAGE)} and ${mm(LARGEST_PAGE)}, which is the longest that a PDF page can be`,
+        say`a sheet’s side must be between ${mm(SMALLEST_PAGE)} and ${mm(LARGEST_PAGE)}, which is the longest that a PDF page can be`,
       );
     }
     if (problems.length > 0) return problems;
@@ -94,7 +94,7 @@ function paperProblems(settings: PaperSettings, size: PaperSize): readonly Probl
       wrong(
         field,
         value,
-        say`a printer's correction must be between ${number(1 - WIDEST_CORRECTION)} and ${number(1 + WIDEST_CORRECTION)}; beyond that it is fitting to the page: switch that off and measure again`,
+        say`a printer’s correction must be between ${number(1 - WIDEST_CORRECTION)} and ${number(1 + WIDEST_CORRECTION)}; beyond that it is fitting to the page: switch that off and measure again`,
       );
     }
   }

@@ -33,8 +33,8 @@ test('a class: an empty table, a look through the rows with the bad one named, t
   expect(await readFile(await (await empty).path(), 'utf8')).toContain('# where the tape goes');
 
   await page.getByLabel('Table of bodies').setInputFiles(table('evening.csv', [...rows(2), 'Ben;74;1o2;27;76']));
-  await page.getByText('3 rows: 2 can be drafted, 1 can’t; 1 needs a look.').waitFor();
-  await page.getByText('Hip (cm): "1o2": is no length; write a number such as 102.5 cm.').waitFor();
+  await page.getByText('3 rows: 2 can be drafted, 1 can’t; 1 to look at.').waitFor();
+  await page.getByText('Hip (cm): "1o2": isn’t a length; write a number such as 102.5 cm.').waitFor();
   // On a narrow page the rows need no scrolling sideways.
   await page.setViewportSize({ width: 390, height: 844 });
   const list = page.getByLabel('The rows of the table');
@@ -61,7 +61,7 @@ test('a class: an empty table, a look through the rows with the bad one named, t
     downloads += 1;
   });
   await page.getByLabel('Table of bodies').setInputFiles(table('all.csv', rows(40)));
-  await page.getByText('40 rows: all can be drafted; nobody needs a look.').waitFor();
+  await page.getByText('40 rows: all can be drafted; none to look at.').waitFor();
   await page.getByRole('button', { name: /^Make the set, ZIP/ }).click();
   await page.getByText(/^Learner 2\b/).waitFor({ state: 'attached' });
   await page.getByRole('button', { name: 'close' }).click();

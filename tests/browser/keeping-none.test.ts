@@ -40,7 +40,7 @@ test.each(Object.entries(STORAGES))('where %s everything works, and that is said
   const said = page.getByText('This browser keeps nothing for Legwork');
   await said.first().waitFor();
   const depth = page.getByRole('textbox', { name: 'Hem depth', exact: true });
-  await page.getByRole('button', { name: 'put away' }).click();
+  await page.getByRole('button', { name: 'dismiss' }).click();
   await depth.fill('4.4');
   await page.getByRole('button', { name: /^undo/ }).click();
   await page.getByRole('button', { name: /^redo/ }).click();

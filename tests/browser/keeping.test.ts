@@ -226,11 +226,11 @@ test('a file that needs repair is offered with the list of repairs, and opened o
   const file = { name: 'broken.json', mimeType: 'application/json', buffer };
   await page.getByLabel('Project file').setInputFiles(file);
   const sheet = page.getByRole('dialog', { name: 'This file needs repair' });
-  await sheet.getByText('There stood 9999; 25.4 is used.').waitFor();
+  await sheet.getByText('Was 9999; 25.4 is used.').waitFor();
   await sheet.getByRole('button', { name: 'Leave it' }).click();
   expect(await name(page).inputValue()).toBe('Flannel bottoms, first pair');
   await page.getByLabel('Project file').setInputFiles(file);
-  await sheet.getByRole('button', { name: 'Open it so' }).click();
+  await sheet.getByRole('button', { name: 'Open with these repairs' }).click();
   expect(await name(page).inputValue()).toBe('Broken');
   await page.getByText('Still to be measured.').waitFor();
 });

@@ -78,7 +78,7 @@ test('a fault while a part is drawn leaves the rest as it is; its words say what
     await hem(page).blur();
     await setBroken(page, what);
     await anew(page);
-    await told(page, `${what} can’t be drawn, by a fault in Legwork.`).waitFor();
+    await told(page, `${what} can’t be drawn because of an error in Legwork.`).waitFor();
     for (const other of PARTS) if (other.what !== what) expect(await told(page, other.what).count(), what).toBe(0);
     expect(await page.locator('.bar, .path, .table, .finished').count(), what).toBe(what === 'The page' ? 0 : 3);
     if (what === 'The stations' || what === 'The page') expect(await faultsInBothThemes(page), what).toEqual([]);
@@ -176,7 +176,7 @@ describe('the start', () => {
     await told(page, 'Legwork can’t be started, by a fault in it.').waitFor();
     expect(await hemSaved(page, /^Save “/)).toBe(44);
     expect(JSON.parse(await saved(page, 'Save everything that is kept'))).toHaveProperty('last');
-    await page.getByText('Details of the fault').click();
+    await page.getByText('Details of the error').click();
     expect(await page.locator('pre').textContent()).toContain('the example can not be drafted');
     expect(await faultsInBothThemes(page)).toEqual([]);
     await page.unroute(WORKBENCH);

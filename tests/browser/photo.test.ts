@@ -85,7 +85,7 @@ async function markBlock(page: Page, part: 'front' | 'back'): Promise<void> {
   await along('Waist', 'waist', far);
   await along('Inseam', 'inseam', far);
   await along('Side', 'side', far);
-  for (let i = 0; i < NEARER; i += 1) await button(page, 'Nearer').click();
+  for (let i = 0; i < NEARER; i += 1) await button(page, 'Zoom in').click();
   await along('Crotch curve', 'crotch', click(await onScreen(page, 'floor', NEARER)));
   expect(
     await page
@@ -157,12 +157,12 @@ describe('blocks from a photograph', () => {
 
     await button(page, /^Mark the front/).focus();
     await page.keyboard.press('Enter');
-    await button(page, /^Place it by keys/).focus();
+    await button(page, /^Place it with the keyboard/).focus();
     await page.keyboard.press('Enter');
     const first = button(page, 'Waist at the side');
     await first.waitFor();
     expect(await first.evaluate((element) => element === document.activeElement)).toBe(true);
-    await button(page, /^Place it by keys/).focus();
+    await button(page, /^Place it with the keyboard/).focus();
     await page.keyboard.press('Enter');
     const second = button(page, 'Waist at the centre');
     const before = await second.boundingBox();

@@ -54,7 +54,7 @@ test.each(PEOPLE)('the whole job is done %s, reloaded over, and undone to the st
   await hands.draw(spread, 30, 0);
   expect(await spread.getAttribute('aria-valuetext')).not.toBe(narrow);
   await hands.pick(page.getByRole('radio', { name: 'by hand' }));
-  await hands.slideUp(page.getByRole('slider', { name: 'From as the block leans to upright' }));
+  await hands.slideUp(page.getByRole('slider', { name: 'From the block’s lean to upright' }));
   await page.getByText('Centre back stands upright, centre front stands upright.').first().waitFor();
   await hands.choose(page.getByRole('combobox', { name: 'Length', exact: true }), 'below the knee');
   await hands.choose(page.getByRole('combobox', { name: 'Shape', exact: true }), 'straight');

@@ -152,7 +152,7 @@ describe('the first visit', () => {
   test('has three hints, which never come back', async () => {
     const page = await open('Leg');
     for (const [title, press] of [
-      ['Take hold of a yellow button', 'Next hint'],
+      ['Drag a yellow button', 'Next hint'],
       ['Ask any number', 'Next hint'],
       ['Follow the thread', 'Got it'],
     ] as const) {

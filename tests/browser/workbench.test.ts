@@ -88,7 +88,7 @@ describe('typing', () => {
     await depth.fill('three');
     expect(await depth.getAttribute('aria-invalid')).toBe('true');
     const problem = page.locator('#field-hem-depth-problem');
-    expect(await problem.textContent()).toBe('“three” is no length; write it like 102 cm, 40 1/8 in or 40⅛.');
+    expect(await problem.textContent()).toBe('“three” isn’t a length; write it like 102 cm, 40 1/8 in or 40⅛.');
     expect(await drawing(page).getAttribute('data-stale')).toBe('true');
     expect(await lines(page)).toBe(before);
     await depth.fill('4');
@@ -141,7 +141,7 @@ describe('a check that is not good', () => {
     await field(page, 'Age').fill('6');
     const sleepwear = page.locator('.cautions', { hasText: 'For a child of 6 years' });
     await sleepwear.getByText('KEEP AWAY FROM FIRE').waitFor();
-    await page.getByRole('group', { name: 'Slept in' }).getByRole('radio', { name: 'no' }).check();
+    await page.getByRole('group', { name: 'Worn for sleeping' }).getByRole('radio', { name: 'no' }).check();
     await sleepwear.getByText('loungewear is regarded as sleepwear').waitFor();
     expect(await page.getByText('KEEP AWAY FROM FIRE').count()).toBe(0);
   });

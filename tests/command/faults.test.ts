@@ -99,7 +99,7 @@ describe.each(Object.entries(ORDERS))('%s, on a disk that fails', (what, words) 
         outcomes.add(code);
         if (code === 2) {
           expect([said, complained.length], call).toEqual([[], 1]);
-          expect(complained[0], call).toMatch(/^--out: .*can't be written to: .*(nothing|put back)/);
+          expect(complained[0], call).toMatch(/^--out: .*can’t be written to: .*(nothing|put back)/);
           expect(folderContent(folder), call).toEqual(old);
         } else {
           expect([code, said, complained], call).toEqual([0, names, []]);

@@ -62,7 +62,7 @@ describe('what is no readable file is refused at once, for a project, a drawing 
       throw Object.assign(new Error(), { code: 'EISDIR', syscall: 'read' });
     })();
     expect((await run(['-'], input)).complained).toEqual([
-      'file: "-": can\'t be read: it is a folder, not a file (EISDIR).',
+      'file: "-": can’t be read: it is a folder, not a file (EISDIR).',
     ]);
   });
 });

@@ -50,7 +50,7 @@ describe('--class', () => {
     const { code, said, complained } = await run(...order);
     expect([code, said]).toEqual([0, [join(out(), 'evening.class.zip')]]);
     expect(complained).toEqual([
-      'row 3 (Ben): Hip (cm): "1o2": is no length; write a number such as 102.5 cm.',
+      'row 3 (Ben): Hip (cm): "1o2": isn’t a length; write a number such as 102.5 cm.',
       'row 3 (Ben): Inside leg (cm): missing: Inside leg is needed: from the crotch to the floor, inside of the leg.',
     ]);
     expect(readdirSync(out())).toEqual(['evening.class.zip']);

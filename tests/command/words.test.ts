@@ -49,7 +49,7 @@ describe('a fault of the program', () => {
     const error = new TypeError('x is not\n a function');
     error.stack = 'TypeError: x\n    at f (file:///home/me/legwork/src/plane/area.ts:12:3)\n    at node:internal/x:1:2';
     expect(faultSentence(error)).toBe(
-      'program: a fault of Legwork, not of your files; nothing was written. Please report it with the project file: ' +
+      'program: an error in Legwork, not in your files; nothing was written. Please report it with the project file: ' +
         'x is not a function (src/plane/area.ts:12)',
     );
     expect(faultSentence('odd')).toMatch(/^program: .*: odd/);

@@ -70,7 +70,7 @@ test.each(Object.entries(BEFORE))(
       else {
         failed.add(call);
         expect(said, what).toMatch(
-          /^--out: "[^"]*": (\w\.svg )?can't be written to: [a-z][^;]*\(E\w+\); .*(nothing|put back).*\.$/,
+          /^--out: "[^"]*": (\w\.svg )?can’t be written to: [a-z][^;]*\(E\w+\); .*(nothing|put back).*\.$/,
         );
         expect(folderContent(folder), what).toEqual(before);
       }
@@ -106,7 +106,7 @@ test('a rename that fails midway puts back those before it, and says so', () => 
   let renamed = 0;
   const { disk } = brokenDisk((_, call) => call === 'renameSync' && ++renamed === 3, 'EBUSY');
   expect(sentence(() => writeFiles({ folder: out(), inputs: [], disk }, NEW))).toMatch(
-    /: c\.svg can't be written to: it is in use \(EBUSY\); what had been renamed was put back, nothing is changed\.$/,
+    /: c\.svg can’t be written to: it is in use \(EBUSY\); what had been renamed was put back, nothing is changed\.$/,
   );
   expect(folderContent(folder)).toEqual(before);
 });

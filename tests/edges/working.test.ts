@@ -123,7 +123,7 @@ describe('what is told of the hem', () => {
     [{ finish: 'contrastBand' }, 'A doubled band, 6 cm high, is sewn to the leg, which ends that much higher.', ''],
     [
       { finish: 'ribCuff' },
-      'A cuff of rib, 6 cm high, is sewn to the leg, which ends that much higher; what it is drawn over passes its stretch.',
+      'A cuff of rib, 6 cm high, is sewn to the leg, which ends that much higher; it stretches enough to be pulled on.',
       'the larger of the leg where it ends + 1 cm and the fullest of foot and calf below ÷ (1 + 0.7 × 0.5)',
     ],
     [

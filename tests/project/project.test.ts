@@ -79,9 +79,9 @@ describe('opening a project', () => {
     [
       'broken JSON',
       '{"format": "legwork-pro',
-      'file: "{\\"format\\": \\"legwork-pro": is no project file: it can\'t be read as JSON.',
+      'file: "{\\"format\\": \\"legwork-pro": isn’t a project file: it can’t be read as JSON.',
     ],
-    ['a list', '[]', 'file: []: is no project file: it must be one object in braces.'],
+    ['a list', '[]', 'file: []: isn’t a project file: it must be one object in braces.'],
     [
       'a spread beyond reason',
       file({ leg: { spread: 900 } }),

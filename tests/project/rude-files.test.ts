@@ -125,7 +125,7 @@ it('says what is left out that must be there', () => {
 describe('names and numbers that no project can hold', () => {
   it.each(['__proto__', 'prototype', 'constructor'])('do not vanish without being told: %s', (name) => {
     const text = withText('"cloth": {', `"cloth": { "${name}": { "width": 5 },`);
-    expect(sentences(text)).toEqual([`cloth.${name}: is a name that can't be used in a file.`]);
+    expect(sentences(text)).toEqual([`cloth.${name}: is a name that can’t be used in a file.`]);
     const { repairs, project } = saved(text);
     expect(fields(repairs)).toEqual([`cloth.${name}`]);
     expect(project).toEqual(exampleProject);
@@ -135,7 +135,7 @@ describe('names and numbers that no project can hold', () => {
     const text = withText('"cloth": {', '"notes": [1e999, { "by": "me", "__proto__": 1 }], "cloth": {');
     expect(sentences(text)).toEqual([
       'notes.0: is too large for a number.',
-      "notes.1.__proto__: is a name that can't be used in a file.",
+      'notes.1.__proto__: is a name that can’t be used in a file.',
     ]);
     expect(saved(text).project).toEqual({ ...exampleProject, notes: [null, { by: 'me' }] });
   });
@@ -174,13 +174,13 @@ describe('texts without end', () => {
     const deep = (levels: number) =>
       withText('"cloth": {', `"notes": ${'['.repeat(levels)}${']'.repeat(levels)}, "cloth": {`);
     expect(sentences(deep(49))).toEqual([]);
-    expect(sentences(deep(50))).toEqual(['file: is no project file: it is nested more than 50 levels deep.']);
+    expect(sentences(deep(50))).toEqual(['file: isn’t a project file: it is nested more than 50 levels deep.']);
     expect(salvageProject(deep(500_000)).ok).toBe(false);
   });
 
   it('are refused in one sentence where they hold more values than any project', () => {
     const list = withText('"cloth": {', `"notes": [${'0,'.repeat(200_001)}0], "cloth": {`);
-    expect(sentences(list)).toEqual(['file: is no project file: it holds more than 200000 values.']);
+    expect(sentences(list)).toEqual(['file: isn’t a project file: it holds more than 200000 values.']);
   });
 
   it('are saved at once with as many faults as they can have', { timeout: PATIENCE }, () => {

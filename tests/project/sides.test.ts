@@ -72,7 +72,7 @@ describe('a hem that was chosen for both legs', () => {
 
   it('is refused with a longer leg to help, where no hem does for both', () => {
     const told = printPhrase(toldOf(400, { inseam: 30 }, { left: { fullerHip: 60, fullerSeat: 60 } }), 'cm');
-    expect(told).toBe('at this length no hem does for both legs; a longer leg would do.');
+    expect(told).toBe('at this length no hem fits both legs; on a longer leg one would.');
   });
 });
 

@@ -47,7 +47,7 @@ describe('a length field', () => {
     await user.tab();
     expect(field).toHaveValue('98 or so');
     expect(field).toBeInvalid();
-    expect(field).toHaveAccessibleDescription(/“98 or so” is no length; write it like/);
+    expect(field).toHaveAccessibleDescription(/“98 or so” isn’t a length; write it like/);
   });
 
   it('steps by a millimetre with the arrow keys, by a centimetre with shift', async () => {

@@ -90,7 +90,7 @@ describe('the workbench', () => {
     const file = new File(['{"format":"legwork-project",'], 'half.legwork.json', { type: 'application/json' });
     await userEvent.upload(screen.getByLabelText('Project file'), file);
     expect(await screen.findByRole('alert')).toHaveTextContent(
-      /“half\.legwork\.json” is no project file: .*Nothing here was changed\./,
+      /“half\.legwork\.json” isn’t a project file: .*Nothing here was changed\./,
     );
     expect(drawn()).toBe(before);
   });

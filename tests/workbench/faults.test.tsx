@@ -101,7 +101,7 @@ describe('a fault while a part is drawn', () => {
   it('has details to open and to save, which say what was thrown and nothing of the project', async () => {
     choose(30);
     render(guarded);
-    await userEvent.click(screen.getByText('Details of the fault'));
+    await userEvent.click(screen.getByText('Details of the error'));
     await userEvent.click(screen.getByRole('button', { name: 'save the details' }));
     const text = await (saved[0] as Blob).text();
     expect(text).toContain('The hem');
@@ -211,7 +211,9 @@ describe('a late part', () => {
 
   it('that came, but can’t be drawn, is a fault like any other', async () => {
     place(late(() => Promise.resolve({ default: () => putIn() }), { what: say`The list`, place: 'inside' }));
-    expect(await screen.findByRole('alert')).toHaveTextContent('The list can’t be drawn, by a fault in Legwork.');
+    expect(await screen.findByRole('alert')).toHaveTextContent(
+      'The list can’t be drawn because of an error in Legwork.',
+    );
   });
 
   it('that is worked with is told above the table, and worked with when it came', async () => {

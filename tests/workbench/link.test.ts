@@ -51,7 +51,7 @@ describe('a link', () => {
     ['half of it', '#project=fY9BCsIwEEX'],
     ['bytes that are no text', `#project=${deflateRawSync(Buffer.from([0xff, 0xfe, 0x80])).toString('base64url')}`],
   ])('that is broken is said to be: %s', async (_what, hash) => {
-    expect(await sentenceOf(hash)).toBe('does not hold a whole project: was the address cut?');
+    expect(await sentenceOf(hash)).toBe('is incomplete. Was the link cut off?');
   });
 
   it('that was cut anywhere is said to be broken, never opened in part', async () => {

@@ -18,7 +18,7 @@ describe('a length in a field', () => {
 
   it('says in a sentence what it can not read, and how to write it', () => {
     expect(sentenceOf(length.read('about 40', 'cm'))).toBe(
-      '“about 40” is no length; write it like 102 cm, 40 1/8 in or 40⅛.',
+      '“about 40” isn’t a length; write it like 102 cm, 40 1/8 in or 40⅛.',
     );
   });
 

@@ -28,7 +28,7 @@ export function lengthCell(text: string, unit: ColumnUnit | undefined, units: Un
   const read = bare.ok || long ? bare : parseLength(text, units);
   if (read.ok) return { ok: true, value: read.mm };
   const sample = units === 'inch' ? '40 1/8 in' : '102.5 cm';
-  return bad(say`is no length; write a number such as ${own(sample)}.`);
+  return bad(say`isn’t a length; write a number such as ${own(sample)}.`);
 }
 
 /** A length of the catalogue within its limits; beyond them it is said in which other unit the number would be right. */
@@ -39,7 +39,7 @@ export function measurementCell(
   units: Units,
 ): Cell<number> {
   const measurement = measurements.find((one) => one.key === key);
-  if (!measurement) return bad(say`is no measurement.`);
+  if (!measurement) return bad(say`isn’t a measurement.`);
   if (measurement.unit === 'years') return yearsCell(text, measurement.lowest, measurement.highest);
   const read = lengthCell(text, unit, units);
   if (!read.ok) return read;

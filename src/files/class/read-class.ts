@@ -105,7 +105,7 @@ function strangeHint(strange: readonly string[]): Phrase {
 function designOf(project: Project): { readonly design: Project; readonly leftOut: readonly string[] } {
   const leftOut = [
     ...(project.fit ? [words`corrections after wearing`] : []),
-    ...(project.sides ? [words`what left and right have more`] : []),
+    ...(project.sides ? [words`what left and right differ by`] : []),
     ...(project.waist.elasticLength === 'auto' ? [] : [words`a typed length of elastic`]),
   ];
   return {
@@ -126,7 +126,7 @@ function classRow({ row, cells }: TableRow, heads: readonly TableHead[], design:
   const tooMany = cells.length > heads.length + 1 || (cells[heads.length] ?? '') !== '';
   if (tooMany) {
     // Its cells may have moved: whatever they seem to say would be another column's.
-    const phrase = say`has ${number(cells.length, 0)} cells below ${number(heads.length, 0)} names of columns; a decimal comma must stand in quotation marks, or the cells be parted by semicolons.`;
+    const phrase = say`has ${number(cells.length, 0)} cells below ${number(heads.length, 0)} names of columns; a decimal comma must stand in quotation marks, or the cells must be separated by semicolons.`;
     const value = words`${number(cells.length, 0)} cells`;
     const problem = { field: 'table', place: say`row ${number(row)}`, value, phrase };
     return { row, name, project: { ok: false, problems: [problem] } };

@@ -61,10 +61,10 @@ export function summaryContent(
       made.length === 1 ? words`1 pattern made` : words`${number(made.length)} patterns made`,
       ...(unmade > 0 ? [words`${number(unmade)} not made`] : []),
       look.length === 0
-        ? words`nobody needs a look`
+        ? words`none to look at`
         : look.length === 1
-          ? words`1 needs a look`
-          : words`${number(look.length)} need a look`,
+          ? words`1 to look at`
+          : words`${number(look.length)} to look at`,
     ].join(' · '),
     totals: [
       ...classTotals(members).map(({ kind, width, length, learners }) => {

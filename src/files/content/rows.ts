@@ -56,7 +56,7 @@ const FINISHED: readonly (readonly [keyof Measures, Phrase])[] = [
   ['hemGirthFinished', say`Hem`],
   ['inseamFront', say`Inseam`],
   ['crotchLengthFinished', say`Crotch length`],
-  ['crotchDepthFinished', say`Crotch depth`],
+  ['crotchDepthFinished', say`Finished rise`],
   ['casingHeight', say`Casing above the waist edge`],
 ];
 

@@ -18,7 +18,7 @@ export interface GuideStep {
   readonly title: string;
   readonly tasks: readonly string[];
   readonly why: string;
-  readonly settings: readonly { readonly name: string; readonly value: string; readonly source: string }[];
+  readonly settings: readonly Row[];
   readonly check: string;
   readonly care: string;
   /** E.g. `about 15 min`. */
@@ -68,10 +68,9 @@ export function guideContent(draft: Draft): Guide {
     title: printPhrase(step.title, units),
     tasks: step.tasks.map((phrase) => printPhrase(phrase, units)),
     why: printPhrase(step.why, units),
-    settings: step.settings.map(({ name, value, source }) => ({
+    settings: step.settings.map(({ name, value }) => ({
       name: printPhrase(name, units),
       value: printPhrase(value, units),
-      source: printPhrase(source, units),
     })),
     check: printPhrase(step.check, units),
     care: printPhrase(step.care, units),
@@ -117,18 +116,18 @@ const METRES_IN_A_YARD = (36 * MM_PER_INCH) / 1000;
 function timeWords(step: SewingStep, units: Units): string {
   const { fixedMinutes, metres, minutesPerMetre } = step.time;
   const whole = say`about ${number(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)} min`;
-  if (metres === 0) return words`${whole} (practice)`;
+  if (metres === 0) return said(whole);
   const pace =
     units === 'inch'
       ? say`${number(minutesPerMetre * METRES_IN_A_YARD, 1)} min a yard`
       : say`${number(minutesPerMetre, 0)} min a metre`;
   const fixed = number(fixedMinutes, 0);
-  return printPhrase(say`${whole} (practice: ${pace} for ${mm(1000 * metres)}, and ${fixed} min)`, units);
+  return printPhrase(say`${whole} (${pace} for ${mm(1000 * metres)}, and ${fixed} min)`, units);
 }
 
 function totalWords(steps: readonly SewingStep[]): string {
   const { usual, first } = sewingMinutes(steps);
-  return words`Time: about ${hours(usual)} of work for hands that have done it before, about ${hours(first)} for a first pair. Both are estimates from practice: each step counts so many minutes a metre and a fixed part; nobody timed you.`;
+  return words`Time: about ${hours(usual)} of work if you have done it before, about ${hours(first)} for a first pair. Both are estimates from practice: for each step some minutes per metre sewn, and some that don’t depend on length; nobody timed you. Stitch settings come from practice, too.`;
 }
 
 /** To the quarter of an hour. */

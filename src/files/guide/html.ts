@@ -47,9 +47,7 @@ function partSection({ name, steps }: Guide['parts'][number], guide: Guide): str
 
 function stepArticle(step: GuideStep, { units }: Guide): string {
   const e = escapedText;
-  const settings = step.settings.map(
-    ({ name, value, source }) => `<dt>${e(name)}</dt><dd>${e(value)} <small>(${e(source)})</small></dd>`,
-  );
+  const settings = step.settings.map(({ name, value }) => `<dt>${e(name)}</dt><dd>${e(value)}</dd>`);
   return `<article id="step-${step.number}">
 <figure>${pictureSvg(step.picture, `p${step.number}`, units)}</figure>
 <div><h3>${step.number}. ${e(step.title)}</h3>

@@ -172,9 +172,7 @@ function stepLines(step: GuideStep): readonly TextLine[] {
     line(`${step.number}. ${step.title}`, STEP_PT, 0, INK.cut),
     ...step.tasks.map((task) => line(`• ${task}`, WORDS_PT, 0.8)),
     ...(step.why === '' ? [] : [line(words`Why: ${own(step.why)}`, WORDS_PT, 1.2, INK.quietWords)]),
-    ...step.settings.map(({ name, value, source }, i) =>
-      line(`${name}: ${value} (${source})`, SMALL_PT, i === 0 ? 1.4 : 0.2),
-    ),
+    ...step.settings.map(({ name, value }, i) => line(`${name}: ${value}`, SMALL_PT, i === 0 ? 1.4 : 0.2)),
     line(words`See: ${own(step.check)}`, WORDS_PT, 1.4, INK.sewn),
     ...(step.care === '' ? [] : [line(words`Take care: ${own(step.care)}`, WORDS_PT, 1.2, '#8F322C')]),
     line(step.time, SMALL_PT, 1.2, INK.quietWords),

@@ -138,7 +138,7 @@ export const SINGLE_FILES = [
     kind: 'fit',
     ending: '.fit.pdf',
     name: say`Fit sheet, PDF`,
-    what: say`Body and finished garment side by side on one page, to write on when it is tried on.`,
+    what: say`Body and finished garment side by side on one page, with room for notes at the fitting.`,
     use: 'sewing',
     load: async () => (await import('../fit/pdf')).writeFitPdf,
   },

@@ -94,7 +94,7 @@ function joinSection(draft: Draft): Section {
   const steps = [
     ...trim,
     words`Join the rows first, then the rows to each other.`,
-    ...(controls.length > 0 ? [words`Measure, to prove the joins: ${own(controls.join(', '))}.`] : []),
+    ...(controls.length > 0 ? [words`Measure, to check the joins: ${own(controls.join(', '))}.`] : []),
   ];
   return {
     title: words`Join the sheets`,

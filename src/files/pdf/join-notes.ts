@@ -37,7 +37,7 @@ export function placeJoinNotes(
   const height = em * (ASCENT + DESCENT);
   const covered = plan.overlap >= height + 2 * AWAY;
   const cut = words`cut along this line`;
-  const lay = words`the next sheet lies from this line on`;
+  const lay = words`the next sheet starts at this line`;
   const wanted = [
     { at: joins.left, turn: -90, text: cut },
     { at: joins.right, turn: -90, text: plan.overlap === 0 ? cut : lay },

@@ -66,7 +66,7 @@ export async function svgLines(
     if (lost) throw new Refusal([{ field: plainWords(name), value: element, phrase: lost }]);
     const runs = data.length > LONGEST_PATH ? undefined : runsOf(data, place);
     if (!runs)
-      refuseDrawing(data, say`stands in the ${own(element)} “${own(plainWords(name))}” and can't be read as a path.`);
+      refuseDrawing(data, say`stands in the ${own(element)} “${own(plainWords(name))}” and can’t be read as a path.`);
     return { names, runs };
   });
 }
@@ -135,11 +135,11 @@ function opened(tag: SaxesTagNS, own: Attributes, round: Open | undefined): Open
     (moves ? byStyle(moves) : undefined) ??
     (pivoted ? byStyle(`transform-origin: ${pivoted.slice(0, LONGEST_NAME)}`) : undefined) ??
     (round && tag.local === 'svg' && !inner
-      ? say`lies in a drawing within the drawing whose size isn't written in plain numbers.`
+      ? say`lies in a drawing within the drawing whose size isn’t written in plain numbers.`
       : undefined) ??
-    (tag.local === 'use' ? say`is drawn by reference (use), which isn't read; draw the line itself.` : undefined) ??
+    (tag.local === 'use' ? say`is drawn by reference (use), which isn’t read; draw the line itself.` : undefined) ??
     (tag.local === 'line' && ENDS.some((end) => userLength(own[end]) === undefined)
-      ? say`has an end that isn't written in plain numbers.`
+      ? say`has an end that isn’t written in plain numbers.`
       : undefined);
   return {
     element: ours ? tag.local : '',
@@ -154,7 +154,7 @@ function opened(tag: SaxesTagNS, own: Attributes, round: Open | undefined): Open
 }
 
 const byStyle = (how: string): Phrase =>
-  say`is moved by its style (${own(plainWords(how))}), which isn't read; move it by the attribute “transform” alone.`;
+  say`is moved by its style (${own(plainWords(how))}), which isn’t read; move it by the attribute “transform” alone.`;
 
 /** The lines with what the drawing's style sheets do to them and to the groups round them. */
 function styled(found: readonly Found[], css: string): readonly Found[] {

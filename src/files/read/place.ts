@@ -24,7 +24,7 @@ export function refuseDrawing(value: unknown, phrase: Phrase): never {
 export function turnOf(transform: string | undefined): Matrix {
   if (transform === undefined || transform.trim() === '') return translate(0, 0);
   const turn = transform.length > LONGEST_TRANSFORM ? undefined : matrixOf(transform);
-  return turn ?? refuseDrawing(transform, say`can't be read as a transform.`);
+  return turn ?? refuseDrawing(transform, say`can’t be read as a transform.`);
 }
 
 function matrixOf(transform: string): Matrix | undefined {

@@ -30,7 +30,7 @@ const sideFields = (hip: Phrase, seat: Phrase, higher: Phrase, leg: Phrase) => (
  * this list. Measurements have a catalogue of their own (`body`).
  */
 export const FIELDS = {
-  use: { forSleeping: yesOrNo(say`Slept in`, false) },
+  use: { forSleeping: yesOrNo(say`Worn for sleeping`, false) },
   /** Of a block that is drafted; one that is brought has lines of its own. */
   block: {
     source: oneOf(say`Blocks`, ['drafted', 'traced'], 'drafted'),

@@ -9,7 +9,7 @@ export const check = {
   'A pyjama leg slants less where the crotch meets it.': 'trade',
   'Allow more for the turn of the cloth, {0} at least.': 'trade', // {0} mm(ENOUGH_TURN)
   'Allow {0} for the turn of the cloth': 'trade', // {0} mm(value)
-  'Allowances uniform': 'ours: a check, said in words of the trade',
+  'Allowances even': 'trade',
   'At each hem of a child’s trousers two ends of a cord would hang out; none may (EN 14682).':
     'standard: EN 14682, cords on children’s clothes',
   'At the back the hem is {0} off square to the inseam.': 'trade', // {0} degrees(worst)
@@ -26,8 +26,8 @@ export const check = {
     'trade', // {0} mm(extensionFront), {1} mm(extensionBack)
   'Beyond the centre, the crotch reaches {0} in front and {1} behind.': 'trade', // {0} mm(extensionFront), {1} mm(extensionBack)
   'Centre back above its notch': 'trade',
-  'Centre back stands {0} centre front and {1} the side; {2} above the front and {3} above the side are wanted{4}.':
-    'trade', // {0} over(tilt), {1} over(raise), {2} mm(wanted), {3} mm(least), {4} tilt < WANTED.usual * k ? by : UNSAID
+  'Centre back stands {0} above centre front; {1} is wanted{2}.': 'trade', // {0} mm(tilt), {1} mm(wanted), {2} by
+  'Centre back stands {0} below centre front; {1} above it is wanted{2}.': 'trade', // {0} mm(-tilt), {1} mm(wanted), {2} by
   'Centre back {0}, centre front {1}; inwards {2} and {3} are the most, outwards {4}.': 'trade', // {0} leaning(back), {1} leaning(front), {2} degrees(back.most), {3} degrees(front.most), {4} degrees(OUTWARDS)
   'Centre front above its notch': 'trade',
   'Centres lean gently': 'ours: a check, said in words of the trade',
@@ -35,20 +35,21 @@ export const check = {
   'Channels have room': 'ours: a check, said in words of the trade',
   'Check body rise, hip depth and crotch length: the curve has too little height for its width.': 'trade',
   'Check waist, hip and body rise: no centre seam is drawn with a kink.': 'trade',
+  'Choose a knit that stretches more, or an elastic casing.': 'trade',
   'Choose a straighter leg or another length: the inseam slants too much where it is cut.': 'trade',
   'Choose elastic at the hem.': 'trade',
   'Choose elastic instead of the cord.': 'trade',
   'Choose elastic, or cut the cord {0} long and sew it down at centre back.': 'trade', // {0} mm(opening + 2 * most)
   'Choose elastic: this waist is too wide for any cord.': 'trade',
   'Choose the pyjama shape': 'trade',
-  'Choose the pyjama shape, which shares out what is narrowed.': 'plain',
+  'Choose the pyjama shape, which spreads the narrowing over the leg.': 'plain',
   'Choose the pyjama shape: this hem slants the inseams so that no good crotch curve meets them.': 'trade',
   'Cord at the hem': 'ours: a check, said in words of the trade',
   'Cord at the waist': 'ours: a check, said in words of the trade',
   'Crotch ends nearly level': 'ours: a check, said in words of the trade',
   'Crotch runs smooth': 'ours: a check, said in words of the trade',
-  'Cut it {0} long, or take what stretches to {1} times its length.': 'plain', // {0} mm(needed), {1} number(fullest / ring, 1)
-  'Cut line is simple': 'ours: a check, said in words of the trade',
+  'Cut it {0} long, or use one that stretches to {1} times its length.': 'plain', // {0} mm(needed), {1} number(fullest / ring, 1)
+  'Cut line doesn’t cross itself': 'trade',
   'Cut the elastic {0} long': 'trade', // {0} mm(value)
   'Draw the centre line and the crotch curve of the block so that one runs into the other.': 'trade',
   'Ease at the hip': 'ours: a check, said in words of the trade',
@@ -56,26 +57,28 @@ export const check = {
   'Ease at the thigh': 'trade',
   'Ease in the rise': 'trade',
   Elastic: 'trade',
-  'Elastic reaches': 'ours: a check, said in words of the trade',
+  'Elastic stretches far enough': 'trade',
   'Every cut line keeps its allowance within {0}.': 'trade', // {0} mm(TOLERANCE)
   'Face the waist': 'trade',
   'Finish the waist with a facing of its own shape, which lies flat on any line.': 'trade',
-  'Foot passes the hem': 'ours: a check, said in words of the trade',
+  'Foot goes through the hem': 'trade',
   'Fork fits between the legs': 'ours: a check, said in words of the trade',
   'From crotch to hem the front inseam slants {0}, the back {1}; {2} is the most, and {3} between them.': 'trade', // {0} degrees(front), {1} degrees(back), {2} degrees(steepest), {3} degrees(APART)
-  'Front and back are what they are called': 'ours: a check, said in words of the trade',
+  'Front and back not swapped': 'plain',
   'Fullness at the waist': 'ours: a check, said in words of the trade',
   'Grainlines parallel': 'ours: a check, said in words of the trade',
   'Hem runs smooth': 'ours: a check, said in words of the trade',
   'Hip levels agree': 'ours: a check, said in words of the trade',
-  'Hip line where measured': 'ours: a check, said in words of the trade',
+  'Hip line at the measured level': 'trade',
   'Hold the hems with elastic': 'trade',
   'Hold the waist with elastic': 'trade',
   'Inseams equal': 'ours: a check, said in words of the trade',
   'Inseams of the blocks agree': 'ours: a check, said in words of the trade',
   'Inseams slant alike': 'ours: a check, said in words of the trade',
-  'It must pull on: choose a thin, soft cloth.': 'trade',
-  'It pulls on': 'ours: a check, said in words of the trade',
+  'It can be pulled on': 'plain',
+  'It has to stretch to be pulled on: choose a thin, soft cloth.': 'trade',
+  'It stands {0} above the side; at least {1} is wanted.': 'plain', // {0} mm(raise), {1} mm(least)
+  'It stands {0} below the side; at least {1} above it is wanted.': 'plain', // {0} mm(-raise), {1} mm(least)
   'Joined, both centre seams run into the crotch curve without a kink over {0}.': 'trade', // {0} degrees(TOLERANCE)
   'Joined, the centre back seam has a kink of {0}; {1} is the most.': 'trade', // {0} degrees(worst), {1} degrees(TOLERANCE)
   'Joined, the centre front seam has a kink of {0}; {1} is the most.': 'trade', // {0} degrees(worst), {1} degrees(TOLERANCE)
@@ -110,7 +113,7 @@ export const check = {
   'Narrow the leg less: the wider its hem, the more alike its inseams slant.': 'trade',
   'Notches meet': 'ours: a check, said in words of the trade',
   'Nothing is turned over: waist and hem are finished with pieces of their own.': 'trade',
-  'On a child’s clothes each end of a cord hangs free by {0} at most with the waist at its widest, and by {1} drawn in; here it is {2} and {3}.':
+  'On a child’s clothes each end of a cord may hang free by at most {0} with the waist at its widest, and by {1} drawn in; here it is {2} and {3}.':
     'trade', // {0} mm(CORD_ENDS.widest), {1} mm(CORD_ENDS.gathered), {2} mm(widest), {3} mm(gathered)
   'One inseam has a notch that the other lacks.': 'trade',
   'One leg is cut {0} wide; the cloth has {1} after its first wash, without the selvedges.': 'trade', // {0} mm(width), {1} mm(room)
@@ -149,7 +152,7 @@ export const check = {
   'Spread by {0}{1}.': 'trade', // {0} mm(spread), {1} orMeasure(doubt, say`the knee`)
   'Spread less, or draw the blocks with less ease.': 'trade',
   'Spread less.': 'trade',
-  'Stitching line within': 'ours: a check, said in words of the trade',
+  'Stitching line inside the cut line': 'trade',
   'Straighten a little more': 'trade',
   'Straighten as much as is needed': 'trade',
   'Straighten fully': 'trade',
@@ -158,11 +161,8 @@ export const check = {
   'Straighten the centre lines.': 'trade',
   'Straighten the centre lines: the less they lean, the squarer the waist.': 'trade',
   'Straighten the seams at the {0}, or use a narrower turning.': 'trade', // {0} TURNED_NAMES[worst.what]
-  'Take a knit that stretches more, or an elastic casing.': 'trade',
-  'Take a wider cloth, or spread {0} less.': 'trade', // {0} mm(over)
-  'Take back the last change of the leg’s shape, length or hem: its edges run into each other.': 'trade',
   'The back crotch curve': 'trade',
-  "The blocks' inseams are {0} in front and {1} behind.": 'trade', // {0} mm(front), {1} mm(back)
+  'The blocks’ inseams are {0} in front and {1} behind.': 'trade', // {0} mm(front), {1} mm(back)
   'The crotch lies {0} above the body; {1} to {2} below is wanted.': 'trade', // {0} mm(-ease), {1} mm(least), {2} mm(MOST)
   'The crotch lies {0} below the body; {1} to {2} below is wanted.': 'trade', // {0} mm(ease), {1} mm(least), {2} mm(MOST)
   'The cut line crosses itself.': 'trade',
@@ -181,8 +181,8 @@ export const check = {
   'The hip measures {0}, {1} more than the body’s': 'plain', // {0} mm(girth), {1} mm(ease)
   'The leg is {0} round at the crotch, the thigh {1}{2}; {3} to {4} of ease is wanted.': 'trade', // {0} mm(width), {1} mm(body.thighGirth), {2} estimatedWord(body, 'thighGirth'), {3} mm(least), {4} mm(MOST)
   'The leg is {0} round at the knee, the knee {1}{2}.': 'plain', // {0} mm(knee + ease), {1} mm(knee), {2} estimatedWord(body, 'kneeGirth')
-  'The narrowest channel is {0} high for a cord of {1}, which slides from {2} on.': 'trade', // {0} mm(room), {1} mm(channel.width), {2} mm(needed)
-  'The narrowest channel is {0} high for an elastic of {1}, which slides from {2} on.': 'trade', // {0} mm(room), {1} mm(channel.width), {2} mm(needed)
+  'The narrowest channel is {0} high for a cord of {1}, which needs at least {2} to slide.': 'trade', // {0} mm(room), {1} mm(channel.width), {2} mm(needed)
+  'The narrowest channel is {0} high for an elastic of {1}, which needs at least {2} to slide.': 'trade', // {0} mm(room), {1} mm(channel.width), {2} mm(needed)
   'The opening is {0} times the waist that it is gathered to.': 'trade', // {0} number(fullness, 2)
   'The opening of {0} is {1} too small to pass over the fullest part.': 'trade', // {0} mm(opening), {1} mm(short)
   'The opening of {0} passes over the fullest part, which needs {1}.': 'trade', // {0} mm(opening), {1} mm(needed)
@@ -190,18 +190,20 @@ export const check = {
   'The stitching line crosses itself.': 'trade',
   'The stitching line leaves the cut line by {0}.': 'trade', // {0} mm(beyond)
   'The stitching line runs round once, within the cut line.': 'trade',
-  'The tip of the back fork is sewn on again by a seam {0} long, along the grain, between the legs, where nobody looks.':
+  'The tip of the back fork is sewn on again by a seam {0} long, along the grain, between the legs, where it is hardly seen.':
     'trade', // {0} mm(long)
   'The two corners at the crotch point add up to {0}.': 'trade', // {0} degrees(angle)
   'Through the crotch it measures {0}; {1} is wanted, the body’s {2} and ease': 'trade', // {0} mm(length), {1} mm(wanted), {2} mm(ofBody)
   'Through the crotch it measures {0}; {1} is wanted, the body’s {2} and ease and what was raised or lowered': 'trade', // {0} mm(length), {1} mm(wanted), {2} mm(ofBody)
   'Turnings lie flat': 'ours: a check, said in words of the trade',
   'Under seven years the rules are stricter.': 'plain',
+  'Undo the last change of the leg’s shape, length or hem: its edges run into each other.': 'trade',
   'Use a narrower allowance there.': 'trade',
+  'Use a wider cloth, or spread {0} less.': 'trade', // {0} mm(over)
   'Use narrower seam allowances.': 'trade',
   'Use wider seam allowances, or a plainer hem or waist.': 'trade',
   'Waist runs smooth': 'ours: a check, said in words of the trade',
-  'Were front and back switched? Call the lines of the front back-… and those of the back front-….': 'plain',
+  'Were front and back swapped? Call the lines of the front back-… and those of the back front-….': 'plain',
   'a knit wants {0} to {1} more': 'trade', // {0} mm(least), {1} mm(most)
   'a woven wants {0} to {1} more': 'trade', // {0} mm(least), {1} mm(most)
   ankle: 'trade',
@@ -227,8 +229,6 @@ export const check = {
   'the knee': 'plain',
   'the thigh': 'plain',
   wrong: 'ours: a verdict, good, doubtful or wrong',
-  '{0} above': 'plain', // {0} mm(by)
-  '{0} below': 'plain', // {0} mm(-by)
   '{0} cut {1} long is a ring of {2}, which stretches to {3}; the fullest part is {4}.': 'trade', // {0} what, {1} mm(elasticLength), {2} mm(ring), {3} mm(reach), {4} mm(fullest)
   '{0} cut {1} long is a ring that stretches to {2}; the fullest part is {3}.': 'trade', // {0} what, {1} mm(elasticLength), {2} mm(reach), {3} mm(fullest)
   '{0} differs by {1} between the left leg and the right one, which are sewn to each other.': 'trade', // {0} worst.name, {1} mm(worst.by)

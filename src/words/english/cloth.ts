@@ -1,6 +1,7 @@
 // Written by `npm run words`, save where each comes from.
 export const cloth = {
   'A new one; keep it and pins away from children.': 'trade',
+  'About {0} m: {1} times the seams, sewn and finished. A serger takes its own cones.': 'trade', // {0} number(Math.ceil(thread / 1000)), {1} number(THREAD_OF_SEAM)
   'Both ends are straightened along a thread, and the first wash takes its share of the length: buy {0}.': 'trade', // {0} amount(lay.toBuy)
   'Both ends are straightened along a thread: buy {0}.': 'trade', // {0} amount(lay.toBuy)
   'Contrasting cloth': 'trade',
@@ -9,7 +10,7 @@ export const cloth = {
   'Elastic, {0} wide, hems': 'trade', // {0} mm(hem.elasticWidth)
   'Elastic, {0} wide, waist': 'trade', // {0} mm(waist.elasticWidth)
   'Eyelets, or iron-on interfacing under buttonholes': 'trade',
-  'For what is seen a {0}, if your machine takes one.': 'plain', // {0} TWIN_NEEDLE
+  'For stitching that shows: a {0}, if your machine takes one.': 'trade', // {0} TWIN_NEEDLE
   'For: {0}.': 'plain', // {0} inTurn(pieces.map(pieceName), ', ')
   'Knit cloth': 'trade',
   'Knit for the band': 'trade',
@@ -17,7 +18,6 @@ export const cloth = {
   'Machine needle': 'trade',
   'Not washed first: the pieces are drawn larger instead.': 'plain',
   'Rib for the cuffs': 'trade',
-  'Some {0} m: {1} times the seams, sewn and finished. A serger takes its own cones.': 'trade', // {0} number(Math.ceil(thread / 1000)), {1} number(THREAD_OF_SEAM)
   'The cloth behind an opening for a cord tears unless it is held.': 'trade',
   'The cloth is {0} wide and is not washed first: the pieces themselves are drawn larger.': 'trade', // {0} mm(width)
   'The cloth is {0} wide; its wash takes {1} of that and leaves {2}.': 'trade', // {0} mm(width), {1} share(shrinkWidth), {2} mm(width * (1 - shrinkWidth))
@@ -25,7 +25,7 @@ export const cloth = {
   'The cloth lies {0}; nothing is cut within {1} of a selvedge.': 'trade', // {0} LAYOUT_WORDS[layout], {1} mm(SELVEDGE)
   'The fold lies on the middle of a stripe or between two, so that stripes mirror about centre front and back: a quarter of a repeat of {0} is kept free for it.':
     'trade', // {0} mm(repeatAcross)
-  'The hems lie on the same place of the check, so that checks meet up both inseams and at the centres from the hem: one repeat of {0} more is bought, to begin where it wants.':
+  'The hems lie on the same place of the check, so that checks meet up both inseams and at the centres from the hem: one repeat of {0} more is bought, so that you can choose where it begins.':
     'trade', // {0} mm(repeat)
   'The left and the right leg differ, so each is cut once: the cloth lies in a single layer, right side up, and every piece printed side up. Two layers would give mirrored pairs.':
     'trade',
@@ -33,13 +33,13 @@ export const cloth = {
     'trade', // {0} mm(lowerBound)
   'The pieces are laid on their grain, end for end where that is shorter, as close as their cut lines let them; their height or their area alone would take {0}.':
     'trade', // {0} mm(lowerBound)
-  'The side lines of both legs lie on the same place of the stripe, so that stripes mirror about centre front and back: room of half a repeat of {0} is kept free for it.':
+  'The side lines of both legs lie on the same place of the stripe, so that stripes mirror about centre front and back: half a repeat of {0} is kept free for it.':
     'trade', // {0} mm(repeatAcross)
   'The {0} is {1} wide, and {2} only {3} can be cut. What would fit: {4}.': 'plain', // {0} pieceName(widest.piece), {1} mm(widest.width), {2} LAYOUT_WORDS[layout], {3} mm(room), {4} inTurn(instead, '; ')
   'Thread, all-purpose polyester': 'trade',
-  'Try it round the body before it is sewn: it must not press.': 'trade',
-  'Wash and dry it before it is cut; what that takes is counted.': 'plain',
-  'Where nightwear for children is sold, rules ask for one; the cloth’s own label and the rules of where you live decide.':
+  'Try it round the body before it is sewn: it must not dig in.': 'trade',
+  'Wash and dry it before it is cut; its shrinkage is counted in.': 'plain',
+  'Where nightwear for children is sold, rules ask for one; the cloth’s own label and the rules where you live decide.':
     'trade',
   'Woven cloth': 'trade',
   'ball point (jersey) or stretch, 80/12': 'trade',

@@ -5,7 +5,7 @@ export const edges = {
   '2 × (cord {0} + {1} of room)': 'trade', // {0} mm(waist.cordWidth), {1} mm(CORD_ROOM)
   '2 × {0} rows of {1} + {2} and {3} between the rows': 'plain', // {0} number(waist.rows), {1} mm(waist.elasticWidth), {2} mm(waist.turnOfCloth), {3} mm(BETWEEN_ROWS)
   'A band of knit, {0} high when folded, is sewn to the waist edge, stretched to it.': 'trade', // {0} mm(waist.bandHeight)
-  'A cuff of rib, {0} high, is sewn to the leg, which ends that much higher; what it is drawn over passes its stretch.':
+  'A cuff of rib, {0} high, is sewn to the leg, which ends that much higher; it stretches enough to be pulled on.':
     'trade', // {0} mm(hem.bandHeight)
   'A doubled band, {0} high, is sewn to the leg, which ends that much higher.': 'trade', // {0} mm(hem.bandHeight)
   'A facing of the leg’s own shape, {0} deep, is sewn to the hem and turned inside{1}.': 'trade', // {0} mm(hem.depth), {1} under
@@ -18,7 +18,7 @@ export const edges = {
     'trade', // {0} mm(heights.height), {1} mm(edge)
   'The casing is built {0} above the waist edge': 'trade', // {0} mm(heights.height)
   'The cord comes out {0} to each side of centre front, through the outer layer, reinforced; it is {1} long.': 'trade', // {0} mm(CORD_FROM_CENTRE), {1} mm(notions.cordLength)
-  'The cut line runs parallel to the stitching line: {0} at the inseams, {1} at the crotch seam. At the crotch point both go on straight until they meet; at folds they mirror; raw edges carry none.':
+  'The cut line runs parallel to the stitching line: {0} at the inseams, {1} at the crotch seam. At the crotch point both go on straight until they meet; at folds they mirror; raw edges have none.':
     'trade', // {0} mm(allowances.inseam), {1} mm(allowances.crotch)
   'The hem is a casing {0} deep with its opening at the side; its cord is {1} long.': 'trade', // {0} mm(hemPlan.depth), {1} mm(notions.hemCordLength ?? 0)
   'The hem is a casing {0} deep; cut its elastic {1} long.': 'trade', // {0} mm(hemPlan.depth), {1} mm(notions.hemElasticLength ?? 0)
@@ -54,7 +54,7 @@ export const edges = {
   'here at most {0} would do.': 'plain', // {0} mm(most)
   hip: 'trade',
   'it must be {0} for none, or at least {1}.': 'plain', // {0} number(0), {1} mm(NARROWEST)
-  "its turning of {0} is longer than this leg's inseam; a longer leg or a narrower hem would do.": 'trade', // {0} mm(depth + beyond)
+  'its turning of {0} is longer than this leg’s inseam; a longer leg or a narrower hem would do.': 'trade', // {0} mm(depth + beyond)
   'joined at centre back': 'trade',
   knee: 'trade',
   'left end': 'plain',

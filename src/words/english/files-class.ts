@@ -1,7 +1,7 @@
 // Written by `npm run words`, save where each comes from.
 export const filesClass = {
-  '1 needs a look': 'plain',
   '1 pattern made': 'trade',
+  '1 to look at': 'plain',
   Cloth: 'trade',
   'Cloth {0} wide': 'trade', // {0} mm(width)
   'Columns not used: {0}.': 'plain', // {0} own(unused.join(', '))
@@ -42,13 +42,13 @@ export const filesClass = {
   'has a row of more than {0} cells; a table of bodies has a column for each measurement.': 'plain', // {0} number(MOST_CELLS, 0)
   'has more than {0} lines: divide it.': 'plain', // {0} number(MOST_LINES, 0)
   'has {0} MB; a table of bodies has at most {1} MB.': 'plain', // {0} number(bytes.length / 1e6, 1), {1} number(LARGEST_TABLE / 1e6, 0)
-  'has {0} cells below {1} names of columns; a decimal comma must stand in quotation marks, or the cells be parted by semicolons.':
+  'has {0} cells below {1} names of columns; a decimal comma must stand in quotation marks, or the cells must be separated by semicolons.':
     'plain', // {0} number(cells.length, 0), {1} number(heads.length, 0)
   'has {0} rows; at most {1} are made at once: divide it.': 'plain', // {0} number(bodies.length, 0), {1} number(MOST_ROWS, 0)
   'holds no body: each body stands in a row of its own below the names of the columns.': 'plain',
   inches: 'standard: SI, and the inch',
-  'is no length; write a number such as {0}.': 'plain', // {0} own(sample)
-  'is no measurement.': 'plain',
+  'isn’t a length; write a number such as {0}.': 'plain', // {0} own(sample)
+  'isn’t a measurement.': 'plain',
   'may stay empty': 'plain',
   millimetres: 'standard: SI, and the inch',
   'must be a number of years between {0} and {1}.': 'plain', // {0} number(lowest), {1} number(highest)
@@ -59,8 +59,8 @@ export const filesClass = {
   'needed?': 'plain',
   'no row names the columns: one row must say Name, Waist, Hip, Body rise, Inside leg …, and each body follows in a row of its own.':
     'trade',
-  'nobody needs a look': 'plain',
   'none fits': 'plain',
+  'none to look at': 'plain',
   'not made': 'plain',
   'on one drawing': 'plain',
   'row {0}': 'plain', // {0} number(row)
@@ -70,7 +70,7 @@ export const filesClass = {
   'was read as {0}; {1}.': 'plain', // {0} mm(read.value), {1} limits
   'was read as {0}; {1}. In {2} it would do: write the unit into the head or the cell.': 'plain', // {0} mm(read.value), {1} limits, {2} UNIT_NAMES[other]
   what: 'plain',
-  'what left and right have more': 'plain',
+  'what left and right differ by': 'plain',
   'where the tape goes': 'plain',
   'yes where one is worn': 'plain',
   '{0} (row {1})': 'plain', // {0} own(name), {1} number(row)
@@ -78,10 +78,10 @@ export const filesClass = {
   '{0} Look at these before cutting': 'plain', // {0} own(LOOK_SIGN)
   '{0} cells': 'plain', // {0} number(cells.length, 0)
   '{0} must lie between {1} and {2}': 'plain', // {0} name, {1} mm(lowest), {2} mm(highest)
-  '{0} need a look': 'plain', // {0} number(look.length)
   '{0} not made': 'plain', // {0} number(unmade)
   '{0} patterns made': 'trade', // {0} number(made.length)
   '{0} rows': 'plain', // {0} number(bodies.length, 0)
+  '{0} to look at': 'plain', // {0} number(look.length)
   '{0}, {1} wide': 'plain', // {0} NEED_NAMES[kind], {1} mm(width)
   '{0}: class summary': 'plain', // {0} own(content.title)
   '{0}: {1} for 1 learner': 'plain', // {0} whole, {1} amount(length)

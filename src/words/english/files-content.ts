@@ -6,10 +6,10 @@ export const filesContent = {
   'Cloth: {0}, {1} wide, {2}.': 'trade', // {0} named, {1} mm(cloth.width), {2} wash
   'Cloth: {0}, {1} wide, {2}; for sleeping.': 'trade', // {0} named, {1} mm(cloth.width), {2} wash
   'Corrected for one printer: × {0} along the short side, × {1} along the long side.': 'plain', // {0} number(correctX, 4), {1} number(correctY, 4)
-  'Crotch depth': 'trade',
   'Doubtful – {0}: {1}': 'plain', // {0} name, {1} told
   'Drawn at {0} of true size, allowances at full width: a sample, not for cutting out.': 'trade', // {0} size
   'Drawn at {0} of true size, allowances too: a sample, not for cutting out.': 'trade', // {0} size
+  'Finished rise': 'trade',
   Hem: 'trade',
   'Hem, worn': 'trade',
   'Hem: {0}.': 'trade', // {0} hemTold(project)

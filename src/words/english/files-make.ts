@@ -1,6 +1,6 @@
 // Written by `npm run words`, save where each comes from.
 export const filesMake = {
-  'Body and finished garment side by side on one page, to write on when it is tried on.': 'plain',
+  'Body and finished garment side by side on one page, with room for notes at the fitting.': 'plain',
   'Cutting file, DXF': 'standard: the DXF format',
   'Cutting file, DXF R12': 'standard: the DXF format',
   'Drawing, SVG': 'standard: SVG, W3C',

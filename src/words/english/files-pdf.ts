@@ -42,7 +42,7 @@ export const filesPdf = {
   'Lounge pant for {0}, one large sheet': 'plain', // {0} own(project.body.label)
   'Lounge pant for {0}, to be projected at true size': 'plain', // {0} own(project.body.label)
   'Lounge pant for {0}, {1} sheets {2}': 'plain', // {0} own(project.body.label), {1} number(plan.sheets.length), {2} paperName(plan.paper.name)
-  'Measure, to prove the joins: {0}.': 'plain', // {0} own(controls.join(', '))
+  'Measure, to check the joins: {0}.': 'plain', // {0} own(controls.join(', '))
   'Print at 100 %': 'plain',
   'Printer test': 'plain',
   'Reference sheet': 'plain',
@@ -59,7 +59,7 @@ export const filesPdf = {
   'long bar: {0}': 'ours: the long and the short bar of the test page', // {0} mm(along)
   'page {0}': 'plain', // {0} number(i + 1)
   'short bar: {0}': 'ours: the long and the short bar of the test page', // {0} mm(across)
-  'the next sheet lies from this line on': 'plain',
+  'the next sheet starts at this line': 'plain',
   'the piece': 'plain',
   '{0} bodies, a quarter of true size, {1}': 'plain', // {0} number(drafts.length), {1} sheets
   '{0} of cloth': 'trade', // {0} mm(BAR)

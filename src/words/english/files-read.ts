@@ -1,22 +1,22 @@
 // Written by `npm run words`, save where each comes from.
 export const filesRead = {
-  "can't be read as a transform.": 'standard: SVG, W3C',
+  'can’t be read as a transform.': 'plain',
   'draws its blocks in more than {0} lines.': 'trade', // {0} number(MOST_LINES, 0)
   'has a style sheet of more than {0} kB.': 'plain', // {0} number(LARGEST_SHEET / 1000, 0)
   'has a style sheet that hides or moves lines by more than {0} rules.': 'plain', // {0} number(MOST_RULES, 0)
   'has an element of more than {0} attributes.': 'plain', // {0} number(MOST_ATTRIBUTES, 0)
-  "has an end that isn't written in plain numbers.": 'plain',
+  'has an end that isn’t written in plain numbers.': 'plain',
   'has more than {0} elements, far more than a drawing of blocks.': 'trade', // {0} number(MOST_ELEMENTS, 0)
   'has no line of a block by its name: call the lines front-waist, front-centre, front-crotch and so on, as in the drawing of the blocks that Legwork writes.':
     'ours: the name',
   'has no true size: the width of the drawing must be given in mm, cm, in, pt or pc.': 'plain',
   'is a style of more than {0} letters.': 'plain', // {0} number(LONGEST_STYLE, 0)
-  "is drawn by reference (use), which isn't read; draw the line itself.": 'standard: SVG, W3C',
-  "is moved by its style ({0}), which isn't read; move it by the attribute “transform” alone.": 'standard: SVG, W3C', // {0} own(plainWords(how))
+  'is drawn by reference (use), which isn’t read; draw the line itself.': 'plain',
+  'is moved by its style ({0}), which isn’t read; move it by the attribute “transform” alone.': 'plain', // {0} own(plainWords(how))
   'is nested more than {0} levels deep; no drawing of blocks is.': 'trade', // {0} number(DEEPEST, 0)
   'is no SVG drawing that can be read: {0}.': 'standard: SVG, W3C', // {0} own(plainWords(why))
   'is no viewBox: it takes four numbers, the last two above 0.': 'standard: SVG, W3C',
   'is wider than any drawing of blocks: the width must be given in mm, cm, in, pt or pc, and be at most 20 m.': 'trade',
-  "lies in a drawing within the drawing whose size isn't written in plain numbers.": 'plain',
-  "stands in the {0} “{1}” and can't be read as a path.": 'plain', // {0} own(element), {1} own(plainWords(name))
+  'lies in a drawing within the drawing whose size isn’t written in plain numbers.': 'plain',
+  'stands in the {0} “{1}” and can’t be read as a path.': 'plain', // {0} own(element), {1} own(plainWords(name))
 } as const;

@@ -26,9 +26,9 @@ export const leg = {
   'The waist edge is one straight line from centre back to centre front, so that the casing’s fold is straight and its turning lies flat.{0}':
     'trade', // {0} squaringWords(leg)
   'The waist edge is raised by {0} along the centre lines, the crotch lowered by {1}.': 'trade', // {0} mm(raiseWaist), {1} mm(lowerCrotch)
-  'The {0} hip is fuller by {1}: this leg is spread by so much more parallel to the grain, half in front and half behind.':
+  'The {0} hip is fuller by {1}: this leg is spread by that much more, parallel to the grain, half in front and half behind.':
     'trade', // {0} SIDE_NAMES[side], {1} mm(more.fullerHip)
-  'The {0} hip is higher by {1}: the waist edge of this leg lies so much higher over the side, and as before at both centres, in one smooth line.':
+  'The {0} hip is higher by {1}: the waist edge of this leg lies that much higher over the side, and as before at both centres, in one smooth line.':
     'trade', // {0} SIDE_NAMES[side], {1} mm(more.higherHip)
   'The {0} leg is as the measurements say.': 'plain', // {0} SIDE_NAMES[side]
   'The {0} leg is longer by {1}: both its inseams are, stretched along the grain, so that no width changes; the knee goes down by its share.':
@@ -36,7 +36,7 @@ export const leg = {
   'The {0} seat is fuller by {1}: the back of this leg is moved out by so much, parallel to the grain.': 'trade', // {0} SIDE_NAMES[side], {1} mm(more.fullerSeat)
   'This leg alone: {0}': 'plain', // {0} inTurn( FIGURES.map(([name, of]) => { const by = of(after) - of(before); if (Math.abs(by) < TOLD) return UNSAID; return by < 0 ? say`${name} −${mm(-by)}` : say`${name} +${mm(by)}`; }), ', ', )
   'at the knee': 'trade: a length of trousers',
-  'at this length no hem does for both legs; a longer leg would do.': 'trade',
+  'at this length no hem fits both legs; on a longer leg one would.': 'trade',
   'at this length the hem of this leg can be {0} to {1} round.': 'trade', // {0} mm(least), {1} mm(most)
   'below the knee': 'trade: a length of trousers',
   'crotch length': 'trade',

@@ -36,7 +36,7 @@ export const project = {
   'It takes a short seam on each leg, along the grain.': 'trade',
   'It was drawn by an earlier cut: every choice in it is kept, but the outline has changed.': 'plain',
   'Knees that touch': 'trade: a fault that a fitting shows',
-  'Lay it as takes least': 'plain',
+  'Lay it the way that takes least cloth': 'trade',
   'Left and right': 'plain',
   'Left hip fuller': 'trade: a fault that a fitting shows',
   'Left hip higher': 'trade: a fault that a fitting shows',
@@ -78,7 +78,6 @@ export const project = {
   Shape: 'trade',
   'Shrinks in length': 'trade',
   'Shrinks in width': 'trade',
-  'Slept in': 'ours: slept in, a garment for nightwear',
   Spread: 'trade',
   'Starting body': 'trade',
   'Straighten the centres': 'trade',
@@ -86,7 +85,6 @@ export const project = {
   'Stretch of the band': 'trade',
   'Stretch of the elastic': 'trade',
   'Stretch of the rib': 'trade',
-  'Take a cloth {0} wide': 'trade', // {0} mm(width)
   'The cloth is': 'trade',
   'The cloth lies': 'trade',
   'The cord is': 'trade',
@@ -103,10 +101,12 @@ export const project = {
   Turned: 'plain',
   'Turned under': 'trade',
   Units: 'plain',
+  'Use a cloth {0} wide': 'trade', // {0} mm(width)
   'Waist allowance': 'trade',
   'Waist finish': 'trade',
   'Width of the cloth': 'trade',
   'Width of the sheet': 'plain',
+  'Worn for sleeping': 'plain',
   'Worn sitting': 'plain',
   'a number between {0} and {1}': 'plain', // {0} least, {1} most
   'a number of millimetres between {0} and {1}': 'plain', // {0} least, {1} most
@@ -118,13 +118,13 @@ export const project = {
   'has no place here.': 'plain',
   'has {0} MB; a project file has at most {1} MB.': 'plain', // {0} number(size / 1e6, 1), {1} number(LARGEST_FILE / 1e6, 0)
   'holds {0} more problems.': 'plain', // {0} number(more, 0)
-  "is a name that can't be used in a file.": 'plain',
+  'is a name that can’t be used in a file.': 'plain',
   'is left out as a whole because of that; the usual choice takes its place.': 'plain',
-  "is no project file: it can't be read as JSON.": 'standard: JSON, RFC 8259',
-  'is no project file: it holds more than {0} values.': 'plain', // {0} number(MOST_VALUES, 0)
-  'is no project file: it is nested more than {0} levels deep.': 'plain', // {0} number(DEEPEST, 0)
-  'is no project file: it must be one object in braces.': 'plain',
   'is too large for a number.': 'plain',
+  'isn’t a project file: it can’t be read as JSON.': 'standard: JSON, RFC 8259',
+  'isn’t a project file: it holds more than {0} values.': 'plain', // {0} number(MOST_VALUES, 0)
+  'isn’t a project file: it is nested more than {0} levels deep.': 'plain', // {0} number(DEEPEST, 0)
+  'isn’t a project file: it must be one object in braces.': 'plain',
   'its turning crosses the lines of the leg; a longer leg or a narrower hem would do.': 'trade',
   'its turning crosses the lines of the leg; a narrower elastic, or a casing or band of its own, would do.': 'trade',
   'just reaches the floor': 'plain',
@@ -148,7 +148,7 @@ export const project = {
   'one of {0}': 'plain', // {0} own(field.options.join(', '))
   'one of {0}, or { "{1}": {2} }': 'plain', // {0} own(field.options.join(', ')), {1} own(field.own.key), {2} figureWanted({ unit: 'mm', ...field.own })
   'stands twice in the file; only the last one can count.': 'plain',
-  "the blocks that were brought can't be used without that; blocks drafted from the measurements take their place.":
+  'the blocks that were brought can’t be used without that; blocks drafted from the measurements take their place.':
     'trade',
   'these blocks hang {0} below the body’s crotch, and the inside leg is {1}: that leaves no leg to correct. Measure rise and inside leg again, or bring the blocks of this body.':
     'trade', // {0} mm(riseEase), {1} mm(body.insideLeg)

@@ -28,23 +28,23 @@ export const sewingSteps = {
     'trade', // {0} number(notches, 0), {1} mm(3)
   'Cloth that shrinks after it was sewn takes the ease and the length with it.': 'trade',
   'Cords at hems catch in bicycles and doors; on children’s clothes leave them out, or wholly inside.': 'trade',
-  'Cords catch on doors and playthings. On a child’s clothes elastic is the better choice; leave no long ends, no knots and no toggles there.':
+  'Cords catch on doors and toys. On a child’s clothes elastic is the better choice; leave no long ends, no knots and no toggles there.':
     'trade',
   'Count the pins that you take out.': 'trade',
   'Cut away from your hands. Close a rotary cutter every time you put it down.': 'plain',
   'Cut each elastic {0} long, {1} wide. Draw it through with a safety pin, let it reach {2} beyond both inseam stitching lines, and sew across both its ends inside the allowance.':
     'trade', // {0} mm(g.notions.hemElasticLength ?? 0), {1} mm(g.hem.elasticWidth), {2} mm(LAP / 2)
   'Cut the cord {0} long, {1} wide, and keep its ends from fraying: dip, knot or stitch them.': 'trade', // {0} mm(notions.cordLength ?? 0), {1} mm(waist.cordWidth)
-  'Cut the elastic {0} long, {1} wide. Close it with a pin round the waist, {2} lapped, and shorten it until it holds without pressing.':
+  'Cut the elastic {0} long, {1} wide. Close it with a pin round the waist, {2} lapped, and shorten it until it holds without digging in.':
     'trade', // {0} mm(length), {1} mm(waist.elasticWidth), {2} mm(LAP)
-  'Cut the elastic {0} long, {1} wide. Close one with a pin and try it round the waist; shorten it until it holds without pressing.':
+  'Cut the elastic {0} long, {1} wide. Close one with a pin and try it round the waist; shorten it until it holds without digging in.':
     'trade', // {0} mm(length), {1} mm(waist.elasticWidth)
   'Cut the pieces': 'trade',
   'Cut two cords {0} long, {1} wide, and keep their ends from fraying.': 'trade', // {0} mm(length), {1} mm(g.hem.cordWidth)
   'Cut two elastics {0} long, {1} wide. Try one round the leg where the hem will sit, closed with a pin.': 'trade', // {0} mm(length), {1} mm(g.hem.elasticWidth)
-  'Cut {0} elastics {1} long, {2} wide. Close one with a pin and try it round the waist; shorten it until it holds without pressing.':
+  'Cut {0} elastics {1} long, {2} wide. Close one with a pin and try it round the waist; shorten it until it holds without digging in.':
     'trade', // {0} number(waist.rows, 0), {1} mm(length), {2} mm(waist.elasticWidth)
-  'Cut {0} elastics {1} long, {2} wide. Close one with a pin round the waist, {3} lapped, and shorten it until it holds without pressing.':
+  'Cut {0} elastics {1} long, {2} wide. Close one with a pin round the waist, {3} lapped, and shorten it until it holds without digging in.':
     'trade', // {0} number(rows, 0), {1} mm(length), {2} mm(waist.elasticWidth), {3} mm(LAP)
   'Don’t wash the cloth: the pieces are cut larger by what it will shrink, {0} in length and {1} in width.': 'trade', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)
   'Draw each in at the opening at the side with a safety pin, once round, and out at the same opening.': 'trade',
@@ -80,7 +80,7 @@ export const sewingSteps = {
   'Join the hem facings': 'trade',
   'Join the waist band': 'trade',
   'Join the waist facings': 'trade',
-  'Keep your fingers beside the foot, never before the needle.': 'trade',
+  'Keep your fingers beside the foot, never in front of the needle.': 'trade',
   'Laid right sides together, the two legs meet along the whole crotch seam, front and back; elsewhere they differ, as they should.':
     'trade',
   'Lap its ends {0} and sew a square with a cross in it.': 'trade', // {0} mm(LAP)
@@ -99,16 +99,15 @@ export const sewingSteps = {
   'Lay the waist flat at its widest, even out the ends, and stitch across cord and casing at centre back.': 'trade',
   'Lay two scraps right sides together and sew {0} from the edge, as the inseams will be sewn.': 'trade', // {0} mm(allowances.inseam)
   'Leave the paper on the pieces until they are marked.': 'plain',
-  'Let go, the waist draws in evenly, and no raw edge looks out.': 'trade',
   'Look at your tapes: seen from behind, the left leg lies on the left, as it is worn.': 'plain',
   'Make the openings for the cord': 'trade',
   'Make the openings for the hem cords': 'trade',
   'Mark its quarters: the lap, the middle, and halfway between.': 'trade',
   'Mark its quarters: the seam comes to the inseam.': 'trade',
   'Mark its quarters: the seam is centre back.': 'trade',
-  'Mark on the wrong side, with chalk or a pen that goes out again: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of the waist. The quarter lies halfway between the centre seams, whatever the side does.':
+  'Mark on the wrong side, with chalk or a washable pen: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of the waist. The quarter lies halfway between the centre seams, whatever the side does.':
     'trade',
-  'Mark the opening for the cord on the right side, with a pen that goes out again.': 'trade',
+  'Mark the opening for the cord on the right side, with a washable pen.': 'trade',
   'Mark the pieces': 'trade',
   'Mark the pocket’s corners with a stitch of thread each, so that both sides show them.': 'trade',
   'Mark {0} from both ends, where they will be lapped, then the middle and both quarters between.': 'trade', // {0} mm(LAP / 2)
@@ -150,10 +149,10 @@ export const sewingSteps = {
   'Press the seam open.': 'trade',
   'Press the seam to one side.': 'trade',
   'Press them.': 'trade',
-  'Press {0} to the wrong side, the bottom first, then the sides. Fold the lower corners so that nothing looks out.':
+  'Press {0} to the wrong side, the bottom first, then the sides. Fold the lower corners so that no raw edge shows.':
     'trade', // {0} mm(g.allowances.inseam)
   'Pressed to different sides they don’t pile up where the four meet in the crotch.': 'trade',
-  'Pull before and behind the foot alike: a needle that is bent breaks.': 'trade',
+  'Pull evenly in front of the foot and behind it: a needle that is bent breaks.': 'trade',
   'Pull the elastic smooth and share the fullness out by quarters: its middle at centre front, its lap at centre back, its quarters at the quarter marks. These lie {0}.':
     'trade', // {0} quarterPlace(g)
   'Pull the inner leg out.': 'trade',
@@ -169,10 +168,11 @@ export const sewingSteps = {
     'trade',
   'Put a safety pin into one end. Draw it in at one opening in front, all round, and out at the other.': 'trade',
   'Quarter by quarter the fullness is shared out evenly all round.': 'trade',
+  'Released, the waist draws in evenly, and no raw edge shows.': 'trade',
   'See that it is not twisted. Lap the ends {0} and close them with a pin; try the trousers on.': 'trade', // {0} mm(LAP)
-  'Serge along the stitching line, {0} from the edge; the knife takes off what is too much. Take pins out before they reach it.':
+  'Serge along the stitching line, {0} from the edge; the knife trims off the rest. Take pins out before they reach it.':
     'trade', // {0} mm(allowance)
-  'Serge both edges together beside the seam, and trim what stands beyond.': 'trade',
+  'Serge both edges together beside the seam, and trim off what is left outside it.': 'trade',
   'Serge both edges together.': 'trade',
   'Serge them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Keep the knife off the elastic.':
     'trade',
@@ -210,7 +210,7 @@ export const sewingSteps = {
   'Sew the pockets on': 'trade',
   'Sew the waist cord': 'trade',
   'Sew {0} from the edge with a narrow zigzag, which gives with the cloth. Don’t pull: let the machine feed.': 'trade', // {0} mm(allowance)
-  'Sew {0} from the edge; sew back and forth at both ends.': 'trade', // {0} mm(allowance)
+  'Sew {0} from the edge; backstitch at both ends.': 'trade', // {0} mm(allowance)
   'Sewn on first, it lies flat; its allowances, pressed that way, are held by the inseam and the crotch seam later. From here on the leg is one piece.':
     'trade',
   'Share out the fullness and close the casing': 'trade',
@@ -258,7 +258,7 @@ export const sewingSteps = {
   'Tacked behind, the cord can’t be pulled out in the wash, nor by a child.': 'trade',
   'Take the cord that you sewed; its seam goes to centre back.': 'trade',
   'Take the two cords that you sewed.': 'trade',
-  'The back is wider and higher than the front, and looks out beside and above it: so it should.': 'plain',
+  'The back is wider and higher than the front, and shows beside and above it, as it should.': 'plain',
   'The band is shorter than the waist: pin the quarters, and stretch the band, not the leg, to it while you sew.':
     'trade',
   'The channel is {0} wide all round, and the facing has no tuck anywhere.': 'trade', // {0} mm(finished.heights.channels[0]?.to ?? finished.heights.fold)
@@ -268,9 +268,9 @@ export const sewingSteps = {
   'The creases run straight from seam to seam, and the turned parts lie flat on the leg.': 'trade',
   'The edges are as long as before: not stretched, not drawn together.': 'plain',
   'The foot goes through, and the elastic leaves no mark on the leg.': 'trade',
-  'The gathers are even, a quarter as full as the next, and the opening is shut.': 'trade',
+  'The gathers are even, every quarter equally full, and the opening is shut.': 'trade',
   'The inseams meet at the crotch; one notch meets one notch in front, two meet two behind.': 'trade',
-  'The iron is hot when nobody looks, too: stand it up, and switch it off when you leave.': 'plain',
+  'The iron stays hot when you look away: stand it up, and switch it off when you leave.': 'plain',
   'The left and the right leg differ. The cloth lies in a single layer, right side up, and every paper printed side up: a leg that was turned over would be one for the other side.':
     'trade',
   'The opening is {0} wide between the stitching lines of its sides, and straight.': 'trade', // {0} mm(pocket.width)
@@ -285,7 +285,7 @@ export const sewingSteps = {
   'The two legs are mirror images: laid right sides together, their edges meet all round.': 'trade',
   'These edges are turned inside and held by one row of stitching; nothing else keeps them from fraying or curling.':
     'trade',
-  'This cloth has one way: lay the waists of all pieces towards the same end.': 'trade',
+  'This cloth has a nap or a one-way print: lay the waists of all pieces towards the same end.': 'trade',
   'This hem is {0} round; a machine’s free arm is about that, so the leg could not be drawn over it. Flat it is easy, and the inseam holds the ends.':
     'trade', // {0} mm(hemRound)
   'Thread each with a safety pin, lap the ends {0}, and sew a square with a cross in it.': 'trade', // {0} mm(LAP)
@@ -324,7 +324,7 @@ export const sewingSteps = {
   'Wash and press the cloth': 'trade',
   'Weigh or pin the paper down and cut on the cut lines: {0}.': 'trade', // {0} inTurn(pieces.map(cutWords), '; ')
   'With the waist at its widest both ends are equally long, and the trousers go over the fullest part.': 'trade',
-  'Zigzag both edges together beside the seam, and trim what stands beyond.': 'trade',
+  'Zigzag both edges together beside the seam, and trim off what is left outside it.': 'trade',
   'Zigzag both edges together.': 'trade',
   'Zigzag the sides and the bottom: no allowance is drawn there, so the pocket is sewn on over its edges.': 'trade',
   'Zigzag them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Let the needle swing over the raw edge.':

@@ -1,25 +1,22 @@
 // Written by `npm run words`, save where each comes from.
 export const sewing = {
   '4 threads, stitch 2.5 mm long, seam 6 mm wide, differential feed 1.3 to 1.5': 'trade',
-  'A forgotten pin is found by the skin. Count.': 'trade',
+  'A forgotten pin ends up in somebody’s skin: count them.': 'trade',
   'Children’s loungewear': 'trade',
   'Children’s sleepwear': 'trade',
   'Close the elastic with a pin and try it on before it is sewn: two fingers pass under it, and sitting for a while leaves no mark.':
     'trade',
   'Cord outside its channel': 'trade',
-  'Cut all threads off, turn the trousers right side out, and count the pins.': 'trade',
   'Cut away from your hands and close a rotary cutter after each cut; count pins and needles; never leave a hot iron alone.':
     'trade',
-  'Draw both under threads together until {0} is {1} round, knot them, and share the gathers out from quarter to quarter.':
-    'trade', // {0} edge, {1} mm(to)
   Fire: 'plain',
   'For {0}, a rule for children’s outerwear in the United States allows {1} of cord outside the channel, without toggles and tacked; here it is {2}. It is a sensible measure for trousers too.':
     'trade', // {0} words, {1} mm(US_END), {2} mm(ends)
   'For {0}: at an ankle-length hem the cord has to lie wholly inside when it is drawn up. Elastic does the same without ends to step on.':
     'trade', // {0} words
-  'For {0}: each end may hang free by {1} at most with the waist at its widest, and by {2} gathered; here it is {3} and {4}, too long: shorten the cord, or choose elastic.':
+  'For {0}: each end may hang free by {1} with the waist at its widest, and by {2} gathered; here it is {3} and {4}, too long: shorten the cord, or choose elastic.':
     'trade', // {0} words, {1} mm(CORD_ENDS.widest), {2} mm(CORD_ENDS.gathered), {3} mm(ends), {4} mm(gathered)
-  'For {0}: each end may hang free by {1} at most with the waist at its widest, and by {2} gathered; here it is {3} and {4}, within that.':
+  'For {0}: each end may hang free by {1} with the waist at its widest, and by {2} gathered; here it is {3} and {4}, within that.':
     'trade', // {0} words, {1} mm(CORD_ENDS.widest), {2} mm(CORD_ENDS.gathered), {3} mm(ends), {4} mm(gathered)
   'For {0}: in the United Kingdom pyjamas on sale for children under 13 carry “KEEP AWAY FROM FIRE”, or the wording for cloth of low flammability to BS 5722.':
     'standard: BS 5722, flammability of nightwear', // {0} words
@@ -34,7 +31,7 @@ export const sewing = {
   'Gather the hems': 'trade',
   'Gather the waist': 'trade',
   'Infant garment': 'trade',
-  'Local rules and the cloth’s own label stand above this tool; it certifies nothing.': 'trade',
+  'Local rules and the cloth’s own label come before anything said here; Legwork certifies nothing.': 'ours: the name',
   'Look it over and press it': 'trade',
   'Loose cotton, and napped flannel most of all, catches fire easily and burns fast, on adults too: keep away from open flames, stoves and heaters.':
     'trade',
@@ -44,6 +41,8 @@ export const sewing = {
   'Nightwear label': 'trade',
   'No knots or toggles, no cord at the back; tack it midway.': 'trade',
   'Press both legs, the inseams first, then waist and hems.': 'trade',
+  'Pull both bobbin threads together until {0} is {1} round, knot them, and share the gathers out from quarter to quarter.':
+    'trade', // {0} edge, {1} mm(to)
   'Pull every seam once, gently: none opens. Both legs are equally long, and the centre seams stand upright.': 'trade',
   'Pull every seam once, gently: none opens. The left leg is on the wearer’s left, and the centre seams stand upright.':
     'trade',
@@ -63,6 +62,7 @@ export const sewing = {
   'The gathers are even, and {0} is as long as the stretched {1}.': 'trade', // {0} edge, {1} ring
   'The overlocked edge lies {0} beyond the stitching line.': 'trade', // {0} mm(finished.hemPlan.beyond)
   Tools: 'plain',
+  'Trim all thread ends, turn the trousers right side out, and count the pins.': 'trade',
   'Turn the overlocked edge up to the wrong side in its crease, {0} deep, and pin.': 'trade', // {0} mm(turnedDepth(g))
   'Turn {0} under, then {1} up, to the wrong side, in the creases, and pin.': 'trade', // {0} mm(hemTucked(g)), {1} mm(turnedDepth(g))
   'Under seven years the rule is stricter: elastic is the better choice.': 'trade',

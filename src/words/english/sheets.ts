@@ -3,9 +3,9 @@ export const sheets = {
   'Roll {0} in': 'standard: SI, and the inch', // {0} number(Number(width))
   'The printer is corrected by {0} % along the {1} side of its paper. More than {2} % is rarely the printer: see that it prints at 100 %, without fitting to the page, and measure the test page again.':
     'plain', // {0} number(100 * (by - 1), 1), {1} side, {2} number(100 * MIND_BEYOND)
-  "a printer's correction must be between {0} and {1}; beyond that it is fitting to the page: switch that off and measure again":
+  'a printer’s correction must be between {0} and {1}; beyond that it is fitting to the page: switch that off and measure again':
     'plain', // {0} number(1 - WIDEST_CORRECTION), {1} number(1 + WIDEST_CORRECTION)
-  "a sheet's side must be between {0} and {1}, which is the longest that a PDF page can be": 'standard: PDF, ISO 32000', // {0} mm(SMALLEST_PAGE), {1} mm(LARGEST_PAGE)
+  'a sheet’s side must be between {0} and {1}, which is the longest that a PDF page can be': 'standard: PDF, ISO 32000', // {0} mm(SMALLEST_PAGE), {1} mm(LARGEST_PAGE)
   'at most {0} on {1} with this margin': 'plain', // {0} mm(Math.max(0, room)), {1} own(size.name)
   'front inseam, along its stitching line': 'trade',
   'hip line': 'trade',

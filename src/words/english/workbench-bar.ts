@@ -11,9 +11,9 @@ export const workbenchBar = {
   'The sheet for a class': 'plain',
   Unit: 'plain',
   cm: 'standard: SI, and the inch',
+  dismiss: 'plain',
   inch: 'standard: SI, and the inch',
   'my measurements': 'plain',
-  'put away': 'plain',
   redo: 'plain',
   'redo {0}': 'plain', // {0} inside(say`${own(forward)}`)
   undo: 'plain',

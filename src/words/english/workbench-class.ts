@@ -1,7 +1,7 @@
 // Written by `npm run words`, save where each comes from.
 export const workbenchClass = {
-  '1 needs a look.': 'plain',
   '1 row': 'plain',
+  '1 to look at.': 'plain',
   'A CSV file, as every spreadsheet saves it. The empty one says which measurements there are and where the tape goes. A row that can’t be drafted is named, and the rest is made.':
     'standard: CSV, RFC 4180',
   'A class from a table': 'plain',
@@ -9,10 +9,10 @@ export const workbenchClass = {
   'Choose a table': 'plain',
   'Choose another table': 'plain',
   'Each row of a table brings a body; cloth, leg, edges and paper are those of “{0}”.': 'trade', // {0} own(name)
-  'First put right what is asked for: every row is drafted with these choices.': 'plain',
   'Fit sheets': 'trade: what a fitting is held against',
+  'Fix the marked fields first: every row is drafted with these choices.': 'plain',
   'How far the table is looked through': 'plain',
-  'In the set, beside the summary': 'plain',
+  'Include, besides the summary': 'plain',
   'Make the set, ZIP': 'standard: the ZIP format',
   Patterns: 'trade',
   'Samples at a quarter': 'trade: small patterns, to show in class',
@@ -29,14 +29,14 @@ export const workbenchClass = {
   'each on the paper chosen here': 'plain',
   'it is too large.': 'plain',
   'no row can be drafted yet': 'plain',
-  'nobody needs a look.': 'plain',
+  'none to look at.': 'plain',
   'steps with pictures, for each': 'plain',
   'those to look at': 'plain',
   'up to twelve of like size on each': 'plain',
   '{0} can be drafted, {1} can’t': 'plain', // {0} number(made, 0), {1} number(rows - made, 0)
-  '{0} need a look.': 'plain', // {0} number(look, 0)
+  '{0} to look at.': 'plain', // {0} number(look, 0)
   '“{0}” can’t be used as it stands:': 'plain', // {0} own(table?.name ?? '')
   '“{0}” has {1} MB; a table of bodies has at most {2} MB.': 'plain', // {0} own(file.name), {1} size, {2} most
   '“{0}” is drawn, too.': 'plain', // {0} own(file.name)
-  '“{0}” is no project that can be drawn: {1}': 'plain', // {0} own(file.name), {1} own(why)
+  '“{0}” isn’t a project that can be drawn: {1}': 'plain', // {0} own(file.name), {1} own(why)
 } as const;

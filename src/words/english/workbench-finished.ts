@@ -33,7 +33,7 @@ export const workbenchFinished = {
   'just passes': 'plain',
   'knit band': 'trade',
   'not measured': 'plain',
-  'one way': 'trade',
+  'one direction (nap)': 'trade',
   'passes by {0}': 'plain', // {0} mm(spare)
   'rib cuff': 'trade',
   'rub out': 'ours: chalk is rubbed out',

@@ -1,7 +1,7 @@
 // Written by `npm run words`, save where each comes from.
 export const workbenchPhoto = {
   'A point of: {0}': 'plain', // {0} EDGE_NAMES[id.edge]
-  'Add a point by keys': 'plain',
+  'Add a point with the keyboard': 'plain',
   'Allowances already on the paper': 'trade',
   'Another point of the grainline, as far down as it goes.': 'trade',
   'Any point of the grainline; the farther from the other, the truer.': 'trade',
@@ -28,7 +28,6 @@ export const workbenchPhoto = {
   'E to F: anything on the floor that you measured': 'plain',
   'End {0}': 'plain', // {0} own('EF'.charAt(id.index))
   'End {0} of the fifth length, {1}': 'ours: the fifth length, which checks four marks', // {0} own(letter), {1} where(at)
-  Farther: 'plain',
   'Fifth length, E to F': 'ours: the fifth length, which checks four marks',
   Fit: 'plain',
   'From the middle of one mark to the middle of the next. Any rectangle whose sides you know does.': 'plain',
@@ -40,7 +39,7 @@ export const workbenchPhoto = {
   'Hem at the side': 'trade',
   'Hip at the centre': 'trade',
   'Hip at the side': 'trade',
-  'It gets better with marks that lie farther apart, round the block, and with a sharper picture.': 'trade',
+  'It gets better with marks farther apart, round the block, and with a sharper picture.': 'trade',
   'It must be {0}.': 'plain', // {0} length.range(lowest, highest, units)
   'Knee at the inseam': 'trade',
   'Lay A, B, C and D on the middles of the four marks, going round.': 'plain',
@@ -54,7 +53,6 @@ export const workbenchPhoto = {
   'Mark the front': 'plain',
   'Marks are kept.': 'plain',
   'Measure the rectangle from mark to mark: its width, its length, and that both diagonals are alike.': 'plain',
-  Nearer: 'plain',
   'Net lengths: measure one on the paper': 'trade',
   'Now the curves: add points along': 'plain',
   'One press moves it by half a millimetre; arrow keys do the same, with Shift ten times as far. Delete takes it away.':
@@ -65,7 +63,7 @@ export const workbenchPhoto = {
   Photograph: 'plain',
   'Photograph it from as straight above as you can, with all four marks on the picture.': 'plain',
   'Photograph of the blocks': 'trade',
-  'Place it by keys': 'plain',
+  'Place it with the keyboard': 'plain',
   'Press along the edge, three points or more on a strong curve. What is straight needs none. Where an edge has a corner, tick it for that point.':
     'plain',
   'Print the reference sheet at 100 % and cut it in four.': 'plain',
@@ -94,7 +92,7 @@ export const workbenchPhoto = {
     'trade', // {0} mm(REFERENCE.width), {1} mm(REFERENCE.height), {2} mm(REFERENCE.check)
   'The tip, where the crotch curve meets the inseam.': 'trade',
   'They are taken off, because a block is net. Leave 0 where the paper has none.': 'trade',
-  'This picture can’t be flattened as far as that: lay the marks farther apart, and photograph from more nearly above.':
+  'This picture can’t be flattened that far out: lay the marks farther apart, and photograph from more nearly above.':
     'plain',
   Undo: 'plain',
   Up: 'plain',
@@ -113,6 +111,8 @@ export const workbenchPhoto = {
   'Where you marked it ± {0}, if every mark lies within {1} pixel of its place.': 'plain', // {0} by, {1} number(CLICK)
   'Width, A to B': 'plain',
   Wrong: 'ours: a verdict, good, doubtful or wrong',
+  'Zoom in': 'plain',
+  'Zoom out': 'plain',
   'a corner of the edge': 'plain',
   'forget all marks and begin again': 'plain',
   'four parts': 'plain',

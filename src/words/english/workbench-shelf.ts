@@ -3,7 +3,7 @@ export const workbenchShelf = {
   ', copy': 'plain',
   'Save the project as a file now, then load the page again.': 'plain',
   'The link': 'plain',
-  'The other tab is closed: “{0}” is kept from here again.': 'plain', // {0} own(name)
+  'The other tab is closed: “{0}” is saved from this tab again.': 'plain', // {0} own(name)
   'The project that was open last can’t be read here. It is left as it is, and listed under Projects with all others.':
     'plain',
   'There is no room left on this computer: your work goes on, but save it as a file to keep it.': 'plain',
@@ -18,8 +18,8 @@ export const workbenchShelf = {
   'about to be kept': 'plain',
   'an example: change it and it is kept': 'plain',
   'at some time': 'plain',
-  'does not hold a whole project: was the address cut?': 'plain',
   'holds more than any project that fits into a link, {0} kB, and was not unpacked.': 'plain', // {0} number(MOST_UNPACKED / 1000, 0)
+  'is incomplete. Was the link cut off?': 'plain',
   'just now': 'plain',
   'keeping your work': 'plain',
   'kept on this computer, {0}': 'plain', // {0} own(ago(now - at))
@@ -33,7 +33,7 @@ export const workbenchShelf = {
   'what was noted when a page was closed': 'plain',
   '{0} can’t be read. It is set aside as it is, and listed under Projects.': 'plain', // {0} all(what.map((one) => say`${own(one)}`))
   '“{0}” came with the link, and is now a project of yours.': 'plain', // {0} own(result.value.name)
-  '“{0}” is open in another tab, and is kept from there. What you change here goes into a copy of its own.': 'plain', // {0} own(name)
+  '“{0}” is open in another tab, which saves it. What you change here goes into a copy of its own.': 'plain', // {0} own(name)
   '“{0}” is open.': 'plain', // {0} own(name)
   '“{0}” was changed in another tab, too: what you changed of it here is now “{1}”.': 'plain', // {0} own(name), {1} own(copy)
 } as const;

@@ -13,8 +13,8 @@ export const workbenchStore = {
   '{0} to {1} years': 'plain', // {0} number(lowest, 0), {1} number(highest, 0)
   '{0} to {1}°': 'plain', // {0} number(lowest, 1), {1} number(highest, 1)
   '“{0}” can’t be opened.': 'plain', // {0} name
-  '“{0}” is no length; write it like 102 cm, 40 1/8 in or 40⅛.': 'plain', // {0} own(shortened(text))
   '“{0}” is not a percentage; write it like 35.': 'plain', // {0} own(shortened(text))
   '“{0}” is not an age; write it like 34.': 'plain', // {0} own(shortened(text))
   '“{0}” is not an angle; write it like 1.5.': 'plain', // {0} own(shortened(text))
+  '“{0}” isn’t a length; write it like 102 cm, 40 1/8 in or 40⅛.': 'plain', // {0} own(shortened(text))
 } as const;

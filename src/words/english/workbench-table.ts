@@ -77,7 +77,7 @@ export const workbenchTable = {
   '{0} after the wash': 'trade', // {0} mm(width)
   '{0} below the front’s': 'plain', // {0} mm(backCrotchDrop)
   '{0} can be cut': 'plain', // {0} mm(answer.room)
-  '{0} has to be put right.': 'plain', // {0} fieldName(path)
+  '{0} has to be corrected.': 'plain', // {0} fieldName(path)
   '{0}, {1} wide: does not fit': 'plain', // {0} pieceName(piece), {1} mm(width)
   '{0}: touching': 'plain', // {0} GAP_NAMES[gap.name]
   '{0}; {1} wide, {2} high': 'plain', // {0} RESULTS[station](draft), {1} mm(right - left), {2} mm(bottom - top)

@@ -33,7 +33,7 @@ export function NoticeStrip() {
                 focusOn('.stop[data-open] .stop-name button');
               }}
             >
-              {words`put away`}
+              {words`dismiss`}
             </button>
           </span>
         </p>

@@ -54,7 +54,7 @@ export default function ClassDialog({ onClose }: { readonly onClose: () => void 
         />
       </div>
       {!ready && (
-        <p className="field-help">{words`First put right what is asked for: every row is drafted with these choices.`}</p>
+        <p className="field-help">{words`Fix the marked fields first: every row is drafted with these choices.`}</p>
       )}
       {!table && (
         <p className="field-help">
@@ -93,7 +93,7 @@ function ClassSet() {
   return (
     <>
       <fieldset className="class-parts">
-        <legend>{words`In the set, beside the summary`}</legend>
+        <legend>{words`Include, besides the summary`}</legend>
         {PARTS.map(({ kind, name, what }) => (
           <label key={kind} className="class-part">
             <input

@@ -77,8 +77,8 @@ const drawn = (made: number, rows: number): Phrase =>
   made === rows ? say`all can be drafted` : say`${number(made, 0)} can be drafted, ${number(rows - made, 0)} can’t`;
 
 function wanting(look: number): Phrase {
-  if (look === 0) return say`nobody needs a look.`;
-  return look === 1 ? say`1 needs a look.` : say`${number(look, 0)} need a look.`;
+  if (look === 0) return say`none to look at.`;
+  return look === 1 ? say`1 to look at.` : say`${number(look, 0)} to look at.`;
 }
 
 function MemberRow({ member: { row, name, figures, look, doubtful } }: { readonly member: Member }) {

@@ -24,7 +24,7 @@ export async function readProjects(
     const why = opened?.problems.map((problem) => printProblem(problem, 'cm')).join(' ') ?? words`it is too large.`;
     useBench
       .getState()
-      .tell({ tone: 'refused', text: words`“${own(file.name)}” is no project that can be drawn: ${own(why)}` });
+      .tell({ tone: 'refused', text: words`“${own(file.name)}” isn’t a project that can be drawn: ${own(why)}` });
     return undefined;
   }
   if (notes.length > 0) useBench.getState().tell({ tone: 'told', text: notes.join(' ') });

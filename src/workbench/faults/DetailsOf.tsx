@@ -7,7 +7,7 @@ export function DetailsOf({ fault }: { readonly fault: Fault }) {
   const text = faultDetails(fault);
   return (
     <details className="fault-details">
-      <summary>{words`Details of the fault`}</summary>
+      <summary>{words`Details of the error`}</summary>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, by keys too */}
       <pre tabIndex={0}>{text}</pre>
       <button type="button" className="plain-link" onClick={() => download(text, 'text/plain', 'legwork-fault.txt')}>

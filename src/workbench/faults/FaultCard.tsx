@@ -22,7 +22,7 @@ export function FaultCard({ fault, onAgain, onLeave, lastBelow = false }: FaultC
   return (
     <div className="fault">
       <p role="alert">
-        <strong>{words`${own(fault.what)} can’t be drawn, by a fault in Legwork.`}</strong>{' '}
+        <strong>{words`${own(fault.what)} can’t be drawn because of an error in Legwork.`}</strong>{' '}
         {words`Your project is not to blame, and nothing of it is lost.`}
         {lastBelow && ` ${words`Below is the last that could be drawn.`}`}
       </p>

@@ -14,7 +14,7 @@ export function FaultDialog({ fault, onAgain, onLeave }: FaultTold) {
   }, []);
   const leave = onLeave ?? onAgain;
   return (
-    <dialog ref={element} className="sheet fault-sheet" aria-label={words`A fault in Legwork`} onClose={leave}>
+    <dialog ref={element} className="sheet fault-sheet" aria-label={words`An error in Legwork`} onClose={leave}>
       <FaultCard fault={fault} onAgain={onAgain} onLeave={leave} />
     </dialog>
   );

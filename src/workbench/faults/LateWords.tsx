@@ -32,7 +32,7 @@ export function LateWords({ fault, onAgain, onLeave }: FaultTold) {
           <>
             <strong>{words`${own(fault.what)} could not be loaded.`}</strong>{' '}
             {why === 'away'
-              ? words`Is the network away? Everything else goes on without it.`
+              ? words`Are you offline? Everything else works without a connection.`
               : words`Nothing is lost by it.`}
           </>
         )}

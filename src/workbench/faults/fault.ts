@@ -47,6 +47,6 @@ export function thrownText(thrown: unknown): string {
     // Some browsers begin the stack with what was said, others don't.
     return stack.includes(thrown.message) ? stack : `${said}\n${stack}`;
   } catch {
-    return 'something that can not be printed';
+    return 'something that can’t be printed';
   }
 }

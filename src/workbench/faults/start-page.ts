@@ -27,7 +27,7 @@ export function showStartFault(root: HTMLElement, thrown: unknown): void {
   details.className = 'fault-details';
   const save = button('save the details', () => download(pre.textContent ?? '', 'text/plain', 'legwork-fault.txt'));
   save.className = 'plain-link';
-  details.append(element('summary', 'Details of the fault'), pre, save);
+  details.append(element('summary', 'Details of the error'), pre, save);
   const card = element('div');
   card.className = 'fault';
   card.append(words, ways, details);

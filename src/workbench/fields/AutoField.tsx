@@ -11,7 +11,7 @@ export interface AutoFieldProps extends QuantityFieldProps {
 }
 
 const CHOICES = [
-  { key: 'auto', name: say`as the body asks` },
+  { key: 'auto', name: say`automatic` },
   { key: 'hand', name: say`by hand` },
 ];
 

@@ -58,7 +58,7 @@ export const RESULTS: Readonly<Record<Station, (draft: Draft) => Phrase>> = {
   cloth({ project: { cloth } }) {
     const wide = say`${mm(cloth.width)} wide`;
     const lies = cloth.layout === 'best' ? UNSAID : say`${LAYOUT_WORDS[cloth.layout]}`;
-    const way = cloth.oneWay ? say`one way` : UNSAID;
+    const way = cloth.oneWay ? say`one direction (nap)` : UNSAID;
     return dotted(inTurn([wide, lies, way], ', '), cloth.washFirst && say`washed first`);
   },
   paper(draft) {

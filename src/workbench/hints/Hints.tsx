@@ -8,8 +8,8 @@ import { HINT_COUNT } from './hint-count';
 const HINTS = [
   {
     id: 'button',
-    title: say`Take hold of a yellow button`,
-    text: say`Draw it, or move it with the arrow keys: the leg is drafted anew at every step, and undo brings it back.`,
+    title: say`Drag a yellow button`,
+    text: say`Drag it, or move it with the arrow keys: the leg is drafted anew at every step, and undo brings it back.`,
   },
   {
     id: 'how',

@@ -38,7 +38,7 @@ export default function RepairsDialog({ offered }: { readonly offered: Offered }
       </ul>
       <div className="sheet-actions">
         <button type="button" className="button button-main" onClick={open}>
-          {words`Open it so`}
+          {words`Open with these repairs`}
         </button>
         <button type="button" className="button" onClick={close}>
           {words`Leave it`}
@@ -50,8 +50,7 @@ export default function RepairsDialog({ offered }: { readonly offered: Offered }
 
 /** What stood there, and what is used instead. */
 function doneAbout({ problem, now }: Repair): string {
-  const was =
-    problem.value === undefined ? say`Nothing stood there` : say`There stood ${shown(problem.value, say`a group`)}`;
+  const was = problem.value === undefined ? say`Was empty` : say`Was ${shown(problem.value, say`a group`)}`;
   return now === undefined
     ? words`${was}; it is left out, or still to be measured.`
     : words`${was}; ${shown(now, say`the usual choice`)} is used.`;

@@ -25,6 +25,6 @@ export async function withText(file: File, work: (text: string) => void | Promis
   } catch (error) {
     // No fault of the file.
     console.error(error);
-    refuse(say`could not be opened: a fault of Legwork, please report it.`);
+    refuse(say`could not be opened because of an error in Legwork: please report it.`);
   }
 }

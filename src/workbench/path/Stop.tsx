@@ -70,7 +70,7 @@ export function Stop({ station }: { readonly station: Station }) {
         </div>
       ) : (
         <p className="stop-result">
-          <Guarded what={words`What the station ${STATION_NAMES[station]} came to`} place="bit">
+          <Guarded what={words`Result of the station ${STATION_NAMES[station]}`} place="bit">
             <Result station={station} />
           </Guarded>
         </p>
@@ -117,7 +117,7 @@ function Result({ station }: { readonly station: Station }): string {
 function lookWanted(state: Bench, station: Station): string | undefined {
   if (state.station === station) return undefined;
   if (stationAsks(state, station))
-    return onlyWaiting(state).length > 0 ? words`still to be measured` : words`wants a look`;
+    return onlyWaiting(state).length > 0 ? words`still to be measured` : words`something is doubtful`;
   if (station !== 'check') return undefined;
   return checksOf(state.draft).some((check) => check.verdict === 'wrong') ? words`something is wrong` : undefined;
 }

@@ -31,7 +31,9 @@ export function BlockStep({ part }: { readonly part: Part }) {
         <Edges part={part} />
       )}
       <button type="button" className="button" onClick={() => lookedAt.current && place(part, lookedAt.current, true)}>
-        <span className="take-name">{next ? words`Place it by keys` : words`Add a point by keys`}</span>
+        <span className="take-name">
+          {next ? words`Place it with the keyboard` : words`Add a point with the keyboard`}
+        </span>
         <span className="take-what">{words`in the middle; arrow keys move it`}</span>
       </button>
       <MarkPad />

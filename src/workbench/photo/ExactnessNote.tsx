@@ -21,7 +21,7 @@ export function ExactnessNote({
     return (
       <p className="photo-exact" data-verdict="wrong" role="status">
         <strong>{words`Wrong`}</strong>{' '}
-        {words`This picture can’t be flattened as far as that: lay the marks farther apart, and photograph from more nearly above.`}
+        {words`This picture can’t be flattened that far out: lay the marks farther apart, and photograph from more nearly above.`}
       </p>
     );
   const { byMarks, check, off } = exactness;
@@ -31,7 +31,7 @@ export function ExactnessNote({
       ? UNSAID
       : check && check.across > byMarks
         ? say`The fifth length does not agree: are the sides measured, the corners square, the paper flat?`
-        : say`It gets better with marks that lie farther apart, round the block, and with a sharper picture.`;
+        : say`It gets better with marks farther apart, round the block, and with a sharper picture.`;
   const by = own(tenths(off, units));
   const told =
     where === 'marks'

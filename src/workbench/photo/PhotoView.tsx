@@ -88,12 +88,17 @@ function ZoomTools({ control }: { readonly control: ViewControl }) {
       <button
         type="button"
         className="tool tool-round"
-        aria-label={words`Farther`}
+        aria-label={words`Zoom out`}
         onClick={() => control.zoom(1 / NEARER)}
       >
         −
       </button>
-      <button type="button" className="tool tool-round" aria-label={words`Nearer`} onClick={() => control.zoom(NEARER)}>
+      <button
+        type="button"
+        className="tool tool-round"
+        aria-label={words`Zoom in`}
+        onClick={() => control.zoom(NEARER)}
+      >
         +
       </button>
       <button type="button" className="tool" onClick={control.showAll}>

@@ -65,7 +65,7 @@ export function KeptProjects({ onDone }: { readonly onDone: () => void }) {
             <RawRow
               key={one.id}
               name={words`A project that can’t be read here`}
-              about={words`Perhaps a newer Legwork kept it. It is left as it is.`}
+              about={words`It may come from a newer Legwork. It is left as it is.`}
               raw={one.raw}
               onRemove={() => void remove(one.id, words`A project`)}
             />

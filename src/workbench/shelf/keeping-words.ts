@@ -7,12 +7,12 @@ export const well = (): string => words`Your work is kept on this computer again
 export const open = (name: string): string => words`“${own(name)}” is open.`;
 
 export const elsewhere = (name: string): string =>
-  words`“${own(name)}” is open in another tab, and is kept from there. What you change here goes into a copy of its own.`;
+  words`“${own(name)}” is open in another tab, which saves it. What you change here goes into a copy of its own.`;
 
 export const takeCopy = (): string => words`take a copy now`;
 
 export const regained = (name: string): string =>
-  words`The other tab is closed: “${own(name)}” is kept from here again.`;
+  words`The other tab is closed: “${own(name)}” is saved from this tab again.`;
 
 export const parted = (name: string, copy: string): string =>
   words`“${own(name)}” was changed in another tab, too: what you changed of it here is now “${own(copy)}”.`;

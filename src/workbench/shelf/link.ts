@@ -59,7 +59,7 @@ export async function projectFromHash(hash: string): Promise<Result<string> | un
     return refused(
       error instanceof TooMuch
         ? say`holds more than any project that fits into a link, ${number(MOST_UNPACKED / 1000, 0)} kB, and was not unpacked.`
-        : say`does not hold a whole project: was the address cut?`,
+        : say`is incomplete. Was the link cut off?`,
     );
   }
 }

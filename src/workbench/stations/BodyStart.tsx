@@ -27,7 +27,7 @@ export function BodyStart() {
     choose('body', { label, ...start.figures });
     tell({
       tone: 'told',
-      text: words`The fields hold the middle of ${number(start.people, 0)} people: now correct what you can measure.`,
+      text: words`The fields hold the middle values of ${number(start.people, 0)} people: now correct what you can measure.`,
     });
   };
   return (
@@ -68,7 +68,7 @@ export function BodyStart() {
       </p>
       <button type="button" className="button" onClick={fill}>
         <span className="take-name">{words`Fill the fields`}</span>
-        <span className="take-what">{words`The measurements that stand there now give way; undo brings them back.`}</span>
+        <span className="take-what">{words`Replaces the current measurements; undo brings them back.`}</span>
       </button>
     </details>
   );

@@ -28,7 +28,7 @@ const needed = measurements.filter((one) => one.required || IN_PLACE.has(one.key
 const OTHERS: readonly { readonly name: Phrase; readonly keys: readonly MeasurementKey[] }[] = [
   { name: say`For the fit of the seat`, keys: ['hipDepth', 'crotchLength', 'frontCrotchLength', 'highHipGirth'] },
   { name: say`Round the leg`, keys: ['thighGirth', 'kneeGirth', 'calfGirth', 'ankleGirth', 'footEntryGirth'] },
-  { name: say`To place and to prove`, keys: ['waistToKnee', 'outsideLeg'] },
+  { name: say`For the knee line and cross-checks`, keys: ['waistToKnee', 'outsideLeg'] },
   { name: say`For the estimates`, keys: ['height', 'ageYears'] },
 ];
 
@@ -120,7 +120,7 @@ function useHelp({ key, definition }: Measurement): Phrase {
     return say`${definition} Nobody measured it on children: by adults’ proportions two in three lie within ${mm(inferred.spread)} of the estimate.`;
   const expected = key === 'crotchLength' ? crotchLengthExpected(body) : undefined;
   if (!expected || body.child) return say`${definition}`;
-  return say`${definition} With the waist at the navel two bodies in three like this one lie within ${mm(expected.spread)} of ${mm(expected.value)}; nothing is drawn from that.`;
+  return say`${definition} With the waist at the navel two bodies in three like this one lie within ${mm(expected.spread)} of ${mm(expected.value)}; the drawing doesn’t use it.`;
 }
 
 /** Up to this age a nappy is asked about, years. */

@@ -14,15 +14,15 @@ import { ClothWidths } from './cloth/ClothWidths';
 import { ShoppingList } from './cloth/ShoppingList';
 
 const LAYOUTS = [
-  { key: 'best', name: say`as takes least` },
+  { key: 'best', name: say`least cloth` },
   { key: 'single', name: say`a single layer` },
   { key: 'foldedLengthwise', name: say`folded lengthwise` },
   { key: 'foldedCrosswise', name: say`folded crosswise` },
 ];
 
 const WAYS = [
-  { key: 'either', name: say`either way up` },
-  { key: 'one', name: say`one way` },
+  { key: 'either', name: say`both directions` },
+  { key: 'one', name: say`one direction (nap)` },
 ];
 
 /** The cloth, how it lies, how much of it to buy, and everything else to buy. */
@@ -76,7 +76,7 @@ function Laying() {
       <QuantityField
         path="cloth.piecedTip"
         quantity={length}
-        help={say`The back fork’s tip, cut off so far inside the crotch point and sewn on again: ${mm(50)} is usual, ${mm(0)} leaves the leg whole.`}
+        help={say`The back fork’s tip, cut off this far inside the crotch point and sewn on again: ${mm(50)} is usual, ${mm(0)} leaves the leg whole.`}
       />
       <SwitchField
         path="cloth.oneWay"

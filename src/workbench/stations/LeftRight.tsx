@@ -9,10 +9,10 @@ import { length } from '../store/quantity';
 
 /** What one side may have more, each with what it does to that leg alone. */
 const MORE: readonly { readonly key: keyof SideDifferences; readonly help: Phrase }[] = [
-  { key: 'fullerHip', help: say`The leg is so much wider, half in front and half behind.` },
-  { key: 'fullerSeat', help: say`The leg is so much wider behind.` },
-  { key: 'higherHip', help: say`The waist edge lies so much higher over the side, and not at the centres.` },
-  { key: 'longerLeg', help: say`Both inseams are so much longer.` },
+  { key: 'fullerHip', help: say`The leg gets this much wider, half in front and half behind.` },
+  { key: 'fullerSeat', help: say`The leg gets this much wider behind.` },
+  { key: 'higherHip', help: say`The waist edge lies this much higher over the side, and not at the centres.` },
+  { key: 'longerLeg', help: say`Both inseams get this much longer.` },
 ];
 
 const SIDES = [

@@ -20,8 +20,8 @@ const PAPERS = [
 
 const ORIENTATIONS = [
   { key: 'auto', name: say`fewest sheets` },
-  { key: 'portrait', name: say`upright` },
-  { key: 'landscape', name: say`lying` },
+  { key: 'portrait', name: say`portrait` },
+  { key: 'landscape', name: say`landscape` },
 ];
 
 const SCALES = [
@@ -32,7 +32,7 @@ const SCALES = [
 ] as const;
 
 const ALLOWANCES = [
-  { key: 'scaled', name: say`as small` },
+  { key: 'scaled', name: say`scaled too` },
   { key: 'full', name: say`full width` },
 ];
 
@@ -81,7 +81,7 @@ function Sheets() {
         help={say`How the sheets lie under the pieces.`}
         onPick={(key) => choose('paper.orientation', key)}
       />
-      <QuantityField path="paper.margin" quantity={length} help={say`What the printer cannot reach, all round.`} />
+      <QuantityField path="paper.margin" quantity={length} help={say`The border your printer can’t print.`} />
       <QuantityField
         path="paper.overlap"
         quantity={length}

@@ -29,7 +29,7 @@ export function StraightenField() {
       {byHand && (
         <div className="field field-wide">
           <label className="unseen" htmlFor={id}>
-            {words`From as the block leans to upright`}
+            {words`From the block’s lean to upright`}
           </label>
           <input
             id={id}
@@ -43,7 +43,7 @@ export function StraightenField() {
             onBlur={() => leave('leg.straighten')}
           />
           <span className="slide-ends" aria-hidden="true">
-            <span>{words`as the block leans`}</span>
+            <span>{words`as on the block`}</span>
             <span>{words`upright`}</span>
           </span>
         </div>

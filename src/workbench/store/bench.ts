@@ -12,7 +12,7 @@ import type { Bench, BenchState } from './state';
 /** The start: the finished example, which can always be drawn. */
 function start(): Pick<BenchState, 'project' | 'draft'> {
   const result = draft(exampleProject);
-  if (!result.ok) throw new Error('the example can not be drafted');
+  if (!result.ok) throw new Error('the example can’t be drafted');
   return { project: exampleProject, draft: result.value };
 }
 

@@ -25,7 +25,7 @@ export const length: Quantity = {
     const parsed = parseLength(text, units);
     if (parsed.ok) return { ok: true, value: parsed.mm };
     if (parsed.reason === 'empty') return { ok: true, value: undefined };
-    return notRead(say`“${own(shortened(text))}” is no length; write it like 102 cm, 40 1/8 in or 40⅛.`);
+    return notRead(say`“${own(shortened(text))}” isn’t a length; write it like 102 cm, 40 1/8 in or 40⅛.`);
   },
   print: fieldText,
   range(lowest, highest, units) {

@@ -25,7 +25,7 @@ export function StaleNote() {
   };
   const asks =
     station === open
-      ? words`${fieldName(path)} has to be put right.`
+      ? words`${fieldName(path)} has to be corrected.`
       : words`${fieldName(path)}: ${own(sentence(printPhrase(phrase, units)))}`;
   return (
     <p className="stale-note" data-waits={waiting.length > 0 || undefined}>

@@ -63,7 +63,7 @@ export function TableTools({ control }: { readonly control: ViewControl }) {
         <button
           type="button"
           className="tool tool-round"
-          aria-label={words`Farther`}
+          aria-label={words`Zoom out`}
           onClick={() => control.zoom(1 / NEARER)}
         >
           −
@@ -72,7 +72,7 @@ export function TableTools({ control }: { readonly control: ViewControl }) {
         <button
           type="button"
           className="tool tool-round"
-          aria-label={words`Nearer`}
+          aria-label={words`Zoom in`}
           onClick={() => control.zoom(NEARER)}
         >
           +

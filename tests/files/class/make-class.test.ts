@@ -139,7 +139,7 @@ describe('a class of fourteen rows, two of them odd', () => {
         `Waist elastic, 2.5 cm wide: ${(amountUp(elastic, 'cm') / 1000).toFixed(1).replace('.0', '')} m for 13 learners`,
       );
       expect(words).toContain(`Paper: ${sheets} sheets`);
-      expect(words).toContain('13 patterns made · 1 not made · 2 need a look');
+      expect(words).toContain('13 patterns made · 1 not made · 2 to look at');
       expect(words).toContain('Bad (row 7, not made), Slip (row 15)');
       // A4, lying, and a white edge all round.
       const outside = pdf.words(1).filter((w) => w.left < 11 || w.top < 8 || w.right > 297 - 11 || w.bottom > 210 - 6);

@@ -178,13 +178,13 @@ describe('a bad row is told with its column and what would be right, and the oth
       'B,742,102,27,76',
       'Waist (cm): "742": was read as 742 cm; Waist must lie between 35 cm and 210 cm. In millimetres it would do: write the unit into the head or the cell.',
     ],
-    ['B,74,1O2,27,76', 'Hip (cm): "1O2": is no length; write a number such as 102.5 cm.'],
-    ['B,=SUM(A1:A9),102,27,76', 'Waist (cm): "=SUM(A1:A9)": is no length; write a number such as 102.5 cm.'],
+    ['B,74,1O2,27,76', 'Hip (cm): "1O2": isn’t a length; write a number such as 102.5 cm.'],
+    ['B,=SUM(A1:A9),102,27,76', 'Waist (cm): "=SUM(A1:A9)": isn’t a length; write a number such as 102.5 cm.'],
     ['B,74,,27,76', 'Hip (cm): missing: Hip is needed: round the fullest part of the seat, tape level.'],
     ['B,-74,102,27,76', 'Waist (cm): "-74": was read as −74 cm; Waist must lie between 35 cm and 210 cm.'],
     [
       'B,74,5,102,27,3,76',
-      'row 3: "7 cells": has 7 cells below 5 names of columns; a decimal comma must stand in quotation marks, or the cells be parted by semicolons.',
+      'row 3: "7 cells": has 7 cells below 5 names of columns; a decimal comma must stand in quotation marks, or the cells must be separated by semicolons.',
     ],
   ])('%s', (row, sentence) => {
     const table = readTableOf(`${NEEDED}\n${GOOD}\n${row}\n${GOOD}\n`);
@@ -208,7 +208,7 @@ describe('a bad row is told with its column and what would be right, and the oth
   test('measurements that contradict each other, by the column', () => {
     const table = readTableOf(`${NEEDED},Hip depth (cm)\n${GOOD},39\n`);
     expect(problemsOf(table)).toEqual([
-      'Hip depth (cm): "39": the fullest hip can\'t lie more than 10 cm below the seat; the body rise is 27.2 cm.',
+      'Hip depth (cm): "39": the fullest hip can’t lie more than 10 cm below the seat; the body rise is 27.2 cm.',
     ]);
   });
 });

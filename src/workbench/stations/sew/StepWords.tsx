@@ -44,12 +44,10 @@ export function StepWords() {
       {isSaid(step.why) && <p className="quiet">{printPhrase(say`Why: ${step.why}`, units)}</p>}
       {step.settings.length > 0 && (
         <dl>
-          {step.settings.map(({ name, value, source }) => (
+          {step.settings.map(({ name, value }) => (
             <div key={name.template}>
               <dt>{said(name)}</dt>
-              <dd>
-                {said(value)} <span className="quiet">({said(source)})</span>
-              </dd>
+              <dd>{said(value)}</dd>
             </div>
           ))}
         </dl>
@@ -62,9 +60,7 @@ export function StepWords() {
           <strong>{words`Take care:`}</strong> {printPhrase(step.care, units)}
         </p>
       )}
-      <p className="quiet">
-        {words`About ${number(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)} minutes (practice).`}
-      </p>
+      <p className="quiet">{words`About ${number(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)} minutes.`}</p>
     </section>
   );
 }
