@@ -136,7 +136,7 @@ function sewing({ cloth, seams, nightwearLabel }: ShoppingQuestion): readonly Sh
       reels === 1
         ? say`${number(1)} reel of ${number(REEL / 1000)} m`
         : say`${number(reels)} reels of ${number(REEL / 1000)} m`,
-      say`About ${number(Math.ceil(thread / 1000))} m: ${number(THREAD_OF_SEAM)} times the seams, sewn and finished. A serger takes its own cones.`,
+      say`About ${number(Math.ceil(thread / 1000))} m: ${number(THREAD_OF_SEAM)} times the seams, sewn and finished. An overlocker takes its own cones.`,
     ),
     item(
       'needle',

@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util';
 import { FILE_KINDS, type FileKind } from '../files';
-import { own, say, words } from '../words';
+import { ENGLISHES, type English, either, isEnglish, own, say, words } from '../words';
 
 /** What the command line asks for. */
 export interface DraftOrder {
@@ -18,6 +18,8 @@ export interface DraftOrder {
   readonly emptyTable: boolean;
   /** Exit with 1 where a check says wrong. */
   readonly strict: boolean;
+  /** Whose words are used; undefined where the terminal's own are. */
+  readonly words: English | undefined;
 }
 
 export type ParsedArguments =
@@ -44,12 +46,17 @@ export function parseArguments(given: readonly string[]): ParsedArguments {
   const blocks = values.get('--blocks');
   const table = values.get('--class');
   const list = values.get('--files');
+  const english = values.get('--words');
   const emptyTable = switches.has('--empty-table');
   const asked = list?.split(',').map((kind) => kind.trim());
   const files = asked ? FILE_KINDS.filter((kind) => asked.includes(kind)) : 'all';
 
   for (const kind of new Set(asked?.filter((kind) => !isFileKind(kind))))
     problems.push(words`${FILES}: ${quoted(kind)}: unknown kind; it must be one of ${KINDS}`);
+  if (english !== undefined && !isEnglish(english))
+    problems.push(
+      words`${own('--words')}: ${quoted(english)}: must be ${either(ENGLISHES.map((one) => say`${own(one)}`))}`,
+    );
   if (project === undefined) problems.push(words`project: missing: name a project file, or - for standard input`);
   for (const again of new Set(projects.filter((path, i) => projects.indexOf(path) < i)))
     problems.push(words`project: ${quoted(again)}: named twice`);
@@ -65,7 +72,19 @@ export function parseArguments(given: readonly string[]): ParsedArguments {
   if (problems.length > 0 || project === undefined || out === undefined)
     return { ok: false, problems: [...new Set(problems)] };
   const strict = switches.has('--strict');
-  return { ok: true, order: { projects: [project, ...others], out, files, blocks, table, emptyTable, strict } };
+  return {
+    ok: true,
+    order: {
+      projects: [project, ...others],
+      out,
+      files,
+      blocks,
+      table,
+      emptyTable,
+      strict,
+      words: isEnglish(english) ? english : undefined,
+    },
+  };
 }
 
 /** The options that a word belongs to, and what that word names. */
@@ -74,6 +93,7 @@ const VALUED = {
   '--files': say`name one or more of ${KINDS}`,
   '--blocks': say`name the drawing of the blocks`,
   '--class': say`name the table of bodies`,
+  '--words': say`name whose words to use`,
 } as const;
 type Valued = keyof typeof VALUED;
 const SWITCHES = ['--empty-table', '--strict', '--help'];

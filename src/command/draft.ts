@@ -40,6 +40,7 @@ try {
     },
     complain,
     now: () => new Date(),
+    locale: process.env.LC_ALL || process.env.LC_MESSAGES || process.env.LANG,
     progress: progress.show,
     signal: stop.signal,
   });

@@ -10,6 +10,8 @@ export interface Surroundings {
   readonly say: (line: string) => void;
   readonly complain: (line: string) => void;
   readonly now: () => Date;
+  /** Where who reads the terminal lives, as the system says it: `en_US.UTF-8`. */
+  readonly locale?: string | undefined;
   /** Shows how far the work has come, where somebody looks on. */
   readonly progress?: (progress: Progress) => void;
   /** Where files are written, if not on the real disk. */

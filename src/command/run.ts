@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { carriedOut, type FileJob, makeFiles, readBlocks, safeFileName } from '../files';
 import { checksOf, draft, type Project, withFewestSheets } from '../project';
-import { number, own, printProblem, type Result, words } from '../words';
+import { englishOf, number, own, printProblem, type Result, speakNamed, words } from '../words';
 import { type DraftOrder, parseArguments } from './arguments';
 import { baseName, sameName } from './names';
 import { DONE, plainSpoken, refuse, refuseError, type Surroundings, tellNotes, WRONG } from './outcome';
@@ -19,6 +19,7 @@ import { placeOf, writeFiles } from './write-files';
  */
 export async function runDraft(given: readonly string[], surroundings: Surroundings): Promise<number> {
   const around = plainSpoken(surroundings);
+  if (around.locale !== undefined) await speakNamed(englishOf(around.locale));
   const parsed = parseArguments(given);
   if (!parsed.ok) return refuse(around, parsed.problems);
   if (parsed.order === 'help') {
@@ -26,6 +27,7 @@ export async function runDraft(given: readonly string[], surroundings: Surroundi
     return DONE;
   }
   const { order } = parsed;
+  if (order.words !== undefined) await speakNamed(order.words);
   if (order.table !== undefined || order.emptyTable) return await runClass(order, around);
   const drafted = await draftedJobs(order, around);
   if (!drafted.ok) return refuse(around, drafted.lines);

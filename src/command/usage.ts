@@ -29,6 +29,10 @@ export function usage(): readonly string[] {
       '--strict',
       words`exit with 1 if a check says wrong, or a row of a class can’t be drafted; the files are\nwritten all the same`,
     ],
+    [
+      '--words',
+      words`british (trousers, overlocker), american (pants, serger) or canadian; otherwise as is said\nwhere your system says that you live`,
+    ],
     ['--help', words`these lines`],
     ['--', words`what follows is project files, also where a name begins with a hyphen`],
   ] as const;

@@ -38,7 +38,7 @@ function waistCord({ words, young, field }: Wearer, ends: Mm, gathered: Mm): Cau
       long
         ? say`For ${words}: each end may hang free by ${mm(CORD_ENDS.widest)} with the waist at its widest, and by ${mm(CORD_ENDS.gathered)} gathered; here it is ${mm(ends)} and ${mm(gathered)}, too long: shorten the cord, or choose elastic.`
         : say`For ${words}: each end may hang free by ${mm(CORD_ENDS.widest)} with the waist at its widest, and by ${mm(CORD_ENDS.gathered)} gathered; here it is ${mm(ends)} and ${mm(gathered)}, within that.`,
-      say`No knots or toggles, no cord at the back; tack it midway.`,
+      say`No knots or toggles, no cord at the back; sew it down midway.`,
       young ? say`Under seven years the rule is stricter: elastic is the better choice.` : UNSAID,
     ]),
     source: EN_14682,
@@ -49,7 +49,7 @@ function waistCord({ words, young, field }: Wearer, ends: Mm, gathered: Mm): Cau
 const cordOutside = ({ words, field }: Wearer, ends: Mm): Caution => ({
   id: 'cord-outside',
   title: say`Cord outside its channel`,
-  sentence: say`For ${words}, a rule for children’s outerwear in the United States allows ${mm(US_END)} of cord outside the channel, without toggles and tacked; here it is ${mm(ends)}. It is a sensible measure for trousers too.`,
+  sentence: say`For ${words}, a rule for children’s outerwear in the United States allows ${mm(US_END)} of cord outside the channel, without toggles and sewn down; here it is ${mm(ends)}. It is a sensible measure for trousers too.`,
   source: { document: 'ASTM F1816; 16 CFR 1120.3', clause: '', sure: 'read' },
   raisedBy: ['waist.finish', field],
 });

@@ -162,7 +162,7 @@ function rawEdgeSteps(g: Garment): readonly SewingStep[] {
       title: say`Overlock the raw edges`,
       tasks: [
         g.machine === 'serger'
-          ? say`Serge ${names}, without cutting anything off.`
+          ? say`Overlock ${names}, without cutting anything off.`
           : say`Zigzag ${names}: one swing in the cloth, the next just over its edge.`,
         say`Press them.`,
       ],

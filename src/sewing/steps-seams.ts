@@ -30,19 +30,19 @@ export function seamSewn(
 export function seamTold(g: Garment, allowance: number): readonly Phrase[] {
   if (sergesSeams(g))
     return [
-      say`Serge along the stitching line, ${mm(allowance)} from the edge; the knife trims off the rest. Take pins out before they reach it.`,
+      say`Overlock along the stitching line, ${mm(allowance)} from the edge; the knife trims off the rest. Take pins out before they reach it.`,
     ];
   const serger = g.machine === 'serger';
   if (g.cloth.kind === 'knit')
     return [
       say`Sew ${mm(allowance)} from the edge with a narrow zigzag, which gives with the cloth. Don’t pull: let the machine feed.`,
       serger
-        ? say`Serge both edges together beside the seam, and trim off what is left outside it.`
+        ? say`Overlock both edges together beside the seam, and trim off what is left outside it.`
         : say`Zigzag both edges together beside the seam, and trim off what is left outside it.`,
     ];
   return [
     say`Sew ${mm(allowance)} from the edge; backstitch at both ends.`,
-    serger ? say`Serge both edges together.` : say`Zigzag both edges together.`,
+    serger ? say`Overlock both edges together.` : say`Zigzag both edges together.`,
   ];
 }
 

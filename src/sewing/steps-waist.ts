@@ -132,7 +132,7 @@ function cordStep(g: Garment): SewingStep {
       say`Put a safety pin into one end. Draw it in at one opening in front, all round, and out at the other.`,
       say`Lay the waist flat at its widest, even out the ends, and stitch across cord and casing at centre back.`,
     ],
-    why: say`Tacked behind, the cord can’t be pulled out in the wash, nor by a child.`,
+    why: say`Sewn down behind, the cord can’t be pulled out in the wash, nor by a child.`,
     settings: topStitch(g),
     check: say`With the waist at its widest both ends are equally long, and the trousers go over the fullest part.`,
     care: say`Cords catch on doors and toys. On a child’s clothes elastic is the better choice; leave no long ends, no knots and no toggles there.`,
@@ -174,7 +174,7 @@ function sewnOnSteps(g: Garment): readonly SewingStep[] {
       tasks: [
         say`Lay the edge of the elastic along the raw edge of the cloth, on its wrong side.`,
         g.machine === 'serger'
-          ? say`Serge them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Keep the knife off the elastic.`
+          ? say`Overlock them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Keep the knife off the elastic.`
           : say`Zigzag them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Let the needle swing over the raw edge.`,
       ],
       settings: elasticStitch(g),

@@ -19,7 +19,7 @@ const LOOSER = setting(say`Tension`, say`a little below normal, so that no threa
 export function seamStitch(g: Wants): readonly Setting[] {
   if (sergesSeams(g)) {
     return [
-      setting(say`Serger`, say`4 threads, stitch 2.5 mm long, seam 6 mm wide, differential feed 1.3 to 1.5`),
+      setting(say`Overlocker`, say`4 threads, stitch 2.5 mm long, seam 6 mm wide, differential feed 1.3 to 1.5`),
       setting(say`Needles`, say`${NEEDLES.knit}, both`),
       setting(say`Tension`, say`balanced, the loopers meeting on the edge`),
     ];
@@ -36,8 +36,8 @@ export function edgeStitch(g: Wants): readonly Setting[] {
         setting(
           say`Edges`,
           g.cloth.kind === 'knit'
-            ? say`serger, 3 threads, stitch 2.5 mm long, differential feed 1.3 to 1.5`
-            : say`serger, 3 threads, stitch 2.5 mm long, differential feed 1`,
+            ? say`overlocker, 3 threads, stitch 2.5 mm long, differential feed 1.3 to 1.5`
+            : say`overlocker, 3 threads, stitch 2.5 mm long, differential feed 1`,
         ),
       ]
     : [setting(say`Edges`, say`zigzag, 2 mm long, 5 mm wide, its right swing just over the edge`)];

@@ -1,5 +1,5 @@
 export { dated, ENGLISH, type Language, speak, spokenLanguage, spokenName, timeAgo } from './language';
-export { speakNamed } from './languages';
+export { ENGLISHES, type English, englishOf, isEnglish, speakNamed } from './languages';
 export {
   all,
   amount,

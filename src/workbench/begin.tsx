@@ -7,6 +7,7 @@ import { withLate } from './faults/late';
 import { beforeLeaving } from './faults/leaving';
 import { noteFault } from './faults/outside';
 import { showStartFault } from './faults/start-page';
+import { spokenEnglish } from './look/english';
 import { practise } from './practice';
 import { bringBack, onThisPage } from './shelf/start';
 import { Workbench } from './Workbench';
@@ -14,7 +15,7 @@ import { Workbench } from './Workbench';
 /** Brings back what was kept, and shows the workbench; it is shown whatever becomes of what was kept. */
 export async function begin(place: HTMLElement): Promise<void> {
   // Who looks whether every word can be said in another language asks for it in the address: `?language=made-up`.
-  await speakNamed(new URLSearchParams(location.search).get('language') ?? '');
+  await speakNamed(new URLSearchParams(location.search).get('language') ?? spokenEnglish());
   document.documentElement.lang = spokenLanguage();
   beforeLeaving(onThisPage().keeper.flush);
   await bringBack().catch((thrown) => noteFault(words`What was kept`, thrown));

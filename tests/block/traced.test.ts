@@ -67,7 +67,7 @@ describe('a block from its drawn lines', () => {
       expect(traceFromLines('front', { ...drawn, inseam })).toEqual(trace);
     const apart = [upper, lower.map((curve) => curveMap(curve, ({ x, y }) => ({ x, y: y + 3 })))];
     expect(refused(() => traceFromLines('front', { ...drawn, inseam: apart }))).toEqual([
-      expect.stringMatching(/^front-inseam must be one line; its 2 pieces don't meet/),
+      expect.stringMatching(/^front-inseam must be one line; its 2 pieces don’t meet/),
     ]);
   });
 

@@ -108,7 +108,7 @@ test('a changed verdict, a sentence beside a field, and the end of a save are sa
   await said('Ease at the hip: now good.').waitFor({ state: 'attached' });
   await spread.fill('wide');
   // The place was there before the sentence was, or nobody would hear it.
-  await page.locator('#field-leg-spread-problem[aria-live="polite"]').getByText('“wide” is no length').waitFor();
+  await page.locator('#field-leg-spread-problem[aria-live="polite"]').getByText('“wide” isn’t a length').waitFor();
   expect(await spread.getAttribute('aria-invalid')).toBe('true');
   expect(await spread.getAttribute('aria-describedby')).toContain('field-leg-spread-problem');
   await spread.fill('2.5');

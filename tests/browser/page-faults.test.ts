@@ -206,6 +206,6 @@ describe('the start', () => {
     await button(page, 'Blocks').click();
     await button(page, /^From a photograph/).click();
     await page.getByRole('dialog', { name: 'Blocks from a photograph' }).waitFor();
-    expect(await page.getByText('fault in Legwork').count()).toBe(0);
+    expect(await page.getByText('error in Legwork').count()).toBe(0);
   });
 });

@@ -306,7 +306,7 @@ describe('files', () => {
     const line = await lines(page);
     const buffer = Buffer.from('{"format":"legwork-project"');
     await page.getByLabel('Project file').setInputFiles({ name: 'half.json', mimeType: 'application/json', buffer });
-    await page.getByRole('alert').getByText('“half.json” is no project file').waitFor();
+    await page.getByRole('alert').getByText('“half.json” isn’t a project file').waitFor();
     expect(await lines(page)).toBe(line);
     expect(await field(page, 'Hem depth').inputValue()).toBe('4.4');
   });

@@ -316,7 +316,7 @@ describe('the stitching line', () => {
       curves.map(([a, , , d]): Curve => [a, { x: d.x + 300, y: d.y + 200 }, { x: a.x - 300, y: d.y + 200 }, d]),
     );
     expect(reason(crossed, 'stitching-line')).toMatch(/crosses itself/);
-    expect(remedy(crossed, 'stitching-line')).toMatch(/^Take back the last change/);
+    expect(remedy(crossed, 'stitching-line')).toMatch(/^Undo the last change/);
     const beyond = edged('inseamFront', (curves) => moved(curves, (p) => ({ x: p.x + 16, y: p.y })));
     expect(reason(beyond, 'stitching-line')).toMatch(/leaves the cut line by [\d.]+ mm/);
     expect(remedy(beyond, 'stitching-line')).toMatch(/^Use wider seam allowances/);

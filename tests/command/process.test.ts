@@ -89,7 +89,7 @@ test('a fault of the program ends with 2 and one sentence, without a stack trace
   child.stdin.end('trap');
   const { code, complained } = await ended;
   expect(complained).toMatch(
-    /^program: a fault of Legwork, .*Please report it with the project file: odd.* \(src\/command\/read-project\.ts:\d+ < .*\)\n$/,
+    /^program: an error in Legwork, .*Please report it with the project file: odd.* \(src\/command\/read-project\.ts:\d+ < .*\)\n$/,
   );
   expect([code, complained.split('\n').length]).toEqual([2, 2]);
   expect(readdirSync(folder)).toEqual([]);

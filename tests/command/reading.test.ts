@@ -27,14 +27,14 @@ async function run(words: readonly string[], input: AsyncIterable<Uint8Array | s
 
 describe('what is no readable file is refused at once, for a project, a drawing and a table', () => {
   const odd: readonly [string, () => string, RegExp][] = [
-    ['an endless device', () => '/dev/zero', /is no plain file/],
+    ['an endless device', () => '/dev/zero', /isn’t a plain file/],
     [
       'a pipe that nobody writes to',
       () => (execFileSync('mkfifo', [at('pipe')]) ? at('pipe') : ''),
-      /is no plain file/,
+      /isn’t a plain file/,
     ],
     ['a folder', () => folder, /is a folder/],
-    ['a device that holds nothing', () => '/dev/null', /is no plain file/],
+    ['a device that holds nothing', () => '/dev/null', /isn’t a plain file/],
     ['a link in a circle', () => at('round'), /links lead round in a circle \(ELOOP\)/],
     ['a file beneath a file', () => join(at('a.json'), 'b'), /a file where a folder should be/],
     ['a name that is too long', () => at('x'.repeat(300)), /the name is too long/],

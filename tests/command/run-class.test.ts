@@ -77,7 +77,7 @@ describe('--class', () => {
     const { disk } = brokenDisk((_, call) => call === 'writeSync' && ++written === 2, 'ENOSPC');
     const { code, said, complained } = await runOn(disk, path, '--class', table, '--out', out(), '--files', 'handout');
     expect([code, said]).toEqual([2, []]);
-    expect(complained).toEqual([expect.stringMatching(/^--out: .*evening\.class\.zip can't .*the disk is full/)]);
+    expect(complained).toEqual([expect.stringMatching(/^--out: .*evening\.class\.zip can’t .*the disk is full/)]);
     expect(readdirSync(folder).sort()).toEqual(['bodies.csv', 'evening.legwork.json']);
   });
 
@@ -96,7 +96,7 @@ describe('--class', () => {
     );
     const table = file('bodies.csv', `${HEADS}\n${ADA}\n`);
     expect((await run(path, '--class', table, '--out', join(table, 'in'), '--files', 'fit')).complained[0]).toMatch(
-      /^--out: .* can't be written to/,
+      /^--out: .* can’t be written to/,
     );
   });
 });

@@ -67,7 +67,7 @@ describe('a project that can be drafted', () => {
     expect(readdirSync(out()).sort()).toEqual([...names].sort());
     expect(JSON.parse(readFileSync(join(out(), 'First pair.report.json'), 'utf8'))).toMatchObject({
       format: 'legwork-report',
-      version: 1,
+      version: 2,
     });
     expect(readFileSync(join(out(), 'First pair.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
   });
@@ -201,7 +201,7 @@ describe('what is refused: exit code 2, one line each, nothing written', () => {
     {
       name: 'broken JSON',
       words: () => [project('a.json', '{"format":'), '--out', out()],
-      lines: [/^file: .*can't be read as JSON/],
+      lines: [/^file: .*can’t be read as JSON/],
     },
     {
       name: 'another format',
@@ -244,7 +244,7 @@ describe('what is refused: exit code 2, one line each, nothing written', () => {
     {
       name: 'a folder that can not be made',
       words: () => [project('a.json'), '--out', join(project('file'), 'sub')],
-      lines: [/^--out: .*can't be written to/],
+      lines: [/^--out: .*can’t be written to/],
     },
   ];
 

@@ -137,7 +137,7 @@ async function commandFaults(bytes: Uint8Array): Promise<readonly string[]> {
         ? ['refused by the command line, and written or not told']
         : []),
       ...complained
-        .filter((line) => plainLetters(line) !== line || /fault of Legwork/.test(line))
+        .filter((line) => plainLetters(line) !== line || /error in Legwork/.test(line))
         .map((line) => `told on the terminal: ${line}`),
     ];
   } catch (error) {

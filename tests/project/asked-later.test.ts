@@ -110,7 +110,7 @@ describe('what is asked of a draft later', () => {
     const seams = 2 * inseamFront + crotchLengthFinished + 2 * waistOpening + 2 * hemGirthFinished;
     const thread = shoppingOf(d).find(({ id }) => id === 'thread');
     const metres = Number(
-      /Some (\d+) m/.exec(
+      /About (\d+) m/.exec(
         Object.values(thread ?? {})
           .map((one) => (typeof one === 'object' && 'template' in one ? printPhrase(one, 'cm') : ''))
           .join(' '),

@@ -25,7 +25,7 @@ describe('the station Body', () => {
     await userEvent.type(box('Waist'), '140');
     const doubt = document.getElementById('field-body-waistGirth-doubt');
     expect(doubt).toHaveTextContent(/Doubtful Waist 140 cm beside hip 102 cm/);
-    expect(box('Waist')).toHaveAccessibleDescription(/people so measured have/);
+    expect(box('Waist')).toHaveAccessibleDescription(/on measured people it is /);
     expect(box('Waist')).not.toHaveAttribute('aria-invalid');
     expect(bench().problems).toEqual([]);
     expect(bench().draft.body.waistGirth).toBe(1400);
@@ -58,7 +58,7 @@ describe('the station Body', () => {
     await userEvent.click(screen.getByRole('radio', { name: 'man' }));
     await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Hip about' }), '1100');
     const start = STARTING_BODIES.man.find(({ by }) => by === 1100);
-    expect(screen.getByText(/The middle of \d+ men/)).toHaveTextContent(`${start?.people} men`);
+    expect(screen.getByText(/Middle values of \d+ men/)).toHaveTextContent(`${start?.people} men`);
     await userEvent.click(screen.getByRole('button', { name: /Fill the fields/ }));
     expect(bench().project.body).toEqual({ label: exampleProject.body.label, ...start?.figures });
     expect(bench().project.body.crotchLength).toBeUndefined();

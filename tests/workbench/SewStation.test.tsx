@@ -50,7 +50,7 @@ describe('the station Sew', () => {
     act(() => useSewingShown.getState().show('inseams'));
     act(() => useBench.getState().choose('cloth.kind', 'knit'));
     expect(await screen.findByText(/narrow zigzag, 2.5 mm long/)).toBeTruthy();
-    await userEvent.click(screen.getByRole('radio', { name: 'serger too' }));
+    await userEvent.click(screen.getByRole('radio', { name: 'overlocker too' }));
     expect(screen.getByText(/4 threads/)).toBeTruthy();
     act(() => useBench.getState().undo());
     expect(useBench.getState().project.sewing.machine).toBe('plain');

@@ -63,7 +63,7 @@ describe('a fault while a part is drawn', () => {
     choose(25);
     render(guarded);
     choose(30);
-    expect(screen.getByRole('alert')).toHaveTextContent(/^The hem can’t be drawn, by a fault in Legwork\./);
+    expect(screen.getByRole('alert')).toHaveTextContent(/^The hem can’t be drawn because of an error in Legwork\./);
     expect(screen.getByText('hem 25')).toBeVisible();
     choose(35);
     expect(screen.queryByRole('alert')).toBeNull();
@@ -169,7 +169,7 @@ describe('the workbench', () => {
         expect((document.querySelector('.drawing')?.innerHTML ?? '').length, station).toBeGreaterThan(1000);
       }
       act(() => useBench.setState(fresh, true));
-      expect(screen.queryByText(/by a fault in Legwork/)).toBeNull();
+      expect(screen.queryByText(/because of an error in Legwork/)).toBeNull();
     },
   );
 });

@@ -108,7 +108,7 @@ export function guideContent(draft: Draft): Guide {
 
 const machineSentence = ({ project }: Draft): string =>
   project.sewing.machine === 'serger'
-    ? words`Machines: a serger, and a plain machine beside it.`
+    ? words`Machines: an overlocker, and a plain machine beside it.`
     : words`Machine: a plain machine with zigzag.`;
 
 const METRES_IN_A_YARD = (36 * MM_PER_INCH) / 1000;

@@ -1,7 +1,7 @@
 // Written by `npm run words`, save where each comes from.
 export const cloth = {
   'A new one; keep it and pins away from children.': 'trade',
-  'About {0} m: {1} times the seams, sewn and finished. A serger takes its own cones.': 'trade', // {0} number(Math.ceil(thread / 1000)), {1} number(THREAD_OF_SEAM)
+  'About {0} m: {1} times the seams, sewn and finished. An overlocker takes its own cones.': 'trade', // {0} number(Math.ceil(thread / 1000)), {1} number(THREAD_OF_SEAM)
   'Both ends are straightened along a thread, and the first wash takes its share of the length: buy {0}.': 'trade', // {0} amount(lay.toBuy)
   'Both ends are straightened along a thread: buy {0}.': 'trade', // {0} amount(lay.toBuy)
   'Contrasting cloth': 'trade',

@@ -13,6 +13,8 @@ export const command = {
     'standard: the ZIP format', // {0} own(CLASS_KINDS.join(','))
   'an SVG drawing of your own front and back block, each edge a line by its name, to be\nused instead of drafting them; {0} writes such a drawing':
     'standard: SVG, W3C', // {0} own('--files blocks')
+  'british (trousers, overlocker), american (pants, serger) or canadian; otherwise as is said\nwhere your system says that you live':
+    'trade',
   'can’t be read: {0}.': 'plain', // {0} reason
   'can’t be written to: there is a file of that name; name a folder.': 'plain',
   'can’t be written to: {0}; nothing was changed.': 'plain', // {0} reason
@@ -34,6 +36,7 @@ export const command = {
   'name the drawing of the blocks': 'trade',
   'name the folder to write to': 'plain',
   'name the table of bodies': 'plain',
+  'name whose words to use': 'plain',
   'program: an error in Legwork, not in your files; nothing was written. Please report it with the project file: {0}':
     'ours: the name', // {0} own(what + where)
   'project: missing: name a project file, or - for standard input': 'plain',
@@ -80,6 +83,7 @@ export const command = {
   '{0}: nothing else is written; leave out {1} and {2}': 'plain', // {0} EMPTY_TABLE, {1} FILES, {2} BLOCKS
   '{0}: table: no row can be drafted; nothing was written': 'plain', // {0} own(order.table)
   '{0}: unknown option; known are {1}': 'plain', // {0} own(word), {1} own([...Object.keys(VALUED), ...SWITCHES].join(', '))
+  '{0}: {1}: must be {2}': 'plain', // {0} own('--words'), {1} quoted(english), {2} either(ENGLISHES.map((one) => say`${own(one)}`))
   '{0}: {1}: needs two projects or more, to lay one on the other': 'plain', // {0} FILES, {1} quoted('nested')
   '{0}: {1}: unknown kind; it must be one of {2}': 'plain', // {0} FILES, {1} quoted(kind), {2} KINDS
 } as const;

@@ -10,7 +10,7 @@ export const filesGuide = {
   'Last of all': 'plain',
   'Legwork · how to sew it, with cloth and shopping list · {0}': 'ours: the name', // {0} own(project.body.label)
   'Machine: a plain machine with zigzag.': 'trade',
-  'Machines: a serger, and a plain machine beside it.': 'trade',
+  'Machines: an overlocker, and a plain machine beside it.': 'plain',
   'Measurements: {0}': 'trade', // {0} own(plainWords(project.body.label))
   'On other widths': 'plain',
   'See:': 'plain',

@@ -117,10 +117,17 @@ export const sewingSteps = {
   'Only the body knows how tight is right: cloth, elastic and habit differ.': 'trade',
   'Open it out and press both allowances towards the tip.': 'trade',
   'Open the folds again. Their creases stay and lead you later.': 'trade',
+  'Overlock along the stitching line, {0} from the edge; the knife trims off the rest. Take pins out before they reach it.':
+    'trade', // {0} mm(allowance)
+  'Overlock both edges together beside the seam, and trim off what is left outside it.': 'trade',
+  'Overlock both edges together.': 'trade',
   'Overlock or zigzag the edge as the seam will be finished, and press the scrap.': 'trade',
   'Overlock or zigzag the sides and the bottom.': 'trade',
   'Overlock or zigzag the upper edge of the pocket.': 'trade',
   'Overlock the raw edges': 'trade',
+  'Overlock them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Keep the knife off the elastic.':
+    'trade',
+  'Overlock {0}, without cutting anything off.': 'trade', // {0} names
   'Pin at the crotch and at the hem, then between.': 'trade',
   'Pin at the crotch, at the hem, and at both notches, then between.': 'trade',
   'Pin at the crotch, at the hem, and at the notch, then between.': 'trade',
@@ -170,13 +177,6 @@ export const sewingSteps = {
   'Quarter by quarter the fullness is shared out evenly all round.': 'trade',
   'Released, the waist draws in evenly, and no raw edge shows.': 'trade',
   'See that it is not twisted. Lap the ends {0} and close them with a pin; try the trousers on.': 'trade', // {0} mm(LAP)
-  'Serge along the stitching line, {0} from the edge; the knife trims off the rest. Take pins out before they reach it.':
-    'trade', // {0} mm(allowance)
-  'Serge both edges together beside the seam, and trim off what is left outside it.': 'trade',
-  'Serge both edges together.': 'trade',
-  'Serge them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Keep the knife off the elastic.':
-    'trade',
-  'Serge {0}, without cutting anything off.': 'trade', // {0} names
   'Sew a buttonhole {0} long on the mark, or press in an eyelet of {1}. Cut the buttonhole open from both ends to the middle, a pin across each end.':
     'trade', // {0} mm(width + 3), {1} mm(Math.max(4, 0.8 * width))
   'Sew a loop of tape in at centre back, so that back can be told from front.': 'trade',
@@ -211,6 +211,7 @@ export const sewingSteps = {
   'Sew the waist cord': 'trade',
   'Sew {0} from the edge with a narrow zigzag, which gives with the cloth. Don’t pull: let the machine feed.': 'trade', // {0} mm(allowance)
   'Sew {0} from the edge; backstitch at both ends.': 'trade', // {0} mm(allowance)
+  'Sewn down behind, the cord can’t be pulled out in the wash, nor by a child.': 'trade',
   'Sewn on first, it lies flat; its allowances, pressed that way, are held by the inseam and the crotch seam later. From here on the leg is one piece.':
     'trade',
   'Share out the fullness and close the casing': 'trade',
@@ -255,7 +256,6 @@ export const sewingSteps = {
   'Stretch the casing flat at centre back and stitch the opening shut.': 'trade',
   'Stretched and let go, the seam lies flat again and no thread has broken.': 'trade',
   'Stretched, no thread breaks, and the waist goes over the fullest part.': 'trade',
-  'Tacked behind, the cord can’t be pulled out in the wash, nor by a child.': 'trade',
   'Take the cord that you sewed; its seam goes to centre back.': 'trade',
   'Take the two cords that you sewed.': 'trade',
   'The back is wider and higher than the front, and shows beside and above it, as it should.': 'plain',

@@ -10,7 +10,7 @@ export const sewing = {
   'Cut away from your hands and close a rotary cutter after each cut; count pins and needles; never leave a hot iron alone.':
     'trade',
   Fire: 'plain',
-  'For {0}, a rule for children’s outerwear in the United States allows {1} of cord outside the channel, without toggles and tacked; here it is {2}. It is a sensible measure for trousers too.':
+  'For {0}, a rule for children’s outerwear in the United States allows {1} of cord outside the channel, without toggles and sewn down; here it is {2}. It is a sensible measure for trousers too.':
     'trade', // {0} words, {1} mm(US_END), {2} mm(ends)
   'For {0}: at an ankle-length hem the cord has to lie wholly inside when it is drawn up. Elastic does the same without ends to step on.':
     'trade', // {0} words
@@ -39,14 +39,14 @@ export const sewing = {
   Needle: 'trade',
   Needles: 'trade',
   'Nightwear label': 'trade',
-  'No knots or toggles, no cord at the back; tack it midway.': 'trade',
+  'No knots or toggles, no cord at the back; sew it down midway.': 'trade',
+  Overlocker: 'plain',
   'Press both legs, the inseams first, then waist and hems.': 'trade',
   'Pull both bobbin threads together until {0} is {1} round, knot them, and share the gathers out from quarter to quarter.':
     'trade', // {0} edge, {1} mm(to)
   'Pull every seam once, gently: none opens. Both legs are equally long, and the centre seams stand upright.': 'trade',
   'Pull every seam once, gently: none opens. The left leg is on the wearer’s left, and the centre seams stand upright.':
     'trade',
-  Serger: 'trade',
   'Sew in the label that the rules where you live ask for on children’s nightwear.': 'trade',
   'Sew two rows of long stitches all round inside the allowance, one close to the stitching line. Leave long threads at both ends.':
     'trade',
@@ -80,8 +80,8 @@ export const sewing = {
   'each hem': 'trade',
   'narrow zigzag, 2.5 mm long, 0.5 to 1 mm wide': 'trade',
   'normal, the threads locked inside the cloth': 'trade',
-  'serger, 3 threads, stitch 2.5 mm long, differential feed 1': 'trade',
-  'serger, 3 threads, stitch 2.5 mm long, differential feed 1.3 to 1.5': 'trade',
+  'overlocker, 3 threads, stitch 2.5 mm long, differential feed 1': 'trade',
+  'overlocker, 3 threads, stitch 2.5 mm long, differential feed 1.3 to 1.5': 'trade',
   'straight, 2.5 mm long': 'trade',
   'straight, 3 mm long': 'trade',
   'straight, 4 to 5 mm long, upper tension loosened': 'trade',

@@ -40,7 +40,7 @@ export const workbenchFinished = {
   'scale {0}': 'plain', // {0} number(project.paper.scale, 3)
   show: 'plain',
   'step by step, on a plain machine': 'trade',
-  'step by step, with a serger': 'trade',
+  'step by step, with an overlocker': 'plain',
   'then change things, and see both measured': 'plain',
   'to cut, for one row': 'plain',
   'too small by {0}': 'plain', // {0} mm(-spare)

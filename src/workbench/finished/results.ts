@@ -74,7 +74,7 @@ export const RESULTS: Readonly<Record<Station, (draft: Draft) => Phrase>> = {
   },
   // Not the steps: they are made when somebody opens the station.
   sew: ({ project: { sewing } }) =>
-    sewing.machine === 'serger' ? say`step by step, with a serger` : say`step by step, on a plain machine`,
+    sewing.machine === 'serger' ? say`step by step, with an overlocker` : say`step by step, on a plain machine`,
 };
 
 /** What a station came to, with a dot between. */

@@ -22,7 +22,7 @@ const THEME = 'legwork.theme';
 const HINTS = 'legwork.hints';
 
 /** Storage may be forbidden or full: then the choice lasts as long as the page. */
-function kept(key: string): string | undefined {
+export function kept(key: string): string | undefined {
   try {
     return localStorage.getItem(key) ?? undefined;
   } catch {
@@ -30,7 +30,7 @@ function kept(key: string): string | undefined {
   }
 }
 
-function keep(key: string, text: string): void {
+export function keep(key: string, text: string): void {
   try {
     localStorage.setItem(key, text);
   } catch {

@@ -6,6 +6,7 @@ import { useKept } from '../shelf/kept';
 import { KeptBodies } from './KeptBodies';
 import { KeptProjects } from './KeptProjects';
 import { ThisProject } from './ThisProject';
+import { WordsChoice } from './WordsChoice';
 
 export interface ProjectsDialogProps {
   readonly onClose: () => void;
@@ -60,6 +61,7 @@ export default function ProjectsDialog({ onClose, onOpenFile }: ProjectsDialogPr
           <KeptBodies onDone={onClose} />
         </Tabs.Content>
       </Tabs.Root>
+      <WordsChoice />
       <p className="field-help">
         <a href={`${import.meta.env.BASE_URL}licences.txt`} target="_blank" rel="noreferrer">
           {words`Licences of what Legwork is made of`}

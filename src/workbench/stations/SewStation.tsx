@@ -10,7 +10,7 @@ import { StepWords } from './sew/StepWords';
 
 const MACHINES = [
   { key: 'plain', name: say`plain machine` },
-  { key: 'serger', name: say`serger too` },
+  { key: 'serger', name: say`overlocker too` },
 ];
 
 /** The order of work for these choices, a step at a time; its picture lies on the table. */
@@ -24,7 +24,7 @@ export default function SewStation() {
         path="sewing.machine"
         choices={MACHINES}
         chosen={machine}
-        help={say`A plain machine with zigzag sews everything; a serger finishes edges, and seams of knit, in one go.`}
+        help={say`A plain machine with zigzag sews everything; an overlocker finishes edges, and seams of knit, in one go.`}
         onPick={(key) => choose('sewing.machine', key)}
       />
       <SewingList />

@@ -118,8 +118,8 @@ describe('a drawing that holds no blocks', () => {
     ['a size in pixels', svg('width="800" viewBox="0 0 800 1200"'), /has no true size/],
     ['a bad viewBox', svg('width="800mm" viewBox="0 0 800"'), /is no viewBox/],
     ['nothing named', svg(MM, '<path d="M0 0L100 100"/>'), /has no line of a block by its name/],
-    ['bad path data', svg(MM, '<path id="front-hem" d="M0 0 L red"/>'), /“front-hem” and can't be read as a path/],
-    ['a bad transform', svg(MM, '<g transform="turn(3)"/>'), /can't be read as a transform/],
+    ['bad path data', svg(MM, '<path id="front-hem" d="M0 0 L red"/>'), /“front-hem” and can’t be read as a path/],
+    ['a bad transform', svg(MM, '<g transform="turn(3)"/>'), /can’t be read as a transform/],
   ])('is refused in one sentence: %s', async (_, text, sentence) => {
     const lines = await refusedWith(text);
     expect(lines).toHaveLength(1);

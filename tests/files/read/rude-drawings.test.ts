@@ -71,7 +71,7 @@ describe('what moves or hides a line', () => {
   ])('is told and not passed over: %s', async (_, change) => {
     const text = change(SVG);
     expect(text).not.toBe(SVG);
-    expect((await told(text)).join('\n')).toMatch(/isn't read|isn't written in plain numbers/);
+    expect((await told(text)).join('\n')).toMatch(/isn’t read|isn’t written in plain numbers/);
   });
 
   test.each([
@@ -98,7 +98,7 @@ describe('what moves or hides a line', () => {
     const inner = `<svg x="10" y="2em" width="${wide}" height="${2 * (high ?? 0)}" viewBox="${left} ${top} ${wide} ${high}">`;
     const text = SVG.replace(/(<svg[^>]*>)/, `$1${inner.replace('2em', '2mm')}`).replace('</svg>', '</svg></svg>');
     await expectPlain(text);
-    expect((await told(text.replace('y="2mm"', 'y="2em"'))).join()).toMatch(/isn't written in plain numbers/);
+    expect((await told(text.replace('y="2mm"', 'y="2em"'))).join()).toMatch(/isn’t written in plain numbers/);
     const half = text.replace(
       `width="${wide}" height="${2 * (high ?? 0)}"`,
       `width="${(wide ?? 0) / 2}" height="${high}"`,
@@ -174,8 +174,8 @@ describe('drawings that were made to be slow', () => {
     ['lines of a block', many(3000, '<path id="front-hem" d="M0 0L1 1"/>'), /more than 2000 lines/],
     ['pieces of an edge', many(1900, '<path id="front-hem" d="M0 0L1 1"/>'), /front-hem: 1900: has 1900 curves/],
     ['runs of a path', svg(`<path id="front-hem" d="${'M0 0h9'.repeat(10_000)}"/>`), /has 10000 curves/],
-    ['a path', svg(`<path id="front-hem" d="M0 0${'h1v1'.repeat(1_000_000)}"/>`), /can't be read as a path/],
-    ['a transform', svg(`<g transform="${'scale(1)'.repeat(500_000)}"/>`), /can't be read as a transform/],
+    ['a path', svg(`<path id="front-hem" d="M0 0${'h1v1'.repeat(1_000_000)}"/>`), /can’t be read as a path/],
+    ['a transform', svg(`<g transform="${'scale(1)'.repeat(500_000)}"/>`), /can’t be read as a transform/],
     ['a style', svg(`<g style="${'a:b;'.repeat(1_000_000)}"/>`), /style of more than 10000 letters/],
     [
       'a style sheet',
