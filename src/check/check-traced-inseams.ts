@@ -22,7 +22,7 @@ export function checkTracedInseams({ traced, joined, choices }: Subject): Check 
     wanted: 0,
     tolerance: TOLERANCE,
     unit: 'mm',
-    reason: say`The blocks' inseams are ${mm(front)} in front and ${mm(back)} behind.`,
+    reason: say`The blocks’ inseams are ${mm(front)} in front and ${mm(back)} behind.`,
     remedy: good
       ? UNSAID
       : say`${backRedrawn(front - back, hemGap(joined))}, or choose a shape that draws its own inseams: pyjama or straight.`,

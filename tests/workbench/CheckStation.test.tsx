@@ -25,7 +25,7 @@ afterEach(() => {
 describe('the station Check', () => {
   it('folds the good ones to a line, and there is one list on the screen', async () => {
     render(<Workbench />);
-    const pullsOn = await screen.findByRole('button', { name: 'It pulls on' });
+    const pullsOn = await screen.findByRole('button', { name: 'It can be pulled on' });
     const all = checksOf(bench().draft);
     const good = all.filter(({ verdict }) => verdict === 'good');
     expect(good.length).toBeLessThan(all.length);
@@ -40,7 +40,7 @@ describe('the station Check', () => {
 
   it('lights the place of a check on the drawing and comes near to it, by a key too; a second press puts it out', async () => {
     render(<Workbench />);
-    const button = await screen.findByRole('button', { name: 'It pulls on' });
+    const button = await screen.findByRole('button', { name: 'It can be pulled on' });
     const whole = zoomed();
     button.focus();
     await userEvent.keyboard('{Enter}');
@@ -53,7 +53,7 @@ describe('the station Check', () => {
 
   it('lets the place go when the whole drawing is wanted again, and with the station', async () => {
     render(<Workbench />);
-    const button = await screen.findByRole('button', { name: 'It pulls on' });
+    const button = await screen.findByRole('button', { name: 'It can be pulled on' });
     const whole = zoomed();
     await userEvent.click(button);
     await userEvent.click(screen.getByRole('button', { name: 'Fit' }));
@@ -65,7 +65,7 @@ describe('the station Check', () => {
 
   it('follows the draft: what is lit is where the check looks now', async () => {
     render(<Workbench />);
-    await userEvent.click(await screen.findByRole('button', { name: 'It pulls on' }));
+    await userEvent.click(await screen.findByRole('button', { name: 'It can be pulled on' }));
     const before = lit();
     act(() => bench().choose('leg.spread', 60));
     await waitFor(() => expect(lit()).not.toBe(before));
@@ -76,10 +76,10 @@ describe('the station Check', () => {
 it('is led to by what wants a look beside the drawing at every other station', async () => {
   act(() => bench().goTo('edges'));
   render(<Workbench />);
-  await userEvent.click(screen.getByRole('button', { name: 'It pulls on' }));
+  await userEvent.click(screen.getByRole('button', { name: 'It can be pulled on' }));
   await waitFor(() => expect(lit()).toMatch(/^M/));
   expect(bench().station).toBe('check');
-  const row = await list().findByRole('button', { name: 'It pulls on' });
+  const row = await list().findByRole('button', { name: 'It can be pulled on' });
   expect(row).toHaveAttribute('aria-pressed', 'true');
   await waitFor(() => expect(row).toHaveFocus());
 });

@@ -39,6 +39,10 @@ export const body = {
     'trade',
   'Level round the fullest part of the abdomen; needed where it is fuller than the hip.': 'trade',
   'Look at it again; nothing was changed. Source: {0}.': 'plain', // {0} source
+  'Middle values of {0} children of that age, each measurement by itself (AnthroKids, UM-HSRI-77-17, 1977). Their inside leg is inferred from the fold of the seat, and children today are heavier.':
+    'source', // {0} number(people)
+  'Middle values of {0} men {1}.': 'plain', // {0} number(people), {1} whose
+  'Middle values of {0} women {1}.': 'plain', // {0} number(people), {1} whose
   'No tape: under eighteen, the estimates come from measured children.': 'plain',
   'Nobody under two years was measured for the estimates: measure what can be measured.': 'plain',
   'Of the body: from the crotch to the floor, inside of the leg.': 'trade',
@@ -51,31 +55,27 @@ export const body = {
     'trade', // {0} mm(sum), {1} mm(outsideLeg), {2} mm(SUM.more)
   'Round the abdomen, halfway between waist and hip.': 'plain',
   'Round the ankle bones.': 'plain',
-  'Round the body where the waist edge shall sit.': 'trade',
+  'Round the body where the waist edge should sit.': 'trade',
   'Round the fullest part of the calf.': 'trade',
   'Round the fullest part of the seat, tape level.': 'trade',
   'Round the fullest part of the thigh.': 'trade',
-  'Round the heel and over the instep: the least that a hem must pass.': 'trade',
+  'Round the heel and over the instep: the least a hem has to pass over.': 'trade',
   'Round the knee, slightly flexed.': 'plain',
   'Sit on a hard, flat chair; from the tied tape down the side to the chair.': 'plain',
-  'Stand feet together; slide the tape up and down until it measures most, and keep it level.': 'plain',
+  'Stand with your feet together; slide the tape up and down until it shows the most, and keep it level.': 'plain',
   'Stand without shoes, feet slightly apart, a book held up at the crotch; from its top edge to the floor.': 'trade',
   'Standing height without shoes.': 'plain',
   'Tape level where it measures most below the knee.': 'plain',
   'The crotch length was not measured; two bodies in three like this one lie within {0} of {1}. That is too wide to fit a crotch by, so nothing is drawn from it.':
     'trade', // {0} mm(expected.spread), {1} mm(expected.value)
   'The front part of the crotch length counts only beside the whole: measure that too.': 'trade',
-  'The front part of the crotch length, from the waist to the point where the inseams shall meet.': 'trade',
-  'The middle of {0} children of that age, each figure on its own (AnthroKids, UM-HSRI-77-17, 1977). Their inside leg is inferred from the fold of the seat, and children of today are heavier.':
-    'source', // {0} number(people)
-  'The middle of {0} men {1}.': 'plain', // {0} number(people), {1} whose
-  'The middle of {0} women {1}.': 'plain', // {0} number(people), {1} whose
+  'The front part of the crotch length, from the waist to the point where the inseams should meet.': 'trade',
   'The same tape, read at the middle between the legs.': 'plain',
   'These decide the draft: waist {0}, hip {1}, body rise {2}, inside leg {3}, and for a full length the inseam of trousers that fit, {4}.':
     'trade', // {0} mm(body.waistGirth), {1} mm(body.hipGirth), {2} mm(body.bodyRise), {3} mm(body.insideLeg), {4} mm(body.trouserInseam)
   'These four decide the draft: waist {0}, hip {1}, body rise {2}, inside leg {3}.': 'trade', // {0} mm(body.waistGirth), {1} mm(body.hipGirth), {2} mm(body.bodyRise), {3} mm(body.insideLeg)
   Thigh: 'trade: a measurement of the body, which ISO 8559-1 has, too',
-  'Tie a tape or elastic where the waistband shall lie and leave it there; every height starts from it.': 'trade',
+  'Tie a tape or elastic where the waistband will sit and leave it there; every height starts from it.': 'trade',
   'Trouser inseam': 'trade',
   'Trouser inseam {0} beside inside leg {1}: full-length trousers then measure {2} to {3}. Was one written down for the other?':
     'trade', // {0} mm(trouserInseam), {1} mm(insideLeg), {2} mm(least), {3} mm(most)
@@ -94,8 +94,8 @@ export const body = {
   'practice, wider than {0} (0.45–0.82)': 'plain', // {0} ADULTS
   'practice: trousers hang about {0} below the body’s crotch and end about {1} above the floor': 'trade', // {0} mm(HANG.belowCrotch), {1} mm(HANG.offFloor)
   'the front part must be less than the whole crotch length of {0}.': 'trade', // {0} mm(crotchLength)
-  "the fullest hip can't lie more than {0} below the seat; the body rise is {1}.": 'trade', // {0} mm(HIP_BELOW_SEAT), {1} mm(bodyRise)
-  'whose hip lies within {0} of it, each figure on its own, the waist at the navel (ANSUR II, NATICK/TR-15/007, 2014)':
+  'the fullest hip can’t lie more than {0} below the seat; the body rise is {1}.': 'trade', // {0} mm(HIP_BELOW_SEAT), {1} mm(bodyRise)
+  'whose hip lies within {0} of it, each measurement by itself, the waist at the navel (ANSUR II, NATICK/TR-15/007, 2014)':
     'source', // {0} mm(25)
   'with this rise and inside leg the knee lies between {0} and {1} below the waist.': 'trade', // {0} mm(lowest), {1} mm(highest)
   '{0} (0.096–0.295, 998 in 1,000 above 0.117), wider for a natural waist': 'trade', // {0} ADULTS
@@ -108,7 +108,7 @@ export const body = {
   '{0} was not measured, and no survey of children measured it; by adults’ proportions two in three lie within {1} of {2}.':
     'plain', // {0} name, {1} mm(spread), {2} mm(value)
   '{0} was not measured; two bodies in three like this one lie within {1} of {2}.': 'plain', // {0} name, {1} mm(spread), {2} mm(value)
-  '{0} {1} beside {2} {3}: people so measured have {4} to {5}. Measure both again.': 'plain', // {0} measurementName(part), {1} mm(value), {2} inside(measurementName(of)), {3} mm(whole), {4} mm(lowest * whole), {5} mm(highest * whole)
+  '{0} {1} beside {2} {3}: on measured people it is {4} to {5}. Measure both again.': 'plain', // {0} measurementName(part), {1} mm(value), {2} inside(measurementName(of)), {3} mm(whole), {4} mm(lowest * whole), {5} mm(highest * whole)
   '{0} {1} will do in its place.': 'plain', // {0} needed, {1} measurementName(m.inPlace)
   '{0}: knee height ÷ crotch height': 'trade', // {0} ADULTS
   '{0}: the fold of the seat, with the crotch 0.018 of the stature above it (inferred)': 'trade', // {0} CHILDREN
