@@ -103,7 +103,7 @@ test('a table that is carried over the page is shown where it would go, and open
   await page.dispatchEvent('.table-window', 'dragover', { dataTransfer: rowsOfTwo });
   await page.getByText('Let go to open the class with this table.').waitFor();
   await page.dispatchEvent('.table-window', 'drop', { dataTransfer: rowsOfTwo });
-  await page.getByText('2 rows: all can be drafted; nobody needs a look.').waitFor();
+  await page.getByText('2 rows: all can be drafted; none to look at.').waitFor();
   expect(await page.locator('.carried').count()).toBe(0);
   expect(app.complaints).toEqual([]);
   await app.close();

@@ -6,17 +6,17 @@ export const workbenchOpen = {
   'Let go to open it: a project, a drawing or a photograph of blocks, or the table of a class.': 'trade',
   'Let go to open the class with this table.': 'plain',
   'Let go to open the project; the one on the table is kept, and listed under Projects.': 'plain',
-  'Nothing stood there': 'plain',
-  'Open it so': 'plain',
+  'Open with these repairs': 'plain',
   'The blocks of “{0}” are on the table. Undo brings the others back.': 'trade', // {0} own(file.name)
   'The file ends in the middle: what came after is missing.': 'plain',
   'The list of repairs': 'plain',
-  'There stood {0}': 'plain', // {0} shown(problem.value, say`a group`)
   'This file needs repair': 'plain',
+  'Was empty': 'plain',
+  'Was {0}': 'plain', // {0} shown(problem.value, say`a group`)
   'a group': 'plain',
   'a list': 'plain',
   'can’t be read.': 'plain',
-  'could not be opened: a fault of Legwork, please report it.': 'ours: the name',
+  'could not be opened because of an error in Legwork: please report it.': 'ours: the name',
   'opening a file': 'plain',
   'takes longer to read than {0} seconds, far more than a drawing of blocks.': 'trade', // {0} number(PATIENCE / 1000, 0)
   'the usual choice': 'plain',

@@ -16,7 +16,7 @@ export default function LegStation() {
       <QuantityField
         path="leg.spread"
         quantity={length}
-        help={say`Opens the join: each leg is ${mm(spread)} wider, the pair ${mm(2 * spread)}. A woven wants it.`}
+        help={say`Opens the join: each leg is ${mm(spread)} wider, the pair ${mm(2 * spread)}. Woven cloth needs it.`}
       />
       <StraightenField />
       <Shape />
@@ -25,7 +25,7 @@ export default function LegStation() {
         <QuantityField
           path="leg.raiseWaist"
           quantity={length}
-          help={say`Puts the waist edge higher on the body; with a minus, lower.`}
+          help={say`Puts the waist edge higher on the body; a minus value lowers it.`}
         />
         <QuantityField path="leg.lowerCrotch" quantity={length} help={say`More room to sit, and a looser look.`} />
       </Fold>
