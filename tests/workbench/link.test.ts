@@ -57,7 +57,7 @@ describe('a link', () => {
   it('that was cut anywhere is said to be broken, never opened in part', async () => {
     const { hash } = new URL(await linkOf(exampleProject));
     for (let end = hash.indexOf('project=') + 'project='.length; end < hash.length; end += 41)
-      expect(await sentenceOf(hash.slice(0, end)), `cut at ${end}`).toMatch(/was the address cut/);
+      expect(await sentenceOf(hash.slice(0, end)), `cut at ${end}`).toMatch(/Was the link cut off/);
   });
 
   it('without a station still opens, and a station without a project is no link', async () => {
