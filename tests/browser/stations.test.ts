@@ -88,7 +88,7 @@ const covered = (page: Page) =>
     const found: string[] = [];
     for (const field of document.querySelectorAll<HTMLElement>('.stop-inside :is(.field-box input, select)')) {
       // What is folded away is asked for only once it is open.
-      if (field.getClientRects().length === 0) continue;
+      if (!field.checkVisibility()) continue;
       field.focus();
       await new Promise((frame) => requestAnimationFrame(frame));
       const { left, right, top, bottom } = field.getBoundingClientRect();

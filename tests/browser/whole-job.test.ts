@@ -71,7 +71,7 @@ test.each(PEOPLE)('the whole job is done %s, reloaded over, and undone to the st
   expect(await savedProject(page, hands)).toBe(written);
 
   await goTo('Check');
-  await page.locator('.stop-inside .verdict').first().waitFor();
+  await page.locator('.stop-inside .verdict').first().waitFor({ state: 'attached' });
   const checks = await page.locator('.checks .verdict').allTextContents();
   expect(checks.length).toBeGreaterThan(15);
   expect(checks.filter((verdict) => /wrong/.test(verdict))).toEqual([]);

@@ -31,10 +31,15 @@ const projects: readonly (readonly [string, Project])[] = share(plateBodies.flat
   ],
 );
 
+const lines = (page: Page) =>
+  page.locator('.drawing path').evaluateAll((paths) => paths.map((path) => path.getAttribute('d')).join(' '));
+
+/** Opens a project, and waits for its drawing: what is told of it is not shown to a class. */
 async function bring(page: Page, name: string, project: Project): Promise<void> {
+  const before = await lines(page);
   const buffer = Buffer.from(saveProject(project));
   await page.getByLabel('Project file').setInputFiles({ name: `${name}.json`, mimeType: 'application/json', buffer });
-  await page.getByText(`“${name}.json” is open.`).waitFor();
+  await expect.poll(() => lines(page)).not.toBe(before);
 }
 
 /** Words of the drawing that lie on a line or on each other, by boxes of their letters and points along the lines; and how many are seen. */

@@ -48,7 +48,10 @@ describe('the first screen', () => {
     await page.getByText('front', { exact: true }).waitFor();
     await page.getByText('back', { exact: true }).waitFor();
     expect(await page.locator('.measure').count()).toBeGreaterThanOrEqual(8);
-    expect(await page.locator('.finished .verdict').first().textContent()).toMatch(/good|doubtful|wrong/);
+    await page
+      .locator('.finished')
+      .getByText(/checks are good/)
+      .waitFor();
   });
 
   test('shows every fraction in the print font', async () => {
@@ -127,8 +130,8 @@ describe('a check that is not good', () => {
     await page.getByText('Ease at the hip: now doubtful.').waitFor({ state: 'attached' });
     await hip.getByRole('button', { name: /^Spread by 1/ }).click();
     expect(await hip.locator('.verdict').textContent()).toBe('good');
-    // The button is gone with the fault; the focus stays at the check.
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('check-hip-ease');
+    // The button is gone with the fault; the focus stays at the check, which is folded away with the good ones.
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toMatch(/good/);
     await page.getByText('Ease at the hip: now good.').waitFor({ state: 'attached' });
     await page.getByRole('button', { name: /undo spread by 1/ }).click();
     expect(await hip.locator('.verdict').textContent()).toBe('doubtful');

@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import type { Check } from '../../../check';
 import { printPhrase, said, words } from '../../../words';
+import { focusOn } from '../../aloud/focus-on';
 import { Verdict } from '../../finished/Verdict';
 import { useBench } from '../../store/bench';
 import { lightPlace } from '../../view/lit-place';
@@ -17,10 +18,10 @@ export function CheckRow({ check, lit }: { readonly check: Check; readonly lit: 
   const advice = printPhrase(check.remedy, units);
   const label = check.fix && printPhrase(check.fix.label, units);
   const light = () => lightPlace(lit ? undefined : placeOnDrawing(draft, check));
-  // The button goes with the fault; who pressed it stays at the check, wherever it moves in the list.
+  // The button goes with the fault; who pressed it stays at the check, wherever it moves in the list, or at the fold it goes into.
   const apply = () => {
     remedy(check);
-    document.getElementById(rowId(check))?.focus({ preventScroll: true });
+    focusOn(`details:not([open]):has(#${rowId(check)}) > summary`, `#${rowId(check)}`);
   };
   return (
     <li id={rowId(check)} tabIndex={-1} data-lit={lit || undefined}>
