@@ -17,7 +17,7 @@ const pocket = { ...usualGroup('pocket', 'cm'), count: 2 as const };
 const FINISHES = ['elasticCasing', 'elasticAndDrawstring', 'separateCasing'] as const;
 
 /** Very different bodies, each with two pockets, in turn with another waist and in the other unit. */
-const projects: readonly (readonly [string, Project])[] = share(plateBodies.flat(), 6).map(
+const projects: readonly (readonly [string, Project])[] = share(plateBodies.flat(), 4).map(
   ({ name, body, rest }, i) => [
     name,
     {
