@@ -46,8 +46,11 @@ try {
       });
       const page = await context.newPage();
       await page.goto(home);
-      await page.locator('.hint').waitFor();
+      await page.locator('.way-in').waitFor();
       if (wanted.length === 0) await keep(page, `${name}-${theme}-first-visit`, false);
+      await page.getByRole('button', { name: /^Look at the example/ }).click();
+      await page.locator('.hint').waitFor();
+      if (wanted.length === 0) await keep(page, `${name}-${theme}-example`, false);
       await page.evaluate((chosen) => {
         localStorage.setItem('legwork.theme', chosen);
         localStorage.setItem('legwork.hints', 'button how path');

@@ -34,7 +34,7 @@ const choiceRow = ([path, field]: readonly [string, Field]): string =>
     printPhrase(field.name, 'cm'),
     fieldSentence(path),
     printPhrase(wantedOf(field), 'cm'),
-    String(usualValue(field, 'cm')),
+    String(usualValue(field, 'cm') ?? 'not answered'),
   );
 
 const measurementRow = (one: Measurement): string =>

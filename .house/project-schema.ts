@@ -33,6 +33,7 @@ function valueSchema(field: Field): JsonSchema {
       return { anyOf: [{ enum: field.options }, group({ [key]: figure(lowest, highest) }, { required: [key] })] };
     }
     case 'yesOrNo':
+    case 'answer':
       return { type: 'boolean' };
     case 'text':
       return { type: 'string', maxLength: LONGEST_TEXT };
@@ -46,7 +47,7 @@ function fieldSchema(path: string, field: Field): JsonSchema {
     description: fieldSentence(path),
     ...valueSchema(field),
     // Where it differs by the unit, no one default holds.
-    ...(usual === usualValue(field, 'inch') ? { default: usual } : {}),
+    ...(usual !== undefined && usual === usualValue(field, 'inch') ? { default: usual } : {}),
   };
 }
 

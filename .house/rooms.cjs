@@ -67,6 +67,7 @@ exports.folders = {
     'path',
     'show',
     'hints',
+    'ways',
     'bar',
   ],
 };

@@ -8,14 +8,16 @@ export {
   FIELD_LIMITS,
   type FieldPath,
   fieldName,
+  groupAnew,
   type Limits,
   type ProjectPath,
   unusualFields,
-  usualGroup,
 } from './fields';
+export { type Habits, habitsOf, METRIC } from './habits';
 export { hemAboveFloor, hemEnds } from './hem-ends';
 export { hemOf } from './hem-of';
 export { measureTold } from './measure-told';
+export { exampleOf, NEEDED, newProject } from './new-project';
 export { LARGEST_FILE, type Opened, openProject, saveProject, tooLarge } from './open';
 export { applyRemedy } from './remedy';
 export { type Repair, type Salvaged, salvageProject } from './salvage';

@@ -49,6 +49,7 @@ function valueSchema(path: string, field: Field): v.GenericSchema {
       return v.union([v.picklist(field.options, code), part({ [key]: between(field.own, `${code}.${key}`) })], code);
     }
     case 'yesOrNo':
+    case 'answer':
       return v.boolean(code);
     case 'text':
       return shortText(code);

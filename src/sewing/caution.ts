@@ -27,7 +27,8 @@ export interface Caution {
 /** What cautions depend on. */
 export interface CautionChoices {
   readonly body: Pick<Body, 'child' | 'waistGirth'> & { readonly ageYears: number | undefined };
-  readonly forSleeping: boolean;
+  /** Undefined where nobody was asked: then it may be. */
+  readonly forSleeping: boolean | undefined;
   /** How much of a waist cord hangs free at each end with the opening laid flat at its widest; undefined without a cord. */
   readonly cordEnds: Mm | undefined;
   /** Whether a cord is drawn through the hems. */

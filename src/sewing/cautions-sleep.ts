@@ -5,14 +5,15 @@ import { type Wearer, wearerOf } from './wearer';
 /** No piece of an infant's two-piece garment is longer (15¾ in). */
 const INFANT_LONGEST = 400;
 
-/** The cautions for what is slept in, and of what is sewn for children, who sleep in what they lounge in. */
+/** The cautions for what is slept in, unless it is said not to be, and of what is sewn for children, who sleep in what they lounge in. */
 export function sleepCautions(choices: CautionChoices, measures: CautionMeasures): readonly Caution[] {
   const wearer = wearerOf(choices.body);
+  const mayBeSleptIn = choices.forSleeping !== false;
   return [
-    ...(choices.forSleeping ? [fire] : []),
-    ...(wearer.sleepwearRules ? [choices.forSleeping ? sleepwear(wearer) : loungewear(wearer)] : []),
+    ...(mayBeSleptIn ? [fire] : []),
+    ...(wearer.sleepwearRules ? [mayBeSleptIn ? sleepwear(wearer) : loungewear(wearer)] : []),
     ...(wearer.infant ? [infant(wearer, measures)] : []),
-    ...(wearer.labelRules && choices.forSleeping ? [label(wearer)] : []),
+    ...(wearer.labelRules && mayBeSleptIn ? [label(wearer)] : []),
   ];
 }
 

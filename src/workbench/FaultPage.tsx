@@ -1,11 +1,11 @@
-import { exampleProject } from '../project';
 import { words } from '../words';
 import { Projects } from './bar/Projects';
 import { FaultCard } from './faults/FaultCard';
 import type { FaultTold } from './faults/fault';
 import { useMannerOnPage } from './look/use-manner-on-page';
+import { onThisPage } from './shelf/start';
 import { useBench } from './store/bench';
-import { broughtIn } from './store/changes';
+import { Anew } from './ways/Anew';
 
 /** In place of a page that can't be drawn at all: what happened, every way out, and the example as the last of them. */
 export function FaultPage({ fault, onAgain }: FaultTold) {
@@ -23,15 +23,13 @@ export function FaultPage({ fault, onAgain }: FaultTold) {
         </button>
       </div>
       <Projects />
+      <Anew />
     </main>
   );
 }
 
-const openExample = () =>
-  useBench.setState((state) => ({
-    ...broughtIn(state, exampleProject, words`opening the example`, words`The example is open.`),
-    station: 'edges',
-    step: undefined,
-    field: undefined,
-    workingShown: false,
-  }));
+function openExample() {
+  onThisPage().keeper.look();
+  useBench.setState({ field: undefined, workingShown: false });
+  useBench.getState().tell({ tone: 'told', text: words`The example is open.` });
+}

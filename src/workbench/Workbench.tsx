@@ -23,6 +23,8 @@ import { BenchShown, useBench } from './store/bench';
 import { beside } from './table/beside';
 import { Table } from './table/Table';
 import { useJoining } from './table/use-joining';
+import { Anew } from './ways/Anew';
+import { WayIn } from './ways/WayIn';
 
 const Hints = late(() => import('./hints/Hints'), { what: say`The hints`, place: 'bit' });
 const ShowMode = late(() => import('./show/ShowMode'), {
@@ -36,8 +38,9 @@ const Working = late(() => import('./working/Working'), {
   leave: () => useBench.getState().showWorking(false),
 });
 
-/** One screen, one drawing, the stations in the order of the work. */
+/** One screen, one drawing, the stations in the order of the work; before there is a project, how to begin one. */
 export function Workbench() {
+  const begun = useBench((state) => state.begun);
   const workingShown = useBench((state) => state.workingShown);
   const joining = useJoining();
   const showing = useManner((state) => state.showing);
@@ -45,6 +48,17 @@ export function Workbench() {
   const hinted = useManner((state) => state.hintsGone.length < HINT_COUNT);
   useMannerOnPage();
   useKeys();
+  if (!begun)
+    return (
+      <div className="way-page">
+        <Strips />
+        <WayIn />
+        <Aloud />
+        <Dropping />
+        <Repairs />
+        <Photo />
+      </div>
+    );
   return (
     <div
       className="bench"
@@ -57,12 +71,7 @@ export function Workbench() {
           <Bar />
         </Guarded>
       )}
-      <section className="strips" aria-label={words`News`}>
-        {!showing && <NoticeStrip />}
-        <OutsideFault />
-        <Projects />
-        <Class />
-      </section>
+      <Strips />
       {!showing && (
         <BenchShown value={beside}>
           <Guarded what={words`The stations`} place="path">
@@ -95,11 +104,25 @@ export function Workbench() {
   );
 }
 
-/** The keys that every program has for undo, redo and save. */
+/** What is told above all else, and the list of projects and the ways to begin while they are asked for. */
+function Strips() {
+  const showing = useManner((state) => state.showing);
+  return (
+    <section className="strips" aria-label={words`News`}>
+      {!showing && <NoticeStrip />}
+      <OutsideFault />
+      <Projects />
+      <Class />
+      <Anew />
+    </section>
+  );
+}
+
+/** The keys that every program has for undo, redo and save, once there is something to save. */
 function useKeys() {
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent) => {
-      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+      if (!(event.ctrlKey || event.metaKey) || event.altKey || !useBench.getState().begun) return;
       const key = event.key.toLowerCase();
       const action =
         key === 's'

@@ -5,7 +5,7 @@ import { type Browser, chromium, type Page } from 'playwright-core';
 import { build, preview } from 'vite';
 import { root } from '../../.house/paths.mjs';
 import { findChromium } from '../../.house/tools.mjs';
-import { newWindow } from '../browser/open-app';
+import { lookAtExample, newWindow } from '../browser/open-app';
 import { type Timing, timing } from './timing';
 
 /** The yellow buttons, by station, with the way in which each is drawn, pixels a frame. */
@@ -54,6 +54,7 @@ export async function timeDrags(frames: number, slowdown: number): Promise<reado
       const context = await newWindow(browser);
       const page = await context.newPage();
       await page.goto(server.resolvedUrls?.local[0] ?? '');
+      await lookAtExample(page);
       await page.getByRole('button', { name: 'no more hints' }).click();
       const session = await context.newCDPSession(page);
       await session.send('Emulation.setCPUThrottlingRate', { rate: slowdown });

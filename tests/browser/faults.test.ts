@@ -135,10 +135,18 @@ const SHOWN: readonly (readonly [string, (page: Page) => Promise<unknown>])[] = 
     },
   ],
   [
-    'a fresh project',
+    'the ways to begin',
     async (page) => {
       await page.keyboard.press('Escape');
-      await page.getByRole('button', { name: /my measurements$/ }).click();
+      await page.getByRole('button', { name: 'New', exact: true }).click();
+      await page.getByRole('button', { name: /^Bring my own block/ }).click();
+      await page.getByRole('button', { name: /^From a drawing/ }).waitFor();
+    },
+  ],
+  [
+    'a fresh project',
+    async (page) => {
+      await page.getByRole('button', { name: /^Draft for a body/ }).click();
       await page.getByText('Not your drawing yet.').waitFor();
     },
   ],

@@ -7,7 +7,7 @@ import { createInterface } from 'node:readline';
 import { chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { findChromium } from '../../.house/tools.mjs';
-import { CHROMIUM_ARGS } from './open-app';
+import { CHROMIUM_ARGS, lookAtExample } from './open-app';
 
 // The whole browser is killed as a dead battery does it: no page hears of it, and the same profile is opened again.
 
@@ -42,7 +42,7 @@ async function open(): Promise<Page> {
   const browser = await chromium.connectOverCDP(await addressOf(running));
   const page = await (browser.contexts()[0] ?? (await browser.newContext())).newPage();
   await page.goto(inject('appUrl'));
-  await depth(page).waitFor();
+  await page.locator('.way-in, .stop').first().waitFor();
   return page;
 }
 
@@ -68,6 +68,7 @@ const depth = (page: Page) => page.getByRole('textbox', { name: 'Hem depth', exa
 
 test('a browser that is killed in the middle of typing loses nothing but the last second', async () => {
   const page = await open();
+  await lookAtExample(page);
   await page.getByRole('textbox', { name: 'Name of the project' }).fill('Sunday');
   // For three seconds one change follows the other, so that no pause gives an opportunity to save.
   const written = new Map<string, number>();

@@ -1,6 +1,6 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { launchChromium, newWindow } from './open-app';
+import { launchChromium, lookAtExample, newWindow } from './open-app';
 
 let browser: Browser;
 
@@ -37,6 +37,7 @@ test.each(Object.entries(STORAGES))('where %s everything works, and that is said
   const complaints: string[] = [];
   page.on('pageerror', (error) => complaints.push(String(error)));
   await page.goto(inject('appUrl'));
+  await lookAtExample(page);
   const said = page.getByText('This browser keeps nothing for Legwork');
   await said.first().waitFor();
   const depth = page.getByRole('textbox', { name: 'Hem depth', exact: true });

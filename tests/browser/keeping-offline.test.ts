@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { preview } from 'vite';
 import { expect, test } from 'vitest';
 import { root } from '../../.house/paths.mjs';
-import { launchChromium, newWindow } from './open-app';
+import { launchChromium, lookAtExample, newWindow } from './open-app';
 
 test('after the first visit everything works with the network off and the server gone: reload, change, PDF', async () => {
   const server = await preview({ root, base: '/sewing/legwork/', logLevel: 'warn', preview: { port: 4283 } });
@@ -20,6 +20,7 @@ test('after the first visit everything works with the network off and the server
   await context.setOffline(true);
 
   await page.reload();
+  await lookAtExample(page);
   await page.getByRole('textbox', { name: 'Hem depth', exact: true }).fill('4.4');
   await page.getByRole('button', { name: 'Paper', exact: true }).click();
   const download = page.waitForEvent('download');

@@ -151,6 +151,7 @@ describe('a link', () => {
     const page = await open();
     await name(page).fill('For “Ütz” – ½');
     await depth(page).fill('4.4');
+    await kept(page);
     await page.getByRole('button', { name: 'Projects' }).click();
     await page.getByRole('button', { name: 'Copy a link' }).click();
     const link = await page.getByLabel('Link that holds the project').inputValue();
@@ -203,7 +204,9 @@ describe('the sheet of projects', () => {
     await page.getByRole('button', { name: 'Keep this body' }).click();
     await page.getByText('Me, in May').first().waitFor();
     await page.getByRole('tab', { name: 'Projects' }).click();
-    await page.getByRole('button', { name: 'Start with my measurements' }).last().click();
+    await page.getByRole('dialog').getByRole('button', { name: 'New' }).click();
+    await page.getByText('you find it under Projects').waitFor();
+    await page.getByRole('button', { name: /^Draft for a body/ }).click();
     const hip = page.getByRole('textbox', { name: 'Hip', exact: true });
     expect(await hip.inputValue()).toBe('');
     await page.getByRole('button', { name: 'Projects' }).click();

@@ -34,14 +34,21 @@ export function launchChromium(): Promise<Browser> {
 }
 
 /**
- * Opens the built app as somebody would who never saw it before: nothing is stored.
+ * Opens the built app where nothing is stored, and looks at the example.
  *
  * @param browser from {@link launchChromium}
  * @param options of the page, e.g. a narrow viewport; only tests of work without a network let the page keep itself
  */
-export async function openApp(browser: Browser, options: BrowserContextOptions = {}): Promise<OpenedApp> {
+export const openApp = (browser: Browser, options: BrowserContextOptions = {}): Promise<OpenedApp> =>
+  opened(browser, options, true);
+
+/** The same as somebody sees it who never saw it before, and is asked how to begin. */
+export const openAppAtFirst = (browser: Browser, options: BrowserContextOptions = {}): Promise<OpenedApp> =>
+  opened(browser, options, false);
+
+async function opened(browser: Browser, options: BrowserContextOptions, begins: boolean): Promise<OpenedApp> {
   const page = await newPage(browser, options);
-  return { ...(await openIn(page)), close: () => page.context().close() };
+  return { ...(await openIn(page, begins)), close: () => page.context().close() };
 }
 
 /** The pages that tests of a file have done with, by their options other than how large they are. */
@@ -62,7 +69,7 @@ export async function openAppAgain(browser: Browser, options: BrowserContextOpti
   const page = again ? before : await newPage(browser, options);
   if (again) await forget(page);
   if (viewport) await page.setViewportSize(viewport);
-  const app = await openIn(page);
+  const app = await openIn(page, true);
   return {
     ...app,
     async close() {
@@ -110,7 +117,7 @@ export const newWindow = (browser: Browser, options: BrowserContextOptions = {})
 const newPage = async (browser: Browser, options: BrowserContextOptions): Promise<Page> =>
   (await newWindow(browser, options)).newPage();
 
-async function openIn(page: Page): Promise<Omit<OpenedApp, 'close'>> {
+async function openIn(page: Page, begins: boolean): Promise<Omit<OpenedApp, 'close'>> {
   const home = inject('appUrl');
   const complaints: string[] = [];
   const strangers: string[] = [];
@@ -128,7 +135,14 @@ async function openIn(page: Page): Promise<Omit<OpenedApp, 'close'>> {
     if (!request.url().startsWith(home) && protocol !== 'data:' && protocol !== 'blob:') strangers.push(request.url());
   });
   await page.goto(home);
+  if (begins) await lookAtExample(page);
+  else await page.locator('.way-in').waitFor();
+  return { page, complaints, strangers };
+}
+
+/** Goes in by the example, which is where most tests begin. */
+export async function lookAtExample(page: Page): Promise<void> {
+  await page.getByRole('button', { name: /^Look at the example/ }).click();
   // It comes a little later than the rest and takes room from the table: what a test measures is measured after that.
   await page.locator('.hint').waitFor();
-  return { page, complaints, strangers };
 }

@@ -3,7 +3,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { openProject } from '../../src/project';
 import { faultsInBothThemes } from './faults';
-import { launchChromium, type OpenedApp, openApp } from './open-app';
+import { launchChromium, lookAtExample, type OpenedApp, openApp } from './open-app';
 
 let browser: Browser;
 let app: OpenedApp;
@@ -99,10 +99,8 @@ test('where the page can’t be drawn the project is saved as a file, and anothe
   expect(await hemSaved(page, 'Save the project as a file')).toBe(44);
   await setBroken(page);
   await button(page, 'Another project').click();
-  await page
-    .getByRole('dialog', { name: 'Projects' })
-    .getByRole('button', { name: /my measurements$/ })
-    .click();
+  await page.getByRole('dialog', { name: 'Projects' }).getByRole('button', { name: 'New' }).click();
+  await button(page, /^Draft for a body/).click();
   await page.getByText('Not your drawing yet.').waitFor();
 });
 
@@ -197,6 +195,7 @@ describe('the start', () => {
         delete window.requestIdleCallback;
       `),
     );
+    await lookAtExample(page);
     await hem(page).fill('4.4');
     await button(page, 'Chalkboard').click();
     await button(page, 'Projects').click();

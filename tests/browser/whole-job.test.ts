@@ -30,7 +30,8 @@ test.each(PEOPLE)('the whole job is done %s, reloaded over, and undone to the st
   const atStart = await savedProject(page, hands);
 
   // The tape, in whatever it is marked.
-  await hands.press(page.getByRole('button', { name: /my measurements$/ }));
+  await hands.press(button(page, 'New'));
+  await hands.press(page.getByRole('button', { name: /^Draft for a body/ }));
   for (const [name, text] of [
     ['Waist', '29 1/4 in'],
     ['Hip', '40⅛in'],

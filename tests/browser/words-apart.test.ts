@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { plateBodies } from '../../.house/plate-bodies';
-import { exampleProject, type Project, saveProject, usualGroup } from '../../src/project';
+import { exampleProject, type Project, saveProject, groupAnew } from '../../src/project';
 import { share } from '../outside/every';
 import { launchChromium, openAppAgain } from './open-app';
 
@@ -13,7 +13,7 @@ beforeAll(async () => {
 
 afterAll(() => browser.close());
 
-const pocket = { ...usualGroup('pocket', 'cm'), count: 2 as const };
+const pocket = { ...groupAnew('pocket', 'cm'), count: 2 as const };
 const FINISHES = ['elasticCasing', 'elasticAndDrawstring', 'separateCasing'] as const;
 
 /** Very different bodies, each with two pockets, in turn with another waist and in the other unit. */

@@ -314,9 +314,10 @@ describe('files', () => {
     expect(await field(page, 'Hem depth').inputValue()).toBe('4.4');
   });
 
-  test('one’s own measurements can be started in one click', async () => {
+  test('a project for a body is begun beside the one that is open', async () => {
     const page = await open();
-    await page.getByRole('button', { name: /my measurements/i }).click();
+    await page.getByRole('button', { name: 'New', exact: true }).click();
+    await page.getByRole('button', { name: /^Draft for a body/ }).click();
     for (const [name, text] of [
       ['Waist', '31 1/2'],
       ['Hip', '41'],
@@ -326,7 +327,7 @@ describe('files', () => {
       expect(await field(page, name).inputValue()).toBe('');
       await field(page, name).fill(`${text} in`);
     }
-    expect(await drawing(page).getAttribute('data-stale')).toBeNull();
+    await expect.poll(() => drawing(page).getAttribute('data-stale')).toBeNull();
   });
 });
 

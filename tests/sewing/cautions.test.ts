@@ -35,6 +35,12 @@ describe('an adult', () => {
     ]);
   });
 
+  it('is told of fire where nobody has answered whether it is slept in', () => {
+    expect(cautions({ ...ADULT, forSleeping: undefined }, MEASURES)).toEqual(
+      cautions({ ...ADULT, forSleeping: true }, MEASURES),
+    );
+  });
+
   it('is told of elastic once, where it is: at the waist, or only at the hems', () => {
     const tight = (choices: Partial<CautionChoices>) =>
       cautions({ ...ADULT, ...choices }, MEASURES).filter((one) => one.id === 'elastic-tightness');

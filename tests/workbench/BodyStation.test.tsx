@@ -1,5 +1,5 @@
 import '@testing-library/jest-dom/vitest';
-import { act, cleanup, render, screen } from '@testing-library/react';
+import { act, cleanup, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { STARTING_BODIES } from '../../src/body';
@@ -42,8 +42,22 @@ describe('the station Body', () => {
     expect(document.getElementById('field-body-hipGirth-doubt')).toBeNull();
   });
 
-  it('holds nothing against a number that nobody has given yet', async () => {
+  it('asks first whether it is slept in, and warns of fire unless the answer is no', async () => {
     act(() => bench().startFresh());
+    const asked = within(screen.getByRole('group', { name: 'Worn for sleeping' }));
+    expect(document.querySelector('.stop-inside input')).toBe(asked.getByRole('radio', { name: 'no' }));
+    expect(asked.queryByRole('radio', { checked: true })).toBeNull();
+    expect(screen.getByText(/catches fire easily/)).toBeInTheDocument();
+    await userEvent.click(asked.getByRole('radio', { name: 'no' }));
+    expect(screen.queryByText(/catches fire easily/)).toBeNull();
+    await userEvent.click(asked.getByRole('radio', { name: 'yes' }));
+    expect(screen.getByText(/catches fire easily/)).toBeInTheDocument();
+  });
+
+  it('holds nothing against a number that nobody has given yet, and checks nothing before', async () => {
+    act(() => bench().startFresh());
+    expect(document.querySelector('.verdict, .stop-result:not(:empty)')).toBeNull();
+    expect(document.querySelector('.drawing')?.textContent).not.toMatch(/\d/);
     await userEvent.type(box('Waist'), '140');
     await userEvent.type(box('Body rise'), '45');
     expect(document.querySelectorAll('.field-doubt')).toHaveLength(0);

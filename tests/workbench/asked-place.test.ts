@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { plateBodies } from '../../.house/plate-bodies';
-import { draft, exampleProject, type Project, usualGroup } from '../../src/project';
+import { draft, exampleProject, type Project, groupAnew } from '../../src/project';
 import { tellDraftSteps } from '../../src/workbench/store/working-told';
 import { boxAround } from '../../src/workbench/table/asked-place';
 import { FIGURE } from '../../src/workbench/table/drawings/figure';
@@ -24,7 +24,7 @@ const projects = share(plateBodies.flat(), 6).map(
     ...exampleProject,
     ...rest,
     body: { label: name, ...body } as Project['body'],
-    pocket: usualGroup('pocket', 'cm'),
+    pocket: groupAnew('pocket', 'cm'),
   }),
 );
 

@@ -1,18 +1,29 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { checksOf, exampleProject, saveProject } from '../../src/project';
-import { firstProblem, isStale, isWaiting, onlyWaiting, problemAt, stationAsks } from '../../src/workbench/store/asked';
+import { readBlocks } from '../../src/files';
+import { writeBlocksSvg } from '../../src/files/svg/blocks';
+import { checksOf, exampleProject, habitsOf, saveProject } from '../../src/project';
+import { say } from '../../src/words';
+import {
+  firstProblem,
+  isStale,
+  isUnmeasured,
+  isWaiting,
+  onlyWaiting,
+  problemAt,
+  stationAsks,
+} from '../../src/workbench/store/asked';
 import { useBench } from '../../src/workbench/store/bench';
 import { TYPED_LIMITS } from '../../src/workbench/store/limits';
 import { length } from '../../src/workbench/store/quantity';
 import type { Field } from '../../src/workbench/store/state';
+import { atExample } from './at-example';
 
 const hip: Field = { path: 'body.hipGirth', quantity: length };
 const knee: Field = { path: 'body.kneeGirth', quantity: length, optional: true };
 const bench = () => useBench.getState();
-const fresh = useBench.getInitialState();
 
 beforeEach(() => {
-  useBench.setState(fresh, true);
+  useBench.setState(atExample, true);
   bench().showUnits('cm');
 });
 
@@ -109,6 +120,22 @@ describe('choosing', () => {
     expect(bench().project.body).toBe(body);
     expect(bench().draft.project.units).toBe('inch');
     expect(bench().history.past).toEqual([]);
+  });
+});
+
+describe('other units', () => {
+  it('convert nothing that was typed and round nothing anew, there and back', () => {
+    bench().type(hip, '39 7/8 in');
+    bench().leave(hip.path);
+    bench().type({ path: 'hem.depth', quantity: length }, '3.03');
+    bench().type(knee, '38x');
+    const { project, entries, draft } = bench();
+    for (const units of ['inch', 'cm'] as const) {
+      bench().showUnits(units);
+      expect({ ...bench().project, units: 'cm' }).toEqual(project);
+      expect(bench().entries).toBe(entries);
+      expect(bench().draft.measures).toEqual(draft.measures);
+    }
   });
 });
 
@@ -224,11 +251,54 @@ describe('the remedy of a check', () => {
 });
 
 describe('a fresh project', () => {
-  it('in inches takes the paper and the cloth that are sold there', () => {
-    bench().showUnits('inch');
+  it.each([
+    ['before', 'en-US', 'Letter'],
+    ['before', 'en-GB', 'A4'],
+    ['before', 'en-CA', 'Letter'],
+    ['after', 'en-US', 'Letter'],
+    ['after', 'en-CA', 'Letter'],
+  ] as const)('has the paper of its place, whether inches are chosen %s it is begun in %s', (order, locale, sheet) => {
+    useBench.setState({ habits: habitsOf(locale) });
+    if (order === 'before') bench().showUnits('inch');
     bench().startFresh();
-    const { paper, cloth } = bench().project;
-    expect([paper.sheet, Math.round(paper.margin * 1000), cloth.width]).toEqual(['Letter', 9525, 1524]);
+    const { hem } = bench().project;
+    if (order === 'after') bench().showUnits('inch');
+    expect(bench().project.paper.sheet).toBe(sheet);
+    // What was begun in centimetres stays what it was.
+    expect(bench().project.hem).toBe(hem);
+    expect(hem.depth).toBe(order === 'before' ? 31.75 : 30);
+  });
+
+  it('before which there was none leaves nothing to come back to; the next one does', () => {
+    useBench.setState({ begun: false });
+    bench().startFresh();
+    expect([bench().begun, bench().history.past.length]).toEqual([true, 0]);
+    bench().startFresh();
+    expect(bench().history.past.length).toBe(1);
+  });
+
+  it('takes its wearer’s name, letter by letter, until somebody names it', () => {
+    bench().startFresh();
+    for (const label of ['N', 'No', 'Nora ']) bench().slide('body.label', label);
+    expect(bench().project.name).toBe('Lounge pant for Nora');
+    bench().choose('body.label', '');
+    expect(bench().project.name).toBe('My lounge pant');
+    bench().slide('name', 'Sunday');
+    bench().choose('body', { ...bench().project.body, label: 'Ida' });
+    expect(bench().project.name).toBe('Sunday');
+  });
+
+  it('of one’s own blocks asks for the body, and one step back it is drafted', async () => {
+    const read = await readBlocks(writeBlocksSvg(bench().draft));
+    if (!read.ok) throw new Error('the example’s blocks can’t be read');
+    useBench.setState({ begun: false });
+    bench().takeBlocks(read.value, say`Here they are.`, false);
+    expect([bench().station, bench().project.block.source, isUnmeasured(bench())]).toEqual(['blocks', 'traced', true]);
+    expect(bench().notice?.text).toBe('Here they are. Now measure the body that they are for.');
+    bench().undo();
+    expect(bench().project.block.source).toBe('drafted');
+    bench().takeBlocks(read.value, say`Here they are.`, false);
+    expect(bench().notice?.text).toBe('Here they are. Undo brings the others back.');
   });
 
   it('waits for its measurements without calling them wrong, and names what is wrong before what only waits', () => {

@@ -2,13 +2,12 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { useBench } from '../../src/workbench/store/bench';
 import { beside } from '../../src/workbench/table/beside';
 import { useTable } from '../../src/workbench/table/table-state';
-
-const fresh = useBench.getInitialState();
+import { atExample } from './at-example';
 
 beforeEach(() => {
   vi.useFakeTimers();
   useTable.getState().hold(undefined);
-  useBench.setState(fresh, true);
+  useBench.setState(atExample, true);
   // It follows from when it is first looked at.
   beside.getState();
 });
@@ -28,7 +27,7 @@ describe('the panels beside the table', () => {
     useBench.getState().slide('leg.spread', 31);
     useBench.getState().slide('leg.spread', 32);
     expect(useBench.getState().draft.measures.spread).toBe(32);
-    expect(beside.getState().draft).toBe(fresh.draft);
+    expect(beside.getState().draft).toBe(atExample.draft);
     vi.runAllTimers();
     expect(beside.getState().draft).toBe(useBench.getState().draft);
 
@@ -40,14 +39,14 @@ describe('the panels beside the table', () => {
 
   it('make a problem of a check that fails by a fault of ours, and leave the last good drawing', () => {
     const told = vi.spyOn(console, 'error').mockReturnValue();
-    const notions = Object.defineProperty({ ...fresh.draft.notions }, 'elasticLength', {
+    const notions = Object.defineProperty({ ...atExample.draft.notions }, 'elasticLength', {
       get() {
         throw new Error('a fault');
       },
     });
-    useBench.setState({ draft: { ...fresh.draft, notions } });
+    useBench.setState({ draft: { ...atExample.draft, notions } });
     for (const state of [useBench.getState(), beside.getState()]) {
-      expect(state.draft).toBe(fresh.draft);
+      expect(state.draft).toBe(atExample.draft);
       expect(state.problems.map(({ field }) => field)).toEqual(['project']);
     }
     expect(told).toHaveBeenCalledTimes(1);

@@ -1,3 +1,4 @@
+import './at-example';
 import { configure } from '@testing-library/react';
 import { tellDraftSteps } from '../../src/workbench/store/working-told';
 

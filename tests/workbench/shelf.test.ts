@@ -11,17 +11,17 @@ import { openShelf, type Shelf } from '../../src/workbench/shelf/shelf';
 import { useBench } from '../../src/workbench/store/bench';
 import { type History, momentOf, noHistory, placeOf } from '../../src/workbench/store/history';
 import { length } from '../../src/workbench/store/quantity';
+import { atExample } from './at-example';
 
 let count = 0;
 let name = '';
 let shelf: Shelf;
-const fresh = useBench.getInitialState();
 
 beforeEach(() => {
   count += 1;
   name = `shelf ${count}`;
   shelf = openShelf(openDatabase(name));
-  useBench.setState(fresh, true);
+  useBench.setState(atExample, true);
 });
 
 const copyNamed = (title: string, revision: number, id = 'one'): Copy =>
@@ -113,7 +113,7 @@ describe('the shelf', () => {
 describe('a copy', () => {
   const back = (found: unknown, history: unknown) => {
     const read = readCopy(found, useBench.getState().id);
-    return read && restored(read, readHistory(history).history, fresh.draft);
+    return read && restored(read, readHistory(history).history, atExample.draft);
   };
 
   it('is not whole with one letter changed', () => {

@@ -3,7 +3,7 @@ import { LENGTH_NAMES, type LengthName } from '../../leg';
 import type { Units } from '../../length';
 import { LARGEST_PAGE, LEAST_SCALE, SMALLEST_PAGE, WIDEST_CORRECTION, WIDEST_MARGIN } from '../../sheets';
 import { type Phrase, say } from '../../words';
-import { autoFigure, autoLength, count, figure, length, nameOrLength, oneOf, text, yesOrNo } from './kinds';
+import { answer, autoFigure, autoLength, count, figure, length, nameOrLength, oneOf, text, yesOrNo } from './kinds';
 
 /** Seam allowances: 15 mm where people measure in centimetres, ⅝ in where in inches. @source practice */
 const ALLOWANCE: Readonly<Record<Units, number>> = { cm: 15, inch: 15.875 };
@@ -30,7 +30,7 @@ const sideFields = (hip: Phrase, seat: Phrase, higher: Phrase, leg: Phrase) => (
  * this list. Measurements have a catalogue of their own (`body`).
  */
 export const FIELDS = {
-  use: { forSleeping: yesOrNo(say`Worn for sleeping`, false) },
+  use: { forSleeping: answer(say`Worn for sleeping`) },
   /** Of a block that is drafted; one that is brought has lines of its own. */
   block: {
     source: oneOf(say`Blocks`, ['drafted', 'traced'], 'drafted'),
@@ -150,6 +150,7 @@ export const FIELDS = {
 export const GROUP_NAMES = {
   project: say`The project`,
   body: say`Starting body`,
+  'body.label': say`Who it is for`,
   'body.nappy': say`Nappy`,
   block: say`Blocks`,
   leg: say`The leg`,

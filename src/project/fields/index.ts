@@ -1,3 +1,4 @@
+export { groupAnew } from './anew';
 export { FIELDS, MAY_BE_NONE, ROOT_FIELDS } from './fields';
 export { type Field, type Limits, usualValue } from './kinds';
 export { fieldName } from './names';
@@ -9,7 +10,6 @@ export {
   GROUPS,
   type GroupName,
   type ProjectPath,
-  usualGroup,
 } from './paths';
 export { unusualFields } from './unusual';
 export { figureWanted, LONGEST_TEXT, wantedOf } from './wanted';

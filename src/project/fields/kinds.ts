@@ -53,6 +53,11 @@ export interface SwitchField extends Named<boolean> {
   readonly kind: 'yesOrNo';
 }
 
+/** Yes, no, or not answered yet: what is a caution is given unless the answer is no. */
+export interface AnswerField extends Named<undefined> {
+  readonly kind: 'answer';
+}
+
 export interface TextField extends Named<string> {
   readonly kind: 'text';
 }
@@ -65,6 +70,7 @@ export type Field =
   | CountField<number>
   | NameOrLengthField<string, string>
   | SwitchField
+  | AnswerField
   | TextField;
 
 /** What a field holds. */
@@ -80,9 +86,11 @@ export type ValueOf<F> = F extends NumberField
           ? Name | { readonly [K in Key]: Mm }
           : F extends SwitchField
             ? boolean
-            : F extends TextField
-              ? string
-              : never;
+            : F extends AnswerField
+              ? boolean | undefined
+              : F extends TextField
+                ? string
+                : never;
 
 /** What a group of fields holds, every default filled in. */
 export type ValuesOf<Group> = { readonly [Key in keyof Group]: ValueOf<Group[Key]> };
@@ -142,8 +150,10 @@ export const nameOrLength = <const Name extends string, const Key extends string
 
 export const yesOrNo = (name: Phrase, usual: boolean): SwitchField => ({ kind: 'yesOrNo', name, usual });
 
+export const answer = (name: Phrase): AnswerField => ({ kind: 'answer', name, usual: undefined });
+
 export const text = (name: Phrase, usual: string): TextField => ({ kind: 'text', name, usual });
 
-/** What holds where a field is left out, in a project of these units. */
-export const usualValue = ({ usual }: Field, units: Units): number | string | boolean =>
+/** What holds where a field is left out, in a project of these units; undefined where it then has no answer. */
+export const usualValue = ({ usual }: Field, units: Units): number | string | boolean | undefined =>
   typeof usual === 'object' ? usual[units] : usual;

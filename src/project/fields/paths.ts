@@ -1,7 +1,6 @@
 import { type MeasurementKey, measurements } from '../../body';
-import type { Units } from '../../length';
 import { FIELDS, ROOT_FIELDS } from './fields';
-import { type Field, type Limits, usualValue, type ValuesOf } from './kinds';
+import type { Field, Limits, ValuesOf } from './kinds';
 
 type Fields = typeof FIELDS;
 export type GroupName = keyof Fields;
@@ -27,12 +26,6 @@ export const FIELDS_BY_PATH: ReadonlyMap<string, Field> = new Map([
   ...pathsOf('', ROOT_FIELDS),
   ...Object.entries(FIELDS).flatMap(([group, fields]) => pathsOf(group, fields)),
 ]);
-
-/** What a group holds where nothing of it was said. */
-export const usualGroup = <Group extends GroupName>(group: Group, units: Units): Choices[Group] =>
-  Object.fromEntries(
-    Object.entries(FIELDS[group]).map(([key, field]) => [key, usualValue(field, units)]),
-  ) as Choices[Group];
 
 const within = ({ lowest, highest }: Limits): Limits => ({ lowest, highest });
 

@@ -19,7 +19,7 @@ const SIDE: SentencesOf<(typeof FIELDS)['sides.left']> = {
 };
 
 const SENTENCES: { readonly [Group in keyof typeof FIELDS]: SentencesOf<(typeof FIELDS)[Group]> } = {
-  use: { forSleeping: 'Brings the cautions about nightwear and fire.' },
+  use: { forSleeping: 'The cautions about nightwear and fire are there unless it is false.' },
   block: {
     source: 'Whether the two blocks are drafted from the measurements or were brought along.',
     hipEase: 'Room round the hip, beyond the body.',

@@ -1,6 +1,7 @@
 import type { Units } from '../../length';
 import { mm, type Phrase, say } from '../../words';
 import { valueAt } from '../at-path';
+import { valueAnew } from './anew';
 import { usualValue } from './kinds';
 import { fieldName } from './names';
 import { FIELDS_BY_PATH } from './paths';
@@ -15,7 +16,9 @@ export function unusualFields(project: { readonly units: Units }, paths: readonl
   return paths.flatMap((path) => {
     const field = FIELDS_BY_PATH.get(path);
     const value = valueAt(project, path);
-    if (!field || value === undefined || value === usualValue(field, project.units)) return [];
+    if (!field || value === undefined) return [];
+    const { units } = project;
+    if (value === usualValue(field, units) || value === valueAnew(path, field, units)) return [];
     const isLength = 'unit' in field && field.unit === 'mm' && typeof value === 'number';
     return [isLength ? say`${fieldName(path)} ${mm(value)}` : fieldName(path)];
   });

@@ -15,6 +15,7 @@ export function wantedOf(field: Field): Phrase {
     case 'nameOrLength':
       return say`one of ${own(field.options.join(', '))}, or { "${own(field.own.key)}": ${figureWanted({ unit: 'mm', ...field.own })} }`;
     case 'yesOrNo':
+    case 'answer':
       return say`true or false`;
     case 'text':
       return say`a text of at most ${number(LONGEST_TEXT, 0)} characters`;

@@ -44,6 +44,7 @@ import { workbenchStations } from './workbench-stations';
 import { workbenchStore } from './workbench-store';
 import { workbenchTable } from './workbench-table';
 import { workbenchTake } from './workbench-take';
+import { workbenchWays } from './workbench-ways';
 import { workbenchWorking } from './workbench-working';
 
 /** Every message, by its template, with where it comes from, as `docs/labels.md` says. */
@@ -93,5 +94,6 @@ export const english = {
   ...workbenchStore,
   ...workbenchTable,
   ...workbenchTake,
+  ...workbenchWays,
   ...workbenchWorking,
 } as const;

@@ -104,6 +104,7 @@ export const project = {
   'Use a cloth {0} wide': 'trade', // {0} mm(width)
   'Waist allowance': 'trade',
   'Waist finish': 'trade',
+  'Who it is for': 'plain',
   'Width of the cloth': 'trade',
   'Width of the sheet': 'plain',
   'Worn for sleeping': 'plain',

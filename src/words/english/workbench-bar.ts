@@ -2,11 +2,11 @@
 export const workbenchBar = {
   Class: 'plain',
   'Name of the project': 'plain',
+  New: 'plain',
   'Project file': 'plain',
   Projects: 'plain',
   'Save a file': 'plain',
   'Save as a file': 'plain',
-  'Start with my measurements': 'plain',
   'The list of projects': 'plain',
   'The sheet for a class': 'plain',
   Unit: 'plain',

@@ -10,6 +10,7 @@ export const workbenchFinished = {
   'Name of the chalk line': 'ours: a chalk line, an outline that is kept',
   Rise: 'trade',
   'Rubbed out: {0}.': 'ours: chalk is rubbed out', // {0} own(name)
+  'What the pair will measure, and whether it is good, stands here once the measurements are in.': 'plain',
   'allowance {0}': 'trade', // {0} mm(allowances.inseam)
   'body {0} + {1}': 'plain', // {0} mm(body), {1} mm(more)
   'body {0} − {1}': 'plain', // {0} mm(body), {1} mm(-more)

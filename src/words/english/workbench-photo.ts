@@ -73,7 +73,7 @@ export const workbenchPhoto = {
   Side: 'trade',
   'Start of the crotch curve': 'trade',
   Steps: 'plain',
-  'The blocks of the photograph are on the table. Undo brings the others back.': 'trade',
+  'The blocks of the photograph are on the table.': 'trade',
   'The blocks on the floor, four marks round them': 'trade',
   'The fifth length comes out as {0}.': 'ours: the fifth length, which checks four marks', // {0} mm(check.found)
   'The fifth length does not agree: are the sides measured, the corners square, the paper flat?':

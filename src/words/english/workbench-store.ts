@@ -1,9 +1,12 @@
 // Written by `npm run words`, save where each comes from.
 export const workbenchStore = {
   'And {0} more.': 'plain', // {0} number(problems.length - 2, 0)
+  'Lounge pant for {0}': 'plain', // {0} own(wearer.trim())
   'My lounge pant': 'trade',
+  'Now measure the body that they are for.': 'plain',
   'Still to be measured.': 'plain',
   'These numbers can’t be drawn together; the last change was one too many.': 'plain',
+  'Undo brings the others back.': 'plain',
   in: 'standard: SI, and the inch',
   'new measurements': 'plain',
   years: 'plain',

@@ -15,5 +15,4 @@ export const workbench = {
   'The working': 'ours: the working, the derivation that is shown',
   'What is finished': 'plain',
   'What was kept': 'plain',
-  'opening the example': 'plain',
 } as const;

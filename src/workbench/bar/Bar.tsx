@@ -1,13 +1,13 @@
 import type { Units } from '../../length';
 import { say, words } from '../../words';
 import { Switch } from '../fields/Switch';
-import { startMeasuring } from '../fields/start-measuring';
 import { MannerButtons } from '../look/MannerButtons';
 import { Shortened } from '../look/Shortened';
 import { saveToFile } from '../save/save';
 import { useBench } from '../store/bench';
 import { ClassButton } from './Class';
 import { KeptLine } from './KeptLine';
+import { NewButton } from './NewButton';
 import { ProjectName } from './ProjectName';
 import { ProjectsButton } from './ProjectsButton';
 import { UndoRedo } from './UndoRedo';
@@ -32,9 +32,7 @@ export function Bar() {
       <span className="bar-actions">
         <UndoRedo />
         <MannerButtons />
-        <button type="button" className="bar-button bar-main" onClick={startMeasuring}>
-          <Shortened short={words`my measurements`} whole={words`Start with my measurements`} />
-        </button>
+        <NewButton />
         <ProjectsButton />
         <ClassButton />
         <button type="button" className="bar-button" onClick={saveToFile}>

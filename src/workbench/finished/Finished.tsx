@@ -1,5 +1,5 @@
 import { words } from '../../words';
-import { isStale } from '../store/asked';
+import { isStale, isUnmeasured } from '../store/asked';
 import { useBench } from '../store/bench';
 import { ChalkCards } from './ChalkCards';
 import { FinishedChecks } from './FinishedChecks';
@@ -10,6 +10,16 @@ export function Finished() {
   const stale = useBench(isStale);
   // There the whole list stands already.
   const checked = useBench(({ station }) => station === 'check');
+  const unmeasured = useBench(isUnmeasured);
+  if (unmeasured)
+    return (
+      <aside className="finished" aria-label={words`Finished`}>
+        <section className="finished-part">
+          <h2>{words`Finished`}</h2>
+          <p className="field-help">{words`What the pair will measure, and whether it is good, stands here once the measurements are in.`}</p>
+        </section>
+      </aside>
+    );
   return (
     <aside className="finished" data-stale={stale || undefined} aria-label={words`Finished`}>
       <section className="finished-part">

@@ -2,14 +2,18 @@ import { useEffect, useRef, useState } from 'react';
 import { type Check, VERDICT_NAMES } from '../../check';
 import { checksOf } from '../../project';
 import { words } from '../../words';
+import { isUnmeasured } from '../store/asked';
 import { useBench } from '../store/bench';
 
 /** Long enough that a number being typed is not commented digit by digit. */
 const PAUSE_MS = 700;
 
+/** Nothing is said of a body that nobody has measured. */
+const NONE: readonly Check[] = [];
+
 /** Says changed verdicts to those who listen instead of looking. */
 export function VerdictNews() {
-  const checks = useBench((state) => checksOf(state.draft));
+  const checks = useBench((state) => (isUnmeasured(state) ? NONE : checksOf(state.draft)));
   const told = useRef(checks);
   const [news, setNews] = useState('');
   useEffect(() => {

@@ -19,7 +19,7 @@ const HINTS = [
   {
     id: 'path',
     title: say`Follow the thread`,
-    text: say`This is a finished example. The stations go from the tape measure to the sewing; start with your own measurements when you like.`,
+    text: say`This is a finished example. The stations go from the tape measure to the sewing; New begins a pair of your own.`,
   },
 ] as const;
 

@@ -1,5 +1,6 @@
 import { checksOf } from '../../project';
 import { inTurn, own, printPhrase, say } from '../../words';
+import { isUnmeasured } from '../store/asked';
 import { useBench } from '../store/bench';
 import { refusal } from '../store/refusal';
 import { readDrawing } from './read-drawing';
@@ -8,20 +9,27 @@ import { withText } from './with-text';
 /**
  * Brings the front and back block of an SVG drawing to the table, as one step to undo; a drawing that can't be read
  * changes nothing and is spoken of.
+ *
+ * @param anew whether they begin a project of their own
  */
-export async function bringBlocks(file: File): Promise<void> {
-  const { choose, tell } = useBench.getState();
+export async function bringBlocks(file: File, anew = false): Promise<void> {
+  const { takeBlocks, tell } = useBench.getState();
   await withText(file, async (text) => {
     const read = await readDrawing(text);
     if (!read.ok) {
       tell({ tone: 'refused', text: refusal(read.problems, file.name) });
       return;
     }
-    choose('block', { source: 'traced', ...read.value });
-    const { draft, problems, project } = useBench.getState();
-    const parts = problems.length > 0 ? undefined : checksOf(draft).find(({ id }) => id === 'traced-parts');
-    const doubt = parts?.verdict === 'wrong' ? [parts.reason, parts.remedy] : [];
-    const told = say`The blocks of “${own(file.name)}” are on the table. Undo brings the others back.`;
-    tell({ tone: 'told', text: printPhrase(inTurn([told, ...doubt]), project.units) });
+    takeBlocks(read.value, say`The blocks of “${own(file.name)}” are on the table.`, anew);
+    const state = useBench.getState();
+    const { draft, notice, problems, project } = state;
+    // Their rise is checked against the body’s, once that is measured.
+    const parts =
+      problems.length > 0 || isUnmeasured(state) ? undefined : checksOf(draft).find(({ id }) => id === 'traced-parts');
+    if (notice && parts?.verdict === 'wrong')
+      tell({
+        ...notice,
+        text: printPhrase(inTurn([say`${own(notice.text)}`, parts.reason, parts.remedy]), project.units),
+      });
   });
 }

@@ -8,7 +8,7 @@ import { RESULTS } from '../finished/results';
 import { useManner } from '../look/manner';
 import { STOPS_ONLY } from '../look/widths';
 import { EdgesStation } from '../stations/EdgesStation';
-import { onlyWaiting, stationAsks } from '../store/asked';
+import { isUnmeasured, onlyWaiting, stationAsks } from '../store/asked';
 import { useBench } from '../store/bench';
 import type { Bench } from '../store/state';
 import { useTable } from '../table/table-state';
@@ -102,12 +102,12 @@ function IntoSight({ inside }: { readonly inside: RefObject<HTMLElement | null> 
   return null;
 }
 
-/** What the station came to. While something on the drawing is held it waits: some results are dear to find. */
+/** What the station came to; nothing before there are measurements. While something on the drawing is held it waits: some results are dear to find. */
 function Result({ station }: { readonly station: Station }): string {
   const held = useTable((state) => state.held !== undefined);
   const last = useRef('');
   const result = useBench((state) =>
-    held ? last.current : printPhrase(RESULTS[station](state.draft), state.project.units),
+    isUnmeasured(state) ? '' : held ? last.current : printPhrase(RESULTS[station](state.draft), state.project.units),
   );
   last.current = result;
   return result;
@@ -118,6 +118,6 @@ function lookWanted(state: Bench, station: Station): string | undefined {
   if (state.station === station) return undefined;
   if (stationAsks(state, station))
     return onlyWaiting(state).length > 0 ? words`still to be measured` : words`something is doubtful`;
-  if (station !== 'check') return undefined;
+  if (station !== 'check' || isUnmeasured(state)) return undefined;
   return checksOf(state.draft).some((check) => check.verdict === 'wrong') ? words`something is wrong` : undefined;
 }

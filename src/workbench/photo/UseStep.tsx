@@ -42,9 +42,8 @@ export function UseStep() {
   const traced = useMemo(() => tried(work), [work]);
   const use = () => {
     if (!traced.ok) return;
-    const { choose, tell } = useBench.getState();
-    choose('block', { source: 'traced', ...traced.value });
-    tell({ tone: 'told', text: words`The blocks of the photograph are on the table. Undo brings the others back.` });
+    const told = say`The blocks of the photograph are on the table.`;
+    useBench.getState().takeBlocks(traced.value, told, usePhotoOpen.getState().anew);
     usePhotoOpen.setState({ open: false });
   };
   return (

@@ -1,8 +1,9 @@
 import { Tabs } from 'radix-ui';
 import { words } from '../../words';
-import { startMeasuring } from '../fields/start-measuring';
+import { useAnewOpen } from '../faults/anew-open';
 import { Dialog } from '../look/Dialog';
 import { useKept } from '../shelf/kept';
+import { useBench } from '../store/bench';
 import { KeptBodies } from './KeptBodies';
 import { KeptProjects } from './KeptProjects';
 import { ThisProject } from './ThisProject';
@@ -15,6 +16,8 @@ export interface ProjectsDialogProps {
 
 /** What is kept on this computer, and how the open project leaves it or comes in. */
 export default function ProjectsDialog({ onClose, onOpenFile }: ProjectsDialogProps) {
+  // Before there is a project, nothing can be saved of it or put into it.
+  const begun = useBench((state) => state.begun);
   const offline = useKept((kept) => kept.offline);
   const about = offline
     ? words`Everything here is kept in this browser, on this computer only. Legwork works here without a network, too.`
@@ -26,23 +29,27 @@ export default function ProjectsDialog({ onClose, onOpenFile }: ProjectsDialogPr
           <Tabs.Trigger className="tab" value="projects">
             {words`Projects`}
           </Tabs.Trigger>
-          <Tabs.Trigger className="tab" value="bodies">
-            {words`Bodies`}
-          </Tabs.Trigger>
+          {begun && (
+            <Tabs.Trigger className="tab" value="bodies">
+              {words`Bodies`}
+            </Tabs.Trigger>
+          )}
         </Tabs.List>
         <Tabs.Content className="tab-page" value="projects">
-          <ThisProject />
+          {begun && <ThisProject />}
           <div className="sheet-actions">
-            <button
-              type="button"
-              className="button"
-              onClick={() => {
-                onClose();
-                startMeasuring();
-              }}
-            >
-              {words`Start with my measurements`}
-            </button>
+            {begun && (
+              <button
+                type="button"
+                className="button"
+                onClick={() => {
+                  onClose();
+                  useAnewOpen.setState({ open: true });
+                }}
+              >
+                {words`New`}
+              </button>
+            )}
             <button
               type="button"
               className="button"

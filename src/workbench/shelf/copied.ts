@@ -9,12 +9,12 @@ const LONGEST_NAME = 80;
 /** What is on a bench as a project of its own, with another name and another place; the first one stays as it is. */
 export function copied(
   state: Pick<BenchState, 'id' | 'project' | 'history'>,
-): Pick<BenchState, 'id' | 'project' | 'history' | 'running'> {
+): Pick<BenchState, 'begun' | 'id' | 'project' | 'history' | 'running'> {
   // Letter by letter, so that none is cut in half.
   const ending = words`, copy`;
   const name = [...state.project.name].slice(0, LONGEST_NAME - ending.length - 2).join('') + ending;
   const project = { ...state.project, name };
   const id = newId();
   const history = historyOfCopy(state.history, placeOf(state), placeOf({ project, id }));
-  return { id, project, history, running: undefined };
+  return { begun: true, id, project, history, running: undefined };
 }

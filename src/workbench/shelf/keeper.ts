@@ -1,3 +1,4 @@
+import { exampleShown } from '../store/example-shown';
 import { noHistory } from '../store/history';
 import type { BenchState } from '../store/state';
 import { copied } from './copied';
@@ -25,6 +26,8 @@ export interface Keeper {
   readonly open: (id: string, wanted?: () => boolean) => Promise<boolean>;
   /** Puts on the bench what was noted of a project, and could not be kept yet. */
   readonly bring: (noted: ReadCopy, history: BenchState['history']) => void;
+  /** Puts the example on the bench, which is nobody's yet. */
+  readonly look: () => void;
   /** Takes a copy of what is on the bench, as a project of its own. */
   readonly copy: () => void;
   /** Tells other tabs, and lists in this one, that the shelf has changed. */
@@ -207,6 +210,10 @@ export function startKeeper(around: Surroundings): Keeper {
       });
     },
     bring: (read, history) => void happen({ happens: 'noted', read, history }),
+    look: () => {
+      const { habits, project } = bench.getState();
+      void happen({ happens: 'looked', example: exampleShown({ ...habits, units: project.units }) });
+    },
     copy,
     tellChange: (id) => void carryOut({ do: 'tellChange', id }),
     tellTrouble: (fault) => void happen({ happens: 'trouble', fault }),

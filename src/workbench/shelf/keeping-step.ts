@@ -1,10 +1,11 @@
 import { said } from '../../words';
 import { withNotes } from '../store/changes';
+import { placed } from '../store/placed';
 import type { BenchState } from '../store/state';
-import { type Deed, type Event, type EventOf, type Keeping, SOON } from './keeping';
+import { type Deed, type Event, type EventOf, EXAMPLE, type Keeping, SOON } from './keeping';
 import * as words from './keeping-words';
 import type { ReadCopy } from './read-copy';
-import { placed, restored } from './restored';
+import { restored } from './restored';
 import type { Taken } from './shelf';
 import { TROUBLE_WORDS, troubleOf } from './trouble';
 
@@ -34,8 +35,8 @@ const STEPS: {
 } = {
   shown(was, { now, brought }, clock) {
     const { shown: before } = was;
-    // What comes from the shelf is no change of this tab's.
-    if (brought) return [{ shown: now }];
+    // What comes from the shelf is no change of this tab's, and before the first project there is none to keep.
+    if (brought || !now.begun) return [{ shown: now }];
     if (now.id !== before.id)
       return changed({ ...was, shown: now, ...(inTrouble(was) ? {} : { stand: 'waiting', at: undefined }) }, clock);
     const wandered = now.station !== before.station && was.bases.has(now.id) && isOurs(was, now.id);
@@ -128,6 +129,14 @@ const STEPS: {
       ...notesOf(read),
     ];
   },
+
+  // Kept as soon as it is changed, and no sooner: who looks at it twice has no two of it.
+  looked: (was, { example }) => [
+    { hold: { by: 'nobody' }, at: undefined, ...unlessInTrouble(was, 'example') },
+    { do: 'letGo' },
+    { do: 'show', part: example },
+    { do: 'remember', id: EXAMPLE },
+  ],
 
   // What another tab holds is changed by that tab alone.
   copy: (was) => [isElsewhere(was) ? { unkept: without(was.unkept, was.shown.id) } : {}, { do: 'copy' }],

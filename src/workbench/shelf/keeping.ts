@@ -1,4 +1,5 @@
 import type { History } from '../store/history';
+import type { Placed } from '../store/placed';
 import type { BenchState, Notice } from '../store/state';
 import type { Kept } from './kept';
 import type { ReadCopy } from './read-copy';
@@ -66,6 +67,8 @@ interface Events {
   readonly ready: { readonly renew: boolean };
   /** What was noted when a page was left is put on the bench. */
   readonly noted: { readonly read: ReadCopy; readonly history: History };
+  /** Somebody wants to look at the example. */
+  readonly looked: { readonly example: Placed };
   /** A copy is wanted of what is on the bench. */
   readonly copy: unknown;
   /** The page may be gone the next moment. */
@@ -117,6 +120,9 @@ interface Deeds {
 
 export type Deed = { [Name in keyof Deeds]: { readonly do: Name } & Deeds[Name] }[keyof Deeds];
 export type DeedOf<Name extends Deed['do']> = Extract<Deed, { readonly do: Name }>;
+
+/** What a tab remembers that shows the example: no project is kept by this name. */
+export const EXAMPLE = 'example';
 
 /** What could not be kept is tried again after this long, ms, then after twice as long, … */
 export const SOON = 5000;

@@ -1,6 +1,7 @@
 import { words } from '../../words';
 import { noHistory } from '../store/history';
 import { type Keeper, LAST } from './keeper';
+import { EXAMPLE } from './keeping';
 import { shelveNotes } from './shelve-notes';
 import type { Surroundings } from './surroundings';
 
@@ -15,7 +16,8 @@ export async function openLast(around: Surroundings, keeper: Keeper, wanted: () 
   try {
     const id = ofTab.get(LAST) ?? (trouble === undefined ? await shelf.last() : undefined);
     const noted = id === undefined ? left[0] : left.find(({ read }) => read.id === id);
-    if (noted && wanted()) keeper.bring(noted.read, noted.history ?? noHistory);
+    if (id === EXAMPLE && wanted()) keeper.look();
+    else if (noted && wanted()) keeper.bring(noted.read, noted.history ?? noHistory);
     else if (id !== undefined && !(await keeper.open(id, wanted)) && wanted()) await tellUnread(around, id);
     if (trouble !== undefined) keeper.tellTrouble(trouble);
   } catch (fault) {

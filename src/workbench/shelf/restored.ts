@@ -1,23 +1,15 @@
 import type { Draft } from '../../project';
 import { drawnSafely } from '../store/changes';
 import type { History } from '../store/history';
-import type { BenchState } from '../store/state';
+import { type Placed, placed } from '../store/placed';
 import type { ReadCopy } from './read-copy';
-
-/** The part of the bench that a kept project brings back. */
-export type Restored = Pick<
-  BenchState,
-  'id' | 'project' | 'draft' | 'problems' | 'entries' | 'station' | 'history' | 'before' | 'running' | 'step'
->;
-
-type Going = 'before' | 'running' | 'step';
 
 /**
  * A kept project put back on the bench as it was, what could not be read or drawn included.
  *
  * @param last the drawing that stays where nothing of the project can be drawn, as while measurements are still missing
  */
-export function restored(read: ReadCopy, history: History, last: Draft): Restored {
+export function restored(read: ReadCopy, history: History, last: Draft): Placed {
   const now = drawnSafely(read.project);
   const good = now.ok || !read.good ? now : drawnSafely(read.good);
   return placed({
@@ -30,25 +22,3 @@ export function restored(read: ReadCopy, history: History, last: Draft): Restore
     history,
   });
 }
-
-/** What of a state belongs to its project, to be put back on the bench with nothing going on. */
-export const placed = ({
-  id,
-  project,
-  draft,
-  problems,
-  entries,
-  station,
-  history,
-}: Omit<Restored, Going>): Restored => ({
-  id,
-  project,
-  draft,
-  problems,
-  entries,
-  station,
-  history,
-  before: undefined,
-  running: undefined,
-  step: undefined,
-});

@@ -1,5 +1,5 @@
 import { useRef } from 'react';
-import { exampleProject } from '../../project';
+import { groupAnew } from '../../project';
 import { mm, say, words } from '../../words';
 import { AutoField } from '../fields/AutoField';
 import { FileInput } from '../fields/FileInput';
@@ -20,10 +20,11 @@ export default function BlocksStation() {
 /** Nothing can be set on a block that somebody trusts already; only given up for a drafted one. */
 function BroughtBlocks() {
   const choose = useBench((state) => state.choose);
+  const units = useBench((state) => state.project.units);
   return (
     <>
       <p>{words`These blocks were brought along. They are used as they are.`}</p>
-      <button type="button" className="button" onClick={() => choose('block', exampleProject.block)}>
+      <button type="button" className="button" onClick={() => choose('block', groupAnew('block', units))}>
         <span className="take-name">{words`Draft them from the body instead`}</span>
         <span className="take-what">{words`undo brings yours back`}</span>
       </button>

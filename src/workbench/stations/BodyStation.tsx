@@ -19,6 +19,7 @@ import type { Bench } from '../store/state';
 import { BodyCloth } from './BodyCloth';
 import { BodyStart } from './BodyStart';
 import { Sleeping } from './Sleeping';
+import { Wearer } from './Wearer';
 
 /** What may be measured in another’s place, by its key, stands beside that one. */
 const IN_PLACE = new Set(measurements.map(({ inPlace }) => inPlace));
@@ -32,17 +33,18 @@ const OTHERS: readonly { readonly name: Phrase; readonly keys: readonly Measurem
   { name: say`For the estimates`, keys: ['height', 'ageYears'] },
 ];
 
-/** The tape: the measurements that the draft needs, those that make it fit better, and the cloth that goes round. */
+/** What it is for and whose, and the tape: the measurements that the draft needs, those that make it fit better, and the cloth that goes round. */
 export default function BodyStation() {
   return (
     <>
+      <Sleeping />
+      <Wearer />
       <BodyStart />
       {needed.map((one) => (
         <MeasurementField key={one.key} measurement={one} />
       ))}
       <OtherMeasurements />
       <BodyCloth />
-      <Sleeping />
     </>
   );
 }

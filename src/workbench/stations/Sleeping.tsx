@@ -8,7 +8,7 @@ const CHOICES = [
   { key: 'yes', name: say`yes` },
 ];
 
-/** Whether it is for sleeping, which the rules for nightwear ask, and the cautions then. */
+/** Whether it is for sleeping, which the rules for nightwear ask, and the cautions unless the answer is no. */
 export function Sleeping() {
   const asleep = useBench((state) => state.project.use.forSleeping);
   const choose = useBench((state) => state.choose);
@@ -17,7 +17,7 @@ export function Sleeping() {
       <SwitchField
         path="use.forSleeping"
         choices={CHOICES}
-        chosen={asleep ? 'yes' : 'no'}
+        chosen={asleep === undefined ? '' : asleep ? 'yes' : 'no'}
         help={say`Changes only the safety notes, not the drawing.`}
         onPick={(key) => choose('use.forSleeping', key === 'yes')}
       />

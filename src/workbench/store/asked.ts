@@ -1,4 +1,4 @@
-import type { Station } from '../../project';
+import { NEEDED, type Station } from '../../project';
 import type { Phrase } from '../../words';
 import type { BenchState, Entry } from './state';
 import { stationOf } from './stations';
@@ -20,6 +20,9 @@ export function problemAt(state: BenchState, path: string): Phrase | undefined {
 
 /** Whether a field is empty that has to be filled: nothing is wrong with it, it only waits. */
 export const isWaiting = (state: BenchState, path: string): boolean => waiting(state.entries[path]);
+
+/** Whether needed measurements are still to be taken: then what is drawn is nobody’s, and nothing is told of it. */
+export const isUnmeasured = (state: BenchState): boolean => NEEDED.some((key) => isWaiting(state, `body.${key}`));
 
 /** The fields that wait to be filled, where nothing else asks for attention; none where something is wrong. */
 export function onlyWaiting(state: BenchState): readonly string[] {

@@ -1,34 +1,21 @@
 import { createContext, useContext } from 'react';
 import { createStore, type StoreApi, useStore } from 'zustand';
-import { draft, exampleProject, valueAt } from '../../project';
-import { chosen, opened, redrawn, remedied, startedFresh, travelled, typed, without } from './changes';
-import { noHistory, stepBack, stepForward } from './history';
+import { type Habits, habitsOf, METRIC, valueAt } from '../../project';
+import { chosen, opened, redrawn, remedied, startedFresh, travelled, typed, withBlocks, without } from './changes';
+import { exampleShown } from './example-shown';
+import { stepBack, stepForward } from './history';
 import { TYPED_LIMITS } from './limits';
-import { newId } from './new-id';
 import { pageStore } from './page-store';
 import { stepped } from './quantity';
-import type { Bench, BenchState } from './state';
-
-/** The start: the finished example, which can always be drawn. */
-function start(): Pick<BenchState, 'project' | 'draft'> {
-  const result = draft(exampleProject);
-  if (!result.ok) throw new Error('the example can’t be drafted');
-  return { project: exampleProject, draft: result.value };
-}
+import type { Bench } from './state';
 
 /** A whole workbench: an immutable project, what was typed, and everything that is derived from them. */
-export const createBench = () =>
+export const createBench = (habits: Habits = METRIC) =>
   createStore<Bench>()((set, get) => ({
-    ...start(),
-    id: newId(),
-    before: undefined,
-    problems: [],
-    entries: {},
-    history: noHistory,
-    running: undefined,
-    station: 'edges',
+    habits,
+    ...exampleShown(habits),
+    begun: false,
     field: undefined,
-    step: undefined,
     workingShown: false,
     folded: true,
     notice: undefined,
@@ -62,10 +49,11 @@ export const createBench = () =>
     fold: (folded) => set({ folded }),
     open: (text, fileName) => set((state) => opened(state, text, fileName)),
     startFresh: () => set(startedFresh),
+    takeBlocks: (blocks, told, anew) => set((state) => withBlocks(state, blocks, told, anew)),
     tell: (notice) => set({ notice }),
   }));
 
-const bench = pageStore(createBench);
+const bench = pageStore(() => createBench(habitsOf(globalThis.navigator?.language ?? '')));
 
 /** Which workbench a part of the screen shows: the one that is worked on, or where it says so one that follows it. */
 export const BenchShown = createContext<StoreApi<Bench>>(bench);

@@ -1,34 +1,27 @@
+import type { TracedPair } from '../../block';
 import { measurements } from '../../body';
 import type { Check } from '../../check';
-import { MM_PER_INCH } from '../../length';
 import {
   applyRemedy,
   type Draft,
   draft,
-  exampleProject,
   fieldName,
+  NEEDED,
+  newProject,
   openProject,
   type Project,
   valueAt,
   withValue,
 } from '../../project';
-import { own, type Phrase, type Problem, printPhrase, type Result, said, say, words } from '../../words';
+import { inTurn, own, type Phrase, type Problem, printPhrase, type Result, said, say, words } from '../../words';
 import { isWaiting } from './asked';
-import { type Moment, momentOf, placeOf, remember, type stepBack } from './history';
+import { type Moment, momentOf, noHistory, placeOf, remember, type stepBack } from './history';
+import { namedForWearer, UNNAMED } from './names';
 import { newId } from './new-id';
 import { refusal } from './refusal';
 import type { BenchState, Entry, Field } from './state';
 
-/** The four measurements without which nothing can be drafted. */
-const NEEDED = ['waistGirth', 'hipGirth', 'bodyRise', 'insideLeg'] as const;
-
 const UNMEASURED: Entry = { text: '', problem: say`Still to be measured.` };
-
-/** What somebody who measures in inches has at hand: Letter paper, cloth 60 in wide, a margin and an overlap of ⅜ in. */
-const IN_INCHES = {
-  paper: { sheet: 'Letter', margin: (3 * MM_PER_INCH) / 8, overlap: (3 * MM_PER_INCH) / 8 },
-  cloth: { width: 60 * MM_PER_INCH },
-} as const;
 
 /** The part of the state that an action replaces. */
 export type Change = Partial<BenchState>;
@@ -60,8 +53,10 @@ function changed(state: BenchState, project: Project, label: string, key: string
   const goesOn = state.running === key;
   return {
     ...redrawn(project),
+    begun: true,
     before: goesOn ? state.before : state.draft.measures,
-    history: remember(state.history, momentOf(label, placeOf(state)), goesOn),
+    // Before the first project there was none to come back to.
+    history: state.begun ? remember(state.history, momentOf(label, placeOf(state)), goesOn) : noHistory,
     running: key,
   };
 }
@@ -91,8 +86,9 @@ const relieved = (state: BenchState, project: Project, path: string): Project =>
 /** A choice also clears what was typed at its place, so that no old sentence stays behind. */
 export function chosen(state: BenchState, path: string, value: unknown): Change {
   const stale = Object.keys(state.entries).filter((key) => key === path || key.startsWith(`${path}.`));
+  const project = namedForWearer(state.project, withValue(state.project, path, value));
   return {
-    ...changed(state, withValue(state.project, path, value), said(fieldName(path)), path),
+    ...changed(state, project, said(fieldName(path)), path),
     entries: stale.reduce(without, state.entries),
   };
 }
@@ -172,22 +168,37 @@ export function broughtIn(
   };
 }
 
-/** A project with nothing chosen yet and the four measurements still to be taken; until then the last drawing stays. */
+/**
+ * A project with nothing chosen yet and the needed measurements still to be taken, in the units that are shown; until they
+ * are in, the last drawing stays.
+ */
 export function startedFresh(state: BenchState): Change {
-  const { format, version, body } = exampleProject;
-  const needed = Object.fromEntries(NEEDED.map((key) => [key, body[key]]));
   const { units } = state.project;
-  const name = words`My lounge pant`;
-  const raw = { format, version, name, units, body: { label: '', ...needed }, ...(units === 'inch' ? IN_INCHES : {}) };
-  const result = openProject(JSON.stringify(raw));
-  if (!result.ok) return {};
   return {
-    ...changed(state, result.value, words`new measurements`, 'fresh'),
+    ...changed(state, newProject({ ...state.habits, units }, said(UNNAMED)), words`new measurements`, 'fresh'),
     id: newId(),
     before: undefined,
     entries: Object.fromEntries(NEEDED.map((key) => [`body.${key}`, UNMEASURED])),
     running: undefined,
     station: 'body',
     notice: undefined,
+  };
+}
+
+/**
+ * The state after blocks were brought along.
+ *
+ * @param told what is said of them
+ * @param anew whether they begin a project, as they do where there is none; its body is still to be measured
+ */
+export function withBlocks(state: BenchState, blocks: TracedPair, told: Phrase, anew: boolean): Change {
+  const begins = anew || !state.begun;
+  const now = begins ? { ...state, ...startedFresh(state) } : state;
+  const then = begins ? say`Now measure the body that they are for.` : say`Undo brings the others back.`;
+  return {
+    ...(begins ? { ...now, station: 'blocks' } : {}),
+    ...chosen(now, 'block', { source: 'traced', ...blocks }),
+    running: undefined,
+    notice: { tone: 'told', text: said(inTurn([told, then])) },
   };
 }

@@ -1,6 +1,7 @@
+import type { TracedPair } from '../../block';
 import type { Check } from '../../check';
 import type { Units } from '../../length';
-import type { Draft, Measures, Project, Station } from '../../project';
+import type { Draft, Habits, Measures, Project, Station } from '../../project';
 import type { Phrase, Problem } from '../../words';
 import type { History } from './history';
 import type { Quantity } from './quantity';
@@ -34,6 +35,10 @@ export interface Remedy {
 
 /** What the workbench knows. */
 export interface BenchState {
+  /** What people are used to where this is: a new project begins so. */
+  readonly habits: Habits;
+  /** Whether there is a project, or an example that somebody wanted to see: until then the page asks how to begin. */
+  readonly begun: boolean;
   readonly project: Project;
   /** Under which the project is kept on this computer. */
   readonly id: string;
@@ -81,6 +86,8 @@ export interface BenchActions {
   readonly fold: (folded: boolean) => void;
   readonly open: (text: string, fileName: string) => void;
   readonly startFresh: () => void;
+  /** Blocks that somebody brought, into the open project or, `anew`, into one of their own. */
+  readonly takeBlocks: (blocks: TracedPair, told: Phrase, anew: boolean) => void;
   readonly tell: (notice: Notice | undefined) => void;
 }
 

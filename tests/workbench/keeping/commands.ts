@@ -68,12 +68,17 @@ function choose({ real, tab }: Here, path: string, value: unknown): void {
   tab.running = undefined;
 }
 
+const spotOf = ({ id, project }: { readonly id: string; readonly project: object }): m.Spot => ({
+  id,
+  project: project as m.Tree,
+});
+
 async function reopen({ pair, index, model, world }: Here, session: ReturnType<typeof notesOf>, last?: string) {
   pair.tabs[index] = await openTab(world, session);
-  const { id } = (pair.tabs[index] as Tab).bench.getInitialState();
-  const fresh = m.newTab(started, id);
+  const { bench } = pair.tabs[index] as Tab;
+  const fresh = m.newTab(started, bench.getInitialState().id);
   model.tabs[index] = fresh;
-  await m.start(model, fresh, last);
+  await m.start(model, fresh, last, spotOf(bench.getState()));
 }
 
 /** Everything that somebody can do, and all that can befall them. */
@@ -145,6 +150,21 @@ const DONE = {
     tab.running = undefined;
     // What stands in a project with nothing chosen is the schema's affair, and tried elsewhere.
     m.change(tab, real.bench.getState().project as unknown as m.Tree, 'fresh', real.bench.getState().id);
+    tab.snap = { ...tab.snap, entries: Object.fromEntries(NEEDED.map((path) => [path, { text: '', bad: true }])) };
+    tab.running = undefined;
+    m.mark(tab);
+  },
+  look({ real, tab, model }: Here) {
+    real.keeper.look();
+    m.look(model, tab, spotOf(real.bench.getState()));
+  },
+  bringBlocksAnew({ real, tab }: Here) {
+    real.bench.getState().takeBlocks({ front: part, back: part } as never, say`Brought.`, true);
+    tab.running = undefined;
+    const { project, id } = real.bench.getState();
+    const drafted = real.bench.getState().history.past.at(-1)?.project as unknown as m.Tree;
+    m.change(tab, drafted, 'fresh', id);
+    m.change(tab, project as unknown as m.Tree, 'block');
     tab.snap = { ...tab.snap, entries: Object.fromEntries(NEEDED.map((path) => [path, { text: '', bad: true }])) };
     tab.running = undefined;
     m.mark(tab);

@@ -1,3 +1,5 @@
+import { EXAMPLE } from '../../../src/workbench/shelf/keeping';
+
 /** A project as the model knows it: plain data. */
 export type Tree = { readonly [key: string]: unknown };
 
@@ -27,6 +29,8 @@ export interface Row {
 }
 
 export interface ModelTab {
+  /** Whether there is a project: before, nothing is kept and nothing can be come back to. */
+  begun: boolean;
   snap: Snap;
   running: string | undefined;
   readonly unkept: Map<string, Snap>;
@@ -50,6 +54,7 @@ const MOST = 200;
 const NAME_KEPT = 72;
 
 export const newTab = (project: Tree, id: string): ModelTab => ({
+  begun: false,
   snap: { id, project, past: [], future: [], entries: {} },
   running: undefined,
   unkept: new Map(),
@@ -99,13 +104,17 @@ const unitless = (project: Tree): string => canon({ ...project, units: '' });
 /** A change: what was before can be come back to, unless the same change goes on. */
 export function change(tab: ModelTab, project: Tree, key: string, id = tab.snap.id): void {
   const { snap } = tab;
-  const past = tab.running === key ? snap.past : [...snap.past, { id: snap.id, project: snap.project }].slice(-MOST);
+  const here = { id: snap.id, project: snap.project };
+  const past = tab.running === key || !tab.begun ? snap.past : [...snap.past, here].slice(-MOST);
+  tab.begun = true;
   tab.snap = { ...snap, id, project, past, future: [] };
   tab.running = key;
   mark(tab);
 }
 
-export const mark = (tab: ModelTab): void => void tab.unkept.set(tab.snap.id, tab.snap);
+export function mark(tab: ModelTab): void {
+  if (tab.begun) tab.unkept.set(tab.snap.id, tab.snap);
+}
 
 export function travel(tab: ModelTab, way: 'back' | 'forth'): void {
   const { id, project, past, future } = tab.snap;
@@ -145,6 +154,7 @@ function taken(model: Model, id: string): Snap | undefined {
 function show(model: Model, tab: ModelTab, snap: Snap): void {
   const base = newestSlot(model.rows.get(snap.id))?.revision;
   tab.snap = snap;
+  tab.begun = true;
   tab.running = undefined;
   if (base !== undefined) tab.bases.set(snap.id, base);
 }
@@ -214,6 +224,7 @@ const ownCopy = async (model: Model, snap: Snap): Promise<Snap> =>
 export async function copyHere(model: Model, tab: ModelTab): Promise<void> {
   if (tab.waits === tab.snap.id) tab.unkept.delete(tab.snap.id);
   tab.snap = await ownCopy(model, tab.snap);
+  tab.begun = true;
   tab.running = undefined;
   mark(tab);
 }
@@ -276,8 +287,20 @@ export async function leave(model: Model, tab: ModelTab): Promise<string | undef
   return tab.unkept.has(id) || tab.bases.has(id) ? id : undefined;
 }
 
-/** A tab that was opened shows what was open last. */
-export async function start(model: Model, tab: ModelTab, remembered: string | undefined): Promise<void> {
+/** The example is looked at, which is kept by nobody before it is changed. */
+export function look(model: Model, tab: ModelTab, { id, project }: Spot): void {
+  tab.snap = { id, project, past: [], future: [], entries: {} };
+  tab.begun = true;
+  tab.running = undefined;
+  letGo(model, tab);
+}
+
+/**
+ * A tab that was opened shows what was open last.
+ *
+ * @param shown what the program shows, for the name that it gave the example
+ */
+export async function start(model: Model, tab: ModelTab, remembered: string | undefined, shown: Spot): Promise<void> {
   const left: string[] = [];
   for (const [id, { snap, revision }] of [...model.notes]) {
     if (other(model, tab)?.held === id) continue;
@@ -292,8 +315,10 @@ export async function start(model: Model, tab: ModelTab, remembered: string | un
   const id = remembered ?? (left.length === 0 && model.disk !== 'none' ? model.last : undefined);
   const noted = id === undefined ? left[0] : left.find((one) => one === id);
   const note = noted === undefined ? undefined : model.notes.get(noted);
-  if (note) {
+  if (remembered === EXAMPLE) look(model, tab, shown);
+  else if (note) {
     tab.snap = note.snap;
+    tab.begun = true;
     tab.bases.set(note.snap.id, note.revision - 1);
     mark(tab);
   } else if (id !== undefined) await open(model, tab, id);
@@ -304,8 +329,10 @@ export async function open(model: Model, tab: ModelTab, id: string): Promise<boo
   await flush(model, tab);
   const mine = tab.unkept.get(id);
   const kept = taken(model, id);
-  if (mine) tab.snap = mine;
-  else if (model.disk === 'none' || !kept) return false;
+  if (mine) {
+    tab.snap = mine;
+    tab.begun = true;
+  } else if (model.disk === 'none' || !kept) return false;
   else show(model, tab, kept);
   tab.running = undefined;
   takeHold(model, tab, id);

@@ -4,7 +4,7 @@ import { keepingAtFirst } from '../../../src/workbench/shelf/keeping';
 import { step } from '../../../src/workbench/shelf/keeping-step';
 import { createBench } from '../../../src/workbench/store/bench';
 
-const shown = createBench().getState();
+const shown = { ...createBench().getState(), begun: true };
 const { id } = shown;
 const first = keepingAtFirst(shown);
 const renamed = { ...shown, project: { ...shown.project, name: 'another' } };

@@ -1,4 +1,4 @@
-import { usualGroup } from '../../../project';
+import { groupAnew } from '../../../project';
 import { say, words } from '../../../words';
 import { Fold } from '../../fields/Fold';
 import { PickField } from '../../fields/PickField';
@@ -25,7 +25,7 @@ export function PocketFields() {
   const choose = useBench((state) => state.choose);
   const pick = (key: string) => {
     const kind = CHOSEN[key as keyof typeof CHOSEN];
-    choose('pocket', kind === undefined ? null : { ...usualGroup('pocket', units), ...pocket, ...kind });
+    choose('pocket', kind === undefined ? null : { ...groupAnew('pocket', units), ...pocket, ...kind });
   };
   return (
     <>

@@ -1,6 +1,7 @@
 import { type MeasurementKey, measurementName, measurements } from '../../../body';
 import { formatLength } from '../../../length';
 import { type Phrase, said, say } from '../../../words';
+import { isWaiting } from '../../store/asked';
 import { useBench } from '../../store/bench';
 import { Word } from '../Word';
 import type { DrawingProps } from './drawing-props';
@@ -99,9 +100,10 @@ interface TapeNameProps extends DrawingProps {
   readonly lit: boolean;
 }
 
-/** Name and number of a tape, once, at the first view that has room for them. */
+/** Name and number of a tape, once, at the first view that has room for them; no number that nobody has given yet. */
 function TapeName({ measurement, shape, views, draft, lit }: TapeNameProps) {
   const units = useBench((state) => state.project.units);
+  const waits = useBench((state) => isWaiting(state, `body.${measurement}`));
   const mark = tapeMarks(measurement, shape).find(({ view, label }) => label && views.includes(view));
   if (!mark?.label) return null;
   const place = figurePlaces(shape)[mark.view];
@@ -109,7 +111,7 @@ function TapeName({ measurement, shape, views, draft, lit }: TapeNameProps) {
   const sunk = mark.view === 'whole' ? shape.floor * (1 - scale) : place.y;
   const taken = draft.project.body[measurement] ?? draft.body.estimates.find((one) => one.key === measurement)?.value;
   const name = said(measurementName(measurement));
-  const number = taken === undefined ? '' : formatLength(taken, units);
+  const number = waits || taken === undefined ? '' : formatLength(taken, units);
   const besideBack = mark.view === 'side' && mark.label.anchor === 'start';
   return (
     <Word
@@ -118,7 +120,7 @@ function TapeName({ measurement, shape, views, draft, lit }: TapeNameProps) {
       dy={4}
       className={lit ? 'word-number' : 'word-note'}
     >
-      {besideBack ? inLines([...name.split(' '), number]) : `${name} ${number}`}
+      {besideBack ? inLines([...name.split(' '), number]) : `${name} ${number}`.trim()}
     </Word>
   );
 }
