@@ -10,6 +10,7 @@ import { showStartFault } from './faults/start-page';
 import { spokenEnglish } from './look/english';
 import { practise } from './practice';
 import { bringBack, onThisPage } from './shelf/start';
+import { useBench } from './store/bench';
 import { Workbench } from './Workbench';
 
 /** Brings back what was kept, and shows the workbench; it is shown whatever becomes of what was kept. */
@@ -29,12 +30,27 @@ export async function begin(place: HTMLElement): Promise<void> {
       </Guarded>
     </StrictMode>,
   );
-  withLate(
-    words`The working`,
-    () => import('./store/working-told'),
-    ({ tellDraftSteps }) => tellDraftSteps(),
+  onceBegun(() =>
+    withLate(
+      words`The working`,
+      () => import('./store/working-told'),
+      ({ tellDraftSteps }) => tellDraftSteps(),
+    ),
   );
   practise();
   // Where it does not come, the page works with a network, as before.
   if (import.meta.env.PROD) void import('./faults/offline').then(({ goOffline }) => goOffline()).catch(() => undefined);
+}
+
+/** Does something as soon as there is a project: the page that asks how to begin has no use for it. */
+function onceBegun(act: () => void): void {
+  if (useBench.getState().begun) {
+    act();
+    return;
+  }
+  const stop = useBench.subscribe(({ begun }) => {
+    if (!begun) return;
+    stop();
+    act();
+  });
 }

@@ -205,7 +205,6 @@ describe('the sheet of projects', () => {
     await page.getByText('Me, in May').first().waitFor();
     await page.getByRole('tab', { name: 'Projects' }).click();
     await page.getByRole('dialog').getByRole('button', { name: 'New' }).click();
-    await page.getByText('you find it under Projects').waitFor();
     await page.getByRole('button', { name: /^Draft for a body/ }).click();
     const hip = page.getByRole('textbox', { name: 'Hip', exact: true });
     expect(await hip.inputValue()).toBe('');

@@ -153,7 +153,7 @@ describe.each([WIDE, NARROW])('at %o', (viewport) => {
     await type('Trouser inseam', '30');
     await page.locator('.finished .measures').waitFor();
     await press(button(page, 'Edges'));
-    await choose('Waist finish', 'drawstring casing');
+    await choose('Waist finish', 'fold-over casing, drawstring');
     await choose('Pocket', 'one patch, behind');
     await press(button(page, 'Cloth'));
     await type('Width of the cloth', '45');

@@ -5,7 +5,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { LICENCES_FILE } from '../../.house/licences';
 import { root } from '../../.house/paths.mjs';
-import { launchChromium, openApp } from './open-app';
+import { launchChromium, openAppAtFirst } from './open-app';
 
 /** Script that may be asked for before a PDF is, kB of 1000 bytes, gzip. */
 const MOST_KB = 200;
@@ -19,8 +19,7 @@ beforeAll(async () => {
 afterAll(() => browser.close());
 
 test(`the first load asks for less than ${MOST_KB} kB of script, and for neither the PDF writer nor a sheet`, async () => {
-  const app = await openApp(browser);
-  await app.page.getByRole('button', { name: 'Edges', exact: true }).waitFor();
+  const app = await openAppAtFirst(browser);
   await app.page.waitForLoadState('networkidle');
   const names = await app.page.evaluate(() =>
     performance

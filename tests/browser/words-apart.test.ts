@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { plateBodies } from '../../.house/plate-bodies';
-import { exampleProject, type Project, saveProject, groupAnew } from '../../src/project';
+import { exampleProject, groupAnew, type Project, saveProject } from '../../src/project';
 import { share } from '../outside/every';
 import { launchChromium, openAppAgain } from './open-app';
 
