@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { plateBodies } from '../../.house/plate-bodies';
-import { draft, exampleProject, type Project, groupAnew } from '../../src/project';
+import { draft, exampleProject, groupAnew, type Project } from '../../src/project';
 import { tellDraftSteps } from '../../src/workbench/store/working-told';
 import { boxAround } from '../../src/workbench/table/asked-place';
 import { FIGURE } from '../../src/workbench/table/drawings/figure';

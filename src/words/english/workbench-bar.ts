@@ -13,7 +13,6 @@ export const workbenchBar = {
   cm: 'standard: SI, and the inch',
   dismiss: 'plain',
   inch: 'standard: SI, and the inch',
-  'my measurements': 'plain',
   redo: 'plain',
   'redo {0}': 'plain', // {0} inside(say`${own(forward)}`)
   undo: 'plain',

@@ -9,7 +9,7 @@ export const workbenchHints = {
   'It answers with its formula, its values, and the lines that it drew. Working goes through all of them.':
     'ours: the working, the derivation that is shown',
   'Next hint': 'ours: a hint, what to try first',
-  'This is a finished example. The stations go from the tape measure to the sewing; start with your own measurements when you like.':
+  'This is a finished example. The stations go from the tape measure to the sewing; New begins a pair of your own.':
     'ours: a station, a place of the work',
   'no more hints': 'ours: a hint, what to try first',
 } as const;

@@ -7,7 +7,7 @@ export const workbenchOpen = {
   'Let go to open the class with this table.': 'plain',
   'Let go to open the project; the one on the table is kept, and listed under Projects.': 'plain',
   'Open with these repairs': 'plain',
-  'The blocks of “{0}” are on the table. Undo brings the others back.': 'trade', // {0} own(file.name)
+  'The blocks of “{0}” are on the table.': 'trade', // {0} own(file.name)
   'The file ends in the middle: what came after is missing.': 'plain',
   'The list of repairs': 'plain',
   'This file needs repair': 'plain',
