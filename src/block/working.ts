@@ -1,6 +1,6 @@
 import type { Body } from '../body';
 import { type Edge, outlineEdge, pathEnd, pathLength, pathThrough, type WorkingStep } from '../plane';
-import { inTurn, mm, number, type Phrase, say, UNSAID } from '../words';
+import { inTurn, mm, number, type Phrase, part, rounding, say, UNSAID } from '../words';
 import type { DraftedBlocks } from './draft';
 import { ABDOMEN, FORK, KNEE_EASE } from './figures';
 import type { BlockOptions, Proportions } from './proportions';
@@ -35,18 +35,21 @@ export function blockWorking(
   });
   const letOut = kneeLetOut(front, p) + kneeLetOut(back, p);
   const quarter = (body.hipGirth + options.hipEase) / 4;
+  const around = 2 * (p.frontWidth + p.backWidth);
+  const tilt = p.backRaise + p.frontDrop;
+  const knee = p.kneeFront + p.kneeBack + letOut;
   return [
     step(
       'crotch-line',
       say`The crotch line lies ${mm(p.crotchLevel)} below the waist: the body rise and room to sit.`,
-      say`body rise ${mm(body.bodyRise)} + ease ${mm(p.riseEase - p.fitDepth)}${fitPart(p.fitDepth)}. Source: ${RISE_SOURCE}.`,
+      say`body rise ${part(body.bodyRise)} + ease ${part(p.riseEase - p.fitDepth)}${fitPart(p.fitDepth)}${rounding(p.crotchLevel, body.bodyRise, p.riseEase - p.fitDepth, fitTold(p.fitDepth))} = ${part(p.crotchLevel)}. Source: ${RISE_SOURCE}.`,
       level('crotch line', p.crotchLevel),
     ),
     step('hip-line', hipLineTold(p), UNSAID, level('hip', p.hipLevel)),
     step(
       'widths',
-      say`At the hip the front is ${mm(p.frontWidth)} wide and the back ${mm(p.backWidth)}: two of each make the hip and ${mm(2 * (p.frontWidth + p.backWidth) - body.hipGirth)} of room.`,
-      say`a quarter of hip + ease, ${mm(quarter)}, less ${mm(options.balance * p.k)} in front and as much more behind${abdomenPart(p)}`,
+      say`At the hip the front is ${part(p.frontWidth)} wide and the back ${part(p.backWidth)}; two of each make the hip and some room: 2 × (${part(p.frontWidth)} + ${part(p.backWidth)})${rounding(around, { mm: p.frontWidth, times: 2 }, { mm: p.backWidth, times: 2 })} = ${part(around)} = ${part(body.hipGirth)} ${moreOrLess(around - body.hipGirth)}${rounding(around, body.hipGirth, around - body.hipGirth)}.`,
+      say`a quarter of hip + ease, ${mm(quarter)}, less ${part(options.balance * p.k)} in front and as much more behind${abdomenPart(p)}`,
       [
         { name: 'front width', curves: pathThrough({ x: 0, y: p.hipLevel }, { x: p.frontWidth, y: p.hipLevel }) },
         { name: 'back width', curves: pathThrough({ x: 0, y: p.hipLevel }, { x: -p.backWidth, y: p.hipLevel }) },
@@ -76,8 +79,8 @@ export function blockWorking(
     step(
       'waist',
       p.frontDrop >= 0
-        ? say`At centre back the waist rises ${mm(p.backRaise)}, so that it stays up when sitting; at centre front it drops ${mm(p.frontDrop)}. Centre back stands ${mm(p.backRaise + p.frontDrop)} above centre front.`
-        : say`At centre back the waist rises ${mm(p.backRaise)}, so that it stays up when sitting; at centre front it rises ${mm(-p.frontDrop)}. Centre back stands ${mm(p.backRaise + p.frontDrop)} above centre front.`,
+        ? say`At centre back the waist rises ${part(p.backRaise)}, so that it stays up when sitting; at centre front it drops ${part(p.frontDrop)}. Centre back stands ${part(p.backRaise)} + ${part(p.frontDrop)}${rounding(tilt, p.backRaise, p.frontDrop)} = ${part(tilt)} above centre front.`
+        : say`At centre back the waist rises ${part(p.backRaise)}, so that it stays up when sitting; at centre front it rises ${part(-p.frontDrop)}. Centre back stands ${part(p.backRaise)} − ${part(-p.frontDrop)}${rounding(tilt, p.backRaise, p.frontDrop)} = ${part(tilt)} above centre front.`,
       say`Source: ${WAIST_SOURCE}.`,
       both('waist'),
     ),
@@ -96,8 +99,8 @@ export function blockWorking(
     ...fitStep(blocks, p, both('crotch'), step),
     step(
       'knee',
-      say`The knee line lies ${mm(p.kneeLevel)} below the waist; the block is ${mm(p.kneeFront + p.kneeBack + letOut)} round there, ${mm(p.hemFront + p.hemBack + letOut)} at the ankle.${letOutPart(letOut)}`,
-      say`knee ${mm(body.kneeGirth)} + ${mm(KNEE_EASE * p.k)}${letOut < TOLD ? UNSAID : say` + ${mm(letOut)}`}`,
+      say`The knee line lies ${mm(p.kneeLevel)} below the waist; the block is ${mm(knee)} round there, ${mm(p.hemFront + p.hemBack + letOut)} at the ankle.${letOutPart(letOut)}`,
+      say`knee ${part(body.kneeGirth)} + ${part(KNEE_EASE * p.k)}${letOut < TOLD ? UNSAID : say` + ${part(letOut)}`}${rounding(knee, body.kneeGirth, KNEE_EASE * p.k, letOut < TOLD ? 0 : letOut)} = ${part(knee)}`,
       level('knee', p.kneeLevel),
     ),
     step(
@@ -140,7 +143,10 @@ const darts = (block: Block): readonly Edge[] =>
   }));
 
 const fitPart = (fit: number): Phrase =>
-  Math.abs(fit) < 0.05 ? UNSAID : fit > 0 ? say` + crotch fit ${mm(fit)}` : say` − crotch fit ${mm(-fit)}`;
+  fitTold(fit) === 0 ? UNSAID : fit > 0 ? say` + crotch fit ${part(fit)}` : say` − crotch fit ${part(-fit)}`;
+const fitTold = (fit: number): number => (Math.abs(fit) < TOLD ? 0 : fit);
+
+const moreOrLess = (by: number): Phrase => (by < 0 ? say`− ${part(-by)}` : say`+ ${part(by)}`);
 
 /** Where the hip line lies, and why not where it was measured. */
 function hipLineTold({ hipLevel, hipRaised }: Proportions): Phrase {

@@ -1,4 +1,4 @@
-import { inside, mm, say } from '../words';
+import { inside, mm, part, rounding, say } from '../words';
 import { measurementName } from './catalogue';
 import { isChild } from './estimate-children';
 import { RATIO_RULES, type RatioRule } from './ratio-rules';
@@ -41,7 +41,7 @@ const outsideSum: Rule = ({ outsideLeg, bodyRise, insideLeg }) => {
   if (outsideLeg === undefined || bodyRise === undefined || insideLeg === undefined) return undefined;
   const sum = bodyRise + insideLeg;
   if (outsideLeg >= sum - SUM.less && outsideLeg <= sum + SUM.more) return undefined;
-  const phrase = say`Rise and inside leg together are ${mm(sum)}, the outside leg ${mm(outsideLeg)}; they should meet within ${mm(SUM.more)}. One of the three was misread.`;
+  const phrase = say`Rise and inside leg together are ${part(bodyRise)} + ${part(insideLeg)}${rounding(sum, bodyRise, insideLeg)} = ${part(sum)}, the outside leg ${part(outsideLeg)}; they should meet within ${part(SUM.more)}. One of the three was misread.`;
   return { id: 'outside-sum', keys: ['outsideLeg', 'bodyRise', 'insideLeg'], phrase, source: say`practice` };
 };
 

@@ -1,5 +1,5 @@
 import type { WorkingStep } from '../plane';
-import { mm, say, UNSAID } from '../words';
+import { mm, part, rounding, say, UNSAID } from '../words';
 import { measurementName } from './catalogue';
 import { crotchLengthExpected } from './estimate';
 import type { Body, Estimate, Remark } from './types';
@@ -43,7 +43,7 @@ function crotchTold(body: Body): readonly WorkingStep[] {
       id: 'body.crotch',
       station: 'body',
       sentence: say`The crotch length was not measured; two bodies in three like this one lie within ${mm(expected.spread)} of ${mm(expected.value)}. That is too wide to fit a crotch by, so nothing is drawn from it.`,
-      formula: say`0.93 × rise ${mm(body.bodyRise)} + 0.39 × hip ${mm(body.hipGirth)} + ${mm(32.6)}, waist at the navel. Source: ${expected.source}.`,
+      formula: say`0.93 × rise ${part(body.bodyRise)} + 0.39 × hip ${part(body.hipGirth)} + ${part(32.6)}${rounding(expected.value, { mm: body.bodyRise, times: 0.93 }, { mm: body.hipGirth, times: 0.39 }, 32.6)} = ${part(expected.value)}, waist at the navel. Source: ${expected.source}.`,
       lines: [],
     },
   ];

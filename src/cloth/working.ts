@@ -1,7 +1,7 @@
 import { SELVEDGE } from '../check';
 import { pieceName } from '../edges';
 import { type Edge, pathThrough, point, type WorkingStep } from '../plane';
-import { amount, inTurn, isSaid, mm, type Phrase, say, share, UNSAID } from '../words';
+import { amount, inTurn, isSaid, mm, type Phrase, part, rounding, say, share, UNSAID } from '../words';
 import { LAYOUT_WORDS } from './layout-words';
 import { ENDS, tableFor } from './table';
 import type { Lay, LayAnswer, LayCloth } from './types';
@@ -25,7 +25,7 @@ export function layWorking(answer: LayAnswer, cloth: LayCloth, oneHanded = false
         ? say`The cloth lies ${LAYOUT_WORDS[layout]}; nothing is cut within ${mm(SELVEDGE)} of a selvedge, nor in the bend of the fold.`
         : say`The cloth lies ${LAYOUT_WORDS[layout]}; nothing is cut within ${mm(SELVEDGE)} of a selvedge.`,
     ]),
-    say`width that can be cut = ${mm(table.width)} − ${mm(table.width - table.room)} = ${mm(table.room)}`,
+    say`width that can be cut = ${part(table.width)} − ${part(table.width - table.room)}${rounding(table.room, table.width, table.room - table.width)} = ${part(table.room)}`,
     [across],
   );
   const sides = oneHanded
@@ -61,6 +61,7 @@ function lengthSteps(lay: Lay, cloth: LayCloth): readonly WorkingStep[] {
   const twice = layout === 'foldedCrosswise';
   const losing = cloth.washFirst && cloth.shrinkLength > 0;
   const lies = lengthNeeded + cloth.repeat + ENDS;
+  const reckoned = say`${part(lengthNeeded)}${repeatWords(cloth)} + ${part(ENDS)}${rounding(lies, lengthNeeded, cloth.repeat, ENDS)} = ${part(lies)}`;
   return [
     step(
       'lay',
@@ -70,7 +71,9 @@ function lengthSteps(lay: Lay, cloth: LayCloth): readonly WorkingStep[] {
           : say`The pieces are laid on their grain, end for end where that is shorter, as close as their cut lines let them; their height or their area alone would take ${mm(lowerBound)}.`,
         say`${share(Math.round(waste * 1000) / 1000)} of this cloth is left over.`,
       ]),
-      twice ? say`length = 2 × ${mm(table.length)} = ${mm(lengthNeeded)}` : say`length = ${mm(lengthNeeded)}`,
+      twice
+        ? say`length = 2 × ${part(table.length)}${rounding(lengthNeeded, { mm: table.length, times: 2 })} = ${part(lengthNeeded)}`
+        : say`length = ${mm(lengthNeeded)}`,
       [{ name: 'length', curves: pathThrough(point(0, 0), point(0, table.length)) }],
     ),
     ...repeatSteps(cloth, layout),
@@ -80,14 +83,17 @@ function lengthSteps(lay: Lay, cloth: LayCloth): readonly WorkingStep[] {
         ? say`Both ends are straightened along a thread, and the first wash takes its share of the length: buy ${amount(lay.toBuy)}.`
         : say`Both ends are straightened along a thread: buy ${amount(lay.toBuy)}.`,
       losing
-        ? say`to buy = (${mm(lengthNeeded)}${repeatWords(cloth)} + ${mm(ENDS)}) ÷ (1 − ${share(cloth.shrinkLength)}) = ${mm(lay.toBuy)}`
-        : say`to buy = ${mm(lengthNeeded)}${repeatWords(cloth)} + ${mm(ENDS)} = ${mm(lies)}`,
+        ? say`${reckoned}; to buy = ${part(lies)} ÷ (1 − ${share(cloth.shrinkLength)})${rounding(lay.toBuy, { mm: lies, times: 1 / (1 - shownShare(cloth.shrinkLength)) })} = ${part(lay.toBuy)}`
+        : say`to buy = ${reckoned}`,
       [],
     ),
   ];
 }
 
-const repeatWords = ({ repeat }: LayCloth): Phrase => (repeat > 0 ? say` + ${mm(repeat)}` : UNSAID);
+const repeatWords = ({ repeat }: LayCloth): Phrase => (repeat > 0 ? say` + ${part(repeat)}` : UNSAID);
+
+/** A share as it is printed, in tenths of a percent. */
+const shownShare = (value: number): number => Math.round(value * 1000) / 1000;
 
 /** What a repeat asks of the lay. */
 function repeatSteps({ repeat, repeatAcross }: LayCloth, layout: Lay['layout']): readonly WorkingStep[] {

@@ -1,5 +1,5 @@
 import type { Edge, WorkingStep } from '../plane';
-import { mm, number, type Phrase, say, UNSAID } from '../words';
+import { mm, number, type Phrase, part, rounding, say, UNSAID } from '../words';
 import { BAND_SHARE, BETWEEN_ROWS, CORD_ROOM, ELASTIC_LAP, ELASTIC_SHARE, MOST_DRAWN_IN, TIE } from './casing';
 import { type EdgeName, isTurning } from './edge-names';
 import type { EdgeChoices, FinishedLeg } from './finish';
@@ -112,26 +112,40 @@ type Told = readonly [Phrase, Phrase];
 function waistTold({ heights, casing }: FinishedLeg, { waist }: EdgeChoices): Told {
   const elastic =
     waist.rows > 1
-      ? say`2 × ${number(waist.rows)} rows of ${mm(waist.elasticWidth)} + ${mm(waist.turnOfCloth)} and ${mm(BETWEEN_ROWS)} between the rows`
-      : say`2 × ${mm(waist.elasticWidth)} + ${mm(waist.turnOfCloth)}`;
-  const cord = say`2 × (cord ${mm(waist.cordWidth)} + ${mm(CORD_ROOM)} of room)`;
+      ? say`2 × ${number(waist.rows)} rows × ${part(waist.elasticWidth)} + ${part(waist.turnOfCloth)} for the turn + ${number(waist.rows - 1)} × ${part(BETWEEN_ROWS)} between the rows`
+      : say`2 × ${part(waist.elasticWidth)} + ${part(waist.turnOfCloth)}`;
+  const elasticTerms = [
+    { mm: waist.elasticWidth, times: 2 * waist.rows },
+    { mm: waist.turnOfCloth },
+    { mm: BETWEEN_ROWS, times: waist.rows - 1 },
+  ];
+  const cord = say`2 × (cord ${part(waist.cordWidth)} + ${part(CORD_ROOM)} of room)`;
+  const cordTerms = [
+    { mm: waist.cordWidth, times: 2 },
+    { mm: CORD_ROOM, times: 2 },
+  ];
+  const { height } = heights;
+  const elasticSum = say`${elastic}${rounding(height, ...elasticTerms)} = ${part(height)}`;
   const built = say`The casing is built ${mm(heights.height)} above the waist edge`;
-  const halfway = say`It folds halfway, at ${mm(heights.fold)}.`;
+  const halfway = say`It folds halfway: 2 × ${part(heights.fold)}${rounding(height, { mm: heights.fold, times: 2 })} = ${part(height)}.`;
   const edge = 2 * Math.abs(casing.waistEdge[1].x - casing.waistEdge[0].x);
   switch (waist.finish) {
     case 'elasticCasing':
-      return [say`${built}: twice the elastic and the turn of the cloth. ${halfway}`, elastic];
+      return [say`${built}: twice the elastic and the turn of the cloth. ${halfway}`, elasticSum];
     case 'drawstringCasing':
-      return [say`${built}, so that the cord runs with room. ${halfway}`, say`${cord} + ${mm(waist.turnOfCloth)}`];
+      return [
+        say`${built}, so that the cord runs with room. ${halfway}`,
+        say`${cord} + ${part(waist.turnOfCloth)}${rounding(height, ...cordTerms, waist.turnOfCloth)} = ${part(height)}`,
+      ];
     case 'elasticAndDrawstring':
       return [
         say`${built}: the elastic below, the cord in a channel of its own above it. ${halfway}`,
-        say`${elastic} + ${cord}`,
+        say`${elastic} + ${cord}${rounding(height, ...elasticTerms, ...cordTerms)} = ${part(height)}`,
       ];
     case 'separateCasing':
       return [
         say`The casing is a straight piece of its own, ${mm(heights.height)} high before it is folded, and about ${mm(edge)} long: the waist edge all round.`,
-        elastic,
+        elasticSum,
       ];
     case 'knitBand':
       return [
@@ -141,7 +155,7 @@ function waistTold({ heights, casing }: FinishedLeg, { waist }: EdgeChoices): To
     case 'facedCasing':
       return [
         say`The leg ends ${mm(heights.fold)} above the waist edge; a facing of the leg’s own shape is sewn on there and turned inside, so that the casing lies flat at any lean.`,
-        elastic,
+        say`half of ${elasticSum}`,
       ];
   }
 }

@@ -19,7 +19,7 @@ import {
   straight,
   TOLERANCE,
 } from '../plane';
-import { mm, number, type Phrase, say } from '../words';
+import { mm, number, type Phrase, part, rounding, say } from '../words';
 import { inseamStretched } from './inseams';
 import type { JoinedBlocks } from './join';
 
@@ -78,8 +78,9 @@ const hemRoom = ({ hipGirth }: HemBody): Mm => HEM.more * Math.min(1, hipGirth /
 export function pyjamaHemTold(body: HemBody, { width, by }: PyjamaHem): Phrase {
   const { footEntryGirth: foot, kneeGirth: knee } = body;
   if (by === 'limb')
-    return say`to ${mm(width)}: ${number(HEM.ofFoot)} of the foot’s ${mm(foot)}, half the knee’s ${mm(knee)} and ${mm(hemRoom(body))}`;
-  if (by === 'foot') return say`to ${mm(width)}, so that the foot’s ${mm(foot)} pass with ${mm(HEM.footRoom)} to spare`;
+    return say`to ${number(HEM.ofFoot)} × foot ${part(foot)} + ${number(HEM.ofKnee)} × knee ${part(knee)} + ${part(hemRoom(body))}${rounding(width, { mm: foot, times: HEM.ofFoot }, { mm: knee, times: HEM.ofKnee }, hemRoom(body))} = ${part(width)}`;
+  if (by === 'foot')
+    return say`to what the foot passes with room to spare, ${part(foot)} + ${part(HEM.footRoom)}${rounding(width, foot, HEM.footRoom)} = ${part(width)}`;
   return say`to ${mm(width)}, and no further: on a shorter way to the ankle the inseams would start too steeply`;
 }
 

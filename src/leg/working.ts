@@ -1,7 +1,7 @@
 import { LEAST_BACK_RAISE } from '../block';
 import type { Mm } from '../length';
 import { type Edge, pathLength, pathThrough, type WorkingStep } from '../plane';
-import { degrees, inTurn, mm, number, type Phrase, say, UNSAID } from '../words';
+import { degrees, inTurn, mm, number, type Phrase, part, rounding, say, UNSAID } from '../words';
 import type { Centres } from './centres';
 import { changesTold, type LegOperation, legStages } from './changes';
 import type { JoinedBlocks } from './join';
@@ -65,7 +65,7 @@ export function legWorking({
       'spread',
       leg.spread === 0
         ? say`The join is not spread.`
-        : say`The join is spread by ${mm(leg.spread)}, parallel to the grain: the garment grows by ${mm(2 * leg.spread)}.`,
+        : say`The join is spread by ${part(leg.spread)}, parallel to the grain: the garment grows by 2 × ${part(leg.spread)}${rounding(2 * leg.spread, { mm: leg.spread, times: 2 })} = ${part(2 * leg.spread)}.`,
       from('join', 'spread'),
       [{ name: 'hip', curves: pathThrough(leg.back.hipPoint, leg.front.hipPoint) }],
     ),

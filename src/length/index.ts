@@ -1,8 +1,5 @@
 export { amountUp, formatAmount } from './amount';
 export {
-  fieldText,
-  formatLength,
-  formatParts,
   MM_PER,
   MM_PER_INCH,
   type Mm,
@@ -12,3 +9,5 @@ export {
   type Units,
 } from './length';
 export { plainLetters, plainWords, spelledOut } from './plain-words';
+export { lessThanStep, roundingOf, SHOWN_STEP, type Term } from './rounding';
+export { exactText, fieldText, formatLength, formatParts } from './shown';

@@ -97,51 +97,6 @@ function numberFrom(match: RegExpExecArray): number {
   return Number(whole) + Number(over) / Number(under);
 }
 
-/**
- * Prints a length for people: centimetres to the millimetre (millimetres below 1 cm), inches to the eighth
- * (decimals where a small length is no eighth).
- *
- * @param mm millimetres
- * @param units the display units
- * @returns e.g. `102.4 cm`, `3.2 mm`, `40⅛ in`
- */
-export function formatLength(mm: Mm, units: Units): string {
-  const { value, unit } = formatParts(mm, units);
-  return `${value} ${unit}`;
-}
-
-/**
- * The same as {@link formatLength}, number and unit apart, for tables and fields.
- *
- * @param mm millimetres
- * @param units the display units
- */
-export function formatParts(mm: Mm, units: Units): { readonly value: string; readonly unit: string } {
-  if (units === 'inch') return { value: formatInches(mm), unit: 'in' };
-  if (Math.abs(mm) < 10) return { value: plain(mm, 1), unit: 'mm' };
-  return { value: plain(mm / 10, 1), unit: 'cm' };
-}
-
-/**
- * A length as it stands in an input field: always in the project's unit, never a mix, and exact enough to be read
- * back within 0.05 mm.
- *
- * @param mm millimetres
- * @param units the display units
- */
-export function fieldText(mm: Mm, units: Units): string {
-  if (units === 'cm') return plain(mm / 10, 2);
-  const eighths = Math.round((mm / MM_PER_INCH) * 8);
-  return Math.abs((eighths / 8) * MM_PER_INCH - mm) < 0.05 ? eighthsText(eighths) : plain(mm / MM_PER_INCH, 3);
-}
-
-function formatInches(mm: Mm): string {
-  const inches = mm / MM_PER_INCH;
-  const eighths = Math.round(inches * 8);
-  if (Math.abs(inches) < 0.5 && Math.abs(eighths / 8 - inches) > 0.01) return plain(inches, 2);
-  return eighthsText(eighths);
-}
-
 /** Whole and eighths with their sign: `−2⅜`. */
 export function eighthsText(eighths: number): string {
   const whole = Math.floor(Math.abs(eighths) / 8);

@@ -1,4 +1,14 @@
-import { formatAmount, formatLength, type Mm, plain, type Units } from '../length';
+import {
+  formatAmount,
+  formatLength,
+  lessThanStep,
+  type Mm,
+  plain,
+  roundingOf,
+  SHOWN_STEP,
+  type Term,
+  type Units,
+} from '../length';
 import { filled } from './filled';
 import { inLanguage, listed, withinSentence } from './language';
 import type { Phrase, PhraseValue } from './types';
@@ -17,6 +27,21 @@ export const inside = (name: Phrase): PhraseValue => ({ inside: name });
 
 /** A length inside {@link say}. */
 export const mm = (value: Mm): PhraseValue => ({ mm: value });
+
+/** A length inside {@link say} that is reckoned with there, a term of a sum or the sum: in figures, however small. */
+export const part = (value: Mm): PhraseValue => ({ part: value });
+
+/**
+ * Behind the terms of a sum inside {@link say}: “ + rounding ⅛ in” where they, as they are printed, miss the sum as it is
+ * printed; nothing where they add up.
+ *
+ * @param sum its true value, printed beside the terms
+ * @param terms as they are printed; a bare number is taken once
+ */
+export const rounding = (sum: Mm, ...terms: readonly (Mm | Term)[]): PhraseValue => ({
+  rounding: sum,
+  terms: terms.map((term) => (typeof term === 'number' ? { mm: term } : term)),
+});
 
 /** A length to buy inside {@link say}, rounded up to what a shop cuts. */
 export const amount = (value: Mm): PhraseValue => ({ amount: value });
@@ -82,11 +107,25 @@ export function printPhrase({ template, values }: Phrase, units: Units): string 
   return inLanguage(template, texts, values) ?? filled(template, texts);
 }
 
+/** What is less than a step is told to be so: a seam that is off by a hair isn't off by 0. */
+const lengthText = (length: Mm, units: Units): string =>
+  lessThanStep(length, units)
+    ? printPhrase(say`less than ${own(formatLength(SHOWN_STEP[units], units))}`, units)
+    : formatLength(length, units);
+
+function roundingText(left: Mm, units: Units): string {
+  if (left === 0) return '';
+  const by = own(formatLength(Math.abs(left), units));
+  return printPhrase(left > 0 ? say` + rounding ${by}` : say` − rounding ${by}`, units);
+}
+
 function valueText(value: PhraseValue, units: Units): string {
   if ('own' in value) return value.own;
   if ('template' in value) return printPhrase(value, units);
   if ('inside' in value) return withinSentence(printPhrase(value.inside, units));
-  if ('mm' in value) return formatLength(value.mm, units);
+  if ('mm' in value) return lengthText(value.mm, units);
+  if ('part' in value) return formatLength(value.part, units);
+  if ('rounding' in value) return roundingText(roundingOf(value.rounding, value.terms, units), units);
   if ('amount' in value) return formatAmount(value.amount, units);
   if ('degrees' in value) return `${plain(value.degrees, 1)}°`;
   if ('share' in value) return `${plain(value.share * 100, 1)} %`;

@@ -1,4 +1,4 @@
-import type { Mm } from '../length';
+import type { Mm, Term } from '../length';
 
 /** How the items of a list follow on each other: waist, hip {and, or, nothing but a comma} thigh. */
 export type Joined = 'and' | 'or' | 'comma';
@@ -9,6 +9,8 @@ export type PhraseValue =
   | { readonly own: string }
   | { readonly inside: Phrase }
   | { readonly mm: Mm }
+  | { readonly part: Mm }
+  | { readonly rounding: Mm; readonly terms: readonly Term[] }
   | { readonly amount: Mm }
   | { readonly degrees: number }
   | { readonly share: number }

@@ -110,8 +110,8 @@ describe('blocks from a photograph', () => {
     await button(page, /^Mark the back/).click();
     await markBlock(page, 'back');
     const said = await page.locator('.photo-exact').textContent();
-    const off = Number(/± ([\d.]+) mm/.exec(said ?? '')?.[1]);
-    expect(off).toBeLessThan(3);
+    const off = Number(/± (?:less than )?([\d.]+) cm/.exec(said ?? '')?.[1]);
+    expect(off).toBeLessThan(0.3);
     expect(await faults(page)).toEqual([]);
     await button(page, /^Look and use/).click();
     await page.getByRole('table').waitFor();

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { fieldText, formatLength, type ParsedLength, parseLength } from '../../src/length';
-import { mm, printPhrase, printProblem, say, share, UNSAID } from '../../src/words';
+import { exactText, fieldText, formatLength, type ParsedLength, parseLength, roundingOf } from '../../src/length';
+import { mm, part, printPhrase, printProblem, rounding, say, share, UNSAID } from '../../src/words';
 
 const read = (text: string, units: 'cm' | 'inch' = 'inch'): number => {
   const parsed: ParsedLength = parseLength(text, units);
@@ -43,10 +43,10 @@ describe('reading a length', () => {
     },
   );
 
-  it('reads back what a field shows within 0.05 mm, in both units', () => {
+  it('reads back what a file holds within 0.05 mm, in both units', () => {
     for (let length = 0.3; length < 2000; length += 7.77) {
       for (const units of ['cm', 'inch'] as const)
-        expect(Math.abs(read(fieldText(length, units), units) - length)).toBeLessThanOrEqual(0.05 + 1e-9);
+        expect(Math.abs(read(exactText(length, units), units) - length)).toBeLessThanOrEqual(0.05 + 1e-9);
     }
   });
 });
@@ -54,14 +54,46 @@ describe('reading a length', () => {
 describe('printing a length', () => {
   it.each([
     [1024, 'cm', '102.4 cm'],
-    [3.2, 'cm', '3.2 mm'],
+    [3.2, 'cm', '0.3 cm'],
     [-12, 'cm', '−1.2 cm'],
     [15.875, 'inch', '⅝ in'],
     [1019.175, 'inch', '40⅛ in'],
-    [1, 'inch', '0.04 in'],
+    [1, 'inch', '0 in'],
+    [26.5, 'cm', '2.7 cm'],
+    [-26.5, 'cm', '−2.7 cm'],
     [0, 'inch', '0 in'],
   ] as const)('%f mm in %s is %s', (length, units, wanted) => {
     expect(formatLength(length, units)).toBe(wanted);
+  });
+
+  it.each([
+    [12.5, 'cm', '1.25'],
+    [12.34, 'cm', '1.2'],
+    [15.875, 'cm', '1.6'],
+    [4.7625, 'inch', '3/16'],
+    [29.0625 * 25.4, 'inch', '29 1/16'],
+    [738, 'inch', '29'],
+    [-3.175, 'inch', '−⅛'],
+  ] as const)('a field shows %f mm in %s as %s: rounded, save where half a step was typed', (length, units, wanted) => {
+    expect(fieldText(length, units)).toBe(wanted);
+    if (wanted.includes('/')) expect(read(fieldText(length, units), units)).toBeCloseTo(length, 6);
+  });
+
+  it('says what the rounded terms of a sum miss of the rounded sum', () => {
+    expect(roundingOf(27.4, [{ mm: 26 }, { mm: 1.4 }], 'inch')).toBeCloseTo(3.175, 9);
+    expect(roundingOf(40, [{ mm: 20, times: 2 }], 'inch')).toBeCloseTo(3.175, 9);
+    expect(roundingOf(3, [{ mm: 2.6 }, { mm: 0.6 }], 'cm')).toBe(-1);
+    expect(roundingOf(100, [{ mm: 60 }, { mm: 40 }], 'cm')).toBe(0);
+    expect(printPhrase(say`${part(26)} + ${part(1.4)}${rounding(27.4, 26, 1.4)}`, 'inch')).toBe(
+      '1 in + 0 in + rounding ⅛ in',
+    );
+    expect(printPhrase(say`${part(26)} + ${part(1.4)}${rounding(27.4, 26, 1.4)}`, 'cm')).toBe('2.6 cm + 0.1 cm');
+  });
+
+  it('tells what is less than a step to be so, and nothing to be nothing', () => {
+    expect(printPhrase(say`off by ${mm(0.3)}`, 'cm')).toBe('off by less than 0.1 cm');
+    expect(printPhrase(say`off by ${mm(1.5)}`, 'inch')).toBe('off by less than ⅛ in');
+    expect(printPhrase(say`off by ${mm(0)}`, 'cm')).toBe('off by 0 cm');
   });
 
   it('keeps the values in a sentence, for either unit', () => {

@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
 import { prepareBody } from '../../src/body';
-import { fieldText, parseLength, type Units } from '../../src/length';
+import { exactText, parseLength, type Units } from '../../src/length';
 import { openProject, type Project, saveProject } from '../../src/project';
 import { checkedProject } from '../../src/project/schema';
 import { netLeg } from './net';
@@ -43,22 +43,22 @@ export function estimatesHold(project: Project): boolean {
   return true;
 }
 
-/** A field shows a length to 0.05 mm, so that a dozen of them may move a place of the leg by this. */
+/** A file shows a length to 0.05 mm, so that a dozen of them may move a place of the leg by this. */
 const MOST_BY_TYPING = 0.5;
 
-/** A body as it reads after all its lengths were typed as a field shows them. */
+/** A body as it reads after all its lengths were typed as a table holds them. */
 const typed = (body: Project['body'], units: Units): Project['body'] =>
   Object.fromEntries(
     Object.entries(body).map(([key, value]) => {
       if (typeof value !== 'number' || key === 'ageYears') return [key, value];
-      const parsed = parseLength(fieldText(value, units), units);
+      const parsed = parseLength(exactText(value, units), units);
       return [key, parsed.ok ? parsed.mm : Number.NaN];
     }),
   ) as unknown as Project['body'];
 
 /**
- * A body typed in either unit is the same body: the leg moves by less than a pencil line, and typing what the fields
- * then show changes nothing any more.
+ * A body typed in either unit is the same body: the leg moves by less than a pencil line, and typing what the table
+ * then holds changes nothing any more.
  *
  * @returns the farthest move; undefined where the leg is refused
  */

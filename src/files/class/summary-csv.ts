@@ -1,5 +1,5 @@
 import { measurements } from '../../body';
-import { fieldText, plain, type Units } from '../../length';
+import { exactText, plain, type Units } from '../../length';
 import type { MadeMember } from './member';
 import { elasticLength } from './summary-content';
 import { csvFile, measurementHead, measurementText } from './write-table';
@@ -13,7 +13,7 @@ export function writeSummaryCsv(members: readonly MadeMember[], units: Units): s
   const taken = measurements.filter(
     ({ key, required }) => required || members.some(({ figures }) => figures?.body[key] !== undefined),
   );
-  const l = (value: number | undefined) => (value === undefined ? '' : fieldText(value, units));
+  const l = (value: number | undefined) => (value === undefined ? '' : exactText(value, units));
   return csvFile([
     [
       'Row',

@@ -1,7 +1,7 @@
 import Papa from 'papaparse';
 import { type BodyInput, type Measurement, measurementName, measurements } from '../../body';
 import { LENGTH_NAMES } from '../../leg';
-import { fieldText, plain, plainWords, type Units } from '../../length';
+import { exactText, plain, plainWords, type Units } from '../../length';
 import { exampleProject, type Project } from '../../project';
 import { inside, inTurn, type Phrase, said, say, words } from '../../words';
 import { OTHER_HEADS } from './columns';
@@ -35,7 +35,7 @@ export const measurementHead = ({ name, unit }: Measurement, units: Units): stri
 export function measurementText({ key, unit }: Measurement, body: BodyInput, units: Units): string {
   const value = body[key];
   if (value === undefined) return '';
-  return unit === 'years' ? plain(value, 2) : fieldText(value, units);
+  return unit === 'years' ? plain(value, 2) : exactText(value, units);
 }
 
 /** To show how a row is filled in. */

@@ -1,5 +1,5 @@
 import type { Verdict } from '../../check';
-import { formatLength, type Mm } from '../../length';
+import { formatLength, type Mm, roundingOf } from '../../length';
 import { checksOf, type Draft, type DraftLeg, hemEnds, type Measures, sheetsOf, shoppingOf } from '../../project';
 import { paperName } from '../../sheets';
 import { number, own, type Phrase, printPhrase, said, say, words } from '../../words';
@@ -40,27 +40,36 @@ const ESTIMATED = '*';
 /** Those of the comparison that may be. */
 const GUESSED = ['thighGirth', 'footEntryGirth'] as const;
 
+/** Whether a measurement was estimated. */
+const isEstimated = ({ body }: Draft, key: string): boolean => body.estimates.some((one) => one.key === key);
+
 /**
- * How one body's garment fits it: body and finished measures beside each other, what to look at, what to buy.
+ * The comparison: what body, finished garment and room come to, as they are printed.
  *
  * @param draft the finished draft
  */
-export function fitContent(draft: Draft): FitContent {
-  const { project, body, measures, cautions } = draft;
-  const checks = checksOf(draft);
+export function fitLines(draft: Draft): readonly FitLine[] {
+  const { project, body, measures } = draft;
   const { units } = project;
   const l = (value: Mm) => formatLength(value, units);
-  const estimated = new Set<string>(body.estimates.map(({ key }) => key));
-  const given = (key: (typeof GUESSED)[number]) => `${l(body[key])}${estimated.has(key) ? ESTIMATED : ''}`;
-  const room = (finished: Mm, bare: Mm) => `${finished >= bare ? '+' : ''}${l(finished - bare)}`;
+  const star = (key: string) => (isEstimated(draft, key) ? ESTIMATED : '');
+  const given = (key: (typeof GUESSED)[number]) => `${l(body[key])}${star(key)}`;
+  const signed = (value: Mm) => l(value).replace(/^(?!−)/, '+');
+  const room = (finished: Mm, bare: Mm) => signed(finished - bare);
+  // Where body and room, as they are printed, miss the finished measure, a line of its own says by how much.
+  const left = (finished: Mm, bare: Mm): readonly FitLine[] => {
+    const by = roundingOf(finished, [{ mm: bare }, { mm: finished - bare }], units);
+    return by === 0 ? [] : [{ name: words`rounding`, part: true, body: '', finished: '', room: signed(by) }];
+  };
   const elastic = draft.notions.elasticLength ?? draft.notions.bandLength;
-  const lines: readonly FitLine[] = [
+  return [
     {
       name: words`Waist opening`,
       body: l(body.waistGirth),
       finished: l(measures.waistOpening),
       room: room(measures.waistOpening, body.waistGirth),
     },
+    ...left(measures.waistOpening, body.waistGirth),
     ...(elastic === undefined
       ? []
       : [
@@ -71,6 +80,7 @@ export function fitContent(draft: Draft): FitContent {
             finished: l(elastic),
             room: room(elastic, body.waistGirth),
           },
+          ...left(elastic, body.waistGirth),
         ]),
     { name: words`needed to pull on`, part: true, body: '', finished: l(measures.pullOnNeeded), room: '' },
     {
@@ -79,35 +89,53 @@ export function fitContent(draft: Draft): FitContent {
       finished: l(measures.hipGirthFinished),
       room: room(measures.hipGirthFinished, body.hipGirth),
     },
-    ...eachLeg(draft, say`Thigh`, 'thighGirthFinished', (value) => ({
-      body: given('thighGirth'),
-      finished: l(value),
-      room: room(value, body.thighGirth),
-    })),
-    ...eachLeg(draft, say`Hem, over the foot`, 'hemGirthFinished', (value) => ({
-      body: given('footEntryGirth'),
-      finished: l(value),
-      room: room(value, body.footEntryGirth),
-    })),
+    ...left(measures.hipGirthFinished, body.hipGirth),
+    ...eachLeg(
+      draft,
+      say`Thigh`,
+      'thighGirthFinished',
+      (value) => ({ body: given('thighGirth'), finished: l(value), room: room(value, body.thighGirth) }),
+      (value) => left(value, body.thighGirth),
+    ),
+    ...eachLeg(
+      draft,
+      say`Hem, over the foot`,
+      'hemGirthFinished',
+      (value) => ({ body: given('footEntryGirth'), finished: l(value), room: room(value, body.footEntryGirth) }),
+      (value) => left(value, body.footEntryGirth),
+    ),
     {
       name: words`Crotch length`,
       body: body.crotchLength === undefined ? '' : l(body.crotchLength),
       finished: l(measures.crotchLengthFinished),
       room: body.crotchLength === undefined ? '' : room(measures.crotchLengthFinished, body.crotchLength),
     },
+    ...(body.crotchLength === undefined ? [] : left(measures.crotchLengthFinished, body.crotchLength)),
     {
       name: words`Rise, from the body’s waist`,
       body: l(body.bodyRise),
       finished: l(body.bodyRise + measures.riseEase),
       room: room(body.bodyRise + measures.riseEase, body.bodyRise),
     },
+    ...left(body.bodyRise + measures.riseEase, body.bodyRise),
     ...eachLeg(draft, say`Inside leg and inseam`, 'inseamFront', (value, leg) => ({
-      body: `${l(leg.body.insideLeg)}${estimated.has('insideLeg') ? ESTIMATED : ''}`,
+      body: `${l(leg.body.insideLeg)}${star('insideLeg')}`,
       finished: l(value),
       room: '',
     })),
     { name: printPhrase(say`the hem ${hemEnds(draft)}`, units), part: true, body: '', finished: '', room: '' },
   ];
+}
+
+/**
+ * How one body's garment fits it: body and finished measures beside each other, what to look at, what to buy.
+ *
+ * @param draft the finished draft
+ */
+export function fitContent(draft: Draft): FitContent {
+  const { project, body, cautions } = draft;
+  const checks = checksOf(draft);
+  const { units } = project;
   const verdict =
     (['wrong', 'doubtful'] as const).find((one) => checks.some((check) => check.verdict === one)) ?? 'good';
   const remarks = body.remarks.map(({ phrase }) => printPhrase(say`Measure again: ${phrase}`, units));
@@ -117,8 +145,8 @@ export function fitContent(draft: Draft): FitContent {
     under: words`Legwork · fit sheet · ${own(project.name)}`,
     verdict,
     says: said(VERDICT_WORDS[verdict]),
-    lines,
-    estimated: [...GUESSED, 'insideLeg'].some((key) => estimated.has(key)),
+    lines: fitLines(draft),
+    estimated: [...GUESSED, 'insideLeg'].some((key) => isEstimated(draft, key)),
     sections: [
       { title: words`Look at`, sentences: listed([...checkSentences(checks, units), ...remarks]) },
       { title: words`Body`, rows: bodyRows(project) },
@@ -150,12 +178,14 @@ function eachLeg(
   name: Phrase,
   key: keyof Measures,
   line: (value: Mm, leg: DraftLeg) => Omit<FitLine, 'name'>,
+  under: (value: Mm) => readonly FitLine[] = () => [],
 ): readonly FitLine[] {
-  return legs.map((leg) => ({
-    name:
-      leg.side === undefined ? said(name) : leg.side === 'left' ? words`${name}, left leg` : words`${name}, right leg`,
-    ...line(leg.measures[key], leg),
-  }));
+  const nameOf = ({ side }: DraftLeg): string =>
+    side === undefined ? said(name) : side === 'left' ? words`${name}, left leg` : words`${name}, right leg`;
+  return legs.flatMap((leg) => {
+    const value = leg.measures[key];
+    return [{ name: nameOf(leg), ...line(value, leg) }, ...under(value)];
+  });
 }
 
 /** The note below the comparison. */

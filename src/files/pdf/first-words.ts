@@ -1,8 +1,8 @@
 import type { Check } from '../../check';
-import type { Mm } from '../../length';
+import type { Mm, Units } from '../../length';
 import { checksOf, type Draft, sheetsOf } from '../../project';
 import { correctionRemarks, paperName } from '../../sheets';
-import { dated, number, own, printPhrase, say, words } from '../../words';
+import { dated, mm, number, own, printPhrase, say, words } from '../../words';
 import { clothRows } from '../content/cloth-rows';
 import {
   bodyRows,
@@ -50,7 +50,10 @@ export function firstWords(
     title: project.name,
     under: words`Legwork · lounge pant, each leg one piece · ${own(dated(date))} · ${own(fileName)}`,
     inSquare: [
-      { title: words`Print at 100 %`, sentences: [...printSentences(plan.margin), ...(scale === '' ? [] : [scale])] },
+      {
+        title: words`Print at 100 %`,
+        sentences: [...printSentences(plan.margin, units), ...(scale === '' ? [] : [scale])],
+      },
       ...(count > 1 ? [joinSection(draft)] : []),
     ],
     mapTitle: words`${count === 1 ? say`1 sheet` : say`${number(count)} sheets`} ${paperName(plan.paper.name)} (by area no fewer than ${number(plan.lowerBound)})`,
@@ -71,10 +74,13 @@ export function firstWords(
   };
 }
 
-function printSentences(margin: Mm): readonly string[] {
+function printSentences(margin: Mm, units: Units): readonly string[] {
   return [
     words`Choose true size, 100 %; switch off everything like fit to page or shrink. Print this sheet alone first and measure both squares along all sides, from the middle of a line to the middle of the other. If one is wrong, set the printer right before you print the rest.`,
-    words`The drawing keeps ${number(margin, 1)} mm from the edges of the paper. If your printer cuts some of it off, choose a wider margin.`,
+    printPhrase(
+      say`The drawing keeps ${mm(margin)} from the edges of the paper. If your printer cuts some of it off, choose a wider margin.`,
+      units,
+    ),
   ];
 }
 

@@ -1,6 +1,6 @@
 // Written by `npm run words`, save where each comes from.
 export const body = {
-  '0.93 × rise {0} + 0.39 × hip {1} + {2}, waist at the navel. Source: {3}.': 'trade', // {0} mm(body.bodyRise), {1} mm(body.hipGirth), {2} mm(32.6), {3} expected.source
+  '0.93 × rise {0} + 0.39 × hip {1} + {2}{3} = {4}, waist at the navel. Source: {5}.': 'trade', // {0} part(body.bodyRise), {1} part(body.hipGirth), {2} part(32.6), {3} rounding(expected.value, { mm: body.bodyRise, times: 0.93 }, { mm: body.hipGirth, times: 0.39 }, 32.6), {4} part(expected.value),
   'ANSUR II (NATICK/TR-15/007, 2014), least and most of 6,068 adults': 'source',
   'ANSUR II (NATICK/TR-15/007, 2014), regression over 6,068 adults, sexes pooled': 'source',
   Age: 'trade: a measurement of the body',
@@ -51,8 +51,8 @@ export const body = {
   'Over both ankle bones.': 'plain',
   'Over the middle of the kneecap, the knee a little bent.': 'plain',
   'Point the foot; round the heel and over the top of the instep.': 'plain',
-  'Rise and inside leg together are {0}, the outside leg {1}; they should meet within {2}. One of the three was misread.':
-    'trade', // {0} mm(sum), {1} mm(outsideLeg), {2} mm(SUM.more)
+  'Rise and inside leg together are {0} + {1}{2} = {3}, the outside leg {4}; they should meet within {5}. One of the three was misread.':
+    'trade', // {0} part(bodyRise), {1} part(insideLeg), {2} rounding(sum, bodyRise, insideLeg), {3} part(sum), {4} part(outsideLeg), {5} part(SUM.more)
   'Round the abdomen, halfway between waist and hip.': 'plain',
   'Round the ankle bones.': 'plain',
   'Round the body where the waist edge should sit.': 'trade',

@@ -47,16 +47,15 @@ export const cloth = {
   'folded lengthwise': 'trade',
   'in a single layer': 'trade',
   'its middle on the fold': 'trade',
-  'length = 2 × {0} = {1}': 'plain', // {0} mm(table.length), {1} mm(lengthNeeded)
+  'length = 2 × {0}{1} = {2}': 'plain', // {0} part(table.length), {1} rounding(lengthNeeded, { mm: table.length, times: 2 }), {2} part(lengthNeeded)
   'length = {0}': 'plain', // {0} mm(lengthNeeded)
   'none fits at {0}; {1}': 'plain', // {0} mm(answer.width), {1} answer.instead[0] ?? UNSAID
   'through both layers': 'trade',
-  'to buy = ({0}{1} + {2}) ÷ (1 − {3}) = {4}': 'plain', // {0} mm(lengthNeeded), {1} repeatWords(cloth), {2} mm(ENDS), {3} share(cloth.shrinkLength), {4} mm(lay.toBuy)
-  'to buy = {0}{1} + {2} = {3}': 'plain', // {0} mm(lengthNeeded), {1} repeatWords(cloth), {2} mm(ENDS), {3} mm(lies)
+  'to buy = {0}': 'plain', // {0} reckoned
   'twin needle for jersey, 4.0/80': 'trade',
   'universal or sharp, 80/12; 90/14 for heavy flannel': 'trade',
   'upper layer only': 'trade',
-  'width that can be cut = {0} − {1} = {2}': 'plain', // {0} mm(table.width), {1} mm(table.width - table.room), {2} mm(table.room)
+  'width that can be cut = {0} − {1}{2} = {3}': 'plain', // {0} part(table.width), {1} part(table.width - table.room), {2} rounding(table.room, table.width, table.room - table.width), {3} part(table.room)
   '{0} eyelets, or {1} squares of {2}': 'trade', // {0} number(openings), {1} number(openings), {2} mm(40)
   '{0} of this cloth is left over.': 'trade', // {0} share(Math.round(waste * 1000) / 1000)
   '{0} reel of {1} m': 'trade', // {0} number(1), {1} number(REEL / 1000)
@@ -66,4 +65,5 @@ export const cloth = {
   '{0}, {1} wide, {2}': 'plain', // {0} amount(answer.lay.toBuy), {1} mm(answer.lay.width), {2} LAYOUT_WORDS[answer.lay.layout]
   '{0}: cut {1}': 'trade', // {0} amount(length), {1} mm(length)
   '{0}: cut {1} × {2}': 'trade', // {0} amount(count * length), {1} number(count), {2} mm(length)
+  '{0}; to buy = {1} ÷ (1 − {2}){3} = {4}': 'plain', // {0} reckoned, {1} part(lies), {2} share(cloth.shrinkLength), {3} rounding(lay.toBuy, { mm: lies, times: 1 / (1 - shownShare(cloth.shrinkLength)) }), {4} part(lay.toBuy)
 } as const;

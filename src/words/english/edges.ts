@@ -2,8 +2,8 @@
 export const edges = {
   ', its edge overlocked': 'trade',
   ', with {0} turned under': 'trade', // {0} mm(hem.turnUnder)
-  '2 × (cord {0} + {1} of room)': 'trade', // {0} mm(waist.cordWidth), {1} mm(CORD_ROOM)
-  '2 × {0} rows of {1} + {2} and {3} between the rows': 'plain', // {0} number(waist.rows), {1} mm(waist.elasticWidth), {2} mm(waist.turnOfCloth), {3} mm(BETWEEN_ROWS)
+  '2 × (cord {0} + {1} of room)': 'trade', // {0} part(waist.cordWidth), {1} part(CORD_ROOM)
+  '2 × {0} rows × {1} + {2} for the turn + {3} × {4} between the rows': 'plain', // {0} number(waist.rows), {1} part(waist.elasticWidth), {2} part(waist.turnOfCloth), {3} number(waist.rows - 1), {4} part(BETWEEN_ROWS)
   'A band of knit, {0} high when folded, is sewn to the waist edge, stretched to it.': 'trade', // {0} mm(waist.bandHeight)
   'A cuff of rib, {0} high, is sewn to the leg, which ends that much higher; it stretches enough to be pulled on.':
     'trade', // {0} mm(hem.bandHeight)
@@ -11,7 +11,7 @@ export const edges = {
   'A facing of the leg’s own shape, {0} deep, is sewn to the hem and turned inside{1}.': 'trade', // {0} mm(hem.depth), {1} under
   'Beyond its fold a turning mirrors the leg on this side of it: turned over, it lies flat.': 'trade',
   'Cut the elastic {0} long: it holds, and it never is longer than the opening.': 'trade', // {0} mm(notions.elasticLength)
-  'It folds halfway, at {0}.': 'trade', // {0} mm(heights.fold)
+  'It folds halfway: 2 × {0}{1} = {2}.': 'trade', // {0} part(heights.fold), {1} rounding(height, { mm: heights.fold, times: 2 }), {2} part(height)
   'One notch in front and two behind where the crotch curve begins; single notches on the inseams at equal lengths from the crotch, so that they meet. The quarter of the waist lies halfway between the centre seams, apart from the side.':
     'trade',
   'The casing is a straight piece of its own, {0} high before it is folded, and about {1} long: the waist edge all round.':
@@ -48,6 +48,7 @@ export const edges = {
   front: 'trade',
   'front crotch curve': 'trade',
   'front inseam': 'trade',
+  'half of {0}': 'plain', // {0} elasticSum
   'hem band': 'trade',
   'hem cord': 'trade',
   'hem facing': 'trade',

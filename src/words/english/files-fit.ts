@@ -17,6 +17,7 @@ export const filesFit = {
   'each leg, {0} long as cut': 'plain', // {0} mm(box.bottom - box.top)
   finished: 'ours: finished, of the garment, beside the body',
   room: 'trade',
+  rounding: 'plain',
   'the hem {0}': 'trade', // {0} hemEnds(draft)
   '{0} Not measured: estimated from the others, from open surveys of people.': 'plain', // {0} own(ESTIMATED)
   '{0}, continued': 'plain', // {0} own(under)

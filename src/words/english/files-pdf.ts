@@ -49,8 +49,8 @@ export const filesPdf = {
   'Test square: on the first sheet.': 'plain',
   'The bars are printed without the correction that is set; the square is printed with it, and measures 100 mm both ways if it is right.':
     'plain',
-  'The drawing keeps {0} mm from the edges of the paper. If your printer cuts some of it off, choose a wider margin.':
-    'plain', // {0} number(margin, 1)
+  'The drawing keeps {0} from the edges of the paper. If your printer cuts some of it off, choose a wider margin.':
+    'plain', // {0} mm(margin)
   'The short bar is {0}, the long bar {1}.': 'ours: the long and the short bar of the test page', // {0} mm(across), {1} mm(along)
   'Two bars to measure, {0}': 'ours: the long and the short bar of the test page', // {0} paperName(settings.sheet)
   'a piece is {0} long even at a quarter, longer than any paper.': 'plain', // {0} mm(widest)

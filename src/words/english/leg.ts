@@ -15,8 +15,8 @@ export const leg = {
   'The blocks lie side by side, grainlines upright, {0} The gaps of {1} at the waist, {2} at the knee and {3} at the hem become part of the leg; {4}':
     'trade', // {0} contactWords(joined), {1} mm(leg.gapAtWaist), {2} mm(leg.gapAtKnee), {3} mm(leg.gapAtHem), {4} dartWords(joined)
   'The join is not spread.': 'ours: the join, where the two blocks meet',
-  'The join is spread by {0}, parallel to the grain: the garment grows by {1}.':
-    'ours: the join, where the two blocks meet', // {0} mm(leg.spread), {1} mm(2 * leg.spread)
+  'The join is spread by {0}, parallel to the grain: the garment grows by 2 × {1}{2} = {3}.':
+    'ours: the join, where the two blocks meet', // {0} part(leg.spread), {1} part(leg.spread), {2} rounding(2 * leg.spread, { mm: leg.spread, times: 2 }), {3} part(2 * leg.spread)
   'The leg falls straight from the knee.': 'plain',
   'The leg keeps the inseams of the blocks.': 'trade',
   'The leg runs evenly to the hem that was chosen.': 'trade',
@@ -59,9 +59,9 @@ export const leg = {
   'the {0} darts are not sewn.': 'trade', // {0} number(count)
   'there are no darts.': 'trade',
   thigh: 'trade',
+  'to what the foot passes with room to spare, {0} + {1}{2} = {3}': 'plain', // {0} part(foot), {1} part(HEM.footRoom), {2} rounding(width, foot, HEM.footRoom), {3} part(width)
+  'to {0} × foot {1} + {2} × knee {3} + {4}{5} = {6}': 'plain', // {0} number(HEM.ofFoot), {1} part(foot), {2} number(HEM.ofKnee), {3} part(knee), {4} part(hemRoom(body)), {5} rounding(width, { mm: foot, times: HEM.ofFoot }, { mm: knee, times: HEM.ofKnee }, hemRoom(b
   'to {0}, and no further: on a shorter way to the ankle the inseams would start too steeply': 'trade', // {0} mm(width)
-  'to {0}, so that the foot’s {1} pass with {2} to spare': 'plain', // {0} mm(width), {1} mm(foot), {2} mm(HEM.footRoom)
-  'to {0}: {1} of the foot’s {2}, half the knee’s {3} and {4}': 'plain', // {0} mm(width), {1} number(HEM.ofFoot), {2} mm(foot), {3} mm(knee), {4} mm(hemRoom(body))
   'touching at the hip.{0}': 'plain', // {0} levels
   'touching where a side line bulges out; at the hip they stand {0} apart.{1}': 'plain', // {0} mm(gapAtHip), {1} levels
   '{0} The back crotch point lies {1} below the front’s, so that both inseams are equal.': 'trade', // {0} shapeTold(joined, choices), {1} mm(leg.backCrotchDrop)

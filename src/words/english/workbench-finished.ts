@@ -12,8 +12,8 @@ export const workbenchFinished = {
   'Rubbed out: {0}.': 'ours: chalk is rubbed out', // {0} own(name)
   'What the pair will measure, and whether it is good, stands here once the measurements are in.': 'plain',
   'allowance {0}': 'trade', // {0} mm(allowances.inseam)
-  'body {0} + {1}': 'plain', // {0} mm(body), {1} mm(more)
-  'body {0} − {1}': 'plain', // {0} mm(body), {1} mm(-more)
+  'body {0} + {1}{2}': 'plain', // {0} mm(body), {1} part(more), {2} plus
+  'body {0} − {1}{2}': 'plain', // {0} mm(body), {1} part(-more), {2} plus
   'brought along': 'plain',
   'casing of its own': 'trade',
   'drafted · crotch length missed by {0}': 'trade', // {0} mm(miss)
@@ -44,6 +44,8 @@ export const workbenchFinished = {
   'step by step, with an overlocker': 'plain',
   'then change things, and see both measured': 'plain',
   'to cut, for one row': 'plain',
+  'to pass {0} + {1}{2}': 'plain', // {0} mm(pullOnNeeded), {1} part(spare), {2} plus
+  'to pass {0} − {1}{2}': 'plain', // {0} mm(pullOnNeeded), {1} part(-spare), {2} plus
   'too small by {0}': 'plain', // {0} mm(-spare)
   'true size': 'plain',
   'waist {0} · hip {1} · rise {2} · inside leg {3}': 'trade', // {0} mm(body.waistGirth), {1} mm(body.hipGirth), {2} mm(body.bodyRise), {3} mm(body.insideLeg)

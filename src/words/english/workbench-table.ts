@@ -61,16 +61,16 @@ export const workbenchTable = {
   'on the way to {0}': 'plain', // {0} STOPS[Math.ceil(join)]?.name ?? name
   'one layer, right side up': 'trade',
   'printed side down': 'trade',
-  'rise {0}': 'trade', // {0} own(handleLength(measures.crotchDepthFinished, units))
+  'rise {0}': 'trade', // {0} own(formatLength(measures.crotchDepthFinished, units))
   'side, no seam here': 'trade',
   sitting: 'plain',
   spread: 'trade',
-  'spread {0}': 'trade', // {0} own(handleLength(measures.spread, units))
+  'spread {0}': 'trade', // {0} own(formatLength(measures.spread, units))
   straightened: 'trade',
-  'the foot needs {0}': 'plain', // {0} own(handleLength(body.footEntryGirth, units))
+  'the foot needs {0}': 'plain', // {0} own(formatLength(body.footEntryGirth, units))
   'the leg': 'plain',
-  'the opening is {0}': 'plain', // {0} own(handleLength(measures.waistOpening, units))
-  'the pair grows by {0}': 'plain', // {0} own(handleLength(2 * measures.spread, units))
+  'the opening is {0}': 'plain', // {0} own(formatLength(measures.waistOpening, units))
+  'the pair grows by 2 × {0}{1} = {2}': 'plain', // {0} part(measures.spread), {1} rounding(2 * measures.spread, { mm: measures.spread, times: 2 }), {2} part(2 * measures.spread)
   'the waist lowered by {0}': 'plain', // {0} by
   'the waist raised by {0}': 'plain', // {0} by
   'the waist where the block has it': 'trade',

@@ -1,6 +1,6 @@
 import type { Mm } from '../../length';
 import { type Draft, hemEnds, type Measures } from '../../project';
-import { mm, type Phrase, say, UNSAID } from '../../words';
+import { mm, type Phrase, part, rounding, say, UNSAID } from '../../words';
 
 /** Less than this nobody sees or sews, millimetres. */
 const SEEN = 0.5;
@@ -34,7 +34,7 @@ export function measureRows(draft: Draft): readonly MeasureRow[] {
       key: 'waistOpening',
       name: say`Waist opening`,
       value: measures.waistOpening,
-      note: passing(measures),
+      note: passingOf(measures),
     },
     ...(measures.elasticLength > 0
       ? [
@@ -86,9 +86,19 @@ export function passing({ waistOpening, pullOnNeeded }: Measures): Phrase {
   return spare > 0 ? say`passes by ${mm(spare)}` : say`too small by ${mm(-spare)}`;
 }
 
+/** The same beside the opening, with what has to pass. */
+function passingOf({ waistOpening, pullOnNeeded }: Measures): Phrase {
+  const spare = waistOpening - pullOnNeeded;
+  const plus = rounding(waistOpening, pullOnNeeded, spare);
+  return spare >= 0
+    ? say`to pass ${mm(pullOnNeeded)} + ${part(spare)}${plus}`
+    : say`to pass ${mm(pullOnNeeded)} − ${part(-spare)}${plus}`;
+}
+
 function ease(body: Mm, finished: Mm): Phrase {
   const more = finished - body;
-  return more >= 0 ? say`body ${mm(body)} + ${mm(more)}` : say`body ${mm(body)} − ${mm(-more)}`;
+  const plus = rounding(finished, body, more);
+  return more >= 0 ? say`body ${mm(body)} + ${part(more)}${plus}` : say`body ${mm(body)} − ${part(-more)}${plus}`;
 }
 
 const hanging = (below: Mm): Phrase =>

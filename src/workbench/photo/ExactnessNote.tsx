@@ -1,5 +1,5 @@
-import { MM_PER_INCH, type Mm, type Units } from '../../length';
-import { inTurn, mm, number, own, printPhrase, said, say, UNSAID, words } from '../../words';
+import type { Mm } from '../../length';
+import { inTurn, mm, number, printPhrase, said, say, UNSAID, words } from '../../words';
 import { useBench } from '../store/bench';
 import { CLICK, type Exactness } from './flat';
 
@@ -32,7 +32,7 @@ export function ExactnessNote({
       : check && check.across > byMarks
         ? say`The fifth length does not agree: are the sides measured, the corners square, the paper flat?`
         : say`It gets better with marks farther apart, round the block, and with a sharper picture.`;
-  const by = own(tenths(off, units));
+  const by = mm(off);
   const told =
     where === 'marks'
       ? say`Where you marked it ± ${by}, if every mark lies within ${number(CLICK)} pixel of its place.`
@@ -46,7 +46,3 @@ export function ExactnessNote({
 }
 
 const VERDICTS = { good: say`Good`, doubtful: say`Doubtful`, wrong: say`Wrong` };
-
-/** Small lengths need more than a tape's steps: tenths of a millimetre, hundredths of an inch. */
-const tenths = (off: Mm, units: Units): string =>
-  units === 'cm' ? `${off.toFixed(off < 9.95 ? 1 : 0)} mm` : `${(off / MM_PER_INCH).toFixed(2)} in`;

@@ -1,6 +1,6 @@
 import { LENGTH_NAMES } from '../../leg';
 import { hemEnds } from '../../project';
-import { mm, say, words } from '../../words';
+import { mm, part, rounding, say, words } from '../../words';
 import { Fold } from '../fields/Fold';
 import { PickField } from '../fields/PickField';
 import { QuantityField } from '../fields/QuantityField';
@@ -16,7 +16,7 @@ export default function LegStation() {
       <QuantityField
         path="leg.spread"
         quantity={length}
-        help={say`Opens the join: each leg is ${mm(spread)} wider, the pair ${mm(2 * spread)}. Woven cloth needs it.`}
+        help={say`Opens the join: each leg gets wider, the pair by 2 × ${part(spread)}${rounding(2 * spread, { mm: spread, times: 2 })} = ${part(2 * spread)}. Woven cloth needs it.`}
       />
       <StraightenField />
       <Shape />

@@ -1,4 +1,4 @@
-import { fieldText, MM_PER_INCH, parseLength, plain, type Units } from '../../length';
+import { exactText, fieldText, MM_PER_INCH, parseLength, plain, type Units } from '../../length';
 import { correctionFor } from '../../sheets';
 import { number, own, type Phrase, say } from '../../words';
 
@@ -38,6 +38,17 @@ export const length: Quantity = {
   step: (units) => (units === 'cm' ? 1 : MM_PER_INCH / 8),
 };
 
+/** How thick a line is: less than any tape shows, so exact. */
+export const thickness: Quantity = {
+  ...length,
+  print: exactText,
+  range: (lowest, highest, units) =>
+    units === 'cm'
+      ? say`${own(exactText(lowest, units))} to ${own(exactText(highest, units))} cm`
+      : say`${own(exactText(lowest, units))} to ${own(exactText(highest, units))} in`,
+  step: (units) => (units === 'cm' ? 0.1 : MM_PER_INCH / 64),
+};
+
 /**
  * A printer's correction, typed and shown as what a bar of its test page measures.
  *
@@ -51,7 +62,8 @@ export function barMeasured(bar: number): Quantity {
       if (!reading.ok || reading.value === undefined) return reading;
       return { ok: true, value: correctionFor(bar, reading.value) };
     },
-    print: (value, units) => length.print(bar / value, units),
+    // A hair counts here.
+    print: (value, units) => exactText(bar / value, units),
     // The larger the correction, the shorter the bar was.
     range: (lowest, highest, units) => length.range(bar / highest, bar / lowest, units),
     step: () => 0.001,

@@ -2,7 +2,7 @@ import { say } from '../../../words';
 import { PickField } from '../../fields/PickField';
 import { QuantityField } from '../../fields/QuantityField';
 import { useBench } from '../../store/bench';
-import { length } from '../../store/quantity';
+import { thickness } from '../../store/quantity';
 
 const GROUNDS = [
   { key: 'dark', name: say`light on dark` },
@@ -15,7 +15,7 @@ export function ProjectorFields() {
   const choose = useBench((state) => state.choose);
   return (
     <>
-      <QuantityField path="projector.line" quantity={length} help={say`Thicker where the room is bright.`} />
+      <QuantityField path="projector.line" quantity={thickness} help={say`Thicker where the room is bright.`} />
       <PickField
         path="projector.ground"
         choices={GROUNDS}

@@ -1,13 +1,12 @@
 import { uprightPlaces } from '../../../drawing';
 import { type FoldName, hemPlan, isDrawnLeft, isLeg } from '../../../edges';
 import { centreLean, leanRange, straighteningFor } from '../../../leg';
-import { MM_PER_INCH, type Mm, type Units } from '../../../length';
+import { formatLength, MM_PER_INCH, type Mm, type Units } from '../../../length';
 import { add, between, type Point, pathAt, pathEnd, pathLength, pathStart } from '../../../plane';
 import { type Draft, hemOf, type Limits, type Station } from '../../../project';
-import { own, say, UNSAID, words } from '../../../words';
+import { own, part, printPhrase, rounding, say, UNSAID, words } from '../../../words';
 import { TYPED_LIMITS } from '../../store/limits';
 import type { Handle } from './handle';
-import { handleLength } from './handle-words';
 
 /** Millimetres for what is small, half a centimetre for what is long; an eighth of an inch for both. */
 const SMALL: Readonly<Record<Units, Mm>> = { cm: 1, inch: MM_PER_INCH / 8 };
@@ -25,8 +24,12 @@ const spread: Handle = {
   // The join opens to both sides of the side line.
   pull: { x: 2, y: 0 },
   written: (_, value) => value,
-  words: ({ measures }, units) => words`spread ${own(handleLength(measures.spread, units))}`,
-  note: ({ measures }, units) => words`the pair grows by ${own(handleLength(2 * measures.spread, units))}`,
+  words: ({ measures }, units) => words`spread ${own(formatLength(measures.spread, units))}`,
+  note: ({ measures }, units) =>
+    printPhrase(
+      say`the pair grows by 2 × ${part(measures.spread)}${rounding(2 * measures.spread, { mm: measures.spread, times: 2 })} = ${part(2 * measures.spread)}`,
+      units,
+    ),
   step: SMALL,
   side: 'right',
 };
@@ -43,9 +46,9 @@ const straighten: Handle = {
   },
   pull: { x: 1, y: 0 },
   written: ({ joined, legChoices }, value) => straighteningFor(joined, legChoices.raiseWaist, value),
-  words: ({ leg }, units) => words`leans ${own(handleLength(centreLean('back', leg.back), units))}`,
+  words: ({ leg }, units) => words`leans ${own(formatLength(centreLean('back', leg.back), units))}`,
   detail: ({ leg }) => (leg.straightenAutomatic ? say`as needed` : UNSAID),
-  note: ({ measures }, units) => words`the opening is ${own(handleLength(measures.waistOpening, units))}`,
+  note: ({ measures }, units) => words`the opening is ${own(formatLength(measures.waistOpening, units))}`,
   step: SMALL,
   side: 'left',
 };
@@ -62,9 +65,9 @@ const waistHeight: Handle = {
   limits: limitsOf('leg.raiseWaist'),
   pull: { x: 0, y: -1 },
   written: (_, value) => value,
-  words: ({ measures }, units) => words`rise ${own(handleLength(measures.crotchDepthFinished, units))}`,
+  words: ({ measures }, units) => words`rise ${own(formatLength(measures.crotchDepthFinished, units))}`,
   note({ legChoices: { raiseWaist } }, units) {
-    const by = own(handleLength(Math.abs(raiseWaist), units));
+    const by = own(formatLength(Math.abs(raiseWaist), units));
     if (raiseWaist === 0) return words`the waist where the block has it`;
     return raiseWaist > 0 ? words`the waist raised by ${by}` : words`the waist lowered by ${by}`;
   },
@@ -84,7 +87,7 @@ const hemLevel: Handle = {
   limits: limitsOf('leg.length.inseam'),
   pull: { x: 0, y: 1 },
   written: (_, inseam) => ({ inseam }),
-  words: ({ measures }, units) => words`inseam ${own(handleLength(measures.inseamFront, units))}`,
+  words: ({ measures }, units) => words`inseam ${own(formatLength(measures.inseamFront, units))}`,
   step: LONG,
   side: 'above',
 };
@@ -99,8 +102,8 @@ const hemWidth: Handle = {
   // Both inseams move by as much.
   pull: { x: 2, y: 0 },
   written: (_, hemGirth) => ({ hemGirth }),
-  words: ({ measures }, units) => words`hem ${own(handleLength(measures.hemGirthFinished, units))} round`,
-  note: ({ body }, units) => words`the foot needs ${own(handleLength(body.footEntryGirth, units))}`,
+  words: ({ measures }, units) => words`hem ${own(formatLength(measures.hemGirthFinished, units))} round`,
+  note: ({ body }, units) => words`the foot needs ${own(formatLength(body.footEntryGirth, units))}`,
   step: LONG,
   side: 'right',
 };
