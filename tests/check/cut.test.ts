@@ -225,7 +225,7 @@ describe('the hip line', () => {
   it('tells where it lies from 5 mm on, and says nothing where nobody measured it', () => {
     const off = (by: number) => withBody({ hipDepth: whole.body.hipDepth + by });
     expect(said('hip-line', off(4))).toMatch(/where the hip was measured/);
-    expect(said('hip-line', off(6))).toMatch(/6 mm higher than the hip was measured/);
+    expect(said('hip-line', off(6))).toMatch(/0\.6 cm higher than the hip was measured/);
     expect(verdict('hip-line', off(29))).toBe('good');
     const estimates = [{ key: 'hipDepth', value: 200, spread: 20, source: 'a test', basis: 'survey' }];
     expect(checkOf(withBody({ estimates }), 'hip-line')).toBeUndefined();

@@ -318,7 +318,7 @@ describe('the stitching line', () => {
     expect(reason(crossed, 'stitching-line')).toMatch(/crosses itself/);
     expect(remedy(crossed, 'stitching-line')).toMatch(/^Undo the last change/);
     const beyond = edged('inseamFront', (curves) => moved(curves, (p) => ({ x: p.x + 16, y: p.y })));
-    expect(reason(beyond, 'stitching-line')).toMatch(/leaves the cut line by [\d.]+ mm/);
+    expect(reason(beyond, 'stitching-line')).toMatch(/leaves the cut line by [\d.]+ cm/);
     expect(remedy(beyond, 'stitching-line')).toMatch(/^Use wider seam allowances/);
   });
 });

@@ -189,4 +189,4 @@ function eachLeg(
 }
 
 /** The note below the comparison. */
-export const estimatedNote = say`${own(ESTIMATED)} Not measured: estimated from the others, from open surveys of people.`;
+export const estimatedNote = say`${own(ESTIMATED)} Not measured: estimated from what was measured.`;

@@ -19,7 +19,7 @@ export const filesFit = {
   room: 'trade',
   rounding: 'plain',
   'the hem {0}': 'trade', // {0} hemEnds(draft)
-  '{0} Not measured: estimated from the others, from open surveys of people.': 'plain', // {0} own(ESTIMATED)
+  '{0} Not measured: estimated from what was measured.': 'plain', // {0} own(ESTIMATED)
   '{0}, continued': 'plain', // {0} own(under)
   '{0}, left leg': 'plain', // {0} name
   '{0}, right leg': 'plain', // {0} name
