@@ -187,7 +187,7 @@ describe('where no tip can be cut off', () => {
 
   test('says so, and how much would do', () => {
     expect(refusal(50)).toBe('');
-    expect(refusal(2)).toMatch(/^cloth\.piecedTip: .*0 for none, or at least 3 mm\.$/);
+    expect(refusal(2)).toMatch(/^cloth\.piecedTip: .*0 for none, or at least 0\.3 cm\.$/);
     expect(refusal(5)).toBe('');
     const short = refusal(80, { length: { inseam: 150 } });
     const most = Number(/at most ([\d.]+) cm would do\.$/.exec(short)?.[1]);
