@@ -132,7 +132,7 @@ describe('the steps of the leg', () => {
     expect(edge({ waistTurned: 0.01 })).toMatch(/its turning lies flat\.$/);
     expect(edge({ waistTurned: 1.5 })).toMatch(/turned by 1\.5° about centre front, .* square to both centre lines\.$/);
     expect(edge({ waistTurned: -1.5, waistLifted: 4 })).toMatch(
-      /turned by 1\.5° .* and lifted by 4 mm, so that centre back stays 1\.5 cm above the level of the side\.$/,
+      /turned by 1\.5° .* and lifted by 0\.4 cm, so that centre back stays 1\.5 cm above the level of the side\.$/,
     );
     const { leg } = worked();
     const front = (by: number) =>
@@ -149,8 +149,10 @@ describe('the steps of the leg', () => {
   it('say why a hem is as wide as it is', () => {
     const hem = (girths: Partial<LegChoices['hemBody']>) =>
       sentence(told({ hemBody: { ...body, ...girths } }).step('shape'));
-    expect(hem({})).toMatch(/half the knee’s/);
-    expect(hem({ footEntryGirth: 520, kneeGirth: 300 })).toMatch(/so that the foot’s 52 cm pass with 4 cm to spare/);
+    expect(hem({})).toMatch(/to 0\.45 × foot .* \+ 0\.5 × knee .* = /);
+    expect(hem({ footEntryGirth: 520, kneeGirth: 300 })).toMatch(
+      /what the foot passes with room to spare, 52 cm \+ 4 cm = 56 cm/,
+    );
     expect(hem({ footEntryGirth: 200, kneeGirth: 200, hipGirth: 450 })).toMatch(/start too steeply/);
   });
 });
@@ -190,6 +192,6 @@ describe('the working of one side', () => {
   it('says what differs, and by how much this leg’s lines do, and nothing of those that don’t', () => {
     const steps = side({ fullerHip: 20, longerLeg: 10 });
     expect(steps.map(({ id }) => id)).toEqual(['leg.left.fullerHip', 'leg.left.longerLeg', 'leg.left.sewn']);
-    expect(formula(steps.at(-1))).toBe('This leg alone: waist +2 cm, hip +2 cm, thigh +2 cm, inseam +10 mm');
+    expect(formula(steps.at(-1))).toBe('This leg alone: waist +2 cm, hip +2 cm, thigh +2 cm, inseam +1 cm');
   });
 });

@@ -85,7 +85,7 @@ describe('opening a project', () => {
     [
       'a spread beyond reason',
       file({ leg: { spread: 900 } }),
-      'leg.spread: 900: must be a number of millimetres between 0 mm and 25 cm.',
+      'leg.spread: 900: must be a number of millimetres between 0 cm and 25 cm.',
     ],
     [
       'a finish that nobody sews',

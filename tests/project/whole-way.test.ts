@@ -74,7 +74,7 @@ describe('the finished measures', () => {
 
 describe('the working', () => {
   it.each([
-    ['pyjama', 'The pyjama leg narrows in one hollow line each side to 46.3 cm: 0.45 of the foot’s'],
+    ['pyjama', 'The pyjama leg narrows in one hollow line each side to 0.45 × foot 31.7 cm + 0.5 ×'],
     ['block', 'The leg keeps the inseams of the blocks.'],
     ['straight', 'The leg falls straight from the knee.'],
     [{ hemGirth: 500 }, 'The leg runs evenly to the hem that was chosen.'],

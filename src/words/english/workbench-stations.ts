@@ -225,6 +225,7 @@ export const workbenchStations = {
   woman: 'plain',
   yes: 'plain',
   '{0} Nobody measured it on children: by adults’ proportions two in three lie within {1} of the estimate.': 'plain', // {0} definition, {1} mm(inferred.spread)
+  '{0} One of the two is enough: {1}.': 'plain', // {0} definition, {1} either(LEG_KEYS.map(named))
   '{0} The hem {1}.': 'trade', // {0} definition, {1} hemEnds(draft)
   '{0} With the waist at the navel two bodies in three like this one lie within {1} of {2}; nothing is drawn from that.':
     'plain', // {0} definition, {1} mm(expected.spread), {2} mm(expected.value)

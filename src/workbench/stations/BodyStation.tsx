@@ -5,14 +5,15 @@ import {
   crotchLengthExpected,
   type Measurement,
   type MeasurementKey,
+  measurementName,
   measurements,
 } from '../../body';
 import { hemEnds, valueAt } from '../../project';
-import { mm, number, type Phrase, said, say, words } from '../../words';
+import { either, inside, mm, number, type Phrase, said, say, words } from '../../words';
 import { Group } from '../fields/Group';
 import { QuantityField } from '../fields/QuantityField';
 import { SwitchField } from '../fields/SwitchField';
-import { isStale, problemAt } from '../store/asked';
+import { isStale, isWaiting, problemAt } from '../store/asked';
 import { useBench } from '../store/bench';
 import { length, years } from '../store/quantity';
 import type { Bench } from '../store/state';
@@ -106,13 +107,17 @@ function MeasurementField({ measurement }: { readonly measurement: Measurement }
   );
 }
 
+const named = (key: MeasurementKey): Phrase => say`${inside(measurementName(key))}`;
 const LEG_KEYS: readonly MeasurementKey[] = ['insideLeg', 'trouserInseam'];
 
 /** What is measured, and where nobody measured it what an empty field comes to. */
 function useHelp({ key, definition }: Measurement): Phrase {
   const draft = useBench((state) => state.draft);
   const stale = useBench(isStale);
+  const waits = useBench((state) => isWaiting(state, 'body.insideLeg'));
   const { body, project } = draft;
+  if (LEG_KEYS.includes(key) && waits)
+    return say`${definition} One of the two is enough: ${either(LEG_KEYS.map(named))}.`;
   // Whichever of the two was measured says what it makes the hem do.
   if (LEG_KEYS.includes(key) && project.body[key] !== undefined && !stale)
     return say`${definition} The hem ${hemEnds(draft)}.`;
