@@ -20,7 +20,7 @@ it('tells on the fold what isn’t as usual there, and nothing where all is', ()
   cleanup();
   render(<EdgesStation />);
   expect(fold('More at the waist').querySelector('.fold-told')).toHaveTextContent(
-    'Rows of elastic, Turn of the cloth 6 mm',
+    'Rows of elastic, Turn of the cloth 0.6 cm',
   );
 });
 
