@@ -3,7 +3,7 @@ export const block = {
   ' + crotch fit {0}': 'trade', // {0} part(fit)
   ' For a full thigh over a near knee the inseams are let out by {0}, or the crotch would end in a hook.': 'trade', // {0} mm(letOut)
   ' − crotch fit {0}': 'trade', // {0} part(-fit)
-  '; of the belly’s {0} over the hip, {1} a leg find no room in centre front’s lean and the usual spread: {2} of them go to the front, {3} to the back':
+  '; of the {0} by which the belly is fuller than the hip, {1} a leg can’t be taken up by centre front’s lean and the usual spread: {2} of them go to the front, {3} to the back':
     'trade', // {0} mm(abdomen), {1} mm(widened), {2} number(ABDOMEN.front), {3} number(ABDOMEN.back)
   '; the crotch fit moved them by {0} and {1}': 'trade', // {0} mm(front), {1} mm(back)
   'A waist that dips in front shows a prominent abdomen: the centre front waist is {0} higher.': 'trade', // {0} mm(amount)
@@ -11,7 +11,7 @@ export const block = {
     'trade', // {0} part(p.backRaise), {1} part(p.frontDrop), {2} part(p.backRaise), {3} part(p.frontDrop), {4} rounding(tilt, p.backRaise, p.frontDrop), {5} part(tilt)
   'At centre back the waist rises {0}, so that it stays up when sitting; at centre front it rises {1}. Centre back stands {2} − {3}{4} = {5} above centre front.':
     'trade', // {0} part(p.backRaise), {1} part(-p.frontDrop), {2} part(p.backRaise), {3} part(-p.frontDrop), {4} rounding(tilt, p.backRaise, p.frontDrop), {5} part(tilt)
-  'At the hip the front is {0} wide and the back {1}; together, twice, that is the hip and some room: 2 × ({2} + {3}){4} = {5} = {6} {7}{8}.':
+  'At the hip the front is {0} wide and the back {1}; two of each make the hip and some room: 2 × ({2} + {3}){4} = {5} = {6} {7}{8}.':
     'plain', // {0} part(p.frontWidth), {1} part(p.backWidth), {2} part(p.frontWidth), {3} part(p.backWidth), {4} rounding(around, { mm: p.frontWidth, times: 2 }, { mm: p.backWidth, times: 2 }), {5} part(around), {6}
   'Between the legs the front is extended by {0}, the back by {1}.': 'plain', // {0} mm(p.extensionFront), {1} mm(p.extensionBack)
   'Centre front leans outwards by {0}, over the belly.': 'trade', // {0} mm(leanOut)
@@ -39,35 +39,35 @@ export const block = {
     'trade', // {0} mm(front.crotchLevel), {1} mm(extensionFront), {2} mm(extensionBack)
   'The crotch line lies {0} below the waist: the body rise and room to sit.': 'trade', // {0} mm(p.crotchLevel)
   'The crotch was fitted until the finished leg measures {0}, the measured length and its ease.': 'trade', // {0} mm(wanted + rest)
-  'The hip line is drawn {0} below the waist, {1} higher than measured: so far it keeps from the crotch line and from the waist.':
+  'The difference between hip and waist is shared out: centre back leans {0}, each side takes {1}, darts the rest. {2}':
+    'trade', // {0} mm(p.leanBack), {1} mm(p.side), {2} frontWords(p.leanOut)
+  'The hip line is drawn {0} below the waist, {1} higher than measured, to stay clear of the crotch line and of the waist.':
     'trade', // {0} mm(hipLevel), {1} mm(hipRaised)
-  'The hip line is drawn {0} below the waist, {1} lower than measured: so far it keeps from the crotch line and from the waist.':
+  'The hip line is drawn {0} below the waist, {1} lower than measured, to stay clear of the crotch line and of the waist.':
     'trade', // {0} mm(hipLevel), {1} mm(-hipRaised)
   'The hip line lies {0} below the waist, where the seat is fullest.': 'trade', // {0} mm(hipLevel)
   'The knee line lies {0} below the waist; the block is {1} round there, {2} at the ankle.{3}': 'trade', // {0} mm(p.kneeLevel), {1} mm(knee), {2} mm(p.hemFront + p.hemBack + letOut), {3} letOutPart(letOut)
   'The wanted crotch length of {0} is missed by {1}, although raise, depth and forks were moved as far as a cutter would: measure rise and crotch length again.':
     'trade', // {0} mm(wanted), {1} mm(rest)
   'Their inseams are {0} and {1} long; the back crotch point lies {2} below the front’s.': 'trade', // {0} mm(inseam(front)), {1} mm(inseam(back)), {2} mm(backCrotchDrop)
-  'What the waist is smaller than the hip is shared out: centre back leans {0}, each side takes {1}, darts the rest. {2}':
-    'trade', // {0} mm(p.leanBack), {1} mm(p.side), {2} frontWords(p.leanOut)
   'a quarter of hip + ease, {0}, less {1} in front and as much more behind{2}': 'trade', // {0} mm(quarter), {1} part(options.balance * p.k), {2} abdomenPart(p)
   'are more than can be taken off this block.': 'trade',
   'body rise {0} + ease {1}{2}{3} = {4}. Source: {5}.': 'trade', // {0} part(body.bodyRise), {1} part(p.riseEase - p.fitDepth), {2} fitPart(p.fitDepth), {3} rounding(p.crotchLevel, body.bodyRise, p.riseEase - p.fitDepth, fitTold(p.fitDepth)), {4} part(p.crotchLevel),
   'centre back {0} higher': 'trade', // {0} mm(backUp)
   'centre front is {0} lower': 'trade', // {0} mm(-frontUp)
-  'has {0} curves or straight parts, of {1} that a line may have; draw it with fewer points.': 'plain', // {0} number(count, 0), {1} number(MOST_EDGE_CURVES, 0)
+  'has {0} curves or straight parts, of {1} that a line may have: draw it with fewer points.': 'plain', // {0} number(count, 0), {1} number(MOST_EDGE_CURVES, 0)
   'is too short to be an edge.': 'plain',
   'knee {0} + {1}{2}{3} = {4}': 'plain', // {0} part(body.kneeGirth), {1} part(KNEE_EASE * p.k), {2} letOut < TOLD ? UNSAID : say` + ${part(letOut)}`, {3} rounding(knee, body.kneeGirth, KNEE_EASE * p.k, letOut < TOLD ? 0 : letOut), {4} part(kne
   'longer forks': 'trade',
   'moved: {0}': 'plain', // {0} stagesGone(fit, p)
   'must be drawn, as a line of that name.': 'plain',
   'must be marked.': 'plain',
-  "must be one line; its {0} pieces don't meet within {1}.": 'plain', // {0} number(pieces.length, 0), {1} mm(SAME_END)
+  'must be one line; its {0} pieces don’t meet within {1}.': 'plain', // {0} number(pieces.length, 0), {1} mm(SAME_END)
   'must lie between the waist, {0}, and the hem, {1}.': 'trade', // {0} mm(waist.y), {1} mm(hem.y)
   'must start where {0} ends; they are {1} apart.': 'plain', // {0} own(before), {1} mm(gap)
   'needs at least one curve.': 'plain',
   'nothing had to be moved': 'plain',
-  'reaches farther than {0} from where the waist begins at the side; no block is as large.': 'trade', // {0} mm(FARTHEST)
+  'reaches farther than {0} from where the waist begins at the side; no block is that large.': 'trade', // {0} mm(FARTHEST)
   'shorter forks': 'trade',
   'since the waist edge may tilt no further, the back extension is {0} longer': 'trade', // {0} mm(backOut)
   'the crotch line down by {0}': 'trade', // {0} depth
@@ -76,6 +76,6 @@ export const block = {
   'the waist down (centre back by {0})': 'trade', // {0} raise
   'the waist up (centre back by {0})': 'trade', // {0} raise
   'then {0}': 'plain', // {0} one
-  '{0} found no place and stay in the waist.': 'plain', // {0} mm(p.shapingLeft)
+  '{0} can’t be taken in and stay in the waist.': 'plain', // {0} mm(p.shapingLeft)
   '{0} of {1} and {2} of {3}, the widths without a belly{4}. Source: {5}.': 'plain', // {0} number(FORK.front.usual), {1} mm(p.frontNet), {2} number(FORK.back.usual), {3} mm(p.backNet), {4} forkFitPart(p), {5} FORK_SOURCE
 } as const;

@@ -8,18 +8,17 @@ export const workbenchStations = {
   'A nappy gets more room in the rise.': 'trade',
   'A patch on the leg: there is no side seam to set one in, and no fly.': 'trade',
   'A pattern for each learner from one table of bodies, with fit sheets, handouts and a summary.': 'trade',
-  'A plain machine with zigzag sews everything; a serger finishes edges, and seams of knit, in one go.': 'trade',
+  'A plain machine with zigzag sews everything; an overlocker finishes edges, and seams of knit, in one go.': 'trade',
   'A pool above the seat: the centre back waist comes down; 1 cm or ⅜ in is usual.': 'trade',
   'A strip of its own, folded, sewn and turned.': 'trade',
   'A woven gives nothing: the opening itself has to pass over the hip.': 'trade',
-  'About {0} for hands that have done it before, {1} for a first pair: so many minutes a metre and a fixed part for each step (practice).':
-    'plain', // {0} hours(usual), {1} hours(first)
-  'About {0} minutes (practice).': 'plain', // {0} number(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)
+  'About {0} if you have done it before, {1} for a first pair, both from practice.': 'plain', // {0} hours(usual), {1} hours(first)
+  'About {0} minutes.': 'plain', // {0} number(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)
   'All {0} steps': 'plain', // {0} number(steps.length, 0)
   'Ask for 100 %, nothing fitted to the page, and measure the square on it before you cut.': 'plain',
   'At a print shop': 'plain',
   'At the sewing machine': 'trade',
-  'Both inseams are so much longer.': 'trade',
+  'Both inseams get this much longer.': 'trade',
   'Bring your own blocks': 'trade',
   Buy: 'plain',
   'Buy {0} ({1})': 'plain', // {0} own(here), {1} own(there)
@@ -50,9 +49,10 @@ export const workbenchStations = {
   'For both centre seams and the curve between.': 'trade',
   'For the estimates': 'ours: as the body asks, an estimate from what was measured',
   'For the fit of the seat': 'trade',
+  'For the knee line and cross-checks': 'plain',
   'From a photograph': 'plain',
-  'From as the block leans to upright': 'trade',
   'From selvedge to selvedge, as it is bought.': 'trade',
+  'From the block’s lean to upright': 'trade',
   'From the crotch seam to the finished hem, along the inseam.': 'trade',
   'Full width lets a sample be sewn like the real thing.': 'trade',
   'Hem {0} round; the foot needs {1}.': 'trade', // {0} mm(hemGirthFinished), {1} mm(foot)
@@ -98,7 +98,7 @@ export const workbenchStations = {
   'Of its width, in the same wash.': 'plain',
   'Of stripes or a check, across. They mirror about centre front and back.': 'trade',
   'One side of the sheet.': 'plain',
-  'Opens the join: each leg gets wider, the pair by 2 × {0}{1} = {2}. A woven wants it.':
+  'Opens the join: each leg gets wider, the pair by 2 × {0}{1} = {2}. Woven cloth needs it.':
     'ours: the join, where the two blocks meet', // {0} part(spread), {1} rounding(2 * spread, { mm: spread, times: 2 }), {2} part(2 * spread)
   'Other widths': 'plain',
   'Outside the stitching line of the inner leg.': 'trade',
@@ -114,7 +114,8 @@ export const workbenchStations = {
   'Print the test page at 100 %, measure its two bars, and type what they measure.': 'plain',
   'Project files to lay on this one': 'plain',
   'Pulls down when sitting: the back rise gets longer; 1.5 cm or ⅝ in is usual.': 'trade',
-  'Puts the waist edge higher on the body; with a minus, lower.': 'trade',
+  'Puts the waist edge higher on the body; a minus value lowers it.': 'trade',
+  'Replaces the current measurements; undo brings them back.': 'plain',
   'Right, as worn': 'plain',
   'Room round the fullest part, before the leg is spread.': 'trade',
   'Room round the waist of the block; darts take up the rest.': 'trade',
@@ -133,33 +134,31 @@ export const workbenchStations = {
   'Step of the sewing': 'trade',
   'Step {0} of {1}': 'plain', // {0} number(place, 0), {1} number(steps.length, 0)
   'Take the corrections back': 'plain',
-  'The back fork’s tip, cut off so far inside the crotch point and sewn on again: {0} is usual, {1} leaves the leg whole.':
+  'The back fork’s tip, cut off this far inside the crotch point and sewn on again: {0} is usual, {1} leaves the leg whole.':
     'trade', // {0} mm(50), {1} mm(0)
+  'The border your printer can’t print.': 'plain',
   'The class …': 'plain',
   'The dotted line is what was worn. Against it:': 'plain',
-  'The fields hold the middle of {0} people: now correct what you can measure.': 'plain', // {0} number(start.people, 0)
+  'The fields hold the middle values of {0} people: now correct what you can measure.': 'plain', // {0} number(start.people, 0)
   'The leg ends {0} round.': 'plain', // {0} mm(hemGirthFinished)
+  'The leg gets this much wider behind.': 'plain',
+  'The leg gets this much wider, half in front and half behind.': 'plain',
   'The leg is drawn larger by what the cloth will lose, and says so; how much that is stands at Cloth.': 'trade',
-  'The leg is so much wider behind.': 'plain',
-  'The leg is so much wider, half in front and half behind.': 'plain',
-  'The measurements that stand there now give way; undo brings them back.': 'plain',
   'The other side.': 'plain',
   'The pieces are drawn larger by that.': 'plain',
   'The project and all files of this page in one.': 'plain',
   'The waist dips over the belly: the centre front waist goes up; 1.5 cm or ⅝ in is usual.': 'trade',
-  'The waist edge lies so much higher over the side, and not at the centres.': 'trade',
+  'The waist edge lies this much higher over the side, and not at the centres.': 'trade',
   'The {0} is {1} wide; {2} {3} can be cut. What would fit:': 'plain', // {0} pieceName(widest.piece), {1} mm(widest.width), {2} LAYOUT_WORDS[layout], {3} mm(room)
   'These blocks were brought along. They are used as they are.': 'trade',
   'Thicker where the room is bright.': 'plain',
   'This pattern and up to eleven more, from their project files, one upon the other.': 'plain',
   'To keep and to pass on': 'plain',
-  'To place and to prove': 'ours: to place and to prove, lines that only guide',
   'To take along': 'plain',
   'True if it measures {0}.': 'plain', // {0} mm(across)
   'Turned inside at the opening.': 'plain',
   'Wash and dry it as you will the trousers, before it is cut.': 'plain',
   'What the fold itself takes up; more in a thick flannel.': 'trade',
-  'What the printer cannot reach, all round.': 'plain',
   'When it is folded.': 'trade',
   'When it is folded; the leg ends that much higher.': 'trade',
   'Where the hem is sewn to its own piece.': 'trade',
@@ -175,10 +174,9 @@ export const workbenchStations = {
   'an SVG drawing at true size, its lines called front-waist, front-centre …': 'standard: SVG, W3C',
   'an inseam': 'trade',
   'as needed': 'ours: as the body asks, an estimate from what was measured',
-  'as small': 'plain',
+  'as on the block': 'trade',
   'as such a drawing, to print, correct and bring back': 'plain',
-  'as takes least': 'plain',
-  'as the block leans': 'trade',
+  'both directions': 'plain',
   bought: 'plain',
   'casing, drawstring': 'trade',
   'casing, elastic': 'trade',
@@ -187,15 +185,15 @@ export const workbenchStations = {
   crosswise: 'trade',
   'dark on light': 'plain',
   'does not fit; {0} at least': 'plain', // {0} mm(answer.widthWanted)
-  'either way up': 'trade',
   faced: 'trade',
   'fewest sheets': 'plain',
   'fold-over casing, drawstring': 'trade',
   'fold-over casing, elastic': 'trade',
   'full width': 'plain',
+  landscape: 'plain',
+  'least cloth': 'trade',
   lengthwise: 'trade',
   'light on dark': 'plain',
-  lying: 'plain',
   man: 'plain',
   no: 'plain',
   none: 'plain',
@@ -204,10 +202,12 @@ export const workbenchStations = {
   'one patch, behind': 'trade',
   'one row': 'trade',
   overlocked: 'trade',
+  'overlocker too': 'plain',
   'plain machine': 'trade',
+  portrait: 'plain',
   'pyjama, tapered': 'trade',
+  'scaled too': 'plain',
   'separate casing': 'trade',
-  'serger too': 'trade',
   'sewn of the cloth': 'trade',
   'sewn on': 'trade',
   single: 'trade',
@@ -227,7 +227,7 @@ export const workbenchStations = {
   '{0} Nobody measured it on children: by adults’ proportions two in three lie within {1} of the estimate.': 'plain', // {0} definition, {1} mm(inferred.spread)
   '{0} One of the two is enough: {1}.': 'plain', // {0} definition, {1} either(LEG_KEYS.map(named))
   '{0} The hem {1}.': 'trade', // {0} definition, {1} hemEnds(draft)
-  '{0} With the waist at the navel two bodies in three like this one lie within {1} of {2}; nothing is drawn from that.':
+  '{0} With the waist at the navel two bodies in three like this one lie within {1} of {2}; the drawing doesn’t use it.':
     'plain', // {0} definition, {1} mm(expected.spread), {2} mm(expected.value)
   '{0} for the casing, both layers together.': 'trade', // {0} mm(casingHeight)
   '{0} more lie beyond the stitching, to be caught by it.': 'trade', // {0} mm(caught)
