@@ -137,6 +137,7 @@ export const workbenchStations = {
   'The back fork’s tip, cut off this far inside the crotch point and sewn on again: {0} is usual, {1} leaves the leg whole.':
     'trade', // {0} mm(50), {1} mm(0)
   'The border your printer can’t print.': 'plain',
+  'The checks stand here once the measurements are in.': 'plain',
   'The class …': 'plain',
   'The dotted line is what was worn. Against it:': 'plain',
   'The fields hold the middle values of {0} people: now correct what you can measure.': 'plain', // {0} number(start.people, 0)
