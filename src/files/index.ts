@@ -1,7 +1,8 @@
 export { CLASS_KINDS, type ClassKind } from './class/class-kinds';
-export { classWork, emptyTable, lookWork, readClass } from './class/lazy-class';
+export { classOf, classWork, emptyTable, loadMending, lookWork, readClass, readRecords } from './class/lazy-class';
 export type { MadeMember, Member } from './class/member';
 export type { ClassTable } from './class/read-class';
+export type { TableRecords } from './class/table';
 export { FILE_KINDS, type FileKind, type FileUse, SINGLE_FILES, type SingleFile } from './make/kinds';
 export { type FileJob, makeFiles } from './make/make-files';
 export type { PdfOptions } from './pen/options';

@@ -4,4 +4,4 @@ import type { SingleFile, TogetherFile } from '../make/kinds';
 export type ClassKind = SingleFile | TogetherFile;
 
 /** What a set holds where nothing else is asked for. */
-export const CLASS_KINDS: readonly ClassKind[] = ['pdf', 'fit', 'samples', 'nested'];
+export const CLASS_KINDS: readonly ClassKind[] = ['pdf', 'fit', 'handout', 'samples', 'nested'];

@@ -90,3 +90,9 @@ export const isMeasurement = (kind: ColumnKind): kind is MeasurementKey => measu
 
 /** What a column holds, as its head says it. */
 export const nameOf = (kind: ColumnKind): string => measurements.find((m) => m.key === kind)?.name.template ?? kind;
+
+/** Where the project file has what a column holds, for those that are no measurement of the body. */
+const OTHER_FIELDS: Readonly<Partial<Record<ColumnKind, string>>> = { length: 'leg.length', clothWidth: 'cloth.width' };
+
+/** Where the project file has what a column holds. */
+export const fieldOf = (kind: ColumnKind): string => OTHER_FIELDS[kind] ?? `body.${kind}`;

@@ -6,6 +6,7 @@ import type { LongWork, Progress } from '../work/long-work';
 import type { ClassOrder } from './make-class';
 import type { MadeMember, Member } from './member';
 import type { ClassTable } from './read-class';
+import type { TableRecords } from './table';
 
 // The reader of tables and the writers of a class are loaded when they are first asked for.
 
@@ -17,6 +18,29 @@ import type { ClassTable } from './read-class';
  */
 export const readClass = async (bytes: Uint8Array, project: Project): Promise<Result<ClassTable>> =>
   (await import('./read-class')).readClass(bytes, project);
+
+/**
+ * Reads the records of a table, to be mended before a class is read of them.
+ *
+ * @param bytes of a CSV file
+ */
+export const readRecords = async (bytes: Uint8Array): Promise<Result<TableRecords>> =>
+  (await import('./table')).readRecords(bytes);
+
+/** A class of a table's records; the rest as for {@link readClass}. */
+export const classOf = async (records: TableRecords, project: Project): Promise<Result<ClassTable>> =>
+  (await import('./read-class')).classOf(records, project);
+
+/** What mends a table on the screen, row by row and at once. */
+export const loadMending = async () => {
+  const [mend, look, table, columns] = await Promise.all([
+    import('./mend'),
+    import('./look-through'),
+    import('./table'),
+    import('./columns'),
+  ]);
+  return { ...mend, lookAtRow: look.lookAtRow, tableHead: table.tableHead, fieldOf: columns.fieldOf };
+};
 
 /** Every row of a class drafted and checked, as long work: a step for each row. */
 export const lookWork = async (table: ClassTable, units: Units): Promise<LongWork<readonly Member[]>> =>

@@ -1,7 +1,7 @@
 import type { Check, Verdict } from '../../check';
 import { amountUp, type Mm } from '../../length';
 import { checksOf, clothOf, type Draft, draft, notionsToBuy, type Project, sheetsOf } from '../../project';
-import { inside, type Problem, printPhrase, printProblem, type Result, said, say, words } from '../../words';
+import { inside, own, type Problem, printPhrase, printProblem, type Result, said, say, words } from '../../words';
 import { OTHER_CLOTHS } from '../content/cloth-rows';
 import { type ColumnKind, nameOf } from './columns';
 import type { ClassRow } from './read-class';
@@ -43,6 +43,8 @@ export interface Member {
   readonly figures: MemberFigures | undefined;
   /** Why somebody should look before cutting: wrong checks, measurements that look like slips, what kept it from being made. */
   readonly look: readonly string[];
+  /** Fields of the project file whose cells are missing, impossible or look like slips. */
+  readonly fields: readonly string[];
   /** The names of the checks that are doubtful. */
   readonly doubtful: readonly string[];
 }
@@ -56,7 +58,9 @@ export interface MadeMember extends Member {
 
 /** A refusal of the drafting, told of a row: by the column that its field came from, where there is one. */
 const rowProblem = (problem: Problem): Problem =>
-  problem.field.startsWith('body.') ? { ...problem, field: nameOf(problem.field.slice(5) as ColumnKind) } : problem;
+  problem.field.startsWith('body.')
+    ? { ...problem, place: say`${own(nameOf(problem.field.slice(5) as ColumnKind))}` }
+    : problem;
 
 /** A row's draft: of its own reading, or why there is none, each problem told of the row, whose number stands beside it. */
 export function rowDraft({ project }: ClassRow): Result<Draft> {
@@ -70,7 +74,8 @@ export function memberOf(row: ClassRow, drafted: Result<Draft>, units: Project['
   const { row: number, name } = row;
   if (!drafted.ok) {
     const look = drafted.problems.map((problem) => printProblem(problem, units));
-    return { row: number, name, figures: undefined, look, doubtful: [] };
+    const fields = [...new Set(drafted.problems.map(({ field }) => field))];
+    return { row: number, name, figures: undefined, look, fields, doubtful: [] };
   }
   const { body, measures, project } = drafted.value;
   const checks = checksOf(drafted.value);
@@ -88,6 +93,7 @@ export function memberOf(row: ClassRow, drafted: Result<Draft>, units: Project['
       hem: measures.hemGirthFinished,
     },
     look: [...of('wrong').map(told), ...body.remarks.map(({ phrase }) => printPhrase(phrase, units))],
+    fields: [...new Set(body.remarks.flatMap(({ keys }) => keys.map((key) => `body.${key}`)))],
     doubtful: of('doubtful').map(({ name: check }) => said(check)),
   };
 }

@@ -3,8 +3,17 @@ import { plainWords } from '../../length';
 import type { Project } from '../../project';
 import { inTurn, number, own, type Phrase, type Problem, type Result, say, UNSAID, words } from '../../words';
 import { cellText, legLengthCell, lengthCell, measurementCell, yesNoCell } from './cells';
-import { type ColumnKind, isMeasurement, nameOf } from './columns';
-import { readTable, type TableHead, type TableRow, type WrittenTable } from './table';
+import { type ColumnKind, fieldOf, isMeasurement, nameOf } from './columns';
+import {
+  readRecords,
+  type TableHead,
+  type TableRecords,
+  type TableRow,
+  tableHead,
+  tableRow,
+  type WrittenTable,
+  writtenTable,
+} from './table';
 
 /** One learner of a class: the project that is drafted for them, or all that is wrong with their row. */
 export interface ClassRow {
@@ -42,13 +51,17 @@ const MOST_SHOWN = 8;
  * @param project whose design is used for each row; its units count where the table names none
  */
 export function readClass(bytes: Uint8Array, project: Project): Result<ClassTable> {
+  const read = readRecords(bytes);
+  return read.ok ? classOf(read.value, project) : read;
+}
+
+/** A class of a table that was read before, and may have been mended since; the rest as for {@link readClass}. */
+export function classOf(records: TableRecords, project: Project): Result<ClassTable> {
   if (project.block.source === 'traced') {
     const phrase = say`blocks that were brought along fit one body only; choose drafted blocks, to draft a class.`;
     return { ok: false, problems: [{ field: 'block.source', value: 'traced', phrase }] };
   }
-  const read = readTable(bytes);
-  if (!read.ok) return read;
-  const table = read.value;
+  const table = writtenTable(records);
   const wrong = headProblems(table);
   if (wrong.length > 0) return { ok: false, problems: wrong };
   const bodies = table.rows.filter(({ cells }) => !cells.find((cell) => cell !== '')?.startsWith(NOTE));
@@ -114,13 +127,23 @@ function designOf(project: Project): { readonly design: Project; readonly leftOu
   };
 }
 
+/**
+ * One row of a table that was read before, as {@link classOf} would read it.
+ *
+ * @param at which record it is, counted from 0
+ */
+export function classRowAt(records: TableRecords, at: number, project: Project): ClassRow {
+  const heads = (records.records[records.headsAt] ?? []).map(tableHead);
+  return classRow(tableRow(records.records[at] ?? [], at), heads, designOf(project).design);
+}
+
 function classRow({ row, cells }: TableRow, heads: readonly TableHead[], design: Project): ClassRow {
   const named = heads.flatMap(({ column }, i) => (column?.kind === 'name' ? [cellText(cells[i] ?? '')] : []));
   const written = plainWords(named.filter((word) => word !== '').join(' '));
   const name = [...written.slice(0, 2 * LONGEST_NAME)].slice(0, LONGEST_NAME).join('') || words`Row ${number(row)}`;
   const problems: Problem[] = [];
-  const told = (head: string, value: unknown, phrase: Problem['phrase']) =>
-    problems.push({ field: head, value, phrase });
+  const told = (kind: ColumnKind, head: string, value: unknown, phrase: Problem['phrase']) =>
+    problems.push({ field: fieldOf(kind), place: say`${own(head)}`, value, phrase });
 
   // Some programs end every row with one more delimiter; no more than that is harmless.
   const tooMany = cells.length > heads.length + 1 || (cells[heads.length] ?? '') !== '';
@@ -144,27 +167,27 @@ function classRow({ row, cells }: TableRow, heads: readonly TableHead[], design:
       if (cell.ok) figures[kind] = cell.value;
       else {
         unreadable.add(kind);
-        told(head, text, cell.phrase);
+        told(kind, head, text, cell.phrase);
       }
     } else if (kind === 'nappy') {
       const cell = yesNoCell(text);
       if (cell.ok) nappy = cell.value;
-      else told(head, text, cell.phrase);
+      else told(kind, head, text, cell.phrase);
     } else if (kind === 'length') {
       const cell = legLengthCell(text, unit, design.units);
       if (cell.ok) project = { ...project, leg: { ...project.leg, length: cell.value } };
-      else told(head, text, cell.phrase);
+      else told(kind, head, text, cell.phrase);
     } else {
       const cell = lengthCell(text, unit, design.units);
       if (cell.ok) project = { ...project, cloth: { ...project.cloth, width: cell.value } };
-      else told(head, text, cell.phrase);
+      else told(kind, head, text, cell.phrase);
     }
   }
   const body: BodyInput = { label: name, ...figures, ...(nappy === undefined ? {} : { nappy }) };
   for (const { field, phrase } of bodyProblems(body)) {
     const kind = field.replace('body.', '') as ColumnKind;
     const at = heads.findIndex(({ column }) => column?.kind === kind);
-    if (!unreadable.has(kind)) told(heads[at]?.text ?? nameOf(kind), cells[at] || undefined, phrase);
+    if (!unreadable.has(kind)) told(kind, heads[at]?.text ?? nameOf(kind), cells[at] || undefined, phrase);
   }
   if (problems.length > 0) return { row, name, project: { ok: false, problems } };
   return { row, name, project: { ok: true, value: { ...project, body } } };

@@ -15,6 +15,16 @@ export interface TableHead {
   readonly column: Column | undefined;
 }
 
+/** A table as it was typed: every record of its file, also the titles, notes and empty lines between the bodies. */
+export interface TableRecords {
+  readonly records: readonly (readonly string[])[];
+  /** Which record names the columns, counted from 0. */
+  readonly headsAt: number;
+  readonly delimiter: string;
+  /** Whether the file says in its first line what parts its cells, as some spreadsheets want to be told. */
+  readonly namesDelimiter: boolean;
+}
+
 /** A table whose heads were found; what stands above them is passed over. */
 export interface WrittenTable {
   readonly heads: readonly TableHead[];
@@ -42,7 +52,7 @@ const LEAST_COLUMNS = 2;
  *
  * @param bytes of the file
  */
-export function readTable(bytes: Uint8Array): Result<WrittenTable> {
+export function readRecords(bytes: Uint8Array): Result<TableRecords> {
   if (bytes.length > LARGEST_TABLE)
     return refused(
       undefined,
@@ -74,16 +84,31 @@ export function readTable(bytes: Uint8Array): Result<WrittenTable> {
     const phrase = say`a quotation mark is opened in row ${number(row, 0)} and never closed, so all that follows is one cell.`;
     return { ok: false, problems: [{ field: 'table', place: say`row ${number(row, 0)}`, value: '"', phrase }] };
   }
-  const heads = (data[best.at] ?? []).map((head) => ({
-    text: plainWords(head.slice(0, LONGEST_SHOWN)),
-    column: columnOf(head),
-  }));
-  const rows = data
-    .map((cells, i) => ({ row: i + 1, cells: cells.map((cell) => cell.trim()) }))
-    .slice(best.at + 1)
-    .filter(({ cells }) => cells.some((cell) => cell !== ''));
-  return { ok: true, value: { heads, rows } };
+  const { at: headsAt, delimiter } = best;
+  return { ok: true, value: { records: data, headsAt, delimiter, namesDelimiter: named !== null } };
 }
+
+/** The heads and the bodies of a table; rows without a word are passed over. */
+export function writtenTable({ records, headsAt }: TableRecords): WrittenTable {
+  const heads = (records[headsAt] ?? []).map(tableHead);
+  const rows = records
+    .map((cells, i) => tableRow(cells, i))
+    .slice(headsAt + 1)
+    .filter(({ cells }) => cells.some((cell) => cell !== ''));
+  return { heads, rows };
+}
+
+/** What a cell says as a head. */
+export const tableHead = (text: string): TableHead => ({
+  text: plainWords(text.slice(0, LONGEST_SHOWN)),
+  column: columnOf(text),
+});
+
+/** One record as a row. */
+export const tableRow = (cells: readonly string[], at: number): TableRow => ({
+  row: at + 1,
+  cells: cells.map((cell) => cell.trim()),
+});
 
 const refused = (value: unknown, phrase: Phrase): Result<never> => ({
   ok: false,

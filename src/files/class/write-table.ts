@@ -13,13 +13,13 @@ const MARK = '\uFEFF';
 const FORMULA = /^[=+\-@＝＋－＠]/;
 
 /**
- * Rows as a CSV file (RFC 4180: commas, quotation marks, CR LF). Every cell is one line of plain words; one that a
+ * Rows as a CSV file (RFC 4180: commas or what the file was parted by before, quotation marks, CR LF). Every cell is one line of plain words; one that a
  * spreadsheet would take for a formula gets an apostrophe before it, by which it stays what it is.
  */
-export const csvFile = (rows: readonly (readonly string[])[]): string =>
+export const csvFile = (rows: readonly (readonly string[])[], delimiter = ','): string =>
   `${MARK}${Papa.unparse(
     rows.map((cells) => cells.map(harmlessCell)),
-    { newline: '\r\n' },
+    { newline: '\r\n', delimiter },
   )}\r\n`;
 
 function harmlessCell(text: string): string {

@@ -9,12 +9,16 @@ import { takeClass, useTaking } from '../take/taking';
 import { ClassProgress } from './ClassProgress';
 import { ClassRows } from './ClassRows';
 import { chooseTable, designIsReady, lookThroughTable, saveEmptyTable, useClass } from './class-table';
+import { keepClassTable } from './keep-class';
+import { addLearner } from './mend-table';
+import { useHeads } from './use-heads';
 
 /** What may lie in the set, in the words of a teacher; the summary always does. */
 const PARTS: readonly { readonly kind: ClassKind; readonly name: Phrase; readonly what: Phrase }[] = [
   { kind: 'pdf', name: say`Patterns`, what: say`each on the paper chosen here` },
   { kind: 'fit', name: say`Fit sheets`, what: say`a page each: body, finished garment, what to buy` },
   { kind: 'guide', name: say`Sewing guides`, what: say`steps with pictures, for each` },
+  { kind: 'handout', name: say`Handouts`, what: say`the working of each pattern, to read in class` },
   { kind: 'samples', name: say`Samples at a quarter`, what: say`all of them, several to a page` },
   { kind: 'nested', name: say`Bodies on one drawing`, what: say`up to twelve of like size on each` },
 ];
@@ -23,10 +27,14 @@ const PARTS: readonly { readonly kind: ClassKind; readonly name: Phrase; readonl
 export default function ClassDialog({ onClose }: { readonly onClose: () => void }) {
   const name = useBench((state) => state.project.name);
   const ready = useBench(designIsReady);
-  const { table, looked, problems, looking } = useClass();
+  const { table, looked, refused, looking } = useClass();
+  const heads = useHeads(table);
   const opener = useRef<HTMLInputElement>(null);
   // What was chosen on the table may have changed since the sheet was closed.
-  useEffect(lookThroughTable, []);
+  useEffect(() => {
+    void keepClassTable();
+    lookThroughTable();
+  }, []);
   return (
     <Dialog
       wide
@@ -46,6 +54,11 @@ export default function ClassDialog({ onClose }: { readonly onClose: () => void 
         <button type="button" className="button" onClick={() => void saveEmptyTable()}>
           {words`Save an empty table`}
         </button>
+        {!table && (
+          <button type="button" className="button" disabled={!ready} onClick={addLearner}>
+            {words`Type a table here`}
+          </button>
+        )}
         <FileInput
           opener={opener}
           label={words`Table of bodies`}
@@ -62,19 +75,25 @@ export default function ClassDialog({ onClose }: { readonly onClose: () => void 
         </p>
       )}
       {looking && <TakeProgress {...looking} name={words`How far the table is looked through`} onStop={looking.stop} />}
-      {problems.length > 0 && (
+      {refused && (
         <div className="class-problems" role="alert">
-          <p>{words`“${own(table?.name ?? '')}” can’t be used as it stands:`}</p>
+          <p>{words`“${own(refused.name)}” can’t be used as it stands:`}</p>
           <ul>
-            {problems.map((problem) => (
+            {refused.problems.map((problem) => (
               <li key={problem}>{problem}</li>
             ))}
           </ul>
+          {table && looked && <p>{words`The table before it, “${own(table.name)}”, is still here.`}</p>}
         </div>
       )}
-      {looked && table && (
+      {table && !looked && !looking && ready && (
+        <button type="button" className="button" onClick={() => lookThroughTable(true)}>
+          {words`Look through “${own(table.name)}”`}
+        </button>
+      )}
+      {looked && table && heads && (
         <>
-          <ClassRows fileName={table.name} looked={looked} />
+          <ClassRows table={table} heads={heads} looked={looked} />
           <ClassSet />
         </>
       )}
@@ -112,7 +131,7 @@ function ClassSet() {
           type="button"
           className="button button-main"
           disabled={busy || count === 0}
-          onClick={() => table && project && takeClass(table.bytes, project, kinds)}
+          onClick={() => table && project && takeClass(table.records, project, kinds)}
         >
           <span className="take-name">{words`Make the set, ZIP`}</span>
           <span className="take-what">

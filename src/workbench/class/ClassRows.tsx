@@ -1,29 +1,31 @@
-import { useState } from 'react';
-import type { Member } from '../../files';
-import { formatLength } from '../../length';
+import { type KeyboardEvent, useState } from 'react';
 import { inRow, number, own, type Phrase, say, words } from '../../words';
 import { Switch } from '../fields/Switch';
-import { Verdict } from '../finished/Verdict';
-import { useBench } from '../store/bench';
-import type { LookedThrough } from '../take/files-worker';
+import type { ClassFile } from './class-file';
+import { type ClassState, useClass } from './class-table';
+import { type Head, MemberRow } from './MemberRow';
+import { addLearner, redoTable, saveTable, undoTable } from './mend-table';
 
 interface ClassRowsProps {
-  readonly fileName: string;
-  readonly looked: LookedThrough;
+  readonly table: ClassFile;
+  readonly heads: readonly Head[];
+  readonly looked: NonNullable<ClassState['looked']>;
 }
 
 /** Shorter tables are seen at a glance. */
 const FEW = 8;
 
 /** The rows of a table with their verdicts, before anything is made of them. */
-export function ClassRows({ fileName, looked: { members, unused, leftOut } }: ClassRowsProps) {
+export function ClassRows({ table, heads, looked: { members, unused, leftOut } }: ClassRowsProps) {
   const look = members.filter((member) => member.look.length > 0);
   const made = members.filter(({ figures }) => figures).length;
-  const [only, setOnly] = useState<'all' | 'look'>('all');
-  const shown = only === 'look' ? look : members;
+  // Those who were to look at stay there when their cells are mended: nobody loses the row that is being typed in.
+  const [only, setOnly] = useState<ReadonlySet<number>>();
+  const shown = only ? members.filter((member) => only.has(member.row) || member.look.length > 0) : members;
   return (
-    <div className="class-table">
-      <h3 className="sheet-name">{fileName}</h3>
+    // biome-ignore lint/a11y/noStaticElementInteractions: the keys that undo, for what is typed in here
+    <div className="class-table" onKeyDown={undoByKey}>
+      <h3 className="sheet-name">{table.name}</h3>
       <p role="status">{words`${counted(members.length)}: ${drawn(made, members.length)}; ${wanting(look.length)}`}</p>
       {unused.length > 0 && (
         <p className="field-help">{words`Columns not used: ${inRow(unused.map((one) => say`${own(one)}`))}.`}</p>
@@ -31,7 +33,7 @@ export function ClassRows({ fileName, looked: { members, unused, leftOut } }: Cl
       {leftOut.length > 0 && (
         <p className="field-help">{words`Left out, because it belongs to one body: ${inRow(leftOut.map((one) => say`${own(one)}`))}.`}</p>
       )}
-      {members.length > FEW && look.length > 0 && look.length < members.length && (
+      {members.length > FEW && (only || (look.length > 0 && look.length < members.length)) && (
         <Switch
           label={words`Which rows are shown`}
           quiet
@@ -39,8 +41,8 @@ export function ClassRows({ fileName, looked: { members, unused, leftOut } }: Cl
             { key: 'all', name: say`all rows` },
             { key: 'look', name: say`those to look at` },
           ]}
-          chosen={only}
-          onPick={(key) => setOnly(key === 'look' ? 'look' : 'all')}
+          chosen={only ? 'look' : 'all'}
+          onPick={(key) => setOnly(key === 'look' ? new Set(look.map(({ row }) => row)) : undefined)}
         />
       )}
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys */}
@@ -62,13 +64,56 @@ export function ClassRows({ fileName, looked: { members, unused, leftOut } }: Cl
           </thead>
           <tbody>
             {shown.map((member) => (
-              <MemberRow key={member.row} member={member} />
+              <MemberRow
+                key={member.row}
+                member={member}
+                heads={heads}
+                cells={table.records.records[member.row - 1] ?? NO_CELLS}
+                first={table.first.records[member.row - 1]}
+              />
             ))}
           </tbody>
         </table>
       </section>
+      <TableActions />
     </div>
   );
+}
+
+const NO_CELLS: readonly string[] = [];
+
+/** What is done with the table as a whole. */
+function TableActions() {
+  const back = useClass((state) => state.history.past.length > 0);
+  const forward = useClass((state) => state.history.future.length > 0);
+  return (
+    <div className="sheet-actions">
+      {/* Used up, they keep the focus. */}
+      <button type="button" className="button" aria-disabled={!back} onClick={undoTable}>
+        <span aria-hidden="true">↶</span> {words`undo`}
+      </button>
+      <button type="button" className="button" aria-disabled={!forward} onClick={redoTable}>
+        <span aria-hidden="true">↷</span> {words`redo`}
+      </button>
+      <button type="button" className="button" onClick={addLearner}>
+        {words`Add a learner`}
+      </button>
+      <button type="button" className="button" onClick={saveTable}>
+        {words`Save the table, CSV`}
+      </button>
+    </div>
+  );
+}
+
+/** Undo and redo of the table; in a cell that is being typed into, of what is typed there. */
+function undoByKey(event: KeyboardEvent): void {
+  const key = event.key.toLowerCase();
+  if (!(event.ctrlKey || event.metaKey) || event.altKey || (key !== 'z' && key !== 'y')) return;
+  event.stopPropagation();
+  if (event.target instanceof HTMLInputElement && event.target.dataset.typing) return;
+  event.preventDefault();
+  if (key === 'y' || event.shiftKey) redoTable();
+  else undoTable();
 }
 
 const counted = (rows: number): Phrase => (rows === 1 ? say`1 row` : say`${number(rows, 0)} rows`);
@@ -79,33 +124,4 @@ const drawn = (made: number, rows: number): Phrase =>
 function wanting(look: number): Phrase {
   if (look === 0) return say`none to look at.`;
   return look === 1 ? say`1 to look at.` : say`${number(look, 0)} to look at.`;
-}
-
-function MemberRow({ member: { row, name, figures, look, doubtful } }: { readonly member: Member }) {
-  const units = useBench((state) => state.project.units);
-  const l = (value: number | undefined) => (value === undefined ? '' : formatLength(value, units));
-  const why = [
-    ...look,
-    ...(doubtful.length > 0 ? [words`Doubtful: ${inRow(doubtful.map((one) => say`${own(one)}`))}.`] : []),
-  ];
-  return (
-    <>
-      <tr className={why.length > 0 ? 'class-row class-row-told' : 'class-row'}>
-        <td>{row}</td>
-        <th scope="row">{name}</th>
-        <td className="class-spare">{l(figures?.body.waistGirth)}</td>
-        <td>{l(figures?.body.hipGirth)}</td>
-        <td className="class-spare">{l(figures?.body.insideLeg)}</td>
-        <td>
-          {figures ? <Verdict verdict={figures.verdict} /> : <span className="class-unmade">{words`not made`}</span>}
-        </td>
-      </tr>
-      {why.length > 0 && (
-        <tr className={look.length > 0 ? 'class-why class-look' : 'class-why'}>
-          <td />
-          <td colSpan={5}>{why.join(' ')}</td>
-        </tr>
-      )}
-    </>
-  );
 }

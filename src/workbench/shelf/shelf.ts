@@ -55,6 +55,9 @@ export interface Shelf {
   /** What was marked on photographs of blocks, as it was put there. */
   readonly marks: () => Promise<unknown>;
   readonly putMarks: (marks: unknown) => Promise<void>;
+  /** The table of a class that was filled in last, as it was put there. */
+  readonly classTable: () => Promise<unknown>;
+  readonly putClassTable: (table: unknown) => Promise<void>;
   /** Sets something aside that can't be read, whose place will be needed. */
   readonly setAside: (owner: string, what: string, raw: unknown) => Promise<void>;
   readonly asides: () => Promise<readonly Aside[]>;
@@ -96,6 +99,8 @@ export function openShelf(within: Within = openDatabase('legwork')): Shelf {
     removeBody: (id) => write((store) => store.delete(`body/${id}`)),
     marks: () => within('readonly', (store) => found<unknown>(store.get('marks'))),
     putMarks: (marks) => write((store) => store.put(marks, 'marks')),
+    classTable: () => within('readonly', (store) => found<unknown>(store.get('class'))),
+    putClassTable: (table) => write((store) => store.put(table, 'class')),
     setAside: async (owner, what, raw) => {
       await within('readwrite', (store) => setAside(store, owner, what, raw));
     },

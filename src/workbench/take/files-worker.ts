@@ -2,19 +2,22 @@ import {
   type ClassKind,
   type ClassTable,
   carriedOut,
+  classOf,
   classWork,
   type FileJob,
   type FileKind,
   type FinishedFile,
+  loadMending,
   lookWork,
   type Member,
   makeFiles,
   type Progress,
-  readClass,
+  readRecords,
+  type TableRecords,
   zipFiles,
 } from '../../files';
 import { draft, type Project, withFewestSheets } from '../../project';
-import { number, type Problem, Refusal, speakNamed, words } from '../../words';
+import { number, type Problem, Refusal, type Result, speakNamed, words } from '../../words';
 
 /** Files of one project, or of several. */
 export interface ProjectsOrder {
@@ -25,8 +28,8 @@ export interface ProjectsOrder {
 
 /** A class of a table: its set of files, or only a look through it where no kinds are named. */
 export interface ClassOrder {
-  /** The bytes of the CSV file. */
-  readonly table: Uint8Array;
+  /** The bytes of the CSV file, or its records where it was read before. */
+  readonly table: Uint8Array | TableRecords;
   readonly project: Project;
   readonly kinds: readonly ClassKind[] | undefined;
   /** What the set is called. */
@@ -43,6 +46,8 @@ export type FilesOrder = (ProjectsOrder | ClassOrder) & {
 
 /** A class as it was looked through. */
 export interface LookedThrough extends Pick<ClassTable, 'unused' | 'leftOut'> {
+  /** As they were read, with the columns that every body needs. */
+  readonly records: TableRecords;
   readonly members: readonly Member[];
 }
 
@@ -111,15 +116,26 @@ async function filled({ projects, kinds }: ProjectsOrder, { font, date }: Option
 /** This much of a ZIP is held before the browser is given it, which may put it away on the disk. */
 const HELD = 4_000_000;
 
+/** What was read, or the refusal that says why it could not be. */
+function wholeOf<T>(read: Result<T>): T {
+  if (read.ok) return read.value;
+  throw new Refusal(read.problems);
+}
+
+/** A look through a table: columns that every body needs and that are missing are there to be filled in. */
+async function lookedThrough(read: TableRecords, project: Project): Promise<LookedThrough> {
+  const { withNeededColumns } = await loadMending();
+  const records = withNeededColumns(read, project.units);
+  const table = wholeOf(await classOf(records, project));
+  const members = await carriedOut(await lookWork(table, project.units), onlooker);
+  return { records, members, unused: table.unused, leftOut: table.leftOut };
+}
+
 /** A look through a class, or its whole set. */
 async function classed({ table, project, kinds, name }: ClassOrder, { font, date }: Options): Promise<FilesAnswer> {
-  const read = await readClass(table, project);
-  if (!read.ok) throw new Refusal(read.problems);
-  const { unused, leftOut } = read.value;
-  if (!kinds) {
-    const members = await carriedOut(await lookWork(read.value, project.units), onlooker);
-    return { looked: { members, unused, leftOut } };
-  }
+  const records = 'records' in table ? table : wholeOf(await readRecords(table));
+  if (!kinds) return { looked: await lookedThrough(records, project) };
+  const read = wholeOf(await classOf(records, project));
   const put: Blob[] = [];
   let held: Uint8Array<ArrayBuffer>[] = [];
   let size = 0;
@@ -133,7 +149,7 @@ async function classed({ table, project, kinds, name }: ClassOrder, { font, date
     size += bytes.length;
     if (size > HELD) putAway();
   };
-  await carriedOut(await classWork({ table: read.value, project, kinds }, { font, date }, write), onlooker);
+  await carriedOut(await classWork({ table: read, project, kinds }, { font, date }, write), onlooker);
   putAway();
   return { file: { name: `${name}.class.zip`, content: new Blob(put, { type: 'application/zip' }) } };
 }

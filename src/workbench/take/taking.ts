@@ -1,5 +1,12 @@
 import { create } from 'zustand';
-import { type ClassKind, type FileKind, type Progress, safeFileName, unlikeNames } from '../../files';
+import {
+  type ClassKind,
+  type FileKind,
+  type Progress,
+  safeFileName,
+  type TableRecords,
+  unlikeNames,
+} from '../../files';
 import type { Project } from '../../project';
 import { useBench } from '../store/bench';
 import type { ClassOrder, ProjectsOrder } from './files-worker';
@@ -32,7 +39,7 @@ export function take(kind: FileKind, more: ProjectsOrder['projects'] = []): void
 }
 
 /** Starts to make a class's set; one file is made at a time. */
-export function takeClass(table: Uint8Array, project: Project, kinds: readonly ClassKind[]): void {
+export function takeClass(table: TableRecords, project: Project, kinds: readonly ClassKind[]): void {
   start('class', { table, project, kinds, name: safeFileName(project.name) });
 }
 
