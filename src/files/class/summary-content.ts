@@ -37,7 +37,7 @@ export interface SummaryContent {
 /** Stands before who needs a look. */
 export const LOOK_SIGN = '▲';
 /** More names than these are not read in a list; the table has them all. */
-const MOST_NAMED = 24;
+const MOST_NAMED = 80;
 
 /**
  * The summary of a class for its teacher: a line for each learner, who needs a look, and what to buy for all together.

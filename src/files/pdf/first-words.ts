@@ -66,6 +66,7 @@ export function firstWords(
         title: words`Checks`,
         sentences: [
           ...correctionRemarks(paper).map((remark) => printPhrase(say`Doubtful – printer: ${remark}`, units)),
+          ...draft.body.remarks.map(({ phrase }) => printPhrase(say`Look at this before cutting: ${phrase}`, units)),
           ...checkSentences(checks, units),
         ],
       },

@@ -14,7 +14,7 @@ import { isLeg, pieceName } from '../../edges';
 import type { Mm, Units } from '../../length';
 import { type Box, boxesMeet, boxGrown, curveMap, point } from '../../plane';
 import type { Draft } from '../../project';
-import { PAPER_SIZES } from '../../sheets';
+import { PAPER_SIZES, paperName, paperSize } from '../../sheets';
 import { mm, number, own, printPhrase, Refusal, say, words } from '../../words';
 import { drawPaths } from '../pen/draw-paths';
 import type { PdfOptions } from '../pen/options';
@@ -69,10 +69,10 @@ export function* samplesWork(drafts: readonly [Draft, ...Draft[]], options: PdfO
   const { correctX, correctY } = project.paper;
   const scale = { x: SAMPLE_SCALE * correctX, y: SAMPLE_SCALE * correctY };
   const samples = drafts.flatMap((one) => samplesOf(one, scale));
-  const { page, packed } = laidPages(samples, project.paper.sheet, project.units);
+  const { page, packed } = laidPages(samples, project.paper, project.units);
   const pages = [...new Set(packed.map((place) => place.page))];
   const title = words`${own(project.name)}: samples at a quarter`;
-  const sheets = say`${number(pages.length)} pages ${own(page.name)}`;
+  const sheets = say`${number(pages.length)} pages ${paperName(page.name)}`;
   const pen = startPdf(page.width, page.height, options.font, {
     title,
     subject:
@@ -141,24 +141,22 @@ interface NamedPage extends Parcel {
 }
 
 /**
- * The pages: upright or lying, as takes fewest; A3 or Tabloid, or the project's own paper where that is larger, or the
- * next size that holds the largest piece.
+ * The pages: upright or lying, as takes fewest; of the paper that was chosen or, where that is a roll or does not hold the
+ * largest piece, of A3 or Tabloid, or of the next size that does.
  */
 function laidPages(
   samples: readonly Sample[],
-  sheet: string,
+  { sheet, ownWidth, ownHeight }: Draft['project']['paper'],
   units: Units,
 ): { readonly page: NamedPage; readonly packed: readonly (Packed & { readonly sample: Sample })[] } {
   const family = units === 'inch' ? /^(Tabloid|ANSI)/ : /^A[0-3]$/;
   const usual = PAPER_SIZES.filter(({ name }) => family.test(name)).sort((a, b) => a.height - b.height);
-  const own = PAPER_SIZES.filter(
-    ({ name, roll, height }) => name === sheet && !roll && height > (usual[0]?.height ?? 0),
-  );
+  const chosen = paperSize(sheet, { width: ownWidth, height: ownHeight });
   // In the order of the bodies; or the longest first, which often takes fewer pages.
   const given = samples.map((_, i) => i);
   const longest = ({ parcel }: Sample) => Math.max(parcel.width, parcel.height);
   const orders = [given, [...given].sort((a, b) => longest(samples[b] as Sample) - longest(samples[a] as Sample))];
-  for (const { name, width, height } of [...own, ...usual]) {
+  for (const { name, width, height } of [...(chosen.roll ? [] : [chosen]), ...usual]) {
     const ways = [
       { name, width, height },
       { name, width: height, height: width },

@@ -39,6 +39,7 @@ export const filesPdf = {
   'Lay the sheets out as on the map. Where a sheet has a neighbour on its left or above it, cut off its white margin along the thin line on that side.':
     'plain',
   'Legwork · lounge pant, each leg one piece · {0} · {1}': 'ours: the name', // {0} own(dated(date)), {1} own(fileName)
+  'Look at this before cutting: {0}': 'plain', // {0} phrase
   'Lounge pant for {0}, one large sheet': 'plain', // {0} own(project.body.label)
   'Lounge pant for {0}, to be projected at true size': 'plain', // {0} own(project.body.label)
   'Lounge pant for {0}, {1} sheets {2}': 'plain', // {0} own(project.body.label), {1} number(plan.sheets.length), {2} paperName(plan.paper.name)
@@ -63,7 +64,7 @@ export const filesPdf = {
   'the piece': 'plain',
   '{0} bodies, a quarter of true size, {1}': 'plain', // {0} number(drafts.length), {1} sheets
   '{0} of cloth': 'trade', // {0} mm(BAR)
-  '{0} pages {1}': 'plain', // {0} number(pages.length), {1} own(page.name)
+  '{0} pages {1}': 'plain', // {0} number(pages.length), {1} paperName(page.name)
   '{0} sheets': 'plain', // {0} number(count)
   '{0} would be {1} long; a PDF page can be {2} at most: take the joined sheets instead': 'standard: PDF, ISO 32000', // {0} what, {1} mm(longest), {2} mm(LARGEST_PAGE)
   '{0} {1} (by area no fewer than {2})': 'plain', // {0} count === 1 ? say`1 sheet` : say`${number(count)} sheets`, {1} paperName(plan.paper.name), {2} number(plan.lowerBound)

@@ -28,7 +28,10 @@ export const MemberRow = memo(function MemberRow({ member, heads, cells, first }
   const [open, setOpen] = useState(false);
   const [touched, setTouched] = useState<ReadonlySet<number>>(NONE);
   const l = (value: number | undefined) => (value === undefined ? '' : formatLength(value, units));
-  const why = [...look, ...(doubtful.length > 0 ? [words`Doubtful: ${inRow(doubtful.map((one) => say`${own(one)}`))}.`] : [])];
+  const why = [
+    ...look,
+    ...(doubtful.length > 0 ? [words`Doubtful: ${inRow(doubtful.map((one) => say`${own(one)}`))}.`] : []),
+  ];
   const was = (i: number) => (first?.[i] ?? '').trim();
   const now = (i: number) => (cells[i] ?? '').trim();
   const wanting = heads.flatMap(({ field }, i) => (field !== undefined && fields.includes(field) ? [i] : []));

@@ -227,7 +227,9 @@ test('a class can be stopped between two learners, and hands on nothing after th
 
 describe('handouts at a quarter', () => {
   test('are true to a quarter, with all pieces, nothing outside the page', async () => {
-    const one = draftOf(projectWith({ waist: { finish: 'separateCasing' }, hem: { finish: 'contrastBand' } }));
+    const one = draftOf(
+      projectWith({ waist: { finish: 'separateCasing' }, hem: { finish: 'contrastBand' }, paper: { sheet: 'A3' } }),
+    );
     const pdf = openPdf(await carriedOut(samplesWork([one], options)));
     try {
       expect(pdf.pages).toBe(1);
@@ -242,6 +244,23 @@ describe('handouts at a quarter', () => {
     } finally {
       pdf.close();
     }
+  });
+
+  test('lie on the paper that was chosen, and on a larger one where a piece would not fit', async () => {
+    const sides = async (sheet: string, length: Draft['project']['leg']['length']) => {
+      const one = draftOf(projectWith({ leg: { length }, paper: { sheet } }));
+      const pdf = openPdf(await carriedOut(samplesWork([one], options)));
+      try {
+        const [, a, b] = /Page size:\s+([\d.]+) x ([\d.]+) pts/.exec(pdf.info()) ?? [];
+        return [a, b].map((pt) => Math.round((Number(pt) * 25.4) / 72)).toSorted((x, y) => x - y);
+      } finally {
+        pdf.close();
+      }
+    };
+    expect(await sides('A4', 'short')).toEqual([210, 297]);
+    expect(await sides('Letter', 'short')).toEqual([216, 279]);
+    expect(await sides('A4', { inseam: 1000 })).toEqual([297, 420]);
+    expect(await sides('Roll 24 in', 'short')).toEqual([297, 420]);
   });
 
   test('measure a quarter of the piece, on the page as it is printed', async () => {
