@@ -47,8 +47,10 @@ test('a class: an empty table, a look through the rows with the bad one named, t
   expect(download.suggestedFilename()).toMatch(/\.class\.zip$/);
   expect(Object.keys(unzipSync(await readFile(await download.path()))).sort()).toEqual([
     'Learner-1/Learner-1.fit.pdf',
+    'Learner-1/Learner-1.handout.txt',
     'Learner-1/Learner-1.legwork.json',
     'Learner-2/Learner-2.fit.pdf',
+    'Learner-2/Learner-2.handout.txt',
     'Learner-2/Learner-2.legwork.json',
     'samples.pdf',
     'summary.csv',
@@ -106,5 +108,52 @@ test('a table that is carried over the page is shown where it would go, and open
   await page.getByText('2 rows: all can be drafted; none to look at.').waitFor();
   expect(await page.locator('.carried').count()).toBe(0);
   expect(app.complaints).toEqual([]);
+  await app.close();
+});
+
+test('a class’s table is filled in on the screen: typed, pasted, undone, kept over a reload, saved', async () => {
+  const app = await openApp(browser);
+  const { page } = app;
+  await openSheet(page);
+  const lines = [...rows(20), 'Ben;74;1o2;27;76', 'Cy;;102;27;76', 'Di;;102;27;76'];
+  await page.getByLabel('Table of bodies').setInputFiles(table('evening.csv', lines));
+  await page.getByText('23 rows: 20 can be drafted, 3 can’t; 3 need a look.').waitFor({ timeout: 60_000 });
+  await page.getByRole('radio', { name: 'those to look at' }).check();
+  const cells = (name: string) => page.getByRole('group', { name: `Cells of ${name}` }).getByRole('textbox');
+  await cells('Ben').fill('102');
+  await cells('Ben').press('Enter');
+  await page.getByText('21 can be drafted, 2 can’t; 2 need a look.').waitFor();
+  // On to the next that wants something; what was mended stays in sight.
+  await expect.poll(() => cells('Cy').evaluate((cell) => cell === document.activeElement)).toBe(true);
+  await page.getByRole('button', { name: 'Put back Hip (cm)' }).waitFor();
+  await cells('Cy').evaluate((cell) => {
+    const clipboardData = new DataTransfer();
+    clipboardData.setData('text/plain', '75\n76\n');
+    cell.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }));
+  });
+  await page.getByText('23 rows: all can be drafted; nobody needs a look.').waitFor();
+  expect(await cells('Di').inputValue()).toBe('76');
+  await page.keyboard.press('Control+z');
+  await page.getByText('21 can be drafted, 2 can’t; 2 need a look.').waitFor();
+  await page.getByRole('button', { name: 'redo', exact: true }).click();
+  await page.getByText('23 rows: all can be drafted; nobody needs a look.').waitFor();
+
+  // A wrong file takes nothing away, and neither does a reload.
+  await page.getByLabel('Table of bodies').setInputFiles(table('none.csv', []));
+  await page.getByText('The table before it, “evening.csv”, is still here.').waitFor();
+  await page.reload();
+  await openSheet(page);
+  await page.getByText('23 rows: all can be drafted; nobody needs a look.').waitFor({ timeout: 60_000 });
+  await page.getByRole('button', { name: 'Put back Hip (cm)' }).waitFor();
+  const saved = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save the table, CSV' }).click();
+  const text = await readFile(await (await saved).path(), 'utf8');
+  expect(text).toContain('Ben;74;102;27;76\r\nCy;75;102;27;76\r\nDi;76;102;27;76\r\n');
+  // A readable one that is not meant is undone like a cell.
+  await page.getByLabel('Table of bodies').setInputFiles(table('other.csv', rows(2)));
+  await page.getByText('2 rows: all can be drafted; nobody needs a look.').waitFor();
+  await page.getByRole('button', { name: 'undo', exact: true }).last().click();
+  await page.getByRole('heading', { name: 'evening.csv' }).waitFor();
+  expect([app.complaints, app.strangers]).toEqual([[], []]);
   await app.close();
 });

@@ -39,7 +39,8 @@ export const loadMending = async () => {
     import('./table'),
     import('./columns'),
   ]);
-  return { ...mend, lookAtRow: look.lookAtRow, tableHead: table.tableHead, fieldOf: columns.fieldOf };
+  const { fieldOf, isMeasurement } = columns;
+  return { ...mend, lookAtRow: look.lookAtRow, tableHead: table.tableHead, fieldOf, isMeasurement };
 };
 
 /** Every row of a class drafted and checked, as long work: a step for each row. */

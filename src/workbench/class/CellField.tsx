@@ -13,10 +13,12 @@ export interface CellFieldProps {
   readonly first: string;
   /** Whether it is missing, impossible or looks like a slip. */
   readonly wanting: boolean;
+  /** Whether a figure is typed there: a phone then shows its figures. */
+  readonly figure: boolean;
 }
 
 /** A cell of the table to type into: the row is judged when it is left, or at Enter, which goes on to the next that wants something. */
-export function CellField({ at, cell, head, text, first, wanting }: CellFieldProps) {
+export function CellField({ at, cell, head, text, first, wanting, figure }: CellFieldProps) {
   const [typed, setTyped] = useState<string>();
   const shown = typed ?? text;
   const commit = () => {
@@ -43,6 +45,7 @@ export function CellField({ at, cell, head, text, first, wanting }: CellFieldPro
           data-typing={typed !== undefined || undefined}
           aria-invalid={wanting}
           autoComplete="off"
+          inputMode={figure ? 'decimal' : 'text'}
           onChange={({ currentTarget }) => setTyped(currentTarget.value)}
           onFocus={({ currentTarget }) => currentTarget.select()}
           onBlur={commit}

@@ -90,10 +90,10 @@ function TableActions() {
     <div className="sheet-actions">
       {/* Used up, they keep the focus. */}
       <button type="button" className="button" aria-disabled={!back} onClick={undoTable}>
-        <span aria-hidden="true">↶</span> {words`undo`}
+        {words`undo`}
       </button>
       <button type="button" className="button" aria-disabled={!forward} onClick={redoTable}>
-        <span aria-hidden="true">↷</span> {words`redo`}
+        {words`redo`}
       </button>
       <button type="button" className="button" onClick={addLearner}>
         {words`Add a learner`}

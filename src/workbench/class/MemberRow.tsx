@@ -11,6 +11,8 @@ export interface Head {
   readonly text: string;
   /** Where the project file has what it holds; undefined where nothing is made of it. */
   readonly field: string | undefined;
+  /** Whether that is a figure. */
+  readonly figure: boolean;
 }
 
 export interface MemberRowProps {
@@ -87,6 +89,7 @@ export const MemberRow = memo(function MemberRow({ member, heads, cells, first }
                     text={now(i)}
                     first={was(i)}
                     wanting={wanting.includes(i)}
+                    figure={heads[i]?.figure ?? true}
                   />
                 ))}
               </fieldset>

@@ -15,7 +15,8 @@ export function useHeads(table: ClassFile | undefined): readonly Head[] | undefi
       mending &&
       heads?.map((head) => {
         const { text, column } = mending.tableHead(head);
-        return { text, field: column && mending.fieldOf(column.kind) };
+        const figure = column !== undefined && mending.isMeasurement(column.kind);
+        return { text, figure, field: column && mending.fieldOf(column.kind) };
       }),
     [mending, heads],
   );
