@@ -1,3 +1,4 @@
+export { allowanceStepsOf } from './allowance-steps';
 export { valueAt, withValue } from './at-path';
 export { checksOf } from './checks';
 export { clothOf, clothWidthsOf } from './cloth';
@@ -26,5 +27,6 @@ export { garmentOf, pictureOf, sewingOf } from './sewing';
 export { sheetsOf, withFewestSheets } from './sheets';
 export { notionsToBuy, shoppingOf } from './shopping';
 export { STATION_NAMES, STATIONS, type Station } from './stations';
+export { tapingStepsOf } from './taping-steps';
 export type * from './types';
 export { workingOf } from './working';

@@ -13,6 +13,10 @@ export const project = {
   'Cord length': 'trade',
   'Cord width': 'trade',
   'Crotch allowance': 'trade',
+  'Cut off the white margin of {0} on its left, lay it on the thin line of {1} so that half-diamonds of one number make a whole one, and tape.':
+    'plain', // {0} label, {1} beside
+  'Cut off the white margins of {0} and {1} where they meet, butt them so that half-diamonds of one number make a whole one, and tape.':
+    'trade', // {0} beside, {1} label
   'Ease at the waist': 'trade',
   'Ease in the crotch length': 'trade',
   Edges: 'plain',
@@ -35,6 +39,8 @@ export const project = {
   'It is {0} now.': 'plain', // {0} mm(now)
   'It takes a short seam on each leg, along the grain.': 'trade',
   'It was drawn by an earlier cut: every choice in it is kept, but the outline has changed.': 'plain',
+  'Join the row of {0} to the row of {1} in the same way: one sheet meets.': 'plain', // {0} own(below), {1} own(above)
+  'Join the row of {0} to the row of {1} in the same way: {2} sheets meet.': 'plain', // {0} own(first), {1} own(over), {2} number(joined.length, 0)
   'Knees that touch': 'trade: a fault that a fitting shows',
   'Lay it the way that takes least cloth': 'trade',
   'Left and right': 'plain',
@@ -64,6 +70,7 @@ export const project = {
   'Projected ground': 'plain',
   'Prominent abdomen': 'trade: a fault that a fitting shows',
   'Pull when sitting': 'trade: a fault that a fitting shows',
+  'Put down sheet {0}.': 'plain', // {0} label
   'Raise the waist': 'trade',
   'Repeat across': 'trade',
   'Repeat along': 'trade',
@@ -158,6 +165,8 @@ export const project = {
   'was written by a newer Legwork; this one reads up to version {0}.': 'ours: the name', // {0} number(VERSION, 0)
   'with this the lines of the leg cross or turn back': 'plain',
   'with this the lines of the {0} leg cross or turn back; less would do.': 'plain', // {0} SIDE_NAMES[side]
+  '{0}: nothing is added; the cloth is cut along this line.': 'trade', // {0} where
+  '{0}: the cut line runs {1} outside the stitching line.': 'trade', // {0} where, {1} mm(allowance)
   '{0}; leave it out.': 'plain', // {0} crossing
   '{0}; measure it again, or leave it empty.': 'plain', // {0} crossing
   '{0}; {1} would do.': 'plain', // {0} crossing, {1} limit

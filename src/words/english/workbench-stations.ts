@@ -89,7 +89,6 @@ export const workbenchStations = {
   'More measurements': 'trade',
   'More of the leg': 'plain',
   'More room to sit, and a looser look.': 'plain',
-  Next: 'plain',
   'Nothing is corrected yet: the drawing shows what was worn.': 'plain',
   'Nothing is tucked in: its edge is overlocked.': 'trade',
   'Nothing would save as much as {0}.': 'plain', // {0} mm(WORTH_SAVING)

@@ -10,8 +10,6 @@ export const workbenchTable = {
   'ISO 8559-1:2017, {0} (from memory)': 'standard: ISO 8559-1, measurements of the body', // {0} own(measurement.iso)
   'Leg width at the hem': 'trade',
   'Not your drawing yet.': 'plain',
-  Pause: 'plain',
-  Play: 'plain',
   'Play the join': 'ours: the join, where the two blocks meet',
   'Still to be measured: {0}.': 'plain', // {0} inRow(waiting)
   'Straighten: lean of centre back': 'trade',

@@ -42,6 +42,9 @@ const PICTURE_ROOM: Room = { left: RULER + 20, top: RULER + 16, right: 20, botto
 const PICTURE_NARROW_ROOM: Room = { ...NARROW_ROOM, left: RULER + 4, right: 4 };
 /** The join's player is taller than the tools; the gap at the hem is written between the two. */
 const ABOVE_PLAYER = 44;
+/** In show mode there are neither tools nor rulers, and large words. */
+const SHOW_ROOM: Room = { left: 32, top: 56, right: 32, bottom: 56 };
+const SHOW_BODY_ROOM: Room = { ...SHOW_ROOM, left: 320, top: 76 };
 const NARROW = 560;
 const LOW = 280;
 
@@ -81,9 +84,10 @@ export function Table() {
   const narrow = size.width < NARROW || size.height < LOW;
   const held = useTable((state) => state.held !== undefined);
   const player = useTable((state) => state.playerHeight);
-  const around = roomAt(station, narrow);
+  const showing = useManner((state) => state.showing);
+  const around = roomAt(station, narrow, showing);
   const tools = useTable((state) => state.toolsHeight);
-  const room = { ...around, bottom: joining ? player + ABOVE_PLAYER : around.bottom + tools - ONE_ROW };
+  const room = { ...around, bottom: joining ? player + ABOVE_PLAYER : around.bottom + (showing ? 0 : tools - ONE_ROW) };
   const lookedAt = useLookedAt(shown, { box, ...(running || !asked ? {} : { asked }) }, draft);
   const fitted = useView(lookedAt.name, lookedAt.box, size, room, held);
   const showAll = () => {
@@ -169,9 +173,10 @@ export function Table() {
   );
 }
 
-function roomAt(station: Station, narrow: boolean): Room {
+function roomAt(station: Station, narrow: boolean, showing: boolean): Room {
   if (station === 'sew') return narrow ? PICTURE_NARROW_ROOM : PICTURE_ROOM;
   if (narrow) return NARROW_ROOM;
+  if (showing) return station === 'body' ? SHOW_BODY_ROOM : SHOW_ROOM;
   if (station === 'blocks') return BLOCKS_ROOM;
   return station === 'body' ? BODY_ROOM : WIDE_ROOM;
 }

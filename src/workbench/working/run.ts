@@ -3,6 +3,7 @@ import type { WorkingStep } from '../../plane';
 import { STATIONS, type Station } from '../../project';
 import { useBench } from '../store/bench';
 import { stepOf, stepsInOrder } from '../store/working-at';
+import { stepsToGo } from './left-out';
 
 /** The teaching run: the steps of the working in the order of the work, one at a time. */
 export interface Run {
@@ -50,7 +51,7 @@ export const useRun = create<Run>()((set, get) => ({
   pinned: undefined,
   move(by) {
     const { draft, step, station } = useBench.getState();
-    const steps = stepsInOrder(draft);
+    const steps = stepsToGo(stepsInOrder(draft));
     const next = nextStep(steps, station, get().pinned ?? step, by);
     if (!next) return set({ playing: false });
     light(next);
