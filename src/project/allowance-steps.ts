@@ -1,7 +1,7 @@
 import { uprightPlaces } from '../drawing';
 import { edgeName, isAlong, isTurning, type Piece, pieceKey, pieceName } from '../edges';
 import { curveMap, type Edge, type Point, type WorkingStep } from '../plane';
-import { mm, type Phrase, say, UNSAID } from '../words';
+import { inside, mm, type Phrase, say, UNSAID } from '../words';
 import type { Draft } from './draft-types';
 import { remembered } from './remembered';
 
@@ -25,16 +25,16 @@ const pieceSteps = (piece: Piece, shift: Point): readonly WorkingStep[] =>
       return {
         id: `edges.allowance ${pieceKey(piece)} ${name}`,
         station: 'edges',
-        sentence: allowanceTold(say`${pieceName(piece)}, ${edgeName(name)}`, allowance),
+        sentence: allowanceTold(edgeName(name), pieceName(piece), allowance),
         formula: UNSAID,
         lines: lines.map((line) => shifted(line, shift)),
       };
     });
 
-const allowanceTold = (where: Phrase, allowance: number): Phrase =>
+const allowanceTold = (edge: Phrase, piece: Phrase, allowance: number): Phrase =>
   allowance > 0
-    ? say`${where}: the cut line runs ${mm(allowance)} outside the stitching line.`
-    : say`${where}: nothing is added; the cloth is cut along this line.`;
+    ? say`At the ${inside(edge)} of the ${inside(piece)} the cut line runs ${mm(allowance)} outside the stitching line.`
+    : say`At the ${inside(edge)} of the ${inside(piece)} nothing is added: the cloth is cut along this line.`;
 
 const shifted = ({ name, curves }: Edge, by: Point): Edge => ({
   name,

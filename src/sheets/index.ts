@@ -1,6 +1,14 @@
 export { type ControlLength, controlLengths } from './controls';
 export { MARK, markCorners } from './marks';
-export { LARGEST_PAGE, OWN_SIZE, PAPER_SIZES, type PaperSize, paperName, paperSize, SMALLEST_PAGE } from './paper-sizes';
+export {
+  LARGEST_PAGE,
+  OWN_SIZE,
+  PAPER_SIZES,
+  type PaperSize,
+  paperName,
+  paperSize,
+  SMALLEST_PAGE,
+} from './paper-sizes';
 export { correctionFor, correctionRemarks, type PrinterTest, printerTest } from './printer';
 export { REFERENCE, type ReferenceSheet, referenceSheet } from './reference';
 export type { Search } from './search';

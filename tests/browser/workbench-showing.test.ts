@@ -192,4 +192,74 @@ describe('show mode', () => {
     await page.locator('.path').waitFor();
     expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe('chalkboard');
   });
+
+  test('answers a clicker and a finger, leaves out what was unticked, and goes dark', async () => {
+    const page = await open('Leg', { reducedMotion: 'reduce' });
+    await button(page, /^Show/).click();
+    const sentence = page.locator('.show-sentence');
+    await page.keyboard.press('PageDown');
+    await sentence.filter({ hasText: 'side by side' }).waitFor();
+    await page.keyboard.press('s');
+    await page.getByRole('checkbox', { name: /is spread by/ }).uncheck();
+    await page.keyboard.press('Escape');
+    await button(page, 'Next').click();
+    await sentence
+      .filter({ hasText: 'waist opening' })
+      .or(sentence.filter({ hasNotText: 'side by side' }))
+      .waitFor();
+    expect(await sentence.textContent()).not.toContain('is spread by');
+    await page.keyboard.press('PageUp');
+    await sentence.filter({ hasText: 'side by side' }).waitFor();
+    // Dark until a key, which does nothing else.
+    await page.keyboard.press('b');
+    await page.locator('.show-dark').waitFor();
+    await page.keyboard.press('PageDown');
+    await page.locator('.show-dark').waitFor({ state: 'detached' });
+    expect(await sentence.textContent()).toContain('side by side');
+    await page.keyboard.press('j');
+    await page.getByRole('slider', { name: 'From the blocks to the leg' }).waitFor();
+    await page.keyboard.press('PageDown');
+    await expect
+      .poll(() => page.getByRole('slider', { name: 'From the blocks to the leg' }).inputValue())
+      .toMatch(/^[1-4]$/);
+    await page.keyboard.press('j');
+    // Paper has the taping, and after its last step comes the sewing.
+    await page.keyboard.press('7');
+    await page.keyboard.press('PageDown');
+    await sentence.filter({ hasText: 'Put down sheet' }).waitFor();
+    await button(page, 'Leave').click();
+    await page.locator('.path').waitFor();
+  });
+
+  test('reads from the last row: every word on the drawing and below it is 32 px high at 1280 × 720', async () => {
+    const page = await open('Leg', { reducedMotion: 'reduce', viewport: { width: 1280, height: 720 } });
+    await button(page, /^Show/).click();
+    await page.locator('.show').waitFor();
+    for (const key of ['1', '2', '3', '4', '6', '7', '8']) {
+      await page.keyboard.press(key);
+      await page.keyboard.press('PageDown');
+      await page.locator('.show-sentence').waitFor();
+      await expect.poll(() => page.evaluate(tooSmall), { message: `station ${key}` }).toEqual([]);
+    }
+    // A phone leads it, too: nothing is wider than it.
+    await page.setViewportSize({ width: 390, height: 844 });
+    await button(page, 'Next').click();
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+    await button(page, 'Leave').click();
+  });
 });
+
+/** Words that are seen in show mode and smaller than 32 px, with their size. */
+function tooSmall(): readonly string[] {
+  const seen = [...document.querySelectorAll<HTMLElement | SVGElement>('.show *, .table *')].filter(
+    (one) =>
+      [...one.childNodes].some((node) => node.nodeType === Node.TEXT_NODE && node.textContent?.trim()) &&
+      !one.closest('.unseen, desc') &&
+      one.getClientRects().length > 0,
+  );
+  return seen.flatMap((one) => {
+    const matrix = one instanceof SVGGraphicsElement ? one.getScreenCTM() : undefined;
+    const size = Number.parseFloat(getComputedStyle(one).fontSize) * (matrix ? Math.hypot(matrix.a, matrix.b) : 1);
+    return size < 31.9 ? [`${one.textContent}: ${size}`] : [];
+  });
+}

@@ -41,5 +41,9 @@ test('the run goes on from the open station, and does not leap back to the body 
   move(1);
   expect(at()).toBe('paper');
   move(-1);
-  expect([at(), useRun.getState().pinned]).toEqual(['cloth', stepsInOrder(useBench.getState().draft).at(-1)?.id]);
+  const ofCloth = stepsInOrder(useBench.getState().draft).filter(({ station }) => station === 'cloth');
+  expect([at(), useRun.getState().pinned]).toEqual(['cloth', ofCloth.at(-1)?.id]);
+  useBench.getState().goTo('sew');
+  move(-1);
+  expect(at()).toBe('paper');
 });

@@ -3,6 +3,8 @@ export const project = {
   'A wider cloth costs more by the length.': 'trade',
   'After wearing': 'trade: a fault that a fitting shows',
   Allowances: 'trade',
+  'At the {0} of the {1} nothing is added: the cloth is cut along this line.': 'trade', // {0} inside(edge), {1} inside(piece)
+  'At the {0} of the {1} the cut line runs {2} outside the stitching line.': 'trade', // {0} inside(edge), {1} inside(piece), {2} mm(allowance)
   Balance: 'trade',
   'Band height': 'trade',
   Blocks: 'trade',
@@ -165,8 +167,6 @@ export const project = {
   'was written by a newer Legwork; this one reads up to version {0}.': 'ours: the name', // {0} number(VERSION, 0)
   'with this the lines of the leg cross or turn back': 'plain',
   'with this the lines of the {0} leg cross or turn back; less would do.': 'plain', // {0} SIDE_NAMES[side]
-  '{0}: nothing is added; the cloth is cut along this line.': 'trade', // {0} where
-  '{0}: the cut line runs {1} outside the stitching line.': 'trade', // {0} where, {1} mm(allowance)
   '{0}; leave it out.': 'plain', // {0} crossing
   '{0}; measure it again, or leave it empty.': 'plain', // {0} crossing
   '{0}; {1} would do.': 'plain', // {0} crossing, {1} limit

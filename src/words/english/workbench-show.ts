@@ -1,6 +1,7 @@
 // Written by `npm run words`, save where each comes from.
 export const workbenchShow = {
   'B, full stop': 'plain',
+  'Checks:': 'plain',
   Dark: 'plain',
   Differences: 'plain',
   Esc: 'plain',

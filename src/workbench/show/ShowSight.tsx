@@ -10,7 +10,7 @@ const VERDICTS: readonly Word[] = ['wrong', 'doubtful', 'good'];
 /** How many checks came out how: in sight at every step. */
 export function ShowVerdicts() {
   const checks = useBench((state) => checksOf(state.draft));
-  return VERDICTS.map((verdict) => {
+  const told = VERDICTS.map((verdict) => {
     const count = checks.filter((check) => check.verdict === verdict).length;
     return (
       count > 0 && (
@@ -20,6 +20,11 @@ export function ShowVerdicts() {
       )
     );
   });
+  return (
+    <span className="show-verdicts">
+      <span>{words`Checks:`}</span> {told}
+    </span>
+  );
 }
 
 /** By how much the body on the table differs from each that was kept as a chalk line. */

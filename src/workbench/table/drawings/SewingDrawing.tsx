@@ -63,9 +63,9 @@ function Item({ item, units }: { readonly item: PictureItem; readonly units: Uni
   }
 }
 
-/** A picture's words grow with it, but never beyond a heading's size, nor below what can be read. */
+/** A picture's words grow with it, but never beyond a heading's size, nor below what can be read, from the last row in show mode. */
 const legible = (size: number): string =>
-  `clamp(calc(10px * var(--unzoomed)), ${size}px, calc(15px * var(--unzoomed)))`;
+  `clamp(calc(max(10px, var(--show-type, 0px)) * var(--unzoomed)), ${size}px, calc(15px * var(--unzoomed)))`;
 
 const ANCHORS = { left: 'start', middle: 'middle', right: 'end' } as const;
 const n = (value: number): string => String(Math.round(value * 100) / 100);
