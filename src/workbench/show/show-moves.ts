@@ -7,6 +7,7 @@ import { stepsInOrder } from '../store/working-at';
 import { JOIN_END, useTable } from '../table/table-state';
 import { stepsToGo } from '../working/left-out';
 import { useRun } from '../working/run';
+import { useSewingShown } from '../working/sewing-shown';
 import { useShow } from './show-state';
 
 export function leave(): void {
@@ -21,9 +22,7 @@ export function leave(): void {
 export function move(by: 1 | -1): void {
   if (moveJoin(by)) return;
   if (useBench.getState().station === 'sew') {
-    withSewing((run) => {
-      if (!run.moveSewing(by) && by < 0) useRun.getState().move(by);
-    });
+    withSewing((run) => moveSewing(run, by));
     return;
   }
   const { draft, step } = useBench.getState();
@@ -33,8 +32,18 @@ export function move(by: 1 | -1): void {
 }
 
 const SEWING = say`The sewing`;
-const withSewing = (work: (run: typeof import('../working/sewing-run')) => void): void =>
+type SewingRun = typeof import('../working/sewing-run');
+const withSewing = (work: (run: SewingRun) => void): void =>
   withLate(said(SEWING), () => import('../working/sewing-run'), work);
+
+/** From task to task of a step of the sewing, and on to the next step. */
+function moveSewing(run: SewingRun, by: 1 | -1): void {
+  const tasks = () => run.stepShown(useBench.getState().draft, useSewingShown.getState().shown).tasks.length;
+  const task = Math.min(useShow.getState().task, tasks() - 1) + by;
+  if (task >= 0 && task < tasks()) useShow.setState({ task });
+  else if (run.moveSewing(by)) useShow.setState({ task: by > 0 ? 0 : tasks() - 1 });
+  else if (by < 0) useRun.getState().move(by);
+}
 
 function goToSewing(): void {
   useRun.getState().end();

@@ -23,15 +23,20 @@ export function SewingDrawing({ draft }: DrawingProps) {
           <rect x={left} y={top} width={right - left} height={bottom - top} />
         </clipPath>
         <g clipPath={`url("#${clip}")`}>
-          {items.map((item, i) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: what is drawn has no name, and its order is all it has
-            <Item key={i} item={item} units={units} />
-          ))}
+          <Items items={items.filter(({ kind }) => kind !== 'word')} units={units} />
         </g>
+        {/* In large letters a word may be longer than its picture is wide. */}
+        <Items items={items.filter(({ kind }) => kind === 'word')} units={units} />
       </g>
     );
   });
 }
+
+const Items = ({ items, units }: { readonly items: readonly PictureItem[]; readonly units: Units }) =>
+  items.map((item, i) => (
+    // biome-ignore lint/suspicious/noArrayIndexKey: what is drawn has no name, and its order is all it has
+    <Item key={i} item={item} units={units} />
+  ));
 
 function Item({ item, units }: { readonly item: PictureItem; readonly units: Units }) {
   switch (item.kind) {
