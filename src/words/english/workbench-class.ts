@@ -17,7 +17,7 @@ export const workbenchClass = {
   Handouts: 'plain',
   'How far the table is looked through': 'plain',
   'Include, besides the summary': 'plain',
-  Learner: 'plain',
+  'Learner {0}': 'plain', // {0} number((looked?.members.length ?? 0) + 1, 0)
   'Look through “{0}”': 'plain', // {0} own(table.name)
   'Make the set, ZIP': 'standard: the ZIP format',
   Patterns: 'trade',

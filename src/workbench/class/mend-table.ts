@@ -1,5 +1,5 @@
 import { loadMending, type Member } from '../../files';
-import { said, say, words } from '../../words';
+import { number, said, say, words } from '../../words';
 import { sayAloud } from '../aloud/say-aloud';
 import { withLate } from '../faults/late';
 import { download } from '../save/download';
@@ -36,8 +36,8 @@ export function addLearner(): void {
     const { table, looked } = useClass.getState();
     const { units } = useBench.getState().project;
     const before = table ?? newFile(mending, units);
-    const name = words`Learner`;
-    const records = mending.withLearner(before.records, `${name} ${(looked?.members.length ?? 0) + 1}`);
+    const name = words`Learner ${number((looked?.members.length ?? 0) + 1, 0)}`;
+    const records = mending.withLearner(before.records, name);
     if (!table) {
       useClass.setState({ table: { ...before, records, first: records } });
       lookThroughTable(true);

@@ -1,6 +1,6 @@
 import { VERDICT_NAMES, type Verdict as Word } from '../../check';
 import { checksOf } from '../../project';
-import { number, own, said, words } from '../../words';
+import { number, own, words } from '../../words';
 import { useChalk } from '../chalk/chalk';
 import { Differences } from '../chalk/Differences';
 import { useBench } from '../store/bench';
@@ -15,7 +15,7 @@ export function ShowVerdicts() {
     return (
       count > 0 && (
         <span key={verdict} className="show-verdict" data-verdict={verdict}>
-          {`${words`${number(count, 0)}`} ${said(VERDICT_NAMES[verdict])}`}
+          {words`${number(count, 0)} ${VERDICT_NAMES[verdict]}`}
         </span>
       )
     );

@@ -1,6 +1,6 @@
 import { useTable } from '../table-state';
 import { wordShifts } from './places';
-import { seenSurroundings, seenWords } from './seen';
+import { seenSurroundings, seenWords, WORDS } from './seen';
 
 /** While a wheel turns, words wait: so long after the last turn they are placed anew, ms. */
 const SETTLED = 80;
@@ -57,7 +57,7 @@ const isText = (node: Node): boolean => node instanceof SVGTextElement;
 const scaleOf = (drawing: Element): string => (drawing as SVGElement).style.getPropertyValue('--unzoomed');
 
 function placeWords(drawing: Element, table: Element): void {
-  const all = [...drawing.querySelectorAll<SVGTextElement>('.word')];
+  const all = [...drawing.querySelectorAll<SVGTextElement>(WORDS)];
   for (const { style } of all) {
     style.removeProperty('translate');
     style.removeProperty('visibility');

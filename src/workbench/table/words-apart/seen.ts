@@ -7,6 +7,8 @@ const LINES =
   'path:is(.line, .tape, .figure, .folded-outline, .folded-over, .cloth-over, .chalk-line, .join-measure, .sheet-frame, .arrowhead, .fold-triangle)';
 /** The outline of a piece or of the cloth: a word inside belongs there. */
 const OUTLINES = '.line-cut, .line-joined, .folded-outline';
+/** Words of a drawing, and of a picture of the sewing, whose letters grow in show mode. */
+export const WORDS = '.word, .sewn-word';
 /** What lies over the drawing. */
 const OVER = '.handle-button, .handle-words, .tools, .player, .table-notes > *, .hint';
 /** Of the font size: how far letters reach above and below the line they stand on. @source the open font’s own tables */
@@ -26,7 +28,7 @@ export interface SeenWord extends StandingWord {
  * @param drawing whose words stand at their own places
  */
 export function seenWords(drawing: Element): readonly SeenWord[] {
-  const words = [...drawing.querySelectorAll<SVGTextElement>('.word')].flatMap((text) => {
+  const words = [...drawing.querySelectorAll<SVGTextElement>(WORDS)].flatMap((text) => {
     const matrix = text.getScreenCTM();
     const { x, width } = text.getBBox();
     if (!matrix || width === 0) return [];
