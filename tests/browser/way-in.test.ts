@@ -150,7 +150,7 @@ describe.each([WIDE, NARROW])('at %o', (viewport) => {
     await type('Waist', '38');
     await type('Hip', '41');
     await type('Body rise', '10 3/4');
-    await type('Trouser inseam', '30');
+    await type('Pants inseam', '30');
     await page.locator('.finished .measures').waitFor();
     await press(button(page, 'Edges'));
     await choose('Waist finish', 'fold-over casing, drawstring');
