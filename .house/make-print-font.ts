@@ -1,7 +1,8 @@
-// Writes public/fonts/legwork-print.ttf anew, after a change of its characters.
+// Writes the print fonts in public/fonts anew, after a change of their characters.
 import { writeFileSync } from 'node:fs';
-import { makePrintFont, printFontFile } from './print-font';
+import { makePrintFont, printFontFile, widePrintCharacters, widePrintFontFile } from './print-font';
 
-const font = await makePrintFont();
+const [font, wide] = [await makePrintFont(), await makePrintFont(widePrintCharacters)];
 writeFileSync(printFontFile, font);
-console.log(`The print font has ${font.length} bytes.`);
+writeFileSync(widePrintFontFile, wide);
+console.log(`The print font has ${font.length} bytes, the wide one ${wide.length}.`);

@@ -79,7 +79,7 @@ export const measurements: readonly Measurement[] = [
   {
     key: 'insideLeg',
     name: say`Inside leg`,
-    definition: say`Of the body: from the crotch to the floor, inside of the leg.`,
+    definition: say`On the body, from the crotch to the floor, inside of the leg.`,
     where: say`Stand without shoes, feet slightly apart, a book held up at the crotch; from its top edge to the floor.`,
     required: true,
     inPlace: 'trouserInseam',

@@ -1,4 +1,5 @@
 import { readFile } from 'node:fs/promises';
+import { printFontName } from '../drawing';
 import {
   CLASS_KINDS,
   type ClassKind,
@@ -46,7 +47,8 @@ export async function runClass(order: DraftOrder, around: Surroundings): Promise
         around,
         read.problems.map((problem) => `${order.table}: ${printProblem(problem, units)}`),
       );
-    const font = await readFile(new URL('../../public/fonts/legwork-print.ttf', import.meta.url));
+    const fontName = printFontName([...read.value.rows.map((row) => row.name), JSON.stringify(project)].join(' '));
+    const font = await readFile(new URL(`../../public/fonts/${fontName}`, import.meta.url));
     const writing = startWriting(placeOf(order, around));
     try {
       const write = writing.begin(`${name}.class.zip`);

@@ -1,7 +1,8 @@
 import { readFile } from 'node:fs/promises';
+import { printFontName, unprintedTold } from '../drawing';
 import { carriedOut, type FileJob, makeFiles, readBlocks, safeFileName } from '../files';
 import { checksOf, draft, type Project, withFewestSheets } from '../project';
-import { englishOf, number, own, printProblem, type Result, speakNamed, words } from '../words';
+import { englishOf, number, own, printProblem, type Result, said, speakNamed, words } from '../words';
 import { type DraftOrder, parseArguments } from './arguments';
 import { baseName, sameName } from './names';
 import { DONE, plainSpoken, refuse, refuseError, type Surroundings, tellNotes, WRONG } from './outcome';
@@ -34,7 +35,9 @@ export async function runDraft(given: readonly string[], surroundings: Surroundi
   const { jobs } = drafted;
   const units = jobs[0]?.draft.project.units ?? 'cm';
   try {
-    const font = await readFile(new URL('../../public/fonts/legwork-print.ttf', import.meta.url));
+    const names = jobs.flatMap(({ draft: { project } }) => namesOf(project));
+    for (const told of names.flatMap((name) => unprintedTold(name) ?? [])) around.complain(said(told));
+    const font = await readFile(new URL(`../../public/fonts/${printFontName(names.join(''))}`, import.meta.url));
     const making = makeFiles(jobs, order.files, { font, date: around.now() });
     const files = await carriedOut(making, { onProgress: around.progress, signal: around.signal });
     for (const path of writeFiles(placeOf(order, around), files)) around.say(path);
@@ -82,5 +85,8 @@ async function blocksFrom(path: string): Promise<Result<Pick<Project, 'block'>>>
   const read = text.ok ? await readBlocks(text.value) : text;
   return read.ok ? { ok: true, value: { block: { source: 'traced', ...read.value } } } : read;
 }
+
+/** What people wrote that is printed. */
+const namesOf = ({ name, body }: Project): readonly string[] => [...new Set([name, body.label])];
 
 const unitsOf = (opened: Result<Project>) => (opened.ok ? opened.value.units : 'cm');

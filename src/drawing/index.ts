@@ -4,6 +4,14 @@ export { INK, LINE_STYLES, type LineStyle, printedStyle, type StyleOf } from './
 export { placer, turnCosSin } from './placer';
 export { PIECE_GAP, pieceBounds, placedDrawings, uprightPlaces } from './places';
 export {
+  PRINTED,
+  PRINTED_SINGLY,
+  PRINTED_WIDE,
+  printedLetters,
+  printFontName,
+  unprintedTold,
+} from './print-letters';
+export {
   ASCENT,
   baseline,
   capitalsOfPt,

@@ -133,7 +133,7 @@ describe('a late part that does not come', () => {
     const { page } = app;
     await page.context().setOffline(true);
     await button(page, 'Working').click();
-    await told(page, 'Is the network away?').waitFor();
+    await told(page, 'Are you offline?').waitFor();
     await page.context().setOffline(false);
     await page.locator('.working').waitFor();
   });

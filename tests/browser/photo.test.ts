@@ -41,7 +41,7 @@ async function choosePhotograph(page: Page): Promise<void> {
   await button(page, /^Corner A/).waitFor();
 }
 
-/** Where a place of the board is on the screen, as it is first shown, or after so many presses of Nearer. */
+/** Where a place of the board is on the screen, as it is first shown, or after so many presses of Zoom in. */
 async function onScreen(page: Page, board: 'picture' | 'floor', nearer = 0): Promise<(p: Point) => Point> {
   const box = await page.locator('.photo-picture').boundingBox();
   if (!box) throw new Error('no picture');

@@ -51,7 +51,7 @@ describe('--class', () => {
     expect([code, said]).toEqual([0, [join(out(), 'evening.class.zip')]]);
     expect(complained).toEqual([
       'row 3 (Ben): Hip (cm): "1o2": isn’t a length; write a number such as 102.5 cm.',
-      'row 3 (Ben): Inside leg (cm): missing: Inside leg is needed: from the crotch to the floor, inside of the leg.',
+      'row 3 (Ben): Inside leg (cm): missing: Inside leg is needed: on the body, from the crotch to the floor, inside of the leg. Trouser inseam will do in its place.',
     ]);
     expect(readdirSync(out())).toEqual(['evening.class.zip']);
     expect(Object.keys(unzipSync(readFileSync(join(out(), 'evening.class.zip')))).sort()).toEqual([

@@ -193,7 +193,7 @@ describe('the document', () => {
 
   test('prints a sign for what the font does not have, and never fails on it', async () => {
     const pdf = openPdf(await pdfOf(draftWith({ name: 'Schlafanzug ½ 🩳 睡衣 \u0000 b' })));
-    expect(pdf.text()).toContain('Schlafanzug ½ □ □□');
+    expect(pdf.text()).toContain('Schlafanzug ½ ? ??');
     pdf.close();
   });
 });

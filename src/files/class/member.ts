@@ -1,7 +1,20 @@
 import type { Check, Verdict } from '../../check';
+import { unprintedTold } from '../../drawing';
 import { amountUp, type Mm } from '../../length';
 import { checksOf, clothOf, type Draft, draft, notionsToBuy, type Project, sheetsOf } from '../../project';
-import { inside, own, type Problem, printPhrase, printProblem, type Result, said, say, words } from '../../words';
+import {
+  inside,
+  isSaid,
+  own,
+  type Problem,
+  printPhrase,
+  printProblem,
+  type Result,
+  said,
+  say,
+  UNSAID,
+  words,
+} from '../../words';
 import { OTHER_CLOTHS } from '../content/cloth-rows';
 import { type ColumnKind, nameOf } from './columns';
 import type { ClassRow } from './read-class';
@@ -92,7 +105,12 @@ export function memberOf(row: ClassRow, drafted: Result<Draft>, units: Project['
       inseam: measures.inseamFront,
       hem: measures.hemGirthFinished,
     },
-    look: [...of('wrong').map(told), ...body.remarks.map(({ phrase }) => printPhrase(phrase, units))],
+    look: [
+      ...of('wrong').map(told),
+      ...[...body.remarks.map(({ phrase }) => phrase), unprintedTold(name) ?? UNSAID]
+        .filter(isSaid)
+        .map((phrase) => printPhrase(phrase, units)),
+    ],
     fields: [...new Set(body.remarks.flatMap(({ keys }) => keys.map((key) => `body.${key}`)))],
     doubtful: of('doubtful').map(({ name: check }) => said(check)),
   };

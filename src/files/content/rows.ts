@@ -167,7 +167,7 @@ export function cutRows(draft: Draft): readonly Row[] {
   const cloth = pieces.map((piece) => ({
     name: isLeg(piece) ? words`${pieceName(piece)}, of the cloth` : said(pieceName(piece)),
     value: piece.mirrored
-      ? words`${number(piece.cut)}, ${number(piece.cut / 2)} of them mirrored`
+      ? words`${number(piece.cut)} (${number(piece.cut / 2)} mirrored)`
       : words`${number(piece.cut)}`,
   }));
   const length = (name: Phrase, long: Mm | undefined, count: number): readonly Row[] =>

@@ -1,6 +1,6 @@
 import { jsPDF } from 'jspdf';
-import { type LineStyle, mmOfPt } from '../../drawing';
-import { type Mm, plainLetters, plainWords } from '../../length';
+import { type LineStyle, mmOfPt, printedLetters } from '../../drawing';
+import { type Mm, plainWords } from '../../length';
 import { type Box, type Curve, curveIsStraight, type Point } from '../../plane';
 import { type PdfLayer, pdfLayers } from './layers';
 
@@ -55,7 +55,7 @@ const DECIMALS = 3;
 /** How wide a rim is drawn round letters, of their size. */
 const RIM = 0.22;
 /** Stands for a character that the print font doesn't have. */
-const MISSING = '□';
+const MISSING = '?';
 
 /**
  * Starts a PDF with its first page.
@@ -85,8 +85,7 @@ export function startPdf(width: Mm, height: Mm, font: Uint8Array, facts: Documen
   doc.setLineJoin('round');
 
   const known = glyphTest(doc);
-  const printable = (text: string) =>
-    [...plainLetters(text).replace(/\s/g, ' ')].map((c) => (known(c) ? c : MISSING)).join('');
+  const printable = (text: string) => [...printedLetters(text)].map((c) => (known(c) ? c : MISSING)).join('');
   // Words are measured again and again while their place is sought.
   const widths = new Map<string, Mm>();
   const widthOf = (text: string, pt: number) => {

@@ -45,8 +45,8 @@ export const body = {
   'Middle values of {0} women {1}.': 'plain', // {0} number(people), {1} whose
   'No tape: under eighteen, the estimates come from measured children.': 'plain',
   'Nobody under two years was measured for the estimates: measure what can be measured.': 'plain',
-  'Of the body: from the crotch to the floor, inside of the leg.': 'trade',
   'Of trousers that fit: from the crotch seam to the hem, along the inside of the leg.': 'trade',
+  'On the body, from the crotch to the floor, inside of the leg.': 'trade',
   'Outside leg': 'trade: a measurement of the body',
   'Over both ankle bones.': 'plain',
   'Over the middle of the kneecap, the knee a little bent.': 'plain',

@@ -54,6 +54,7 @@ export const filesContent = {
   'turned {0}, {1}': 'trade', // {0} mm(hem.depth), {1} under
   'washed before cutting': 'trade',
   woven: 'trade',
+  '{0} ({1} mirrored)': 'plain', // {0} number(piece.cut), {1} number(piece.cut / 2)
   '{0} by {1}': 'plain', // {0} inside(fieldName(`sides.${side}.${key}`)), {1} mm(more)
   '{0} cord': 'trade', // {0} mm(waist.cordWidth)
   '{0} cord, hems': 'trade', // {0} mm(hem.cordWidth)
@@ -66,5 +67,4 @@ export const filesContent = {
   '{0} years': 'plain', // {0} number(value, 1)
   '{0}, of the cloth': 'trade', // {0} pieceName(piece)
   '{0}, stretches {1} %': 'plain', // {0} kind, {1} number(cloth.stretch * 100, 0)
-  '{0}, {1} of them mirrored': 'trade', // {0} number(piece.cut), {1} number(piece.cut / 2)
 } as const;

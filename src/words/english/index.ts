@@ -4,6 +4,7 @@ import { body } from './body';
 import { check } from './check';
 import { cloth } from './cloth';
 import { command } from './command';
+import { drawing } from './drawing';
 import { edges } from './edges';
 import { filesClass } from './files-class';
 import { filesContent } from './files-content';
@@ -54,6 +55,7 @@ export const english = {
   ...check,
   ...cloth,
   ...command,
+  ...drawing,
   ...edges,
   ...filesClass,
   ...filesContent,

@@ -8,7 +8,6 @@ export const workbenchFinished = {
   'Keep this outline as a chalk line': 'ours: a chalk line, an outline that is kept',
   'Kept as {0}.': 'plain', // {0} own(lines.at(-1)?.name ?? '')
   'Name of the chalk line': 'ours: a chalk line, an outline that is kept',
-  Rise: 'trade',
   'Rubbed out: {0}.': 'ours: chalk is rubbed out', // {0} own(name)
   'What the pair will measure, and whether it is good, stands here once the measurements are in.': 'plain',
   'allowance {0}': 'trade', // {0} mm(allowances.inseam)

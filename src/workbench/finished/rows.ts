@@ -66,7 +66,7 @@ export function measureRows(draft: Draft): readonly MeasureRow[] {
     },
     {
       key: 'crotchDepthFinished',
-      name: say`Rise`,
+      name: say`Finished rise`,
       value: measures.crotchDepthFinished,
       note: hanging(measures.riseEase),
     },

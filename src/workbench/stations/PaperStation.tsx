@@ -11,6 +11,7 @@ import { AskedFirst } from './paper/AskedFirst';
 import { Files } from './paper/Files';
 import { FilesFor } from './paper/FilesFor';
 import { PrintPattern } from './paper/PrintPattern';
+import { UnprintedLetters } from './paper/UnprintedLetters';
 import { useFewestSheets } from './use-fewest-sheets';
 
 const PAPERS = [
@@ -41,6 +42,7 @@ export default function PaperStation() {
   useFewestSheets();
   return (
     <>
+      <UnprintedLetters />
       <PrintPattern />
       <AskedFirst />
       <Sheets />

@@ -1,3 +1,4 @@
+import { printFontName } from '../../drawing';
 import type { Progress } from '../../files';
 import { printProblem, said, say, spokenName } from '../../words';
 import { download } from '../save/download';
@@ -74,7 +75,7 @@ export function takeFiles(order: ProjectsOrder | ClassOrder, hearer: Hearer): Ta
     else refused([said(NOT_FETCHED)]);
     end();
   };
-  printFont().then(
+  printFont(order).then(
     (font) => {
       try {
         worker.postMessage({ ...order, font, date: new Date(), language: spokenName() } satisfies FilesOrder);
@@ -111,8 +112,13 @@ function handOver({ name, content }: MadeFile): void {
   download(content as BlobPart, type, name);
 }
 
-async function printFont(): Promise<Uint8Array> {
-  const answer = await fetch(`${import.meta.env.BASE_URL}fonts/legwork-print.ttf`);
+async function printFont(order: ProjectsOrder | ClassOrder): Promise<Uint8Array> {
+  const names =
+    'table' in order
+      ? new TextDecoder().decode(order.table) + JSON.stringify(order.project)
+      : JSON.stringify(order.projects);
+  const font = printFontName(names);
+  const answer = await fetch(`${import.meta.env.BASE_URL}fonts/${font}`);
   if (!answer.ok) throw new Error('no print font');
   return new Uint8Array(await answer.arrayBuffer());
 }

@@ -43,7 +43,7 @@ describe('what the first sheet lists', () => {
 
   test('two legs, one of them mirrored, and the elastic', () => {
     const rows = cutRows(draftWith());
-    expect(rows[0]).toEqual({ name: 'leg, of the cloth', value: '2, 1 of them mirrored' });
+    expect(rows[0]).toEqual({ name: 'leg, of the cloth', value: '2 (1 mirrored)' });
     expect(rows[1]?.name).toBe('2.5 cm elastic');
   });
 
