@@ -1,7 +1,7 @@
 import { type Measurement, type MeasurementKey, measurements } from '../src/body';
 import { FIELDS_BY_PATH, type Field, figureWanted, usualValue, wantedOf } from '../src/project/fields';
 import { fieldSentence } from '../src/project/fields/sentences';
-import { printPhrase, words } from '../src/words';
+import { printPhrase, said, words } from '../src/words';
 
 /** Nothing of the draft rests on these where they were not measured. */
 const LEFT_OUT: ReadonlySet<MeasurementKey> = new Set([
@@ -32,7 +32,7 @@ const choiceRow = ([path, field]: readonly [string, Field]): string =>
   row(
     path,
     printPhrase(field.name, 'cm'),
-    fieldSentence(path),
+    said(fieldSentence(path)),
     printPhrase(wantedOf(field), 'cm'),
     String(usualValue(field, 'cm') ?? 'not answered'),
   );

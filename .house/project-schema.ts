@@ -3,7 +3,7 @@ import { type Measurement, measurements } from '../src/body';
 import { FIELDS_BY_PATH, type Field, LONGEST_TEXT, MAY_BE_NONE, usualValue } from '../src/project/fields';
 import { fieldSentence } from '../src/project/fields/sentences';
 import { VERSION } from '../src/project/migrate';
-import { printPhrase, words } from '../src/words';
+import { printPhrase, said, words } from '../src/words';
 
 /** A JSON Schema, or a part of one. */
 export type JsonSchema = Readonly<Record<string, unknown>>;
@@ -44,7 +44,7 @@ function fieldSchema(path: string, field: Field): JsonSchema {
   const usual = usualValue(field, 'cm');
   return {
     title: printPhrase(field.name, 'cm'),
-    description: fieldSentence(path),
+    description: said(fieldSentence(path)),
     ...valueSchema(field),
     // Where it differs by the unit, no one default holds.
     ...(usual !== undefined && usual === usualValue(field, 'inch') ? { default: usual } : {}),

@@ -66,6 +66,7 @@ exports.folders = {
     'stations',
     'path',
     'show',
+    'help',
     'hints',
     'ways',
     'bar',

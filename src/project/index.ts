@@ -7,8 +7,10 @@ export type * from './draft-types';
 export { exampleProject } from './example';
 export {
   FIELD_LIMITS,
+  FIELDS_BY_PATH,
   type FieldPath,
   fieldName,
+  fieldSentence,
   groupAnew,
   type Limits,
   type ProjectPath,

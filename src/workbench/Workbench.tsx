@@ -4,13 +4,16 @@ import { Aloud } from './aloud/Aloud';
 import { redoAloud, undoAloud } from './aloud/say-aloud';
 import { Bar } from './bar/Bar';
 import { Class } from './bar/Class';
+import { Help } from './bar/Help';
 import { NoticeStrip } from './bar/NoticeStrip';
+import { PrintHead } from './bar/PrintHead';
 import { Projects } from './bar/Projects';
 import { Guarded } from './faults/Guarded';
 import { late } from './faults/late';
 import { OutsideFault } from './faults/OutsideFault';
 import { Finished } from './finished/Finished';
 import { VerdictNews } from './finished/VerdictNews';
+import { openHelp } from './help/help-open';
 import { HINT_COUNT } from './hints/hint-count';
 import { useManner } from './look/manner';
 import { useMannerOnPage } from './look/use-manner-on-page';
@@ -66,6 +69,7 @@ export function Workbench() {
       data-joining={joining || undefined}
       data-inputs-away={inputsAway || undefined}
     >
+      <PrintHead />
       {!showing && (
         <Guarded what={words`The bar`} place="bar">
           <Bar />
@@ -98,6 +102,7 @@ export function Workbench() {
       </BenchShown>
       <Aloud />
       <Dropping />
+      <Help />
       <Repairs />
       <Photo />
     </div>
@@ -118,10 +123,18 @@ function Strips() {
   );
 }
 
-/** The keys that every program has for undo, redo and save, once there is something to save. */
+const isTyping = (target: EventTarget | null): boolean =>
+  target instanceof Element && target.matches('input, textarea, select');
+
+/** The keys that every program has for help, and once there is something to save for undo, redo and save. */
 function useKeys() {
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent) => {
+      if (event.key === '?' && !isTyping(event.target)) {
+        event.preventDefault();
+        openHelp();
+        return;
+      }
       if (!(event.ctrlKey || event.metaKey) || event.altKey || !useBench.getState().begun) return;
       const key = event.key.toLowerCase();
       const action =

@@ -11,5 +11,6 @@ export {
   type GroupName,
   type ProjectPath,
 } from './paths';
+export { fieldSentence } from './sentences';
 export { unusualFields } from './unusual';
 export { figureWanted, LONGEST_TEXT, wantedOf } from './wanted';

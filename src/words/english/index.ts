@@ -32,6 +32,7 @@ import { workbenchClass } from './workbench-class';
 import { workbenchFaults } from './workbench-faults';
 import { workbenchFields } from './workbench-fields';
 import { workbenchFinished } from './workbench-finished';
+import { workbenchHelp } from './workbench-help';
 import { workbenchHints } from './workbench-hints';
 import { workbenchLook } from './workbench-look';
 import { workbenchOpen } from './workbench-open';
@@ -83,6 +84,7 @@ export const english = {
   ...workbenchFaults,
   ...workbenchFields,
   ...workbenchFinished,
+  ...workbenchHelp,
   ...workbenchHints,
   ...workbenchLook,
   ...workbenchOpen,

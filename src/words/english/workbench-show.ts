@@ -6,7 +6,6 @@ export const workbenchShow = {
   Differences: 'plain',
   Esc: 'plain',
   Join: 'plain',
-  Keys: 'plain',
   Leave: 'plain',
   Next: 'plain',
   Pause: 'plain',

@@ -51,7 +51,6 @@ export const workbenchStations = {
   'For the fit of the seat': 'trade',
   'For the knee line and cross-checks': 'plain',
   'From a photograph': 'plain',
-  'From selvedge to selvedge, as it is bought.': 'trade',
   'From the block’s lean to upright': 'trade',
   'From the crotch seam to the finished hem, along the inseam.': 'trade',
   'Full width lets a sample be sewn like the real thing.': 'trade',

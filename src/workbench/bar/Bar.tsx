@@ -6,6 +6,7 @@ import { Shortened } from '../look/Shortened';
 import { saveToFile } from '../save/save';
 import { useBench } from '../store/bench';
 import { ClassButton } from './Class';
+import { HelpButton } from './Help';
 import { KeptLine } from './KeptLine';
 import { NewButton } from './NewButton';
 import { ProjectName } from './ProjectName';
@@ -38,6 +39,7 @@ export function Bar() {
         <button type="button" className="bar-button" onClick={saveToFile}>
           <Shortened short={words`Save a file`} whole={words`Save as a file`} />
         </button>
+        <HelpButton />
       </span>
     </header>
   );

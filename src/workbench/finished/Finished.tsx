@@ -1,4 +1,5 @@
 import { words } from '../../words';
+import { usePrinting } from '../look/use-printing';
 import { isStale, isUnmeasured } from '../store/asked';
 import { useBench } from '../store/bench';
 import { ChalkCards } from './ChalkCards';
@@ -8,8 +9,9 @@ import { FinishedMeasures } from './FinishedMeasures';
 /** What the pair will measure, and whether it is good. */
 export function Finished() {
   const stale = useBench(isStale);
-  // There the whole list stands already.
-  const checked = useBench(({ station }) => station === 'check');
+  // There the whole list stands already; it is not printed.
+  const printing = usePrinting();
+  const checked = useBench(({ station }) => station === 'check') && !printing;
   const unmeasured = useBench(isUnmeasured);
   if (unmeasured)
     return (

@@ -2,8 +2,8 @@ import { checksOf } from '../../project';
 import { printPhrase, said, words } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { useBench } from '../store/bench';
-import { lightPlace } from '../view/lit-place';
 import { goodChecks } from './good-checks';
+import { lookAtCheck } from './look-at-check';
 import { inOrder } from './order';
 import { Verdict } from './Verdict';
 
@@ -25,7 +25,7 @@ export function FinishedChecks() {
                   type="button"
                   className="check-name"
                   title={words`where on the drawing?`}
-                  onClick={() => look(check.id)}
+                  onClick={() => lookAtCheck(check.id)}
                 >
                   {said(check.name)}
                 </button>
@@ -42,13 +42,6 @@ export function FinishedChecks() {
       )}
     </>
   );
-}
-
-/** To the station, which is loaded late and then says where on the drawing it is. */
-function look(id: string): void {
-  useBench.getState().goTo('check');
-  lightPlace({ name: id, curves: [] });
-  focusOn(`#check-${id} .check-name`);
 }
 
 function lookAtGood(): void {

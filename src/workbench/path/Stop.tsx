@@ -6,6 +6,7 @@ import { Guarded } from '../faults/Guarded';
 import { late } from '../faults/late';
 import { RESULTS } from '../finished/results';
 import { useManner } from '../look/manner';
+import { usePrinting } from '../look/use-printing';
 import { STOPS_ONLY } from '../look/widths';
 import { EdgesStation } from '../stations/EdgesStation';
 import { isUnmeasured, onlyWaiting, stationAsks } from '../store/asked';
@@ -36,6 +37,7 @@ export function Stop({ station }: { readonly station: Station }) {
     foldInputs(open && !inputsAway && matchMedia(STOPS_ONLY).matches);
     goTo(station);
   };
+  const printing = usePrinting();
   const Inside = INSIDE[station];
   const id = `station-${station}`;
   const inside = useRef<HTMLDivElement>(null);
@@ -68,7 +70,8 @@ export function Stop({ station }: { readonly station: Station }) {
             {!atFirst.current && <IntoSight inside={inside} />}
           </Suspense>
         </div>
-      ) : (
+      ) : null}
+      {(!open || printing) && (
         <p className="stop-result">
           <Guarded what={words`Result of the station ${STATION_NAMES[station]}`} place="bit">
             <Result station={station} />

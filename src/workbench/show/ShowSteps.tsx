@@ -8,7 +8,7 @@ import { useLeftOut } from '../working/left-out';
 import { useShow } from './show-state';
 
 /** What the keys do, beside the buttons. */
-const KEYS: readonly { readonly key: Phrase; readonly what: Phrase }[] = [
+export const KEYS: readonly { readonly key: Phrase; readonly what: Phrase }[] = [
   { key: say`→, Page Down`, what: say`next` },
   { key: say`←, Page Up`, what: say`back` },
   { key: say`Space`, what: say`play or pause` },

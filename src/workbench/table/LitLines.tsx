@@ -53,7 +53,8 @@ function EarlierLines({ step }: { readonly step: WorkingStep }) {
   return <path className="lit-earlier" d={text} />;
 }
 
-const stepLines = (step: WorkingStep): readonly (readonly Curve[])[] =>
+/** The runs of curves that a step drew, as they lie on its station's drawing. */
+export const stepLines = (step: WorkingStep): readonly (readonly Curve[])[] =>
   step.lines.map((edge) => (step.station === 'blocks' ? edgeApart(edge) : edge.curves));
 
 /** How long a step's lines take to be drawn, milliseconds. */

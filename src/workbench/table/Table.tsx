@@ -120,6 +120,8 @@ export function Table() {
           className="table-paper"
           width={size.width}
           height={size.height}
+          // On the screen it is that size; printed, it fits the page.
+          viewBox={`0 0 ${size.width} ${size.height}`}
           role="img"
           aria-label={printPhrase(says(draft), units)}
           aria-describedby="drawn"

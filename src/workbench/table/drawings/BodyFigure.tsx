@@ -37,7 +37,16 @@ const BESIDE_THE_SIDE: readonly MeasurementKey[] = [
 /** A figure from several sides with the tape where the measurement that is being typed is taken. */
 export function BodyFigure({ draft }: DrawingProps) {
   const field = useBench((state) => state.field);
-  const typed = measurements.find((one) => `body.${one.key}` === field)?.key;
+  return <TapeFigure draft={draft} typed={measurements.find((one) => `body.${one.key}` === field)?.key} />;
+}
+
+interface TapeFigureProps extends DrawingProps {
+  /** The measurement that is shown; undefined for those that are always taken. */
+  readonly typed: MeasurementKey | undefined;
+}
+
+/** The same with the tape where a given measurement is taken. */
+export function TapeFigure({ draft, typed }: TapeFigureProps) {
   const f = figureShape(draft.body, draft.project.body.height);
   const places = figurePlaces(f);
   const always = measurements

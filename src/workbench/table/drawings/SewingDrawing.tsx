@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import type { Units } from '../../../length';
 import type { Point } from '../../../plane';
-import type { PictureItem } from '../../../sewing';
+import type { PictureItem, StepPicture } from '../../../sewing';
 import { printPhrase } from '../../../words';
 import { useBench } from '../../store/bench';
 import { pictureShown } from '../../working/sewing-run';
@@ -11,10 +11,14 @@ import type { DrawingProps } from './drawing-props';
 
 /** The picture of the sewing step that is shown, to the scale of the pattern. */
 export function SewingDrawing({ draft }: DrawingProps) {
+  const shown = useSewingShown((state) => state.shown);
+  return <StepDrawing picture={pictureShown(draft, shown)} />;
+}
+
+/** The picture of any step. */
+export function StepDrawing({ picture: { panels } }: { readonly picture: StepPicture }) {
   const id = useId();
   const units = useBench((state) => state.project.units);
-  const shown = useSewingShown((state) => state.shown);
-  const { panels } = pictureShown(draft, shown);
   return panels.map(({ window: { left, top, right, bottom }, items }) => {
     const clip = `${id}${left} ${top}`;
     return (
