@@ -22,7 +22,7 @@ export default function HelpDialog({ onClose }: { readonly onClose: () => void }
     <Dialog
       wide
       title={words`Help`}
-      about={words`Everything here is said by the screens themselves, of your own pattern.`}
+      about={words`In the same words as on the screens, about your own pattern.`}
       onClose={onClose}
     >
       <label htmlFor={field}>{words`Look for`}</label>
@@ -37,7 +37,7 @@ export default function HelpDialog({ onClose }: { readonly onClose: () => void }
       />
       <p className="field-help" role="status">
         {sought !== '' &&
-          (matching.length === 0 ? words`Nothing is called so.` : words`${number(matching.length, 0)} found`)}
+          (matching.length === 0 ? words`Nothing found.` : words`${number(matching.length, 0)} found`)}
       </p>
       {sought === '' ? (
         <>

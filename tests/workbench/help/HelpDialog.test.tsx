@@ -58,5 +58,5 @@ it('lights the place of a check, and of a step of the sewing shows its picture',
   ).toMatch(/^M/);
   await userEvent.clear(search);
   await userEvent.type(search, 'zzz');
-  await help.findByText('Nothing is called so.');
+  await help.findByText('Nothing found.');
 });
