@@ -30,6 +30,7 @@ export function Bar() {
         <KeptLine />
       </div>
       <Switch quiet label={words`Unit`} choices={UNITS} chosen={units} onPick={(key) => showUnits(key as Units)} />
+      <HelpButton />
       <span className="bar-actions">
         <UndoRedo />
         <MannerButtons />
@@ -39,7 +40,6 @@ export function Bar() {
         <button type="button" className="bar-button" onClick={saveToFile}>
           <Shortened short={words`Save a file`} whole={words`Save as a file`} />
         </button>
-        <HelpButton />
       </span>
     </header>
   );
