@@ -42,7 +42,7 @@ const offline = () =>
  * and the small parts of the table. As small files they would be larger by 16 kB.
  */
 const SHARED =
-  /src\/(workbench\/(fields\/|view\/|finished\/Verdict|chalk\/first-cut|shelf\/kept\.|table\/(table-state|apart|path-text|Word|use-height|drawings\/(HalfTints|Line|Marks))\.)|project\/(checks|sheets)\.|cloth\/layout-words|leg\/lean)/;
+  /src\/(workbench\/(fields\/|view\/|finished\/(Verdict|order|rows|look-at-check|good-checks)|class\/class-open|working\/sewing-shown|stations\/Cautions|chalk\/first-cut|shelf\/kept\.|table\/(table-state|LitLines|use-station-drawing|apart|path-text|Word|use-height|drawings\/(HalfTints|Line|Marks))\.)|project\/(checks|sheets|hem-ends)\.|files\/work\/file-name|cloth\/layout-words|leg\/(lean|changes))/;
 
 const tally = process.env.LEGWORK_TALLY;
 
