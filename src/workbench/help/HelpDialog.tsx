@@ -36,8 +36,7 @@ export default function HelpDialog({ onClose }: { readonly onClose: () => void }
         onChange={(event) => setTyped(event.target.value)}
       />
       <p className="field-help" role="status">
-        {sought !== '' &&
-          (matching.length === 0 ? words`Nothing found.` : words`${number(matching.length, 0)} found`)}
+        {sought !== '' && (matching.length === 0 ? words`Nothing found.` : words`${number(matching.length, 0)} found`)}
       </p>
       {sought === '' ? (
         <>
