@@ -34,7 +34,15 @@ describe('the station Check', () => {
     expect(within(folded).getAllByRole('listitem', { hidden: true })).toHaveLength(good.length);
     expect(folded).not.toContainElement(pullsOn);
     expect(screen.queryByRole('heading', { name: 'Checks' })).toBeNull();
+  });
+
+  it('keeps what is mended in sight, and says in a line that all are good where they are', async () => {
+    render(<Workbench />);
+    const pullsOn = await screen.findByRole('button', { name: 'It pulls on' });
     act(() => bench().choose('leg.straighten', 'auto'));
+    expect(pullsOn.closest('li')).toHaveTextContent(/^good/);
+    expect(pullsOn.closest('details')).toBeNull();
+    act(() => bench().goTo('edges'));
     expect(screen.getByText(/^All \d+ checks are good$/)).toBeVisible();
   });
 

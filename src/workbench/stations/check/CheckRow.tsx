@@ -1,7 +1,6 @@
 import { useId } from 'react';
 import type { Check } from '../../../check';
 import { printPhrase, said, words } from '../../../words';
-import { focusOn } from '../../aloud/focus-on';
 import { Verdict } from '../../finished/Verdict';
 import { useBench } from '../../store/bench';
 import { lightPlace } from '../../view/lit-place';
@@ -18,10 +17,10 @@ export function CheckRow({ check, lit }: { readonly check: Check; readonly lit: 
   const advice = printPhrase(check.remedy, units);
   const label = check.fix && printPhrase(check.fix.label, units);
   const light = () => lightPlace(lit ? undefined : placeOnDrawing(draft, check));
-  // The button goes with the fault; who pressed it stays at the check, wherever it moves in the list, or at the fold it goes into.
+  // The button goes with the fault; who pressed it stays at the check, wherever it moves in the list.
   const apply = () => {
     remedy(check);
-    focusOn(`details:not([open]):has(#${rowId(check)}) > summary`, `#${rowId(check)}`);
+    document.getElementById(rowId(check))?.focus({ preventScroll: true });
   };
   return (
     <li id={rowId(check)} tabIndex={-1} data-lit={lit || undefined}>
