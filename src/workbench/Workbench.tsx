@@ -126,16 +126,17 @@ function Strips() {
 const isTyping = (target: EventTarget | null): boolean =>
   target instanceof Element && target.matches('input, textarea, select');
 
-/** The keys that every program has for help, and once there is something to save for undo, redo and save. */
+/** The keys that every program has for help, undo, redo and save, once there is something to work on. */
 function useKeys() {
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent) => {
+      if (!useBench.getState().begun) return;
       if (event.key === '?' && !isTyping(event.target)) {
         event.preventDefault();
         openHelp();
         return;
       }
-      if (!(event.ctrlKey || event.metaKey) || event.altKey || !useBench.getState().begun) return;
+      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
       const key = event.key.toLowerCase();
       const action =
         key === 's'

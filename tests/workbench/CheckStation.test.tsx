@@ -38,7 +38,7 @@ describe('the station Check', () => {
 
   it('keeps what is mended in sight, and says in a line that all are good where they are', async () => {
     render(<Workbench />);
-    const pullsOn = await screen.findByRole('button', { name: 'It pulls on' });
+    const pullsOn = await screen.findByRole('button', { name: 'It can be pulled on' });
     act(() => bench().choose('leg.straighten', 'auto'));
     expect(pullsOn.closest('li')).toHaveTextContent(/^good/);
     expect(pullsOn.closest('details')).toBeNull();
