@@ -31,7 +31,7 @@ export function LitPlace() {
 }
 
 /** Runs of curves, lit: a broad chalk stroke with an ink line in it. */
-function Lit({ curves }: { readonly curves: readonly (readonly Curve[])[] }) {
+export function Lit({ curves }: { readonly curves: readonly (readonly Curve[])[] }) {
   const text = curves.map((run) => pathText(run)).join('');
   return (
     <>
