@@ -1,6 +1,6 @@
 import { BLOCK_EDGES, FARTHEST, MOST_EDGE_CURVES } from '../src/block';
 import { type Measurement, measurements } from '../src/body';
-import { FIELDS_BY_PATH, type Field, LONGEST_TEXT, MAY_BE_NONE, usualValue } from '../src/project/fields';
+import { FIELDS_BY_PATH, type Field, fieldName, LONGEST_TEXT, MAY_BE_NONE, usualValue } from '../src/project/fields';
 import { fieldSentence } from '../src/project/fields/sentences';
 import { VERSION } from '../src/project/migrate';
 import { printPhrase, said, words } from '../src/words';
@@ -129,6 +129,12 @@ export function projectSchema(): JsonSchema {
           },
         ),
         ...groups,
+        lastPrint: {
+          title: printPhrase(fieldName('lastPrint'), 'cm'),
+          description:
+            'The sheets as they were last printed. Programs write it; leave it out of what is written by hand.',
+          type: 'object',
+        },
       },
       { required: ['format', 'version', 'body'] },
     ),

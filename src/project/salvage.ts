@@ -104,17 +104,21 @@ function givingWay(project: object, problems: readonly Problem[]): readonly Way[
 const wholeOf = (project: object, field: string): Problem => ({
   field,
   value: valueAt(project, field),
-  phrase:
-    field === 'block'
-      ? say`the blocks that were brought can’t be used without that; blocks drafted from the measurements take their place.`
-      : say`is left out as a whole because of that; the usual choice takes its place.`,
+  phrase: LEFT_OUT[field] ?? say`is left out as a whole because of that; the usual choice takes its place.`,
 });
+
+const LEFT_OUT: Readonly<Record<string, Phrase>> = {
+  block: say`the blocks that were brought can’t be used without that; blocks drafted from the measurements take their place.`,
+  lastPrint: say`is left out as a whole because of that; which sheets were printed is not known any more.`,
+};
 
 /** What must give way to a problem: the field itself or, where nothing stands there, the nearest group round it. Never the whole body. */
 function wayFor(project: object, field: string): string | undefined {
   if (standInFor(field) !== undefined) return field;
   // A tracing with a hole in it fits nobody; only its knee may be left out.
   if (/^block\.(front|back)\.(?!kneeLevel$)/.test(field)) return 'block';
+  // A print is known whole or not at all.
+  if (field.startsWith('lastPrint.')) return 'lastPrint';
   const keys = field.split('.');
   while (keys.length > 0 && valueAt(project, keys.join('.')) === undefined) keys.pop();
   const nearest = keys.join('.');

@@ -18,6 +18,7 @@ import {
   usualValue,
   wantedOf,
 } from './fields';
+import { lastPrint } from './last-print-schema';
 import { VERSION } from './migrate';
 import type { Project } from './types';
 
@@ -118,6 +119,7 @@ function schemaFor(units: Units) {
       ),
       null,
     ),
+    lastPrint: v.optional(lastPrint),
   });
 }
 
@@ -161,6 +163,7 @@ function phraseOf(code: string): Phrase {
     const m = measurements.find((one) => one.key === which);
     if (m) return say`must be ${figureWanted(m)}.`;
   }
+  if (kind === 'lastPrint') return say`is not what a print leaves behind.`;
   if (kind === 'yesOrNo') return say`must be true or false.`;
   if (kind === 'text') return say`must be ${wantedOf(ROOT_FIELDS.name)}.`;
   if (kind === 'part') return say`must be an object in braces.`;

@@ -1,14 +1,18 @@
-import { type SheetPlan, tilePieces } from '../sheets';
+import { type Reprint, reprint, type SheetPlan } from '../sheets';
 import type { Draft } from './draft-types';
+import { freshSheetsOf } from './fresh-sheets';
 import { remembered } from './remembered';
 
-/** A draft's sheets. Laid when they are first asked for: the dearest part, and a drag has no use for it. */
-export const sheetsOf: (draft: Draft) => SheetPlan = remembered(({ printed, project, search }) =>
-  tilePieces(printed, project.paper, search),
-);
-
 /**
- * The same draft on as few sheets as a longer search finds: for paper that is printed, and for the screen once nothing
- * has changed for a while.
+ * A draft on the sheets of its last print; undefined where nothing was printed, or where going on with them saves no
+ * paper: then it is laid anew.
  */
-export const withFewestSheets = (draft: Draft): Draft => ({ ...draft, search: 'thorough' });
+export const reprintOf: (draft: Draft) => Reprint | undefined = remembered(({ project, printed }) => {
+  const again = project.lastPrint && reprint(printed, project.paper, project.lastPrint);
+  return again && again.anew.length < again.plan.lowerBound ? again : undefined;
+});
+
+/** A draft's sheets. Laid when they are first asked for: the dearest part, and a drag has no use for it. */
+export const sheetsOf: (draft: Draft) => SheetPlan = remembered(
+  (draft) => reprintOf(draft)?.plan ?? freshSheetsOf(draft),
+);

@@ -26,8 +26,9 @@ interface Parts {
  * the next sheet needs no next sheet.
  *
  * @param inks every straight stretch of each piece: x, y, x, y
+ * @param liked taken where they are as good as others
  */
-export function coveringCells(grid: Grid, inks: readonly Float64Array[]): readonly Cell[] {
+export function coveringCells(grid: Grid, inks: readonly Float64Array[], liked: readonly Cell[] = []): readonly Cell[] {
   const parts = inkedParts(grid, inks);
   const printed = new Uint8Array(grid.rows * grid.columns);
   const open = new Set<number>();
@@ -38,10 +39,21 @@ export function coveringCells(grid: Grid, inks: readonly Float64Array[]): readon
       else open.add(row * parts.columns + column);
     }
   }
-  coverRest(parts, grid, printed, open);
+  coverRest(
+    parts,
+    grid,
+    printed,
+    open,
+    new Set(liked.filter(isOn(grid)).map(({ row, column }) => row * grid.columns + column)),
+  );
   const shown = cellInks(parts, grid, printed);
   return bridgedCells(grid, printed, shown);
 }
+
+const isOn =
+  ({ rows, columns }: Grid) =>
+  ({ row, column }: Cell): boolean =>
+    row >= 0 && row < rows && column >= 0 && column < columns;
 
 /** The cells that show a part: one, two or four. */
 function showing(part: number, { columns }: Parts, grid: Grid): readonly number[] {
@@ -52,14 +64,15 @@ function showing(part: number, { columns }: Parts, grid: Grid): readonly number[
   return down.flatMap((r) => across.map((c) => r * grid.columns + c));
 }
 
-/** Prints cells until every open part is shown: each time the one that shows most of them. */
-function coverRest(parts: Parts, grid: Grid, printed: Uint8Array, open: Set<number>): void {
+/** Prints cells until every open part is shown: each time the one that shows most of them, of liked ones first. */
+function coverRest(parts: Parts, grid: Grid, printed: Uint8Array, open: Set<number>, liked: ReadonlySet<number>): void {
   for (const part of open) if (showing(part, parts, grid).some((cell) => printed[cell])) open.delete(part);
   while (open.size > 0) {
     const shows = new Map<number, number>();
     for (const part of open) for (const cell of showing(part, parts, grid)) shows.set(cell, (shows.get(cell) ?? 0) + 1);
+    const worth = (cell: number) => (shows.get(cell) ?? 0) + (liked.has(cell) ? parts.inks.length : 0);
     let best = -1;
-    for (const [cell, count] of shows) if (best < 0 || count > (shows.get(best) as number)) best = cell;
+    for (const cell of shows.keys()) if (best < 0 || worth(cell) > worth(best)) best = cell;
     printed[best] = 1;
     for (const part of open) if (showing(part, parts, grid).includes(best)) open.delete(part);
   }

@@ -9,8 +9,10 @@ export {
   paperSize,
   SMALLEST_PAGE,
 } from './paper-sizes';
+export { type PrintedSheets, printedSheets } from './printed';
 export { correctionFor, correctionRemarks, type PrinterTest, printerTest } from './printer';
 export { REFERENCE, type ReferenceSheet, referenceSheet } from './reference';
+export { MOST_MOVED, type Reprint, reprint, STILL } from './reprint';
 export type { Search } from './search';
 export { LEAST_SCALE, paperWays, WIDEST_CORRECTION, WIDEST_MARGIN } from './settings';
 export { markBoxes, sheetCell, sheetTexts } from './sight';

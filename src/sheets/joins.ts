@@ -17,10 +17,24 @@ export interface MarkedJoin extends Join {
   readonly covers: MarkPlaces['covers'];
 }
 
-/** All joins between printed sheets, in reading order of their first sheet, marked and numbered from 1. */
-export function markedJoins(grid: Grid, cells: readonly Cell[], ink: Ink): readonly MarkedJoin[] {
-  let last = 0;
+/**
+ * All joins between printed sheets, in reading order of their first sheet, marked and numbered from 1.
+ *
+ * @param known the marks of a join that bears some already, and the last number that is taken
+ */
+export function markedJoins(
+  grid: Grid,
+  cells: readonly Cell[],
+  ink: Ink,
+  known: { readonly marksOf: (join: Join) => MarkedJoin['marks']; readonly last: number } = {
+    marksOf: () => [],
+    last: 0,
+  },
+): readonly MarkedJoin[] {
+  let { last } = known;
   return cellJoins(grid, cells).map((join) => {
+    const own = known.marksOf(join);
+    if (own.length > 0) return { ...join, marks: own, covers: 'nothing' };
     const { places, size, covers } = markPlaces(join, ink, grid.way.scale);
     const marks = places.map((at) => {
       last += 1;

@@ -16,6 +16,9 @@ export interface Ground {
   readonly cells: readonly Cell[];
   /** The main piece, filled. */
   readonly filled: Raster;
+  /** Smaller pieces that lie there already. */
+  readonly taken?: readonly Box[];
+  /** Of everything that lies there. */
   readonly box: Box;
 }
 
@@ -42,7 +45,7 @@ export function packPieces(ground: Ground, pieces: readonly PieceInk[]): readonl
   const area = ({ box }: { readonly box: Box }) => (box.right - box.left) * (box.bottom - box.top);
   const found = new Map<PieceInk, PiecePlace>();
   const printed = new Set(ground.cells.map(({ column, row }) => key(column, row)));
-  const taken: Box[] = [];
+  const taken = [...(ground.taken ?? [])];
   let all = ground.box;
   for (const { piece } of sizes.toSorted((a, b) => area(b) - area(a))) {
     const turned = [0, piece.quarter].map((turn) => ({
@@ -121,6 +124,26 @@ function bestPlace(
     }
   }
   return best;
+}
+
+/** Whether a piece's box would lie on another piece, or nearer to it than a gap. */
+export function isTaken(
+  { way, filled, taken = [] }: Pick<Ground, 'way' | 'filled' | 'taken'>,
+  at: Box,
+  gap: Mm,
+): boolean {
+  const [x, y] = [gap / way.scale.x, gap / way.scale.y];
+  const wide = { left: at.left - x, top: at.top - y, right: at.right + x, bottom: at.bottom + y };
+  return (
+    taken.some((other) => boxesCross(other, wide)) ||
+    rasterHolds(
+      filled,
+      wide.left - filled.left,
+      wide.top - filled.top,
+      wide.right - filled.left,
+      wide.bottom - filled.top,
+    )
+  );
 }
 
 /** Places along one way: an even run of them, and those that begin or end where a window does. */

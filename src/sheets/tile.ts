@@ -33,8 +33,21 @@ const MOST_MARKED = { quick: 6, thorough: 16 } as const;
 export function tilePieces(pieces: readonly Piece[], settings: PaperSettings, search: Search = 'quick'): SheetPlan {
   const layouts = fewestSheets(pieces.map(pieceInk), paperWays(settings), search);
   const { layout, joins } = bestMarked(pieces, layouts.slice(0, MOST_MARKED[search]));
-  const { cells, places, box } = layout;
-  const grid = { ...layout.grid, way: rollCut(layout.grid.way, box, layout.grid) };
+  const grid = { ...layout.grid, way: rollCut(layout.grid.way, layout.box, layout.grid) };
+  return planOn({ ...layout, grid }, joins, pieces);
+}
+
+/**
+ * The plan of a layout.
+ *
+ * @param first the cell that is called A1: another than the grid's first where sheets came to a printed plan
+ */
+export function planOn(
+  { grid, cells, places }: Pick<Layout, 'grid' | 'cells' | 'places'>,
+  joins: readonly MarkedJoin[],
+  pieces: readonly Piece[],
+  first: Cell = { row: 0, column: 0 },
+): SheetPlan {
   const { paper, margin, overlap, scale } = grid.way;
   const { name, width, height } = paper;
   return {
@@ -42,16 +55,14 @@ export function tilePieces(pieces: readonly Piece[], settings: PaperSettings, se
     margin,
     overlap,
     scale,
+    corner: point(gridWindow(grid, first).left, gridWindow(grid, first).top),
     columns: grid.columns,
     rows: grid.rows,
     places,
-    sheets: cells.map((cell) => ({
-      label: sheetLabel(cell.row, cell.column),
-      row: cell.row,
-      column: cell.column,
-      window: gridWindow(grid, cell),
-      ...ownJoins(cell, joins),
-    })),
+    sheets: cells.map((cell) => {
+      const [row, column] = [cell.row - first.row, cell.column - first.column];
+      return { label: sheetLabel(row, column), row, column, window: gridWindow(grid, cell), ...ownJoins(cell, joins) };
+    }),
     lowerBound: lowerBound(grid, cells, placedCuts(pieces, places)),
   };
 }

@@ -37,6 +37,7 @@ export interface JoinMark {
 export interface Sheet {
   /** Row letter and column number, e.g. `B3`. */
   readonly label: string;
+  /** Counted from A1; below 0 where sheets came to a plan that was printed without them. */
   readonly row: number;
   readonly column: number;
   /** What of the drawing this sheet shows, overlap included. */
@@ -54,6 +55,8 @@ export interface SheetPlan {
   readonly overlap: Mm;
   /** Millimetres of paper for a millimetre of drawing, the printer's correction included; both 1 as a rule. */
   readonly scale: { readonly x: number; readonly y: number };
+  /** The corner of A1's window, on the drawing, whether A1 is printed or not. */
+  readonly corner: Point;
   readonly columns: number;
   readonly rows: number;
   /** One for each piece, in the order of the pieces. */

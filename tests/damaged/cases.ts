@@ -1,6 +1,6 @@
 import { deflateRawSync } from 'node:zlib';
 import { writeBlocksSvg } from '../../src/files/svg/blocks';
-import { draft, exampleProject } from '../../src/project';
+import { draft, exampleProject, withLastPrint } from '../../src/project';
 import { projectDrawn } from '../fuzz/projects';
 import { type Chance, chanceOf } from '../fuzz/random';
 import { damagedDrawing } from './drawing-texts';
@@ -17,6 +17,7 @@ export interface DamagedFile {
 const drafted = draft(exampleProject);
 if (!drafted.ok) throw new Error('the example was refused');
 const DRAWING = writeBlocksSvg(drafted.value);
+const PRINTED = withLastPrint(drafted.value, new Date(2026, 10, 24));
 
 /** Of ten files, so many are of a kind. */
 const KINDS = [
@@ -40,7 +41,7 @@ export function damagedFile(seed: number): DamagedFile {
 function sensibly(kind: Exclude<DamagedFile['kind'], 'link'>, seed: number, chance: Chance): string {
   if (kind === 'drawing') return chance.happens(0.8) ? damagedDrawing(DRAWING, chance) : DRAWING;
   if (kind === 'table') return damagedTable(exampleProject.body, chance);
-  const project = chance.happens(0.7) ? projectDrawn(seed) : exampleProject;
+  const project = chance.happens(0.7) ? projectDrawn(seed) : chance.oneOf([exampleProject, PRINTED]);
   return chance.happens(0.85) ? damagedProject(project, chance) : JSON.stringify(project, null, 2);
 }
 

@@ -42,7 +42,7 @@ const has = (value: unknown, path: string): boolean =>
 
 test('every field of the schema and every measurement is drawn, and is left out', () => {
   const draws = Array.from({ length: 600 }, (_, i) => projectDrawn(i));
-  const fields = fieldsOf(SCHEMAS.cm as unknown as Walked);
+  const fields = fieldsOf(SCHEMAS.cm as unknown as Walked).filter((path) => !path.startsWith('lastPrint.'));
   const needed = [
     'format',
     'version',

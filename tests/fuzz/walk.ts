@@ -109,5 +109,6 @@ function number(schema: Walked, { chance, temperature, limitsAt }: Asked, path: 
     ? chance.between(low, high)
     : (typeof usual === 'number' ? usual : (low + high) / 2) + chance.bell() * ROUND * (high - low);
   const within = Math.min(high, Math.max(low, value));
+  if (schema.pipe?.some(({ type }) => type === 'integer')) return Math.round(within);
   return chance.happens(WHOLE) && high - low > 5 ? Math.min(high, Math.max(low, Math.round(within))) : within;
 }

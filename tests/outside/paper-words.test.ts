@@ -23,7 +23,13 @@ function firstOf(draft: Draft, checks: readonly Check[]): Uint8Array {
   const plan = sheetsOf(draft);
   const page = firstPage(plan, draft.project.units === 'inch');
   const pen = startPdf(page.width, page.height, printFont(), { title: '', subject: '', date: DATE });
-  drawFirst(pen, page, firstWords(draft, DATE, 'first.pdf', checks), draft, placedDrawings(draft.printed, plan.places));
+  drawFirst(
+    pen,
+    page,
+    firstWords(draft, DATE, 'first.pdf', { checks }),
+    draft,
+    placedDrawings(draft.printed, plan.places),
+  );
   return pen.bytes();
 }
 

@@ -1,6 +1,6 @@
 import { type BodyInput, bodyProblems } from '../../body';
 import { plainWords } from '../../length';
-import type { Project } from '../../project';
+import { type Project, withoutLastPrint } from '../../project';
 import { inTurn, number, own, type Phrase, type Problem, type Result, say, UNSAID, words } from '../../words';
 import { cellText, legLengthCell, lengthCell, measurementCell, yesNoCell } from './cells';
 import { type ColumnKind, fieldOf, isMeasurement, nameOf } from './columns';
@@ -122,7 +122,12 @@ function designOf(project: Project): { readonly design: Project; readonly leftOu
     ...(project.waist.elasticLength === 'auto' ? [] : [words`a typed length of elastic`]),
   ];
   return {
-    design: { ...project, fit: null, sides: null, waist: { ...project.waist, elasticLength: 'auto' } },
+    design: {
+      ...withoutLastPrint(project),
+      fit: null,
+      sides: null,
+      waist: { ...project.waist, elasticLength: 'auto' },
+    },
     leftOut,
   };
 }

@@ -1,4 +1,4 @@
-import type { Draft } from '../../project';
+import { type Draft, reprintOf } from '../../project';
 import { type Phrase, say } from '../../words';
 import type { PdfOptions } from '../pen/options';
 import type { LongWork, Progress } from '../work/long-work';
@@ -25,6 +25,8 @@ export interface SingleKind extends Kind {
   readonly what: Phrase;
   /** Where it is used: files of one use stand together. */
   readonly use: FileUse;
+  /** Of which drafts it can be made, where not of all; it is no part of “everything” of the others. */
+  readonly of?: (draft: Draft) => boolean;
   /** Its writer, with the libraries that it needs: loaded when a file of the kind is first made. */
   readonly load: () => Promise<(draft: Draft, options: PdfOptions) => Content | LongWork<Content>>;
 }
@@ -51,6 +53,16 @@ export const SINGLE_FILES = [
     use: 'sheets',
     load: async () => (await import('../pdf/tiled')).pdfWork,
     weight: 12,
+  },
+  {
+    kind: 'changed',
+    ending: '.changed.pdf',
+    name: say`Only changed sheets, PDF`,
+    what: say`To exchange in a pattern that was printed before, with a list of what to throw away and what to keep.`,
+    use: 'sheets',
+    of: (draft) => (reprintOf(draft)?.anew.length ?? 0) > 0,
+    load: async () => (await import('../pdf/tiled')).changedWork,
+    weight: 5,
   },
   {
     kind: 'large',

@@ -1,5 +1,5 @@
 import type { Draft } from '../../project';
-import { saveProject } from '../../project';
+import { saveProject, withLastPrint } from '../../project';
 import { words } from '../../words';
 import { MOST_NESTED } from '../nest/styles';
 import type { PdfOptions } from '../pen/options';
@@ -44,12 +44,16 @@ export async function* makeFiles(
     (kind) => (kind !== 'nested' || (several && jobs.length <= MOST_NESTED)) && (kind !== 'samples' || several),
   );
   const wanted = asked === 'all' ? all : asked;
+  // What is asked for by its name and can't be made is refused; of everything it is left out.
+  const asks: readonly FileKind[] = asked === 'all' ? [] : asked;
   const made = new Map<string, readonly FinishedFile[]>();
   // What goes into the ZIP is made even where it is not written beside it.
   const needed = wanted.includes('zip') ? [...new Set([...wanted, ...all])] : wanted;
   const tasks = [
     ...jobs.flatMap((job) =>
-      SINGLE_FILES.filter(({ kind }) => needed.includes(kind)).map((entry) => ({
+      SINGLE_FILES.filter(
+        (entry) => asks.includes(entry.kind) || (needed.includes(entry.kind) && isOf(entry, job.draft)),
+      ).map((entry) => ({
         key: keyOf(job, entry.kind),
         says: `${job.name}${entry.ending}`,
         weight: weightOf(entry),
@@ -82,7 +86,7 @@ export async function* makeFiles(
   const folder = (job: FileJob) => (jobs.length > 1 ? `${job.name}/` : '');
   const packed = [
     ...jobs.flatMap((job) => [
-      { name: `${folder(job)}${job.name}.legwork.json`, content: saveProject(job.draft.project) },
+      { name: `${folder(job)}${job.name}.legwork.json`, content: saveProject(withLastPrint(job.draft, options.date)) },
       ...SINGLE_FILES.flatMap(({ kind }) => written(kind, job)).map((file) => ({
         ...file,
         name: folder(job) + file.name,
@@ -101,6 +105,8 @@ function groupName(jobs: readonly FileJob[]): string {
   const name = first?.name ?? 'pattern';
   return jobs.length > 1 ? `${name}-and-${jobs.length - 1}-more` : name;
 }
+
+const isOf = ({ of }: SingleKind, draft: Draft): boolean => of?.(draft) ?? true;
 
 const weightOf = ({ weight = 1 }: Kind): number => weight;
 

@@ -1,7 +1,7 @@
 import { baseline, drawingInk, INK, lineHeight, type PieceDrawing } from '../../drawing';
 import { pieceName } from '../../edges';
 import { point } from '../../plane';
-import { type Draft, sheetsOf } from '../../project';
+import { type Draft, sheetsOf, withoutLastPrint } from '../../project';
 import { paperName } from '../../sheets';
 import { number, own, printPhrase, words } from '../../words';
 import { sheetRemarks } from '../content/rows';
@@ -31,7 +31,13 @@ export function* nestedWork(nest: Nest, options: PdfOptions): LongWork<Uint8Arra
   const pieces = nestedPieces(nest, 'printed');
   yield { share: 0, doing: words`laying out the sheets` };
   const wholes = pieces.map((piece) => piece.whole);
-  const whole: Draft = { ...first, pieces: wholes, printed: wholes, search: 'quick' };
+  const whole: Draft = {
+    ...first,
+    project: withoutLastPrint(project),
+    pieces: wholes,
+    printed: wholes,
+    search: 'quick',
+  };
   const plan = sheetsOf(whole);
   const { drawings, styleOf } = nestedDrawing(pieces, plan.places);
   const page = firstPage(plan, project.units === 'inch');

@@ -35,6 +35,8 @@ const WORDS_PT = [8.5, 8, 7.5, 7, 6.5] as const;
  * Draws the first sheet on the current page: title, both squares with the words for printing and the map inside them,
  * and the parts of {@link FirstWords} beside and below. Where even the smallest type leaves words over, they go on on
  * further pages, so that nothing is lost or cut off.
+ *
+ * @param lit labels of the sheets that stand out on the map
  */
 export function drawFirst(
   pen: Pen,
@@ -42,6 +44,7 @@ export function drawFirst(
   words: FirstWords,
   draft: Draft,
   drawings: readonly PieceDrawing[],
+  lit: readonly string[] = [],
 ): void {
   const inside: Box = {
     left: page.margin,
@@ -74,7 +77,7 @@ export function drawFirst(
 
   const room = labelled(inch);
   pen.words(words.mapTitle, point(room.left, baseline(room.top, 8.5)), { pt: 8.5, colour: INK.mark });
-  drawMap(pen, sheetsOf(draft), drawings, { ...room, top: room.top + lineHeight(8.5) + 1 });
+  drawMap(pen, sheetsOf(draft), drawings, { ...room, top: room.top + lineHeight(8.5) + 1 }, lit);
 
   drawRest(pen, page, inside, words, best.left);
 }

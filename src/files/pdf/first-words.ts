@@ -1,7 +1,7 @@
 import type { Check } from '../../check';
 import type { Mm, Units } from '../../length';
 import { checksOf, type Draft, sheetsOf } from '../../project';
-import { correctionRemarks, paperName } from '../../sheets';
+import { correctionRemarks, paperName, type Reprint } from '../../sheets';
 import { dated, mm, number, own, printPhrase, say, words } from '../../words';
 import { clothRows } from '../content/cloth-rows';
 import {
@@ -15,6 +15,7 @@ import {
   scaleSentence,
 } from '../content/rows';
 import type { Section } from '../pen/text-flow';
+import { exchangeSection } from './exchange-words';
 
 /** The first sheet's words, by the place where they stand. */
 export interface FirstWords {
@@ -33,13 +34,17 @@ export interface FirstWords {
  *
  * @param date printed in the reader's own calendar day
  * @param fileName the file that the sheet belongs to
- * @param checks those of the draft
+ * @param also.checks those of the draft
+ * @param also.again where only the changed sheets of a pattern are in the file that was printed before
  */
 export function firstWords(
   draft: Draft,
   date: Date,
   fileName: string,
-  checks: readonly Check[] = checksOf(draft),
+  {
+    checks = checksOf(draft),
+    again,
+  }: { readonly checks?: readonly Check[]; readonly again?: Reprint | undefined } = {},
 ): FirstWords {
   const { project } = draft;
   const plan = sheetsOf(draft);
@@ -54,9 +59,12 @@ export function firstWords(
         title: words`Print at 100 %`,
         sentences: [...printSentences(plan.margin, units), ...(scale === '' ? [] : [scale])],
       },
+      ...(again ? [exchangeSection(draft, again)] : []),
       ...(count > 1 ? [joinSection(draft)] : []),
     ],
-    mapTitle: words`${count === 1 ? say`1 sheet` : say`${number(count)} sheets`} ${paperName(plan.paper.name)} (by area no fewer than ${number(plan.lowerBound)})`,
+    mapTitle: again
+      ? words`Grey: in this file. ${number(count, 0)} sheets ${paperName(plan.paper.name)} in all`
+      : words`${count === 1 ? say`1 sheet` : say`${number(count)} sheets`} ${paperName(plan.paper.name)} (by area no fewer than ${number(plan.lowerBound)})`,
     sections: [
       { title: words`Body: ${own(project.body.label)}`, rows: bodyRows(project) },
       { title: words`Chosen`, sentences: choiceSentences(draft) },

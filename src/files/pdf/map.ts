@@ -9,7 +9,7 @@ import {
   type PieceDrawing,
   ptOfCapitals,
 } from '../../drawing';
-import { type Box, boxGrown, boxRound, type Point, point } from '../../plane';
+import { type Box, boxGrown, boxRound, type Point, pathThrough, point } from '../../plane';
 import { type SheetPlan, sheetCell } from '../../sheets';
 import { frameAt } from '../pen/page-frame';
 import type { Pen } from '../pen/pen';
@@ -26,8 +26,18 @@ const STEPS: readonly Point[] = [-1, -0.75, -0.5, -0.25, 0, 0.25, 0.5, 0.75, 1]
   .flatMap((y, _, all) => all.map((x) => point(x, y)))
   .sort((a, b) => Math.hypot(a.x, a.y) - Math.hypot(b.x, b.y));
 
-/** The map of the sheets: every printed sheet as a box with its label, the pieces' cut lines over them. */
-export function drawMap(pen: Pen, plan: SheetPlan, drawings: readonly PieceDrawing[], room: Box): void {
+/**
+ * The map of the sheets: every printed sheet as a box with its label, the pieces' cut lines over them.
+ *
+ * @param lit labels of the sheets that stand out in grey
+ */
+export function drawMap(
+  pen: Pen,
+  plan: SheetPlan,
+  drawings: readonly PieceDrawing[],
+  room: Box,
+  lit: readonly string[] = [],
+): void {
   const cells = plan.sheets.map((sheet) => ({ label: sheet.label, box: sheetCell(sheet) }));
   const all = boxRound(cells.map(({ box }) => box));
   const scale = Math.min(
@@ -36,6 +46,8 @@ export function drawMap(pen: Pen, plan: SheetPlan, drawings: readonly PieceDrawi
   );
   const spare = room.right - room.left - (all.right - all.left) * scale;
   const { map } = frameAt(room.left + spare / 2, room.top, all, { x: scale, y: scale });
+  for (const { box } of cells.filter(({ label }) => lit.includes(label)))
+    pen.fill(pathThrough(...corners(box)), map, INK.frame);
   for (const { box } of cells) {
     const from = map(point(box.left, box.top));
     const to = map(point(box.right, box.bottom));
@@ -55,6 +67,13 @@ export function drawMap(pen: Pen, plan: SheetPlan, drawings: readonly PieceDrawi
     pen.words(label, point(at.x, at.y + capitalsOfPt(pt) / 2), { pt, colour: INK.words, align: 'middle' });
   }
 }
+
+const corners = ({ left, top, right, bottom }: Box): readonly Point[] => [
+  point(left, top),
+  point(right, top),
+  point(right, bottom),
+  point(left, bottom),
+];
 
 /** Where a label stands in its cell: in the middle, or as near to it as no outline runs through it. */
 function clearPlace(cell: Box, half: Point, ink: Ink): Point {

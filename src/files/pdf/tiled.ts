@@ -1,9 +1,9 @@
 import { drawingInk, type PieceDrawing, placedDrawings } from '../../drawing';
 import { pieceName } from '../../edges';
 import type { Mm } from '../../length';
-import { type Draft, sheetsOf } from '../../project';
-import { PAPER_SIZES, paperName, type SheetPlan } from '../../sheets';
-import { number, own, said, words } from '../../words';
+import { type Draft, reprintOf, sheetsOf } from '../../project';
+import { PAPER_SIZES, paperName, type Reprint, type SheetPlan } from '../../sheets';
+import { number, own, type Phrase, Refusal, said, say, words } from '../../words';
 import { sheetRemarks } from '../content/rows';
 import type { PdfOptions } from '../pen/options';
 import { startPdf } from '../pen/pen';
@@ -21,26 +21,55 @@ import { drawSheet } from './sheet';
  * @param start starts the file: another writer may draw the same, to be held against ours
  * @returns the bytes of the file, after a step for each sheet
  */
-export function* pdfWork(draft: Draft, options: PdfOptions, start = startPdf): LongWork<Uint8Array> {
+export function pdfWork(draft: Draft, options: PdfOptions, start = startPdf): LongWork<Uint8Array> {
+  return tiledWork(draft, undefined, options, start);
+}
+
+/**
+ * Only the sheets that changed since the pattern was printed, and a first sheet that says which ones to throw away.
+ *
+ * @throws Refusal where nothing was printed of the project before, too little of it can be kept, or nothing has changed
+ */
+export function changedWork(draft: Draft, options: PdfOptions): LongWork<Uint8Array> {
+  const again = reprintOf(draft);
+  if (!draft.project.lastPrint)
+    throw notMade(
+      say`nothing is known of an earlier print: it is noted in the project that is open where the sheets are saved, and in the one that is packed with them. Print all sheets.`,
+    );
+  if (!again) throw notMade(say`too few of the sheets that were printed can be kept. Print all sheets.`);
+  if (again.anew.length === 0) throw notMade(say`every sheet that was printed can be kept; there is nothing to print.`);
+  return tiledWork(draft, again, options);
+}
+
+const notMade = (phrase: Phrase) => new Refusal([{ field: 'files', value: 'changed', phrase }]);
+
+/** @param again where only its changed sheets are wanted */
+function* tiledWork(
+  draft: Draft,
+  again: Reprint | undefined,
+  options: PdfOptions,
+  start = startPdf,
+): LongWork<Uint8Array> {
   const { project } = draft;
   const plan = sheetsOf(draft);
+  const sheets = again ? plan.sheets.filter(({ label }) => again.anew.includes(label)) : plan.sheets;
   const drawings = withControlWords(draft, placedDrawings(draft.printed, plan.places));
   const page = firstPage(plan, project.units === 'inch');
   const pen = start(page.width, page.height, options.font, {
     title: project.name,
-    subject: words`Lounge pant for ${own(project.body.label)}, ${number(plan.sheets.length)} sheets ${paperName(plan.paper.name)}`,
+    subject: words`Lounge pant for ${own(project.body.label)}, ${number(sheets.length)} sheets ${paperName(plan.paper.name)}`,
     date: options.date,
   });
   const fileName = options.fileName ?? `${safeFileName(project.name)}.pdf`;
-  drawFirst(pen, page, firstWords(draft, options.date, fileName), draft, drawings);
+  drawFirst(pen, page, firstWords(draft, options.date, fileName, { again }), draft, drawings, again?.anew);
   const ink = drawingInk(drawings);
   const remarks = sheetRemarks(project.paper);
   const says = (shown: readonly PieceDrawing[]) => [
     `${shown.map(({ piece }) => said(pieceName(piece))).join(', ')} · ${project.name}`,
     words`Test square: on the first sheet.`,
   ];
-  for (const [i, sheet] of plan.sheets.entries()) {
-    yield { share: i / plan.sheets.length, doing: words`sheet ${own(sheet.label)}` };
+  for (const [i, sheet] of sheets.entries()) {
+    yield { share: i / sheets.length, doing: words`sheet ${own(sheet.label)}` };
     pen.newPage(plan.paper.width, plan.paper.height);
     drawSheet(pen, { plan, drawings, ink, says, remarks }, sheet);
   }

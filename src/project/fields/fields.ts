@@ -159,6 +159,7 @@ export const GROUP_NAMES = {
   sides: say`Left and right`,
   'sides.left': say`Left side`,
   'sides.right': say`Right side`,
+  lastPrint: say`Last print`,
 };
 
 /** Groups that may be `null`, and are where they are left out: no pocket, no correction, two sides alike. */

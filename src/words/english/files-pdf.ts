@@ -23,15 +23,22 @@ export const filesPdf = {
   '6. At Blocks choose the photograph, and mark the middle of each mark on it.': 'trade',
   'Body: {0}': 'plain', // {0} own(project.body.label)
   'Butt the cut edges, so that the half-diamonds of one number make a whole diamond and the lines meet. Tape.': 'trade',
+  'Changed since: {0}.': 'plain', // {0} all(changes)
   'Choose true size, 100 %; switch off everything like fit to page or shrink. Print this sheet alone first and measure both squares along all sides, from the middle of a line to the middle of the other. If one is wrong, set the printer right before you print the rest.':
     'plain',
   'Cut {0}': 'trade', // {0} own(listed(cutRows(draft), '; '))
   'Doubtful – printer: {0}': 'plain', // {0} remark
   'Four marks to photograph beside a paper block': 'trade',
+  'Grey: in this file. {0} sheets {1} in all': 'plain', // {0} number(count, 0), {1} paperName(plan.paper.name)
+  'If one of these is missing, print that sheet from the file of all sheets; saved now, it is laid out the same way.':
+    'plain',
+  'In this file: {0}.': 'plain', // {0} labels(anew)
   'It is photographed beside a block on paper, so that Legwork can flatten the picture and draw the block at its true size.':
     'ours: the name',
   'Join the rows first, then the rows to each other.': 'plain',
   'Join the sheets': 'plain',
+  'Keep {0}: no line on them has moved by more than {1}.': 'plain', // {0} labels(keep), {1} mm(moved)
+  'Keep {0}: no line on them has moved.': 'plain', // {0} labels(keep)
   'Lay the cut edge on the thin line of that neighbour, so that the half-diamonds of one number make a whole diamond and the lines meet. Glue or tape.':
     'plain',
   'Lay the sheets out as on the map. Cut off the margins along the thin lines on all sides that have a neighbour.':
@@ -42,8 +49,9 @@ export const filesPdf = {
   'Look at this before cutting: {0}': 'plain', // {0} phrase
   'Lounge pant for {0}, one large sheet': 'plain', // {0} own(project.body.label)
   'Lounge pant for {0}, to be projected at true size': 'plain', // {0} own(project.body.label)
-  'Lounge pant for {0}, {1} sheets {2}': 'plain', // {0} own(project.body.label), {1} number(plan.sheets.length), {2} paperName(plan.paper.name)
+  'Lounge pant for {0}, {1} sheets {2}': 'plain', // {0} own(project.body.label), {1} number(sheets.length), {2} paperName(plan.paper.name)
   'Measure, to check the joins: {0}.': 'plain', // {0} own(controls.join(', '))
+  'Only changed sheets': 'plain',
   'Print at 100 %': 'plain',
   'Printer test': 'plain',
   'Reference sheet': 'plain',
@@ -52,16 +60,22 @@ export const filesPdf = {
     'plain',
   'The drawing keeps {0} from the edges of the paper. If your printer cuts some of it off, choose a wider margin.':
     'plain', // {0} mm(margin)
+  'The other sheets were printed on {0} or earlier.': 'plain', // {0} own(dated(printDay(lastPrint)))
   'The short bar is {0}, the long bar {1}.': 'ours: the long and the short bar of the test page', // {0} mm(across), {1} mm(along)
+  'Throw away the old {0}.': 'plain', // {0} labels(away)
   'Two bars to measure, {0}': 'ours: the long and the short bar of the test page', // {0} paperName(settings.sheet)
   'a piece is {0} long even at a quarter, longer than any paper.': 'plain', // {0} mm(widest)
   'cut along this line': 'plain',
+  'every sheet that was printed can be kept; there is nothing to print.': 'plain',
   'hip {0}, inseam {1}': 'trade', // {0} mm(measures.hipGirthFinished), {1} mm(leg.measures.inseamFront)
   'long bar: {0}': 'ours: the long and the short bar of the test page', // {0} mm(along)
+  'nothing is known of an earlier print: it is noted in the project that is open where the sheets are saved, and in the one that is packed with them. Print all sheets.':
+    'plain',
   'page {0}': 'plain', // {0} number(i + 1)
   'short bar: {0}': 'ours: the long and the short bar of the test page', // {0} mm(across)
   'the next sheet starts at this line': 'plain',
   'the piece': 'plain',
+  'too few of the sheets that were printed can be kept. Print all sheets.': 'plain',
   '{0} bodies, a quarter of true size, {1}': 'plain', // {0} number(drafts.length), {1} sheets
   '{0} of cloth': 'trade', // {0} mm(BAR)
   '{0} pages {1}': 'plain', // {0} number(pages.length), {1} paperName(page.name)

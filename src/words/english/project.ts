@@ -89,6 +89,7 @@ export const project = {
   'Join the row of {0} to the row of {1} in the same way: one sheet meets.': 'plain', // {0} own(below), {1} own(above)
   'Join the row of {0} to the row of {1} in the same way: {2} sheets meet.': 'plain', // {0} own(first), {1} own(over), {2} number(joined.length, 0)
   'Knees that touch': 'trade: a fault that a fitting shows',
+  'Last print': 'plain',
   'Lay it the way that takes least cloth': 'trade',
   'Left and right': 'plain',
   'Left hip fuller': 'trade: a fault that a fitting shows',
@@ -216,6 +217,8 @@ export const project = {
   'holds {0} more problems.': 'plain', // {0} number(more, 0)
   'is a name that can’t be used in a file.': 'plain',
   'is left out as a whole because of that; the usual choice takes its place.': 'plain',
+  'is left out as a whole because of that; which sheets were printed is not known any more.': 'plain',
+  'is not what a print leaves behind.': 'plain',
   'is too large for a number.': 'plain',
   'isn’t a project file: it can’t be read as JSON.': 'standard: JSON, RFC 8259',
   'isn’t a project file: it holds more than {0} values.': 'plain', // {0} number(MOST_VALUES, 0)
@@ -253,6 +256,8 @@ export const project = {
   'was written by a newer Legwork; this one reads up to version {0}.': 'ours: the name', // {0} number(VERSION, 0)
   'with this the lines of the leg cross or turn back': 'plain',
   'with this the lines of the {0} leg cross or turn back; less would do.': 'plain', // {0} SIDE_NAMES[side]
+  '{0}: changed': 'plain', // {0} name
+  '{0}: {1}, now {2}': 'plain', // {0} name, {1} mm(was), {2} mm(is)
   '{0}; leave it out.': 'plain', // {0} crossing
   '{0}; measure it again, or leave it empty.': 'plain', // {0} crossing
   '{0}; {1} would do.': 'plain', // {0} crossing, {1} limit

@@ -32,6 +32,7 @@ export const workbenchFinished = {
   'how?': 'ours: how?, the working of a number',
   'just passes': 'plain',
   'knit band': 'trade',
+  'last saved for printing on {0}, on {1} sheets {2}': 'plain', // {0} was, {1} number(lastPrint.sheets.length, 0), {2} own(lastPrint.paper.name)
   'not measured': 'plain',
   'one direction (nap)': 'trade',
   'passes by {0}': 'plain', // {0} mm(spare)

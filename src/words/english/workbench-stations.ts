@@ -14,6 +14,8 @@ export const workbenchStations = {
   'A woven gives nothing: the opening itself has to pass over the hip.': 'trade',
   'About {0} if you have done it before, {1} for a first pair, both from practice.': 'plain', // {0} hours(usual), {1} hours(first)
   'About {0} minutes.': 'plain', // {0} number(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)
+  'All of them can be kept; there is nothing to print again. If one is missing, print it from the file of all sheets.':
+    'plain',
   'All {0} steps': 'plain', // {0} number(steps.length, 0)
   'Ask for 100 %, nothing fitted to the page, and measure the square on it before you cut.': 'plain',
   'At a print shop': 'plain',
@@ -69,9 +71,11 @@ export const workbenchStations = {
   'It comes out at centre front, through the outer layer.': 'trade',
   'It comes out at the side.': 'plain',
   'It is bought longer by that.': 'plain',
+  'It was printed': 'plain',
   'Its raw edge, {0} tucked in.': 'trade', // {0} mm(turnUnder)
   'Just upright enough to pull on.': 'plain',
   Laid: 'trade',
+  'Last saved for printing on {0}, {1} sheets in all.': 'plain', // {0} dayOf(lastPrint), {1} count
   'Laying it in other ways …': 'plain',
   'Left and right are alike': 'plain',
   'Left and right differ': 'plain',
@@ -88,6 +92,7 @@ export const workbenchStations = {
   'More measurements': 'trade',
   'More of the leg': 'plain',
   'More room to sit, and a looser look.': 'plain',
+  'Nothing counts as printed any more, so the sheets are laid out afresh.': 'plain',
   'Nothing is corrected yet: the drawing shows what was worn.': 'plain',
   'Nothing is tucked in: its edge is overlocked.': 'trade',
   'Nothing would save as much as {0}.': 'plain', // {0} mm(WORTH_SAVING)
@@ -96,13 +101,21 @@ export const workbenchStations = {
   'Of its width, in the same wash.': 'plain',
   'Of stripes or a check, across. They mirror about centre front and back.': 'trade',
   'One side of the sheet.': 'plain',
+  'Only changed sheets: none': 'plain',
+  'Only changed sheets: {0}': 'plain', // {0} number(again.anew.length, 0)
   'Opens the join: each leg gets wider, the pair by 2 × {0}{1} = {2}. Woven cloth needs it.':
     'ours: the join, where the two blocks meet', // {0} part(spread), {1} rounding(2 * spread, { mm: spread, times: 2 }), {2} part(2 * spread)
   'Other widths': 'plain',
   'Outside the stitching line of the inner leg.': 'trade',
   'Pieces may be turned end for end.': 'plain',
+  'Print again {0} of {1} sheets, coloured on the drawing: {2}. Keep the others: no line on them has moved by more than {3}. If one is missing, print it from the file of all sheets.':
+    'plain', // {0} few, {1} whole, {2} labels, {3} mm(moved)
+  'Print again {0} of {1} sheets, coloured on the drawing: {2}. Keep the others: no line on them has moved. If one is missing, print it from the file of all sheets.':
+    'plain', // {0} few, {1} whole, {2} labels
   'Print it at 100 % (“actual size”), measure both bars, and type what they measure here.': 'plain',
   'Print its first page alone, at 100 % (“actual size”), and measure both squares on it. If they are right, print the rest the same way.':
+    'plain',
+  'Print its first page alone, at 100 % (“actual size”), and measure both squares on it. It says which old sheets to throw away.':
     'plain',
   'Print the first page of the sheets alone, at 100 % (“actual size”), and measure both squares on it.': 'plain',
   'Print the pattern: 1 sheet': 'plain',
@@ -110,6 +123,7 @@ export const workbenchStations = {
   'Print the sample: 1 sheet': 'plain',
   'Print the sample: {0} sheets': 'plain', // {0} number(count, 0)
   'Print the test page at 100 %, measure its two bars, and type what they measure.': 'plain',
+  'Printed before': 'plain',
   'Project files to lay on this one': 'plain',
   'Pulls down when sitting: the back rise gets longer; 1.5 cm or ⅝ in is usual.': 'trade',
   'Puts the waist edge higher on the body; a minus value lowers it.': 'trade',
@@ -132,6 +146,7 @@ export const workbenchStations = {
   'Step of the sewing': 'trade',
   'Step {0} of {1}': 'plain', // {0} number(place, 0), {1} number(steps.length, 0)
   'Take the corrections back': 'plain',
+  'That was never printed': 'plain',
   'The back fork’s tip, cut off this far inside the crotch point and sewn on again: {0} is usual, {1} leaves the leg whole.':
     'trade', // {0} mm(50), {1} mm(0)
   'The border your printer can’t print.': 'plain',
@@ -146,14 +161,17 @@ export const workbenchStations = {
   'The other side.': 'plain',
   'The pieces are drawn larger by that.': 'plain',
   'The project and all files of this page in one.': 'plain',
+  'The sheets of {0} count as the last print again.': 'plain', // {0} dayOf(before)
   'The waist dips over the belly: the centre front waist goes up; 1.5 cm or ⅝ in is usual.': 'trade',
   'The waist edge lies this much higher over the side, and not at the centres.': 'trade',
   'The {0} is {1} wide; {2} {3} can be cut. What would fit:': 'plain', // {0} pieceName(widest.piece), {1} mm(widest.width), {2} LAYOUT_WORDS[layout], {3} mm(room)
   'These blocks were brought along. They are used as they are.': 'trade',
   'Thicker where the room is bright.': 'plain',
   'This pattern and up to eleven more, from their project files, one upon the other.': 'plain',
+  'To exchange, with a first page that says what to throw away and what to keep.': 'plain',
   'To keep and to pass on': 'plain',
   'To take along': 'plain',
+  'Too few of them can be kept with what is chosen now, so the sheets are laid out afresh. Print them all.': 'plain',
   'True if it measures {0}.': 'plain', // {0} mm(across)
   'Turned inside at the opening.': 'plain',
   'Wash and dry it as you will the trousers, before it is cut.': 'plain',

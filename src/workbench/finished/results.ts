@@ -1,7 +1,7 @@
 import { LAYOUT_WORDS } from '../../cloth';
 import { LENGTH_NAMES } from '../../leg';
-import { checksOf, type Draft, type Station, sheetsOf } from '../../project';
-import { inTurn, mm, number, own, type Phrase, say, UNSAID } from '../../words';
+import { checksOf, type Draft, freshSheetsOf, printDay, type Station } from '../../project';
+import { dated, inTurn, mm, number, own, type Phrase, say, UNSAID } from '../../words';
 import { passing } from './rows';
 
 const WAISTS: Readonly<Record<Draft['project']['waist']['finish'], Phrase>> = {
@@ -63,7 +63,13 @@ export const RESULTS: Readonly<Record<Station, (draft: Draft) => Phrase>> = {
   },
   paper(draft) {
     const { project } = draft;
-    const sheets = sheetsOf(draft);
+    const { lastPrint } = project;
+    // Which of them can be kept takes longer than a frame, and is told where the station is open.
+    if (lastPrint) {
+      const was = own(dated(printDay(lastPrint)));
+      return say`last saved for printing on ${was}, on ${number(lastPrint.sheets.length, 0)} sheets ${own(lastPrint.paper.name)}`;
+    }
+    const sheets = freshSheetsOf(draft);
     const many = sheets.sheets.length;
     const name = own(sheets.paper.name);
     const scale = project.paper.scale === 1 ? say`true size` : say`scale ${number(project.paper.scale, 3)}`;

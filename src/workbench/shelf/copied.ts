@@ -1,3 +1,4 @@
+import { withoutLastPrint } from '../../project';
 import { words } from '../../words';
 import { historyOfCopy, placeOf } from '../store/history';
 import { newId } from '../store/new-id';
@@ -13,7 +14,8 @@ export function copied(
   // Letter by letter, so that none is cut in half.
   const ending = words`, copy`;
   const name = [...state.project.name].slice(0, LONGEST_NAME - ending.length - 2).join('') + ending;
-  const project = { ...state.project, name };
+  // The paper on the table is the first one's.
+  const project = { ...withoutLastPrint(state.project), name };
   const id = newId();
   const history = historyOfCopy(state.history, placeOf(state), placeOf({ project, id }));
   return { begun: true, id, project, history, running: undefined };

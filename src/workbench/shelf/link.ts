@@ -1,4 +1,4 @@
-import { LARGEST_FILE, type Project, STATIONS, type Station, saveProject } from '../../project';
+import { LARGEST_FILE, type Project, STATIONS, type Station, saveProject, withoutLastPrint } from '../../project';
 import { number, type Phrase, type Result, say } from '../../words';
 
 /*
@@ -23,12 +23,13 @@ export function stationFromHash(hash: string): Station | undefined {
 const LONGEST_LINK = 8000;
 
 /**
- * A link that holds the whole project, compressed, in its own text, and the station at which it opens.
+ * A link that holds the whole project, compressed, in its own text, and the station at which it opens; not what was printed
+ * of it, which is larger than a link, and lies on this table and not on the reader's.
  *
  * @param page the address of the page, without anything behind the #
  */
 export async function projectLink(project: Project, station: Station, page: string): Promise<Result<string>> {
-  const text = JSON.stringify(JSON.parse(saveProject(project)));
+  const text = JSON.stringify(JSON.parse(saveProject(withoutLastPrint(project))));
   const packed = await through(new TextEncoder().encode(text), new CompressionStream('deflate-raw'), LARGEST_FILE);
   const link = `${page}${stationHash(station)}&${PROJECT}=${toLetters(packed)}`;
   if (link.length <= LONGEST_LINK) return { ok: true, value: link };

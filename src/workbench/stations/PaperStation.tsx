@@ -10,6 +10,7 @@ import { barMeasured, length } from '../store/quantity';
 import { AskedFirst } from './paper/AskedFirst';
 import { Files } from './paper/Files';
 import { FilesFor } from './paper/FilesFor';
+import { PrintedBefore } from './paper/PrintedBefore';
 import { PrintPattern } from './paper/PrintPattern';
 import { UnprintedLetters } from './paper/UnprintedLetters';
 import { useFewestSheets } from './use-fewest-sheets';
@@ -44,6 +45,7 @@ export default function PaperStation() {
     <>
       <UnprintedLetters />
       <PrintPattern />
+      <PrintedBefore />
       <AskedFirst />
       <Sheets />
       <Group name={words`Size of the pattern`}>

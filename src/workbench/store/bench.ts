@@ -1,6 +1,6 @@
 import { createContext, useContext } from 'react';
 import { createStore, type StoreApi, useStore } from 'zustand';
-import { type Habits, habitsOf, METRIC, valueAt } from '../../project';
+import { type Habits, habitsOf, lastPrintTakenBack, METRIC, valueAt } from '../../project';
 import { chosen, opened, redrawn, remedied, startedFresh, travelled, typed, withBlocks, without } from './changes';
 import { exampleShown } from './example-shown';
 import { stepBack, stepForward } from './history';
@@ -41,6 +41,8 @@ export const createBench = (habits: Habits = METRIC) =>
     remedy: (check) => set((state) => remedied(state, check)),
     // Only how numbers are printed: nothing to undo, and the draft's numbers stay the same.
     showUnits: (units) => set((state) => redrawn({ ...state.project, units })),
+    notePrint: (id, lastPrint) => set((state) => (state.id === id ? redrawn({ ...state.project, lastPrint }) : {})),
+    takeBackPrint: () => set((state) => redrawn(lastPrintTakenBack(state.project))),
     undo: () => set((state) => travelled(state, stepBack)),
     redo: () => set((state) => travelled(state, stepForward)),
     goTo: (station) => set({ station, step: undefined, running: undefined, field: undefined }),

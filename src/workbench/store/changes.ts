@@ -11,6 +11,7 @@ import {
   openProject,
   type Project,
   valueAt,
+  withoutLastPrint,
   withValue,
 } from '../../project';
 import { inTurn, own, type Phrase, type Problem, printPhrase, type Result, said, say, words } from '../../words';
@@ -48,16 +49,26 @@ export function undrawable(fault: unknown): readonly Problem[] {
   return [{ field: 'project', value: undefined, phrase }];
 }
 
-/** The state after a change of the project; what goes on under the same key is one change to undo. */
-function changed(state: BenchState, project: Project, label: string, key: string): Change {
+/** What is left by a change, to come back to: of prints only the last one counts, which goes along where the project stays. */
+function left(state: BenchState, label: string, id: string): Moment {
+  return momentOf(label, placeOf(id === state.id ? { id, project: withoutLastPrint(state.project) } : state));
+}
+
+/**
+ * The state after a change of the project; what goes on under the same key is one change to undo.
+ *
+ * @param id under which the project is kept: another where it is not the same one any more
+ */
+function changed(state: BenchState, project: Project, label: string, key: string, id = state.id): Change {
   const goesOn = state.running === key;
   return {
     ...redrawn(project),
     begun: true,
     before: goesOn ? state.before : state.draft.measures,
     // Before the first project there was none to come back to.
-    history: state.begun ? remember(state.history, momentOf(label, placeOf(state)), goesOn) : noHistory,
+    history: state.begun ? remember(state.history, left(state, label, id), goesOn) : noHistory,
     running: key,
+    id,
   };
 }
 
@@ -116,11 +127,13 @@ export function without(entries: BenchState['entries'], path: string): BenchStat
 
 /** The state after a step back or forth; what was being typed is given up. */
 export function travelled(state: BenchState, step: typeof stepBack<Moment>): Change {
-  const returned = step(state.history, ({ label }) => momentOf(label, placeOf(state)));
+  const returned = step(state.history, ({ label, id }) => left(state, label, id));
   if (!returned) return {};
   const { to, history } = returned;
+  // What lies on the table as paper stays there, whatever is undone of the drawing.
+  const { lastPrint } = to.id === state.id ? state.project : to.project;
   return {
-    ...redrawn({ ...to.project, units: state.project.units }),
+    ...redrawn({ ...to.project, units: state.project.units, ...(lastPrint && { lastPrint }) }),
     before: state.draft.measures,
     id: to.id,
     history,
@@ -158,8 +171,7 @@ export function broughtIn(
   missing: readonly string[] = [],
 ): Change {
   return {
-    ...changed(state, project, label, 'open'),
-    id: newId(),
+    ...changed(state, project, label, 'open', newId()),
     before: undefined,
     running: undefined,
     entries: Object.fromEntries(missing.map((path) => [path, UNMEASURED])),
@@ -175,8 +187,7 @@ export function broughtIn(
 export function startedFresh(state: BenchState): Change {
   const { units } = state.project;
   return {
-    ...changed(state, newProject({ ...state.habits, units }, said(UNNAMED)), words`new measurements`, 'fresh'),
-    id: newId(),
+    ...changed(state, newProject({ ...state.habits, units }, said(UNNAMED)), words`new measurements`, 'fresh', newId()),
     before: undefined,
     entries: Object.fromEntries(NEEDED.map((key) => [`body.${key}`, UNMEASURED])),
     running: undefined,

@@ -1,4 +1,4 @@
-import type { Project } from '../../project';
+import { type Project, withoutLastPrint } from '../../project';
 
 /** Never at hand at run time: it only lets the compiler tell a place that was made here from anything that looks like one. */
 declare const madeHere: unique symbol;
@@ -78,7 +78,10 @@ export function historyOfCopy({ past, future }: History, from: Place, to: Place)
   const { name } = from.project;
   const own = ({ label, project, id }: Moment): Moment => {
     const named = project.name === name ? { ...project, name: to.project.name } : project;
-    return momentOf(label, id === from.id ? placeOf({ project: named, id: to.id }) : placeOf({ project, id }));
+    return momentOf(
+      label,
+      id === from.id ? placeOf({ project: withoutLastPrint(named), id: to.id }) : placeOf({ project, id }),
+    );
   };
   return { past: past.map(own), future: future.map(own) };
 }

@@ -1,7 +1,7 @@
 import type { TracedPair } from '../../block';
 import type { Check } from '../../check';
 import type { Units } from '../../length';
-import type { Draft, Habits, Measures, Project, Station } from '../../project';
+import type { Draft, Habits, LastPrint, Measures, Project, Station } from '../../project';
 import type { Phrase, Problem } from '../../words';
 import type { History } from './history';
 import type { Quantity } from './quantity';
@@ -78,6 +78,10 @@ export interface BenchActions {
   /** Applies the remedy of a check, or another change that was proposed: one change to undo. */
   readonly remedy: (proposed: Pick<Check, 'id' | 'fix'>) => void;
   readonly showUnits: (units: Units) => void;
+  /** Notes what was printed of a project, if that is still on the bench: nothing to undo. */
+  readonly notePrint: (id: string, lastPrint: LastPrint) => void;
+  /** What was saved last never came to paper: what was printed before that counts, and can be noted again. */
+  readonly takeBackPrint: () => void;
   readonly undo: () => void;
   readonly redo: () => void;
   readonly goTo: (station: Station) => void;

@@ -16,7 +16,7 @@ import {
   type TableRecords,
   zipFiles,
 } from '../../files';
-import { draft, type Project, withFewestSheets } from '../../project';
+import { draft, type LastPrint, type Project, withFewestSheets, withLastPrint } from '../../project';
 import { number, type Problem, Refusal, type Result, speakNamed, words } from '../../words';
 
 /** Files of one project, or of several. */
@@ -60,7 +60,7 @@ export interface MadeFile {
 /** What the worker says: how far it has come, then one of the others. */
 export type FilesAnswer =
   | { readonly progress: Progress }
-  | { readonly file: MadeFile }
+  | { readonly file: MadeFile; readonly lastPrint?: LastPrint | undefined }
   | { readonly looked: LookedThrough }
   | { readonly problems: readonly Problem[] }
   | { readonly fault: WorkerFault };
@@ -77,7 +77,7 @@ const onlooker = { onProgress: (progress: Progress) => answer({ progress }) };
 
 addEventListener('message', ({ data }: MessageEvent<FilesOrder>) => {
   void speakNamed(data.language)
-    .then(() => ('table' in data ? classed(data, data) : filled(data, data).then((file) => ({ file }))))
+    .then(() => ('table' in data ? classed(data, data) : filled(data, data)))
     .then(answer)
     .catch((error: unknown) =>
       answer(error instanceof Refusal ? { problems: error.problems } : { fault: faultOf(error) }),
@@ -92,7 +92,7 @@ function faultOf(error: unknown): WorkerFault {
 type Options = Pick<FilesOrder, 'font' | 'date'>;
 
 /** One file: what was asked for, or all of it in a ZIP where it is several. */
-async function filled({ projects, kinds }: ProjectsOrder, { font, date }: Options): Promise<MadeFile> {
+async function filled({ projects, kinds }: ProjectsOrder, { font, date }: Options): Promise<FilesAnswer> {
   const jobs: FileJob[] = [];
   for (const [i, { name, project }] of projects.entries()) {
     answer({
@@ -109,9 +109,19 @@ async function filled({ projects, kinds }: ProjectsOrder, { font, date }: Option
   const files = await carriedOut(makeFiles(jobs, kinds, { font, date }), onlooker);
   const [first, ...others] = files;
   if (!first) throw new Error('nothing was made');
-  if (others.length === 0) return first;
-  return { name: first.name.replace(/\.[^.]+$/, '.zip'), content: zipFiles(files, date) };
+  const lastPrint = printedBy(kinds, jobs, date);
+  if (others.length === 0) return { file: first, lastPrint };
+  return { file: { name: first.name.replace(/\.[^.]+$/, '.zip'), content: zipFiles(files, date) }, lastPrint };
 }
+
+/** What lies on the table once the files are printed: of one project whose sheets are in them. */
+function printedBy(kinds: readonly FileKind[], jobs: readonly FileJob[], date: Date): LastPrint | undefined {
+  const [job, ...others] = jobs;
+  if (!job || others.length > 0 || !kinds.some((kind) => WITH_SHEETS.includes(kind))) return undefined;
+  return withLastPrint(job.draft, date).lastPrint;
+}
+
+const WITH_SHEETS: readonly FileKind[] = ['pdf', 'changed', 'zip'];
 
 /** This much of a ZIP is held before the browser is given it, which may put it away on the disk. */
 const HELD = 4_000_000;

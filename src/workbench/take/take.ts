@@ -39,6 +39,7 @@ interface Hearer {
  * @param order projects unlike in their names, or the table of a class
  */
 export function takeFiles(order: ProjectsOrder | ClassOrder, hearer: Hearer): Taking {
+  const { id } = useBench.getState();
   const worker = new Worker(new URL('./files-worker.ts', import.meta.url), { type: 'module' });
   let settle = () => {};
   const over = new Promise<void>((resolve) => {
@@ -58,6 +59,7 @@ export function takeFiles(order: ProjectsOrder | ClassOrder, hearer: Hearer): Ta
     if ('file' in data) {
       handOver(data.file);
       hearer.onSaved?.(data.file.name);
+      if (data.lastPrint) useBench.getState().notePrint(id, data.lastPrint);
     } else if ('looked' in data) hearer.onLooked?.(data.looked);
     else if ('problems' in data) {
       const { units } = useBench.getState().project;

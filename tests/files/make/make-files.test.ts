@@ -1,7 +1,7 @@
 import { unzipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import { carriedOut, type FileJob, makeFiles, type Progress, Stopped } from '../../../src/files';
-import { openProject, saveProject } from '../../../src/project';
+import { openProject, saveProject, withLastPrint } from '../../../src/project';
 import { draftWith } from '../drafts';
 import { printFont } from '../print-font';
 
@@ -17,7 +17,7 @@ const bytesOf = (content: Uint8Array | string) =>
   typeof content === 'string' ? new TextEncoder().encode(content) : content;
 
 describe('everything in one ZIP', () => {
-  test('holds the project, and every other file as it is written beside it', async () => {
+  test('holds the project with what is printed of it, and every other file as it is written beside it', async () => {
     const files = await make([one], 'all');
     const zip = files.at(-1);
     expect(zip?.name).toBe('One.zip');
@@ -27,7 +27,7 @@ describe('everything in one ZIP', () => {
     for (const { name, content } of files.slice(0, -1))
       expect(Buffer.compare(inside[name] ?? new Uint8Array(), bytesOf(content))).toBe(0);
     const opened = openProject(Buffer.from(project ?? []).toString());
-    expect(opened.ok && saveProject(opened.value)).toBe(saveProject(one.draft.project));
+    expect(opened.ok && saveProject(opened.value)).toBe(saveProject(withLastPrint(one.draft, date)));
   });
 
   test('is the same to the byte wherever it is the same day, and asks for nothing else to be written', async () => {

@@ -13,18 +13,26 @@ interface TakeFileProps {
   /** What it is for, in a sentence. */
   readonly what: string;
   readonly main?: boolean;
+  readonly disabled?: boolean;
   /** What a press does, where there is something to choose first. */
   readonly onPress?: () => void;
 }
 
 /** One file to take away: what it is for, how far it has come while it is made, and what to do with it once it is saved. */
-export function TakeFile({ kind, name, what, main = false, onPress = () => take(kind) }: TakeFileProps) {
+export function TakeFile({
+  kind,
+  name,
+  what,
+  main = false,
+  disabled = false,
+  onPress = () => take(kind),
+}: TakeFileProps) {
   const stale = useBench(isStale);
   const busy = useTaking((state) => state.busy);
   const units = useBench((state) => state.project.units);
   const saved = useTaking((state) => (state.saved?.kind === kind ? state.saved.fileName : undefined));
   return (
-    <TakeOne main={main} name={name} what={what} disabled={stale || busy !== undefined} onClick={onPress}>
+    <TakeOne main={main} name={name} what={what} disabled={disabled || stale || busy !== undefined} onClick={onPress}>
       {busy?.kind === kind && <TakeProgress {...busy} onStop={() => useTaking.getState().stop()} />}
       <p className="take-saved" role="status">
         {saved !== undefined && printPhrase(afterSaving(kind, saved), units)}

@@ -4,6 +4,7 @@ import { inTurn, own, type Phrase, say } from '../../../words';
 /** What to do first with a file: a pattern is proved before it is cut. */
 const FIRST: Partial<Readonly<Record<FileKind, Phrase>>> = {
   pdf: say`Print its first page alone, at 100 % (“actual size”), and measure both squares on it. If they are right, print the rest the same way.`,
+  changed: say`Print its first page alone, at 100 % (“actual size”), and measure both squares on it. It says which old sheets to throw away.`,
   large: say`Ask for 100 %, nothing fitted to the page, and measure the square on it before you cut.`,
   'printer-test': say`Print it at 100 % (“actual size”), measure both bars, and type what they measure here.`,
   projector: say`Show it at 100 %, and move the projector until the square on the cloth measures what is written in it.`,

@@ -1,16 +1,17 @@
 import { placedDrawings } from '../../../drawing';
 import { cutCurves, pieceKey } from '../../../edges';
-import { sheetsOf } from '../../../project';
+import { reprintOf, sheetsOf } from '../../../project';
 import { markCorners, type Sheet, type SheetPlan } from '../../../sheets';
 import { pathText } from '../path-text';
 import { Word } from '../Word';
 import type { DrawingProps } from './drawing-props';
 import { Line } from './Line';
 
-/** The pieces as they are printed, with the sheets that carry them laid over. */
+/** The pieces as they are printed, with the sheets that carry them laid over; those that must be printed again stand out. */
 export function SheetsDrawing({ draft }: DrawingProps) {
   const { printed } = draft;
   const sheets = sheetsOf(draft);
+  const anew = reprintOf(draft)?.anew;
   return (
     <>
       {sheets.sheets.map((sheet) => (
@@ -43,7 +44,7 @@ export function SheetsDrawing({ draft }: DrawingProps) {
         </g>
       ))}
       {sheets.sheets.map((sheet) => (
-        <SheetFrame key={sheet.label} sheet={sheet} scale={sheets.scale} />
+        <SheetFrame key={sheet.label} sheet={sheet} scale={sheets.scale} anew={anew?.includes(sheet.label) ?? false} />
       ))}
     </>
   );
@@ -61,12 +62,19 @@ const rectangle = ({ window }: Sheet) => ({
 
 const SheetGround = ({ sheet }: { readonly sheet: Sheet }) => <rect className="sheet-ground" {...rectangle(sheet)} />;
 
+interface FrameProps {
+  readonly sheet: Sheet;
+  readonly scale: SheetPlan['scale'];
+  /** Whether it must be printed again. */
+  readonly anew: boolean;
+}
+
 /** A sheet's rim, its halves of the joining marks, and its label. */
-function SheetFrame({ sheet, scale }: { readonly sheet: Sheet; readonly scale: SheetPlan['scale'] }) {
+function SheetFrame({ sheet, scale, anew }: FrameProps) {
   const { window, label, marks } = sheet;
   return (
     <>
-      <rect className="sheet-frame" {...rectangle(sheet)} />
+      <rect className="sheet-frame" data-anew={anew || undefined} {...rectangle(sheet)} />
       {marks.map(({ number, at, towards, size }) => (
         <polygon
           key={`${number}${towards}`}

@@ -1,0 +1,30 @@
+import { measurements } from '../body';
+import { mm, number, type Phrase, say } from '../words';
+import { valueAt } from './at-path';
+import type { Draft } from './draft-types';
+import { FIELDS_BY_PATH, fieldName } from './fields';
+
+/** Every measurement and choice that a project can hold, by its path. */
+const PATHS: readonly string[] = [...measurements.map(({ key }) => `body.${key}`), ...FIELDS_BY_PATH.keys()];
+
+/** What has changed since the pattern was printed, a phrase for each number or choice; the paper apart. */
+export function changedSince({ project }: Pick<Draft, 'project'>): readonly Phrase[] {
+  const { lastPrint } = project;
+  if (!lastPrint) return [];
+  const differ = (path: string) =>
+    JSON.stringify(valueAt(lastPrint.project, path)) !== JSON.stringify(valueAt(project, path));
+  const found = PATHS.filter((path) => !path.startsWith('paper.') && path !== 'units' && differ(path)).map((path) =>
+    changeOf(path, valueAt(lastPrint.project, path), valueAt(project, path)),
+  );
+  // Lines that were brought have no numbers to name.
+  const brought = project.block.source === 'traced' && differ('block');
+  return brought ? [...found, changeOf('block', undefined, undefined)] : found;
+}
+
+function changeOf(path: string, was: unknown, is: unknown): Phrase {
+  const name = fieldName(path);
+  if (typeof was !== 'number' || typeof is !== 'number') return say`${name}: changed`;
+  const field = FIELDS_BY_PATH.get(path);
+  const inMm = path.startsWith('body.') || (field !== undefined && 'unit' in field && field.unit === 'mm');
+  return inMm ? say`${name}: ${mm(was)}, now ${mm(is)}` : say`${name}: ${number(was)}, now ${number(is)}`;
+}

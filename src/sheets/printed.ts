@@ -1,0 +1,66 @@
+import { drawingInk, type PieceDrawing, type PiecePlace, type Stroke } from '../drawing';
+import type { Mm } from '../length';
+import { type Point, point } from '../plane';
+import type { JoinMark, SheetPlan } from './types';
+
+/** A line as it was printed: its meaning, and its corners on the drawing: x, y, x, y, … */
+export interface PrintedLine {
+  readonly stroke: Stroke;
+  readonly points: readonly Mm[];
+}
+
+/** What was written on a piece, and where. */
+export interface PrintedWord {
+  readonly text: string;
+  readonly at: Point;
+}
+
+/** A sheet as it was printed: its place in the grid, counted from A1, and its halves of the marks. */
+export interface PrintedSheet {
+  readonly row: number;
+  readonly column: number;
+  readonly marks: readonly JoinMark[];
+}
+
+/**
+ * What lies on somebody's table since the pattern was last printed: enough to lay what is drawn now on the same sheets,
+ * and to tell which of them still hold. Plain data, kept with the project.
+ */
+export interface PrintedSheets extends Pick<SheetPlan, 'paper' | 'margin' | 'overlap' | 'scale' | 'corner'> {
+  readonly places: readonly PiecePlace[];
+  readonly sheets: readonly PrintedSheet[];
+  readonly lines: readonly PrintedLine[];
+  readonly words: readonly PrintedWord[];
+}
+
+/** Kept figures are rounded to a hundredth of a millimetre, ten times finer than a printer's dot. */
+const rounded = (value: Mm): Mm => Math.round(value * 100) / 100;
+
+/**
+ * What to keep of a plan that is printed.
+ *
+ * @param plan the sheets
+ * @param drawings every piece at its place on them
+ */
+export function printedSheets(plan: SheetPlan, drawings: readonly PieceDrawing[]): PrintedSheets {
+  const { paper, margin, overlap, scale, places, sheets, corner } = plan;
+  return {
+    paper,
+    margin,
+    overlap,
+    scale,
+    corner,
+    places,
+    sheets: sheets.map(({ row, column, marks }) => ({ row, column, marks })),
+    lines: drawnLines(drawings).map(({ stroke, points }) => ({ stroke, points: points.map(rounded) })),
+    words: drawnWords(drawings).map(({ text, at }) => ({ text, at: point(rounded(at.x), rounded(at.y)) })),
+  };
+}
+
+/** The lines of a drawing as they are kept. */
+export const drawnLines = (drawings: readonly PieceDrawing[]): readonly PrintedLine[] =>
+  drawingInk(drawings).lines.map(({ stroke, points }) => ({ stroke, points: points.flatMap(({ x, y }) => [x, y]) }));
+
+/** Its words. */
+export const drawnWords = (drawings: readonly PieceDrawing[]): readonly PrintedWord[] =>
+  drawings.flatMap(({ texts }) => texts.map(({ text, at }) => ({ text, at })));
