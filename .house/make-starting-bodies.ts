@@ -1,7 +1,8 @@
 // Writes src/body/starting-rows.ts anew from the open surveys: node --import tsx .house/make-starting-bodies.ts
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { startingRows, surveysAreHere } from './starting-bodies';
+import { startingRows } from './starting-bodies';
+import { surveysAreHere } from './surveys';
 
 if (!surveysAreHere) {
   console.error('The surveys do not lie beside this checkout: nothing was written.');

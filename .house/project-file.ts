@@ -1,5 +1,5 @@
 import { type Measurement, type MeasurementKey, measurements } from '../src/body';
-import { FIELDS_BY_PATH, type Field, figureWanted, usualValue, wantedOf } from '../src/project/fields';
+import { FIELDS_BY_PATH, type Field, measurementWanted, usualValue, wantedOf } from '../src/project/fields';
 import { fieldSentence } from '../src/project/fields/sentences';
 import { printPhrase, said, words } from '../src/words';
 
@@ -42,7 +42,7 @@ const measurementRow = (one: Measurement): string =>
     `body.${one.key}`,
     words`${one.name}`,
     words`${one.definition}`,
-    printPhrase(figureWanted(one), 'cm'),
+    printPhrase(measurementWanted(one), 'cm'),
     leftOut(one),
   );
 

@@ -1,5 +1,5 @@
 import { BLOCK_EDGES, FARTHEST, MOST_EDGE_CURVES } from '../src/block';
-import { type Measurement, measurements } from '../src/body';
+import { ASKED_KEYS, ESTIMATED, type Measurement, measurements } from '../src/body';
 import { FIELDS_BY_PATH, type Field, fieldName, LONGEST_TEXT, MAY_BE_NONE, usualValue } from '../src/project/fields';
 import { fieldSentence } from '../src/project/fields/sentences';
 import { VERSION } from '../src/project/migrate';
@@ -51,11 +51,15 @@ function fieldSchema(path: string, field: Field): JsonSchema {
   };
 }
 
-const measurementSchema = ({ name, definition, lowest, highest }: Measurement): JsonSchema => ({
-  title: words`${name}`,
-  description: words`${definition}`,
-  ...figure(lowest, highest),
-});
+function measurementSchema({ key, name, definition, lowest, highest }: Measurement): JsonSchema {
+  const number = figure(lowest, highest);
+  const asked = ASKED_KEYS.some((one) => one === key);
+  return {
+    title: words`${name}`,
+    description: words`${definition}`,
+    ...(asked ? { anyOf: [{ const: ESTIMATED }, number] } : number),
+  };
+}
 
 /** The properties that stand at a place of the file, groups within groups too. */
 function propertiesAt(place: string): Readonly<Record<string, JsonSchema>> {

@@ -1,14 +1,6 @@
-// Computes the starting bodies from the open surveys; the files lie beside the checkout, and are not part of it.
-import { existsSync, readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
+// Computes the starting bodies from the open surveys.
 import type { StartingRow } from '../src/body/starting-rows';
-
-const surveyFile = (name: string) => fileURLToPath(new URL(`../../shared/data/${name}`, import.meta.url));
-const ADULTS = surveyFile('ansur2_pants.csv');
-const CHILDREN = surveyFile('anthrokids1977_pants.csv');
-
-/** Whether both surveys lie beside this checkout. */
-export const surveysAreHere = existsSync(ADULTS) && existsSync(CHILDREN);
+import { ADULTS, CHILDREN, type Column, CROTCH_ABOVE_FURROW, column, less, type Person, people } from './surveys';
 
 const HIPS = Array.from({ length: 17 }, (_, i) => 850 + 25 * i);
 const AGES = Array.from({ length: 16 }, (_, i) => 2 + i);
@@ -16,22 +8,6 @@ const AGES = Array.from({ length: 16 }, (_, i) => 2 + i);
 const BAND = 25;
 /** A median of fewer people says little about anybody. */
 const FEWEST = 10;
-/** An adult's crotch lies 0.013–0.024 of the stature above the gluteal furrow; the middle of it (inferred). */
-const CROTCH_ABOVE_FURROW = 0.018;
-
-type Person = Readonly<Record<string, string>>;
-type Column = (person: Person) => number | undefined;
-
-const column =
-  (name: string): Column =>
-  (person) =>
-    person[name] ? Number(person[name]) : undefined;
-const less =
-  (from: Column, minus: Column): Column =>
-  (person) => {
-    const [a, b] = [from(person), minus(person)];
-    return a === undefined || b === undefined ? undefined : a - b;
-  };
 const over =
   (part: Column, whole: Column): Column =>
   (person) => {
@@ -85,13 +61,4 @@ function median(persons: readonly Person[], what: Column): number {
   const [low, high] = [values[Math.ceil(values.length / 2) - 1], values[Math.floor(values.length / 2)]];
   if (low === undefined || high === undefined) throw new Error('nobody to take a median of');
   return (low + high) / 2;
-}
-
-function people(file: string): readonly Person[] {
-  const [head = '', ...lines] = readFileSync(file, 'utf8').trim().split('\n');
-  const names = head.trim().split(',');
-  return lines.map((line) => {
-    const cells = line.trim().split(',');
-    return Object.fromEntries(names.map((name, i) => [name, cells[i] ?? '']));
-  });
 }

@@ -1,10 +1,12 @@
 import { inside, mm, number, type Problem, Refusal, say } from '../words';
 import { type Measurement, measurementName, measurements } from './catalogue';
 import { estimateMissing } from './estimate';
+import { estimateAlone } from './estimate-alone';
 import { isChild } from './estimate-children';
+import { ASKED_KEYS, ESTIMATED, measuredOf, takenIn } from './given';
 import { bodyRemarks } from './plausibility';
-import { insideLegFrom, insideLegOf } from './trousers';
-import type { Body, BodyInput, Estimate, EstimatedKey } from './types';
+import { insideLegFrom } from './trousers';
+import type { AskedKey, Body, BodyGiven, BodyInput, Estimate, EstimatedKey } from './types';
 
 /** How far the fullest hip may lie below the seat; a waist tied at the navel leaves little rise. @source practice */
 const HIP_BELOW_SEAT = 100;
@@ -14,13 +16,15 @@ const KNEE_AT = [0.25, 0.6] as const;
 /**
  * A body ready to draft from: the measured values as they are, estimates where the draft needs one.
  *
- * @param input what was measured
+ * @param given what was measured, and of what the estimate was asked for
  * @throws Refusal naming every required measurement that is missing and every value outside its limits
  */
-export function prepareBody(input: BodyInput): Body {
-  const problems = bodyProblems(input);
-  const { waistGirth, hipGirth, bodyRise, trouserInseam } = input;
-  const insideLeg = insideLegOf(input);
+export function prepareBody(given: BodyGiven): Body {
+  const problems = bodyProblems(given);
+  const input = measuredOf(given);
+  const asked = askedEstimates(given);
+  const { waistGirth, hipGirth, trouserInseam } = input;
+  const [bodyRise, insideLeg] = (['bodyRise', 'insideLeg'] as const).map((key) => figureOf(key, input, asked));
   if (
     problems.length > 0 ||
     waistGirth === undefined ||
@@ -30,9 +34,8 @@ export function prepareBody(input: BodyInput): Body {
   ) {
     throw new Refusal(problems);
   }
-  const figures = { ...input, waistGirth, hipGirth, bodyRise, insideLeg };
-  const estimates: Estimate[] = [];
-  if (input.insideLeg === undefined && trouserInseam !== undefined) estimates.push(insideLegFrom(trouserInseam));
+  const figures = { ...input, waistGirth, hipGirth, bodyRise, insideLeg, asked };
+  const estimates: Estimate[] = [...asked];
   const known = (key: EstimatedKey): number => {
     const measured = input[key];
     if (measured !== undefined) return measured;
@@ -42,7 +45,7 @@ export function prepareBody(input: BodyInput): Body {
   };
   return {
     label: input.label,
-    child: isChild(figures),
+    child: isChild(takenIn(figures)),
     waistGirth,
     hipGirth,
     bodyRise,
@@ -60,22 +63,39 @@ export function prepareBody(input: BodyInput): Body {
     frontCrotchLength: input.frontCrotchLength,
     nappy: input.nappy ?? false,
     estimates,
-    remarks: bodyRemarks(input),
+    remarks: bodyRemarks(given),
   };
 }
 
+/** The estimates that stand in the place of measurements: told by trousers, or asked for and to be had from what was measured. */
+function askedEstimates(given: BodyGiven): readonly Estimate[] {
+  const measured = measuredOf(given);
+  return ASKED_KEYS.flatMap((key) => {
+    if (measured[key] !== undefined) return [];
+    if (key === 'insideLeg' && measured.trouserInseam !== undefined) return [insideLegFrom(measured.trouserInseam)];
+    return given[key] === ESTIMATED ? (estimateAlone(key, measured) ?? []) : [];
+  });
+}
+
+const figureOf = (key: AskedKey, measured: BodyInput, asked: readonly Estimate[]): number | undefined =>
+  measured[key] ?? asked.find((one) => one.key === key)?.value;
+
 /**
  * Everything about a body that keeps it from being drafted: missing required measurements, values outside the limits,
- * and measurements that contradict each other beyond any body.
+ * estimates that were asked for and would lie outside them, and measurements that contradict each other beyond any body.
  *
- * @param input what was measured
+ * @param given what was measured, and of what the estimate was asked for
  */
-export function bodyProblems(input: BodyInput): readonly Problem[] {
-  const problems = measurements.flatMap((m) => valueProblem(m, input));
+export function bodyProblems(given: BodyGiven): readonly Problem[] {
+  const input = measuredOf(given);
+  const asked = askedEstimates(given);
+  const problems = measurements.flatMap((m) => (asked.some(({ key }) => key === m.key) ? [] : valueProblem(m, input)));
   if (problems.length > 0) return problems;
+  const outside = asked.flatMap(outsideProblem);
+  if (outside.length > 0) return outside;
   const found: Problem[] = [];
-  const { bodyRise, hipDepth, waistToKnee, crotchLength, frontCrotchLength } = input;
-  const insideLeg = insideLegOf(input);
+  const { hipDepth, waistToKnee, crotchLength, frontCrotchLength } = input;
+  const [bodyRise, insideLeg] = (['bodyRise', 'insideLeg'] as const).map((key) => figureOf(key, input, asked));
   if (hipDepth !== undefined && bodyRise !== undefined && hipDepth > bodyRise + HIP_BELOW_SEAT) {
     const phrase = say`the fullest hip can’t lie more than ${mm(HIP_BELOW_SEAT)} below the seat; the body rise is ${mm(bodyRise)}.`;
     found.push({ field: 'body.hipDepth', value: hipDepth, phrase });
@@ -92,6 +112,14 @@ export function bodyProblems(input: BodyInput): readonly Problem[] {
     found.push({ field: 'body.frontCrotchLength', value: frontCrotchLength, phrase });
   }
   return found;
+}
+
+/** An estimate that nothing can be drafted by: the body is unlike all who were measured. */
+function outsideProblem({ key, value }: Estimate): readonly Problem[] {
+  const m = measurements.find((one) => one.key === key);
+  if (!m || (value >= m.lowest && value <= m.highest)) return [];
+  const phrase = say`${m.name} can’t be estimated for a body like this one; measure it: ${inside(m.definition)}`;
+  return [{ field: `body.${key}`, value: ESTIMATED, phrase }];
 }
 
 function valueProblem(m: Measurement, input: BodyInput): readonly Problem[] {

@@ -1,4 +1,4 @@
-import { own, type Phrase, say } from '../words';
+import { mm, own, type Phrase, say } from '../words';
 import { TROUSERS_SHORTER } from './trousers';
 import type { MeasurementKey } from './types';
 
@@ -10,6 +10,8 @@ export interface Measurement {
   readonly definition: Phrase;
   /** Where the tape goes. */
   readonly where: Phrase;
+  /** Another way to get it, where no tape can be held so: mostly from trousers that fit. */
+  readonly another?: Phrase;
   readonly required: boolean;
   /** What may be measured in its place; then it is estimated from that. */
   readonly inPlace?: MeasurementKey;
@@ -37,6 +39,7 @@ export const measurements: readonly Measurement[] = [
     name: say`Waist`,
     definition: say`Round the body where the waist edge should sit.`,
     where: say`Tie a tape or elastic where the waistband will sit and leave it there; every height starts from it.`,
+    another: say`Trousers that sit there and have no elastic: lay them flat, measure the top edge across and double it.`,
     required: true,
     unit: 'mm',
     lowest: 350,
@@ -49,6 +52,7 @@ export const measurements: readonly Measurement[] = [
     name: say`Hip`,
     definition: say`Round the fullest part of the seat, tape level.`,
     where: say`Stand with your feet together; slide the tape up and down until it shows the most, and keep it level.`,
+    another: say`Close trousers that fit: lay them flat, measure across the seat where it is widest, double it and take off about ${mm(50)} for their ease.`,
     required: true,
     unit: 'mm',
     lowest: 400,
@@ -61,6 +65,7 @@ export const measurements: readonly Measurement[] = [
     name: say`Hip depth`,
     definition: say`From the waist down to the fullest part of the seat, along the side.`,
     where: say`From the tied tape straight down the side to the level at which the hip was measured.`,
+    another: say`Trousers that fit and sit at the same waist: lay them flat and measure from the top edge down the side to where the seat is widest.`,
     required: false,
     unit: 'mm',
     lowest: 30,
@@ -71,6 +76,7 @@ export const measurements: readonly Measurement[] = [
     name: say`Body rise`,
     definition: say`From the waist down to the seat of a hard chair, sitting upright.`,
     where: say`Sit on a hard, flat chair; from the tied tape down the side to the chair.`,
+    another: say`Trousers that fit and sit at the same waist: lay them flat and measure the side from the top edge to the hem, and the inseam from the crotch to the hem. The difference, less about ${mm(15)} for their ease, is the rise.`,
     required: true,
     unit: 'mm',
     lowest: 70,
@@ -81,6 +87,7 @@ export const measurements: readonly Measurement[] = [
     name: say`Inside leg`,
     definition: say`On the body, from the crotch to the floor, inside of the leg.`,
     where: say`Stand without shoes, feet slightly apart, a book held up at the crotch; from its top edge to the floor.`,
+    another: say`Trousers of a good length: measure the inseam from the crotch to the hem; worn, see how far the hem ends above the floor, and add that.`,
     required: true,
     inPlace: 'trouserInseam',
     unit: 'mm',
@@ -104,6 +111,7 @@ export const measurements: readonly Measurement[] = [
     name: say`Crotch length`,
     definition: say`From the waist at the front, between the legs, to the waist at the back.`,
     where: say`From the tied tape at centre front, close between the legs, up to the tied tape at centre back.`,
+    another: say`Trousers that fit and sit at the same waist: measure along the seam from the top edge in front, through the crotch, to the top edge at the back, and take off about ${mm(30)} for their ease.`,
     required: false,
     unit: 'mm',
     lowest: 250,
@@ -116,6 +124,7 @@ export const measurements: readonly Measurement[] = [
     name: say`Front crotch length`,
     definition: say`The front part of the crotch length, from the waist to the point where the inseams should meet.`,
     where: say`The same tape, read at the middle between the legs.`,
+    another: say`On the same trousers: from the top edge in front to the point where the four seams meet.`,
     required: false,
     unit: 'mm',
     lowest: 90,
@@ -186,6 +195,7 @@ export const measurements: readonly Measurement[] = [
     name: say`Foot entry`,
     definition: say`Round the heel and over the instep: the least a hem has to pass over.`,
     where: say`Point the foot; round the heel and over the top of the instep.`,
+    another: say`A closed loop of tape that just slips over the pointed foot: lay it flat and double it.`,
     required: false,
     unit: 'mm',
     lowest: 120,
@@ -206,6 +216,7 @@ export const measurements: readonly Measurement[] = [
     name: say`Outside leg`,
     definition: say`From the waist to the floor, along the side.`,
     where: say`From the tied tape down the side, over the hip, to the floor. It checks rise and inside leg.`,
+    another: say`Trousers of a good length: the side from the top edge to the hem, and how far the hem ends above the floor.`,
     required: false,
     unit: 'mm',
     lowest: 300,

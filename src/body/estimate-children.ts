@@ -1,23 +1,29 @@
 import type { Mm } from '../length';
 import { type Phrase, say } from '../words';
+import { spreadOf } from './given';
 import { KNEE_BELOW_CROTCH } from './proportions';
-import type { Estimate, EstimatedKey, EstimateFigures } from './types';
+import { insideLegOf } from './trousers';
+import type { Estimate, EstimatedKey, EstimateFigures, Known } from './types';
 
 /** AnthroKids: where the estimates of children come from. */
 const SURVEY = say`Anthropometry of Infants, Children and Youths to Age 18 for Product Safety Design (UM-HSRI-77-17, 1977), 2–20 years, sexes together`;
 
-/** Shorter than every adult (1,409 mm), or with a waist below the lowest among them: taken for a child. @source ANSUR II, 2014 */
-const SHORTEST_ADULT = 1400;
-const LOWEST_ADULT_WAIST = 805;
+/** Smaller than every adult of the survey: taken for a child. @source ANSUR II, 2014 */
+const SMALLER = { height: 1400, waistHeight: 805, insideLeg: 610, hipGirth: 737 } as const;
 
-/** What is known of a body, as far as it was measured. */
-type PartlyKnown = { readonly [K in keyof EstimateFigures]?: EstimateFigures[K] | undefined };
-
-/** Whether the lines for children hold: under 18 years, or of unknown age and smaller than any adult of the survey. */
-export function isChild({ ageYears, height, bodyRise, insideLeg }: PartlyKnown): boolean {
+/**
+ * Whether the lines for children hold: under 18 years, or of unknown age and smaller than any adult of the survey: by the
+ * height, the height of the waist or, where that was not measured, the inside leg and the hip.
+ */
+export function isChild({ ageYears, height, bodyRise, hipGirth, ...legs }: Known): boolean {
+  const insideLeg = insideLegOf(legs);
   if (ageYears !== undefined) return ageYears < 18;
-  if (height !== undefined) return height < SHORTEST_ADULT;
-  return bodyRise !== undefined && insideLeg !== undefined && bodyRise + insideLeg < LOWEST_ADULT_WAIST;
+  if (height !== undefined) return height < SMALLER.height;
+  if (bodyRise !== undefined && insideLeg !== undefined) return bodyRise + insideLeg < SMALLER.waistHeight;
+  return [
+    [insideLeg, SMALLER.insideLeg],
+    [hipGirth, SMALLER.hipGirth],
+  ].some(([value, adult]) => value !== undefined && adult !== undefined && value < adult);
 }
 
 /** y = intercept + waist·W + hip·H + stature·S. */
@@ -69,22 +75,25 @@ export function childEstimate(key: EstimatedKey, from: EstimateFigures): Estimat
   if (key === 'kneeGirth') {
     const calf = knownOr('calfGirth', from);
     const source = say`inferred: as wide as the calf, as on adults (ANSUR II, 2014); no survey of children took the knee. Calf: ${calf.source}`;
-    return inferred(key, KNEE_OF_CALF * calf.value, KNEE_OF_CALF * calf.spread, source);
+    return inferred(key, KNEE_OF_CALF * calf.value, KNEE_OF_CALF * calf.spread, ['calfGirth'], source);
   }
   if (key === 'footEntryGirth') {
     const ankle = knownOr('ankleGirth', from);
     const value = FOOT_OF.ankle * ankle.value + FOOT_OF.stature * statureOf(from);
     const source = say`inferred: 0.557 × ankle + 0.121 × height, as on adults (ANSUR II, 2014); no survey of children took the foot entry. Ankle: ${ankle.source}`;
-    return inferred(key, value, FOOT_OF.ankle * ankle.spread, source);
+    const spread = Math.hypot(FOOT_OF.ankle * ankle.spread, FOOT_OF.stature * statureSpread(from));
+    return inferred(key, value, spread, ['ankleGirth', 'height'], source);
   }
   if (key === 'waistToKnee') {
     const value = from.bodyRise + KNEE_BELOW_CROTCH * from.insideLeg;
     const source = say`inferred: the knee at an adult’s share of the inside leg (ANSUR II, 2014); shin heights of children agree`;
-    return { key, value, spread: SHIN_SPREAD, source, basis: 'inference' };
+    const spread = Math.hypot(SHIN_SPREAD, spreadOf(from, 'bodyRise'), KNEE_BELOW_CROTCH * spreadOf(from, 'insideLeg'));
+    return { key, value, spread, from: ['bodyRise', 'insideLeg'], source, basis: 'inference' };
   }
   const { intercept, waist, hip, stature, spread } = LINES[key];
   const value = intercept + waist * from.waistGirth + hip * from.hipGirth + stature * statureOf(from);
-  return { key, value, spread, source: SURVEY, basis: 'survey' };
+  const unsure = Math.hypot(spread, stature * statureSpread(from));
+  return { key, value, spread: unsure, from: ['waistGirth', 'hipGirth', 'height'], source: SURVEY, basis: 'survey' };
 }
 
 /** A child's waist height on the stature: 0.6911 × stature − 138.2. @source UM-HSRI-77-17, 1977 */
@@ -95,22 +104,29 @@ function statureOf({ height, bodyRise, insideLeg }: EstimateFigures): Mm {
   return height ?? (bodyRise + insideLeg - WAIST_HEIGHT.intercept) / WAIST_HEIGHT.ofStature;
 }
 
-interface Known {
+/** How far that may be off where rise or inside leg are estimates themselves. */
+const statureSpread = (from: EstimateFigures): Mm =>
+  from.height === undefined
+    ? Math.hypot(spreadOf(from, 'bodyRise'), spreadOf(from, 'insideLeg')) / WAIST_HEIGHT.ofStature
+    : 0;
+
+interface Girth {
   readonly value: Mm;
   readonly spread: Mm;
   readonly source: Phrase;
 }
 
-function knownOr(key: 'calfGirth' | 'ankleGirth', from: EstimateFigures): Known {
+function knownOr(key: 'calfGirth' | 'ankleGirth', from: EstimateFigures): Girth {
   const measured = from[key];
   return measured === undefined ? childEstimate(key, from) : { value: measured, spread: 0, source: say`measured` };
 }
 
 /** A girth by adults' proportions: what it was taken from may be off, and so may the proportion. */
-const inferred = (key: EstimatedKey, value: Mm, spread: Mm, source: Phrase): Estimate => ({
+const inferred = (key: EstimatedKey, value: Mm, spread: Mm, from: Estimate['from'], source: Phrase): Estimate => ({
   key,
   value,
   spread: Math.hypot(spread, FROM_ADULTS * value),
+  from,
   source,
   basis: 'inference',
 });

@@ -1,8 +1,10 @@
 import type { Mm } from '../length';
-import { say } from '../words';
+import { mm, say } from '../words';
+import { estimateAlone } from './estimate-alone';
 import { childEstimate, isChild } from './estimate-children';
+import { spreadOf, takenIn } from './given';
 import { KNEE_BELOW_CROTCH } from './proportions';
-import type { Estimate, EstimatedKey, EstimateFigures, MeasurementKey } from './types';
+import type { Estimate, EstimatedKey, EstimateFigures, Known, MeasurementKey } from './types';
 
 const SURVEY = say`ANSUR II (NATICK/TR-15/007, 2014), regression over 6,068 adults, sexes pooled`;
 
@@ -53,21 +55,38 @@ const CROTCH_LENGTH = { ofRise: 0.9297, ofHip: 0.3893, intercept: 32.6, spread: 
  * Estimates one measurement that was not taken, from those that every body brings. Adults by the survey of adults,
  * children by the survey of children; what no survey of children took is inferred and says so.
  *
+ * A figure among them that is an estimate itself widens the spread, and the hip depth then leans on what was measured.
+ *
  * @param key which; girths from the hip and the height, hip depth from the rise, knee level from rise and inside leg
  * @param from the required figures, millimetres; age in years
  * @returns value, standard deviation, source, and whether people like this one were measured for it
  */
 export function estimateMissing(key: EstimatedKey, from: EstimateFigures): Estimate {
-  if (isChild(from)) return childEstimate(key, from);
-  if (key === 'hipDepth') return made(key, HIP_DEPTH.ofRise * from.bodyRise + HIP_DEPTH.intercept, HIP_DEPTH.spread);
-  if (key === 'waistToKnee') return made(key, from.bodyRise + KNEE_BELOW_CROTCH * from.insideLeg, KNEE_SPREAD);
+  if (isChild(takenIn(from))) return childEstimate(key, from);
+  if (key === 'hipDepth') return hipDepthEstimate(from);
+  const lengths = ['bodyRise', 'insideLeg'] as const;
+  if (key === 'waistToKnee') {
+    const spread = Math.hypot(KNEE_SPREAD, spreadOf(from, 'bodyRise'), KNEE_BELOW_CROTCH * spreadOf(from, 'insideLeg'));
+    return made(key, from.bodyRise + KNEE_BELOW_CROTCH * from.insideLeg, spread, lengths);
+  }
   const { stature, waistHeight } = LINES[key];
   const line = from.height === undefined ? waistHeight : stature;
   const tall = from.height ?? from.bodyRise + from.insideLeg;
+  const unsure = from.height === undefined ? Math.hypot(...lengths.map((one) => spreadOf(from, one))) : 0;
   return made(
     key,
     line.intercept + line.waist * from.waistGirth + line.hip * from.hipGirth + line.tall * tall,
-    line.spread,
+    Math.hypot(line.spread, line.tall * unsure),
+    ['waistGirth', 'hipGirth', ...(from.height === undefined ? lengths : (['height'] as const))],
+  );
+}
+
+/** From the rise, which is surest, where that was measured. */
+function hipDepthEstimate(from: EstimateFigures): Estimate {
+  const taken = takenIn(from);
+  const alone = taken.bodyRise === undefined ? estimateAlone('hipDepth', taken) : undefined;
+  return (
+    alone ?? made('hipDepth', HIP_DEPTH.ofRise * from.bodyRise + HIP_DEPTH.intercept, HIP_DEPTH.spread, ['bodyRise'])
   );
 }
 
@@ -75,20 +94,28 @@ export function estimateMissing(key: EstimatedKey, from: EstimateFigures): Estim
  * What the crotch length of an adult like this one comes to at navel level: information beside an empty field, which
  * never drives the fit, because two such bodies in three still lie 26 mm to either side.
  *
- * @param from rise and hip, millimetres
- * @returns 0.93 rise + 0.39 hip + 33; undefined for children, of whom nobody measured it
+ * @param measured of the body, millimetres
+ * @returns 0.93 rise + 0.39 hip + 33 where the rise was measured, else by whatever was; undefined for children, of whom
+ *   nobody measured it
  * @source ANSUR II, 2014
  */
-export function crotchLengthExpected(from: EstimateFigures): Estimate | undefined {
-  if (isChild(from)) return undefined;
+export function crotchLengthExpected(measured: Known): Estimate | undefined {
+  if (isChild(measured)) return undefined;
+  const { bodyRise, hipGirth } = measured;
+  if (bodyRise === undefined || hipGirth === undefined) return estimateAlone('crotchLength', measured);
   const { ofRise, ofHip, intercept, spread } = CROTCH_LENGTH;
-  return made('crotchLength', ofRise * from.bodyRise + ofHip * from.hipGirth + intercept, spread);
+  const sum = say`0.93 × rise ${mm(bodyRise)} + 0.39 × hip ${mm(hipGirth)} + ${mm(intercept)}`;
+  return {
+    ...made('crotchLength', ofRise * bodyRise + ofHip * hipGirth + intercept, spread, ['bodyRise', 'hipGirth']),
+    sum,
+  };
 }
 
-const made = (key: MeasurementKey, value: number, spread: number): Estimate => ({
+const made = (key: MeasurementKey, value: number, spread: number, from: Estimate['from']): Estimate => ({
   key,
   value,
   spread,
+  from,
   source: SURVEY,
   basis: 'survey',
 });

@@ -1,9 +1,10 @@
 import { inside, mm, part, rounding, say } from '../words';
 import { measurementName } from './catalogue';
 import { isChild } from './estimate-children';
+import { measuredOf } from './given';
 import { RATIO_RULES, type RatioRule } from './ratio-rules';
-import { insideLegFrom, insideLegOf, TROUSERS_SHORTER } from './trousers';
-import type { BodyInput, Remark } from './types';
+import { insideLegFrom, TROUSERS_SHORTER } from './trousers';
+import type { BodyGiven, BodyInput, Remark } from './types';
 
 const ADULTS = say`ANSUR II (NATICK/TR-15/007, 2014), least and most of 6,068 adults`;
 
@@ -11,11 +12,12 @@ const ADULTS = say`ANSUR II (NATICK/TR-15/007, 2014), least and most of 6,068 ad
  * What about a body is worth a second look with the tape. Only measured values are compared, an estimate is never held
  * against a measurement; no value is changed, and no body is refused for a remark.
  *
- * @param input what was measured, millimetres and years
+ * @param given what was measured, millimetres and years
  * @returns one remark for each rule that raised one, with its measurements and its source; empty for most people
  */
-export function bodyRemarks(input: BodyInput): readonly Remark[] {
-  const people = isChild({ ...input, insideLeg: insideLegOf(input) }) ? 'children' : 'adults';
+export function bodyRemarks(given: BodyGiven): readonly Remark[] {
+  const input = measuredOf(given);
+  const people = isChild(input) ? 'children' : 'adults';
   return [
     ...RATIO_RULES.filter((rule) => rule.people === 'all' || rule.people === people).flatMap((rule) =>
       ratioRemark(rule, input),

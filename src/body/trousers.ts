@@ -1,6 +1,6 @@
 import type { Mm } from '../length';
 import { mm, say } from '../words';
-import type { BodyInput, Estimate } from './types';
+import type { Estimate, Known } from './types';
 
 /** The crotch of trousers hangs so far below the body's, and their hem ends so far off the floor, barefoot. @source practice */
 const HANG = { belowCrotch: 30, offFloor: 25 } as const;
@@ -20,9 +20,10 @@ export const insideLegFrom = (trouserInseam: Mm): Estimate => ({
   value: trouserInseam + TROUSERS_SHORTER,
   spread: SPREAD,
   source: say`practice: trousers hang about ${mm(HANG.belowCrotch)} below the body’s crotch and end about ${mm(HANG.offFloor)} above the floor`,
+  from: ['trouserInseam'],
   basis: 'trousers',
 });
 
 /** The inside leg as it was measured or, where only trousers were, as they tell it. */
-export const insideLegOf = ({ insideLeg, trouserInseam }: Partial<BodyInput>): Mm | undefined =>
+export const insideLegOf = ({ insideLeg, trouserInseam }: Known): Mm | undefined =>
   insideLeg ?? (trouserInseam === undefined ? undefined : insideLegFrom(trouserInseam).value);

@@ -22,14 +22,28 @@ export type MeasurementKey =
   | 'height'
   | 'ageYears';
 
+/** What is known of a body: any of the catalogue, in millimetres (age in years). */
+export type Known = { readonly [K in MeasurementKey]?: number | undefined };
+
 /** What the person typed: any of the catalogue, in millimetres (age in years). */
 export type BodyInput = { readonly label: string; readonly nappy?: boolean } & {
   readonly [K in MeasurementKey]?: number;
 };
 
+/** What a draft can't do without and nobody knows by heart: in the place of a number its estimate may be asked for. */
+export type AskedKey = 'bodyRise' | 'insideLeg';
+
+/** A body as a project holds it: numbers where a tape was, `estimated` where somebody asked for that. */
+export type BodyGiven = Omit<BodyInput, AskedKey> & { readonly [K in AskedKey]?: number | 'estimated' };
+
 /** What every body brings, and what else an estimate may lean on. */
 export type EstimateFigures = Required<Pick<BodyInput, 'waistGirth' | 'hipGirth' | 'bodyRise' | 'insideLeg'>> & {
-  readonly [K in 'height' | 'ageYears' | 'calfGirth' | 'ankleGirth']?: number | undefined;
+  readonly [K in 'height' | 'ageYears' | 'calfGirth' | 'ankleGirth' | 'crotchLength' | 'trouserInseam']?:
+    | number
+    | undefined;
+} & {
+  /** Those of the figures that are estimates themselves. */
+  readonly asked?: readonly Estimate[];
 };
 
 /** The measurements that the draft needs and may estimate. */
@@ -48,6 +62,10 @@ export interface Estimate {
   readonly value: number;
   /** Standard deviation of the estimate, in the measurement's unit. */
   readonly spread: number;
+  /** The measurements that it follows when they change. */
+  readonly from: readonly MeasurementKey[];
+  /** The sum by which it was found, with the values put in; unsaid where the source says it. */
+  readonly sum?: Phrase;
   /** Where the rule comes from. */
   readonly source: Phrase;
   /**

@@ -1,7 +1,8 @@
 import type { WorkingStep } from '../plane';
-import { mm, part, rounding, say, UNSAID } from '../words';
+import { mm, say, UNSAID } from '../words';
 import { measurementName } from './catalogue';
 import { crotchLengthExpected } from './estimate';
+import { takenIn } from './given';
 import type { Body, Estimate, Remark } from './types';
 
 /** What is said about the body: what was measured, each estimate with its spread and source, and what is doubtful. */
@@ -23,7 +24,7 @@ export function bodyWorking(body: Body): readonly WorkingStep[] {
   ];
 }
 
-function estimateTold({ key, value, spread, source, basis }: Estimate): WorkingStep {
+function estimateTold({ key, value, spread, sum, source, basis }: Estimate): WorkingStep {
   const name = measurementName(key);
   const sentence =
     basis === 'trousers'
@@ -31,19 +32,21 @@ function estimateTold({ key, value, spread, source, basis }: Estimate): WorkingS
       : basis === 'survey'
         ? say`${name} was not measured; two bodies in three like this one lie within ${mm(spread)} of ${mm(value)}.`
         : say`${name} was not measured, and no survey of children measured it; by adults’ proportions two in three lie within ${mm(spread)} of ${mm(value)}.`;
-  return { id: `body.estimate.${key}`, station: 'body', sentence, formula: say`Source: ${source}.`, lines: [] };
+  const formula = sum ? say`${sum} = ${mm(value)}. Source: ${source}.` : say`Source: ${source}.`;
+  return { id: `body.estimate.${key}`, station: 'body', sentence, formula, lines: [] };
 }
 
 function crotchTold(body: Body): readonly WorkingStep[] {
   if (body.crotchLength !== undefined || body.child) return [];
-  const expected = crotchLengthExpected(body);
+  const { waistGirth, hipGirth, bodyRise, insideLeg, trouserInseam, estimates: asked } = body;
+  const expected = crotchLengthExpected(takenIn({ waistGirth, hipGirth, bodyRise, insideLeg, trouserInseam, asked }));
   if (!expected) return [];
   return [
     {
       id: 'body.crotch',
       station: 'body',
       sentence: say`The crotch length was not measured; two bodies in three like this one lie within ${mm(expected.spread)} of ${mm(expected.value)}. That is too wide to fit a crotch by, so nothing is drawn from it.`,
-      formula: say`0.93 × rise ${part(body.bodyRise)} + 0.39 × hip ${part(body.hipGirth)} + ${part(32.6)}${rounding(expected.value, { mm: body.bodyRise, times: 0.93 }, { mm: body.hipGirth, times: 0.39 }, 32.6)} = ${part(expected.value)}, waist at the navel. Source: ${expected.source}.`,
+      formula: say`${expected.sum ?? UNSAID}, waist at the navel. Source: ${expected.source}.`,
       lines: [],
     },
   ];

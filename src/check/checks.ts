@@ -8,6 +8,7 @@ import { checkCrotchEnds } from './check-crotch-ends';
 import { checkCrotchLength } from './check-crotch-length';
 import { checkCutLine } from './check-cut-line';
 import { checkElastic } from './check-elastic';
+import { checkEstimates } from './check-estimates';
 import { checkFork } from './check-fork';
 import { checkFullness } from './check-fullness';
 import { checkHemCord } from './check-hem-cord';
@@ -48,6 +49,7 @@ export const checks: readonly ((subject: Subject) => Check | undefined)[] = [
   checkThighEase,
   checkKneeEase,
   checkLimbEase,
+  checkEstimates,
   checkHipEase,
   checkHipLine,
   checkRiseEase,

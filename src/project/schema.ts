@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { BLOCK_EDGES, FARTHEST, MOST_EDGE_CURVES } from '../block';
-import { type BodyInput, bodyProblems, measurements } from '../body';
+import { ASKED_KEYS, bodyProblems, ESTIMATED, type MeasurementKey, measurements } from '../body';
 import type { Units } from '../length';
 import { number, type Phrase, type Problem, say } from '../words';
 import {
@@ -14,6 +14,7 @@ import {
   type Limits,
   LONGEST_TEXT,
   MAY_BE_NONE,
+  measurementWanted,
   ROOT_FIELDS,
   usualValue,
   wantedOf,
@@ -66,9 +67,15 @@ function entriesOf(group: string, fields: Readonly<Record<string, Field>>, units
   return Object.fromEntries(Object.entries(fields).map(entry));
 }
 
-const bodyEntries = Object.fromEntries(
-  measurements.map((m) => [m.key, v.optional(v.pipe(v.number(`limits|${m.key}`), v.finite(`limits|${m.key}`)))]),
-);
+/** Its limits are looked at with the whole body; a few may be estimated in the place of a number. */
+function measurementSchema(key: MeasurementKey): v.GenericSchema {
+  const code = `limits|${key}`;
+  const figure = v.pipe(v.number(code), v.finite(code));
+  return mayBeAsked(key) ? v.union([v.literal(ESTIMATED), figure], code) : figure;
+}
+const mayBeAsked = (key: MeasurementKey): boolean => ASKED_KEYS.some((one) => one === key);
+
+const bodyEntries = Object.fromEntries(measurements.map(({ key }) => [key, v.optional(measurementSchema(key))]));
 
 const coordinate = between({ lowest: -FARTHEST, highest: FARTHEST }, 'coordinate');
 const pair = v.strictTuple([coordinate, coordinate], 'pair');
@@ -141,7 +148,7 @@ export function checkedProject(raw: unknown): { readonly project: Project; reado
   if (result.issues) return { project: raw as Project, problems: result.issues.map(problemOf) };
   // Schema and type are both made of the catalogue: this is as much a project as its body, which is looked at next, is one.
   const project = result.output as Project;
-  return { project, problems: bodyProblems(project.body as BodyInput) };
+  return { project, problems: bodyProblems(project.body) };
 }
 
 function problemOf(issue: v.BaseIssue<unknown>): Problem {
@@ -161,7 +168,7 @@ function phraseOf(code: string): Phrase {
   if (kind === 'coordinate') return say`must be ${figureWanted({ unit: 'mm', lowest: -FARTHEST, highest: FARTHEST })}.`;
   if (kind === 'limits') {
     const m = measurements.find((one) => one.key === which);
-    if (m) return say`must be ${figureWanted(m)}.`;
+    if (m) return say`must be ${measurementWanted(m)}.`;
   }
   if (kind === 'lastPrint') return say`is not what a print leaves behind.`;
   if (kind === 'yesOrNo') return say`must be true or false.`;

@@ -1,5 +1,5 @@
 import type { TracedBlock } from '../block';
-import type { BodyInput } from '../body';
+import type { BodyGiven } from '../body';
 import type { Sides } from '../leg';
 import type { Units } from '../length';
 import type { PrintedSheets } from '../sheets';
@@ -12,7 +12,7 @@ export interface Project extends Omit<Choices, 'block' | 'pocket' | 'fit' | 'sid
   readonly version: typeof VERSION;
   readonly name: string;
   readonly units: Units;
-  readonly body: BodyInput;
+  readonly body: BodyGiven;
   readonly block:
     | (Choices['block'] & { readonly source: 'drafted' })
     | { readonly source: 'traced'; readonly front: TracedBlock; readonly back: TracedBlock };

@@ -4,8 +4,10 @@ import {
   bodyWorking,
   crotchLengthExpected,
   estimateMissing,
+  estimateRange,
   measurements,
   prepareBody,
+  restsOn,
 } from '../../src/body';
 import { printPhrase, Refusal, UNSAID, words } from '../../src/words';
 
@@ -24,6 +26,61 @@ describe('a body', () => {
   it('never invents a crotch length, a front part or a high hip', () => {
     const body = prepareBody(BODY);
     expect([body.crotchLength, body.frontCrotchLength, body.highHipGirth]).toEqual([undefined, undefined, undefined]);
+  });
+
+  it('estimates rise and inside leg where that was asked for, by what was measured and never over it', () => {
+    const { bodyRise: _rise, ...known } = BODY;
+    const asked = prepareBody({ ...known, bodyRise: 'estimated' });
+    const rise = asked.estimates.find(({ key }) => key === 'bodyRise');
+    expect(rise).toMatchObject({ basis: 'survey', from: ['waistGirth', 'hipGirth', 'insideLeg'] });
+    expect(asked.bodyRise).toBe(rise?.value);
+    // 106.4 − 0.0485 × 760 + 0.0664 × 1020 + 0.0906 × 760.
+    expect(asked.bodyRise).toBeCloseTo(206.1, 0);
+    expect(prepareBody(BODY).estimates.map(({ key }) => key)).not.toContain('bodyRise');
+    const tall = prepareBody({ ...known, bodyRise: 'estimated', height: 1700 });
+    expect(tall.estimates.find(({ key }) => key === 'bodyRise')?.spread).toBeLessThan(rise?.spread ?? 0);
+    const both = prepareBody({
+      label: 'a',
+      waistGirth: 760,
+      hipGirth: 1020,
+      bodyRise: 'estimated',
+      insideLeg: 'estimated',
+    });
+    expect(restsOn(both).map(({ key }) => key)).toEqual(['bodyRise', 'insideLeg', 'hipDepth']);
+    const [low, high] = estimateRange(rise ?? { value: 0, spread: 0 });
+    expect([low, high].map(Math.round)).toEqual([171, 241]);
+  });
+
+  it('leans on trousers where those were measured, and on nothing that is an estimate itself', () => {
+    const body = prepareBody({
+      label: 'a',
+      waistGirth: 965,
+      hipGirth: 1041,
+      trouserInseam: 762,
+      bodyRise: 'estimated',
+    });
+    const of = (key: string) => body.estimates.find((one) => one.key === key);
+    expect(of('bodyRise')?.from).toEqual(['waistGirth', 'hipGirth', 'trouserInseam']);
+    expect(of('hipDepth')?.from).toEqual(['waistGirth', 'hipGirth', 'trouserInseam']);
+    expect(restsOn(body).map(({ key }) => key)).toEqual(['bodyRise', 'hipDepth']);
+  });
+
+  it('takes a small body of unknown age for a child, whose rise is inferred', () => {
+    const small = prepareBody({ label: 'c', waistGirth: 530, hipGirth: 600, insideLeg: 545, bodyRise: 'estimated' });
+    expect(small.child).toBe(true);
+    expect(small.estimates.find(({ key }) => key === 'bodyRise')?.basis).toBe('inference');
+    expect(small.bodyRise).toBeGreaterThan(90);
+    expect(small.bodyRise).toBeLessThan(190);
+  });
+
+  it('says that waist and hip are needed before an estimate, and refuses one that no body has', () => {
+    expect(bodyProblems({ label: 'a', bodyRise: 'estimated', insideLeg: 760 }).map(({ field }) => field)).toEqual([
+      'body.waistGirth',
+      'body.hipGirth',
+      'body.bodyRise',
+    ]);
+    const [odd] = bodyProblems({ ...BODY, height: 2400, insideLeg: 400, bodyRise: 'estimated' });
+    expect([odd?.field, odd?.value]).toEqual(['body.bodyRise', 'estimated']);
   });
 
   it('names every required measurement that is missing', () => {

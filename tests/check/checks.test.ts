@@ -4,13 +4,13 @@ import { checks, pullOnNeeded, runChecks, type Subject } from '../../src/check';
 import { widthAt } from '../../src/check/measuring';
 import { spreadLeg } from '../../src/leg';
 import { type Curve, turned } from '../../src/plane';
-import { isSaid, UNSAID } from '../../src/words';
+import { isSaid, printPhrase, UNSAID } from '../../src/words';
 import { drafted, example, moved, subjectOf, verdicts, withCurves, withPiece } from './subject';
 import { checkOf, pieced, type Spoilt, traced, tried, value, whole, withBody } from './verdicts';
 
 /** The example's body, one of its girths only inferred from other people's, give or take so much. */
 const inferred = (key: EstimatedKey, girth: number, spread: number): Subject =>
-  withBody({ [key]: girth, estimates: [{ key, value: girth, spread, source: UNSAID, basis: 'inference' }] });
+  withBody({ [key]: girth, estimates: [{ key, value: girth, spread, source: UNSAID, basis: 'inference', from: [] }] });
 
 describe('the checks', () => {
   it('all say good of the example, with a sentence each, nothing to change and no remedy to apply', () => {
@@ -22,8 +22,25 @@ describe('the checks', () => {
       expect(check.fix).toBeUndefined();
     }
     // Those judge what the example hasn’t got, and have tests of their own.
-    const elsewhere = ['pieced-tip', 'waist-cord', 'hem-cord'];
+    const elsewhere = ['pieced-tip', 'waist-cord', 'hem-cord', 'measured'];
     expect(new Set([...all.map((check) => check.id), ...elsewhere]).size).toBe(checks.length);
+  });
+
+  it('say doubtful with the range where rise or hip depth rest on an estimate, and nothing where all was measured', () => {
+    const { hipDepth: _depth, ...body } = example.project.body;
+    const told = checkOf(
+      subjectOf(drafted({ ...example.project, body: { ...body, bodyRise: 'estimated' } })),
+      'measured',
+    );
+    expect([told?.verdict, told?.measured]).toEqual(['doubtful', 2]);
+    const says = printPhrase(told?.reason ?? UNSAID, 'cm');
+    expect(says).toMatch(
+      /^Body rise was not measured: [\d.]+ cm is estimated from waist, hip, inside leg and crotch length; nine in ten bodies like this one have [\d.]+ cm to [\d.]+ cm\./,
+    );
+    expect(says).toMatch(/Hip depth was not measured/);
+    expect(checkOf(whole, 'measured')).toBeUndefined();
+    const hipOnly = checkOf(subjectOf(drafted({ ...example.project, body })), 'measured');
+    expect([hipOnly?.verdict, hipOnly?.measured]).toEqual(['doubtful', 1]);
   });
 
   it('begin with what keeps a person from wearing it', () => {
@@ -192,7 +209,9 @@ describe('a girth that was only inferred', () => {
   it('counts as slim as it may be where the hem lies on it', () => {
     const short = subjectOf(drafted({ ...example.project, leg: { ...example.project.leg, length: 'midThigh' } }));
     const known = checkOf({ ...short, body: { ...short.body, kneeGirth: 800 } }, 'limb-ease');
-    const estimates = [{ key: 'kneeGirth', value: 800, spread: 200, source: UNSAID, basis: 'inference' }] as const;
+    const estimates = [
+      { key: 'kneeGirth', value: 800, spread: 200, source: UNSAID, basis: 'inference', from: [] },
+    ] as const;
     const doubtful = checkOf({ ...short, body: { ...short.body, kneeGirth: 800, estimates } }, 'limb-ease');
     expect([known?.verdict, doubtful?.verdict]).toEqual(['wrong', 'good']);
   });

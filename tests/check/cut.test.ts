@@ -227,7 +227,7 @@ describe('the hip line', () => {
     expect(said('hip-line', off(4))).toMatch(/where the hip was measured/);
     expect(said('hip-line', off(6))).toMatch(/0\.6 cm higher than the hip was measured/);
     expect(verdict('hip-line', off(29))).toBe('good');
-    const estimates = [{ key: 'hipDepth', value: 200, spread: 20, source: 'a test', basis: 'survey' }];
+    const estimates = [{ key: 'hipDepth', value: 200, spread: 20, source: 'a test', basis: 'survey', from: [] }];
     expect(checkOf(withBody({ estimates }), 'hip-line')).toBeUndefined();
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { startingRows, surveysAreHere } from '../../.house/starting-bodies';
+import { startingRows } from '../../.house/starting-bodies';
+import { surveysAreHere } from '../../.house/surveys';
 import { bodyProblems, bodyRemarks, STARTING_BODIES, startingSource } from '../../src/body';
 import { CHILDREN, MEN, WOMEN } from '../../src/body/starting-rows';
 import { draft } from '../../src/project';

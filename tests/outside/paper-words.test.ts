@@ -232,7 +232,7 @@ describe('one large sheet', () => {
   test('says all it has to say, however long that is, and within the page', async () => {
     const pdf = openPdf(writeLargePdf(long, { font: printFont(), date: DATE }));
     const text = pdf.text().replace(/\s+/g, '');
-    for (const { name, value } of [...bodyRows(long.project), ...cutRows(long)])
+    for (const { name, value } of [...bodyRows(long), ...cutRows(long)])
       expect(text).toContain(`${name}${value}`.replace(/\s+/g, ''));
     expect(text).toContain(long.project.body.label);
     const [, width, height] = (/Page size:\s+([\d.]+) x ([\d.]+) pts/.exec(pdf.info()) ?? []).map(Number);

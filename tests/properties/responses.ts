@@ -1,4 +1,5 @@
 import { expect } from 'vitest';
+import { measuredOf } from '../../src/body';
 import { pathLength } from '../../src/plane';
 import type { Project } from '../../src/project';
 import { bothNet, type NetLeg } from './net';
@@ -64,7 +65,7 @@ const IN_CURVE = 0.35;
 
 /** A longer rise hangs the crotch exactly as much deeper. */
 export function longerRiseIsDeeper(project: Project, more: number): boolean {
-  const pair = bothNet(project, withBody(project, { bodyRise: (project.body.bodyRise ?? 0) + more }));
+  const pair = bothNet(project, withBody(project, { bodyRise: (measuredOf(project.body).bodyRise ?? 0) + more }));
   if (!pair) return false;
   expect(pair[1].leg.crotchLevel - pair[0].leg.crotchLevel).toBeCloseTo(more, 6);
   return true;
@@ -75,7 +76,7 @@ const MOST_OF_LEG = 1.05;
 
 /** A longer inside leg gives a longer inseam in every length that has a name, but hardly by more than it grew itself. */
 export function longerLegIsLonger(project: Project, more: number): boolean {
-  const pair = bothNet(project, withBody(project, { insideLeg: (project.body.insideLeg ?? 0) + more }));
+  const pair = bothNet(project, withBody(project, { insideLeg: (measuredOf(project.body).insideLeg ?? 0) + more }));
   if (!pair) return false;
   const grown = pathLength(pair[1].leg.front.inseam) - pathLength(pair[0].leg.front.inseam);
   if (typeof project.leg.length !== 'string') {

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { measuredOf } from '../../src/body';
 import { bodyRows, choiceSentences, cutRows, finishedRows } from '../../src/files/content/rows';
 import { fitLines } from '../../src/files/fit/content';
 import { formatLength, type Units } from '../../src/length';
@@ -29,7 +30,7 @@ export function printedWords(of: Draft, laid: boolean): readonly string[] {
     ...panelWords(of),
     ...fitWords(of),
     ...choiceSentences(of),
-    ...[...bodyRows(of.project), ...finishedRows(of), ...cutRows(of)].map(({ name, value }) => `${name}: ${value}`),
+    ...[...bodyRows(of), ...finishedRows(of), ...cutRows(of)].map(({ name, value }) => `${name}: ${value}`),
   ];
 }
 
@@ -60,7 +61,8 @@ function fitWords(of: Draft): readonly string[] {
 export const drafts = (units: Units) =>
   fc
     .record({ body: anyBody, design: anyDesign, trousers: fc.boolean(), shrinks: fc.integer({ min: 0, max: 60 }) })
-    .map(({ body: { insideLeg = 0, ...others }, design, trousers, shrinks }) => {
+    .map(({ body: given, design, trousers, shrinks }) => {
+      const { insideLeg = 0, ...others } = measuredOf(given);
       const body = trousers ? { ...others, trouserInseam: insideLeg - 50 } : { ...others, insideLeg };
       const project = projectOf(body, { ...design, units });
       return { ...project, cloth: { ...project.cloth, shrinkLength: shrinks / 1000 } };

@@ -1,9 +1,10 @@
 import '@testing-library/jest-dom/vitest';
-import { act, cleanup, render, screen, within } from '@testing-library/react';
+import { act, cleanup, render, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { STARTING_BODIES } from '../../src/body';
 import { exampleProject } from '../../src/project';
+import { isStale } from '../../src/workbench/store/asked';
 import { useBench } from '../../src/workbench/store/bench';
 import { Workbench } from '../../src/workbench/Workbench';
 
@@ -100,6 +101,54 @@ describe('the station Body', () => {
     await userEvent.click(screen.getByRole('button', { name: /Fill the fields/ }));
     expect(screen.queryByText('Still to be measured.')).toBeNull();
     expect(box('Waist')).not.toHaveValue('');
+  });
+
+  it('estimates the rise by one press where nobody knows it, beside the range and never over a typed number', async () => {
+    act(() => bench().startFresh());
+    expect(screen.getByText('Once waist and hip are in, body rise can be estimated.')).toBeInTheDocument();
+    await userEvent.type(box('Waist'), '38 in');
+    await userEvent.type(box('Hip'), '41 in');
+    await userEvent.type(box('Trouser inseam'), '30 in');
+    await userEvent.click(screen.getByRole('button', { name: /^Estimate body rise: about 20/ }));
+    expect(bench().project.body.bodyRise).toBe('estimated');
+    expect(isStale(bench())).toBe(false);
+    expect(box('Body rise')).toHaveValue('');
+    expect(box('Body rise')).toHaveAttribute('placeholder', expect.stringMatching(/^est\. 20/));
+    expect(box('Body rise')).toHaveAccessibleDescription(
+      /Estimated from waist, hip and trouser inseam, and follows when that changes: nine in ten bodies like this one have 16\.\d cm to 23\.\d cm/,
+    );
+    const before = bench().draft.body.bodyRise;
+    await userEvent.clear(box('Hip'));
+    await userEvent.type(box('Hip'), '50 in');
+    expect(bench().draft.body.bodyRise).toBeGreaterThan(before);
+    await userEvent.type(box('Body rise'), '27');
+    expect(bench().project.body.bodyRise).toBe(270);
+    expect(bench().draft.body.estimates.map(({ key }) => key)).not.toContain('bodyRise');
+    act(() => bench().undo());
+    expect(bench().project.body.bodyRise).toBe('estimated');
+  });
+
+  it('estimates rise and inside leg together where only waist and hip are known', async () => {
+    act(() => bench().startFresh());
+    await userEvent.type(box('Waist'), '96');
+    await userEvent.type(box('Hip'), '104');
+    await userEvent.click(screen.getByRole('button', { name: 'Estimate body rise and inside leg' }));
+    expect(bench().project.body).toMatchObject({ bodyRise: 'estimated', insideLeg: 'estimated' });
+    expect(isStale(bench())).toBe(false);
+  });
+
+  it('shows how to measure on a press, and goes from there to how it is drawn and back', async () => {
+    const how = screen.getByRole('button', { name: 'Body rise: how?' });
+    await userEvent.click(how);
+    expect(how).toHaveAttribute('aria-expanded', 'true');
+    const card = document.getElementById(how.getAttribute('aria-controls') ?? '');
+    expect(card).toHaveTextContent(/Sit on a hard, flat chair.*Another way Trousers that fit/);
+    expect(card?.querySelectorAll('svg .tape-lit')).toHaveLength(2);
+    await userEvent.click(await screen.findByRole('button', { name: 'Body rise: how it’s drawn' }));
+    expect(bench().station).toBe('blocks');
+    await userEvent.click(await screen.findByRole('button', { name: 'Back to body rise' }));
+    expect(bench()).toMatchObject({ station: 'body', workingShown: false });
+    await waitFor(() => expect(box('Body rise')).toHaveFocus());
   });
 
   it('draws the tape of the measurement that is typed', async () => {

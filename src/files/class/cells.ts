@@ -1,4 +1,4 @@
-import { type MeasurementKey, measurements } from '../../body';
+import { ASKED_KEYS, ESTIMATED, type MeasurementKey, measurements } from '../../body';
 import { LENGTH_NAMES, type LengthName } from '../../leg';
 import { MM_PER, type Mm, type ParsedLength, parseLength, type Units } from '../../length';
 import type { Project } from '../../project';
@@ -30,6 +30,13 @@ export function lengthCell(text: string, unit: ColumnUnit | undefined, units: Un
   const sample = units === 'inch' ? '40 1/8 in' : '102.5 cm';
   return bad(say`isn’t a length; write a number such as ${own(sample)}.`);
 }
+
+/** The words by which a cell asks for an estimate, where one may be asked for. */
+const ESTIMATE = /^(?:estimated?|est\.?)$/i;
+
+/** A height that nobody measured, and whose estimate is asked for; undefined where the cell says anything else. */
+export const estimatedCell = (text: string, key: MeasurementKey): typeof ESTIMATED | undefined =>
+  ASKED_KEYS.some((one) => one === key) && ESTIMATE.test(text.slice(0, LONGEST_LENGTH)) ? ESTIMATED : undefined;
 
 /** A length of the catalogue within its limits; beyond them it is said in which other unit the number would be right. */
 export function measurementCell(

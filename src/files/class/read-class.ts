@@ -1,8 +1,8 @@
-import { type BodyInput, bodyProblems } from '../../body';
+import { type BodyGiven, bodyProblems } from '../../body';
 import { plainWords } from '../../length';
 import { type Project, withoutLastPrint } from '../../project';
 import { inTurn, number, own, type Phrase, type Problem, type Result, say, UNSAID, words } from '../../words';
-import { cellText, legLengthCell, lengthCell, measurementCell, yesNoCell } from './cells';
+import { cellText, estimatedCell, legLengthCell, lengthCell, measurementCell, yesNoCell } from './cells';
 import { type ColumnKind, fieldOf, isMeasurement, nameOf } from './columns';
 import {
   readRecords,
@@ -160,7 +160,7 @@ function classRow({ row, cells }: TableRow, heads: readonly TableHead[], design:
     return { row, name, project: { ok: false, problems: [problem] } };
   }
   let project = design;
-  const figures: Record<string, number> = {};
+  const figures: Record<string, number | 'estimated'> = {};
   const unreadable = new Set<string>();
   let nappy: boolean | undefined;
   for (const [i, { text: head, column }] of heads.entries()) {
@@ -168,7 +168,10 @@ function classRow({ row, cells }: TableRow, heads: readonly TableHead[], design:
     if (!column || text === '' || column.kind === 'name') continue;
     const { kind, unit } = column;
     if (isMeasurement(kind)) {
-      const cell = measurementCell(text, kind, unit, design.units);
+      const estimated = estimatedCell(text, kind);
+      const cell = estimated
+        ? { ok: true as const, value: estimated }
+        : measurementCell(text, kind, unit, design.units);
       if (cell.ok) figures[kind] = cell.value;
       else {
         unreadable.add(kind);
@@ -188,7 +191,7 @@ function classRow({ row, cells }: TableRow, heads: readonly TableHead[], design:
       else told(kind, head, text, cell.phrase);
     }
   }
-  const body: BodyInput = { label: name, ...figures, ...(nappy === undefined ? {} : { nappy }) };
+  const body: BodyGiven = { label: name, ...figures, ...(nappy === undefined ? {} : { nappy }) };
   for (const { field, phrase } of bodyProblems(body)) {
     const kind = field.replace('body.', '') as ColumnKind;
     const at = heads.findIndex(({ column }) => column?.kind === kind);

@@ -115,7 +115,10 @@ const COLUMNS: readonly (Omit<SummaryColumn, 'head'> & { readonly head: Phrase }
 
 function summaryLine(member: MadeMember, units: Units): SummaryLine {
   const { row, name, figures, look, doubtful, needs, sheets } = member;
-  const l = (value: number | undefined) => (value === undefined ? '' : bareLength(value, units));
+  const l = (value: number | 'estimated' | undefined) => {
+    if (value === undefined) return '';
+    return value === 'estimated' ? words`estimated` : bareLength(value, units);
+  };
   const why = [...look, ...(doubtful.length > 0 ? [words`Doubtful: ${own(doubtful.join(', '))}.`] : [])].join(' ');
   const taken = figures?.body;
   const cloth = needs.find(({ kind }) => kind === 'cloth');

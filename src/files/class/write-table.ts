@@ -1,5 +1,5 @@
 import Papa from 'papaparse';
-import { type BodyInput, type Measurement, measurementName, measurements } from '../../body';
+import { type BodyGiven, ESTIMATED, type Measurement, measurementName, measurements } from '../../body';
 import { LENGTH_NAMES } from '../../leg';
 import { exactText, plain, plainWords, type Units } from '../../length';
 import { exampleProject, type Project } from '../../project';
@@ -31,10 +31,11 @@ function harmlessCell(text: string): string {
 export const measurementHead = ({ name, unit }: Measurement, units: Units): string =>
   unit === 'years' ? `${name.template} (years)` : `${name.template} (${units === 'inch' ? 'in' : 'cm'})`;
 
-/** A measurement as it is read back from a cell of its column; empty where it was not taken. */
-export function measurementText({ key, unit }: Measurement, body: BodyInput, units: Units): string {
+/** A measurement as it is read back from a cell of its column; empty where it was not taken, a word where it is estimated. */
+export function measurementText({ key, unit }: Measurement, body: BodyGiven, units: Units): string {
   const value = body[key];
   if (value === undefined) return '';
+  if (value === ESTIMATED) return value;
   return unit === 'years' ? plain(value, 2) : exactText(value, units);
 }
 

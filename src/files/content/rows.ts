@@ -1,4 +1,4 @@
-import { measurements } from '../../body';
+import { measuredOf, measurements, restsOn } from '../../body';
 import type { Check } from '../../check';
 import { isLeg, pieceName } from '../../edges';
 import { centreStands, LENGTH_NAMES } from '../../leg';
@@ -37,10 +37,15 @@ export interface Row {
   readonly value: string;
 }
 
-/** The body's measurements that were given, in the order of the catalogue. */
-export function bodyRows({ body, units }: Project): readonly Row[] {
+/** The body's measurements in the order of the catalogue: those that were given, and estimates that the drawing rests on. */
+export function bodyRows({ body, project }: Pick<Draft, 'body' | 'project'>): readonly Row[] {
+  const { units } = project;
+  const estimates = restsOn(body);
   return measurements.flatMap(({ key, name, unit }) => {
-    const value = body[key];
+    const estimate = estimates.find((one) => one.key === key)?.value;
+    if (estimate !== undefined)
+      return [{ name: said(name), value: printPhrase(say`${mm(estimate)} (estimated)`, units) }];
+    const value = measuredOf(project.body)[key];
     if (value === undefined) return [];
     return [
       { name: said(name), value: unit === 'years' ? words`${number(value, 1)} years` : formatLength(value, units) },

@@ -38,7 +38,7 @@ const VERDICT_WORDS: Readonly<Record<Verdict, Phrase>> = {
 /** A value that nobody measured is marked by this. */
 const ESTIMATED = '*';
 /** Those of the comparison that may be. */
-const GUESSED = ['thighGirth', 'footEntryGirth'] as const;
+const GUESSED = ['thighGirth', 'footEntryGirth', 'bodyRise'] as const;
 
 /** Whether a measurement was estimated. */
 const isEstimated = ({ body }: Draft, key: string): boolean => body.estimates.some((one) => one.key === key);
@@ -113,7 +113,7 @@ export function fitLines(draft: Draft): readonly FitLine[] {
     ...(body.crotchLength === undefined ? [] : left(measures.crotchLengthFinished, body.crotchLength)),
     {
       name: words`Rise, from the body’s waist`,
-      body: l(body.bodyRise),
+      body: given('bodyRise'),
       finished: l(body.bodyRise + measures.riseEase),
       room: room(body.bodyRise + measures.riseEase, body.bodyRise),
     },
@@ -149,7 +149,7 @@ export function fitContent(draft: Draft): FitContent {
     estimated: [...GUESSED, 'insideLeg'].some((key) => isEstimated(draft, key)),
     sections: [
       { title: words`Look at`, sentences: listed([...checkSentences(checks, units), ...remarks]) },
-      { title: words`Body`, rows: bodyRows(project) },
+      { title: words`Body`, rows: bodyRows(draft) },
       {
         title: words`Cloth`,
         rows: [

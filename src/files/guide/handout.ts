@@ -29,7 +29,7 @@ export function writeHandout(draft: Draft): string {
     '='.repeat(title.length),
     '',
     words`Measurements: ${own(plainWords(project.body.label))}`,
-    ...table(bodyRows(project)),
+    ...table(bodyRows(draft)),
     '',
     ...stations.flatMap((station) => [
       ...underlined(STATION_NAMES[station]),

@@ -1,3 +1,4 @@
+import { measuredOf } from '../../body';
 import { baseline, INK, lineHeight } from '../../drawing';
 import { formatLength, type Mm } from '../../length';
 import { point, straight } from '../../plane';
@@ -26,7 +27,7 @@ export function keyRows(drafts: readonly Draft[]): readonly KeyRow[] {
   return drafts.map((draft, body) => {
     const { project, measures } = draft;
     const l = (value: Mm) => formatLength(value, project.units);
-    const { waistGirth, hipGirth, insideLeg } = project.body;
+    const { waistGirth, hipGirth, insideLeg } = measuredOf(project.body);
     const given = [
       [say`waist`, waistGirth],
       [say`hip`, hipGirth],

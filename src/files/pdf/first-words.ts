@@ -66,7 +66,7 @@ export function firstWords(
       ? words`Grey: in this file. ${number(count, 0)} sheets ${paperName(plan.paper.name)} in all`
       : words`${count === 1 ? say`1 sheet` : say`${number(count)} sheets`} ${paperName(plan.paper.name)} (by area no fewer than ${number(plan.lowerBound)})`,
     sections: [
-      { title: words`Body: ${own(project.body.label)}`, rows: bodyRows(project) },
+      { title: words`Body: ${own(project.body.label)}`, rows: bodyRows(draft) },
       { title: words`Chosen`, sentences: choiceSentences(draft) },
       { title: words`Finished measures`, rows: finishedRows(draft) },
       { title: words`Cut`, rows: [...clothRows(draft), ...cutRows(draft)] },

@@ -87,7 +87,7 @@ function wordLines(draft: Draft, room: Mm, widthOf: WidthOf): readonly WordLine[
   const sentences = [
     scaleSentence(project.paper),
     words`Print at 100 %, no fit to page. Measure both squares before cutting.`,
-    `${project.body.label}: ${listed(bodyRows(project), ', ')}`,
+    `${project.body.label}: ${listed(bodyRows(draft), ', ')}`,
     words`Cut ${own(listed(cutRows(draft), '; '))}`,
   ].filter((sentence) => sentence !== '');
   const set = (pt: number) => (text: string) => wrapText(text, room, pt, widthOf).map((line) => ({ text: line, pt }));

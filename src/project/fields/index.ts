@@ -13,4 +13,4 @@ export {
 } from './paths';
 export { fieldSentence } from './sentences';
 export { unusualFields } from './unusual';
-export { figureWanted, LONGEST_TEXT, wantedOf } from './wanted';
+export { figureWanted, LONGEST_TEXT, measurementWanted, wantedOf } from './wanted';

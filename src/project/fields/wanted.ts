@@ -1,3 +1,4 @@
+import { ASKED_KEYS, type Measurement } from '../../body';
 import { mm, number, own, type Phrase, say } from '../../words';
 import type { Field, Limits } from './kinds';
 
@@ -24,6 +25,10 @@ export function wantedOf(field: Field): Phrase {
 
 /** Letters of a name that somebody gives. */
 export const LONGEST_TEXT = 200;
+
+/** What a measurement takes: a number, or for a few of them the word that asks for its estimate. */
+export const measurementWanted = (one: Measurement): Phrase =>
+  ASKED_KEYS.some((key) => key === one.key) ? say`“estimated” or ${figureWanted(one)}` : figureWanted(one);
 
 /** A number between two limits, in mm, years or without a unit. */
 export function figureWanted({ unit, lowest, highest }: Limits & { readonly unit: string }): Phrase {

@@ -1,7 +1,10 @@
 // Written by `npm run words`, save where each comes from.
 export const body = {
-  '0.93 × rise {0} + 0.39 × hip {1} + {2}{3} = {4}, waist at the navel. Source: {5}.': 'trade', // {0} part(body.bodyRise), {1} part(body.hipGirth), {2} part(32.6), {3} rounding(expected.value, { mm: body.bodyRise, times: 0.93 }, { mm: body.hipGirth, times: 0.39 }, 32.6), {4} part(expected.value),
+  '0.93 × rise {0} + 0.39 × hip {1} + {2}': 'trade', // {0} mm(bodyRise), {1} mm(hipGirth), {2} mm(intercept)
+  'A closed loop of tape that just slips over the pointed foot: lay it flat and double it.': 'plain',
   'ANSUR II (NATICK/TR-15/007, 2014), least and most of 6,068 adults': 'source',
+  'ANSUR II (NATICK/TR-15/007, 2014), least squares over 6,068 adults, women and men counted alike, the waist at the navel':
+    'source',
   'ANSUR II (NATICK/TR-15/007, 2014), regression over 6,068 adults, sexes pooled': 'source',
   Age: 'trade: a measurement of the body',
   Ankle: 'trade: a measurement of the body, which ISO 8559-1 has, too',
@@ -11,6 +14,8 @@ export const body = {
     'source',
   'Body rise': 'trade: a measurement of the body',
   Calf: 'trade: a measurement of the body, which ISO 8559-1 has, too',
+  'Close trousers that fit: lay them flat, measure across the seat where it is widest, double it and take off about {0} for their ease.':
+    'trade', // {0} mm(50)
   'Crotch length': 'trade: a measurement of the body, which ISO 8559-1 has, too',
   'Foot entry': 'trade: a measurement of the body',
   'From the tied tape at centre front, close between the legs, up to the tied tape at centre back.': 'trade',
@@ -47,6 +52,7 @@ export const body = {
   'Nobody under two years was measured for the estimates: measure what can be measured.': 'plain',
   'Of trousers that fit: from the crotch seam to the hem, along the inside of the leg.': 'trade',
   'On the body, from the crotch to the floor, inside of the leg.': 'trade',
+  'On the same trousers: from the top edge in front to the point where the four seams meet.': 'trade',
   'Outside leg': 'trade: a measurement of the body',
   'Over both ankle bones.': 'plain',
   'Over the middle of the kneecap, the knee a little bent.': 'plain',
@@ -81,9 +87,22 @@ export const body = {
     'trade', // {0} mm(trouserInseam), {1} mm(insideLeg), {2} mm(least), {3} mm(most)
   'Trouser inseam {0} with body rise {1}: with that rise trousers measure {2} to {3}. Measure both again, and look at the unit.':
     'trade', // {0} mm(trouserInseam), {1} mm(bodyRise), {2} at(INSIDE_SHARE[0]), {3} at(INSIDE_SHARE[1])
+  'Trousers of a good length: measure the inseam from the crotch to the hem; worn, see how far the hem ends above the floor, and add that.':
+    'trade',
+  'Trousers of a good length: the side from the top edge to the hem, and how far the hem ends above the floor.':
+    'trade',
+  'Trousers that fit and sit at the same waist: lay them flat and measure from the top edge down the side to where the seat is widest.':
+    'plain',
+  'Trousers that fit and sit at the same waist: lay them flat and measure the side from the top edge to the hem, and the inseam from the crotch to the hem. The difference, less about {0} for their ease, is the rise.':
+    'trade', // {0} mm(15)
+  'Trousers that fit and sit at the same waist: measure along the seam from the top edge in front, through the crotch, to the top edge at the back, and take off about {0} for their ease.':
+    'trade', // {0} mm(30)
+  'Trousers that sit there and have no elastic: lay them flat, measure the top edge across and double it.': 'trade',
   Waist: 'trade: a measurement of the body, which ISO 8559-1 has, too',
   'Waist to knee': 'trade: a measurement of the body',
   'Waist to knee {0}: with this rise and inside leg the knee lies {1} to {2} below the waist.': 'trade', // {0} mm(waistToKnee), {1} at(KNEE_SHARE[1]), {2} at(KNEE_SHARE[0])
+  'inferred from heights of the waist and of the fold of the seat (UM-HSRI-77-17, 1977); no child’s crotch height was measured':
+    'source',
   'inferred: 0.557 × ankle + 0.121 × height, as on adults (ANSUR II, 2014); no survey of children took the foot entry. Ankle: {0}':
     'source', // {0} ankle.source
   'inferred: as wide as the calf, as on adults (ANSUR II, 2014); no survey of children took the knee. Calf: {0}':
@@ -102,6 +121,8 @@ export const body = {
   '{0} (0.70–1.22 at the navel; a natural waist is narrower); NHANES 2017–2020 (CDC), 8,302 adults; {1}': 'source', // {0} ADULTS, {1} CHILDREN
   '{0} (0.73–0.88 of the waist height), wider for a natural waist and for children': 'trade', // {0} ADULTS
   '{0} (2.29–5.4), wider for a rise taken sitting': 'trade', // {0} ADULTS
+  '{0} = {1}. Source: {2}.': 'plain', // {0} sum, {1} mm(value), {2} source
+  '{0} can’t be estimated for a body like this one; measure it: {1}': 'plain', // {0} m.name, {1} inside(m.definition)
   '{0} is needed: {1}': 'plain', // {0} m.name, {1} inside(m.definition)
   '{0} must lie between {1} and {2}.': 'plain', // {0} m.name, {1} limit(m.lowest), {2} limit(m.highest)
   '{0} was not measured but reckoned from trousers that fit: {1}, give or take {2}.': 'plain', // {0} name, {1} mm(value), {2} mm(spread)
@@ -110,6 +131,7 @@ export const body = {
   '{0} was not measured; two bodies in three like this one lie within {1} of {2}.': 'plain', // {0} name, {1} mm(spread), {2} mm(value)
   '{0} {1} beside {2} {3}: on measured people it is {4} to {5}. Measure both again.': 'plain', // {0} measurementName(part), {1} mm(value), {2} inside(measurementName(of)), {3} mm(whole), {4} mm(lowest * whole), {5} mm(highest * whole)
   '{0} {1} will do in its place.': 'plain', // {0} needed, {1} measurementName(m.inPlace)
+  '{0}, waist at the navel. Source: {1}.': 'plain', // {0} expected.sum ?? UNSAID, {1} expected.source
   '{0}: knee height ÷ crotch height': 'trade', // {0} ADULTS
   '{0}: the fold of the seat, with the crotch 0.018 of the stature above it (inferred)': 'trade', // {0} CHILDREN
   '{0}; 0.165 at the navel, 0.19 at a natural waist': 'trade', // {0} ADULTS

@@ -109,6 +109,9 @@ export const check = {
   'Measure body rise and hip depth again, from the same tape at the waist.': 'trade',
   'Measure rise and crotch length again, from the same tape at the waist.': 'trade',
   'Measure waist and hip again, or trace the blocks anew: no centre line runs out so far.': 'trade',
+  'Measure {0}.': 'plain', // {0} inside(measurementName(key))
+  'Measure {0}: {1}': 'plain', // {0} inside(measurementName(key)), {1} inside(where)
+  'Measured, not estimated': 'plain',
   'Move the back crotch point up or down until both are equal.': 'trade',
   'Narrow the leg less: the wider its hem, the more alike its inseams slant.': 'trade',
   'Notches meet': 'ours: a check, said in words of the trade',
@@ -161,6 +164,8 @@ export const check = {
   'Straighten the centre lines.': 'trade',
   'Straighten the centre lines: the less they lean, the squarer the waist.': 'trade',
   'Straighten the seams at the {0}, or use a narrower turning.': 'trade', // {0} TURNED_NAMES[worst.what]
+  'That is for a waist at the navel; tied halfway up to the ribs it sits about {0} higher, and rise and hip depth are as much more.':
+    'trade', // {0} mm(40)
   'The back crotch curve': 'trade',
   'The blocks’ inseams are {0} in front and {1} behind.': 'trade', // {0} mm(front), {1} mm(back)
   'The crotch lies {0} above the body; {1} to {2} below is wanted.': 'trade', // {0} mm(-ease), {1} mm(least), {2} mm(MOST)
@@ -234,6 +239,7 @@ export const check = {
   '{0} differs by {1} between the left leg and the right one, which are sewn to each other.': 'trade', // {0} worst.name, {1} mm(worst.by)
   '{0} has to be {1} long to stretch over the fullest part of {2}; longer than the waist it won’t hold by itself.':
     'trade', // {0} what, {1} mm(elasticLength), {2} mm(fullest)
+  '{0} was not measured: {1} is estimated from {2}; nine in ten bodies like this one have {3} to {4}.': 'plain', // {0} measurementName(estimate.key), {1} mm(estimate.value), {2} from, {3} mm(least), {4} mm(most)
   '{0}, or choose a shape that draws its own inseams: pyjama or straight.': 'trade', // {0} backRedrawn(front - back, hemGap(joined))
   '{0}, or measure hip, body rise and crotch length again.': 'trade', // {0} madeRight(worst, long, subject.traced)
   '{0}, or turn the tracing by as much; then read hip and knee levels again.': 'plain', // {0} grainRedrawn(blocks)

@@ -38,6 +38,7 @@ export const filesClass = {
   'column {0}': 'plain', // {0} own(nameOf(kind))
   'corrections after wearing': 'plain',
   'empty: as the project': 'plain',
+  estimated: 'plain',
   example: 'plain',
   'has a row of more than {0} cells; a table of bodies has a column for each measurement.': 'plain', // {0} number(MOST_CELLS, 0)
   'has more than {0} lines: divide it.': 'plain', // {0} number(MOST_LINES, 0)

@@ -54,6 +54,7 @@ export const filesContent = {
   'turned {0}, {1}': 'trade', // {0} mm(hem.depth), {1} under
   'washed before cutting': 'trade',
   woven: 'trade',
+  '{0} (estimated)': 'plain', // {0} mm(estimate)
   '{0} ({1} mirrored)': 'plain', // {0} number(piece.cut), {1} number(piece.cut / 2)
   '{0} by {1}': 'plain', // {0} inside(fieldName(`sides.${side}.${key}`)), {1} mm(more)
   '{0} cord': 'trade', // {0} mm(waist.cordWidth)

@@ -263,4 +263,5 @@ export const project = {
   '{0}; {1} would do.': 'plain', // {0} crossing, {1} limit
   '{0}; “{1}” would do.': 'plain', // {0} crossing, {1} own(neutral)
   '“auto” or {0}': 'plain', // {0} figureWanted(field)
+  '“estimated” or {0}': 'plain', // {0} figureWanted(one)
 } as const;

@@ -17,6 +17,7 @@ export const workbenchStations = {
   'All of them can be kept; there is nothing to print again. If one is missing, print it from the file of all sheets.':
     'plain',
   'All {0} steps': 'plain', // {0} number(steps.length, 0)
+  'Another way': 'plain',
   'Ask for 100 %, nothing fitted to the page, and measure the square on it before you cut.': 'plain',
   'At a print shop': 'plain',
   'At the sewing machine': 'trade',
@@ -39,6 +40,9 @@ export const workbenchStations = {
   'Drawing of the blocks': 'trade',
   'Drawn through the finished casing.': 'trade',
   'Each in a channel of its own.': 'plain',
+  'Estimate {0}': 'plain', // {0} all(keys.map((key) => say`${inside(measurementName(key))}`))
+  'Estimate {0}: about {1}': 'plain', // {0} inside(name), {1} mm(estimate.value)
+  'Estimated from {0}, and follows when that changes: {1}.': 'plain', // {0} basisTold(estimate), {1} rangeTold(estimate)
   'Everything, ZIP': 'standard: the ZIP format',
   'Fill the fields': 'plain',
   'Finished inseam {0}; the hem {1}.': 'trade', // {0} mm(inseamFront), {1} hemEnds(draft)
@@ -92,6 +96,7 @@ export const workbenchStations = {
   'More measurements': 'trade',
   'More of the leg': 'plain',
   'More room to sit, and a looser look.': 'plain',
+  'Nobody measured it on children; by adults’ proportions {0}.': 'plain', // {0} rangeTold(estimate)
   'Nothing counts as printed any more, so the sheets are laid out afresh.': 'plain',
   'Nothing is corrected yet: the drawing shows what was worn.': 'plain',
   'Nothing is tucked in: its edge is overlocked.': 'trade',
@@ -100,6 +105,8 @@ export const workbenchStations = {
   'Of its length, in the first wash: measure a washed piece. {0}': 'plain', // {0} what
   'Of its width, in the same wash.': 'plain',
   'Of stripes or a check, across. They mirror about centre front and back.': 'trade',
+  'Once waist and hip are in, {0} can be estimated.': 'plain', // {0} inside(name)
+  'One of the two is enough: {0}.': 'plain', // {0} either(LEG_KEYS.map(named))
   'One side of the sheet.': 'plain',
   'Only changed sheets: none': 'plain',
   'Only changed sheets: {0}': 'plain', // {0} number(again.anew.length, 0)
@@ -127,6 +134,7 @@ export const workbenchStations = {
   'Project files to lay on this one': 'plain',
   'Pulls down when sitting: the back rise gets longer; 1.5 cm or ⅝ in is usual.': 'trade',
   'Puts the waist edge higher on the body; a minus value lowers it.': 'trade',
+  'Reckoned from the trouser inseam, and follows when that changes.': 'trade',
   'Replaces the current measurements; undo brings them back.': 'plain',
   'Right, as worn': 'plain',
   'Room round the fullest part, before the leg is spread.': 'trade',
@@ -154,6 +162,7 @@ export const workbenchStations = {
   'The class …': 'plain',
   'The dotted line is what was worn. Against it:': 'plain',
   'The fields hold the middle values of {0} people: now correct what you can measure.': 'plain', // {0} number(start.people, 0)
+  'The hem {0}.': 'trade', // {0} hemEnds(draft)
   'The leg ends {0} round.': 'plain', // {0} mm(hemGirthFinished)
   'The leg gets this much wider behind.': 'plain',
   'The leg gets this much wider, half in front and half behind.': 'plain',
@@ -183,6 +192,7 @@ export const workbenchStations = {
   Whose: 'ours: whose, the body that a project is for',
   Width: 'plain',
   'With a projector': 'plain',
+  'With the waist at the navel {0}; nothing is drawn from that.': 'plain', // {0} rangeTold(estimate)
   'Worn sitting, all day or in a wheelchair: centre front goes down and centre back up, and the leg gets longer; 4 cm or 1½ in is usual.':
     'trade',
   'Your printer': 'plain',
@@ -207,11 +217,13 @@ export const workbenchStations = {
   'fold-over casing, drawstring': 'trade',
   'fold-over casing, elastic': 'trade',
   'full width': 'plain',
+  'how it’s drawn': 'plain',
   landscape: 'plain',
   'least cloth': 'trade',
   lengthwise: 'trade',
   'light on dark': 'plain',
   man: 'plain',
+  'nine in ten bodies like this one have {0} to {1}': 'plain', // {0} mm(least), {1} mm(most)
   no: 'plain',
   none: 'plain',
   'not washed': 'trade',
@@ -241,15 +253,12 @@ export const workbenchStations = {
   without: 'plain',
   woman: 'plain',
   yes: 'plain',
-  '{0} Nobody measured it on children: by adults’ proportions two in three lie within {1} of the estimate.': 'plain', // {0} definition, {1} mm(inferred.spread)
-  '{0} One of the two is enough: {1}.': 'plain', // {0} definition, {1} either(LEG_KEYS.map(named))
-  '{0} The hem {1}.': 'trade', // {0} definition, {1} hemEnds(draft)
-  '{0} With the waist at the navel two bodies in three like this one lie within {1} of {2}; the drawing doesn’t use it.':
-    'plain', // {0} definition, {1} mm(expected.spread), {2} mm(expected.value)
   '{0} for the casing, both layers together.': 'trade', // {0} mm(casingHeight)
   '{0} more lie beyond the stitching, to be caught by it.': 'trade', // {0} mm(caught)
   '{0} round: it holds, and it stretches over the fullest part.': 'trade', // {0} mm(bandLength ?? 0)
   '{0} sheets in {1} columns and {2} rows; never fewer than {3}.': 'plain', // {0} number(plan.sheets.length), {1} number(plan.columns), {2} number(plan.rows), {3} number(plan.lowerBound)
   '{0} taken; others are estimated or left out': 'plain', // {0} number(taken, 0)
   '{0}, {1} wide, laid {2}: the pieces need {3} of it, and {4} % is left over.': 'plain', // {0} buy, {1} mm(width), {2} LAYOUT_WORDS[layout], {3} mm(lengthNeeded), {4} number(waste * 100, 0)
+  '{0}: how it’s drawn': 'plain', // {0} name
+  '{0}: how?': 'plain', // {0} name
 } as const;

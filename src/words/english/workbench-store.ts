@@ -7,6 +7,7 @@ export const workbenchStore = {
   'Still to be measured.': 'plain',
   'These numbers can’t be drawn together; the last change was one too many.': 'plain',
   'Undo brings the others back.': 'plain',
+  estimates: 'plain',
   in: 'standard: SI, and the inch',
   'new measurements': 'plain',
   years: 'plain',

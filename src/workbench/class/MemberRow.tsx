@@ -29,7 +29,10 @@ export const MemberRow = memo(function MemberRow({ member, heads, cells, first }
   const units = useBench((state) => state.project.units);
   const [open, setOpen] = useState(false);
   const [touched, setTouched] = useState<ReadonlySet<number>>(NONE);
-  const l = (value: number | undefined) => (value === undefined ? '' : formatLength(value, units));
+  const l = (value: number | 'estimated' | undefined) => {
+    if (value === undefined) return '';
+    return value === 'estimated' ? words`estimated` : formatLength(value, units);
+  };
   const why = [
     ...look,
     ...(doubtful.length > 0 ? [words`Doubtful: ${inRow(doubtful.map((one) => say`${own(one)}`))}.`] : []),

@@ -19,11 +19,25 @@ export interface FieldRowProps {
   readonly heard?: string | undefined;
   /** Whether its input lies under its name and takes the whole width. */
   readonly wide?: boolean;
+  /** What answers “how?” in the place of the working. */
+  readonly how?: ReactNode;
   readonly children: ReactNode;
 }
 
 /** One input with its name before it, what it does under it, and what is wrong with it under that. */
-export function FieldRow({ id, path, label, help, problem, waiting, doubt, heard, wide, children }: FieldRowProps) {
+export function FieldRow({
+  id,
+  path,
+  label,
+  help,
+  problem,
+  waiting,
+  doubt,
+  heard,
+  wide,
+  how,
+  children,
+}: FieldRowProps) {
   const units = useBench((state) => state.project.units);
   const inHand = useBench((state) => state.field === path);
   return (
@@ -43,7 +57,7 @@ export function FieldRow({ id, path, label, help, problem, waiting, doubt, heard
             {printPhrase(help, units)}
             {heard && <span className="field-where unseen"> {heard}</span>}
           </p>{' '}
-          <How path={path} />
+          {how ?? <How path={path} />}
         </div>
       )}
       {doubt && (
@@ -69,6 +83,3 @@ export function describedBy(
   const ids = [help && `${id}-help`, doubt && `${id}-doubt`, problem && `${id}-problem`].filter(Boolean);
   return ids.length > 0 ? ids.join(' ') : undefined;
 }
-
-/** The id of the input that sets a path of the project. */
-export const fieldId = (path: string): string => `field-${path.replaceAll('.', '-')}`;

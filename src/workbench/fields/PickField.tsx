@@ -2,7 +2,8 @@ import { fieldName } from '../../project';
 import { type Phrase, said } from '../../words';
 import { problemAt } from '../store/asked';
 import { useBench } from '../store/bench';
-import { describedBy, FieldRow, fieldId } from './FieldRow';
+import { fieldId } from '../store/field-id';
+import { describedBy, FieldRow } from './FieldRow';
 
 export interface Choice {
   readonly key: string;

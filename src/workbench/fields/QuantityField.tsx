@@ -1,12 +1,13 @@
-import type { KeyboardEvent } from 'react';
+import type { KeyboardEvent, ReactNode } from 'react';
 import { fieldName, valueAt } from '../../project';
 import { own, type Phrase, said, say, words } from '../../words';
 import { isWaiting, problemAt } from '../store/asked';
 import { useBench } from '../store/bench';
+import { fieldId } from '../store/field-id';
 import { TYPED_LIMITS } from '../store/limits';
 import { length, nearestStep } from '../store/quantity';
 import type { Field } from '../store/state';
-import { describedBy, FieldRow, fieldId } from './FieldRow';
+import { describedBy, FieldRow } from './FieldRow';
 import { NumberPad } from './NumberPad';
 
 export interface QuantityFieldProps extends Field {
@@ -18,6 +19,8 @@ export interface QuantityFieldProps extends Field {
   readonly instead?: number | undefined;
   /** What is worth a second look about the number that stands here. */
   readonly doubt?: Phrase | undefined;
+  /** What answers “how?” in the place of the working. */
+  readonly how?: ReactNode;
 }
 
 const ARROWS: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowDown: -1 };
@@ -26,7 +29,7 @@ const ARROWS: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowDown: -1 };
  * A number as plain text: every browser's own number field turns “40 1/8” into 401/8 or nothing. The text is the
  * typist's own until the field is left; then it is printed tidily if it could be read.
  */
-export function QuantityField({ help, heard, instead, doubt, ...field }: QuantityFieldProps) {
+export function QuantityField({ help, heard, instead, doubt, how, ...field }: QuantityFieldProps) {
   const { path, quantity, optional } = field;
   const units = useBench((state) => state.project.units);
   const value = useBench((state) => valueAt(state.project, path));
@@ -59,6 +62,7 @@ export function QuantityField({ help, heard, instead, doubt, ...field }: Quantit
       waiting={waiting}
       doubt={doubt}
       heard={heard}
+      how={how}
     >
       <span className="field-box">
         <input

@@ -2,9 +2,10 @@ import { fieldName } from '../../project';
 import { type Phrase, printPhrase, said } from '../../words';
 import { problemAt } from '../store/asked';
 import { useBench } from '../store/bench';
+import { fieldId } from '../store/field-id';
 import { sentence } from '../store/refusal';
 import { How } from '../working/How';
-import { describedBy, fieldId } from './FieldRow';
+import { describedBy } from './FieldRow';
 import type { Choice } from './PickField';
 import { Switch } from './Switch';
 

@@ -3,10 +3,10 @@ import { say, words } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { Differences } from '../chalk/Differences';
 import { useFirstCut } from '../chalk/first-cut';
-import { fieldId } from '../fields/FieldRow';
 import { Group } from '../fields/Group';
 import { QuantityField } from '../fields/QuantityField';
 import { useBench } from '../store/bench';
+import { fieldId } from '../store/field-id';
 import { length } from '../store/quantity';
 
 /** What is seen on the body when the trousers are worn, each with the amount that corrects it. */

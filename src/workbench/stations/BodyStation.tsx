@@ -1,24 +1,15 @@
 import { useShallow } from 'zustand/react/shallow';
-import {
-  type BodyInput,
-  bodyRemarks,
-  crotchLengthExpected,
-  type Measurement,
-  type MeasurementKey,
-  measurementName,
-  measurements,
-} from '../../body';
-import { hemEnds, valueAt } from '../../project';
-import { either, inside, mm, number, type Phrase, said, say, words } from '../../words';
+import { type MeasurementKey, measurements } from '../../body';
+import { valueAt } from '../../project';
+import { number, type Phrase, said, say, words } from '../../words';
 import { Group } from '../fields/Group';
-import { QuantityField } from '../fields/QuantityField';
 import { SwitchField } from '../fields/SwitchField';
-import { isStale, isWaiting, problemAt } from '../store/asked';
 import { useBench } from '../store/bench';
-import { length, years } from '../store/quantity';
-import type { Bench } from '../store/state';
 import { BodyCloth } from './BodyCloth';
 import { BodyStart } from './BodyStart';
+import { EstimateRest } from './body/EstimateRest';
+import { MeasurementField } from './body/MeasurementField';
+import { measuresAsking, remarksOn } from './body/measured';
 import { Sleeping } from './Sleeping';
 import { Wearer } from './Wearer';
 
@@ -44,19 +35,12 @@ export default function BodyStation() {
       {needed.map((one) => (
         <MeasurementField key={one.key} measurement={one} />
       ))}
+      <EstimateRest />
       <OtherMeasurements />
       <BodyCloth />
     </>
   );
 }
-
-/** The measurements whose fields wait to be filled, or hold what can't be drawn. */
-const measuresAsking = (state: Bench): readonly MeasurementKey[] =>
-  measurements.map(({ key }) => key).filter((key) => problemAt(state, `body.${key}`));
-
-/** What is worth a second look; nothing is held against a number that nobody has given yet, or that is refused anyway. */
-const remarksOn = (body: BodyInput, asking: readonly MeasurementKey[]) =>
-  bodyRemarks(body).filter(({ keys }) => !keys.some((key) => asking.includes(key)));
 
 function OtherMeasurements() {
   const body = useBench((state) => state.project.body);
@@ -83,51 +67,6 @@ function OtherMeasurements() {
       ))}
     </details>
   );
-}
-
-function MeasurementField({ measurement }: { readonly measurement: Measurement }) {
-  const { key, required, unit, where, inPlace } = measurement;
-  const estimate = useBench((state) => state.draft.body.estimates.find((one) => one.key === key)?.value);
-  const body = useBench((state) => state.project.body);
-  const typed = useBench((state) => state.field === `body.${key}`);
-  const asking = useBench(useShallow(measuresAsking));
-  const optional = !required || (inPlace !== undefined && body[inPlace] !== undefined);
-  // A remark stands by the likeliest of its measurements, and by the one that is being typed.
-  const doubt = remarksOn(body, asking).find(({ keys }) => keys[0] === key || (typed && keys.includes(key)))?.phrase;
-  return (
-    <QuantityField
-      path={`body.${key}`}
-      quantity={unit === 'years' ? years : length}
-      optional={optional}
-      instead={optional ? estimate : undefined}
-      help={useHelp(measurement)}
-      heard={said(where)}
-      doubt={doubt}
-    />
-  );
-}
-
-const named = (key: MeasurementKey): Phrase => say`${inside(measurementName(key))}`;
-const LEG_KEYS: readonly MeasurementKey[] = ['insideLeg', 'trouserInseam'];
-
-/** What is measured, and where nobody measured it what an empty field comes to. */
-function useHelp({ key, definition }: Measurement): Phrase {
-  const draft = useBench((state) => state.draft);
-  const stale = useBench(isStale);
-  const waits = useBench((state) => isWaiting(state, 'body.insideLeg'));
-  const { body, project } = draft;
-  if (LEG_KEYS.includes(key) && waits)
-    return say`${definition} One of the two is enough: ${either(LEG_KEYS.map(named))}.`;
-  // Whichever of the two was measured says what it makes the hem do.
-  if (LEG_KEYS.includes(key) && project.body[key] !== undefined && !stale)
-    return say`${definition} The hem ${hemEnds(draft)}.`;
-  if (project.body[key] !== undefined) return say`${definition}`;
-  const inferred = body.estimates.find((one) => one.key === key && one.basis === 'inference');
-  if (inferred)
-    return say`${definition} Nobody measured it on children: by adults’ proportions two in three lie within ${mm(inferred.spread)} of the estimate.`;
-  const expected = key === 'crotchLength' ? crotchLengthExpected(body) : undefined;
-  if (!expected || body.child) return say`${definition}`;
-  return say`${definition} With the waist at the navel two bodies in three like this one lie within ${mm(expected.spread)} of ${mm(expected.value)}; the drawing doesn’t use it.`;
 }
 
 /** Up to this age a nappy is asked about, years. */

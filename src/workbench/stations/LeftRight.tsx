@@ -1,10 +1,10 @@
 import { NO_DIFFERENCES, type SideDifferences } from '../../leg';
 import { type Phrase, said, say, words } from '../../words';
 import { focusOn } from '../aloud/focus-on';
-import { fieldId } from '../fields/FieldRow';
 import { Group } from '../fields/Group';
 import { QuantityField } from '../fields/QuantityField';
 import { useBench } from '../store/bench';
+import { fieldId } from '../store/field-id';
 import { length } from '../store/quantity';
 
 /** What one side may have more, each with what it does to that leg alone. */

@@ -1,8 +1,8 @@
 import { centreStands } from '../../leg';
 import { inTurn, printPhrase, say, words } from '../../words';
-import { fieldId } from '../fields/FieldRow';
 import { SwitchField } from '../fields/SwitchField';
 import { useBench } from '../store/bench';
+import { fieldId } from '../store/field-id';
 
 const HOW = [
   { key: 'auto', name: say`as needed` },

@@ -1,7 +1,8 @@
 import { fieldName } from '../../project';
 import { said } from '../../words';
-import { FieldRow, fieldId } from '../fields/FieldRow';
+import { FieldRow } from '../fields/FieldRow';
 import { useBench } from '../store/bench';
+import { fieldId } from '../store/field-id';
 
 const PATH = 'body.label';
 

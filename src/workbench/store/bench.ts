@@ -1,7 +1,18 @@
 import { createContext, useContext } from 'react';
 import { createStore, type StoreApi, useStore } from 'zustand';
 import { type Habits, habitsOf, lastPrintTakenBack, METRIC, valueAt } from '../../project';
-import { chosen, opened, redrawn, remedied, startedFresh, travelled, typed, withBlocks, without } from './changes';
+import {
+  chosen,
+  estimated,
+  opened,
+  redrawn,
+  remedied,
+  startedFresh,
+  travelled,
+  typed,
+  withBlocks,
+  without,
+} from './changes';
 import { exampleShown } from './example-shown';
 import { stepBack, stepForward } from './history';
 import { TYPED_LIMITS } from './limits';
@@ -38,6 +49,7 @@ export const createBench = (habits: Habits = METRIC) =>
       })),
     choose: (path, value) => set((state) => ({ ...chosen(state, path, value), running: undefined })),
     slide: (path, value) => set((state) => chosen(state, path, value)),
+    estimate: (keys) => set((state) => estimated(state, keys)),
     remedy: (check) => set((state) => remedied(state, check)),
     // Only how numbers are printed: nothing to undo, and the draft's numbers stay the same.
     showUnits: (units) => set((state) => redrawn({ ...state.project, units })),

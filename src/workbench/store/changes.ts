@@ -1,5 +1,5 @@
 import type { TracedPair } from '../../block';
-import { measurements } from '../../body';
+import { type AskedKey, ESTIMATED, measurements } from '../../body';
 import type { Check } from '../../check';
 import {
   applyRemedy,
@@ -101,6 +101,19 @@ export function chosen(state: BenchState, path: string, value: unknown): Change 
   return {
     ...changed(state, project, said(fieldName(path)), path),
     entries: stale.reduce(without, state.entries),
+  };
+}
+
+/** The state after estimates were asked for in the place of measurements: one change to undo. */
+export function estimated(state: BenchState, keys: readonly AskedKey[]): Change {
+  const paths = keys.map((key) => `body.${key}`);
+  const project = paths.reduce((kept, path) => withValue(kept, path, ESTIMATED), state.project);
+  const [only] = paths;
+  const label = only !== undefined && paths.length === 1 ? said(fieldName(only)) : words`estimates`;
+  return {
+    ...changed(state, project, label, 'estimate'),
+    entries: paths.reduce(without, state.entries),
+    running: undefined,
   };
 }
 

@@ -1,4 +1,5 @@
 import type { TracedPair } from '../../block';
+import type { AskedKey } from '../../body';
 import type { Check } from '../../check';
 import type { Units } from '../../length';
 import type { Draft, Habits, LastPrint, Measures, Project, Station } from '../../project';
@@ -75,6 +76,8 @@ export interface BenchActions {
   readonly choose: (path: string, value: unknown) => void;
   /** Like `choose`, but all that comes until the control is left is one change. */
   readonly slide: (path: string, value: unknown) => void;
+  /** Asks for estimates where something was not measured: one change to undo. */
+  readonly estimate: (keys: readonly AskedKey[]) => void;
   /** Applies the remedy of a check, or another change that was proposed: one change to undo. */
   readonly remedy: (proposed: Pick<Check, 'id' | 'fix'>) => void;
   readonly showUnits: (units: Units) => void;

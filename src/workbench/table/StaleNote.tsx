@@ -2,9 +2,9 @@ import { useShallow } from 'zustand/react/shallow';
 import { fieldName } from '../../project';
 import { inRow, inside, own, printPhrase, say, words } from '../../words';
 import { focusOn } from '../aloud/focus-on';
-import { fieldId } from '../fields/FieldRow';
 import { firstProblem, isStale, onlyWaiting } from '../store/asked';
 import { useBench } from '../store/bench';
+import { fieldId } from '../store/field-id';
 import { sentence } from '../store/refusal';
 import { stationOf } from '../store/stations';
 

@@ -14,7 +14,7 @@ export function How({ path }: { readonly path: string }) {
       type="button"
       className="how"
       aria-label={words`${fieldName(path)}: how?`}
-      onClick={() => useRun.getState().ask(step)}
+      onClick={() => useRun.getState().ask(step, path)}
     >
       {words`how?`}
     </button>

@@ -1,8 +1,10 @@
 import { useEffect, useRef } from 'react';
 import type { WorkingStep } from '../../plane';
-import { STATION_NAMES } from '../../project';
-import { isSaid, printPhrase, words } from '../../words';
+import { fieldName, STATION_NAMES } from '../../project';
+import { inside, isSaid, printPhrase, words } from '../../words';
+import { focusOn } from '../aloud/focus-on';
 import { useBench } from '../store/bench';
+import { fieldId } from '../store/field-id';
 import { workingAt } from '../store/working-at';
 import { RunButtons } from './RunButtons';
 import { useRun } from './run';
@@ -19,6 +21,7 @@ export default function Working() {
   }, []);
   return (
     <section ref={element} className="working" id="working" aria-label={words`Working of ${STATION_NAMES[station]}`}>
+      <BackToField />
       <RunButtons />
       {steps.length === 0 ? (
         <p className="quiet">{words`There is no working to show at this station.`}</p>
@@ -30,6 +33,22 @@ export default function Working() {
         </ol>
       )}
     </section>
+  );
+}
+
+/** The way back to where “how?” was asked, with the focus where it was. */
+function BackToField() {
+  const asked = useRun((state) => state.asked);
+  if (!asked) return null;
+  const { field } = asked;
+  const back = () => {
+    useRun.getState().comeBack();
+    focusOn(field === undefined ? '.stop[data-open] .stop-name button' : `#${fieldId(field)}`);
+  };
+  return (
+    <button type="button" className="plain-link working-back" onClick={back}>
+      {field === undefined ? words`Back to where you were` : words`Back to ${inside(fieldName(field))}`}
+    </button>
   );
 }
 

@@ -5,6 +5,13 @@ import { useBench } from '../store/bench';
 import { stepOf, stepsInOrder } from '../store/working-at';
 import { stepsToGo } from './left-out';
 
+/** Where “how?” was asked. */
+interface Asked {
+  readonly station: Station;
+  readonly field: string | undefined;
+  readonly workingShown: boolean;
+}
+
 /** The teaching run: the steps of the working in the order of the work, one at a time. */
 export interface Run {
   /** Whether the drawing shows only what the steps have drawn so far. */
@@ -15,8 +22,12 @@ export interface Run {
   readonly move: (by: number) => void;
   readonly play: (playing: boolean) => void;
   readonly end: () => void;
-  /** Opens the working at a step, lit: the answer to “how?”. */
-  readonly ask: (step: string) => void;
+  /** From where “how?” was asked, to come back to; undefined where nobody asked, or came back. */
+  readonly asked: Asked | undefined;
+  /** Opens the working at a step, lit: the answer to “how?”, asked beside a field or anywhere at the open station. */
+  readonly ask: (step: string, field?: string) => void;
+  /** Back to where it was asked, with the working as it was then. */
+  readonly comeBack: () => void;
   readonly point: (step: string | undefined) => void;
 }
 
@@ -49,6 +60,7 @@ export const useRun = create<Run>()((set, get) => ({
   going: false,
   playing: false,
   pinned: undefined,
+  asked: undefined,
   move(by) {
     const { draft, step, station } = useBench.getState();
     const steps = stepsToGo(stepsInOrder(draft));
@@ -65,12 +77,21 @@ export const useRun = create<Run>()((set, get) => ({
     set({ going: false, playing: false, pinned: undefined });
     useBench.getState().light(undefined);
   },
-  ask(id) {
-    const step = stepOf(useBench.getState().draft, id);
+  ask(id, field) {
+    const { draft, station, workingShown } = useBench.getState();
+    const step = stepOf(draft, id);
     if (!step) return;
     useBench.getState().showWorking(true);
     light(step);
-    set({ going: false, playing: false, pinned: id });
+    set({ going: false, playing: false, pinned: id, asked: { station, field, workingShown } });
+  },
+  comeBack() {
+    const { asked } = get();
+    if (!asked) return;
+    get().end();
+    set({ asked: undefined });
+    useBench.getState().showWorking(asked.workingShown);
+    useBench.getState().goTo(asked.station);
   },
   point: (step) => useBench.getState().light(step ?? get().pinned),
 }));

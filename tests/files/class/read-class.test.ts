@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { NO_CORRECTIONS } from '../../../src/block';
-import { measurements } from '../../../src/body';
+import { measuredOf, measurements } from '../../../src/body';
 import { csvFile, emptyTable, measurementHead, measurementText } from '../../../src/files/class/write-table';
 import type { Project } from '../../../src/project';
 import { adultBody } from '../../properties/bodies';
@@ -47,7 +47,7 @@ function written(bodies: readonly Project['body'][], how: Manner): Uint8Array {
     return kind === 'years' || unitIn === 'cell' ? word : `${word} (${unit})`;
   };
   const text = ({ key, unit: kind }: (typeof measurements)[number], body: Project['body']) => {
-    const value = body[key];
+    const value = measuredOf(body)[key];
     if (value === undefined) return '';
     const figure = String(kind === 'years' ? value : value / SIZE[unit]).replace('.', decimal);
     return kind === 'years' || unitIn === 'head' ? figure : `${figure} ${unit}`;
@@ -130,10 +130,16 @@ describe('a table of bodies', () => {
     expect(bodiesOf(readTableOf(`sep=;\r\n${`${NEEDED}\n${GOOD}`.replaceAll(',', ';')}`))).toHaveLength(1);
   });
 
+  test('takes the estimate where a cell asks for it, and for nothing that must be measured', () => {
+    const [body] = bodiesOf(readTableOf(`${NEEDED}\nAda,74.2,102,estimated,Est.\n`));
+    expect([body?.bodyRise, body?.insideLeg]).toEqual(['estimated', 'estimated']);
+    expect(problemsOf(readTableOf(`${NEEDED}\nAda,estimated,102,27,76\n`))).toHaveLength(1);
+  });
+
   test('reads units of the cell before those of the head, and inches as people write them', () => {
     const read = readTableOf(`${NEEDED}\nAda,742 mm,"40 1/8 in",10.7",2' 6"\n`);
     expect(problemsOf(read)).toEqual([]);
-    const [body] = bodiesOf(read);
+    const [body] = bodiesOf(read).map(measuredOf);
     expect([body?.waistGirth, body?.hipGirth, body?.bodyRise, body?.insideLeg].map((v) => v?.toFixed(3))).toEqual([
       '742.000',
       '1019.175',

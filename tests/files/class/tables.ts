@@ -1,4 +1,4 @@
-import { measurements } from '../../../src/body';
+import { measuredOf, measurements } from '../../../src/body';
 import type { ClassTable } from '../../../src/files';
 import { readClass } from '../../../src/files/class/read-class';
 import type { Project } from '../../../src/project';
@@ -28,4 +28,4 @@ export const problemsOf = ({ rows }: ClassTable): readonly string[] =>
 
 /** The measurements of a body in the order of the catalogue, for comparing. */
 export const figuresOf = (body: Project['body']): readonly (number | undefined)[] =>
-  measurements.map(({ key }) => body[key]);
+  measurements.map(({ key }) => measuredOf(body)[key]);

@@ -14,7 +14,7 @@ import { draftWith, projectWith } from '../drafts';
 
 describe('what the first sheet lists', () => {
   test('the measurements that were given, and only those', () => {
-    const rows = bodyRows(projectWith({ body: { ageYears: 34 } }));
+    const rows = bodyRows(draftWith({ body: { ageYears: 34 } }));
     expect(rows.map((row) => row.name)).toEqual([
       'Waist',
       'Hip',

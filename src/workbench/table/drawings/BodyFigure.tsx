@@ -1,21 +1,13 @@
-import { type MeasurementKey, measurementName, measurements } from '../../../body';
+import { type MeasurementKey, measuredOf, measurementName, measurements } from '../../../body';
 import { formatLength } from '../../../length';
 import { type Phrase, said, say } from '../../../words';
 import { isWaiting } from '../../store/asked';
 import { useBench } from '../../store/bench';
 import { Word } from '../Word';
 import type { DrawingProps } from './drawing-props';
-import { backLines, type FigureLines, frontLines, seatedLines, sideLines, wholeLines } from './figure-lines';
+import { FigureOf } from './FigureOf';
 import { type FigureShape, type FigureView, figurePlaces, figureShape, widest } from './figure-shape';
 import { figureViews, tapeMarks, viewScale } from './tape-paths';
-
-const LINES: Readonly<Record<FigureView, (shape: FigureShape) => FigureLines>> = {
-  front: frontLines,
-  side: sideLines,
-  back: backLines,
-  seated: seatedLines,
-  whole: wholeLines,
-};
 
 const CAPTIONS: Readonly<Record<FigureView, Phrase>> = {
   front: say`front`,
@@ -57,25 +49,13 @@ export function TapeFigure({ draft, typed }: TapeFigureProps) {
   return (
     <>
       {figureViews(typed).map((view) => {
-        const { grounds, outlines, soft, furniture } = LINES[view](f);
         const { x, y } = places[view];
         const scale = viewScale(view, f);
         const under = view === 'whole' ? f.floor * (1 - scale) : y;
         const marks = (key: MeasurementKey) => tapeMarks(key, f).filter((mark) => mark.view === view);
         return (
           <g key={view} className="figure-view" data-view={view} transform={`translate(${x} ${under}) scale(${scale})`}>
-            {furniture && <path className="figure-chair" d={furniture} />}
-            {grounds.map((d) => (
-              <path key={d} className="figure-ground" d={d} />
-            ))}
-            {outlines.map((d) => (
-              <path key={d} className="figure" d={d} />
-            ))}
-            {soft.map((d) => (
-              <path key={d} className="figure-soft" d={d} />
-            ))}
-            {always.flatMap((key) => marks(key).map((mark) => <Tape key={key} mark={mark} lit={false} />))}
-            {typed && marks(typed).map((mark) => <Tape key={typed} mark={mark} lit />)}
+            <FigureOf view={view} shape={f} quiet={always.flatMap(marks)} lit={typed ? marks(typed) : []} />
           </g>
         );
       })}
@@ -88,16 +68,6 @@ export function TapeFigure({ draft, typed }: TapeFigureProps) {
       {[...always, ...(typed ? [typed] : [])].map((key) => (
         <TapeName key={key} measurement={key} shape={f} views={figureViews(typed)} draft={draft} lit={key === typed} />
       ))}
-    </>
-  );
-}
-
-function Tape({ mark, lit }: { readonly mark: { seen: string; hidden?: string }; readonly lit: boolean }) {
-  const className = lit ? 'tape tape-lit' : 'tape';
-  return (
-    <>
-      {mark.hidden && <path className={`${className} tape-behind`} d={mark.hidden} />}
-      <path className={className} d={mark.seen} />
     </>
   );
 }
@@ -118,7 +88,8 @@ function TapeName({ measurement, shape, views, draft, lit }: TapeNameProps) {
   const place = figurePlaces(shape)[mark.view];
   const scale = viewScale(mark.view, shape);
   const sunk = mark.view === 'whole' ? shape.floor * (1 - scale) : place.y;
-  const taken = draft.project.body[measurement] ?? draft.body.estimates.find((one) => one.key === measurement)?.value;
+  const taken =
+    measuredOf(draft.project.body)[measurement] ?? draft.body.estimates.find((one) => one.key === measurement)?.value;
   const name = said(measurementName(measurement));
   const number = waits || taken === undefined ? '' : formatLength(taken, units);
   const besideBack = mark.view === 'side' && mark.label.anchor === 'start';
