@@ -101,7 +101,9 @@ describe('the steps of the leg', () => {
 
   it('say whether the join is spread, and that nothing was raised where nothing was', () => {
     expect(sentence(told().step('spread'))).toBe('The join is not spread.');
-    expect(sentence(told({ spread: 25.4 }).step('spread'))).toMatch(/spread by 2\.5 cm.*grows by 2 × 2\.5 cm \+ rounding 0\.1 cm = 5\.1 cm/);
+    expect(sentence(told({ spread: 25.4 }).step('spread'))).toMatch(
+      /spread by 2\.5 cm.*grows by 2 × 2\.5 cm \+ rounding 0\.1 cm = 5\.1 cm/,
+    );
     expect(told().step('rise')).toBeUndefined();
   });
 
@@ -109,7 +111,9 @@ describe('the steps of the leg', () => {
     const lying = (as: Partial<JoinedBlocks>) => sentence(told({}, (joined) => ({ ...joined, ...as })).step('join'));
     expect(lying({})).toMatch(/touching at the hip\. The gaps/);
     expect(lying({ hipDifference: 4 })).toMatch(/touching at the hip\. The back’s hip level was 0\.4 cm off/);
-    expect(lying({ gapAtHip: 3 })).toMatch(/where a side line bulges out; at the hip they stand 0\.3 cm apart\. The gaps/);
+    expect(lying({ gapAtHip: 3 })).toMatch(
+      /where a side line bulges out; at the hip they stand 0\.3 cm apart\. The gaps/,
+    );
   });
 
   it('count the darts that are not sewn', () => {

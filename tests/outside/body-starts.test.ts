@@ -20,7 +20,9 @@ describe('starting bodies', () => {
     for (const { by, people, figures } of STARTING_BODIES[kind]) {
       const body = { label: `${kind} ${by}`, ...figures };
       expect(people, body.label).toBeGreaterThanOrEqual(10);
-      expect(printPhrase(startingSource(kind, people), 'cm')).toMatch(new RegExp(`iddle values of ${people} .*(1977|2014)`));
+      expect(printPhrase(startingSource(kind, people), 'cm')).toMatch(
+        new RegExp(`iddle values of ${people} .*(1977|2014)`),
+      );
       expect(bodyProblems(body), body.label).toEqual([]);
       expect(bodyRemarks(body), body.label).toEqual([]);
       const result = draft(projectFor(body));

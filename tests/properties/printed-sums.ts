@@ -15,7 +15,7 @@ const TOKEN =
   /([−-]?)(\d+(?:\.\d+)?)?([⅛¼⅜½⅝¾⅞])? (cm|in)\b|(\d+(?:\.\d+)?) %|(\d+(?:\.\d+)?)(?![\d.]*[⅛¼⅜½⅝¾⅞])|([()]|[+−×÷=](?= ))|([.;:,])(?=\s|$)/g;
 
 /** Lengths in steps of the tape, numbers, signs of reckoning and where a sentence stops; every other word is passed over. */
-export function tokens(text: string, units: Units): readonly Token[] {
+function tokens(text: string, units: Units): readonly Token[] {
   return [...text.matchAll(TOKEN)].flatMap(([, minus, whole, eighth, unit, percent, number, sign, stop]): Token[] => {
     if (unit !== undefined) {
       if (whole === undefined && eighth === undefined) return [];

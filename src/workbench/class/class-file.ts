@@ -20,5 +20,5 @@ const classFile = v.looseObject({ name: v.string(), records, first: records });
 export const isClassFile = (value: unknown): value is ClassFile => v.is(classFile, value);
 
 /** What stands in a cell, as it is read. */
-export const cellAt = ({ records }: TableRecords, at: number, cell: number): string =>
+const cellAt = ({ records }: TableRecords, at: number, cell: number): string =>
   (records[at]?.[cell] ?? '').trim();

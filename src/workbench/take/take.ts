@@ -114,11 +114,13 @@ function handOver({ name, content }: MadeFile): void {
   download(content as BlobPart, type, name);
 }
 
+/** A table as it was read, or as it was mended on the screen. */
+const textOfTable = (table: ClassOrder['table']): string =>
+  table instanceof Uint8Array ? new TextDecoder().decode(table) : JSON.stringify(table);
+
 async function printFont(order: ProjectsOrder | ClassOrder): Promise<Uint8Array> {
   const names =
-    'table' in order
-      ? new TextDecoder().decode(order.table) + JSON.stringify(order.project)
-      : JSON.stringify(order.projects);
+    'table' in order ? textOfTable(order.table) + JSON.stringify(order.project) : JSON.stringify(order.projects);
   const font = printFontName(names);
   const answer = await fetch(`${import.meta.env.BASE_URL}fonts/${font}`);
   if (!answer.ok) throw new Error('no print font');
