@@ -79,6 +79,7 @@ const PLACES: Readonly<Record<string, Place>> = {
   'inseams-slant': inseams,
   'crotch-ends': crotch,
   fullness: waist,
+  measured: along('hip', 'waistEdge'),
 };
 
 /**

@@ -23,6 +23,7 @@ export const WORDS: Readonly<Record<string, string>> = {
   reels: 'spools',
   nightwear: 'sleepwear',
   tick: 'check',
+  ticked: 'checked',
   round: 'around',
   towards: 'toward',
   inwards: 'inward',

@@ -115,7 +115,7 @@ describe('blocks from two tracings', () => {
       'block.front.edges.side needs at least one curve.',
     ]);
     expect(refused(() => brought(withEdge('hem', ([x, y]) => [x, y + 2])))).toEqual([
-      expect.stringMatching(/^block\.front\.edges\.hem must start where inseam ends; they are 2 mm apart/),
+      expect.stringMatching(/^block\.front\.edges\.hem must start where inseam ends; they are 0\.2 cm apart/),
       expect.stringMatching(/^block\.front\.edges\.side must start where hem ends/),
     ]);
     const [x, y] = trace.edges.waist[0]?.[0] ?? [0, 0];

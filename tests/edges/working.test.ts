@@ -31,28 +31,28 @@ describe('what is told of the waist', () => {
   it.each([
     [
       { finish: 'elasticCasing' },
-      'The casing is built 5.4 cm above the waist edge: twice the elastic and the turn of the cloth. It folds halfway, at 2.7 cm.',
-      '2 × 2.5 cm + 3.2 mm',
+      'The casing is built 5.4 cm above the waist edge: twice the elastic and the turn of the cloth. It folds halfway: 2 × 2.7 cm = 5.4 cm.',
+      '2 × 2.5 cm + 0.3 cm + rounding 0.1 cm = 5.4 cm',
     ],
     [
       { finish: 'elasticCasing', rows: 2, elasticWidth: 10 },
-      'The casing is built 4.6 cm above the waist edge: twice the elastic and the turn of the cloth. It folds halfway, at 2.3 cm.',
-      '2 × 2 rows of 1 cm + 3.2 mm and 3 mm between the rows',
+      'The casing is built 4.6 cm above the waist edge: twice the elastic and the turn of the cloth. It folds halfway: 2 × 2.3 cm = 4.6 cm.',
+      '2 × 2 rows × 1 cm + 0.3 cm for the turn + 1 × 0.3 cm between the rows = 4.6 cm',
     ],
     [
       { finish: 'drawstringCasing' },
-      'The casing is built 3.6 cm above the waist edge, so that the cord runs with room. It folds halfway, at 1.8 cm.',
-      '2 × (cord 1 cm + 6.3 mm of room) + 3.2 mm',
+      'The casing is built 3.6 cm above the waist edge, so that the cord runs with room. It folds halfway: 2 × 1.8 cm = 3.6 cm.',
+      '2 × (cord 1 cm + 0.6 cm of room) + 0.3 cm + rounding 0.1 cm = 3.6 cm',
     ],
     [
       { finish: 'elasticAndDrawstring' },
-      'The casing is built 8.7 cm above the waist edge: the elastic below, the cord in a channel of its own above it. It folds halfway, at 4.3 cm.',
-      '2 × 2.5 cm + 3.2 mm + 2 × (cord 1 cm + 6.3 mm of room)',
+      'The casing is built 8.7 cm above the waist edge: the elastic below, the cord in a channel of its own above it. It folds halfway: 2 × 4.3 cm + rounding 0.1 cm = 8.7 cm.',
+      '2 × 2.5 cm + 0.3 cm + 2 × (cord 1 cm + 0.6 cm of room) + rounding 0.2 cm = 8.7 cm',
     ],
     [
       { finish: 'separateCasing' },
       'The casing is a straight piece of its own, 5.4 cm high before it is folded, and about 104 cm long: the waist edge all round.',
-      '2 × 2.5 cm + 3.2 mm',
+      '2 × 2.5 cm + 0.3 cm + rounding 0.1 cm = 5.4 cm',
     ],
     [
       { finish: 'knitBand', bandStretch: 0.6 },
@@ -62,7 +62,7 @@ describe('what is told of the waist', () => {
     [
       { finish: 'facedCasing' },
       'The leg ends 2.7 cm above the waist edge; a facing of the leg’s own shape is sewn on there and turned inside, so that the casing lies flat at any lean.',
-      '2 × 2.5 cm + 3.2 mm',
+      'half of 2 × 2.5 cm + 0.3 cm + rounding 0.1 cm = 5.4 cm',
     ],
   ] as const)('%o', (waist, sentence, formula) => {
     expect(told(drafted(waist), 'casing')).toEqual([sentence, formula]);
@@ -80,7 +80,7 @@ describe('what is told of the waist', () => {
 
   it('says how its raw edge is caught, where one is', () => {
     expect(told(drafted(), 'catch')[0]).toBe(
-      '6 mm more lie beyond the stitching, so that the overlocked edge is caught.',
+      '0.6 cm more lie beyond the stitching, so that the overlocked edge is caught.',
     );
     expect(told(drafted({ rawEdge: 'turnedUnder' }), 'catch')[0]).toBe(
       '1 cm more lie beyond the stitching, so that the edge turned under is caught.',
@@ -118,7 +118,7 @@ describe('what is told of the hem', () => {
     [
       { finish: 'drawstringCasing' },
       'The hem is a casing 1.2 cm deep with its opening at the side; its cord is 74 cm long.',
-      'cord 6 mm + 6.3 mm of room; its length: the hem once round and two ends of 14 cm to tie',
+      'cord 0.6 cm + 0.6 cm of room; its length: the hem once round and two ends of 14 cm to tie',
     ],
     [{ finish: 'contrastBand' }, 'A doubled band, 6 cm high, is sewn to the leg, which ends that much higher.', ''],
     [
@@ -128,7 +128,7 @@ describe('what is told of the hem', () => {
     ],
     [
       { finish: 'facedHem', turnUnder: 8 },
-      'A facing of the leg’s own shape, 3 cm deep, is sewn to the hem and turned inside, with 8 mm turned under.',
+      'A facing of the leg’s own shape, 3 cm deep, is sewn to the hem and turned inside, with 0.8 cm turned under.',
       '',
     ],
   ] as const)('%o', (hem, sentence, formula) => {

@@ -7,7 +7,7 @@ const ROOMS = ['body', 'block', 'leg'] as const;
 
 /** Where a figure can come from: a survey, a rule, a print, practice, memory; or it is none of the body's and only a tolerance. */
 const SOURCE =
-  /^(practice|memory|tolerance|geometry|propagation of covariance|ANSUR II|UM-HSRI-77-17|NHANES|SVG 2|ISO \d|EN \d|ASTM|16 CFR|a guild guideline|the published DXF reference|widths published|names and clauses ISO|\S\. .*\*.+\*|\*[A-Z][^*]+\*)/;
+  /^(practice|memory|tolerance|geometry|propagation of covariance|ANSUR II|UM-HSRI-77-17|NHANES|Unicode CLDR \d|SVG 2|ISO \d|EN \d|ASTM|16 CFR|a guild guideline|the published DXF reference|widths published|names and clauses ISO|\S\. .*\*.+\*|\*[A-Z][^*]+\*)/;
 
 /** What only looks like a source, or points out of the repository: a word in brackets, a paper that isn't here. */
 const NO_SOURCE =

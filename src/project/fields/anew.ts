@@ -40,10 +40,12 @@ export const valueAnew = (path: string, field: Field, units: Units): number | st
   ROUND[path as FieldPath]?.[units] ?? usualValue(field, units);
 
 /** What a group holds where it begins in a project of these units. */
-export const groupAnew = <Group extends GroupName>(group: Group, units: Units): Choices[Group] =>
-  Object.fromEntries(
+export function groupAnew<Group extends GroupName>(group: Group, units: Units): Choices[Group];
+export function groupAnew(group: GroupName, units: Units): object {
+  return Object.fromEntries(
     Object.entries(FIELDS[group]).flatMap(([key, field]) => {
       const value = valueAnew(`${group}.${key}`, field, units);
       return value === undefined ? [] : [[key, value]];
     }),
-  ) as unknown as Choices[Group];
+  );
+}

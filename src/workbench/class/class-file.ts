@@ -18,7 +18,3 @@ const classFile = v.looseObject({ name: v.string(), records, first: records });
 
 /** Whether what was kept is a table that can be shown. */
 export const isClassFile = (value: unknown): value is ClassFile => v.is(classFile, value);
-
-/** What stands in a cell, as it is read. */
-const cellAt = ({ records }: TableRecords, at: number, cell: number): string =>
-  (records[at]?.[cell] ?? '').trim();

@@ -136,7 +136,9 @@ describe('a drawing that holds no blocks', () => {
 
   test('says which edge lies in pieces that do not meet, and which does not meet its neighbour', async () => {
     const pieces = SVG.replace('</g>', '<path id="back-hem-2" d="M0 0L10 0"/></g>');
-    expect(await refusedWith(pieces)).toEqual(['back-hem: 2: must be one line; its 2 pieces don’t meet within 1 mm.']);
+    expect(await refusedWith(pieces)).toEqual([
+      'back-hem: 2: must be one line; its 2 pieces don’t meet within 0.1 cm.',
+    ]);
     const apart = SVG.replace('<path id="front-side"', '<path transform="translate(-6 0)" id="front-side"');
     const lines = await refusedWith(apart);
     expect(lines.length).toBeGreaterThan(0);

@@ -11,7 +11,7 @@ const OUTLINES = '.line-cut, .line-joined, .folded-outline';
 export const WORDS = '.word, .sewn-word';
 /** What lies over the drawing. */
 const OVER = '.handle-button, .handle-words, .tools, .player, .table-notes > *, .hint';
-/** Of the font size: how far letters reach above and below the line they stand on. @source the open font’s own tables */
+/** Of the font size: how far letters reach above and below the line they stand on. @source geometry of the open font’s letters */
 const [ASCENT, DESCENT] = [0.74, 0.22];
 
 /** A word of the drawing and where it would stand. */
