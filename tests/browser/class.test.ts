@@ -117,12 +117,12 @@ test('a class’s table is filled in on the screen: typed, pasted, undone, kept 
   await openSheet(page);
   const lines = [...rows(20), 'Ben;74;1o2;27;76', 'Cy;;102;27;76', 'Di;;102;27;76'];
   await page.getByLabel('Table of bodies').setInputFiles(table('evening.csv', lines));
-  await page.getByText('23 rows: 20 can be drafted, 3 can’t; 3 need a look.').waitFor({ timeout: 60_000 });
+  await page.getByText('23 rows: 20 can be drafted, 3 can’t; 3 to look at.').waitFor({ timeout: 60_000 });
   await page.getByRole('radio', { name: 'those to look at' }).check();
   const cells = (name: string) => page.getByRole('group', { name: `Cells of ${name}` }).getByRole('textbox');
   await cells('Ben').fill('102');
   await cells('Ben').press('Enter');
-  await page.getByText('21 can be drafted, 2 can’t; 2 need a look.').waitFor();
+  await page.getByText('21 can be drafted, 2 can’t; 2 to look at.').waitFor();
   // On to the next that wants something; what was mended stays in sight.
   await expect.poll(() => cells('Cy').evaluate((cell) => cell === document.activeElement)).toBe(true);
   await page.getByRole('button', { name: 'Put back Hip (cm)' }).waitFor();
@@ -131,19 +131,19 @@ test('a class’s table is filled in on the screen: typed, pasted, undone, kept 
     clipboardData.setData('text/plain', '75\n76\n');
     cell.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }));
   });
-  await page.getByText('23 rows: all can be drafted; nobody needs a look.').waitFor();
+  await page.getByText('23 rows: all can be drafted; none to look at.').waitFor();
   expect(await cells('Di').inputValue()).toBe('76');
   await page.keyboard.press('Control+z');
-  await page.getByText('21 can be drafted, 2 can’t; 2 need a look.').waitFor();
+  await page.getByText('21 can be drafted, 2 can’t; 2 to look at.').waitFor();
   await page.getByRole('button', { name: 'redo', exact: true }).click();
-  await page.getByText('23 rows: all can be drafted; nobody needs a look.').waitFor();
+  await page.getByText('23 rows: all can be drafted; none to look at.').waitFor();
 
   // A wrong file takes nothing away, and neither does a reload.
   await page.getByLabel('Table of bodies').setInputFiles(table('none.csv', []));
   await page.getByText('The table before it, “evening.csv”, is still here.').waitFor();
   await page.reload();
   await openSheet(page);
-  await page.getByText('23 rows: all can be drafted; nobody needs a look.').waitFor({ timeout: 60_000 });
+  await page.getByText('23 rows: all can be drafted; none to look at.').waitFor({ timeout: 60_000 });
   await page.getByRole('button', { name: 'Put back Hip (cm)' }).waitFor();
   const saved = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save the table, CSV' }).click();
@@ -151,7 +151,7 @@ test('a class’s table is filled in on the screen: typed, pasted, undone, kept 
   expect(text).toContain('Ben;74;102;27;76\r\nCy;75;102;27;76\r\nDi;76;102;27;76\r\n');
   // A readable one that is not meant is undone like a cell.
   await page.getByLabel('Table of bodies').setInputFiles(table('other.csv', rows(2)));
-  await page.getByText('2 rows: all can be drafted; nobody needs a look.').waitFor();
+  await page.getByText('2 rows: all can be drafted; none to look at.').waitFor();
   await page.getByRole('button', { name: 'undo', exact: true }).last().click();
   await page.getByRole('heading', { name: 'evening.csv' }).waitFor();
   expect([app.complaints, app.strangers]).toEqual([[], []]);

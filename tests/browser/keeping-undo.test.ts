@@ -54,10 +54,14 @@ test('after an undo everything is kept on: each edit is there when the tab was c
     back.push(await shown());
   }
   expect(back).toEqual([
-    ['4.5', '2.54'],
-    ['4.4', '2.54'],
-    ['3', '2.54'],
+    ['4.5', '2.5'],
+    ['4.4', '2.5'],
+    ['3', '2.5'],
   ]);
+  // Shown to the millimetre, an inch of elastic stays an inch: back over the steps, and when its field is only passed through.
+  await wide(again).focus();
+  await again.keyboard.press('Tab');
+  await keptNewest(again, '"elasticWidth": 25.4,');
   await app.close();
 });
 

@@ -171,7 +171,10 @@ describe('a link', () => {
     await page.evaluate(() => {
       location.hash = 'project=fY9BCsIwEEX';
     });
-    await page.getByRole('alert').getByText('This link does not hold a whole project').waitFor();
+    await page
+      .getByRole('alert')
+      .getByText('This link is incomplete. Was the link cut off? Nothing here was changed.')
+      .waitFor();
     expect(await depth(page).inputValue()).toBe('4.4');
   });
 });

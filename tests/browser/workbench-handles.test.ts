@@ -157,7 +157,7 @@ describe('a button on the drawing', () => {
     // Leaving the button ends the change.
     await page.keyboard.press('Tab');
     await undo(page).click();
-    expect(await words(handle)).toMatch(/^spread 0\.91 in/);
+    expect(await words(handle)).toMatch(/^spread ⅞ in/);
     await undo(page).click();
     expect(await words(handle)).toMatch(/^spread ½ in/);
   });
