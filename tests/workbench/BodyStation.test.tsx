@@ -158,4 +158,19 @@ describe('the station Body', () => {
     expect(document.querySelectorAll('[data-view="seated"] .tape-lit').length).toBe(1);
     expect(document.querySelector('[data-view="back"]')).toBeNull();
   });
+
+  it('writes no number at a tape that is estimated from what nobody has measured yet', async () => {
+    act(() => bench().startFresh());
+    await userEvent.type(box('Waist'), '96.5');
+    await userEvent.type(box('Hip'), '104');
+    await userEvent.click(screen.getByRole('button', { name: /^Estimate body rise: / }));
+    const written = () =>
+      [...document.querySelectorAll('.word-number')]
+        .map((word) => word.textContent)
+        .filter((text) => /rise/.test(text));
+    expect(written()).toEqual(['Body rise']);
+    await userEvent.type(box('Inside leg'), '78');
+    await userEvent.click(box('Body rise'));
+    expect(written()).toEqual([expect.stringMatching(/^Body rise [12]\d(\.\d)? cm$/)]);
+  });
 });

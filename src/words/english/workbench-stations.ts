@@ -96,6 +96,7 @@ export const workbenchStations = {
   'More measurements': 'trade',
   'More of the leg': 'plain',
   'More room to sit, and a looser look.': 'plain',
+  'Nine in ten bodies like this one have {0} to {1}.': 'plain', // {0} mm(least), {1} mm(most)
   'Nobody measured it on children; by adults’ proportions {0}.': 'plain', // {0} rangeTold(estimate)
   'Nothing counts as printed any more, so the sheets are laid out afresh.': 'plain',
   'Nothing is corrected yet: the drawing shows what was worn.': 'plain',

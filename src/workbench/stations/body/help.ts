@@ -19,7 +19,7 @@ function estimateTold(estimate: Estimate): Phrase {
 const basisTold = ({ from }: Estimate): Phrase => say`${all(from.map((key) => say`${inside(measurementName(key))}`))}`;
 
 /** Within what nine bodies in ten lie. */
-export function rangeTold(estimate: Estimate): Phrase {
+function rangeTold(estimate: Estimate): Phrase {
   const [least, most] = estimateRange(estimate);
   return say`nine in ten bodies like this one have ${mm(least)} to ${mm(most)}`;
 }

@@ -1,7 +1,7 @@
 import { type MeasurementKey, measuredOf, measurementName, measurements } from '../../../body';
 import { formatLength } from '../../../length';
 import { type Phrase, said, say } from '../../../words';
-import { isWaiting } from '../../store/asked';
+import { isUnmeasured, isWaiting } from '../../store/asked';
 import { useBench } from '../../store/bench';
 import { Word } from '../Word';
 import type { DrawingProps } from './drawing-props';
@@ -79,17 +79,20 @@ interface TapeNameProps extends DrawingProps {
   readonly lit: boolean;
 }
 
-/** Name and number of a tape, once, at the first view that has room for them; no number that nobody has given yet. */
+/**
+ * Name and number of a tape, once, at the first view that has room for them. No number that nobody has given yet, and none
+ * that is estimated from such a one.
+ */
 function TapeName({ measurement, shape, views, draft, lit }: TapeNameProps) {
   const units = useBench((state) => state.project.units);
   const waits = useBench((state) => isWaiting(state, `body.${measurement}`));
+  const estimates = useBench(isUnmeasured) ? [] : draft.body.estimates;
   const mark = tapeMarks(measurement, shape).find(({ view, label }) => label && views.includes(view));
   if (!mark?.label) return null;
   const place = figurePlaces(shape)[mark.view];
   const scale = viewScale(mark.view, shape);
   const sunk = mark.view === 'whole' ? shape.floor * (1 - scale) : place.y;
-  const taken =
-    measuredOf(draft.project.body)[measurement] ?? draft.body.estimates.find((one) => one.key === measurement)?.value;
+  const taken = measuredOf(draft.project.body)[measurement] ?? estimates.find((one) => one.key === measurement)?.value;
   const name = said(measurementName(measurement));
   const number = waits || taken === undefined ? '' : formatLength(taken, units);
   const besideBack = mark.view === 'side' && mark.label.anchor === 'start';
