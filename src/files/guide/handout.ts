@@ -61,7 +61,15 @@ export function writeHandout(draft: Draft): string {
     '',
     ...underlined(say`Safety`),
     ...cautions.flatMap((caution) =>
-      broken(printPhrase(say`${caution.title}: ${caution.sentence} (${cautionSource(caution)})`, project.units), '  '),
+      broken(
+        printPhrase(
+          caution.source.sure === 'practice'
+            ? say`${caution.title}: ${caution.sentence}`
+            : say`${caution.title}: ${caution.sentence} (${cautionSource(caution)})`,
+          project.units,
+        ),
+        '  ',
+      ),
     ),
     ...broken(printPhrase(CAUTIONS_NOTE, project.units), '  '),
   ];

@@ -30,7 +30,9 @@ function CautionList({ cautions, noted }: { readonly cautions: readonly Caution[
         {cautions.map((caution) => (
           <li key={caution.id}>
             <strong>{said(caution.title)}.</strong> {printPhrase(caution.sentence, units)}{' '}
-            <span className="caution-source">({said(cautionSource(caution))})</span>
+            {caution.source.sure !== 'practice' && (
+              <span className="caution-source">({said(cautionSource(caution))})</span>
+            )}
           </li>
         ))}
       </ul>
