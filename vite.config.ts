@@ -38,11 +38,14 @@ const offline = () =>
   });
 
 /**
- * What the first screen and the later ones share, in one file: the fields, checks and sheets with all that they import,
- * and the small parts of the table. As small files they would be larger by 16 kB.
+ * What the first screen and the later ones share, in one file: the checks with all that they import, and the small parts
+ * of the table. As small files they would be larger by 16 kB.
  */
 const SHARED =
-  /src\/(workbench\/(fields\/|view\/|finished\/(Verdict|order|rows|look-at-check|good-checks)|class\/class-open|working\/sewing-shown|stations\/Cautions|chalk\/first-cut|shelf\/kept\.|table\/(table-state|LitLines|use-station-drawing|apart|path-text|Word|use-height|drawings\/(HalfTints|Line|Marks))\.)|project\/(checks|sheets|hem-ends)\.|files\/work\/file-name|cloth\/layout-words|leg\/(lean|changes))/;
+  /src\/(workbench\/(fields\/(Switch|FileInput|start-measuring)\.|view\/|finished\/(Verdict|order|rows|look-at-check|good-checks)|class\/class-open|working\/sewing-shown|chalk\/first-cut|store\/field-id|shelf\/kept\.|table\/(table-state|LitLines|use-station-drawing|apart|path-text|Word|use-height|drawings\/(HalfTints|Line|Marks))\.)|project\/(checks|hem-ends)\.|files\/work\/file-name|cloth\/layout-words|leg\/(lean|changes))/;
+
+/** What the stations share, and the first screen has no use for. */
+const FIELDS = /src\/workbench\/fields\//;
 
 const tally = process.env.LEGWORK_TALLY;
 
@@ -62,7 +65,12 @@ export default defineConfig({
   build: {
     rolldownOptions: {
       output: {
-        codeSplitting: { groups: [{ name: 'fields', test: SHARED }] },
+        codeSplitting: {
+          groups: [
+            { name: 'shared', test: SHARED, priority: 1 },
+            { name: 'fields', test: FIELDS },
+          ],
+        },
       },
     },
   },

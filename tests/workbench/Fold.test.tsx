@@ -2,7 +2,7 @@ import '@testing-library/jest-dom/vitest';
 import { cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, expect, it } from 'vitest';
-import { EdgesStation } from '../../src/workbench/stations/EdgesStation';
+import EdgesStation from '../../src/workbench/stations/EdgesStation';
 import { useBench } from '../../src/workbench/store/bench';
 
 const fresh = useBench.getInitialState();

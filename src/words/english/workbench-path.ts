@@ -5,6 +5,7 @@ export const workbenchPath = {
   Stations: 'ours: a station, a place of the work',
   'The blocks': 'trade',
   'The cloth': 'trade',
+  'The edges': 'plain',
   'The measurements': 'plain',
   'The paper': 'plain',
   'The sewing': 'trade',

@@ -8,7 +8,6 @@ import { RESULTS } from '../finished/results';
 import { useManner } from '../look/manner';
 import { usePrinting } from '../look/use-printing';
 import { STOPS_ONLY } from '../look/widths';
-import { EdgesStation } from '../stations/EdgesStation';
 import { isUnmeasured, onlyWaiting, stationAsks } from '../store/asked';
 import { useBench } from '../store/bench';
 import type { Bench } from '../store/state';
@@ -19,7 +18,7 @@ const INSIDE: Readonly<Record<Station, ComponentType>> = {
   body: late(() => import('../stations/BodyStation'), { what: say`The measurements`, place: 'inside' }),
   blocks: late(() => import('../stations/BlocksStation'), { what: say`The blocks`, place: 'inside' }),
   leg: late(() => import('../stations/LegStation'), { what: say`The leg`, place: 'inside' }),
-  edges: EdgesStation,
+  edges: late(() => import('../stations/EdgesStation'), { what: say`The edges`, place: 'inside' }),
   check: late(() => import('../stations/CheckStation'), { what: say`What was checked`, place: 'inside' }),
   cloth: late(() => import('../stations/ClothStation'), { what: say`The cloth`, place: 'inside' }),
   paper: late(() => import('../stations/PaperStation'), { what: say`The paper`, place: 'inside' }),

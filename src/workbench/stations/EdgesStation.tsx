@@ -10,7 +10,7 @@ import { PocketFields } from './edges/PocketFields';
 import { WaistFields } from './edges/WaistFields';
 
 /** The waist, the hem, a pocket and the seam allowances. */
-export function EdgesStation() {
+export default function EdgesStation() {
   return (
     <>
       <Group name={words`At the waist`}>
