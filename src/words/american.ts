@@ -30,10 +30,13 @@ function englishBy(locale: string, spelling: Readonly<Record<string, string>>): 
   };
 }
 
-/** Each word in its other form, capital where it was. */
+/** Each word in its other form, capital where it was; an article before it goes with its new first letter. */
 const worded = (text: string, table: Readonly<Record<string, string>>): string =>
-  text.replace(/\p{L}+/gu, (word) => {
+  text.replace(/(\b[Aa]n )?(\p{L}+)/gu, (whole: string, article: string | undefined, word: string) => {
     const other = Object.hasOwn(table, word.toLowerCase()) ? table[word.toLowerCase()] : undefined;
-    if (other === undefined) return word;
-    return word.charAt(0) === word.charAt(0).toLowerCase() ? other : other.charAt(0).toUpperCase() + other.slice(1);
+    if (other === undefined) return whole;
+    const said =
+      word.charAt(0) === word.charAt(0).toLowerCase() ? other : other.charAt(0).toUpperCase() + other.slice(1);
+    if (article === undefined) return said;
+    return `${/^[aeiou]/i.test(said) ? article : article.replace('n', '')}${said}`;
   });

@@ -33,6 +33,12 @@ describe('American English', () => {
     expect(left).toEqual([]);
   });
 
+  it('has the article that its own words ask for', () => {
+    const said = templates.map((template) => americanEnglish().message(template, [...'ABCDEFGHIJ'], []) ?? template);
+    expect(said.filter((message) => /\ban (serge|spool|diaper|bast)/i.test(message))).toEqual([]);
+    expect(said.some((message) => message.includes('with a serger'))).toBe(true);
+  });
+
   it('stands in the source nowhere but where both are named', () => {
     expect(templates.filter((template) => AMERICAN.test(template) && !ofBoth(template))).toEqual([]);
   });
