@@ -51,6 +51,8 @@ const SHOWN: readonly (readonly [string, (page: Page) => Promise<unknown>])[] = 
       await goTo(page, 'Body');
       for (const summary of await page.locator('.stop-inside summary').all()) await summary.click();
       await field(page, 'Crotch length').focus();
+      // To the top, as on a way down: else chance has a field half under the stops, and that half is called small.
+      await field(page, 'Crotch length').evaluate((one) => one.scrollIntoView({ block: 'start' }));
     },
   ],
   [

@@ -107,7 +107,10 @@ test.each([
 ])('%s no word lies on a line or on another, whoever is drafted', async (_where, viewport, showing) => {
   const { page, complaints, close } = await openAppAgain(browser, { viewport, reducedMotion: 'reduce' });
   await page.getByRole('button', { name: 'no more hints' }).click();
-  if (showing) await page.getByRole('button', { name: /^Show/ }).click();
+  if (showing) {
+    await page.getByRole('button', { name: /^Show/ }).click();
+    await page.getByRole('region', { name: 'Show mode' }).waitFor();
+  }
   let [seen, all] = [0, 0];
   for (const [name, project] of projects) {
     await bring(page, name, project);

@@ -196,6 +196,7 @@ describe('show mode', () => {
   test('answers a clicker and a finger, leaves out what was unticked, and goes dark', async () => {
     const page = await open('Leg', { reducedMotion: 'reduce' });
     await button(page, /^Show/).click();
+    await page.getByRole('region', { name: 'Show mode' }).waitFor();
     const sentence = page.locator('.show-sentence');
     await page.keyboard.press('PageDown');
     await sentence.filter({ hasText: 'side by side' }).waitFor();

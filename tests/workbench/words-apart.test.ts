@@ -36,6 +36,17 @@ describe('words on a drawing', () => {
     expect(shifts.every((shift) => shift !== undefined && (shift.x !== 0 || shift.y !== 0))).toBe(true);
   });
 
+  it('look for room as far off as their letters are large', () => {
+    // The nearest room for it is below what is full, 120 pixels down.
+    const full = Array.from({ length: 17 }, (_, i) => line(0, 60 + 10 * i, 800, 60 + 10 * i));
+    const around = { lines: full, taken: [{ ...ROOM, bottom: 60 }], room: ROOM };
+    const small = word(100, 100);
+    const large = { ...small, box: { ...small.box, bottom: small.box.top + 31 } };
+    expect(wordShifts([small], around)).toEqual([undefined]);
+    const [shift] = wordShifts([large], around);
+    expect(large.box.top + (shift?.y ?? 0)).toBeGreaterThan(220);
+  });
+
   it('are not carried over an outline to where they would say something else', () => {
     // A word in a piece whose lower half is full of lines, below the piece’s upper rim.
     const rim = line(0, 90, 800, 90, true);

@@ -15,6 +15,7 @@ export const workbenchShow = {
   'The list of steps': 'plain',
   'The screen is dark. Any key or press brings the picture back.': 'plain',
   'The step of the sewing': 'trade',
+  'The words of the step': 'plain',
   'What is not ticked is left out, in every show from now on.': 'plain',
   'beside {0}': 'plain', // {0} own(name)
   chalkboard: 'ours: the chalkboard, light on dark for a class',

@@ -8,6 +8,7 @@ import { useTable } from '../table/table-state';
 import { useLeftOut } from '../working/left-out';
 import { usePlaying } from '../working/RunButtons';
 import { useRun } from '../working/run';
+import { ShowSaid } from './ShowSaid';
 import { ShowDifferences, ShowVerdicts } from './ShowSight';
 import { choose, darkWords, leave, move, turnBlank, turnJoin, turnPlaying } from './show-moves';
 import { useShow } from './show-state';
@@ -44,7 +45,7 @@ export default function ShowMode() {
         <ShowVerdicts />
         <ShowButtons />
       </div>
-      <p className="show-step" role="status">
+      <ShowSaid>
         {station === 'sew' && (
           <Suspense>
             <ShowSewing />
@@ -54,7 +55,7 @@ export default function ShowMode() {
         {step && !joining && isSaid(step.formula) && (
           <span className="show-formula">{printPhrase(step.formula, units)}</span>
         )}
-      </p>
+      </ShowSaid>
       <ShowDifferences />
       {choosing && (
         <Suspense>

@@ -45,6 +45,11 @@ const STEPS: readonly Point[] = Array.from({ length: (2 * ACROSS + 1) * (2 * DOW
   point(STEP * ((i % (2 * ACROSS + 1)) - ACROSS), STEP * (Math.floor(i / (2 * ACROSS + 1)) - DOWN)),
 ).sort((a, b) => Math.hypot(1.2 * a.x, a.y) - Math.hypot(1.2 * b.x, b.y));
 
+/** Letters as large as show mode's, pixels: their words are larger, and so is what is near them. */
+const LARGE = 28;
+const FAR = 2;
+const FAR_STEPS: readonly Point[] = [...STEPS, ...STEPS.map(({ x, y }) => point(FAR * x, FAR * y))];
+
 /**
  * By how much each word is moved so that it lies on no line and on no other word; words are placed in the order in
  * which they are given.
@@ -57,7 +62,9 @@ export function wordShifts(
 ): readonly (Point | undefined)[] {
   const covered = [...taken];
   return words.map(({ box, inside }) => {
-    const reach = boxGrown(box, STEP * Math.max(ACROSS, DOWN) + AIR);
+    const large = Math.min(box.right - box.left, box.bottom - box.top) > LARGE;
+    const steps = large ? FAR_STEPS : STEPS;
+    const reach = boxGrown(box, (large ? FAR : 1) * STEP * Math.max(ACROSS, DOWN) + AIR);
     const near = lines.filter(({ a, b }) => boxMeetsSegment(reach, a, b));
     const others = covered.filter((one) => boxesMeet(one, reach));
     const outlines = near.filter(({ parts }) => parts);
@@ -72,9 +79,9 @@ export function wordShifts(
       return outlines.filter(({ a, b }) => cut(from, to, a, b) && cut(a, b, from, to)).length;
     };
     const shift =
-      STEPS.find((by) => clear(by) && crossed(by) === 0) ??
+      steps.find((by) => clear(by) && crossed(by) === 0) ??
       // A name that has no room in what it names stands close beside it, and in nothing else.
-      (inside ? undefined : STEPS.find((by) => clear(by) && crossed(by) === 1));
+      (inside ? undefined : steps.find((by) => clear(by) && crossed(by) === 1));
     if (shift) covered.push(movedBox(box, shift));
     return shift;
   });
