@@ -59,7 +59,7 @@ try {
       await page.locator('.stop').first().waitFor();
       for (const station of await stationsOf(page)) {
         await page.getByRole('button', { name: station, exact: true }).click();
-        await page.locator('.stop-inside :is(button, input, select)').first().waitFor();
+        await page.locator('.stop-inside').filter({ hasText: /\S/ }).waitFor();
         if (station === 'Sew') await page.locator('.sew-step').waitFor();
         await keep(page, `${name}-${theme}-${station.toLowerCase()}`, name === 'narrow' && theme === 'daylight');
       }
