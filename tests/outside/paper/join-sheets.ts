@@ -96,9 +96,11 @@ const inOrder = (sheet: FoundSheet, towards: FoundMark['towards'], along: 'x' | 
     .map((mark) => mark.base)
     .sort((a, b) => a[along] - b[along]);
 
+/** Rows go round: above A, where sheets came to an earlier print, lies Z. */
 function labelBeside(label: string, row: number, column: number): string {
   const [, letter = '', number = ''] = /^([A-Z])(\d+)$/.exec(label) ?? [];
-  return `${String.fromCharCode(letter.charCodeAt(0) + row)}${Number(number) + column}`;
+  const rows = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
+  return `${rows.at((rows.indexOf(letter) + row) % rows.length)}${Number(number) + column}`;
 }
 
 const mean = (places: readonly Place[]): Place => ({
