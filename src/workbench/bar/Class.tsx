@@ -2,6 +2,7 @@ import { Suspense } from 'react';
 import { say, words } from '../../words';
 import { openClass, useClassOpen } from '../class/class-open';
 import { late } from '../faults/late';
+import { DialogButton } from './DialogButton';
 
 const close = () => useClassOpen.setState({ open: false });
 
@@ -27,16 +28,8 @@ export function Class() {
 export function ClassButton() {
   const open = useClassOpen((state) => state.open);
   return (
-    <button
-      type="button"
-      className="bar-button bar-class"
-      aria-haspopup="dialog"
-      aria-expanded={open}
-      onPointerEnter={ClassDialog.ahead}
-      onFocus={ClassDialog.ahead}
-      onClick={openClass}
-    >
+    <DialogButton look="bar-class" open={open} onOpen={openClass} ahead={ClassDialog.ahead}>
       {words`Class`}
-    </button>
+    </DialogButton>
   );
 }

@@ -2,6 +2,7 @@ import { Suspense } from 'react';
 import { say, words } from '../../words';
 import { late } from '../faults/late';
 import { openHelp, useHelpOpen } from '../help/help-open';
+import { DialogButton } from './DialogButton';
 
 const close = () => useHelpOpen.setState({ open: false });
 
@@ -23,19 +24,15 @@ export function Help() {
 export function HelpButton() {
   const open = useHelpOpen((state) => state.open);
   return (
-    <button
-      type="button"
-      className="bar-button"
+    <DialogButton
       aria-label={words`Help`}
       title={words`Help`}
-      aria-haspopup="dialog"
-      aria-expanded={open}
       aria-keyshortcuts="?"
-      onPointerEnter={HelpDialog.ahead}
-      onFocus={HelpDialog.ahead}
-      onClick={openHelp}
+      open={open}
+      onOpen={openHelp}
+      ahead={HelpDialog.ahead}
     >
       ?
-    </button>
+    </DialogButton>
   );
 }

@@ -1,21 +1,19 @@
 import { words } from '../../words';
 import { useAnewOpen } from '../faults/anew-open';
 import { AnewDialog } from '../ways/Anew';
+import { DialogButton } from './DialogButton';
 
 /** Begins anew, beside the list of what there is. */
 export function NewButton() {
   const open = useAnewOpen((state) => state.open);
   return (
-    <button
-      type="button"
-      className="bar-button bar-main"
-      aria-haspopup="dialog"
-      aria-expanded={open}
-      onPointerEnter={AnewDialog.ahead}
-      onFocus={AnewDialog.ahead}
-      onClick={() => useAnewOpen.setState({ open: true })}
+    <DialogButton
+      look="bar-main"
+      open={open}
+      onOpen={() => useAnewOpen.setState({ open: true })}
+      ahead={AnewDialog.ahead}
     >
       {words`New`}
-    </button>
+    </DialogButton>
   );
 }
