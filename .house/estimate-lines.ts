@@ -1,5 +1,5 @@
 // Computes the lines by which heights are estimated alone, from the open surveys.
-import type { SurveyLine, SurveyLines } from '../src/body/estimate-lines';
+import type { SurveyLine, SurveyLines } from '../src/body/survey-line';
 import type { MeasurementKey } from '../src/body/types';
 import { ADULTS, CHILDREN, type Column, CROTCH_ABOVE_FURROW, column, less, type Person, people } from './surveys';
 

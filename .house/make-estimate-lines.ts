@@ -21,23 +21,7 @@ const table = (lines: Readonly<Record<string, Lines>>) =>
     })
     .join('');
 const text = `// Computed from the open surveys by .house/make-estimate-lines.ts; a test computes it again. Don't edit by hand.
-import type { MeasurementKey } from './types';
-
-/** One measurement as a straight line of others: millimetres, an age in years. */
-export interface SurveyLine {
-  readonly intercept: number;
-  readonly by: Readonly<Partial<Record<MeasurementKey, number>>>;
-  /** Standard deviation of what people measure beyond it. */
-  readonly spread: number;
-  /** How many were measured for it. */
-  readonly people: number;
-}
-
-/** Lines by what they tell, the surest first. */
-export interface SurveyLines {
-  readonly adults: Readonly<Record<'bodyRise' | 'insideLeg' | 'hipDepth' | 'crotchLength', readonly SurveyLine[]>>;
-  readonly children: Readonly<Record<'height' | 'waistHeight' | 'insideLeg', readonly SurveyLine[]>>;
-}
+import type { SurveyLines } from './survey-line';
 
 /** Least squares, women and men counted alike, the waist at the navel. @source ANSUR II (NATICK/TR-15/007, 2014) */
 export const ADULTS: SurveyLines['adults'] = {

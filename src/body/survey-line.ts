@@ -1,7 +1,22 @@
 import { inside, inTurn, mm, number, type Phrase, say } from '../words';
 import { measurementName } from './catalogue';
-import type { SurveyLine } from './estimate-lines';
 import type { MeasurementKey } from './types';
+
+/** One measurement as a straight line of others: millimetres, an age in years. */
+export interface SurveyLine {
+  readonly intercept: number;
+  readonly by: Readonly<Partial<Record<MeasurementKey, number>>>;
+  /** Standard deviation of what people measure beyond it. */
+  readonly spread: number;
+  /** How many were measured for it. */
+  readonly people: number;
+}
+
+/** Lines by what they tell, the surest first. */
+export interface SurveyLines {
+  readonly adults: Readonly<Record<'bodyRise' | 'insideLeg' | 'hipDepth' | 'crotchLength', readonly SurveyLine[]>>;
+  readonly children: Readonly<Record<'height' | 'waistHeight' | 'insideLeg', readonly SurveyLine[]>>;
+}
 
 /** A figure that a line leans on: measured, or an estimate with its own spread. */
 export interface Figure {
