@@ -79,6 +79,7 @@ const lay = object({
 });
 
 const box = object({ left: number, top: number, right: number, bottom: number });
+const marks = list(object({ number: whole, at: pair, towards: text }));
 const sheets = object({
   count: whole,
   columns: whole,
@@ -93,7 +94,8 @@ const sheets = object({
       row: whole,
       column: whole,
       window: box,
-      marks: list(object({ number: whole, at: pair, towards: text })),
+      marks,
+      tips: list(object({ label: text, row: whole, column: whole, window: box, marks, turn: number, shift: pair })),
     }),
   ),
   controls: list(object({ piece: text, name: text, length: number })),

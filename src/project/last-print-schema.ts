@@ -28,6 +28,21 @@ const place = v.pipe(v.number(code), v.integer(code), v.minValue(-99, code), v.m
 const point = group({ x: coordinate, y: coordinate });
 const scale = between(LEAST_SCALE * (1 - WIDEST_CORRECTION), 1 + WIDEST_CORRECTION);
 
+const box = group({ left: coordinate, top: coordinate, right: coordinate, bottom: coordinate });
+const part = {
+  row: place,
+  column: place,
+  marks: list(
+    group({
+      number: between(1, MOST),
+      at: point,
+      size: between(0, 1),
+      towards: v.picklist(['left', 'right', 'up', 'down'], code),
+    }),
+  ),
+};
+const turn = between(-360, 360);
+
 const print = {
   on: v.pipe(v.string(code), v.check(isDay, code)),
   paper: group({ name: text, width: length, height: length }),
@@ -35,28 +50,21 @@ const print = {
   overlap: length,
   scale: group({ x: scale, y: scale }),
   corner: point,
+  shifts: v.optional(list(group({ row: place, by: coordinate }))),
   places: list(
     group({
       piece: group({
         kind: v.picklist(Object.keys(KIND_NAMES) as PieceKind[], code),
         side: v.optional(v.picklist(['left', 'right'], code)),
       }),
-      turn: between(-360, 360),
+      turn,
       shift: point,
     }),
   ),
   sheets: list(
     group({
-      row: place,
-      column: place,
-      marks: list(
-        group({
-          number: between(1, MOST),
-          at: point,
-          size: between(0, 1),
-          towards: v.picklist(['left', 'right', 'up', 'down'], code),
-        }),
-      ),
+      ...part,
+      tips: v.optional(list(group({ ...part, window: box, place: group({ turn, shift: point }) }))),
     }),
   ),
   lines: list(group({ stroke: text, points: list(coordinate, MOST_POINTS) })),

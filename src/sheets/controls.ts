@@ -15,6 +15,7 @@ import {
   subtract,
 } from '../plane';
 import { type Phrase, say } from '../words';
+import { planParts } from './sight';
 import type { PaperSettings, SheetPlan } from './types';
 
 /** A line across the joins whose length is known: measured once the sheets are joined, it proves them. */
@@ -92,12 +93,11 @@ function clearShare(rim: readonly Curve[], { lines, notches }: Piece): number {
 /** Whether a line lies on both sides of a join, within its length. */
 function crossesJoin(curves: readonly Curve[], plan: SheetPlan): boolean {
   const { left, right, top, bottom } = curvesBounds(curves);
-  return plan.sheets.some(({ window, joins }) => {
-    const inRow = top < window.bottom && bottom > window.top;
-    const inColumn = left < window.right && right > window.left;
-    return (
-      (inRow && joins.right !== undefined && left < joins.right && joins.right < right) ||
-      (inColumn && joins.bottom !== undefined && top < joins.bottom && joins.bottom < bottom)
-    );
-  });
+  return planParts(plan).some(({ joins }) =>
+    joins.some(({ side, at, from, to }) =>
+      side === 'right' || side === 'left'
+        ? top < to && bottom > from && left < at && at < right
+        : left < to && right > from && top < at && at < bottom,
+    ),
+  );
 }

@@ -9,6 +9,8 @@ export interface Grid {
   readonly top: Mm;
   readonly columns: number;
   readonly rows: number;
+  /** How far each row stands to the left of the grid's corner, brick fashion; 0 for a row that has none. */
+  readonly shifts?: readonly Mm[];
 }
 
 /** One place of the grid, counted from 0. */
@@ -42,21 +44,10 @@ export function gridFrom(way: PaperWay, left: Mm, top: Mm, box: Box): Grid {
 }
 
 /** What a sheet shows, overlap included. */
-export function gridWindow({ way, left, top }: Grid, { column, row }: Cell): Box {
-  const x = left + column * way.pitch.x;
+export function gridWindow({ way, left, top, shifts = [] }: Grid, { column, row }: Cell): Box {
+  const x = left - (shifts[row] ?? 0) + column * way.pitch.x;
   const y = top + row * way.pitch.y;
   return { left: x, top: y, right: x + way.window.width, bottom: y + way.window.height };
-}
-
-/** What stays in sight of a sheet once its printed neighbours on the right and below lie on its overlaps. */
-export function cellSight(grid: Grid, printed: ReadonlySet<string>, cell: Cell): Box {
-  const window = gridWindow(grid, cell);
-  const { row, column } = cell;
-  return {
-    ...window,
-    right: printed.has(cellKey({ row, column: column + 1 })) ? window.left + grid.way.pitch.x : window.right,
-    bottom: printed.has(cellKey({ row: row + 1, column })) ? window.top + grid.way.pitch.y : window.bottom,
-  };
 }
 
 /** The grid cut down to the rows and columns that cells fill, and the cells counted in it. */
@@ -72,6 +63,7 @@ export function gridTrimmed(
       ...grid,
       left: grid.left + first.column * grid.way.pitch.x,
       top: grid.top + first.row * grid.way.pitch.y,
+      ...(grid.shifts ? { shifts: grid.shifts.slice(first.row) } : {}),
       columns: Math.max(...columns) - first.column + 1,
       rows: Math.max(...rows) - first.row + 1,
     },
@@ -80,3 +72,5 @@ export function gridTrimmed(
 }
 
 export const cellKey = ({ row, column }: Cell): string => `${row}/${column}`;
+
+export const isSameCell = (a: Cell, b: Cell): boolean => a.row === b.row && a.column === b.column;

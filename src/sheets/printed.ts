@@ -1,7 +1,7 @@
 import { drawingInk, type PieceDrawing, type PiecePlace, type Stroke } from '../drawing';
 import type { Mm } from '../length';
 import { type Point, point } from '../plane';
-import type { JoinMark, SheetPlan } from './types';
+import type { RowShift, SheetPart, SheetPlan, Tip } from './types';
 
 /** A line as it was printed: its meaning, and its corners on the drawing: x, y, x, y, … */
 export interface PrintedLine {
@@ -15,11 +15,16 @@ export interface PrintedWord {
   readonly at: Point;
 }
 
-/** A sheet as it was printed: its place in the grid, counted from A1, and its halves of the marks. */
-export interface PrintedSheet {
-  readonly row: number;
-  readonly column: number;
-  readonly marks: readonly JoinMark[];
+/** A part as it was printed: its place in the grid, counted from A1, and its halves of the marks. */
+export type PrintedPart = Pick<SheetPart, 'row' | 'column' | 'marks'>;
+
+/** A tip as it was printed, and where on its sheet. */
+export type PrintedTip = PrintedPart & Pick<Tip, 'window' | 'place'>;
+
+/** A sheet as it was printed. */
+export interface PrintedSheet extends PrintedPart {
+  /** Left out where it bears none. */
+  readonly tips?: readonly PrintedTip[] | undefined;
 }
 
 /**
@@ -27,6 +32,8 @@ export interface PrintedSheet {
  * and to tell which of them still hold. Plain data, kept with the project.
  */
 export interface PrintedSheets extends Pick<SheetPlan, 'paper' | 'margin' | 'overlap' | 'scale' | 'corner'> {
+  /** Left out where no row is shifted. */
+  readonly shifts?: readonly RowShift[] | undefined;
   readonly places: readonly PiecePlace[];
   readonly sheets: readonly PrintedSheet[];
   readonly lines: readonly PrintedLine[];
@@ -43,19 +50,27 @@ const rounded = (value: Mm): Mm => Math.round(value * 100) / 100;
  * @param drawings every piece at its place on them
  */
 export function printedSheets(plan: SheetPlan, drawings: readonly PieceDrawing[]): PrintedSheets {
-  const { paper, margin, overlap, scale, places, sheets, corner } = plan;
+  const { paper, margin, overlap, scale, places, sheets, corner, shifts } = plan;
   return {
     paper,
     margin,
     overlap,
     scale,
     corner,
+    ...(shifts.length > 0 ? { shifts } : {}),
     places,
-    sheets: sheets.map(({ row, column, marks }) => ({ row, column, marks })),
+    sheets: sheets.map(({ tips, ...sheet }) => ({
+      ...printedPart(sheet),
+      ...(tips.length > 0
+        ? { tips: tips.map((tip) => ({ ...printedPart(tip), window: tip.window, place: tip.place })) }
+        : {}),
+    })),
     lines: drawnLines(drawings).map(({ stroke, points }) => ({ stroke, points: points.map(rounded) })),
     words: drawnWords(drawings).map(({ text, at }) => ({ text, at: point(rounded(at.x), rounded(at.y)) })),
   };
 }
+
+const printedPart = ({ row, column, marks }: SheetPart): PrintedPart => ({ row, column, marks });
 
 /** The lines of a drawing as they are kept. */
 export const drawnLines = (drawings: readonly PieceDrawing[]): readonly PrintedLine[] =>

@@ -6,6 +6,7 @@ import { coveringCells } from './cover';
 import { bordered, type Cell, cellKey, type Grid, gridFrom, gridWindow } from './grid';
 import { type Join, type MarkedJoin, markedJoins } from './joins';
 import { sheetLabel } from './label';
+import { layoutParts } from './layout';
 import { linesMoved, sameWords } from './moved';
 import { isTaken, packPieces } from './pack';
 import { type PieceInk, pieceInk, stretchesBox, stretchesPlaced } from './piece-ink';
@@ -68,12 +69,12 @@ export function reprint(pieces: readonly Piece[], settings: PaperSettings, befor
     wasPrinted: (cell) => old.has(cellKey(cell)),
   });
   const holds = (cell: Cell) => moves.has(cellKey(cell));
-  const joins = markedJoins(grid, cells, drawingInk(drawings), {
+  const joins = markedJoins(grid, layoutParts({ grid, cells, tips: [] }), drawingInk(drawings), {
     marksOf: (join) => (holds(join.first) || holds(join.second) ? marksShared(join, old) : []),
     last: Math.max(0, ...before.sheets.flatMap(({ marks }) => marks.map(({ number }) => number))),
   });
   return {
-    plan: planOn({ grid, cells, places }, joins, pieces, first),
+    plan: planOn({ grid, cells, tips: [], places }, joins, pieces, first),
     anew: cells.filter((cell) => !holds(cell)).map(labelOf),
     away: before.sheets.filter((sheet) => !holds(cellOf(sheet))).map(({ row, column }) => sheetLabel(row, column)),
     moved: Math.max(0, ...moves.values()) * Math.max(way.scale.x, way.scale.y),

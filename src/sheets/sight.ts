@@ -1,21 +1,48 @@
+import { placer } from '../drawing';
 import type { PieceText } from '../edges';
-import { type Box, boxHolds } from '../plane';
+import type { Mm } from '../length';
+import { type Box, boxHolds, type Point, point } from '../plane';
 import { MARK } from './marks';
-import type { Sheet, SheetPlan } from './types';
+import type { SheetJoin, SheetPart, SheetPlan, Side, Tip } from './types';
 
-/** What stays in sight of a sheet once its neighbours lie on its overlaps. */
-export const sheetCell = ({ window, joins }: Sheet): Box => ({
-  ...window,
-  right: joins.right ?? window.right,
-  bottom: joins.bottom ?? window.bottom,
+/** Everything that is joined: the sheets, and the tips that are cut out of them. */
+export const planParts = ({ sheets }: Pick<SheetPlan, 'sheets'>): readonly SheetPart[] =>
+  sheets.flatMap((sheet) => [sheet, ...sheet.tips]);
+
+/** The line on which a part's neighbours of one side join, on the drawing; undefined where it has none there. */
+export const joinLine = ({ joins }: SheetPart, side: Side): Mm | undefined =>
+  joins.find((join) => join.side === side)?.at;
+
+/** What stays in sight of a part whatever of its neighbours lies on its overlaps. */
+export const sheetCell = (part: SheetPart): Box => ({
+  ...part.window,
+  right: joinLine(part, 'right') ?? part.window.right,
+  bottom: joinLine(part, 'bottom') ?? part.window.bottom,
 });
 
-/** The words that belong to one sheet: to the first on which their places are in sight. */
-export const sheetTexts = (texts: readonly PieceText[], { sheets }: SheetPlan, sheet: Sheet): readonly PieceText[] =>
-  texts.filter(({ at }) => sheets.find((other) => boxHolds(sheetCell(other), at)) === sheet);
+/** Where a tip lies in the window of the sheet that bears it, on that sheet's stretch of the drawing. */
+export function tipBox({ window, place }: Pick<Tip, 'window' | 'place'>): Box {
+  const placed = placer(place);
+  const [a, b] = [placed(point(window.left, window.top)), placed(point(window.right, window.bottom))];
+  return { left: Math.min(a.x, b.x), right: Math.max(a.x, b.x), top: Math.min(a.y, b.y), bottom: Math.max(a.y, b.y) };
+}
 
-/** What a sheet's own marks and their numbers cover, on the drawing. */
-export function markBoxes({ marks }: Sheet, { scale }: SheetPlan): readonly Box[] {
+/** Whether a place is seen on a part once its neighbours on the right and below lie on its overlaps. */
+function isSeen({ window, joins }: SheetPart, at: Point, parts: readonly SheetPart[]): boolean {
+  const covers = ({ side, at: line, neighbour }: SheetJoin) =>
+    (side === 'right' ? at.x > line : side === 'bottom' && at.y > line) &&
+    parts.some((part) => part.label === neighbour && boxHolds(part.window, at));
+  return boxHolds(window, at) && !joins.some(covers);
+}
+
+/** The words that belong to one part: to the first on which their places are seen. */
+export function sheetTexts(texts: readonly PieceText[], plan: SheetPlan, part: SheetPart): readonly PieceText[] {
+  const parts = planParts(plan);
+  return texts.filter(({ at }) => parts.find((other) => isSeen(other, at, parts)) === part);
+}
+
+/** What a part's own marks and their numbers cover, on the drawing. */
+export function markBoxes({ marks }: SheetPart, { scale }: SheetPlan): readonly Box[] {
   const reach = MARK.depth + MARK.numberRoom;
   return marks.map(({ at, towards }) => {
     const across = towards === 'left' || towards === 'right';

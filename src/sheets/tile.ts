@@ -1,14 +1,15 @@
 import { drawingInk, type Ink, type PiecePlace, placedDrawings, placer } from '../drawing';
 import { cutCurves, type Piece } from '../edges';
-import { type Box, type Curve, curveMap, curveMeetsLine, curvePoint, outlineArea, type Point, point } from '../plane';
-import { type Cell, cellKey, cellSight, type Grid, gridWindow } from './grid';
-import { type MarkedJoin, markedJoins, ownJoins } from './joins';
+import { type Curve, curveMap, curveMeetsLine, curvePoint, outlineArea, type Point, point } from '../plane';
+import { gapsBetween } from './gaps';
+import { type Cell, type Grid, gridWindow, isSameCell } from './grid';
+import { type MarkedJoin, markedJoins, ownJoins, type PrintedPart } from './joins';
 import { sheetLabel } from './label';
-import { type Layout, rollCut } from './layout';
+import { type Layout, layoutParts, rollCut } from './layout';
 import { pieceInk } from './piece-ink';
 import { fewestSheets, type Search } from './search';
 import { paperWays } from './settings';
-import type { PaperSettings, SheetPlan } from './types';
+import type { PaperSettings, RowShift, SheetPart, SheetPlan } from './types';
 
 /** Marking is the dear part of the search; of equally good layouts no more are marked. */
 const MOST_MARKED = { quick: 6, thorough: 16 } as const;
@@ -43,28 +44,41 @@ export function tilePieces(pieces: readonly Piece[], settings: PaperSettings, se
  * @param first the cell that is called A1: another than the grid's first where sheets came to a printed plan
  */
 export function planOn(
-  { grid, cells, places }: Pick<Layout, 'grid' | 'cells' | 'places'>,
+  layout: Pick<Layout, 'grid' | 'cells' | 'tips' | 'places'>,
   joins: readonly MarkedJoin[],
   pieces: readonly Piece[],
   first: Cell = { row: 0, column: 0 },
 ): SheetPlan {
+  const { grid, cells, tips, places } = layout;
   const { paper, margin, overlap, scale } = grid.way;
   const { name, width, height } = paper;
+  const part = ({ cell, window }: PrintedPart): SheetPart => {
+    const [row, column] = [cell.row - first.row, cell.column - first.column];
+    return { label: sheetLabel(row, column), row, column, window, ...ownJoins(cell, joins, first) };
+  };
+  const { left, top } = gridWindow(grid, first);
   return {
     paper: { name, width, height },
     margin,
     overlap,
     scale,
-    corner: point(gridWindow(grid, first).left, gridWindow(grid, first).top),
+    corner: point(left, top),
     columns: grid.columns,
     rows: grid.rows,
+    shifts: rowShifts(grid, first.row),
     places,
-    sheets: cells.map((cell) => {
-      const [row, column] = [cell.row - first.row, cell.column - first.column];
-      return { label: sheetLabel(row, column), row, column, window: gridWindow(grid, cell), ...ownJoins(cell, joins) };
-    }),
-    lowerBound: lowerBound(grid, cells, placedCuts(pieces, places)),
+    sheets: cells.map((cell) => ({
+      ...part({ cell, window: gridWindow(grid, cell) }),
+      tips: tips.filter(({ host }) => isSameCell(host, cell)).map((tip) => ({ ...part(tip), place: tip.place })),
+    })),
+    lowerBound: lowerBound(grid, layoutParts(layout), placedCuts(pieces, places)),
   };
+}
+
+/** The rows that are shifted against the one that is called A. */
+function rowShifts({ shifts = [], rows }: Grid, first: number): readonly RowShift[] {
+  const to = (row: number) => (shifts[row] ?? 0) - (shifts[first] ?? 0);
+  return Array.from({ length: rows }, (_, row) => ({ row: row - first, by: to(row) })).filter(({ by }) => by !== 0);
 }
 
 /** A mark on a cut line is worse than many on others. */
@@ -81,10 +95,11 @@ function bestMarked(pieces: readonly Piece[], layouts: readonly Layout[]): Marke
   let least = Number.POSITIVE_INFINITY;
   const inks = new Map<readonly PiecePlace[], Ink>();
   for (const layout of layouts) {
-    const { grid, cells, places } = layout;
+    const { grid, places } = layout;
     const ink = inks.get(places) ?? drawingInk(placedDrawings(pieces, places));
     inks.set(places, ink);
-    const joins = markedJoins({ ...grid, way: rollCut(grid.way, layout.box, grid) }, cells, ink);
+    const cut = { ...grid, way: rollCut(grid.way, layout.box, grid) };
+    const joins = markedJoins(cut, layoutParts({ ...layout, grid: cut }), ink);
     const covering = joins.reduce((sum, join) => sum + COVERS[join.covers], 0);
     if (covering < least) {
       least = covering;
@@ -102,34 +117,14 @@ const placedCuts = (pieces: readonly Piece[], places: readonly PiecePlace[]): re
     return cutCurves(piece).map((curve) => curveMap(curve, place));
   });
 
-/** The pieces' area, less what lies on blank sheets that were dropped, over the area of one window, rounded up. */
-function lowerBound(grid: Grid, cells: readonly Cell[], cuts: readonly (readonly Curve[])[]): number {
-  const printed = new Set(cells.map(cellKey));
-  let area = cuts.reduce((sum, curves) => sum + Math.abs(outlineArea(curves)), 0);
-  for (let row = 0; row < grid.rows; row += 1) {
-    for (let column = 0; column < grid.columns; column += 1) {
-      if (printed.has(cellKey({ row, column }))) continue;
-      const { left, right, top, bottom } = unseen(grid, printed, { row, column });
-      const middle = point((left + right) / 2, (top + bottom) / 2);
-      if (cuts.some((curves) => holds(curves, middle))) area -= (right - left) * (bottom - top);
-    }
-  }
-  return Math.max(1, Math.ceil(area / (grid.way.window.width * grid.way.window.height)));
-}
-
-/** What no printed sheet shows of a blank one's place: without the overlaps of those before and above it. */
-function unseen(grid: Grid, printed: ReadonlySet<string>, cell: Cell): Box {
-  const { row, column } = cell;
-  const window = gridWindow(grid, cell);
-  const { pitch } = grid.way;
-  const before = { row, column: column - 1 };
-  const above = { row: row - 1, column };
-  return {
-    left: printed.has(cellKey(before)) ? cellSight(grid, printed, before).right : window.left,
-    top: printed.has(cellKey(above)) ? cellSight(grid, printed, above).bottom : window.top,
-    right: window.left + pitch.x,
-    bottom: window.top + pitch.y,
-  };
+/** The pieces' area, less what lies between the printed parts, over the area of one window, rounded up. */
+function lowerBound({ way }: Grid, parts: readonly PrintedPart[], cuts: readonly (readonly Curve[])[]): number {
+  const area = cuts.reduce((sum, curves) => sum + Math.abs(outlineArea(curves)), 0);
+  const bare = gapsBetween(parts.map(({ window }) => window)).filter(({ left, right, top, bottom }) =>
+    cuts.some((curves) => holds(curves, point((left + right) / 2, (top + bottom) / 2))),
+  );
+  const left = bare.reduce((sum, gap) => sum - (gap.right - gap.left) * (gap.bottom - gap.top), area);
+  return Math.max(1, Math.ceil(left / (way.window.width * way.window.height)));
 }
 
 /** Whether a closed run of curves holds a point: a line to the right crosses it an odd number of times. */

@@ -33,18 +33,52 @@ export interface JoinMark {
   readonly towards: 'left' | 'right' | 'up' | 'down';
 }
 
-/** One sheet of paper: a window on the drawing. */
-export interface Sheet {
+/** A side of a part, seen as it lies under the drawing. */
+export type Side = 'left' | 'right' | 'top' | 'bottom';
+
+/** A stretch of a part's edge on which a neighbour joins. Joins of one side stand on one line. */
+export interface SheetJoin {
+  readonly side: Side;
+  /** The neighbour's label: a sheet’s or a tip’s. */
+  readonly neighbour: string;
+  /** Where the line stands, on the drawing: x at the left and right, y at the top and bottom. */
+  readonly at: Mm;
+  /** The stretch that both share: y at the left and right, x at the top and bottom. */
+  readonly from: Mm;
+  readonly to: Mm;
+}
+
+/** What is joined to its neighbours as one: a sheet, or a tip that is cut out of one. */
+export interface SheetPart {
   /** Row letter and column number, e.g. `B3`. */
   readonly label: string;
   /** Counted from A1; below 0 where sheets came to a plan that was printed without them. */
   readonly row: number;
   readonly column: number;
-  /** What of the drawing this sheet shows, overlap included. */
+  /** What of the drawing this part shows, overlap included. */
   readonly window: Box;
-  /** Where the neighbours join: on the drawing; a side without neighbour is absent. */
-  readonly joins: { readonly left?: Mm; readonly right?: Mm; readonly top?: Mm; readonly bottom?: Mm };
+  /** In the order left, right, top, bottom, and along each side. */
+  readonly joins: readonly SheetJoin[];
   readonly marks: readonly JoinMark[];
+}
+
+/** A place of the grid with so little on it that it is printed in an empty corner of another sheet, to be cut out along its window. */
+export interface Tip extends SheetPart {
+  /** The move that brings it from its place on the drawing to where it lies in the window of the sheet that bears it. */
+  readonly place: Pick<PiecePlace, 'turn' | 'shift'>;
+}
+
+/** One sheet of paper: a window on the drawing, and the tips that it bears for others. */
+export interface Sheet extends SheetPart {
+  readonly tips: readonly Tip[];
+}
+
+/** A row whose columns don't stand below those of row A. */
+export interface RowShift {
+  /** Counted from A. */
+  readonly row: number;
+  /** How far to the left it stands: less than a pitch either way. */
+  readonly by: Mm;
 }
 
 /** How the pieces are spread over sheets of one size. */
@@ -59,6 +93,8 @@ export interface SheetPlan {
   readonly corner: Point;
   readonly columns: number;
   readonly rows: number;
+  /** Rows that are shifted against row A, brick fashion; none in a plain grid. */
+  readonly shifts: readonly RowShift[];
   /** One for each piece, in the order of the pieces. */
   readonly places: readonly PiecePlace[];
   /** Printed sheets only, in reading order; blank ones are dropped. */

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { writePrinterTestPdf } from '../../src/files/pdf/printer-test';
 import { sheetsOf } from '../../src/project';
-import { correctionFor, printerTest } from '../../src/sheets';
+import { correctionFor, joinLine, printerTest } from '../../src/sheets';
 import { draftWith, projectWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
 import { writePdf } from '../files/written';
@@ -87,7 +87,7 @@ test('on a sheet that lies across, the correction of the printer’s short side 
   const [sheet] = sheetsOf(draft).sheets;
   const first = pages[0];
   if (!sheet || !first) throw new Error('no sheets');
-  const shown = { x: sheet.joins.right ?? 0, y: sheet.joins.bottom ?? 0 };
+  const shown = { x: joinLine(sheet, 'right') ?? 0, y: joinLine(sheet, 'bottom') ?? 0 };
   const base = (towards: 'left' | 'up', along: 'x' | 'y') =>
     first.marks.filter((mark) => mark.towards === towards).map((mark) => mark.base[along])[0] ?? Number.NaN;
   // From the drawing's corner on the paper, which the printer moves too, to the join: true on the table.

@@ -9,6 +9,7 @@ import { writePrinterTestPdf } from '../../src/files/pdf/printer-test';
 import { firstPage } from '../../src/files/pdf/tiled';
 import { startPdf } from '../../src/files/pen/pen';
 import { checksOf, type Draft, sheetsOf } from '../../src/project';
+import { joinLine } from '../../src/sheets';
 import { mm, number, say } from '../../src/words';
 import { draftWith, projectWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
@@ -119,8 +120,8 @@ describe.each([
     for (const [i, sheet] of sheetsOf(draft).sheets.entries()) {
       const words = pdf.words(i + 2);
       const seen = {
-        right: edge + ((sheet.joins.right ?? sheet.window.right) - sheet.window.left),
-        bottom: edge + ((sheet.joins.bottom ?? sheet.window.bottom) - sheet.window.top),
+        right: edge + ((joinLine(sheet, 'right') ?? sheet.window.right) - sheet.window.left),
+        bottom: edge + ((joinLine(sheet, 'bottom') ?? sheet.window.bottom) - sheet.window.top),
       };
       for (const word of words) {
         expect(word.left, `${sheet.label} ${word.text}`).toBeGreaterThan(edge - HAIR);

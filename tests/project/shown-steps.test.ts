@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { edgeLength } from '../../src/plane';
 import { allowanceStepsOf, draft, exampleProject, type Project, sheetsOf, tapingStepsOf } from '../../src/project';
+import { joinLine } from '../../src/sheets';
 import { printPhrase } from '../../src/words';
 
 function draftOf(change: (project: Project) => Project = (project) => project) {
@@ -46,8 +47,8 @@ describe('the taping of the sheets', () => {
     expect(steps).toHaveLength(sheets.length + rows - 1);
     expect(steps.slice(0, sheets.length).map(({ id }) => id)).toEqual(sheets.map(({ label }) => `paper.tape ${label}`));
     const joins = steps.reduce((sum, { lines }) => sum + lines.filter(({ curves }) => curves.length === 1).length, 0);
-    const wanted = sheets.filter(({ joins: { left } }) => left !== undefined).length;
-    expect(joins).toBe(wanted + sheets.filter(({ joins: { top } }) => top !== undefined).length);
+    const wanted = sheets.filter((sheet) => joinLine(sheet, 'left') !== undefined).length;
+    expect(joins).toBe(wanted + sheets.filter((sheet) => joinLine(sheet, 'top') !== undefined).length);
     for (const { sentence } of steps) expect(printPhrase(sentence, 'cm')).not.toMatch(/[{}]/);
   });
 

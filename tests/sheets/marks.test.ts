@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { drawingInk, pieceDrawing } from '../../src/drawing';
-import { MARK, markCorners, type Sheet, type SheetPlan, tilePieces } from '../../src/sheets';
+import { joinLine, MARK, markCorners, type Sheet, type SheetPlan, tilePieces } from '../../src/sheets';
 import { markPlaces } from '../../src/sheets/marks';
 import { legPiece, rectanglePiece } from '../drawing/leg-piece';
 import { A4 } from './paper';
@@ -35,10 +35,10 @@ describe.each(plans)('$name', ({ plan }) => {
   test('at least two marks a join, well apart, and the bases lie on the join', () => {
     for (const sheet of plan.sheets) {
       const sides = [
-        { towards: 'left', line: sheet.joins.right, on: 'x', along: 'y' },
-        { towards: 'right', line: sheet.joins.left, on: 'x', along: 'y' },
-        { towards: 'up', line: sheet.joins.bottom, on: 'y', along: 'x' },
-        { towards: 'down', line: sheet.joins.top, on: 'y', along: 'x' },
+        { towards: 'left', line: joinLine(sheet, 'right'), on: 'x', along: 'y' },
+        { towards: 'right', line: joinLine(sheet, 'left'), on: 'x', along: 'y' },
+        { towards: 'up', line: joinLine(sheet, 'bottom'), on: 'y', along: 'x' },
+        { towards: 'down', line: joinLine(sheet, 'top'), on: 'y', along: 'x' },
       ] as const;
       for (const { towards, line, on, along } of sides) {
         const marks = sheet.marks.filter((mark) => mark.towards === towards);
@@ -54,12 +54,13 @@ describe.each(plans)('$name', ({ plan }) => {
   });
 
   test('no half reaches over the edge of its sheet, and none is under a neighbour', () => {
-    for (const { window, joins, marks } of plan.sheets) {
+    for (const sheet of plan.sheets) {
+      const { window, marks } = sheet;
       const seen = {
         left: window.left,
         top: window.top,
-        right: joins.right ?? window.right,
-        bottom: joins.bottom ?? window.bottom,
+        right: joinLine(sheet, 'right') ?? window.right,
+        bottom: joinLine(sheet, 'bottom') ?? window.bottom,
       };
       for (const mark of marks) {
         for (const corner of markCorners(mark.towards)) {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { placer } from '../../src/drawing';
 import { cutCurves, pieceLine } from '../../src/edges';
 import { boxHolds, flattenCurves, outlineArea, point, straight } from '../../src/plane';
-import { PAPER_SIZES, type SheetPlan, sheetCell, tilePieces } from '../../src/sheets';
+import { joinLine, PAPER_SIZES, type SheetPlan, sheetCell, tilePieces } from '../../src/sheets';
 import { legPiece, rectanglePiece } from '../drawing/leg-piece';
 import { A4 } from './paper';
 
@@ -66,10 +66,10 @@ describe('the leg', () => {
       for (const sheet of plan.sheets) {
         const beside = plan.sheets.find((s) => s.row === sheet.row && s.column === sheet.column + 1);
         const below = plan.sheets.find((s) => s.row === sheet.row + 1 && s.column === sheet.column);
-        expect(sheet.joins.right).toBe(beside?.window.left);
-        expect(sheet.joins.bottom).toBe(below?.window.top);
-        expect(beside?.joins.left ?? sheet.joins.right).toBe(sheet.joins.right);
-        expect(below?.joins.top ?? sheet.joins.bottom).toBe(sheet.joins.bottom);
+        expect(joinLine(sheet, 'right')).toBe(beside?.window.left);
+        expect(joinLine(sheet, 'bottom')).toBe(below?.window.top);
+        expect((beside && joinLine(beside, 'left')) ?? joinLine(sheet, 'right')).toBe(joinLine(sheet, 'right'));
+        expect((below && joinLine(below, 'top')) ?? joinLine(sheet, 'bottom')).toBe(joinLine(sheet, 'bottom'));
         if (beside) expect(sheet.window.right - beside.window.left).toBeCloseTo(plan.overlap, 9);
         if (below) expect(sheet.window.bottom - below.window.top).toBeCloseTo(plan.overlap, 9);
       }

@@ -1,5 +1,5 @@
 import { changedSince, type Draft, printDay } from '../../project';
-import { type Reprint, STILL } from '../../sheets';
+import { planParts, type Reprint, STILL } from '../../sheets';
 import { all, dated, mm, own, printPhrase, say, words } from '../../words';
 import type { Section } from '../pen/text-flow';
 
@@ -8,7 +8,9 @@ export function exchangeSection(draft: Draft, { plan, anew, away, moved }: Repri
   const { lastPrint, units } = draft.project;
   const labels = (list: readonly string[]) => own(list.join(', '));
   const changes = changedSince(draft);
-  const keep = plan.sheets.map(({ label }) => label).filter((label) => !anew.includes(label));
+  const keep = planParts(plan)
+    .map(({ label }) => label)
+    .filter((label) => !anew.includes(label));
   return {
     title: words`Only changed sheets`,
     sentences: [

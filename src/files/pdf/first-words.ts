@@ -93,8 +93,14 @@ function printSentences(margin: Mm, units: Units): readonly string[] {
   ];
 }
 
+const cutOutOf = (sheet: string, tips: readonly string[]): string =>
+  tips.length === 1
+    ? words`Cut the small piece ${own(tips.join())} out of ${own(sheet)} along its frame, and join it like a sheet.`
+    : words`Cut the small pieces ${own(tips.join(', '))} out of ${own(sheet)} along their frames, and join them like sheets.`;
+
 function joinSection(draft: Draft): Section {
-  const { overlap } = sheetsOf(draft);
+  const plan = sheetsOf(draft);
+  const { overlap } = plan;
   const controls = controlRows(draft).map(({ name, value }) => `${name} ${value}`);
   const trim =
     overlap > 0
@@ -108,6 +114,14 @@ function joinSection(draft: Draft): Section {
         ];
   const steps = [
     ...trim,
+    ...plan.sheets
+      .filter(({ tips }) => tips.length > 0)
+      .map(({ label, tips }) =>
+        cutOutOf(
+          label,
+          tips.map((tip) => tip.label),
+        ),
+      ),
     words`Join the rows first, then the rows to each other.`,
     ...(controls.length > 0 ? [words`Measure, to check the joins: ${own(controls.join(', '))}.`] : []),
   ];

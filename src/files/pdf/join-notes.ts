@@ -1,7 +1,7 @@
 import { ASCENT, DESCENT, type Ink, inkCrosses, mmOfPt, type WidthOf } from '../../drawing';
 import type { Mm } from '../../length';
 import { type Box, boxesMeet, type Point, point } from '../../plane';
-import { type Sheet, type SheetPlan, sheetCell } from '../../sheets';
+import type { SheetPart, SheetPlan } from '../../sheets';
 import { words } from '../../words';
 
 /** A few words along a join that say what to do there. */
@@ -26,35 +26,29 @@ const END: Mm = 8;
  */
 export function placeJoinNotes(
   plan: SheetPlan,
-  sheet: Sheet,
+  sheet: SheetPart,
   ink: Ink,
   taken: readonly Box[],
   widthOf: WidthOf,
 ): readonly JoinNote[] {
-  const { joins } = sheet;
-  const cell = sheetCell(sheet);
   const em = mmOfPt(JOIN_NOTE_PT);
   const height = em * (ASCENT + DESCENT);
   const covered = plan.overlap >= height + 2 * AWAY;
   const cut = words`cut along this line`;
   const lay = words`the next sheet starts at this line`;
-  const wanted = [
-    { at: joins.left, turn: -90, text: cut },
-    { at: joins.right, turn: -90, text: plan.overlap === 0 ? cut : lay },
-    { at: joins.top, turn: 0, text: cut },
-    { at: joins.bottom, turn: 0, text: plan.overlap === 0 ? cut : lay },
-  ] as const;
-  return wanted.flatMap(({ at, turn, text }) => {
-    if (at === undefined || (text === lay && !covered)) return [];
+  return sheet.joins.flatMap(({ side, at, from, to }) => {
+    const turn = side === 'left' || side === 'right' ? -90 : 0;
+    const trimmed = side === 'left' || side === 'top';
+    const text = trimmed || plan.overlap === 0 ? cut : lay;
+    if (text === lay && !covered) return [];
     const down = turn === -90;
     const across = down ? plan.scale.x : plan.scale.y;
     const along = down ? plan.scale.y : plan.scale.x;
     // Words lie on the lower and right side of their join, but where nothing is printed there.
-    const ends = plan.overlap === 0 && (at === joins.right || at === joins.bottom);
+    const ends = plan.overlap === 0 && !trimmed;
     const near = ends ? at - (AWAY + height) / across : at + AWAY / across;
     const far = near + height / across;
     const half = widthOf(text, JOIN_NOTE_PT) / 2 / along;
-    const [from, to] = down ? [cell.top, cell.bottom] : [cell.left, cell.right];
     for (let s = from + half + END / along; s <= to - half - END / along; s += STEP / along) {
       const box = down
         ? { left: near, right: far, top: s - half, bottom: s + half }

@@ -10,7 +10,7 @@ import {
   ptOfCapitals,
 } from '../../drawing';
 import { type Box, boxGrown, boxRound, type Point, pathThrough, point } from '../../plane';
-import { type SheetPlan, sheetCell } from '../../sheets';
+import { planParts, type SheetPlan, sheetCell } from '../../sheets';
 import { frameAt } from '../pen/page-frame';
 import type { Pen } from '../pen/pen';
 
@@ -38,7 +38,7 @@ export function drawMap(
   room: Box,
   lit: readonly string[] = [],
 ): void {
-  const cells = plan.sheets.map((sheet) => ({ label: sheet.label, box: sheetCell(sheet) }));
+  const cells = planParts(plan).map((part) => ({ label: part.label, box: sheetCell(part) }));
   const all = boxRound(cells.map(({ box }) => box));
   const scale = Math.min(
     (room.right - room.left) / (all.right - all.left),

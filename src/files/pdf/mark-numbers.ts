@@ -1,7 +1,7 @@
 import { boxInside, capitalsOfPt, type Ink, inkCrosses, type WidthOf } from '../../drawing';
 import type { Mm } from '../../length';
 import { type Box, type Point, point } from '../../plane';
-import { type JoinMark, MARK, type Sheet, type SheetPlan, sheetCell } from '../../sheets';
+import { type JoinMark, MARK, type SheetPart, type SheetPlan, sheetCell } from '../../sheets';
 
 /** A joining mark's number where it can be read: before the mark's tip, or beside its base. */
 export interface PlacedNumber {
@@ -25,7 +25,7 @@ const INWARDS: Readonly<Record<JoinMark['towards'], Point>> = {
 };
 
 /** The numbers of a sheet's own marks, each off the lines if one of its three places is. */
-export function placeNumbers(sheet: Sheet, plan: SheetPlan, ink: Ink, widthOf: WidthOf): readonly PlacedNumber[] {
+export function placeNumbers(sheet: SheetPart, plan: SheetPlan, ink: Ink, widthOf: WidthOf): readonly PlacedNumber[] {
   const cell = sheetCell(sheet);
   return sheet.marks.map((mark) => {
     const tried = numberPlaces(mark, plan.scale, widthOf);

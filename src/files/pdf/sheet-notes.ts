@@ -1,7 +1,7 @@
 import { type Ink, inkCrosses, lineHeight, type WidthOf } from '../../drawing';
 import type { Mm } from '../../length';
 import { type Box, boxesMeet } from '../../plane';
-import { type Sheet, type SheetPlan, sheetCell } from '../../sheets';
+import { type SheetPart, type SheetPlan, sheetCell } from '../../sheets';
 
 /** One line of a sheet's own words. */
 export interface NoteLine {
@@ -17,7 +17,9 @@ export interface SheetNote {
   readonly box: Box;
 }
 
-const LABEL_PT = 15;
+export const LABEL_PT = 15;
+/** A tip’s own label is smaller than the one of the sheet that bears it. */
+export const TIP_LABEL_PT = 10;
 const WORDS_PT = 6.5;
 /** White round the words, on the paper. */
 const CLEAR: Mm = 2.5;
@@ -32,18 +34,18 @@ const WIDEST: Mm = 70;
  *
  * @param ink what is drawn in the sheet's window
  * @param taken boxes of marks and words that are already there
- * @param says the lines under the label: those that must stand there, and others, most needed first
+ * @param says how large the label is, and the lines under it: those that must stand there, and others, most needed first
  */
 export function placeNote(
   plan: SheetPlan,
-  sheet: Sheet,
+  sheet: SheetPart,
   ink: Ink,
   taken: readonly Box[],
-  says: { readonly must: readonly string[]; readonly may: readonly string[] },
+  says: { readonly labelPt: number; readonly must: readonly string[]; readonly may: readonly string[] },
   widthOf: WidthOf,
 ): SheetNote {
   const all: readonly NoteLine[] = [
-    { text: sheet.label, pt: LABEL_PT, quiet: false },
+    { text: sheet.label, pt: says.labelPt, quiet: false },
     ...says.must.map((text) => ({ text, pt: WORDS_PT, quiet: false })),
     ...says.may.map((text, i) => ({ text: shortened(text, widthOf), pt: WORDS_PT, quiet: i > 0 })),
   ];
@@ -77,7 +79,7 @@ function noteSize(lines: readonly NoteLine[], widthOf: WidthOf): { readonly widt
 /** Boxes of that size all over what stays in sight of the sheet, row by row. */
 function* places(
   { scale }: SheetPlan,
-  sheet: Sheet,
+  sheet: SheetPart,
   size: { readonly width: Mm; readonly height: Mm },
 ): Generator<Box> {
   const cell = sheetCell(sheet);

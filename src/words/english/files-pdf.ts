@@ -26,6 +26,8 @@ export const filesPdf = {
   'Changed since: {0}.': 'plain', // {0} all(changes)
   'Choose true size, 100 %; switch off everything like fit to page or shrink. Print this sheet alone first and measure both squares along all sides, from the middle of a line to the middle of the other. If one is wrong, set the printer right before you print the rest.':
     'plain',
+  'Cut the small piece {0} out of {1} along its frame, and join it like a sheet.': 'plain', // {0} own(tips.join()), {1} own(sheet)
+  'Cut the small pieces {0} out of {1} along their frames, and join them like sheets.': 'plain', // {0} own(tips.join(', ')), {1} own(sheet)
   'Cut {0}': 'trade', // {0} own(listed(cutRows(draft), '; '))
   'Doubtful – printer: {0}': 'plain', // {0} remark
   'Four marks to photograph beside a paper block': 'trade',

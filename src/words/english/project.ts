@@ -29,6 +29,7 @@ export const project = {
     'plain', // {0} label, {1} beside
   'Cut off the white margins of {0} and {1} where they meet, butt them so that half-diamonds of one number make a whole one, and tape.':
     'trade', // {0} beside, {1} label
+  'Cut out the small piece {0} that is printed on {1}.': 'plain', // {0} label, {1} own(bearer)
   'Degrees by which a piece may lie off the grain.': 'trade',
   'Ease at the waist': 'trade',
   'Ease in the crotch length': 'trade',

@@ -1,7 +1,9 @@
+import { Fragment } from 'react';
 import { placedDrawings } from '../../../drawing';
 import { cutCurves, pieceKey } from '../../../edges';
+import type { Box } from '../../../plane';
 import { reprintOf, sheetsOf } from '../../../project';
-import { markCorners, type Sheet, type SheetPlan } from '../../../sheets';
+import { markCorners, type Sheet, type SheetPart, type SheetPlan, type Tip, tipBox } from '../../../sheets';
 import { pathText } from '../path-text';
 import { Word } from '../Word';
 import type { DrawingProps } from './drawing-props';
@@ -44,8 +46,16 @@ export function SheetsDrawing({ draft }: DrawingProps) {
         </g>
       ))}
       {sheets.sheets.map((sheet) => (
-        <SheetFrame key={sheet.label} sheet={sheet} scale={sheets.scale} anew={anew?.includes(sheet.label) ?? false} />
+        <PartFrame key={sheet.label} part={sheet} scale={sheets.scale} anew={anew?.includes(sheet.label) ?? false} />
       ))}
+      {sheets.sheets.flatMap((sheet) =>
+        sheet.tips.map((tip) => (
+          <Fragment key={tip.label}>
+            <PartFrame part={tip} scale={sheets.scale} anew={anew?.includes(sheet.label) ?? false} />
+            <PrintedTip tip={tip} />
+          </Fragment>
+        )),
+      )}
     </>
   );
 }
@@ -53,28 +63,30 @@ export function SheetsDrawing({ draft }: DrawingProps) {
 /** The height of capitals in the font, as a share of its size. */
 const CAPITALS = 0.66;
 
-const rectangle = ({ window }: Sheet) => ({
-  x: window.left,
-  y: window.top,
-  width: window.right - window.left,
-  height: window.bottom - window.top,
+const rectangle = ({ left, right, top, bottom }: Box) => ({
+  x: left,
+  y: top,
+  width: right - left,
+  height: bottom - top,
 });
 
-const SheetGround = ({ sheet }: { readonly sheet: Sheet }) => <rect className="sheet-ground" {...rectangle(sheet)} />;
+const SheetGround = ({ sheet }: { readonly sheet: Sheet }) => (
+  <rect className="sheet-ground" {...rectangle(sheet.window)} />
+);
 
 interface FrameProps {
-  readonly sheet: Sheet;
+  readonly part: SheetPart;
   readonly scale: SheetPlan['scale'];
   /** Whether it must be printed again. */
   readonly anew: boolean;
 }
 
-/** A sheet's rim, its halves of the joining marks, and its label. */
-function SheetFrame({ sheet, scale, anew }: FrameProps) {
-  const { window, label, marks } = sheet;
+/** A part's rim, its halves of the joining marks, and its label. */
+function PartFrame({ part, scale, anew }: FrameProps) {
+  const { window, label, marks } = part;
   return (
     <>
-      <rect className="sheet-frame" data-anew={anew || undefined} {...rectangle(sheet)} />
+      <rect className="sheet-frame" data-anew={anew || undefined} {...rectangle(window)} />
       {marks.map(({ number, at, towards, size }) => (
         <polygon
           key={`${number}${towards}`}
@@ -84,13 +96,24 @@ function SheetFrame({ sheet, scale, anew }: FrameProps) {
             .join(' ')}
         />
       ))}
-      <Word
-        at={{ x: (window.left + window.right) / 2, y: (window.top + window.bottom) / 2 }}
-        dy={6}
-        className="word-sheet"
-      >
+      <Word at={middle(window)} dy={6} className="word-sheet">
         {label}
       </Word>
     </>
   );
 }
+
+/** Where a tip is printed: its rim in the empty corner of its sheet, and its label. */
+function PrintedTip({ tip }: { readonly tip: Tip }) {
+  const box = tipBox(tip);
+  return (
+    <>
+      <rect className="sheet-frame" data-tip {...rectangle(box)} />
+      <Word at={middle(box)} dy={6} className="word-sheet">
+        {tip.label}
+      </Word>
+    </>
+  );
+}
+
+const middle = ({ left, right, top, bottom }: Box) => ({ x: (left + right) / 2, y: (top + bottom) / 2 });
