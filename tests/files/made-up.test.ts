@@ -49,9 +49,16 @@ function textOf({ name, content }: FinishedFile): string {
   return (/\.(html|svg)$/.test(name) ? pageText(text) : text).replace(/Zzz[\w.-]*/g, '');
 }
 
-/** Every text of plain data, whatever its keys. */
+/** What of a page's data is a word of the code. */
+const OF_THE_CODE = new Set(['kind', 'size', 'sign', 'align', 'tone', 'tones']);
+
+/** Every text of plain data but what is the code's own. */
 const texts = (value: unknown): readonly string[] =>
-  typeof value === 'string' ? [value] : typeof value === 'object' && value ? Object.values(value).flatMap(texts) : [];
+  typeof value === 'string'
+    ? [value]
+    : typeof value === 'object' && value
+      ? Object.entries(value).flatMap(([key, inner]) => (OF_THE_CODE.has(key) ? [] : texts(inner)))
+      : [];
 
 describe('the made-up language', () => {
   let drafts: readonly Draft[] = [];
@@ -81,7 +88,7 @@ describe('the made-up language', () => {
       const said = {
         guide: pageText(writeGuideHtml(draft)),
         handout: writeHandout(draft),
-        fit: texts([fit.says, fit.under, lines.map(({ name }) => name), fit.sections]).join('\n'),
+        fit: texts([fit.says, fit.under, lines.map(({ name }) => name), fit.passages]).join('\n'),
         first: texts([first, sections]).join('\n'),
         key: texts(keyRows(drafts).map(({ says }) => says)).join('\n'),
         remarks: sheetRemarks(draft.project.paper).join('\n'),

@@ -2,11 +2,14 @@ import { baseline, INK, lineHeight } from '../../drawing';
 import type { Mm, Units } from '../../length';
 import { point } from '../../plane';
 import { number, own, words } from '../../words';
-import { VERDICT_INK } from '../fit/pdf';
+import { VERDICT_TONE } from '../fit/pdf';
 import type { PdfOptions } from '../pen/options';
-import { drawFoot, drawHead, RULE, type WordPage, wordPage } from '../pen/page-head';
+import { type PageGrid, pageGrid } from '../pen/page-grid';
+import { drawFoot, drawHead } from '../pen/page-head';
 import { type Pen, startPdf } from '../pen/pen';
+import { RULE } from '../pen/table-strips';
 import { wrapText } from '../pen/text-flow';
+import { TONE_INK } from '../pen/text-strips';
 import { LOOK_SIGN, type SummaryColumn, type SummaryContent, type SummaryLine } from './summary-content';
 
 const WORDS_PT = 8;
@@ -22,7 +25,7 @@ const MOST_LINES = { made: 4, unmade: 14 } as const;
 
 interface Paper {
   readonly pen: Pen;
-  readonly page: WordPage;
+  readonly page: PageGrid;
   readonly content: SummaryContent;
   y: Mm;
   number: number;
@@ -30,7 +33,7 @@ interface Paper {
 
 /** The teacher's summary, lying: what to look at and to buy, then a line for each learner on as many pages as that takes. */
 export function writeSummaryPdf(content: SummaryContent, units: Units, options: PdfOptions): Uint8Array {
-  const page = wordPage(units === 'inch', true);
+  const page = pageGrid(units === 'inch', true);
   const pen = startPdf(page.width, page.height, options.font, {
     title: words`${own(content.title)}: class summary`,
     subject: content.says,
@@ -42,7 +45,7 @@ export function writeSummaryPdf(content: SummaryContent, units: Units, options: 
     units === 'inch'
       ? words`Legwork · class summary · ${rows} rows · lengths in inches`
       : words`Legwork · class summary · ${rows} rows · lengths in cm`;
-  paper.y = drawHead(pen, page, content.title, under) + 3;
+  paper.y = drawHead(pen, page, content.title, under);
   drawLead(paper);
   drawHeads(paper);
   for (const line of content.lines) drawLine(paper, line);
@@ -139,4 +142,4 @@ function drawLine(paper: Paper, line: SummaryLine): void {
   pen.line(point(page.margin, paper.y), point(page.width - page.margin, paper.y), RULE);
 }
 
-const inkOf = ({ verdict }: SummaryLine): string => VERDICT_INK[verdict ?? 'wrong'];
+const inkOf = ({ verdict }: SummaryLine): string => TONE_INK[VERDICT_TONE[verdict ?? 'wrong']];

@@ -5,7 +5,7 @@ import { paperName } from '../../sheets';
 import { number, own, type Phrase, printPhrase, said, say, words } from '../../words';
 import { clothRows } from '../content/cloth-rows';
 import { bodyRows, bothUnits, cautionSentences, checkSentences, choiceSentences } from '../content/rows';
-import type { Section } from '../pen/text-flow';
+import { bullets, headed, type Passage, pairs } from '../pen/passage';
 
 /** One line of the comparison of body and garment; a cell that says nothing is empty. */
 export interface FitLine {
@@ -25,7 +25,7 @@ export interface FitContent {
   readonly says: string;
   readonly lines: readonly FitLine[];
   readonly estimated: boolean;
-  readonly sections: readonly Section[];
+  readonly passages: readonly Passage[];
 }
 
 /** What the checks come to, in a few words. */
@@ -139,7 +139,6 @@ export function fitContent(draft: Draft): FitContent {
   const verdict =
     (['wrong', 'doubtful'] as const).find((one) => checks.some((check) => check.verdict === one)) ?? 'good';
   const remarks = body.remarks.map(({ phrase }) => printPhrase(say`Measure again: ${phrase}`, units));
-  const listed = (all: readonly string[]) => all.map((sentence) => `• ${sentence}`);
   return {
     title: project.body.label,
     under: words`Legwork · fit sheet · ${own(project.name)}`,
@@ -147,27 +146,30 @@ export function fitContent(draft: Draft): FitContent {
     says: said(VERDICT_WORDS[verdict]),
     lines: fitLines(draft),
     estimated: [...GUESSED, 'insideLeg'].some((key) => isEstimated(draft, key)),
-    sections: [
-      { title: words`Look at`, sentences: listed([...checkSentences(checks, units), ...remarks]) },
-      { title: words`Body`, rows: bodyRows(draft) },
-      {
-        title: words`Cloth`,
-        rows: [
+    passages: [
+      ...headed(words`Look at`, bullets([...checkSentences(checks, units), ...remarks])),
+      ...headed(words`Body`, pairs(bodyRows(draft))),
+      ...headed(
+        words`Cloth`,
+        pairs([
           ...clothRows(draft),
           {
             name: words`Sheets`,
             value: words`${number(sheetsOf(draft).sheets.length)} ${paperName(sheetsOf(draft).paper.name)}`,
           },
-        ],
-      },
-      {
-        title: words`To buy`,
-        sentences: listed(
-          shoppingOf(draft).map(({ name, howMuch }) => `${printPhrase(name, units)}: ${bothUnits(howMuch, units)}`),
+        ]),
+      ),
+      ...headed(
+        words`To buy`,
+        pairs(
+          shoppingOf(draft).map(({ name, howMuch }) => ({
+            name: printPhrase(name, units),
+            value: bothUnits(howMuch, units),
+          })),
         ),
-      },
-      { title: words`Chosen`, sentences: choiceSentences(draft) },
-      { title: words`Safety`, sentences: listed(cautionSentences(cautions, units)) },
+      ),
+      ...headed(words`Chosen`, bullets(choiceSentences(draft))),
+      ...headed(words`Safety`, bullets(cautionSentences(cautions, units))),
     ],
   };
 }

@@ -4,7 +4,7 @@ import { type Box, point } from '../../plane';
 import type { Draft } from '../../project';
 import { own, said, words } from '../../words';
 import type { PdfOptions } from '../pen/options';
-import { wordPaper } from '../pen/page-head';
+import { wordPaper } from '../pen/page-grid';
 import { type Pen, startPdf } from '../pen/pen';
 import { flowBalanced, type Section, wrapText } from '../pen/text-flow';
 import { type Guide, type GuideStep, guideContent, PICTURE_KEY } from './content';

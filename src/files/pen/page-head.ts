@@ -1,58 +1,41 @@
-import { baseline, INK, type LineStyle, lineHeight } from '../../drawing';
+import { baseline, INK, lineHeight } from '../../drawing';
 import type { Mm } from '../../length';
 import { point } from '../../plane';
-import { PAPER_SIZES, type PaperSize } from '../../sheets';
+import type { PageGrid } from './page-grid';
 import type { Pen } from './pen';
+import { RULE } from './table-strips';
 import { wrapText } from './text-flow';
+import { TYPE } from './type-scale';
 
-/** A page of words, and the white round it. */
-export interface WordPage {
-  readonly width: Mm;
-  readonly height: Mm;
-  readonly margin: Mm;
-}
-
-export const RULE: LineStyle = { width: 0.2, colour: INK.frame, dash: [] };
-const TITLE_PT = 16;
-const UNDER_PT = 7.4;
 const MOST_LINES = 2;
 
-/** The paper that words are printed on: A4, or Letter where the project is in inches. */
-export const wordPaper = (inches: boolean): PaperSize =>
-  PAPER_SIZES.find(({ name }) => name === (inches ? 'Letter' : 'A4')) as PaperSize;
-
-/** A page for words: A4, or Letter where the project is in inches. */
-export function wordPage(inches: boolean, lying = false): WordPage {
-  const { width, height } = wordPaper(inches);
-  return lying ? { width: height, height: width, margin: 12 } : { width, height, margin: 14 };
-}
-
-/** Title, the line under it and a rule; returns where they end. */
-export function drawHead(pen: Pen, page: WordPage, title: string, under: string): Mm {
-  const { margin } = page;
-  const width = page.width - 2 * margin;
+/** Title, the line under it and a rule; returns where what follows begins. */
+export function drawHead(pen: Pen, { margin, width }: PageGrid, title: string, under: string): Mm {
+  const room = width - 2 * margin;
+  const { pt, bold } = TYPE.title;
   let top = margin;
-  const all = wrapText(title, width, TITLE_PT, pen.widthOf);
+  const all = wrapText(title, room, pt, pen.widthOf);
   for (const [i, line] of all.slice(0, MOST_LINES).entries()) {
     const cut = i === MOST_LINES - 1 && all.length > MOST_LINES;
-    pen.words(cut ? `${line.slice(0, -2)}…` : line, point(margin, baseline(top, TITLE_PT)), {
-      pt: TITLE_PT,
-      colour: INK.cut,
-    });
-    top += lineHeight(TITLE_PT);
+    const shown = cut ? `${line.slice(0, -2)}…` : line;
+    pen.words(shown, point(margin, baseline(top, pt)), { pt, bold, colour: INK.cut });
+    top += lineHeight(pt);
   }
-  for (const line of wrapText(under, width, UNDER_PT, pen.widthOf)) {
-    pen.words(line, point(margin, baseline(top, UNDER_PT)), { pt: UNDER_PT, colour: INK.quietWords });
-    top += lineHeight(UNDER_PT);
+  const small = TYPE.small.pt;
+  for (const line of wrapText(under, room, small, pen.widthOf)) {
+    pen.words(line, point(margin, baseline(top, small)), { pt: small, colour: INK.quietWords });
+    top += lineHeight(small);
   }
-  pen.line(point(margin, top + 1), point(page.width - margin, top + 1), RULE);
-  return top + 1;
+  pen.line(point(margin, top + 1), point(width - margin, top + 1), RULE);
+  return top + 4;
 }
 
 /** The page's number, and words at its left. */
-export function drawFoot(pen: Pen, page: WordPage, words: string, number: string): void {
-  const y = page.height - page.margin + 3;
-  const style = { pt: UNDER_PT, colour: INK.quietWords } as const;
-  pen.words(words.slice(0, 90), point(page.margin, y), style);
-  pen.words(number, point(page.width - page.margin, y), { ...style, align: 'right' });
+export function drawFoot(pen: Pen, { height, margin, width }: PageGrid, words: string, number: string): void {
+  const { pt } = TYPE.small;
+  const y = height - margin + 2;
+  const style = { pt, colour: INK.quietWords } as const;
+  const [line = '', more] = wrapText(words, width - 2 * margin - 20, pt, pen.widthOf);
+  pen.words(more === undefined ? line : `${line}…`, point(margin, y), style);
+  pen.words(number, point(width - margin, y), { ...style, align: 'right' });
 }

@@ -17,6 +17,8 @@ export interface WordStyle {
   readonly turn?: number;
   /** A rim of this colour keeps words legible on lines and hatching. */
   readonly rim?: string;
+  /** Fatter strokes, as wide from letter to letter as plain ones; not together with a rim. */
+  readonly bold?: boolean | undefined;
 }
 
 /** Draws on the pages of one PDF, in millimetres from the upper left corner of the page. */
@@ -54,6 +56,8 @@ const FONT = 'LegworkPrint';
 const DECIMALS = 3;
 /** How wide a rim is drawn round letters, of their size. */
 const RIM = 0.22;
+/** How much fatter bold letters are drawn, of their size: their own outline is stroked, which spares a second font. */
+const BOLD = 0.035;
 /** Stands for a character that the print font doesn't have. */
 const MISSING = '?';
 
@@ -120,7 +124,7 @@ export function startPdf(width: Mm, height: Mm, font: Uint8Array, facts: Documen
       doc.setLineJoin('round');
     },
     widthOf,
-    words: (text, at, { pt, colour, align = 'left', turn = 0, rim }) => {
+    words: (text, at, { pt, colour, align = 'left', turn = 0, rim, bold = false }) => {
       const shown = printable(text);
       const back = align === 'left' ? 0 : widthOf(shown, pt) / (align === 'middle' ? 2 : 1);
       const angle = (turn * Math.PI) / 180;
@@ -132,6 +136,11 @@ export function startPdf(width: Mm, height: Mm, font: Uint8Array, facts: Documen
       if (rim !== undefined) {
         style({ width: RIM * mmOfPt(pt), colour: rim, dash: [] });
         doc.text(shown, ...start, { ...turned, renderingMode: 'stroke' });
+      }
+      if (bold) {
+        style({ width: BOLD * mmOfPt(pt), colour, dash: [] });
+        doc.text(shown, ...start, { ...turned, renderingMode: 'fillThenStroke' });
+        return;
       }
       doc.text(shown, ...start, rim === undefined ? turned : { ...turned, renderingMode: 'fill' });
     },

@@ -27,12 +27,13 @@ const SECTION_GAP = 0.6;
 /**
  * Breaks a text into lines no wider than `width`: at spaces, and inside a word only where it alone is wider.
  *
+ * @param taken of the first line's width, by what stands before the text
  * @returns at least one line
  */
-export function wrapText(text: string, width: Mm, pt: number, widthOf: WidthOf): readonly string[] {
+export function wrapText(text: string, width: Mm, pt: number, widthOf: WidthOf, taken: Mm = 0): readonly string[] {
   const lines: string[] = [];
   let line = '';
-  const fits = (s: string) => widthOf(s, pt) <= width;
+  const fits = (s: string) => widthOf(s, pt) <= width - (lines.length === 0 ? taken : 0);
   for (const word of text.split(' ')) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (fits(longer)) {

@@ -1,0 +1,86 @@
+import type { Mm } from '../../length';
+import type { Box } from '../../plane';
+import { type Strip, stripsHeight } from './strip';
+
+/** A strip and where it lies on its page. */
+export interface LaidStrip {
+  readonly strip: Strip;
+  readonly left: Mm;
+  readonly top: Mm;
+}
+
+/** What found room, how far down it reaches, and what found none. */
+export interface Flow {
+  readonly laid: readonly LaidStrip[];
+  readonly bottom: Mm;
+  readonly left: readonly Strip[];
+}
+
+/** Rounding, where a strip just fits. */
+const FITS: Mm = 1e-6;
+
+/**
+ * Fills columns with strips, one column after the other; strips that stay with the next are never parted from it.
+ *
+ * @param columns boxes on one page
+ * @param least how far down a column has to reach, or the page before its last one ends, before white is left there rather
+ *   than a group parted
+ */
+export function flowStrips(strips: readonly Strip[], columns: readonly Box[], least: Mm): Flow {
+  const laid: LaidStrip[] = [];
+  let [at, column] = [0, 0];
+  let y = columns[0]?.top ?? 0;
+  let bottom = y;
+  while (at < strips.length) {
+    const box = columns[column];
+    if (!box) break;
+    const chunk = heldTogether(strips, at);
+    const fresh = y === box.top;
+    const fits = (some: readonly Strip[]) =>
+      y + (fresh ? 0 : (some[0]?.above ?? 0)) + stripsHeight(some) <= box.bottom + FITS;
+    const group = strips.slice(at, at + (chunk[0]?.groups ?? 0));
+    const last = column === columns.length - 1;
+    const waits = !fresh && (last ? bottom : y) >= least && group.length > 0 && !fits(group);
+    // What is higher than a whole column is set all the same, where nothing else was.
+    const must = fresh && last && laid.length === 0;
+    if (waits || (!fits(chunk) && !must)) {
+      column += 1;
+      y = columns[column]?.top ?? y;
+      continue;
+    }
+    for (const [i, strip] of chunk.entries()) {
+      if (!fresh || i > 0) y += strip.above;
+      laid.push({ strip, left: box.left, top: y });
+      y += strip.height;
+    }
+    at += chunk.length;
+    bottom = Math.max(bottom, y);
+  }
+  return { laid, bottom, left: strips.slice(at) };
+}
+
+/** A strip with all that stay together with it. */
+function heldTogether(strips: readonly Strip[], at: number): readonly Strip[] {
+  let end = at;
+  while (strips[end]?.stays && end + 1 < strips.length) end += 1;
+  return strips.slice(at, end + 1);
+}
+
+/**
+ * The same in columns that are equally long, as far as strips let themselves be shared; all the room where they need it.
+ *
+ * @param columns the columns, where they end at a height
+ * @param step by which lower ends are tried
+ */
+export function flowBalanced(
+  strips: readonly Strip[],
+  columns: (lower: Mm) => readonly Box[],
+  { top, bottom, least, step }: { readonly top: Mm; readonly bottom: Mm; readonly least: Mm; readonly step: Mm },
+): Flow {
+  const count = columns(bottom).length;
+  for (let lower = top + stripsHeight(strips) / count; lower < bottom; lower += step) {
+    const flow = flowStrips(strips, columns(lower), top);
+    if (flow.left.length === 0 && flow.bottom <= lower + FITS) return flow;
+  }
+  return flowStrips(strips, columns(bottom), least);
+}
