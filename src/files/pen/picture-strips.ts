@@ -9,7 +9,7 @@ import { SPACE, TYPE } from './type-scale';
 type Gallery = Extract<Passage, { kind: 'gallery' }>;
 
 /** The size of a picture in a column, as large as it may be there. */
-export function pictureSize(
+function pictureSize(
   { ratio, widest = Number.POSITIVE_INFINITY, tallest = Number.POSITIVE_INFINITY }: PagePicture,
   width: Mm,
 ): { readonly width: Mm; readonly height: Mm } {
