@@ -26,12 +26,17 @@ export function run(program, arguments_, environment = {}) {
  *
  * @param {string} program
  * @param {readonly string[]} arguments_
+ * @param {NodeJS.ProcessEnv} [environment] added to our own
  * @returns {Promise<{ code: number, said: string }>}
  */
-export function runKept(program, arguments_) {
+export function runKept(program, arguments_, environment = {}) {
   return new Promise((resolve) => {
     const colour = process.stdout.isTTY ? { FORCE_COLOR: '1' } : {};
-    const child = spawn(program, arguments_, { cwd: root, stdio: 'pipe', env: { ...process.env, ...colour } });
+    const child = spawn(program, arguments_, {
+      cwd: root,
+      stdio: 'pipe',
+      env: { ...process.env, ...environment, ...colour },
+    });
     let said = '';
     for (const stream of [child.stdout, child.stderr]) stream.setEncoding('utf8').on('data', (text) => (said += text));
     child.on('error', (error) => resolve({ code: 1, said: `${program} could not be started: ${error.message}\n` }));

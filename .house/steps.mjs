@@ -5,7 +5,7 @@
  * @property {string} name to run it alone: `npm test -- NAME`
  * @property {string} heading
  * @property {readonly string[]} program script file and arguments
- * @property {boolean} [together] run at the same time as its neighbours that are, too: each alone leaves a core idle
+ * @property {'house' | 'tests'} beside which others it runs at the same time as: each alone leaves a core idle
  */
 
 const vitest = ['node_modules/vitest/vitest.mjs', 'run'];
@@ -20,27 +20,29 @@ export const steps = [
     name: 'format',
     heading: 'Format and lint',
     program: ['node_modules/@biomejs/biome/bin/biome', 'ci', '--error-on-warnings'],
-    together: true,
+    beside: 'house',
   },
-  { name: 'types', heading: 'Types', program: ['.house/types.mjs'], together: true },
-  { name: 'layers', heading: 'Layers', program: ['.house/layers.mjs'], together: true },
-  { name: 'dead', heading: 'Dead code', program: ['node_modules/knip/bin/knip.js'], together: true },
+  { name: 'types', heading: 'Types', program: ['.house/types.mjs'], beside: 'house' },
+  { name: 'layers', heading: 'Layers', program: ['.house/layers.mjs'], beside: 'house' },
+  { name: 'dead', heading: 'Dead code', program: ['node_modules/knip/bin/knip.js'], beside: 'house' },
   {
     name: 'build',
     heading: 'Build',
     program: ['node_modules/vite/bin/vite.js', 'build', '--logLevel', 'warn'],
-    together: true,
+    beside: 'house',
   },
   {
     name: 'unit',
     heading: 'Unit and outside tests',
     // All of the processor: these tests compute, nobody waits at the screen.
     program: [...vitest, '--project', 'rooms', '--project', 'bench', '--project', 'workbench', '--maxWorkers', '100%'],
+    beside: 'tests',
   },
   {
     name: 'browser',
     heading: 'Browser tests',
-    // Two at a time: a test waits for its page, and a page for its test.
+    // Two at a time: a test waits for its page, and a page for its test; so most of the processor is left to the others.
     program: [...vitest, '--project', 'browser', '--maxWorkers', '2'],
+    beside: 'tests',
   },
 ];

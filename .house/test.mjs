@@ -35,40 +35,57 @@ async function testAll(chosen) {
   const folder = mkdtempSync(join(tmpdir(), 'legwork-test-'));
   let sum = NOTHING_YET;
   for (const group of groups(chosen)) {
-    const codes = group.length === 1 ? [await shown(group[0])] : await Promise.all(group.map(kept));
-    for (const [i, step] of group.entries()) sum = addStep(sum, codes[i] ?? 1, readTally(tallyOf(step)));
+    const codes = await sideBySide(group, folder);
+    for (const [i, step] of group.entries()) sum = addStep(sum, codes[i] ?? 1, readTally(tallyIn(folder, step)));
     if (codes.some((code) => code !== 0)) break;
   }
   rmSync(folder, { recursive: true });
   return sum;
-
-  /** @param {Step} step */
-  function tallyOf({ name }) {
-    return join(folder, `${name}.json`);
-  }
-
-  /** @param {Step} step */
-  async function shown(step) {
-    say(step);
-    const began = Date.now();
-    return ended(
-      step,
-      began,
-      await run(process.execPath, [...step.program, ...extra], { LEGWORK_TALLY: tallyOf(step) }),
-    );
-  }
-
-  /** @param {Step} step */
-  async function kept(step) {
-    const began = Date.now();
-    const { code, said } = await runKept(process.execPath, [...step.program, ...extra]);
-    say(step);
-    process.stdout.write(said);
-    return ended(step, began, code);
-  }
 }
 
 /** @typedef {typeof steps[number]} Step */
+
+/**
+ * The first speaks while it runs; what the others say is kept until then, so that nobody speaks over another.
+ *
+ * @param {readonly [Step, ...Step[]]} group
+ * @param {string} folder for what is counted
+ * @returns {Promise<readonly number[]>} the exit code of each
+ */
+async function sideBySide([first, ...others], folder) {
+  const began = Date.now();
+  /** @param {Step} step */
+  const started = (step) => ({
+    arguments_: [...step.program, ...extra],
+    counted: { LEGWORK_TALLY: tallyIn(folder, step) },
+  });
+  const kept = others.map(async (step) => {
+    const { arguments_, counted } = started(step);
+    const { code, said } = await runKept(process.execPath, arguments_, counted);
+    return { step, code, said, seconds: (Date.now() - began) / 1000 };
+  });
+  const { arguments_, counted } = started(first);
+  say(first);
+  const code = await run(process.execPath, arguments_, counted);
+  close(first, code, (Date.now() - began) / 1000);
+  const codes = [code];
+  for (const ended of kept) {
+    const { step, said, seconds, ...other } = await ended;
+    say(step);
+    process.stdout.write(said);
+    close(step, other.code, seconds);
+    codes.push(other.code);
+  }
+  return codes;
+}
+
+/**
+ * @param {string} folder
+ * @param {Step} step
+ */
+function tallyIn(folder, { name }) {
+  return join(folder, `${name}.json`);
+}
 
 /**
  * Steps in order, those that run side by side as one.
@@ -80,7 +97,7 @@ function groups(chosen) {
   const found = [];
   for (const step of chosen) {
     const last = found.at(-1);
-    if (step.together && last?.[0].together) last.push(step);
+    if (step.beside === last?.[0].beside) last?.push(step);
     else found.push([step]);
   }
   return found;
@@ -93,11 +110,10 @@ function say({ heading }) {
 
 /**
  * @param {Step} step
- * @param {number} began
  * @param {number} code
+ * @param {number} seconds
  */
-function ended({ heading }, began, code) {
+function close({ heading }, code, seconds) {
   const verdict = code === 0 ? 'good' : `went wrong (exit code ${code}); the later steps were not run`;
-  console.log(`${heading}: ${verdict}, ${((Date.now() - began) / 1000).toFixed(1)} s`);
-  return code;
+  console.log(`${heading}: ${verdict}, ${seconds.toFixed(1)} s`);
 }
