@@ -29,9 +29,9 @@ const linesTold = (lines: number, apart: Mm, open: boolean): Phrase =>
     ? say`Stitch the ${number(lines, 0)} lines between the channels, ${mm(apart)} apart, and leave ${mm(LEFT_OPEN)} of each open behind, too.`
     : say`Stitch the ${number(lines, 0)} lines between the channels, ${mm(apart)} apart.`;
 
-/** Seam allowances inside a channel are held down, so that what is drawn through slides past them. */
+/** Seam allowances inside a channel are held down, so that the pin slides past them. */
 export const allowancesTacked = (seams: Phrase): Phrase =>
-  say`Where the ${seams} will lie inside the casing, tack their allowances down with a few stitches, so that what is drawn through slides past them.`;
+  say`Where the ${seams} will lie inside the casing, press their allowances flat and tack them down with a few stitches, from the raw edge to below the stitching line: the pin can’t catch in them then.`;
 
 /** Length of one round of stitching for each channel. */
 export const channelLength = (g: Garment): number =>

@@ -8,6 +8,14 @@ const INSIDE_OVERLOCKED: Mm = 4;
 
 type Hemmed = Pick<Garment, 'hem' | 'finished'>;
 
+/** What a knit's edge that was chosen to be turned under is better without; nothing of other cloth. @source practice */
+export const knitTurnedOnce = ({ cloth }: Pick<Garment, 'cloth'>, under: Mm): readonly Phrase[] =>
+  cloth.kind === 'knit' && under > 0
+    ? [
+        say`A knit doesn’t fray, and turned twice it makes a ridge. If the scrap shows one, cut the ${mm(under)} off, overlock or zigzag the edge, and turn it once.`,
+      ]
+    : [];
+
 /** A casing's stitching must lie a whole channel from the fold; a plain hem's only near the edge. */
 const isCasing = ({ finished }: Hemmed): boolean => finished.hemPlan.channel !== undefined;
 

@@ -6,4 +6,5 @@ export { layPicture } from './pictures/scene-lay';
 export { stepPicture } from './pictures/step-picture';
 export type { EdgeWork, FinishedHow, Setting, SewingPart, SewingStep, SewnHow } from './step';
 export { stepMinutes } from './step';
-export { sewingMinutes, sewingSteps } from './steps';
+export { sewingSteps } from './steps';
+export { sewingMinutes, sewingTime, TIME_SOURCE } from './time';

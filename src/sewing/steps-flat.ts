@@ -4,8 +4,9 @@ import { all, mm, type Phrase, say } from '../words';
 import { tuckedUnder } from './channels';
 import { edgesOf, lengthOf, sewingFacts } from './facts';
 import { cordPieces, type Garment, pieceOfKind } from './garment';
-import { hemTucked, turnedDepth } from './hem-turning';
+import { hemTucked, knitTurnedOnce, turnedDepth } from './hem-turning';
 import { makeStep } from './make-step';
+import { fromEdge } from './seams';
 import type { EdgeWork, FinishedHow, SewingStep } from './step';
 import { buttonholeStitch, edgeStitch, seamStitch, topStitch } from './stitches';
 import { PER_METRE, timeOf } from './time';
@@ -98,7 +99,7 @@ function openingSteps(g: Garment): readonly SewingStep[] {
           ? say`On each leg one opening is marked ${mm(20)} from centre front, in the part of the casing that will lie outside.`
           : say`On each leg one opening is marked at the side, just above the hem fold, in the part that will lie outside.`,
         say`Iron a patch of interfacing, ${mm(30)} by ${mm(Math.max(30, width + 20))}, to the wrong side behind the mark.`,
-        say`Sew a buttonhole ${mm(width + 3)} long on the mark, or press in an eyelet of ${mm(Math.max(4, 0.8 * width))}. Cut the buttonhole open from both ends to the middle, a pin across each end.`,
+        say`Sew a buttonhole ${mm(width + 3)} long on the mark, or press in an eyelet of ${mm(Math.max(4, 0.8 * width))}; make one on a scrap with its patch first. Cut the buttonhole open from both ends to the middle, a pin across each end.`,
       ],
       why: say`It goes through the outer layer alone, so it is made before the casing is folded.`,
       settings: buttonholeStitch(g),
@@ -126,7 +127,7 @@ function cordStep(g: Garment, kind: PieceKind): SewingStep {
     tasks: [
       ...(halves
         ? [
-            say`Lay the two halves right sides together, sew one end of each to the other, ${mm(allowance('leftEnd'))} from the edge, and press the seam open.`,
+            say`Lay the two halves right sides together, sew one end of each to the other, ${fromEdge(allowance('leftEnd'))}, and press the seam open.`,
           ]
         : []),
       say`Fold the strip lengthwise, right sides together, and sew along the open long edge, ${mm(allowance('upper'))} from it.`,
@@ -166,7 +167,10 @@ function rawEdgeSteps(g: Garment): readonly SewingStep[] {
           : say`Zigzag ${names}: one swing in the cloth, the next just over its edge.`,
         say`Press them.`,
       ],
-      why: say`These edges are turned inside and held by one row of stitching; nothing else keeps them from fraying or curling.`,
+      why:
+        g.cloth.kind === 'knit'
+          ? say`These edges are turned inside, once, and held by one row of stitching. Knit doesn’t fray, but without this it curls.`
+          : say`These edges are turned inside and held by one row of stitching; nothing else keeps them from fraying.`,
       settings: edgeStitch(g),
       check: say`The edges are as long as before: not stretched, not drawn together.`,
       finishes: works,
@@ -205,6 +209,12 @@ export function overlockedEdges(g: Garment): readonly EdgeWork<FinishedHow>[] {
 export const elasticSewnOn = ({ waist }: Garment): boolean =>
   waist.finish === 'elasticCasing' && waist.elastic === 'sewnOn';
 
+/** How much is turned under of an edge that is folded here: of the hem, else of the casing. */
+function turnedUnderHere({ finished: { heights, hemPlan }, waist, hem }: Garment): Mm {
+  if (hemPlan.kind === 'folded' && hem.turnUnder > 0) return hem.turnUnder;
+  return heights.kind === 'folded' && waist.rawEdge === 'turnedUnder' ? tuckedUnder(heights.catch) : 0;
+}
+
 /** The folds of casing and hem, pressed in while they can be reached with an iron. */
 function foldSteps(g: Garment): readonly SewingStep[] {
   const { finished, waist, hem } = g;
@@ -235,6 +245,7 @@ function foldSteps(g: Garment): readonly SewingStep[] {
         ...(atHem && hem.turnUnder === 0
           ? [say`At the hem fold ${mm(turnedDepth(g))} to the wrong side on the hem line, and press.`]
           : []),
+        ...knitTurnedOnce(g, turnedUnderHere(g)),
         say`Open the folds again. Their creases stay and lead you later.`,
       ],
       why: say`An iron does it well on flat cloth, and badly in a narrow tube.`,

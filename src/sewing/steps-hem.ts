@@ -4,10 +4,10 @@ import { allowancesTacked } from './channels';
 import { lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceOfKind } from './garment';
 import { gatherSteps } from './gathers';
-import { hemStitchingAt, turningTold } from './hem-turning';
+import { hemStitchingAt, knitTurnedOnce, turningTold } from './hem-turning';
 import { makeStep } from './make-step';
+import { fromEdge, seamPace, seamPressed, seamSettings, seamSewn, seamTold, trimTold } from './seams';
 import type { EdgeWork, FinishedHow, SewingStep } from './step';
-import { seamPace, seamPressed, seamSettings, seamSewn, seamTold, trimTold } from './steps-seams';
 import { elasticStitch, seamStitch, topStitch } from './stitches';
 import { PER_METRE, timeOf } from './time';
 
@@ -80,6 +80,11 @@ function turnedStep(g: Garment): SewingStep {
       ...(plain ? [say`Try the trousers on and see whether the creases hang level and long enough.`] : []),
       ...(plain ? [] : [allowancesTacked(say`inseams`)]),
       ...turningTold(g),
+      ...(g.cloth.kind === 'knit'
+        ? [
+            say`Stitch a knit’s hem from the right side, where a twin needle makes its two rows; your fingers feel the edge beneath. No twin needle? A zigzag gives as well.`,
+          ]
+        : []),
       gap
         ? say`Stitch all round, ${mm(hemStitchingAt(g))} from the fold; begin at the inseam and leave ${mm(HEM_GAP)} open there.`
         : say`Stitch all round, ${mm(hemStitchingAt(g))} from the fold; begin at the inseam.`,
@@ -146,7 +151,8 @@ function stripHemSteps(g: Garment): readonly SewingStep[] {
       part: 'hems',
       title: rib ? say`Join the cuffs` : say`Join the hem bands`,
       tasks: [
-        say`Fold each ${name} right sides together, end on end, and sew the ends, ${mm(allowances.inseam)} from the edge.`,
+        say`Fold each ${name} right sides together, end on end, and sew the ends, ${fromEdge(allowances.inseam)}.`,
+        ...(rib ? [say`Draw one over the foot and up to where it will sit: it holds there and doesn’t pinch.`] : []),
         inTurn([seamPressed(g), say`Fold the ring lengthwise, wrong sides together, and press the fold.`]),
         say`Mark its quarters: the seam comes to the inseam.`,
       ],
@@ -193,7 +199,7 @@ function facedHemSteps(g: Garment): readonly SewingStep[] {
       title: say`Join the hem facings`,
       tasks: [
         inTurn([
-          say`Fold each facing right sides together and sew its inseam, ${mm(allowances.inseam)} from the edge.`,
+          say`Fold each facing right sides together and sew its inseam, ${fromEdge(allowances.inseam)}.`,
           seamPressed(g),
         ]),
       ],
@@ -209,7 +215,7 @@ function facedHemSteps(g: Garment): readonly SewingStep[] {
       title: say`Sew the facings to the hems`,
       tasks: [
         say`Slip each facing over the hem, right sides together, inseam on inseam; pin.`,
-        inTurn([say`Sew all round, ${mm(allowances.hem)} from the edge.`, trimTold(g)]),
+        inTurn([say`Sew all round, ${fromEdge(allowances.hem)}.`, trimTold(g)]),
         say`Press the allowances towards the facing and stitch them to it, close beside the seam.`,
       ],
       settings: seamStitch(g),
@@ -224,7 +230,9 @@ function facedHemSteps(g: Garment): readonly SewingStep[] {
       title: say`Stitch the hem facings down`,
       tasks: [
         say`Turn each facing to the wrong side and press the lower edge.`,
-        ...(under ? [say`Turn ${mm(hem.turnUnder)} of its upper edge under.`] : []),
+        ...(under
+          ? [say`Turn ${mm(hem.turnUnder)} of its upper edge under.`, ...knitTurnedOnce(g, hem.turnUnder)]
+          : []),
         say`Stitch all round, ${mm(hemStitchingAt(g))} above the hem.`,
       ],
       settings: topStitch(g),

@@ -4,6 +4,7 @@ import { pathLength } from '../plane';
 import { inTurn, mm, number, type Phrase, say, share, UNSAID } from '../words';
 import { cutPieces, type Garment } from './garment';
 import { makeStep } from './make-step';
+import { fromEdge } from './seams';
 import type { SewingStep } from './step';
 import { edgeStitch, seamStitch, sergesSeams } from './stitches';
 import { PER_METRE, timeOf } from './time';
@@ -21,16 +22,23 @@ function clothStep({ cloth }: Garment): SewingStep {
     cloth.kind === 'knit'
       ? say`Straighten both ends: cut along one row of stitches.`
       : say`Straighten both ends: cut along one crosswise thread; pull one out and its gap shows the way.`;
+  const folded =
+    cloth.kind === 'knit'
+      ? say`Fold it lengthwise, selvedge on selvedge. Where it twists, let the selvedges go until it hangs straight: in a knit the lengthwise ribs show the grain better than the edges.`
+      : say`Fold it lengthwise, selvedge on selvedge. Where it twists or the ends don’t meet, pull the cloth on the slant, from its short corners, until they do.`;
   const tasks: readonly Phrase[] = cloth.washFirst
     ? [
+        ...(cloth.kind === 'woven' ? [say`Zigzag the cut ends: they would fray in the wash.`] : []),
         say`Wash and dry the cloth as the trousers will be washed and dried. It is expected to lose ${share(cloth.shrinkLength)} in length and ${share(cloth.shrinkWidth)} in width.`,
         say`Press it flat, along the grain, with the heat that its label allows.`,
         straightened,
+        folded,
       ]
     : [
         say`Don’t wash the cloth: the pieces are cut larger by what it will shrink, ${share(cloth.shrinkLength)} in length and ${share(cloth.shrinkWidth)} in width.`,
         say`Press it flat, along the grain, without steam: steam shrinks it.`,
         straightened,
+        folded,
       ];
   return makeStep({
     id: 'cloth',
@@ -51,20 +59,24 @@ const around = (pieces: readonly Piece[]): Mm =>
 function cutStep(g: Garment): SewingStep {
   const { cloth, allowances, sides } = g;
   const pieces = cutPieces(g);
+  const { heights, hemPlan } = g.finished;
   const bare = [
     { seam: say`inseam`, allowance: allowances.inseam },
     { seam: say`crotch`, allowance: allowances.crotch },
+    ...(heights.kind === 'folded' ? [] : [{ seam: say`waist`, allowance: allowances.waist }]),
+    ...(hemPlan.kind === 'folded' ? [] : [{ seam: say`hem`, allowance: allowances.hem }]),
   ].filter(({ allowance }) => allowance === 0);
   return makeStep({
     id: 'cut',
     part: 'prepare',
     title: say`Cut the pieces`,
     tasks: [
-      say`Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. Lay it as the lay shows, which stands before these steps. Lay each grainline parallel to the selvedge: both arrowheads equally far from it.`,
+      sideChosen(cloth),
+      say`Lay the cloth and the paper as the lay shows, which stands before these steps. Each grainline runs along the cloth: measure from both its arrowheads to the selvedge, and turn the paper until both distances are what the lay says. Then pin.`,
       ...(cloth.oneWay
         ? [say`This cloth has a nap or a one-way print: lay the waists of all pieces towards the same end.`]
         : []),
-      say`Weigh or pin the paper down and cut on the cut lines: ${inTurn(pieces.map(cutWords), '; ')}.`,
+      say`Weigh or pin the paper down all round and cut on the cut lines: ${inTurn(pieces.map(cutWords), '; ')}.`,
       ...bare.map(
         ({ seam }) =>
           say`No allowance is drawn at the ${seam}: cut that much outside the line as you mean to sew inside it.`,
@@ -85,6 +97,12 @@ function cutStep(g: Garment): SewingStep {
     scene: { view: 'pieces' },
   });
 }
+
+/** Which side will be seen, and what to do where nobody can tell. */
+const sideChosen = ({ kind }: Garment['cloth']): Phrase =>
+  kind === 'knit'
+    ? say`Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. Jersey shows small plaits on its right side, and its cut edge curls to that side when it is pulled. Where both sides look alike, take either, and chalk a cross on the wrong side of every piece as you cut it.`
+    : say`Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. The print is clearer on it, or the nap softer. Where both sides look alike, take either, and chalk a cross on the wrong side of every piece as you cut it.`;
 
 const cutWords = (piece: Piece): Phrase =>
   piece.mirrored
@@ -130,8 +148,10 @@ function tryStep(g: Garment): SewingStep {
     part: 'prepare',
     title: say`Try the stitches on a scrap`,
     tasks: [
-      say`Lay two scraps right sides together and sew ${mm(allowances.inseam)} from the edge, as the inseams will be sewn.`,
-      say`Overlock or zigzag the edge as the seam will be finished, and press the scrap.`,
+      say`Lay two scraps right sides together and sew ${fromEdge(allowances.inseam)}, as the inseams will be sewn.`,
+      g.machine === 'serger'
+        ? say`Overlock the edge as the seam will be finished, and press the scrap.`
+        : say`Zigzag the edge as the seam will be finished, and press the scrap. A zigzag that swings just over the edge does what an overlocker would.`,
       cloth.kind === 'knit'
         ? say`Pull the seam lengthwise as far as the cloth gives. If the thread breaks, widen the zigzag or loosen the upper thread; if the seam waves, lighten the foot’s pressure or raise the differential feed.`
         : say`Pull the seam apart. If the thread shows between the halves, tighten the upper thread; if the seam puckers, loosen it or change the needle.`,

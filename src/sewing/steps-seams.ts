@@ -1,66 +1,16 @@
-import { type SeamKind, seamParts } from '../edges';
-import { mm, type Phrase, say, UNSAID } from '../words';
+import type { Mm } from '../length';
+import { inTurn, mm, type Phrase, say } from '../words';
 import { sewingFacts } from './facts';
+import { backOnFront } from './folded-leg';
 import type { Garment } from './garment';
 import { makeStep } from './make-step';
-import type { FinishedHow, SewingStep } from './step';
-import { edgeStitch, seamStitch, sergesSeams } from './stitches';
-import { PER_METRE, timeOf } from './time';
+import { edgesTold, seamPace, seamSettings, seamSewn, seamTold, stitchingTold } from './seams';
+import type { SewingStep } from './step';
+import { sergesSeams } from './stitches';
+import { timeOf } from './time';
 
 /** The two main seams: the inseams, then the crotch seam with one leg in the other. */
 export const seamSteps = (g: Garment): readonly SewingStep[] => [inseamStep(g), crotchStep(g)];
-
-/**
- * What a seam is sewn of, and how its raw edges are finished: if nothing else is said, both layers in one go by the serger,
- * or sewn and then overlocked as one.
- */
-export function seamSewn(
-  g: Garment,
-  kind: SeamKind,
-  finished: FinishedHow = sergesSeams(g) ? 'serged' : 'together',
-): Pick<SewingStep, 'sews' | 'finishes'> {
-  const parts = seamParts(g.pieces, kind);
-  return {
-    sews: parts.map((one) => ({ ...one, how: 'seamed' })),
-    finishes: parts.map((one) => ({ ...one, how: finished })),
-  };
-}
-
-/** How a seam is sewn and finished, in one or two sentences. */
-export function seamTold(g: Garment, allowance: number): readonly Phrase[] {
-  if (sergesSeams(g))
-    return [
-      say`Overlock along the stitching line, ${mm(allowance)} from the edge; the knife trims off the rest. Take pins out before they reach it.`,
-    ];
-  const serger = g.machine === 'serger';
-  if (g.cloth.kind === 'knit')
-    return [
-      say`Sew ${mm(allowance)} from the edge with a narrow zigzag, which gives with the cloth. Don’t pull: let the machine feed.`,
-      serger
-        ? say`Overlock both edges together beside the seam, and trim off what is left outside it.`
-        : say`Zigzag both edges together beside the seam, and trim off what is left outside it.`,
-    ];
-  return [
-    say`Sew ${mm(allowance)} from the edge; backstitch at both ends.`,
-    serger ? say`Overlock both edges together.` : say`Zigzag both edges together.`,
-  ];
-}
-
-/** How seams that lie inside are pressed: open, or to one side where the serger joined both edges. */
-export function seamPressed(g: Garment, seams: 1 | 2 = 1): Phrase {
-  if (seams === 1) return sergesSeams(g) ? say`Press the seam to one side.` : say`Press the seam open.`;
-  return sergesSeams(g) ? say`Press both seams to one side each.` : say`Press both seams open.`;
-}
-
-/** What is done to the allowances of a seam at an edge that is turned: nothing where the serger's knife did it. */
-export const trimTold = (g: Garment): Phrase =>
-  sergesSeams(g) ? UNSAID : say`Trim the allowances to half and clip them where the edge curves.`;
-
-/** The settings of a seam and its edges. */
-export const seamSettings = (g: Garment) => (sergesSeams(g) ? seamStitch(g) : [...seamStitch(g), ...edgeStitch(g)]);
-
-/** Minutes a metre of such a seam. */
-export const seamPace = (g: Garment): number => (sergesSeams(g) ? PER_METRE.serged : PER_METRE.seam);
 
 function inseamStep(g: Garment): SewingStep {
   const { finished, allowances } = g;
@@ -76,12 +26,12 @@ function inseamStep(g: Garment): SewingStep {
             say`Sew the left leg’s inseam first, then the right one’s: each leg’s two inseams belong to each other, and to no other leg’s.`,
           ]
         : []),
-      say`Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: the leg folds near the side line.`,
-      say`The back is wider and higher than the front, and shows beside and above it, as it should.`,
+      foldTold(g),
+      backTold(g),
       inseamPinned(notches),
       ...(hemFlat ? [say`At the hem pin fold on fold: the seam goes through the hem, all layers of it.`] : []),
       ...seamTold(g, allowances.inseam),
-      say`Press the allowances of one leg to its front, those of the other to its back.`,
+      say`Press each seam flat as it was sewn. Then slip a towel, rolled tight, into the leg, and press the allowances of one leg to its front, those of the other to its back.`,
     ],
     why: say`Pressed to different sides they don’t pile up where the four meet in the crotch.`,
     settings: seamSettings(g),
@@ -93,7 +43,6 @@ function inseamStep(g: Garment): SewingStep {
 }
 
 function crotchStep(g: Garment): SewingStep {
-  const { allowances } = g;
   const { crotchSeam } = sewingFacts(g);
   return makeStep({
     id: 'crotch',
@@ -102,12 +51,9 @@ function crotchStep(g: Garment): SewingStep {
     tasks: [
       say`Turn one leg right side out. Slip it into the other, which stays wrong side out: right sides together, front on front, back on back.`,
       say`Pin inseam on inseam first, the allowances to opposite sides; then the single front notches, the double back notches, and the upper edges.`,
-      say`Sew from the waist in front through the crotch to the waist behind, in one go.`,
-      ...seamTold(g, allowances.crotch),
-      ...(sergesSeams(g)
-        ? []
-        : [say`Sew the curve between the notches a second time on the same line: it bears the most pull.`]),
+      ...crotchSewnTold(g),
       say`Pull the inner leg out.`,
+      say`Press the seam over a ham, or over a towel rolled tight: above the notches to one side. Leave the curve below them standing up: that is how it is worn.`,
       ...(g.sides ? [say`Look at your tapes: seen from behind, the left leg lies on the left, as it is worn.`] : []),
     ],
     why: say`In one seam the curve runs smoothly under the body; sewn in two halves it would corner at the inseams.`,
@@ -119,6 +65,79 @@ function crotchStep(g: Garment): SewingStep {
     scene: { view: 'legInLeg' },
   });
 }
+
+/**
+ * The seam, its second row, the trimmed curve, and only then the finished edges: trimmed afterwards the finish would be
+ * cut off. Four threads of the serger are second row and finish in one.
+ */
+function crotchSewnTold(g: Garment): readonly Phrase[] {
+  const { crotch } = g.allowances;
+  const way = say`Sew from the waist in front through the crotch to the waist behind, in one go.`;
+  if (sergesSeams(g)) return [way, ...seamTold(g, crotch)];
+  const second = say`Sew the curve between the notches a second time, ${mm(SECOND_ROW)} outside the first row, in the allowance: here the seam bears the most pull.`;
+  // What knit leaves outside its zigzag is trimmed with that, all along.
+  const trimmed = g.cloth.kind === 'woven' && (crotch === 0 || crotch > TRIMMED + HARDLY);
+  return [
+    way,
+    stitchingTold(g, crotch),
+    second,
+    ...(trimmed
+      ? [
+          say`Trim the allowances between the notches to ${mm(TRIMMED)}, and let them widen gently above: a wide allowance can’t spread round the curve, and pulls.`,
+        ]
+      : []),
+    edgesTold(g),
+  ];
+}
+
+/** The second row of a crotch seam lies so far outside the first, and its allowances are trimmed to so much. @source practice */
+const SECOND_ROW: Mm = 3;
+const TRIMMED: Mm = 6;
+/** Less than this nobody trims off. @source practice */
+const HARDLY: Mm = 2;
+
+/** Where the leg folds: the back is wider at the crotch, so that is seldom at the side itself. */
+function foldTold(g: Garment): Phrase {
+  const { behindSide } = backOnFront(g);
+  if (g.sides)
+    return say`Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: the leg folds near the side line.`;
+  if (Math.abs(behindSide) < UNSEEN)
+    return say`Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: the leg folds at the side line.`;
+  return behindSide > 0
+    ? say`Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: at the crotch the leg folds ${mm(behindSide)} behind the side line, because the back is wider there.`
+    : say`Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: at the crotch the leg folds ${mm(-behindSide)} before the side line, because the front is wider there.`;
+}
+
+/** How the back lies on the front above the inseam, where nothing meets yet. */
+const backTold = (g: Garment): Phrase =>
+  inTurn([
+    say`Above the inseam the edges don’t meet yet, and needn’t: front and back are cut differently there.`,
+    ...(g.sides
+      ? [say`Left leg: ${cornerTold(g.sides.left)}`, say`Right leg: ${cornerTold(g)}`]
+      : [say`At the top ${cornerTold(g)}`]),
+    say`Trim nothing: each centre edge meets its own twin on the other leg.`,
+  ]);
+
+/** Where the back's upper corner lies. */
+function cornerTold(g: Garment): Phrase {
+  const { nearer, higher } = backOnFront(g);
+  return say`${cornerAside(nearer)}, ${cornerAbove(higher)}.`;
+}
+
+function cornerAside(nearer: Mm): Phrase {
+  if (Math.abs(nearer) < UNSEEN) return say`the back’s corner lies as far from the fold as the front’s`;
+  return nearer > 0
+    ? say`the back’s corner lies inside the front, ${mm(nearer)} nearer the fold than the front’s corner`
+    : say`the back’s corner lies outside the front, ${mm(-nearer)} farther from the fold than the front’s corner`;
+}
+
+function cornerAbove(higher: Mm): Phrase {
+  if (Math.abs(higher) < UNSEEN) return say`and as high`;
+  return higher > 0 ? say`and ${mm(higher)} higher` : say`and ${mm(-higher)} lower`;
+}
+
+/** A difference that nobody sees on cloth. @source practice */
+const UNSEEN: Mm = 3;
 
 function inseamPinned(notches: number): Phrase {
   if (notches === 0) return say`Pin at the crotch and at the hem, then between.`;

@@ -2,8 +2,8 @@ import { say } from '../words';
 import { lengthOf } from './facts';
 import type { Garment } from './garment';
 import { makeStep } from './make-step';
+import { seamPace, seamSettings, seamSewn, seamTold } from './seams';
 import type { SewingStep } from './step';
-import { seamPace, seamSettings, seamSewn, seamTold } from './steps-seams';
 import { timeOf } from './time';
 
 /** The fork's tip sewn on again, where it was cut off: the first seam, after which each leg is whole. */

@@ -4,9 +4,10 @@ import { allowancesTacked, channelLength, channelTold, LEFT_OPEN, tuckedUnder } 
 import { lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceOfKind } from './garment';
 import { gatherSteps } from './gathers';
+import { knitTurnedOnce } from './hem-turning';
 import { makeStep } from './make-step';
+import { fromEdge, seamPace, seamPressed, seamSettings, seamSewn, seamTold, trimTold } from './seams';
 import type { SewingStep } from './step';
-import { seamPace, seamPressed, seamSettings, seamSewn, seamTold, trimTold } from './steps-seams';
 import { seamStitch, topStitch } from './stitches';
 import { PER_METRE, timeOf } from './time';
 
@@ -26,9 +27,12 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
       tasks: [
         say`Fold the ${name} right sides together, end on end.`,
         ...(band
-          ? [say`Sew the ends together, ${mm(allowances.crotch)} from the edge.`]
+          ? [
+              say`Sew the ends together, ${fromEdge(allowances.crotch)}.`,
+              say`Draw the ring over the hips and up to the waist. It holds by its own stretch: where it is too wide, take the seam in now, before it is sewn on.`,
+            ]
           : [
-              say`Sew the ends together, ${mm(allowances.crotch)} from the edge, but in the half that will lie inside leave ${mm(Math.max(waist.elasticWidth + 5, finished.heights.height / 2 - 10))} open: the elastic goes in there.`,
+              say`Sew the ends together, ${fromEdge(allowances.crotch)}, but in the half that will lie inside leave ${mm(Math.max(waist.elasticWidth + 5, finished.heights.height / 2 - 10))} open: the elastic goes in there.`,
             ]),
         ...(band ? [] : [allowancesTacked(say`end seam`)]),
         inTurn([
@@ -72,11 +76,8 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
           makeStep({
             id: 'waist.topstitch',
             part: 'waist',
-            title: say`Try the band on and hold the seam down`,
-            tasks: [
-              say`Try the trousers on. The band holds by its own stretch; where it is too wide, take the end seam in.`,
-              say`Stitch the allowances down, ${mm(3)} below the seam, with the waist stretched.`,
-            ],
+            title: say`Hold the band’s seam down`,
+            tasks: [say`Stitch the allowances down, ${mm(3)} below the seam, with the waist stretched.`],
             settings: topStitch(g),
             check: say`Two fingers go under the band, and it goes over the fullest part without a thread breaking.`,
             time: timeOf(6, waistRound, PER_METRE.elastic),
@@ -100,7 +101,7 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
       part: 'waist',
       title: say`Join the waist facings`,
       tasks: [
-        say`Lay the two facings right sides together and sew both centre seams, ${mm(allowances.crotch)} from the edge. The wider side is the back.`,
+        say`Lay the two facings right sides together and sew both centre seams, ${fromEdge(allowances.crotch)}. The wider side is the back.`,
         seamPressed(g, 2),
       ],
       settings: seamStitch(g),
@@ -115,7 +116,7 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
       title: say`Sew the facing to the waist`,
       tasks: [
         say`Slip the facing over the waist, right sides together, upper edges and seams meeting; pin.`,
-        inTurn([say`Sew all round, ${mm(allowances.waist)} from the edge.`, trimTold(g)]),
+        inTurn([say`Sew all round, ${fromEdge(allowances.waist)}.`, trimTold(g)]),
         say`Press the allowances towards the facing and stitch them to it, close beside the seam: the edge rolls inside by itself then.`,
       ],
       why: say`A facing cut as the leg is lies flat at any slant; a turning of the leg itself would not.`,
@@ -130,9 +131,14 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
       part: 'waist',
       title: say`Stitch the facing down`,
       tasks: [
-        allowancesTacked(say`centre seams`),
+        allowancesTacked(say`centre seams of legs and facing`),
         say`Turn the facing to the wrong side and press the upper edge.`,
-        ...(under ? [say`Turn ${mm(tuckedUnder(finished.heights.catch))} of its lower edge under.`] : []),
+        ...(under
+          ? [
+              say`Turn ${mm(tuckedUnder(finished.heights.catch))} of its lower edge under.`,
+              ...knitTurnedOnce(g, tuckedUnder(finished.heights.catch)),
+            ]
+          : []),
         say`Stitch all round on the stitching line, ${mm(finished.heights.fold)} below the upper edge; leave ${mm(LEFT_OPEN)} open at centre back.`,
         ...channelTold(g, true),
       ],

@@ -189,6 +189,7 @@ function sewnOnSteps(g: Garment): readonly SewingStep[] {
       part: 'waist',
       title: say`Turn the casing over and stitch it`,
       tasks: [
+        ...(more > 0 ? [allowancesTacked(say`centre seams`)] : []),
         more > 0
           ? say`Turn the waist to the wrong side round the elastic, in its crease. The elastic lies snug in the fold of the lowest row.`
           : say`Turn the waist to the wrong side round the elastic, in its crease. The elastic lies snug in the fold.`,

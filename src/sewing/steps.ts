@@ -1,14 +1,14 @@
 import { say } from '../words';
 import type { Garment } from './garment';
 import { makeStep } from './make-step';
-import { type EdgeWork, type SewingStep, stepMinutes } from './step';
+import type { EdgeWork, SewingStep } from './step';
 import { flatSteps } from './steps-flat';
 import { flatHemSteps, hemSteps } from './steps-hem';
 import { preparingSteps } from './steps-prepare';
 import { seamSteps } from './steps-seams';
 import { tipSteps } from './steps-tip';
 import { waistSteps } from './steps-waist';
-import { FIRST_PAIR, timeOf } from './time';
+import { timeOf } from './time';
 
 /**
  * The order of work for exactly these choices: what is easier flat first, then the two main seams, the waist, the hems,
@@ -45,6 +45,9 @@ function lastStep(g: Garment): SewingStep {
     tasks: [
       say`Trim all thread ends, turn the trousers right side out, and count the pins.`,
       say`Press both legs, the inseams first, then waist and hems.`,
+      ...(g.notions.elasticLength !== undefined || g.notions.hemElasticLength !== undefined
+        ? [say`Over elastic let the iron hover and steam only: heat and weight harm it.`]
+        : []),
       ...(g.childsNightwear
         ? [say`Sew in the label that the rules where you live ask for on children’s nightwear.`]
         : []),
@@ -57,10 +60,4 @@ function lastStep(g: Garment): SewingStep {
     time: timeOf(15),
     scene: { view: 'finished' },
   });
-}
-
-/** What the whole work takes, minutes: if you have done it before, and for a first pair. @source practice */
-export function sewingMinutes(steps: readonly SewingStep[]): { readonly usual: number; readonly first: number } {
-  const usual = steps.reduce((sum, step) => sum + stepMinutes(step), 0);
-  return { usual, first: FIRST_PAIR * usual };
 }

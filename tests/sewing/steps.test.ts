@@ -48,25 +48,6 @@ describe('the order of work', () => {
     expect(flat).toBeGreaterThan(0);
   });
 
-  it('tacks down the allowances inside every casing that something is drawn through, and no others', () => {
-    const tacked = (parts: Parameters<typeof garmentWith>[0]) =>
-      sewingSteps(garmentWith(parts))
-        .filter((step) => step.tasks.some((task) => /tack their allowances down/.test(printPhrase(task, 'cm'))))
-        .map((step) => step.id);
-    expect(tacked({})).toEqual(['waist.fold']);
-    expect(tacked({ waist: { elastic: 'sewnOn' } })).toEqual([]);
-    expect(tacked({ waist: { finish: 'drawstringCasing' }, hem: { finish: 'elasticCasing' } })).toEqual([
-      'waist.fold',
-      'hem.turned',
-    ]);
-    expect(tacked({ waist: { finish: 'separateCasing' }, hem: { finish: 'drawstringCasing' } })).toEqual([
-      'waist.ring',
-      'hem.turned',
-    ]);
-    expect(tacked({ waist: { finish: 'facedCasing' }, hem: { finish: 'ribCuff' } })).toEqual(['waist.fold']);
-    expect(tacked({ waist: { finish: 'knitBand' } })).toEqual([]);
-  });
-
   it('finds out a forgotten seam, a seam sewn twice, and steps in a wrong order', () => {
     const garment = garmentWith({ pocket: null });
     const steps = sewingSteps(garment);

@@ -1,14 +1,7 @@
-import { MM_PER_INCH, type Units } from '../../length';
+import type { Units } from '../../length';
 import { clothOf, clothWidthsOf, type Draft, pictureOf, sewingOf, shoppingOf } from '../../project';
-import {
-  layPicture,
-  type SewingPart,
-  type SewingStep,
-  type StepPicture,
-  sewingMinutes,
-  stepMinutes,
-} from '../../sewing';
-import { amount, mm, number, own, type Phrase, printPhrase, said, say, UNSAID, words } from '../../words';
+import { layPicture, type SewingPart, type SewingStep, type StepPicture, sewingTime, TIME_SOURCE } from '../../sewing';
+import { amount, inTurn, mm, number, own, type Phrase, printPhrase, said, say, UNSAID, words } from '../../words';
 import { clothRows } from '../content/cloth-rows';
 import { bothUnits, cautionSentences, choiceSentences, cutRows, finishedRows, type Row } from '../content/rows';
 
@@ -21,8 +14,6 @@ export interface GuideStep {
   readonly settings: readonly Row[];
   readonly check: string;
   readonly care: string;
-  /** E.g. `about 15 min`. */
-  readonly time: string;
   readonly picture: StepPicture;
 }
 
@@ -41,6 +32,8 @@ export interface Guide {
   /** Why there is no lay on this width, and what would do; empty where there is one. */
   readonly noLay: string;
   readonly time: string;
+  /** Where that comes from. */
+  readonly timeSource: string;
   readonly parts: readonly { readonly name: string; readonly steps: readonly GuideStep[] }[];
 }
 
@@ -74,7 +67,6 @@ export function guideContent(draft: Draft): Guide {
     })),
     check: printPhrase(step.check, units),
     care: printPhrase(step.care, units),
-    time: timeWords(step, units),
     picture: pictureOf(draft, step),
   });
   return {
@@ -98,7 +90,8 @@ export function guideContent(draft: Draft): Guide {
     })),
     lay: answer.fits ? layPicture(answer.lay, draft.pieces, project.cloth.oneWay) : undefined,
     noLay: answer.fits ? '' : printPhrase(working.at(-1)?.sentence ?? UNSAID, units),
-    time: totalWords(steps),
+    time: printPhrase(sewingTime(steps), units),
+    timeSource: printPhrase(inTurn([TIME_SOURCE, say`Stitch settings come from practice, too.`]), units),
     parts: parts.map((part) => ({
       name: said(PART_NAMES[part]),
       steps: steps.filter((step) => step.part === part).map(told),
@@ -110,31 +103,3 @@ const machineSentence = ({ project }: Draft): string =>
   project.sewing.machine === 'serger'
     ? words`Machines: an overlocker, and a plain machine beside it.`
     : words`Machine: a plain machine with zigzag.`;
-
-const METRES_IN_A_YARD = (36 * MM_PER_INCH) / 1000;
-
-function timeWords(step: SewingStep, units: Units): string {
-  const { fixedMinutes, metres, minutesPerMetre } = step.time;
-  const whole = say`about ${number(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)} min`;
-  if (metres === 0) return said(whole);
-  const pace =
-    units === 'inch'
-      ? say`${number(minutesPerMetre * METRES_IN_A_YARD, 1)} min a yard`
-      : say`${number(minutesPerMetre, 0)} min a metre`;
-  const fixed = number(fixedMinutes, 0);
-  return printPhrase(say`${whole} (${pace} for ${mm(1000 * metres)}, and ${fixed} min)`, units);
-}
-
-function totalWords(steps: readonly SewingStep[]): string {
-  const { usual, first } = sewingMinutes(steps);
-  return words`Time: about ${hours(usual)} of work if you have done it before, about ${hours(first)} for a first pair. Both are estimates from practice: for each step some minutes per metre sewn, and some that don’t depend on length; nobody timed you. Stitch settings come from practice, too.`;
-}
-
-/** To the quarter of an hour. */
-function hours(minutes: number): Phrase {
-  const quarters = Math.max(1, Math.round(minutes / 15));
-  const [whole, rest] = [Math.floor(quarters / 4), quarters % 4];
-  if (whole === 0) return say`${number(15 * quarters)} minutes`;
-  const figure = own(`${whole}${['', '¼', '½', '¾'][rest] ?? ''}`);
-  return whole === 1 && rest === 0 ? say`${figure} hour` : say`${figure} hours`;
-}

@@ -33,7 +33,7 @@ export function writeGuideHtml(draft: Draft): string {
 <dl>${guide.shopping.map(({ name, value, note }) => `<dt>${e(name)}</dt><dd>${e(value)}${note === '' ? '' : `<br><small>${e(note)}</small>`}</dd>`).join('')}</dl></section>
 <section><h2>${e(words`The lay`)}</h2>${guide.lay ? `<figure>${pictureSvg(guide.lay, 'lay', guide.units)}</figure>` : `<p>${e(guide.noLay)}</p>`}
 <h3>${e(words`On other widths`)}</h3>${rows(guide.widths)}</section>
-<section><h2>${e(words`Sewing`)}</h2><p>${e(guide.time)}</p><p>${e(said(PICTURE_KEY))}</p></section>
+<section><h2>${e(words`Sewing`)}</h2><p>${e(guide.time)} <small>${e(guide.timeSource)}</small></p><p>${e(said(PICTURE_KEY))}</p></section>
 ${guide.parts.map((part) => partSection(part, guide)).join('\n')}
 </main>
 </body>
@@ -55,8 +55,7 @@ function stepArticle(step: GuideStep, { units }: Guide): string {
 ${step.why === '' ? '' : `<p class="why">${e(words`Why: ${own(step.why)}`)}</p>`}
 ${settings.length === 0 ? '' : `<dl class="settings">${settings.join('')}</dl>`}
 <p class="check"><b>${e(words`See:`)}</b> ${e(step.check)}</p>
-${step.care === '' ? '' : `<p class="care"><b>${e(words`Take care:`)}</b> ${e(step.care)}</p>`}
-<p class="time">${e(step.time)}</p></div>
+${step.care === '' ? '' : `<p class="care"><b>${e(words`Take care:`)}</b> ${e(step.care)}</p>`}</div>
 </article>`;
 }
 
@@ -67,7 +66,7 @@ const rows = (all: readonly Row[]): string =>
 
 const STYLE = `body{margin:0 auto;max-width:62rem;padding:1.5rem;background:#faf6ee;color:${INK.cut};font:1rem/1.45 system-ui,sans-serif}
 h1,h2,h3{line-height:1.2;margin:0}h1{font-size:1.9rem}h2{margin-top:2rem;padding-bottom:.25rem;border-bottom:1px solid #ddd2bd}h3{margin-bottom:.4rem}
-header p,small,.time{color:${INK.quietWords}}figure{margin:0;background:#fff;border:1px solid #ddd2bd;border-radius:.5rem;padding:.5rem}
+header p,small{color:${INK.quietWords}}figure{margin:0;background:#fff;border:1px solid #ddd2bd;border-radius:.5rem;padding:.5rem}
 svg{display:block;width:100%;max-height:24rem;font-family:system-ui,sans-serif}
 article{display:grid;grid-template-columns:minmax(15rem,24rem) 1fr;gap:1.25rem;margin:1.25rem 0;break-inside:avoid}
 ol,ul{margin:.4rem 0;padding-left:1.3rem}li{margin:.2rem 0}p{margin:.5rem 0}

@@ -56,7 +56,16 @@ export function writeGuidePdf(draft: Draft, options: PdfOptions): Uint8Array {
   drawFront(page);
   drawCloth(page);
   turnOver(page);
-  setLines(page, [line(guide.time, WORDS_PT), line(said(PICTURE_KEY), WORDS_PT, 1.2)], MARGIN, width - 2 * MARGIN);
+  setLines(
+    page,
+    [
+      line(guide.time, WORDS_PT),
+      line(guide.timeSource, SMALL_PT, 0.4, INK.quietWords),
+      line(said(PICTURE_KEY), WORDS_PT, 1.2),
+    ],
+    MARGIN,
+    width - 2 * MARGIN,
+  );
   for (const { name, steps } of guide.parts) {
     for (const [i, step] of steps.entries()) drawStep(page, step, i === 0 ? name : '');
   }
@@ -175,7 +184,6 @@ function stepLines(step: GuideStep): readonly TextLine[] {
     ...step.settings.map(({ name, value }, i) => line(`${name}: ${value}`, SMALL_PT, i === 0 ? 1.4 : 0.2)),
     line(words`See: ${own(step.check)}`, WORDS_PT, 1.4, INK.sewn),
     ...(step.care === '' ? [] : [line(words`Take care: ${own(step.care)}`, WORDS_PT, 1.2, '#8F322C')]),
-    line(step.time, SMALL_PT, 1.2, INK.quietWords),
   ];
 }
 

@@ -1,5 +1,6 @@
 import { type EdgeName, isAlong } from '../../edges';
 import { between, type Curve, distance, type Edge, mirrored, type Point, pathEnd, subtract } from '../../plane';
+import { type LegFold, legFold } from '../folded-leg';
 import type { Garment } from '../garment';
 import { cutOff, laidOn, type Move, polygon, polyline } from './polygon';
 
@@ -22,31 +23,20 @@ export const sewnLeg = ({ finished }: Garment): readonly Point[] =>
 export const runOf = (outline: readonly Edge<EdgeName>[], ...edges: readonly EdgeName[]): readonly Curve[] =>
   outline.filter(({ name }) => isAlong(name, edges)).flatMap(({ curves }) => curves);
 
-/** The fold of a leg whose inseams lie on each other: the back, turned over in it, meets the front along the inseam. */
+/** A leg folded right sides together, its front half up, and the back under it. */
 export interface FoldedLeg {
-  /** On the fold, from its upper to its lower end; the front lies on the left of this way. */
-  readonly fold: readonly [Point, Point];
-  /** Lays the back on the front. */
-  readonly over: Move;
+  readonly fold: LegFold['fold'];
   readonly front: readonly Point[];
   readonly back: readonly Point[];
 }
 
-/** A leg folded right sides together, its front half up. The fold runs near the side, for the back is wider. */
+/** What of an outline lies in front, and what lies behind and is laid on it. */
 export function foldedLeg(g: Garment, outline: readonly Point[]): FoldedLeg {
-  const { front, back } = g.leg;
-  const [fc, fh] = [front.crotchPoint, pathEnd(front.inseam)];
-  const [bc, bh] = [back.crotchPoint, pathEnd(back.inseam)];
-  // Laying one line on another while turning over is a mirroring; its axis halves the way from each point to its image.
-  const over = laidOn(bc, bh, fc, subtract(fh, fc), true);
-  const middle = (a: Point, b: Point): Point => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
-  const fold = [middle(bc, over(bc)), middle(bh, over(bh))] as const;
+  const { fold, over } = legFold(g);
   const way = subtract(fold[1], fold[0]);
-  const up = { x: -way.x, y: -way.y };
   return {
     fold,
-    over,
-    front: cutOff(outline, fold[0], up),
+    front: cutOff(outline, fold[0], { x: -way.x, y: -way.y }),
     back: cutOff(outline, fold[0], way).map(over),
   };
 }

@@ -14,13 +14,12 @@ export const filesFit = {
   'To buy': 'ours: to buy, the shopping list',
   body: 'trade',
   'drawn in to': 'trade',
-  'each leg, {0} long as cut': 'plain', // {0} mm(box.bottom - box.top)
+  'each leg, {0} long as cut': 'plain', // {0} mm(height)
   finished: 'ours: finished, of the garment, beside the body',
   room: 'trade',
   rounding: 'plain',
   'the hem {0}': 'trade', // {0} hemEnds(draft)
   '{0} Not measured: estimated from what was measured.': 'plain', // {0} own(ESTIMATED)
-  '{0}, continued': 'plain', // {0} own(under)
   '{0}, left leg': 'plain', // {0} name
   '{0}, right leg': 'plain', // {0} name
   '{0}: fit sheet': 'trade', // {0} own(content.title)

@@ -16,25 +16,17 @@ export const filesGuide = {
   'See:': 'plain',
   'See: {0}': 'plain', // {0} own(step.check)
   Sewing: 'trade',
+  'Stitch settings come from practice, too.': 'trade',
   'Take care:': 'plain',
   'Take care: {0}': 'plain', // {0} own(step.care)
   'The hems': 'trade',
   'The lay': 'trade',
   'The two main seams': 'ours: a part of the order of work',
   'The waist': 'trade',
-  'Time: about {0} of work if you have done it before, about {1} for a first pair. Both are estimates from practice: for each step some minutes per metre sewn, and some that don’t depend on length; nobody timed you. Stitch settings come from practice, too.':
-    'trade', // {0} hours(usual), {1} hours(first)
   'Where cloth is saved': 'trade',
   'While the legs lie flat': 'ours: a part of the order of work',
   'Why: {0}': 'plain', // {0} own(step.why)
-  'about {0} min': 'plain', // {0} number(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)
   'does not fit': 'plain',
-  '{0} ({1} for {2}, and {3} min)': 'plain', // {0} whole, {1} pace, {2} mm(1000 * metres), {3} fixed
-  '{0} hour': 'plain', // {0} figure
-  '{0} hours': 'plain', // {0} figure
-  '{0} min a metre': 'plain', // {0} number(minutesPerMetre, 0)
-  '{0} min a yard': 'plain', // {0} number(minutesPerMetre * METRES_IN_A_YARD, 1)
-  '{0} minutes': 'plain', // {0} number(15 * quarters)
   '{0} wide': 'plain', // {0} mm(other.fits ? other.lay.width : other.width)
   '{0}, {1} % waste': 'plain', // {0} amount(other.lay.toBuy), {1} number(100 * other.lay.waste, 0)
   '{0}: how to sew it': 'trade', // {0} own(guide.title)

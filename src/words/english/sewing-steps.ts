@@ -3,6 +3,7 @@ export const sewingSteps = {
   'A facing cut as the leg is lies flat at any slant; a turning of the leg itself would not.': 'trade',
   'A hand goes in, and the upper edge runs level, square to the side line.': 'plain',
   'A seam ripper slips: the pins stop it, and your other hand stays behind it.': 'trade',
+  'Above the inseam the edges don’t meet yet, and needn’t: front and back are cut differently there.': 'trade',
   'All three layers are caught all round, and the {0} stands equally high everywhere.': 'plain', // {0} name
   'All three layers are caught all round. The band lies flat, without a tuck.': 'trade',
   'All three layers are caught all round. The foot goes through without a thread breaking.': 'trade',
@@ -10,6 +11,7 @@ export const sewingSteps = {
   'At the hem fold {0} to the wrong side on the hem line, and press.': 'trade', // {0} mm(turnedDepth(g))
   'At the hem pin fold on fold: the seam goes through the hem, all layers of it.': 'trade',
   'At the hem press {0} to the wrong side, then fold again on the hem line, {1} deep, and press.': 'trade', // {0} mm(hemTucked(g)), {1} mm(turnedDepth(g))
+  'At the top {0}': 'plain', // {0} cornerTold(g)
   'At the waist press {0} to the wrong side first.': 'trade', // {0} mm(tuckedUnder(heights.catch))
   'Both ends are equally long. Tied, no loop hangs below the foot.': 'plain',
   'Both hems are equally deep, and front and back inseam are still equally long.': 'trade',
@@ -18,7 +20,9 @@ export const sewingSteps = {
   'Both sides of a knit look alike, and so do front and back until one has been sewn the wrong way round.': 'trade',
   'Both sides of many cloths look alike, and so do front and back until one has been sewn the wrong way round.':
     'trade',
-  'Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. Lay it as the lay shows, which stands before these steps. Lay each grainline parallel to the selvedge: both arrowheads equally far from it.':
+  'Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. Jersey shows small plaits on its right side, and its cut edge curls to that side when it is pulled. Where both sides look alike, take either, and chalk a cross on the wrong side of every piece as you cut it.':
+    'trade',
+  'Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. The print is clearer on it, or the nap softer. Where both sides look alike, take either, and chalk a cross on the wrong side of every piece as you cut it.':
     'trade',
   'Clip the {0} notches of each leg and its tip, no deeper than {1}: one on the front centre seam, two on the back one, single ones on the inseams and where the tip is sewn on.':
     'trade', // {0} number(notches, 0), {1} mm(3)
@@ -48,17 +52,30 @@ export const sewingSteps = {
     'trade', // {0} number(rows, 0), {1} mm(length), {2} mm(waist.elasticWidth), {3} mm(LAP)
   'Don’t wash the cloth: the pieces are cut larger by what it will shrink, {0} in length and {1} in width.': 'trade', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)
   'Draw each in at the opening at the side with a safety pin, once round, and out at the same opening.': 'trade',
+  'Draw one over the foot and up to where it will sit: it holds there and doesn’t pinch.': 'plain',
   'Draw the cord in': 'trade',
   'Draw the hem cords in': 'trade',
+  'Draw the ring over the hips and up to the waist. It holds by its own stretch: where it is too wide, take the seam in now, before it is sewn on.':
+    'trade',
   'Each leg has one front notch, two back notches, and its quarter mark at the waist.': 'trade',
   'Each ring is as long round as the hem of its leg.': 'trade',
   'Elastic that is too tight hurts.': 'trade',
   'Elastic that is too tight hurts; on a child, allow for growing.': 'trade',
   'Finish the pocket’s opening': 'trade',
-  'Fold each facing right sides together and sew its inseam, {0} from the edge.': 'trade', // {0} mm(allowances.inseam)
+  'Fold each facing right sides together and sew its inseam, {0}.': 'trade', // {0} fromEdge(allowances.inseam)
+  'Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: at the crotch the leg folds {0} before the side line, because the front is wider there.':
+    'trade', // {0} mm(-behindSide)
+  'Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: at the crotch the leg folds {0} behind the side line, because the back is wider there.':
+    'trade', // {0} mm(behindSide)
+  'Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: the leg folds at the side line.':
+    'trade',
   'Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: the leg folds near the side line.':
     'trade',
-  'Fold each {0} right sides together, end on end, and sew the ends, {1} from the edge.': 'trade', // {0} name, {1} mm(allowances.inseam)
+  'Fold each {0} right sides together, end on end, and sew the ends, {1}.': 'trade', // {0} name, {1} fromEdge(allowances.inseam)
+  'Fold it lengthwise, selvedge on selvedge. Where it twists or the ends don’t meet, pull the cloth on the slant, from its short corners, until they do.':
+    'trade',
+  'Fold it lengthwise, selvedge on selvedge. Where it twists, let the selvedges go until it hangs straight: in a knit the lengthwise ribs show the grain better than the edges.':
+    'trade',
   'Fold the casing to the wrong side on the fold line, which was drawn {0} below the raw edge, and press.': 'trade', // {0} mm(heights.fold + heights.catch)
   'Fold the ring lengthwise, wrong sides together, and press the fold.': 'trade',
   'Fold the strip lengthwise, right sides together, and sew along the open long edge, {0} from it.': 'trade', // {0} mm(allowance('upper'))
@@ -68,6 +85,7 @@ export const sewingSteps = {
   'From the right side no facing shows at the lower edge.': 'trade',
   'From the right side no facing shows at the upper edge.': 'trade',
   'Hem the legs flat': 'trade',
+  'Hold the band’s seam down': 'trade',
   'In one seam the curve runs smoothly under the body; sewn in two halves it would corner at the inseams.': 'trade',
   'Inseam and crotch edge run on across the seam without a step, and the two legs are mirror images.': 'trade',
   'Iron a patch of interfacing, {0} by {1}, to the wrong side behind the mark.': 'trade', // {0} mm(30), {1} mm(Math.max(30, width + 20))
@@ -84,6 +102,8 @@ export const sewingSteps = {
   'Laid right sides together, the two legs meet along the whole crotch seam, front and back; elsewhere they differ, as they should.':
     'trade',
   'Lap its ends {0} and sew a square with a cross in it.': 'trade', // {0} mm(LAP)
+  'Lay the cloth and the paper as the lay shows, which stands before these steps. Each grainline runs along the cloth: measure from both its arrowheads to the selvedge, and turn the paper until both distances are what the lay says. Then pin.':
+    'trade',
   'Lay the edge of the elastic along the raw edge of the cloth, on its wrong side.': 'trade',
   'Lay the pocket on the right side of the {0} of each leg, its corners on the marks, and pin it.': 'trade', // {0} part
   'Lay the pocket on the right side of the {0} of the right leg, as it is worn, its corners on the marks, and pin it.':
@@ -92,12 +112,10 @@ export const sewingSteps = {
     'trade',
   'Lay the tip on the back of its leg, right sides together, its long straight edge on that of the leg: the notches meet, and so do both ends of the raw edges. The wider end is the crotch’s.':
     'trade',
-  'Lay the two facings right sides together and sew both centre seams, {0} from the edge. The wider side is the back.':
-    'trade', // {0} mm(allowances.crotch)
-  'Lay the two halves right sides together, sew one end of each to the other, {0} from the edge, and press the seam open.':
-    'trade', // {0} mm(allowance('leftEnd'))
+  'Lay the two facings right sides together and sew both centre seams, {0}. The wider side is the back.': 'trade', // {0} fromEdge(allowances.crotch)
+  'Lay the two halves right sides together, sew one end of each to the other, {0}, and press the seam open.': 'trade', // {0} fromEdge(allowance('leftEnd'))
   'Lay the waist flat at its widest, even out the ends, and stitch across cord and casing at centre back.': 'trade',
-  'Lay two scraps right sides together and sew {0} from the edge, as the inseams will be sewn.': 'trade', // {0} mm(allowances.inseam)
+  'Lay two scraps right sides together and sew {0}, as the inseams will be sewn.': 'trade', // {0} fromEdge(allowances.inseam)
   'Leave the paper on the pieces until they are marked.': 'plain',
   'Look at your tapes: seen from behind, the left leg lies on the left, as it is worn.': 'plain',
   'Make the openings for the cord': 'trade',
@@ -117,13 +135,9 @@ export const sewingSteps = {
   'Only the body knows how tight is right: cloth, elastic and habit differ.': 'trade',
   'Open it out and press both allowances towards the tip.': 'trade',
   'Open the folds again. Their creases stay and lead you later.': 'trade',
-  'Overlock along the stitching line, {0} from the edge; the knife trims off the rest. Take pins out before they reach it.':
-    'trade', // {0} mm(allowance)
-  'Overlock both edges together beside the seam, and trim off what is left outside it.': 'trade',
-  'Overlock both edges together.': 'trade',
-  'Overlock or zigzag the edge as the seam will be finished, and press the scrap.': 'trade',
   'Overlock or zigzag the sides and the bottom.': 'trade',
   'Overlock or zigzag the upper edge of the pocket.': 'trade',
+  'Overlock the edge as the seam will be finished, and press the scrap.': 'trade',
   'Overlock the raw edges': 'trade',
   'Overlock them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Keep the knife off the elastic.':
     'trade',
@@ -137,14 +151,13 @@ export const sewingSteps = {
   'Pin it at both ends.': 'trade',
   'Pin it to the wrong side of the waist’s raw edge: the lap at centre back, the middle at centre front, the quarters at the quarter marks.':
     'trade',
-  'Press both seams open.': 'trade',
-  'Press both seams to one side each.': 'trade',
+  'Press each seam flat as it was sewn. Then slip a towel, rolled tight, into the leg, and press the allowances of one leg to its front, those of the other to its back.':
+    'trade',
   'Press it flat, along the grain, with the heat that its label allows.': 'trade',
   'Press it flat, along the grain, without steam: steam shrinks it.': 'trade',
   'Press it.': 'trade',
   'Press on the wrong side, and keep your fingers off the point that you hold down.': 'trade',
   'Press the allowances down to the legs.': 'trade',
-  'Press the allowances of one leg to its front, those of the other to its back.': 'trade',
   'Press the allowances towards the facing and stitch them to it, close beside the seam.': 'trade',
   'Press the allowances towards the facing and stitch them to it, close beside the seam: the edge rolls inside by itself then.':
     'trade',
@@ -153,8 +166,8 @@ export const sewingSteps = {
   'Press the folds in': 'trade',
   'Press the hems from the wrong side.': 'trade',
   'Press the pocket’s sides under': 'trade',
-  'Press the seam open.': 'trade',
-  'Press the seam to one side.': 'trade',
+  'Press the seam over a ham, or over a towel rolled tight: above the notches to one side. Leave the curve below them standing up: that is how it is worn.':
+    'trade',
   'Press them.': 'trade',
   'Press {0} to the wrong side, the bottom first, then the sides. Fold the lower corners so that no raw edge shows.':
     'trade', // {0} mm(g.allowances.inseam)
@@ -177,11 +190,11 @@ export const sewingSteps = {
   'Quarter by quarter the fullness is shared out evenly all round.': 'trade',
   'Released, the waist draws in evenly, and no raw edge shows.': 'trade',
   'See that it is not twisted. Lap the ends {0} and close them with a pin; try the trousers on.': 'trade', // {0} mm(LAP)
-  'Sew a buttonhole {0} long on the mark, or press in an eyelet of {1}. Cut the buttonhole open from both ends to the middle, a pin across each end.':
+  'Sew a buttonhole {0} long on the mark, or press in an eyelet of {1}; make one on a scrap with its patch first. Cut the buttonhole open from both ends to the middle, a pin across each end.':
     'trade', // {0} mm(width + 3), {1} mm(Math.max(4, 0.8 * width))
   'Sew a loop of tape in at centre back, so that back can be told from front.': 'trade',
   'Sew a loop of tape into the casing at centre back, so that back can be told from front.': 'trade',
-  'Sew all round, {0} from the edge.': 'trade', // {0} mm(allowances.hem)
+  'Sew all round, {0}.': 'trade', // {0} fromEdge(allowances.hem)
   'Sew from the waist in front through the crotch to the waist behind, in one go.': 'trade',
   'Sew inside the ring and stretch the cuff, not the leg, from pin to pin.': 'trade',
   'Sew inside the ring: the foot stands in the tube, the leg lies round it.': 'trade',
@@ -189,11 +202,12 @@ export const sewingSteps = {
   'Sew the casing to the waist': 'trade',
   'Sew the crotch seam, leg in leg': 'trade',
   'Sew the cuffs on': 'trade',
-  'Sew the curve between the notches a second time on the same line: it bears the most pull.': 'trade',
+  'Sew the curve between the notches a second time, {0} outside the first row, in the allowance: here the seam bears the most pull.':
+    'trade', // {0} mm(SECOND_ROW)
   'Sew the elastic to the edge': 'trade',
-  'Sew the ends together, {0} from the edge, but in the half that will lie inside leave {1} open: the elastic goes in there.':
-    'trade', // {0} mm(allowances.crotch), {1} mm(Math.max(waist.elasticWidth + 5, finished.heights.height / 2 - 10))
-  'Sew the ends together, {0} from the edge.': 'trade', // {0} mm(allowances.crotch)
+  'Sew the ends together, {0}, but in the half that will lie inside leave {1} open: the elastic goes in there.':
+    'trade', // {0} fromEdge(allowances.crotch), {1} mm(Math.max(waist.elasticWidth + 5, finished.heights.height / 2 - 10))
+  'Sew the ends together, {0}.': 'trade', // {0} fromEdge(allowances.crotch)
   'Sew the facing to the waist': 'trade',
   'Sew the facings to the hems': 'trade',
   'Sew the fork’s tip on': 'trade',
@@ -209,8 +223,6 @@ export const sewingSteps = {
   'Sew the pocket on': 'trade',
   'Sew the pockets on': 'trade',
   'Sew the waist cord': 'trade',
-  'Sew {0} from the edge with a narrow zigzag, which gives with the cloth. Don’t pull: let the machine feed.': 'trade', // {0} mm(allowance)
-  'Sew {0} from the edge; backstitch at both ends.': 'trade', // {0} mm(allowance)
   'Sewn down behind, the cord can’t be pulled out in the wash, nor by a child.': 'trade',
   'Sewn on first, it lies flat; its allowances, pressed that way, are held by the inseam and the crotch seam later. From here on the leg is one piece.':
     'trade',
@@ -226,6 +238,8 @@ export const sewingSteps = {
   'Steam burns fingers: hold the fold with a ruler, not with your hand.': 'trade',
   'Stick a bit of tape on the wrong side of each leg and write “back” on the back of it.': 'trade',
   'Stick a bit of tape on the wrong side of each leg, on the back of it, and write “left, back” or “right, back”: left and right as they are worn.':
+    'trade',
+  'Stitch a knit’s hem from the right side, where a twin needle makes its two rows; your fingers feel the edge beneath. No twin needle? A zigzag gives as well.':
     'trade',
   'Stitch across cord and hem at the inseam, so that it can’t be pulled out.': 'trade',
   'Stitch all round on the stitching line, {0} below the upper edge; leave {1} open at centre back.': 'trade', // {0} mm(finished.heights.fold), {1} mm(LEFT_OPEN)
@@ -258,7 +272,6 @@ export const sewingSteps = {
   'Stretched, no thread breaks, and the waist goes over the fullest part.': 'trade',
   'Take the cord that you sewed; its seam goes to centre back.': 'trade',
   'Take the two cords that you sewed.': 'trade',
-  'The back is wider and higher than the front, and shows beside and above it, as it should.': 'plain',
   'The band is shorter than the waist: pin the quarters, and stretch the band, not the leg, to it while you sew.':
     'trade',
   'The channel is {0} wide all round, and the facing has no tuck anywhere.': 'trade', // {0} mm(finished.heights.channels[0]?.to ?? finished.heights.fold)
@@ -283,7 +296,8 @@ export const sewingSteps = {
   'The two inseams are equally long and meet at the notch; nothing was stretched or eased to make it so.': 'trade',
   'The two inseams are equally long; nothing was stretched or eased to make it so.': 'trade',
   'The two legs are mirror images: laid right sides together, their edges meet all round.': 'trade',
-  'These edges are turned inside and held by one row of stitching; nothing else keeps them from fraying or curling.':
+  'These edges are turned inside and held by one row of stitching; nothing else keeps them from fraying.': 'trade',
+  'These edges are turned inside, once, and held by one row of stitching. Knit doesn’t fray, but without this it curls.':
     'trade',
   'This cloth has a nap or a one-way print: lay the waists of all pieces towards the same end.': 'trade',
   'This hem is {0} round; a machine’s free arm is about that, so the leg could not be drawn over it. Flat it is easy, and the inseam holds the ends.':
@@ -293,12 +307,12 @@ export const sewingSteps = {
   'Thread the hem elastics': 'trade',
   'Thread the other elastic with a safety pin, lap the ends {0}, sew them, and stitch the openings shut.': 'trade', // {0} mm(LAP)
   'Thread the other elastics with a safety pin, lap the ends {0}, sew them, and stitch the openings shut.': 'trade', // {0} mm(LAP)
-  'Trim the allowances to half and clip them where the edge curves.': 'trade',
-  'Try the band on and hold the seam down': 'trade',
+  'Trim nothing: each centre edge meets its own twin on the other leg.': 'plain',
+  'Trim the allowances between the notches to {0}, and let them widen gently above: a wide allowance can’t spread round the curve, and pulls.':
+    'trade', // {0} mm(TRIMMED)
   'Try the iron’s heat on a scrap; the steam comes out at your fingers.': 'plain',
   'Try the stitches on a scrap': 'trade',
   'Try the trousers on and see whether the creases hang level and long enough.': 'plain',
-  'Try the trousers on. The band holds by its own stretch; where it is too wide, take the end seam in.': 'trade',
   'Turn each facing to the wrong side and press the lower edge.': 'trade',
   'Turn it with a safety pin, turn its free ends in by {0}, stitch them shut, and press.': 'trade', // {0} mm(allowance('rightEnd'))
   'Turn one leg right side out. Slip it into the other, which stays wrong side out: right sides together, front on front, back on back.':
@@ -322,21 +336,29 @@ export const sewingSteps = {
   'Wash and dry the cloth as the trousers will be washed and dried. It is expected to lose {0} in length and {1} in width.':
     'trade', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)
   'Wash and press the cloth': 'trade',
-  'Weigh or pin the paper down and cut on the cut lines: {0}.': 'trade', // {0} inTurn(pieces.map(cutWords), '; ')
+  'Weigh or pin the paper down all round and cut on the cut lines: {0}.': 'trade', // {0} inTurn(pieces.map(cutWords), '; ')
   'With the waist at its widest both ends are equally long, and the trousers go over the fullest part.': 'trade',
-  'Zigzag both edges together beside the seam, and trim off what is left outside it.': 'trade',
-  'Zigzag both edges together.': 'trade',
+  'Zigzag the cut ends: they would fray in the wash.': 'trade',
+  'Zigzag the edge as the seam will be finished, and press the scrap. A zigzag that swings just over the edge does what an overlocker would.':
+    'trade',
   'Zigzag the sides and the bottom: no allowance is drawn there, so the pocket is sewn on over its edges.': 'trade',
   'Zigzag them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Let the needle swing over the raw edge.':
     'trade',
   'Zigzag {0}: one swing in the cloth, the next just over its edge.': 'trade', // {0} names
+  'and as high': 'plain',
+  'and {0} higher': 'plain', // {0} mm(higher)
+  'and {0} lower': 'plain', // {0} mm(-higher)
   'at the side marks here, because front and back are equally wide': 'plain',
   'before the side marks, because the front is wider than the back': 'plain',
   'behind the side marks, because the back is wider than the front': 'plain',
   'centre seams': 'trade',
+  'centre seams of legs and facing': 'trade',
   crotch: 'trade',
   'end seam': 'trade',
   inseams: 'trade',
+  'the back’s corner lies as far from the fold as the front’s': 'trade',
+  'the back’s corner lies inside the front, {0} nearer the fold than the front’s corner': 'trade', // {0} mm(nearer)
+  'the back’s corner lies outside the front, {0} farther from the fold than the front’s corner': 'trade', // {0} mm(-nearer)
   'the lower edge of both legs': 'plain',
   'the lower edge of both waist facings': 'trade',
   'the upper edge of both hem facings': 'trade',

@@ -2,6 +2,8 @@
 export const sewing = {
   '4 threads, stitch 2.5 mm long, seam 6 mm wide, differential feed 1.3 to 1.5': 'trade',
   'A forgotten pin ends up in somebody’s skin: count them.': 'trade',
+  'A knit doesn’t fray, and turned twice it makes a ridge. If the scrap shows one, cut the {0} off, overlock or zigzag the edge, and turn it once.':
+    'trade', // {0} mm(under)
   'Children’s loungewear': 'trade',
   'Children’s sleepwear': 'trade',
   'Close the elastic with a pin and try it on before it is sewn: two fingers pass under it, and sitting for a while leaves no mark.':
@@ -40,8 +42,17 @@ export const sewing = {
   Needles: 'trade',
   'Nightwear label': 'trade',
   'No knots or toggles, no cord at the back; sew it down midway.': 'trade',
+  'Nobody was timed, and the wash comes on top.': 'plain',
+  'Over elastic let the iron hover and steam only: heat and weight harm it.': 'trade',
+  'Overlock along the stitching line, {0}; the knife trims off the rest. Take pins out before they reach it.': 'trade', // {0} fromEdge(allowance)
+  'Overlock both edges together beside the stitching, and trim off what is left outside it.': 'trade',
+  'Overlock both edges together.': 'trade',
   Overlocker: 'plain',
   'Press both legs, the inseams first, then waist and hems.': 'trade',
+  'Press both seams open.': 'trade',
+  'Press both seams to one side each.': 'trade',
+  'Press the seam open.': 'trade',
+  'Press the seam to one side.': 'trade',
   'Pull both bobbin threads together until {0} is {1} round, knot them, and share the gathers out from quarter to quarter.':
     'trade', // {0} edge, {1} mm(to)
   'Pull every seam once, gently: none opens. Both legs are equally long, and the centre seams stand upright.': 'trade',
@@ -50,6 +61,8 @@ export const sewing = {
   'Sew in the label that the rules where you live ask for on children’s nightwear.': 'trade',
   'Sew two rows of long stitches all round inside the allowance, one close to the stitching line. Leave long threads at both ends.':
     'trade',
+  'Sew {0} with a narrow zigzag, which gives with the cloth. Don’t pull: let the machine feed.': 'trade', // {0} fromEdge(allowance)
+  'Sew {0}; backstitch at both ends.': 'trade', // {0} fromEdge(allowance)
   Stitch: 'trade',
   'Stitch the line between the two channels, {0} above the first stitching, and leave {1} of it open behind, too, where elastic comes above it.':
     'trade', // {0} mm(above), {1} mm(LEFT_OPEN)
@@ -61,19 +74,29 @@ export const sewing = {
   'The folded edge lies {0} beyond the stitching line.': 'trade', // {0} mm(BEYOND_STITCHING)
   'The gathers are even, and {0} is as long as the stretched {1}.': 'trade', // {0} edge, {1} ring
   'The overlocked edge lies {0} beyond the stitching line.': 'trade', // {0} mm(finished.hemPlan.beyond)
+  'The time is summed over the steps from practice: so many minutes for each metre that is cut, sewn and pressed, and some that don’t depend on length.':
+    'trade',
+  'Time: {0}, if you have sewn trousers before; for a first pair {1}.': 'trade', // {0} spanned(usual), {1} spanned(first)
   Tools: 'plain',
   'Trim all thread ends, turn the trousers right side out, and count the pins.': 'trade',
+  'Trim the allowances to half and clip them where the edge curves.': 'trade',
   'Turn the overlocked edge up to the wrong side in its crease, {0} deep, and pin.': 'trade', // {0} mm(turnedDepth(g))
   'Turn {0} under, then {1} up, to the wrong side, in the creases, and pin.': 'trade', // {0} mm(hemTucked(g)), {1} mm(turnedDepth(g))
   'Under seven years the rule is stricter: elastic is the better choice.': 'trade',
-  'Where the {0} will lie inside the casing, tack their allowances down with a few stitches, so that what is drawn through slides past them.':
+  'Where the {0} will lie inside the casing, press their allowances flat and tack them down with a few stitches, from the raw edge to below the stitching line: the pin can’t catch in them then.':
     'trade', // {0} seams
   'Write the date and the measurements on the paper pattern, and what you would change.': 'plain',
+  'Zigzag both edges together beside the stitching, and trim off what is left outside it.': 'trade',
+  'Zigzag both edges together.': 'trade',
   'a child of 1 year': 'plain',
   'a child of this size': 'plain',
   'a child of {0} months': 'plain', // {0} number(Math.round(age * 12))
   'a child of {0} years': 'plain', // {0} number(years)
+  'a day, about {0} to {1} hours': 'plain', // {0} a, {1} b
   'a little below normal, so that no thread breaks': 'trade',
+  'a weekend, about {0} to {1} hours': 'plain', // {0} a, {1} b
+  'an afternoon, about {0} to {1} hours': 'plain', // {0} a, {1} b
+  'as far from the edge as you cut outside the line': 'plain',
   'balanced, the loopers meeting on the edge': 'trade',
   band: 'trade',
   'buttonhole, 0.4 mm long; or an eyelet pressed in': 'trade',
@@ -88,6 +111,7 @@ export const sewing = {
   'the waist': 'trade',
   'zigzag in three steps, or plain zigzag, 3 mm long, 4 mm wide': 'trade',
   'zigzag, 2 mm long, 5 mm wide, its right swing just over the edge': 'trade',
+  '{0} from the edge': 'plain', // {0} mm(allowance)
   '{0}, 3 mm long; or a zigzag, 2.5 mm long, 2 mm wide': 'trade', // {0} TWIN_NEEDLE
   '{0}, both': 'plain', // {0} NEEDLES.knit
   '{0}, from memory': 'source', // {0} named

@@ -12,8 +12,6 @@ export const workbenchStations = {
   'A pool above the seat: the centre back waist comes down; 1 cm or ⅜ in is usual.': 'trade',
   'A strip of its own, folded, sewn and turned.': 'trade',
   'A woven gives nothing: the opening itself has to pass over the hip.': 'trade',
-  'About {0} if you have done it before, {1} for a first pair, both from practice.': 'plain', // {0} hours(usual), {1} hours(first)
-  'About {0} minutes.': 'plain', // {0} number(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)
   'All of them can be kept; there is nothing to print again. If one is missing, print it from the file of all sheets.':
     'plain',
   'All {0} steps': 'plain', // {0} number(steps.length, 0)

@@ -1,9 +1,9 @@
 import { sewingOf } from '../../../project';
-import { number, said, words } from '../../../words';
+import { sewingTime, TIME_SOURCE } from '../../../sewing';
+import { inTurn, number, said, words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { stepShown } from '../../working/sewing-run';
 import { useSewingShown } from '../../working/sewing-shown';
-import { sewingTime } from './sewing-time';
 
 /** All steps in order, to go to any of them, and how long the whole takes. */
 export function SewingList() {
@@ -29,7 +29,7 @@ export function SewingList() {
           </li>
         ))}
       </ol>
-      <p className="quiet">{sewingTime(steps)}</p>
+      <p className="quiet">{said(inTurn([sewingTime(steps), TIME_SOURCE]))}</p>
     </details>
   );
 }

@@ -1,6 +1,5 @@
 import { useRef } from 'react';
 import { sewingOf } from '../../../project';
-import { stepMinutes } from '../../../sewing';
 import { isSaid, number, printPhrase, said, say, words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { moveSewing, stepShown } from '../../working/sewing-run';
@@ -60,7 +59,6 @@ export function StepWords() {
           <strong>{words`Take care:`}</strong> {printPhrase(step.care, units)}
         </p>
       )}
-      <p className="quiet">{words`About ${number(Math.max(5, 5 * Math.round(stepMinutes(step) / 5)), 0)} minutes.`}</p>
     </section>
   );
 }
