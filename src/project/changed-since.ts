@@ -7,13 +7,16 @@ import { FIELDS_BY_PATH, fieldName } from './fields';
 /** Every measurement and choice that a project can hold, by its path. */
 const PATHS: readonly string[] = [...measurements.map(({ key }) => `body.${key}`), ...FIELDS_BY_PATH.keys()];
 
-/** What has changed since the pattern was printed, a phrase for each number or choice; the paper apart. */
+/** What moves no line of the pattern. */
+const APART = /^(paper\.|projector\.|units$)/;
+
+/** What has changed since the pattern was printed, a phrase for each number or choice; paper and projector apart. */
 export function changedSince({ project }: Pick<Draft, 'project'>): readonly Phrase[] {
   const { lastPrint } = project;
   if (!lastPrint) return [];
   const differ = (path: string) =>
     JSON.stringify(valueAt(lastPrint.project, path)) !== JSON.stringify(valueAt(project, path));
-  const found = PATHS.filter((path) => !path.startsWith('paper.') && path !== 'units' && differ(path)).map((path) =>
+  const found = PATHS.filter((path) => !APART.test(path) && differ(path)).map((path) =>
     changeOf(path, valueAt(lastPrint.project, path), valueAt(project, path)),
   );
   // Lines that were brought have no numbers to name.

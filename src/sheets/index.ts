@@ -11,6 +11,15 @@ export {
 } from './paper-sizes';
 export { type PrintedSheets, printedSheets } from './printed';
 export { correctionFor, correctionRemarks, type PrinterTest, printerTest } from './printer';
+export {
+  correctionTold,
+  type ProjectorCorrection,
+  type ProjectorTest,
+  projectorCorrection,
+  projectorRemarks,
+  projectorTest,
+  WIDEST_PROJECTED,
+} from './projector';
 export { REFERENCE, type ReferenceSheet, referenceSheet } from './reference';
 export { MOST_MOVED, type Reprint, reprint, STILL } from './reprint';
 export type { Search } from './search';

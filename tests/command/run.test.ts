@@ -52,6 +52,7 @@ describe('a project that can be drafted', () => {
       'First pair.printer-test.pdf',
       'First pair.reference.pdf',
       'First pair.projector.pdf',
+      'First pair.projector-test.pdf',
       'First pair.svg',
       'First pair.blocks.svg',
       'First pair.dxf',

@@ -13,6 +13,7 @@ export interface Changes {
   readonly pocket?: Project['pocket'];
   readonly sides?: Project['sides'];
   readonly paper?: Partial<Project['paper']>;
+  readonly projector?: Partial<Project['projector']>;
 }
 
 /** The workbench's example project, changed. */
@@ -25,6 +26,7 @@ export const projectWith = (changes: Changes = {}): Project => ({
   waist: { ...exampleProject.waist, ...changes.waist },
   hem: { ...exampleProject.hem, ...changes.hem },
   paper: { ...exampleProject.paper, ...changes.paper },
+  projector: { ...exampleProject.projector, ...changes.projector },
 });
 
 /** A project's draft; throws where it is refused, for no test here means to be. */

@@ -13,8 +13,17 @@ export interface Kind {
   readonly weight?: number;
 }
 
-/** Where a file is used: the sheets at home, the test of the printer there, at the sewing machine, … */
-export type FileUse = 'sheets' | 'printer' | 'sewing' | 'printShop' | 'machine' | 'projector' | 'class' | 'other';
+/** Where a file is used: the sheets at home, the test of the printer there, at the sewing machine, to set the projector, … */
+export type FileUse =
+  | 'sheets'
+  | 'printer'
+  | 'sewing'
+  | 'printShop'
+  | 'machine'
+  | 'setting'
+  | 'projector'
+  | 'class'
+  | 'other';
 
 /** A kind of file that can be made of one draft. */
 export interface SingleKind extends Kind {
@@ -97,6 +106,14 @@ export const SINGLE_FILES = [
     use: 'projector',
     load: async () => (await import('../pdf/projector')).projectorWork,
     weight: 2,
+  },
+  {
+    kind: 'projector-test',
+    ending: '.projector-test.pdf',
+    name: say`Projector test, PDF`,
+    what: say`Four lines to measure on the cutting table: if your projector is a little off, type what they measure and the pattern is corrected.`,
+    use: 'setting',
+    load: async () => (await import('../pdf/projector-test')).writeProjectorTestPdf,
   },
   {
     kind: 'svg',

@@ -18,7 +18,7 @@ export function drawPaths(
   pen: Pen,
   drawings: readonly PieceDrawing[],
   window: Box,
-  { map }: PageFrame,
+  { map }: Pick<PageFrame, 'map'>,
   scale: number,
   styleOf: StyleOf = printedStyle,
 ): void {

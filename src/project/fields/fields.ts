@@ -1,7 +1,14 @@
 import { HEM_FINISHES, WAIST_FINISHES } from '../../edges';
 import { LENGTH_NAMES, type LengthName } from '../../leg';
 import type { Units } from '../../length';
-import { LARGEST_PAGE, LEAST_SCALE, SMALLEST_PAGE, WIDEST_CORRECTION, WIDEST_MARGIN } from '../../sheets';
+import {
+  LARGEST_PAGE,
+  LEAST_SCALE,
+  SMALLEST_PAGE,
+  WIDEST_CORRECTION,
+  WIDEST_MARGIN,
+  WIDEST_PROJECTED,
+} from '../../sheets';
 import { type Phrase, say } from '../../words';
 import { answer, autoFigure, autoLength, count, figure, length, nameOrLength, oneOf, text, yesOrNo } from './kinds';
 
@@ -9,6 +16,9 @@ import { answer, autoFigure, autoLength, count, figure, length, nameOrLength, on
 const ALLOWANCE: Readonly<Record<Units, number>> = { cm: 15, inch: 15.875 };
 const LENGTHS = Object.keys(LENGTH_NAMES) as readonly LengthName[];
 const CORDS = ['bought', 'ofCloth'] as const;
+
+/** A line of the projector's test: its true length over what it measured. */
+const projected = (name: Phrase) => autoFigure(name, 1 - WIDEST_PROJECTED, 1 + WIDEST_PROJECTED);
 
 /** What stands in the project itself, in no group. */
 export const ROOT_FIELDS = {
@@ -126,10 +136,15 @@ export const FIELDS = {
     say`Right hip higher`,
     say`Right leg longer`,
   ),
-  /** How the pattern is thrown on the cloth: the cut line's width, and light lines on a dark ground or dark on light. */
+  /** How the pattern is thrown on the cloth: its lines and ground, and what the lines of the projector's test measured there. */
   projector: {
     line: length(say`Projected cut line`, 0.3, 6, 1.5),
     ground: oneOf(say`Projected ground`, ['dark', 'light'], 'dark'),
+    test: oneOf(say`Lines to measure`, ['large', 'small'], 'large'),
+    across: projected(say`A to B measures`),
+    down: projected(say`A to D measures`),
+    diagonalAC: projected(say`A to C measures`),
+    diagonalBD: projected(say`B to D measures`),
   },
   paper: {
     sheet: text(say`Paper`, 'A4'),

@@ -106,18 +106,23 @@ const SENTENCES: { readonly [Group in keyof typeof FIELDS]: SentencesOf<(typeof 
   projector: {
     line: say`How wide the cut line of the projector’s file is drawn.`,
     ground: say`Whether light lines are thrown on a dark ground, or dark ones on light.`,
+    test: say`Whether the projector’s test is 80 by 60 cm (32 by 24 in), or half of that for a small picture.`,
+    across: say`The true length of the projected line A to B over what it measures on the table; “auto” where nobody measured it.`,
+    down: say`The same for the line A to D; without both of these nothing is corrected.`,
+    diagonalAC: say`The same for the diagonal A to C, which tells whether the picture is slanted.`,
+    diagonalBD: say`The same for the diagonal B to D; with it the four lengths prove each other.`,
   },
   paper: {
     sheet: say`A size by its name, or “own”.`,
-    orientation: say`Whether the sheets stand upright, lie across, or as takes fewer of them.`,
+    orientation: say`Whether the sheets are printed portrait or landscape, or whichever takes fewer.`,
     margin: say`The strip round each sheet that the printer can’t reach.`,
     overlap: say`How far neighbouring sheets lie on each other; 0 where they are trimmed and butted.`,
     ownWidth: say`Across a sheet of your own size.`,
     ownHeight: say`Along a sheet of your own size.`,
     scale: say`1 is true size; below that it is a sample.`,
     allowances: say`Whether a sample’s seam allowances shrink with it or stay as wide as they are sewn.`,
-    correctX: say`By what the printer’s error is undone along the short side: the test bar’s length over what it measured.`,
-    correctY: say`By what the printer’s error is undone along the long side: the test bar’s length over what it measured.`,
+    correctX: say`Makes up for a printer that prints too short or too long along the short side of its paper: the test bar’s length divided by what it measures.`,
+    correctY: say`The same along the long side.`,
   },
 };
 

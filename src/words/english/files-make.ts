@@ -10,10 +10,13 @@ export const filesMake = {
   'Fit sheet, PDF': 'trade: what a fitting is held against',
   'Fitted blocks, SVG': 'standard: SVG, W3C',
   'For a cutting machine: in millimetres, with closed cut lines.': 'trade',
+  'Four lines to measure on the cutting table: if your projector is a little off, type what they measure and the pattern is corrected.':
+    'plain',
   'Four marks to lay beside a paper block and photograph with it.': 'trade',
   Handout: 'plain',
   'One large sheet, PDF': 'standard: PDF, ISO 32000',
   'Only changed sheets, PDF': 'standard: PDF, ISO 32000',
+  'Projector test, PDF': 'standard: PDF, ISO 32000',
   'Projector, PDF': 'standard: PDF, ISO 32000',
   'Reference sheet, PDF': 'standard: PDF, ISO 32000',
   Report: 'plain',

@@ -3,6 +3,8 @@ export const filesPdf = {
   '1 body, a quarter of true size, {0}': 'plain', // {0} sheets
   '1 sheet': 'plain',
   '1 square = {0}': 'plain', // {0} own(GRID[units].name)
+  '1. Hang or set the projector square to the table, with its own keystone setting off or as its maker says. Show this page at 100 % and zoom until A to B is near {0}.':
+    'plain', // {0} mm(test.across)
   '1. Print it at 100 %, without fit to page. From mark to mark A to B measures {0}, A to D {1}, E to F {2}.': 'plain', // {0} both(REFERENCE.width), {1} both(REFERENCE.height), {2} both(REFERENCE.check)
   '1. Print this page as you will print the pattern: on the same printer and paper, at 100 %, without fit to page.':
     'plain',
@@ -11,16 +13,27 @@ export const filesPdf = {
     'trade',
   '2. Measure both bars with a steel rule, from the middle of one end stroke to the middle of the other. A tape may be longer or shorter than it says.':
     'plain',
+  '2. Measure with a steel rule or a good tape, flat on the table, from the middle of a corner’s lines to the middle of the other’s.':
+    'plain',
   '3. At Paper, type what the two bars measure. In a project file, correctX is the short bar’s length divided by what it measures, correctY the long bar’s.':
+    'plain',
+  '3. D to C must be as long as A to B, and B to C as long as A to D. If they are not, the picture is wider at one end (a keystone), which four lengths can’t put right: set the projector square first.':
     'plain',
   '3. Measure from mark to mark: A to B and D to C alike, A to D and B to C alike, and both diagonals alike, or it is no rectangle. Write the two lengths down, and one more on the block itself, its grainline perhaps, to check by.':
     'trade',
+  '4. At Paper, type what A to B, A to D, A to C and B to D measure. In a project file each is its true length divided by what it measures.':
+    'plain',
   '4. If a bar is off by more than {0} %, look for a setting that fits the page to the paper first.': 'plain', // {0} { number: 3, decimals: 0 }
   '4. Or leave the sheet whole and lay it close beside the block. That is quicker and much less exact: whatever lies far from the marks is off by many times more than a mark on the picture.':
     'trade',
   '5. Photograph from as straight above as you can, from far enough away that no lens bends the edges, with everything on the picture and the four marks sharp. Front and back may lie on one photograph.':
     'plain',
   '6. At Blocks choose the photograph, and mark the middle of each mark on it.': 'trade',
+  'A to B': 'plain',
+  'A to C': 'plain',
+  'A to D': 'plain',
+  'B to C': 'plain',
+  'B to D': 'plain',
   'Body: {0}': 'plain', // {0} own(project.body.label)
   'Butt the cut edges, so that the half-diamonds of one number make a whole diamond and the lines meet. Tape.': 'trade',
   'Changed since: {0}.': 'plain', // {0} all(changes)
@@ -29,11 +42,14 @@ export const filesPdf = {
   'Cut the small piece {0} out of {1} along its frame, and join it like a sheet.': 'plain', // {0} own(tips.join()), {1} own(sheet)
   'Cut the small pieces {0} out of {1} along their frames, and join them like sheets.': 'plain', // {0} own(tips.join(', ')), {1} own(sheet)
   'Cut {0}': 'trade', // {0} own(listed(cutRows(draft), '; '))
+  'D to C': 'plain',
   'Doubtful – printer: {0}': 'plain', // {0} remark
+  'Four lines to measure on the cutting table': 'plain',
   'Four marks to photograph beside a paper block': 'trade',
   'Grey: in this file. {0} sheets {1} in all': 'plain', // {0} number(count, 0), {1} paperName(plan.paper.name)
   'If one of these is missing, print that sheet from the file of all sheets; saved now, it is laid out the same way.':
     'plain',
+  'If the correction is right every line measures what is written beside it.': 'plain',
   'In this file: {0}.': 'plain', // {0} labels(anew)
   'It is photographed beside a block on paper, so that Legwork can flatten the picture and draw the block at its true size.':
     'ours: the name',
@@ -56,6 +72,8 @@ export const filesPdf = {
   'Only changed sheets': 'plain',
   'Print at 100 %': 'plain',
   'Printer test': 'plain',
+  'Projector test': 'plain',
+  'Projector test, corrected': 'plain',
   'Reference sheet': 'plain',
   'Test square: on the first sheet.': 'plain',
   'The bars are printed without the correction that is set; the square is printed with it, and measures 100 mm both ways if it is right.':

@@ -2,6 +2,9 @@
 export const project = {
   '1 is true size; below that it is a sample.': 'plain',
   'A size by its name, or “own”.': 'plain',
+  'A to B measures': 'plain',
+  'A to C measures': 'plain',
+  'A to D measures': 'plain',
   'A wider cloth costs more by the length.': 'trade',
   'Across a sheet of your own size.': 'plain',
   'After wearing': 'trade: a fault that a fitting shows',
@@ -9,6 +12,7 @@ export const project = {
   'Along a sheet of your own size.': 'plain',
   'At the {0} of the {1} nothing is added: the cloth is cut along this line.': 'trade', // {0} inside(edge), {1} inside(piece)
   'At the {0} of the {1} the cut line runs {2} outside the stitching line.': 'trade', // {0} inside(edge), {1} inside(piece), {2} mm(allowance)
+  'B to D measures': 'plain',
   Balance: 'trade',
   'Band height': 'trade',
   'Between the stitching and the cut line along the crotch seam and the centre seams.': 'trade',
@@ -19,8 +23,6 @@ export const project = {
   'Both legs lie on one length then.': 'plain',
   'Buy {0} instead of {1}.': 'plain', // {0} amount(toBuy), {1} amount(now.lay.toBuy)
   'Buy {0}, where nothing fits now.': 'plain', // {0} amount(toBuy)
-  'By what the printer’s error is undone along the long side: the test bar’s length over what it measured.': 'plain',
-  'By what the printer’s error is undone along the short side: the test bar’s length over what it measured.': 'plain',
   Check: 'plain',
   'Cord length': 'trade',
   'Cord width': 'trade',
@@ -101,8 +103,11 @@ export const project = {
   Leg: 'trade',
   Length: 'trade',
   'Lengthens both inseams of this leg alone.': 'trade',
+  'Lines to measure': 'plain',
   'Lower the crotch': 'trade',
   Machine: 'trade',
+  'Makes up for a printer that prints too short or too long along the short side of its paper: the test bar’s length divided by what it measures.':
+    'plain',
   Margin: 'plain',
   'Moves the crotch line down.': 'trade',
   'Moves the waist edge up, or down where it is negative.': 'trade',
@@ -172,8 +177,14 @@ export const project = {
   'The pocket is': 'trade',
   'The project': 'plain',
   'The raw edge is': 'trade',
+  'The same along the long side.': 'plain',
+  'The same for the diagonal A to C, which tells whether the picture is slanted.': 'plain',
+  'The same for the diagonal B to D; with it the four lengths prove each other.': 'plain',
+  'The same for the line A to D; without both of these nothing is corrected.': 'plain',
   'The short bar measures': 'ours: the long and the short bar of the test page',
   'The strip round each sheet that the printer can’t reach.': 'plain',
+  'The true length of the projected line A to B over what it measures on the table; “auto” where nobody measured it.':
+    'plain',
   'Turn of the cloth': 'trade',
   'Turn pieces end for end': 'trade',
   Turned: 'plain',
@@ -197,7 +208,8 @@ export const project = {
   'Whether the elastic is drawn through the finished casing or sewn to its raw edge.': 'trade',
   'Whether the hem’s cords are bought or sewn from the cloth.': 'trade',
   'Whether the pocket is sewn on in front or behind.': 'trade',
-  'Whether the sheets stand upright, lie across, or as takes fewer of them.': 'plain',
+  'Whether the projector’s test is 80 by 60 cm (32 by 24 in), or half of that for a small picture.': 'plain',
+  'Whether the sheets are printed portrait or landscape, or whichever takes fewer.': 'plain',
   'Whether the two blocks are drafted from the measurements or were brought along.': 'trade',
   'Who it is for': 'plain',
   'Widens the back of this leg alone.': 'plain',

@@ -16,6 +16,7 @@ export const workbenchStations = {
     'plain',
   'All {0} steps': 'plain', // {0} number(steps.length, 0)
   'Another way': 'plain',
+  'As large as your projector can show.': 'plain',
   'Ask for 100 %, nothing fitted to the page, and measure the square on it before you cut.': 'plain',
   'At a print shop': 'plain',
   'At the sewing machine': 'trade',
@@ -131,6 +132,10 @@ export const workbenchStations = {
   'Print the test page at 100 %, measure its two bars, and type what they measure.': 'plain',
   'Printed before': 'plain',
   'Project files to lay on this one': 'plain',
+  'Project it at 100 % and measure a few squares of its grid on the table: they must be as large as is written there.':
+    'plain',
+  'Project it at 100 % onto the table, measure A to B, A to D and both diagonals, and type what they measure here.':
+    'plain',
   'Pulls down when sitting: the back rise gets longer; 1.5 cm or ⅝ in is usual.': 'trade',
   'Puts the waist edge higher on the body; a minus value lowers it.': 'trade',
   'Reckoned from the trouser inseam, and follows when that changes.': 'trade',
@@ -142,9 +147,10 @@ export const workbenchStations = {
   'Round the leg': 'trade',
   'Save these blocks': 'trade',
   'Seam allowances': 'trade',
+  'Set the projector square to the table and project the test. Then type what its lines measure there; a line left empty corrects nothing.':
+    'plain',
   'Several bodies on one drawing': 'plain',
   'Sewn to the raw edge, then folded over with it.': 'trade',
-  'Show it at 100 %, and move the projector until the square on the cloth measures what is written in it.': 'trade',
   'Shrinking and matching': 'trade',
   'Size of the pattern': 'plain',
   'Size of the pocket': 'trade',

@@ -73,8 +73,8 @@ describe('the projector file', () => {
   });
 
   test('turns to dark lines on white, and to two inches, where that is chosen', async () => {
-    const draft = draftWith({ leg: { length: 'short' }, units: 'inch' });
-    const light = { ...draft, project: { ...draft.project, projector: { line: 3, ground: 'light' as const } } };
+    const projector = { line: 3, ground: 'light' } as const;
+    const light = draftWith({ leg: { length: 'short' }, units: 'inch', projector });
     const bytes = await projected(light);
     const { width, height, grey } = seen(bytes);
     expect(grey.filter((value) => value === 255).length).toBeGreaterThan(0.8 * width * height);

@@ -40,6 +40,8 @@ export interface OpenPdf {
   readonly info: () => string;
   /** What qpdf says of the file; throws where it finds an error or a warning. */
   readonly check: () => string;
+  /** The file with its streams as plain text, as qpdf writes it. */
+  readonly plain: () => string;
   readonly close: () => void;
 }
 
@@ -55,6 +57,7 @@ export function openPdf(bytes: Uint8Array): OpenPdf {
     info: () => info,
     text: () => run('pdftotext', file, '-'),
     check: () => run('qpdf', '--check', file),
+    plain: () => run('qpdf', '--qdf', '--object-streams=disable', file, '-'),
     words: (page) => wordsOf(run('pdftotext', '-f', `${page}`, '-l', `${page}`, '-bbox', file, '-')),
     picture: (page, { x, y } = { x: 1, y: 1 }) => {
       const out = join(folder, 'page');

@@ -7,7 +7,8 @@ const FIRST: Partial<Readonly<Record<FileKind, Phrase>>> = {
   changed: say`Print its first page alone, at 100 % (“actual size”), and measure both squares on it. It says which old sheets to throw away.`,
   large: say`Ask for 100 %, nothing fitted to the page, and measure the square on it before you cut.`,
   'printer-test': say`Print it at 100 % (“actual size”), measure both bars, and type what they measure here.`,
-  projector: say`Show it at 100 %, and move the projector until the square on the cloth measures what is written in it.`,
+  'projector-test': say`Project it at 100 % onto the table, measure A to B, A to D and both diagonals, and type what they measure here.`,
+  projector: say`Project it at 100 % and measure a few squares of its grid on the table: they must be as large as is written there.`,
   zip: say`Print the first page of the sheets alone, at 100 % (“actual size”), and measure both squares on it.`,
 };
 
