@@ -18,6 +18,7 @@ export const INK = {
   join: '#8A8175',
   frame: '#D8D2C6',
   mark: '#33508A',
+  label: '#B9B2A4',
   words: '#39444E',
   quietWords: '#6B6459',
 } as const;

@@ -33,8 +33,11 @@ export const boxGrown = (box: Box, by: Mm): Box => ({
   bottom: box.bottom + by,
 });
 
-/** Whether a straight stretch touches a box. Liang–Barsky: what of it is left after each side of the box has cut it. */
-export function boxMeetsSegment(box: Box, a: Point, b: Point): boolean {
+/** Whether a straight stretch touches a box. */
+export const boxMeetsSegment = (box: Box, a: Point, b: Point): boolean => segmentWithin(box, a, b) !== undefined;
+
+/** The part of a straight stretch that lies in a box. Liang–Barsky: what of it is left after each side of the box has cut it. */
+export function segmentWithin(box: Box, a: Point, b: Point): readonly [Point, Point] | undefined {
   const dx = b.x - a.x;
   const dy = b.y - a.y;
   const ways = [-dx, dx, -dy, dy];
@@ -44,9 +47,10 @@ export function boxMeetsSegment(box: Box, a: Point, b: Point): boolean {
   for (let side = 0; side < 4; side += 1) {
     const way = ways[side] as number;
     const room = rooms[side] as number;
-    if (way === 0 && room < 0) return false;
+    if (way === 0 && room < 0) return undefined;
     if (way < 0) from = Math.max(from, room / way);
     if (way > 0) to = Math.min(to, room / way);
   }
-  return from <= to;
+  const at = (share: number): Point => ({ x: a.x + share * dx, y: a.y + share * dy });
+  return from <= to ? [at(from), at(to)] : undefined;
 }

@@ -1,4 +1,4 @@
-export { boxesMeet, boxGrown, boxHolds, boxMeetsSegment, boxRound, curvesBounds } from './box';
+export { boxesMeet, boxGrown, boxHolds, boxMeetsSegment, boxRound, curvesBounds, segmentWithin } from './box';
 export {
   curveBounds,
   curveCurvature,

@@ -1,5 +1,5 @@
 import { type Curve, type Edge, point, straight, type WorkingStep } from '../plane';
-import { joinLine, planParts, type SheetPart } from '../sheets';
+import { joinLine, partsInOrder, type SheetPart } from '../sheets';
 import { inTurn, number, own, say, UNSAID } from '../words';
 import type { Draft } from './draft-types';
 import { remembered } from './remembered';
@@ -15,7 +15,7 @@ export const tapingStepsOf: (draft: Draft) => readonly WorkingStep[] = remembere
   const plan = sheetsOf(draft);
   const { sheets, overlap } = plan;
   if (sheets.length < 2) return [];
-  const parts = planParts(plan).toSorted((a, b) => a.row - b.row || a.column - b.column);
+  const parts = partsInOrder(plan);
   const rows = [...new Set(parts.map(({ row }) => row))].map((row) => parts.filter((part) => part.row === row));
   const bearerOf = (part: SheetPart) =>
     sheets.find(({ tips }) => tips.some(({ label }) => label === part.label))?.label;

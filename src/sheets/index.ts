@@ -1,3 +1,4 @@
+export { type ClearPlaces, clearPlaces } from './clear-places';
 export { type ControlLength, controlLengths } from './controls';
 export { MARK, markCorners } from './marks';
 export {
@@ -24,6 +25,6 @@ export { REFERENCE, type ReferenceSheet, referenceSheet } from './reference';
 export { MOST_MOVED, type Reprint, reprint, STILL } from './reprint';
 export type { Search } from './search';
 export { LEAST_SCALE, paperWays, WIDEST_CORRECTION, WIDEST_MARGIN } from './settings';
-export { joinLine, markBoxes, planParts, sheetCell, sheetTexts, tipBox } from './sight';
+export { joinLine, markBoxes, partsInOrder, planParts, sheetCell, sheetTexts, tipBox } from './sight';
 export { tilePieces } from './tile';
 export type * from './types';

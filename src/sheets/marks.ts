@@ -4,7 +4,7 @@ import { type Box, boxGrown, boxHolds, type Point, point } from '../plane';
 import type { JoinMark } from './types';
 
 /** A half-diamond's size on the paper, in millimetres; the number stands in front of its tip. */
-export const MARK = { halfBase: 4, depth: 5, numberRoom: 6 } as const;
+export const MARK = { halfBase: 4, depth: 5, numberRoom: 7 } as const;
 
 /** The line on which marks are set. */
 export interface MarkLine {

@@ -9,6 +9,10 @@ import type { SheetJoin, SheetPart, SheetPlan, Side, Tip } from './types';
 export const planParts = ({ sheets }: Pick<SheetPlan, 'sheets'>): readonly SheetPart[] =>
   sheets.flatMap((sheet) => [sheet, ...sheet.tips]);
 
+/** The same in the order in which they are taped: row by row, each from the left, as strips that are then joined from the top. */
+export const partsInOrder = (plan: Pick<SheetPlan, 'sheets'>): readonly SheetPart[] =>
+  planParts(plan).toSorted((a, b) => a.row - b.row || a.column - b.column);
+
 /** The line on which a part's neighbours of one side join, on the drawing; undefined where it has none there. */
 export const joinLine = ({ joins }: SheetPart, side: Side): Mm | undefined =>
   joins.find((join) => join.side === side)?.at;

@@ -35,7 +35,7 @@ const done: LongWork = {
   name: `a class of ${count} rows`,
   seconds: (performance.now() - start) / 1000,
   files: 2 * members.length,
-  pages: members.reduce((sum, { sheets, figures }) => sum + (figures ? sheets + 2 : 0), 0),
+  pages: members.reduce((sum, { sheets, figures }) => sum + (figures ? sheets + 3 : 0), 0),
   bytes,
   told,
   silence,

@@ -10,6 +10,7 @@ import { compareInk, TRUE_WITHIN } from './paper/compare';
 import { findMarks } from './paper/find-marks';
 import { joinSheets, labelOf } from './paper/join-sheets';
 import { inkedPixels, inkPlaces, type Place } from './paper/pixels';
+import { coverPages } from './paper/printed';
 import { type OpenPdf, openPdf } from './paper/render';
 import { findSquares } from './paper/squares';
 
@@ -46,7 +47,7 @@ describe.each(cases)('$name', ({ make }) => {
 
   beforeAll(async () => {
     pdf = openPdf(await writePdf(draft, { font: printFont(), date: DATE }));
-    for (let page = 2; page <= pdf.pages; page += 1) {
+    for (let page = coverPages(pdf) + 1; page <= pdf.pages; page += 1) {
       const picture = pdf.picture(page);
       const inked = inkedPixels(picture);
       sheets.push({ label: labelOf(pdf.words(page)), marks: findMarks(picture, inked) });
@@ -137,8 +138,8 @@ describe.each(cases)('$name', ({ make }) => {
     expect(compareInk(joined(without), cutLines).linesFromInk).toBeGreaterThan(TRUE_WITHIN);
   });
 
-  test('a first sheet and every sheet of the plan, none of them blank', () => {
-    expect(pdf.pages).toBe(sheetsOf(draft).sheets.length + 1);
+  test('first pages and every sheet of the plan, none of them blank', () => {
+    expect(pdf.pages).toBe(sheetsOf(draft).sheets.length + coverPages(pdf));
     expect(sheets.map((sheet) => sheet.label)).toEqual(sheetsOf(draft).sheets.map((sheet) => sheet.label));
     for (const [i, count] of drawn.entries()) expect(count, sheets[i]?.label).toBeGreaterThan(20);
   });

@@ -14,6 +14,7 @@ import { mm, number, say } from '../../src/words';
 import { draftWith, projectWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
 import { writePdf } from '../files/written';
+import { coverPages } from './paper/printed';
 import { type OpenPdf, openPdf, type Word } from './paper/render';
 
 const DATE = new Date('2026-11-24T12:00:00Z');
@@ -61,11 +62,11 @@ const overlap = (a: Word, b: Word) =>
   Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 2 * HAIR;
 
 describe.each([
-  { name: 'inches on Letter', draft: inches, checks: checksOf(inches), margin: 10, pages: 1 },
-  { name: 'a long name and a wide margin', draft: long, checks: checksOf(long), margin: 15, pages: 1 },
-  { name: 'sixteen checks that complain', draft: inches, checks: complaining(16), margin: 10, pages: 1 },
-  { name: 'so many checks that they need another page', draft: inches, checks: complaining(45), margin: 10, pages: 2 },
-])('the first sheet: $name', ({ draft, checks, margin, pages }) => {
+  { name: 'inches on Letter', draft: inches, checks: checksOf(inches), margin: 10, pages: 2 },
+  { name: 'a long name and a wide margin', draft: long, checks: checksOf(long), margin: 15, pages: 2 },
+  { name: 'sixteen checks that complain', draft: inches, checks: complaining(16), margin: 10, pages: 3 },
+  { name: 'so many checks that they need another page', draft: inches, checks: complaining(45), margin: 10, pages: 3 },
+])('the first pages: $name', ({ draft, checks, margin, pages }) => {
   let pdf: OpenPdf;
   beforeAll(() => {
     pdf = openPdf(firstOf(draft, checks));
@@ -73,11 +74,11 @@ describe.each([
   afterAll(() => pdf.close());
   const paper = sheetsOf(draft).paper;
 
-  test('is one page, or as many more as the words need', () => {
+  test('are two, or as many more as the words need', () => {
     expect(pdf.pages).toBe(pages);
   });
 
-  test('has no words that lie on each other or reach out of the margin', () => {
+  test('have no words that lie on each other or reach out of the margin', () => {
     const width = Math.min(paper.width, paper.height);
     const height = Math.max(paper.width, paper.height);
     for (let page = 1; page <= pages; page += 1) {
@@ -111,14 +112,15 @@ describe.each([
   afterAll(() => pdf.close());
   const paper = sheetsOf(draft).paper;
 
-  test('come after the first one', () => {
-    expect(pdf.pages).toBe(sheetsOf(draft).sheets.length + 1);
+  test('come after the first two pages, which lie on each other’s back where a printer prints on both sides', () => {
+    expect(coverPages(pdf)).toBe(2);
+    expect(pdf.pages).toBe(sheetsOf(draft).sheets.length + 2);
   });
 
   test('no word of a sheet is cut by its window or hidden under a neighbour, or lies on another', () => {
     const { margin: edge } = sheetsOf(draft);
     for (const [i, sheet] of sheetsOf(draft).sheets.entries()) {
-      const words = pdf.words(i + 2);
+      const words = pdf.words(i + 3);
       const seen = {
         right: edge + ((joinLine(sheet, 'right') ?? sheet.window.right) - sheet.window.left),
         bottom: edge + ((joinLine(sheet, 'bottom') ?? sheet.window.bottom) - sheet.window.top),
@@ -149,7 +151,7 @@ describe('what the first sheet says, as Poppler reads it', () => {
   let text = '';
   beforeAll(async () => {
     const pdf = openPdf(await pdfOf(inches));
-    text = (pdf.text().split('\f')[0] ?? '').replace(/\s+/g, ' ');
+    text = pdf.text().split('\f').slice(0, coverPages(pdf)).join(' ').replace(/\s+/g, ' ');
     pdf.close();
   });
 

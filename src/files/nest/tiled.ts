@@ -11,6 +11,7 @@ import { drawSheet } from '../pdf/sheet';
 import { firstPage } from '../pdf/tiled';
 import type { PdfOptions } from '../pen/options';
 import { startPdf } from '../pen/pen';
+import { wrapText } from '../pen/text-flow';
 import type { LongWork } from '../work/long-work';
 import { nestedDrawing } from './drawing';
 import { drawKey, keyRows } from './key';
@@ -18,6 +19,7 @@ import { type Nest, nestTitle } from './nest';
 import { nestedPieces } from './pieces';
 
 const TITLE_PT = 15;
+const WORDS_PT = 9;
 
 /**
  * The nest on joined sheets: a first sheet, the key, then the sheets, each with a step of its own.
@@ -54,15 +56,8 @@ export function* nestedWork(nest: Nest, options: PdfOptions): LongWork<Uint8Arra
     {
       ...told,
       title,
-      sections: [
-        {
-          title: words`${number(nest.length)} bodies on one drawing`,
-          sentences: [
-            words`The legs lie with their side lines and crotch lines on each other; each body has a line type, a colour and a number of its own. Cut lines, folds and notches are drawn for every body; what else is in a piece stands in its own pattern.`,
-          ],
-        },
-        { title: words`Bodies`, sentences: rows.map(({ name, says }) => `${name}: ${says}`) },
-      ],
+      key: false,
+      sections: [],
     },
     whole,
     drawings,
@@ -72,13 +67,24 @@ export function* nestedWork(nest: Nest, options: PdfOptions): LongWork<Uint8Arra
     pt: TITLE_PT,
     colour: INK.cut,
   });
-  drawKey(pen, rows, page.margin, page.margin + 2 * lineHeight(TITLE_PT), page.width - 2 * page.margin);
+  const width = page.width - 2 * page.margin;
+  let top = page.margin + 2 * lineHeight(TITLE_PT);
+  for (const line of wrapText(
+    words`${number(nest.length)} bodies on one drawing: the legs lie with their side lines and crotch lines on each other; each body has a line type, a colour and a number of its own. Cut lines, folds and notches are drawn for every body; what else is in a piece stands in its own pattern.`,
+    width,
+    WORDS_PT,
+    pen.widthOf,
+  )) {
+    pen.words(line, point(page.margin, baseline(top, WORDS_PT)), { pt: WORDS_PT, colour: INK.words });
+    top += lineHeight(WORDS_PT);
+  }
+  drawKey(pen, rows, page.margin, top + lineHeight(WORDS_PT), width);
 
   const ink = drawingInk(drawings);
   const remarks = sheetRemarks(project.paper);
   const says = (shown: readonly PieceDrawing[]) => [
     `${shown.map(({ piece }) => printPhrase(pieceName(piece), project.units)).join(', ')} · ${title}`,
-    words`Test square: on the first sheet. Key: on the second.`,
+    words`Key: on the second page.`,
   ];
   for (const [i, sheet] of plan.sheets.entries()) {
     yield { share: i / plan.sheets.length, doing: words`sheet ${own(sheet.label)}` };

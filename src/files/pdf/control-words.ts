@@ -7,7 +7,7 @@ import { controlLengths } from '../../sheets';
 import { mm, printPhrase, say } from '../../words';
 
 /** The height of the capitals, and from the line to the words, on the paper. */
-const CAPITALS: Mm = 2;
+const CAPITALS: Mm = 2.1;
 const AWAY: Mm = 1.8;
 
 /** The drawings with the lengths that prove the joins written beside their lines. */

@@ -1,40 +1,45 @@
 import { baseline, INK, type LineStyle, lineHeight, type PieceDrawing } from '../../drawing';
 import type { Mm } from '../../length';
-import { type Box, boxGrown, point } from '../../plane';
+import { type Box, point } from '../../plane';
 import { type Draft, sheetsOf } from '../../project';
 import { own, said, say } from '../../words';
 import type { Pen } from '../pen/pen';
-import { flowSections, type Section, type SetLine, wrapText } from '../pen/text-flow';
-import type { FirstWords } from './first-words';
+import { flowBalanced, flowSections, flowWhole, type Section, type SetLine, wrapText } from '../pen/text-flow';
+import type { FirstWords, JoiningWords } from './first-words';
+import { drawJoining } from './joining-pictures';
+import { drawLineKey, keyHeight } from './line-key';
 import { drawMap } from './map';
+import { drawSquare, squareAt, TEST_SQUARES } from './squares';
 
-/** The size of the first sheet, upright, and the white round it. */
+/** The size of the first page, upright, and the white round it. */
 export interface FirstPage {
   readonly width: Mm;
   readonly height: Mm;
   readonly margin: Mm;
 }
 
-/** The test squares' sides, in millimetres: exactly 100 mm and exactly 4 inches. */
-export const TEST_SQUARES = [
-  { side: 100, label: '100 mm' },
-  { side: 101.6, label: '4 in' },
-] as const;
-
-const SQUARE: LineStyle = { width: 0.2, colour: INK.cut, dash: [] };
 const RULE: LineStyle = { width: 0.2, colour: INK.frame, dash: [] };
-const TITLE_PT = 15;
+const TITLE_PT = 18;
+const HEADING_PT = 11;
 const UNDER_PT = 8;
 const GAP: Mm = 5;
-/** Inside a square, from its line to the words. */
-const INSET: Mm = 4;
-/** Tried from the largest down until all words fit on the one sheet; smaller would not be read at arm's length. */
-const WORDS_PT = [8.5, 8, 7.5, 7, 6.5] as const;
+/** Tried from the largest down until all words fit; smaller would not be read at arm's length. */
+const WORDS_PT = [10.5, 10, 9.5, 9, 8.5, 8] as const;
+const LEAST_PT = 8;
+/** The map has at least this share of the column beside the squares. */
+const MAP_SHARE = 0.5;
+/** The pictures of joining stand beside their words, and are no higher than this and no lower than that. */
+const PICTURES = { highest: 62, lowest: 26, share: 0.5 } as const;
+/** A column of words is no narrower. */
+const NARROWEST: Mm = 80;
+/** A page on which fewer lines are left than this holds no more columns. */
+const LEAST_LINES = 20;
 
 /**
- * Draws the first sheet on the current page: title, both squares with the words for printing and the map inside them,
- * and the parts of {@link FirstWords} beside and below. Where even the smallest type leaves words over, they go on on
- * further pages, so that nothing is lost or cut off.
+ * Draws the first page on the current one: both squares, how to print, the map, and cutting, laying and taping in
+ * pictures. What else belongs to the pattern follows below where the paper is large, else on a second page: so no sheet
+ * of the pattern lies on the back of the squares where a printer prints on both sides. Where even the smallest type leaves
+ * words over, they go on on further pages.
  *
  * @param lit labels of the sheets that stand out on the map
  */
@@ -52,34 +57,148 @@ export function drawFirst(
     right: page.width - page.margin,
     bottom: page.height - page.margin,
   };
-  const top = drawHead(pen, inside, words) + 2;
+  const matter = { words, draft, drawings };
+  const top = drawHead(pen, inside, words) + 3;
   const correct = { x: draft.project.paper.correctX, y: draft.project.paper.correctY };
   const metric = squareAt(inside.left, top, TEST_SQUARES[0].side, correct);
   const inch = squareAt(inside.left, metric.bottom + GAP, TEST_SQUARES[1].side, correct);
   drawSquare(pen, metric, TEST_SQUARES[0].label);
   drawSquare(pen, inch, TEST_SQUARES[1].label);
+  const beside = { ...inside, left: Math.max(metric.right, inch.right) + GAP, top, bottom: inch.bottom };
+  const printed = flowFit(
+    pen,
+    words.print,
+    (bottom) => [{ ...beside, bottom }],
+    beside.top,
+    beside.bottom - MAP_SHARE * (beside.bottom - beside.top),
+  );
+  drawLines(pen, printed);
+  const below = printed.lines.reduce((low, { box }) => Math.max(low, box.bottom), beside.top);
+  drawMapPart(pen, matter, { ...beside, top: below + GAP }, lit);
 
-  const columns: readonly Box[] = [
-    { left: Math.max(metric.right, inch.right) + GAP, top, right: inside.right, bottom: inside.bottom },
-    { left: inside.left, top: inch.bottom + GAP / 2, right: Math.max(metric.right, inch.right), bottom: inside.bottom },
-  ];
-  const tries = WORDS_PT.map((pt) => {
-    const square = flowSections(words.inSquare, [labelled(metric)], pt, pen.widthOf);
-    const beside = flowSections([...square.left, ...words.sections], columns, pt, pen.widthOf);
-    return { pt, lines: [...square.lines, ...beside.lines], inSquare: square.left.length === 0, left: beside.left };
+  const under = { ...inside, top: inch.bottom + GAP };
+  const joined = drawJoiningPart(pen, matter, under);
+  const rest: readonly Section[] = [...printed.left, ...words.sections];
+  if (rest.length === 0 && joined !== undefined) return;
+  const here = joined === undefined ? undefined : keyAndColumns(pen, matter, rest, { ...under, top: joined + GAP });
+  if (here && here.left.length === 0) {
+    here.draw();
+    return;
+  }
+  pen.newPage(page.width, page.height);
+  let second = drawHead(pen, inside, headAgain(words)) + 2;
+  second = drawParagraph(pen, words.twoSided, { ...inside, top: second }, 9) + 2;
+  if (joined === undefined) second = (drawJoiningPart(pen, matter, { ...inside, top: second }) ?? second) + GAP;
+  const flow = keyAndColumns(pen, matter, rest, { ...inside, top: second });
+  flow.draw();
+  drawRest(pen, page, inside, words, flow.left);
+}
+
+/** What the parts of the first pages are drawn of. */
+interface Matter {
+  readonly words: FirstWords;
+  readonly draft: Draft;
+  readonly drawings: readonly PieceDrawing[];
+}
+
+const headAgain = (words: FirstWords): Pick<FirstWords, 'title' | 'under'> => ({
+  title: words.title,
+  under: said(say`${own(words.under)} · first page, continued`),
+});
+
+/** Heading, note and map in a box. */
+function drawMapPart(pen: Pen, { words, draft, drawings }: Matter, room: Box, lit: readonly string[]): void {
+  drawHeading(pen, words.mapTitle, room);
+  const top = drawParagraph(pen, words.mapNote, { ...room, top: room.top + lineHeight(HEADING_PT) }, 9);
+  drawMap(pen, sheetsOf(draft), drawings, { ...room, top: top + 2 }, lit);
+}
+
+/**
+ * Cutting, laying and taping side by side, each picture with its words beside it, and what proves the joins below.
+ *
+ * @returns where they end; undefined where the room is too low for them and nothing is drawn
+ */
+function drawJoiningPart(pen: Pen, { words, draft, drawings }: Matter, room: Box): Mm | undefined {
+  const { joining, afterwards } = words;
+  if (joining.length === 0) return room.top - GAP;
+  const lines = afterwards.flatMap((told) => wrapText(told, room.right - room.left, 9, pen.widthOf));
+  const foot = lines.length * lineHeight(9) + (lines.length > 0 ? 2 : 0);
+  const height = Math.min(PICTURES.highest, room.bottom - room.top - foot);
+  if (height < PICTURES.lowest) return undefined;
+  const wide = (room.right - room.left - (joining.length - 1) * GAP) / joining.length;
+  const boxes = joining.map((_, i): Box => {
+    const left = room.left + i * (wide + GAP);
+    return { left, right: left + PICTURES.share * wide, top: room.top, bottom: room.top + height };
   });
-  const best =
-    tries.find((tried) => tried.inSquare && tried.left.length === 0) ??
-    tries.find((tried) => tried.left.length === 0) ??
-    tries[1];
-  if (!best) return;
-  for (const line of best.lines) drawLine(pen, line, best.pt);
+  drawJoining(pen, sheetsOf(draft), drawings, boxes);
+  for (const [i, told] of joining.entries()) {
+    const box = boxes[i] as Box;
+    drawJoiningWords(pen, told, { ...box, left: box.right + 2.5, right: box.left + wide });
+  }
+  const bottom = room.top + height;
+  for (const [i, line] of lines.entries())
+    pen.words(line, point(room.left, baseline(bottom + 2 + i * lineHeight(9), 9)), { pt: 9, colour: INK.words });
+  return bottom + foot;
+}
 
-  const room = labelled(inch);
-  pen.words(words.mapTitle, point(room.left, baseline(room.top, 8.5)), { pt: 8.5, colour: INK.mark });
-  drawMap(pen, sheetsOf(draft), drawings, { ...room, top: room.top + lineHeight(8.5) + 1 }, lit);
+function drawJoiningWords(pen: Pen, { title, text }: JoiningWords, room: Box): void {
+  drawHeading(pen, title, room);
+  const top = room.top + lineHeight(HEADING_PT);
+  const fits = (pt: number) =>
+    wrapText(text, room.right - room.left, pt, pen.widthOf).length * lineHeight(pt) <= room.bottom - top;
+  drawParagraph(pen, text, { ...room, top }, WORDS_PT.filter((pt) => pt <= 9.5).find(fits) ?? LEAST_PT);
+}
 
-  drawRest(pen, page, inside, words, best.left);
+/** The key of the lines, and the parts of words below and beside it, as large as they fit; drawn when it is asked for. */
+function keyAndColumns(
+  pen: Pen,
+  { words, drawings }: Matter,
+  sections: readonly Section[],
+  room: Box,
+): { readonly left: readonly Section[]; readonly draw: () => void } {
+  const width = room.right - room.left;
+  const count = Math.max(2, Math.floor((width + GAP) / (NARROWEST + GAP)));
+  if (room.bottom - room.top < LEAST_LINES * lineHeight(LEAST_PT)) return { left: sections, draw: () => {} };
+  const wide = (width - (count - 1) * 2 * GAP) / count;
+  const columns = (key: Mm) => (bottom: Mm) =>
+    Array.from({ length: count }, (_, i): Box => {
+      const left = room.left + i * (wide + 2 * GAP);
+      return { left, right: left + wide, top: room.top + (i === 0 ? key : 0), bottom };
+    });
+  const tries = WORDS_PT.map((pt) => {
+    const boxes = columns(words.key ? keyHeight(drawings, pt) + GAP : 0);
+    return { pt, ...flowWhole(sections, boxes, room, pt, pen.widthOf) };
+  });
+  const best = tries.find(({ left }) => left.length === 0) ?? (tries.at(-1) as (typeof tries)[number]);
+  return {
+    left: best.left,
+    draw: () => {
+      if (words.key) drawLineKey(pen, drawings, { ...room, right: room.left + wide }, best.pt);
+      drawLines(pen, best);
+    },
+  };
+}
+
+/** Set lines and their size of type. */
+interface Flow {
+  readonly lines: readonly SetLine[];
+  readonly left: readonly Section[];
+  readonly pt: number;
+}
+
+/** Sections in the largest type in which they fit; in the smallest where they don't. */
+function flowFit(
+  pen: Pen,
+  sections: readonly Section[],
+  columns: (bottom: Mm) => readonly Box[],
+  top: Mm,
+  bottom: Mm,
+): Flow {
+  const tries = WORDS_PT.filter((pt) => pt <= 9.5).map((pt) => ({
+    pt,
+    ...flowBalanced(sections, columns, top, bottom, pt, pen.widthOf),
+  }));
+  return tries.find(({ left }) => left.length === 0) ?? (tries.at(-1) as Flow);
 }
 
 /** What found no room, two columns a page. */
@@ -87,21 +206,21 @@ function drawRest(pen: Pen, page: FirstPage, inside: Box, words: FirstWords, res
   let left = rest;
   while (left.length > 0) {
     pen.newPage(page.width, page.height);
-    const top = drawHead(pen, inside, { ...words, under: said(say`${own(words.under)} · first sheet, continued`) }) + 2;
+    const top = drawHead(pen, inside, headAgain(words)) + 2;
     const middle = (inside.left + inside.right) / 2;
     const columns = [
-      { ...inside, top, right: middle - GAP / 2 },
-      { ...inside, top, left: middle + GAP / 2 },
+      { ...inside, top, right: middle - GAP },
+      { ...inside, top, left: middle + GAP },
     ];
-    const flow = flowSections(left, columns, WORDS_PT[1], pen.widthOf);
-    for (const line of flow.lines) drawLine(pen, line, WORDS_PT[1]);
+    const flow = flowSections(left, columns, LEAST_PT, pen.widthOf);
+    drawLines(pen, { ...flow, pt: LEAST_PT });
     if (flow.lines.length === 0) return;
     left = flow.left;
   }
 }
 
-/** The title, as many lines as it takes (three at most), the line under it and a rule; returns where they end. */
-function drawHead(pen: Pen, inside: Box, { title, under }: FirstWords): Mm {
+/** The title, as many lines as it takes (two at most), the line under it and a rule; returns where they end. */
+function drawHead(pen: Pen, inside: Box, { title, under }: Pick<FirstWords, 'title' | 'under'>): Mm {
   const width = inside.right - inside.left;
   let top = inside.top;
   const set = (text: string, pt: number, colour: string) => {
@@ -109,37 +228,30 @@ function drawHead(pen: Pen, inside: Box, { title, under }: FirstWords): Mm {
     top += lineHeight(pt);
   };
   const lines = wrapText(title, width, TITLE_PT, pen.widthOf);
-  for (const [i, line] of lines.slice(0, 3).entries())
-    set(i === 2 && lines.length > 3 ? `${line.slice(0, -2)}…` : line, TITLE_PT, INK.cut);
+  for (const [i, line] of lines.slice(0, 2).entries())
+    set(i === 1 && lines.length > 2 ? `${line.slice(0, -2)}…` : line, TITLE_PT, INK.cut);
   for (const line of wrapText(under, width, UNDER_PT, pen.widthOf)) set(line, UNDER_PT, INK.quietWords);
   pen.line(point(inside.left, top + 1), point(inside.right, top + 1), RULE);
   return top + 1;
 }
 
-/** A square that is true once printed: a printer's correction belongs to it as to the drawing. */
-const squareAt = (left: Mm, top: Mm, side: Mm, correct: { readonly x: number; readonly y: number }): Box => ({
-  left,
-  top,
-  right: left + side * correct.x,
-  bottom: top + side * correct.y,
-});
+const drawHeading = (pen: Pen, text: string, room: Box): void =>
+  pen.words(text, point(room.left, baseline(room.top, HEADING_PT)), { pt: HEADING_PT, colour: INK.mark });
 
-function drawSquare(pen: Pen, box: Box, label: string): void {
-  pen.frame(box, SQUARE);
-  const pt = 7;
-  const style = { pt, colour: INK.words, align: 'middle' } as const;
-  pen.words(label, point((box.left + box.right) / 2, baseline(box.top + 0.6, pt)), style);
-  pen.words(label, point(baseline(box.left + 0.6, pt), (box.top + box.bottom) / 2), { ...style, turn: -90 });
+/** A text broken into lines; returns where it ends. */
+function drawParagraph(pen: Pen, text: string, room: Box, pt: number): Mm {
+  let { top } = room;
+  for (const line of wrapText(text, room.right - room.left, pt, pen.widthOf)) {
+    pen.words(line, point(room.left, baseline(top, pt)), { pt, colour: INK.words });
+    top += lineHeight(pt);
+  }
+  return top;
 }
 
-/** The room inside a square, its two labels left free. */
-const labelled = (square: Box): Box => {
-  const room = boxGrown(square, -INSET);
-  return { ...room, left: room.left + 1, top: room.top + 1 };
-};
-
-function drawLine(pen: Pen, { left, right, title, box }: SetLine, pt: number): void {
-  const y = baseline(box.top, pt);
-  pen.words(left, point(box.left, y), { pt, colour: title ? INK.mark : INK.words });
-  if (right !== '') pen.words(right, point(box.right, y), { pt, colour: INK.words, align: 'right' });
+function drawLines(pen: Pen, { lines, pt }: Pick<Flow, 'lines' | 'pt'>): void {
+  for (const { left, right, title, box } of lines) {
+    const y = baseline(box.top, pt);
+    pen.words(left, point(box.left, y), { pt, colour: title ? INK.mark : INK.words });
+    if (right !== '') pen.words(right, point(box.right, y), { pt, colour: INK.words, align: 'right' });
+  }
 }

@@ -1,8 +1,8 @@
 import type { Check } from '../../check';
 import type { Mm, Units } from '../../length';
 import { checksOf, type Draft, sheetsOf } from '../../project';
-import { correctionRemarks, paperName, type Reprint } from '../../sheets';
-import { dated, mm, number, own, printPhrase, say, words } from '../../words';
+import { correctionRemarks, paperName, partsInOrder, type Reprint, type SheetPart, type SheetPlan } from '../../sheets';
+import { all, dated, inTurn, mm, number, own, type Phrase, printPhrase, said, say, words } from '../../words';
 import { clothRows } from '../content/cloth-rows';
 import {
   bodyRows,
@@ -17,23 +17,38 @@ import {
 import type { Section } from '../pen/text-flow';
 import { exchangeSection } from './exchange-words';
 
-/** The first sheet's words, by the place where they stand. */
+/** What is said under one of the pictures of joining. */
+export interface JoiningWords {
+  readonly title: string;
+  readonly text: string;
+}
+
+/** The first pages' words, by the place where they stand. */
 export interface FirstWords {
   readonly title: string;
   readonly under: string;
-  /** Set inside the first square; what finds no room there is set before the other parts. */
-  readonly inSquare: readonly Section[];
+  /** How to print, and what to exchange in an earlier print: beside the squares. */
+  readonly print: readonly Section[];
   readonly mapTitle: string;
+  readonly mapNote: string;
+  /** Cutting, laying, taping; nothing where there is one sheet. */
+  readonly joining: readonly JoiningWords[];
+  /** Which small pieces are cut out of other sheets, and what is measured once all is joined. */
+  readonly afterwards: readonly string[];
+  /** Stands on the second page: it may have come out on the back of the first. */
+  readonly twoSided: string;
+  /** Whether the key of the lines stands before them: where a line's type tells what it means. */
+  readonly key: boolean;
   /** Parts in the order in which they are set; the last ones go on to a further page where there is no room. */
   readonly sections: readonly Section[];
 }
 
 /**
- * What the first sheet says: how to print, whose it is, what was chosen, what comes out, what to cut, what is doubtful, how
- * to join.
+ * What the first pages say: how to print, how to join, what to cut, what is doubtful, whose it is, what was chosen, what
+ * comes out.
  *
  * @param date printed in the reader's own calendar day
- * @param fileName the file that the sheet belongs to
+ * @param fileName the file that the pages belong to
  * @param also.checks those of the draft
  * @param also.again where only the changed sheets of a pattern are in the file that was printed before
  */
@@ -51,25 +66,30 @@ export function firstWords(
   const { paper, units } = project;
   const count = plan.sheets.length;
   const scale = scaleSentence(paper);
+  const controls = controlRows(draft).map(({ name, value }) => `${name} ${value}`);
   return {
     title: project.name,
     under: words`Legwork · lounge pant, each leg one piece · ${own(dated(date))} · ${own(fileName)}`,
-    inSquare: [
+    print: [
       {
         title: words`Print at 100 %`,
         sentences: [...printSentences(plan.margin, units), ...(scale === '' ? [] : [scale])],
       },
       ...(again ? [exchangeSection(draft, again)] : []),
-      ...(count > 1 ? [joinSection(draft)] : []),
     ],
-    mapTitle: again
-      ? words`Grey: in this file. ${number(count, 0)} sheets ${paperName(plan.paper.name)} in all`
-      : words`${count === 1 ? say`1 sheet` : say`${number(count)} sheets`} ${paperName(plan.paper.name)} (by area no fewer than ${number(plan.lowerBound)})`,
+    mapTitle: count === 1 ? words`The sheet` : words`Where each sheet goes`,
+    mapNote: mapNote(count, paperName(plan.paper.name), again !== undefined),
+    joining: count > 1 ? joiningWords(plan.overlap) : [],
+    afterwards: [
+      ...tipsTold(plan),
+      ...(controls.length > 0 ? [words`Measure, to check the joins: ${own(controls.join(', '))}.`] : []),
+    ],
+    twoSided: words`Is anything printed on the back of this page? Then switch off two-sided printing before you print the sheets: one that is on the back of another can’t be laid beside it.`,
+    key: true,
     sections: [
-      { title: words`Body: ${own(project.body.label)}`, rows: bodyRows(draft) },
-      { title: words`Chosen`, sentences: choiceSentences(draft) },
-      { title: words`Finished measures`, rows: finishedRows(draft) },
-      { title: words`Cut`, rows: [...clothRows(draft), ...cutRows(draft)] },
+      ...(count > 1 ? [orderSection(plan)] : []),
+      ...(paper.scale === 1 ? [cuttingSection()] : []),
+      { title: words`To cut and to buy`, rows: [...clothRows(draft), ...cutRows(draft)] },
       {
         title: words`Checks`,
         sentences: [
@@ -79,54 +99,91 @@ export function firstWords(
         ],
       },
       { title: words`Safety`, sentences: cautionSentences(draft.cautions, units) },
+      { title: words`Body: ${own(project.body.label)}`, rows: bodyRows(draft) },
+      { title: words`Finished measures`, rows: finishedRows(draft) },
+      { title: words`Chosen`, sentences: choiceSentences(draft) },
     ],
   };
 }
 
-function printSentences(margin: Mm, units: Units): readonly string[] {
-  return [
-    words`Choose true size, 100 %; switch off everything like fit to page or shrink. Print this sheet alone first and measure both squares along all sides, from the middle of a line to the middle of the other. If one is wrong, set the printer right before you print the rest.`,
-    printPhrase(
-      say`The drawing keeps ${mm(margin)} from the edges of the paper. If your printer cuts some of it off, choose a wider margin.`,
-      units,
-    ),
-  ];
+/** The strips by their letters, each with its sheets in order. */
+function orderSection({ sheets }: SheetPlan): Section {
+  const parts = partsInOrder({ sheets });
+  const letterOf = ({ label }: SheetPart) => label.replace(/\d+$/, '');
+  const letters = [...new Set(parts.map(letterOf))];
+  const rows = letters.map((letter) => ({
+    name: words`Strip ${own(letter)}`,
+    value: parts
+      .filter((part) => letterOf(part) === letter)
+      .map(({ label }) => label)
+      .join(' + '),
+  }));
+  return {
+    title: words`Order of taping`,
+    rows: letters.length > 1 ? [...rows, { name: words`Then the strips`, value: letters.join(' + ') }] : rows,
+  };
 }
 
-const cutOutOf = (sheet: string, tips: readonly string[]): string =>
-  tips.length === 1
-    ? words`Cut the small piece ${own(tips.join())} out of ${own(sheet)} along its frame, and join it like a sheet.`
-    : words`Cut the small pieces ${own(tips.join(', '))} out of ${own(sheet)} along their frames, and join them like sheets.`;
+/** Which parts of the plan are printed in empty corners of other sheets; nothing where none is. */
+function tipsTold({ sheets }: SheetPlan): readonly string[] {
+  const tips = sheets.flatMap(({ label, tips }) => tips.map((tip) => say`${own(tip.label)} out of ${own(label)}`));
+  const [first] = tips;
+  if (!first) return [];
+  return tips.length === 1
+    ? [words`Cut one small piece out along its frame and join it like a sheet: ${first}.`]
+    : [words`Cut the small pieces out along their frames and join them like sheets: ${all(tips)}.`];
+}
 
-function joinSection(draft: Draft): Section {
-  const plan = sheetsOf(draft);
-  const { overlap } = plan;
-  const controls = controlRows(draft).map(({ name, value }) => `${name} ${value}`);
-  const trim =
-    overlap > 0
-      ? [
-          words`Lay the sheets out as on the map. Where a sheet has a neighbour on its left or above it, cut off its white margin along the thin line on that side.`,
-          words`Lay the cut edge on the thin line of that neighbour, so that the half-diamonds of one number make a whole diamond and the lines meet. Glue or tape.`,
-        ]
-      : [
-          words`Lay the sheets out as on the map. Cut off the margins along the thin lines on all sides that have a neighbour.`,
-          words`Butt the cut edges, so that the half-diamonds of one number make a whole diamond and the lines meet. Tape.`,
-        ];
-  const steps = [
-    ...trim,
-    ...plan.sheets
-      .filter(({ tips }) => tips.length > 0)
-      .map(({ label, tips }) =>
-        cutOutOf(
-          label,
-          tips.map((tip) => tip.label),
-        ),
-      ),
-    words`Join the rows first, then the rows to each other.`,
-    ...(controls.length > 0 ? [words`Measure, to check the joins: ${own(controls.join(', '))}.`] : []),
-  ];
-  return {
-    title: words`Join the sheets`,
-    sentences: steps.map((step, i) => `${i + 1}. ${step}`),
-  };
+/** From the joined paper to the cloth. */
+const cuttingSection = (): Section => ({
+  title: words`When the sheets are one`,
+  sentences: numbered([
+    words`Cut the paper along the thick line, and mark the notches.`,
+    words`Lay it on the cloth so that the arrow of its grainline runs along the selvedge. The sewing guide shows how all pieces lie.`,
+    words`Cut as many as the list says; mirrored means that one half of them is cut with the printed side down.`,
+  ]),
+});
+
+const numbered = (sentences: readonly string[]): readonly string[] => sentences.map((told, i) => `${i + 1}. ${told}`);
+
+function printSentences(margin: Mm, units: Units): readonly string[] {
+  return numbered([
+    words`Print this page first, alone, and on the paper of the sheets.`,
+    words`Choose true size, 100 %, and one side of the paper only; switch off everything like fit to page or shrink.`,
+    words`Measure both squares along all sides. If one is wrong, set the printer right before you print the rest.`,
+    printPhrase(
+      say`The drawing keeps ${mm(margin)} from the edges of the paper. If your printer cuts some of it off, choose a wider margin: the printer’s test page shows how wide.`,
+      units,
+    ),
+  ]);
+}
+
+function mapNote(count: number, paper: Phrase, again: boolean): string {
+  const sheets =
+    count === 1
+      ? say`One sheet ${paper}.`
+      : say`${number(count)} sheets ${paper}; the small figures are the order of taping.`;
+  return said(again ? inTurn([sheets, say`Grey: in this file.`]) : sheets);
+}
+
+function joiningWords(overlap: Mm): readonly JoiningWords[] {
+  const [cut, lay, tape] = [words`1 Cut`, words`2 Lay`, words`3 Tape`];
+  const strips = words`First tape each row into a strip, in the order of the small figures; then the strips to each other, from the top.`;
+  return overlap > 0
+    ? [
+        {
+          title: cut,
+          text: words`Cut off the white margin along the thin line where a sheet has a neighbour on its left or above it.`,
+        },
+        {
+          title: lay,
+          text: words`Lay the cut edge on the thin line of that neighbour, so that half-diamonds of one number make a whole one.`,
+        },
+        { title: tape, text: strips },
+      ]
+    : [
+        { title: cut, text: words`Cut off the white margins along the thin lines where a sheet has a neighbour.` },
+        { title: lay, text: words`Butt the cut edges, so that half-diamonds of one number make a whole one.` },
+        { title: tape, text: strips },
+      ];
 }

@@ -4,7 +4,7 @@ import { point } from '../../plane';
 import { LARGEST_PAGE } from '../../sheets';
 import { mm, type Phrase, type Problem, Refusal, say } from '../../words';
 import type { Pen } from '../pen/pen';
-import { TEST_SQUARES } from './first-page';
+import { TEST_SQUARES } from './squares';
 
 /** White round everything on one large sheet: a print shop's trimming. */
 export const LARGE_MARGIN: Mm = 15;

@@ -1,33 +1,26 @@
-import {
-  capitalsOfPt,
-  drawingInk,
-  INK,
-  type Ink,
-  inkCrosses,
-  inkNear,
-  type LineStyle,
-  type PieceDrawing,
-  ptOfCapitals,
-} from '../../drawing';
+import { capitalsOfPt, drawingInk, INK, inkNear, type LineStyle, type PieceDrawing, ptOfCapitals } from '../../drawing';
+import type { Mm } from '../../length';
 import { type Box, boxGrown, boxRound, type Point, pathThrough, point } from '../../plane';
-import { planParts, type SheetPlan, sheetCell } from '../../sheets';
+import { clearPlaces, partsInOrder, type SheetPlan, sheetCell } from '../../sheets';
 import { frameAt } from '../pen/page-frame';
 import type { Pen } from '../pen/pen';
 
 const CELL: LineStyle = { width: 0.15, colour: INK.join, dash: [] };
 const OUTLINE: LineStyle = { width: 0.3, colour: INK.cut, dash: [] };
-/** The labels' capitals, in parts of a cell's shorter side. */
-const LABEL_SHARE = 0.22;
-const LARGEST_CAPITALS = 3.2;
+/** The labels' capitals, in parts of a cell's shorter side: tried from the largest down, until no line runs through them. */
+const LABEL_SHARES = [0.3, 0.25, 0.2, 0.16] as const;
+const LARGEST_CAPITALS = 7;
 /** White round a label, on the paper. */
 const CLEAR = 0.5;
-/** From a cell's middle to its rim, in parts of the room, near ones first. */
-const STEPS: readonly Point[] = [-1, -0.75, -0.5, -0.25, 0, 0.25, 0.5, 0.75, 1]
-  .flatMap((y, _, all) => all.map((x) => point(x, y)))
-  .sort((a, b) => Math.hypot(a.x, a.y) - Math.hypot(b.x, b.y));
+/** The figure of the order of taping, in the upper left corner of its cell. */
+const ORDER_PT = 8;
+const ORDER_AWAY = 0.7;
+/** How finely white is looked for, on the paper. */
+const FINE = 0.4;
 
 /**
- * The map of the sheets: every printed sheet as a box with its label, the pieces' cut lines over them.
+ * The map of the sheets: every printed sheet as a box with its label, the pieces' cut lines over them, and where there
+ * are several sheets, each one's figure in the order of taping.
  *
  * @param lit labels of the sheets that stand out in grey
  */
@@ -38,7 +31,7 @@ export function drawMap(
   room: Box,
   lit: readonly string[] = [],
 ): void {
-  const cells = planParts(plan).map((part) => ({ label: part.label, box: sheetCell(part) }));
+  const cells = partsInOrder(plan).map((part) => ({ label: part.label, box: sheetCell(part) }));
   const all = boxRound(cells.map(({ box }) => box));
   const scale = Math.min(
     (room.right - room.left) / (all.right - all.left),
@@ -59,13 +52,33 @@ export function drawMap(
   }
   const whole = drawingInk(drawings);
   const ink = { ...whole, lines: whole.lines.filter(({ stroke }) => stroke === 'cut' || stroke === 'fold') };
-  for (const { label, box } of cells) {
+  for (const [i, { label, box }] of cells.entries()) {
+    const order = cells.length > 1 ? [drawOrder(pen, i + 1, map(point(box.left, box.top)))] : [];
+    const taken = order.map(({ width, height }) => ({
+      left: box.left,
+      top: box.top,
+      right: box.left + width / scale,
+      bottom: box.top + height / scale,
+    }));
+    const clear = clearPlaces(box, inkNear(ink, box), taken, scale, FINE);
     const side = Math.min(box.right - box.left, box.bottom - box.top) * scale;
-    const pt = ptOfCapitals(Math.min(LARGEST_CAPITALS, side * LABEL_SHARE));
-    const half = { x: (pen.widthOf(label, pt) / 2 + CLEAR) / scale, y: (capitalsOfPt(pt) / 2 + CLEAR) / scale };
-    const at = map(clearPlace(box, half, ink));
-    pen.words(label, point(at.x, at.y + capitalsOfPt(pt) / 2), { pt, colour: INK.words, align: 'middle' });
+    const middle = point((box.left + box.right) / 2, (box.top + box.bottom) / 2);
+    const sizes = LABEL_SHARES.map((share) => ptOfCapitals(Math.min(LARGEST_CAPITALS, side * share)));
+    const found = sizes.flatMap((pt) => {
+      const place = clear((pen.widthOf(label, pt) + CLEAR) / scale, (capitalsOfPt(pt) + CLEAR) / scale, middle);
+      return place ? [{ pt, at: point((place.left + place.right) / 2, (place.top + place.bottom) / 2) }] : [];
+    });
+    const { pt, at } = found[0] ?? { pt: sizes.at(-1) as number, at: middle };
+    const { x, y } = map(at);
+    pen.words(label, point(x, y + capitalsOfPt(pt) / 2), { pt, colour: INK.words, align: 'middle' });
   }
+}
+
+/** A sheet's figure in the order of taping, in the corner of its cell; returns what it covers. */
+function drawOrder(pen: Pen, order: number, corner: Point): { readonly width: Mm; readonly height: Mm } {
+  const [text, capitals] = [`${order}`, capitalsOfPt(ORDER_PT)];
+  pen.words(text, point(corner.x + ORDER_AWAY, corner.y + ORDER_AWAY + capitals), { pt: ORDER_PT, colour: INK.mark });
+  return { width: pen.widthOf(text, ORDER_PT) + 2 * ORDER_AWAY, height: capitals + 2 * ORDER_AWAY };
 }
 
 const corners = ({ left, top, right, bottom }: Box): readonly Point[] => [
@@ -74,15 +87,3 @@ const corners = ({ left, top, right, bottom }: Box): readonly Point[] => [
   point(right, bottom),
   point(left, bottom),
 ];
-
-/** Where a label stands in its cell: in the middle, or as near to it as no outline runs through it. */
-function clearPlace(cell: Box, half: Point, ink: Ink): Point {
-  const middle = point((cell.left + cell.right) / 2, (cell.top + cell.bottom) / 2);
-  const room = { x: (cell.right - cell.left) / 2 - half.x, y: (cell.bottom - cell.top) / 2 - half.y };
-  const near = inkNear(ink, cell);
-  const places = STEPS.map((step) => point(middle.x + step.x * room.x, middle.y + step.y * room.y));
-  const free = places.find(
-    ({ x, y }) => !inkCrosses(near, { left: x - half.x, right: x + half.x, top: y - half.y, bottom: y + half.y }),
-  );
-  return free ?? middle;
-}

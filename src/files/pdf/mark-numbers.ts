@@ -11,7 +11,8 @@ export interface PlacedNumber {
   readonly box: Box;
 }
 
-export const NUMBER_PT = 8;
+/** Large enough to be found from above, while two sheets are laid on each other. */
+export const NUMBER_PT = 10;
 /** Between a half-diamond and its number, on the paper. */
 const GAP: Mm = 1;
 /** White round the figures, on the paper. */

@@ -1,100 +1,63 @@
-import { type Ink, inkCrosses, lineHeight, type WidthOf } from '../../drawing';
+import { lineHeight, type WidthOf } from '../../drawing';
 import type { Mm } from '../../length';
-import { type Box, boxesMeet } from '../../plane';
-import { type SheetPart, type SheetPlan, sheetCell } from '../../sheets';
+import { type Box, type Point, point } from '../../plane';
+import type { ClearPlaces, SheetPlan } from '../../sheets';
 
-/** One line of a sheet's own words. */
-export interface NoteLine {
-  readonly text: string;
-  readonly pt: number;
-  readonly quiet: boolean;
-}
-
-/** A sheet's own words: its label first, in a place of their own. */
+/** A sheet's own words beside its label, in a place of their own. */
 export interface SheetNote {
-  readonly lines: readonly NoteLine[];
+  readonly lines: readonly string[];
   /** On the drawing. */
   readonly box: Box;
 }
 
-export const LABEL_PT = 15;
-/** A tip’s own label is smaller than the one of the sheet that bears it. */
-export const TIP_LABEL_PT = 10;
-const WORDS_PT = 6.5;
+export const NOTE_PT = 8;
 /** White round the words, on the paper. */
-const CLEAR: Mm = 2.5;
-/** From one tried place to the next, on the paper. */
-const STEP: Mm = 3;
+export const NOTE_CLEAR: Mm = 1.5;
 /** Wider than this a line of the note is shortened. */
-const WIDEST: Mm = 70;
+const WIDEST: Mm = 80;
 
 /**
- * Where a sheet says what it is: the first free place in reading order, off every line, mark and word; where no place
- * is large enough, the label alone, and at the worst over a line rather than nowhere.
+ * Where a sheet says what it is: as near to its label as there is white room; where there is little, what need not
+ * stand there is left out, the least needed first, and at the worst it stands over a line rather than nowhere.
  *
- * @param ink what is drawn in the sheet's window
- * @param taken boxes of marks and words that are already there
- * @param says how large the label is, and the lines under it: those that must stand there, and others, most needed first
+ * @param label the box of the sheet's label
+ * @param says the lines: those that must stand there, and others, most needed first
  */
 export function placeNote(
-  plan: SheetPlan,
-  sheet: SheetPart,
-  ink: Ink,
-  taken: readonly Box[],
-  says: { readonly labelPt: number; readonly must: readonly string[]; readonly may: readonly string[] },
+  { scale }: Pick<SheetPlan, 'scale'>,
+  label: Box,
+  clear: ClearPlaces,
+  says: { readonly must: readonly string[]; readonly may: readonly string[] },
   widthOf: WidthOf,
 ): SheetNote {
-  const all: readonly NoteLine[] = [
-    { text: sheet.label, pt: says.labelPt, quiet: false },
-    ...says.must.map((text) => ({ text, pt: WORDS_PT, quiet: false })),
-    ...says.may.map((text, i) => ({ text: shortened(text, widthOf), pt: WORDS_PT, quiet: i > 0 })),
-  ];
-  const least = 1 + says.must.length;
-  for (let count = all.length; count >= least; count -= 1) {
+  const all = [...says.must, ...says.may].map((text) => shortened(text, widthOf));
+  const under = point((label.left + label.right) / 2, label.bottom);
+  for (let count = all.length; count >= says.must.length && count > 0; count -= 1) {
     const lines = all.slice(0, count);
-    const size = noteSize(lines, widthOf);
-    for (const box of places(plan, sheet, size)) {
-      if (!inkCrosses(ink, box) && !taken.some((other) => boxesMeet(other, box))) return { lines, box };
-    }
+    const { width, height } = noteSize(lines, widthOf);
+    const box = clear(width / scale.x, height / scale.y, under);
+    if (box) return { lines, box };
   }
-  const lines = all.slice(0, least);
-  const tries = [...places(plan, sheet, noteSize(lines, widthOf))];
-  const box = tries.find((tried) => !taken.some((other) => boxesMeet(other, tried))) ?? tries[0] ?? sheet.window;
-  return { lines, box };
+  return noteAt(all.slice(0, says.must.length), under, scale, widthOf);
 }
 
-/** The height of a note's line from the top of the one to the top of the next. */
-export const noteLineHeight = ({ pt }: NoteLine): Mm => lineHeight(pt);
+/** A note that has to stand where there is no white room for it. */
+function noteAt(lines: readonly string[], top: Point, scale: SheetPlan['scale'], widthOf: WidthOf): SheetNote {
+  const { width, height } = noteSize(lines, widthOf);
+  const half = width / 2 / scale.x;
+  return { lines, box: { left: top.x - half, right: top.x + half, top: top.y, bottom: top.y + height / scale.y } };
+}
 
-/** White inside a note's box, on the paper. */
-export const NOTE_CLEAR = CLEAR;
-
-function noteSize(lines: readonly NoteLine[], widthOf: WidthOf): { readonly width: Mm; readonly height: Mm } {
+function noteSize(lines: readonly string[], widthOf: WidthOf): { readonly width: Mm; readonly height: Mm } {
   return {
-    width: Math.max(...lines.map((line) => widthOf(line.text, line.pt))) + 2 * CLEAR,
-    height: lines.reduce((sum, line) => sum + noteLineHeight(line), 0) + 2 * CLEAR,
+    width: Math.max(0, ...lines.map((line) => widthOf(line, NOTE_PT))) + 2 * NOTE_CLEAR,
+    height: lines.length * lineHeight(NOTE_PT) + 2 * NOTE_CLEAR,
   };
 }
 
-/** Boxes of that size all over what stays in sight of the sheet, row by row. */
-function* places(
-  { scale }: SheetPlan,
-  sheet: SheetPart,
-  size: { readonly width: Mm; readonly height: Mm },
-): Generator<Box> {
-  const cell = sheetCell(sheet);
-  const width = size.width / scale.x;
-  const height = size.height / scale.y;
-  for (let top = cell.top; top + height <= cell.bottom; top += STEP / scale.y) {
-    for (let left = cell.left; left + width <= cell.right; left += STEP / scale.x) {
-      yield { left, top, right: left + width, bottom: top + height };
-    }
-  }
-}
-
 function shortened(text: string, widthOf: WidthOf): string {
-  if (widthOf(text, WORDS_PT) <= WIDEST) return text;
+  if (widthOf(text, NOTE_PT) <= WIDEST) return text;
   const letters = [...text];
-  while (letters.length > 1 && widthOf(`${letters.join('')}…`, WORDS_PT) > WIDEST) letters.pop();
+  while (letters.length > 1 && widthOf(`${letters.join('')}…`, NOTE_PT) > WIDEST) letters.pop();
   return `${letters.join('').trimEnd()}…`;
 }

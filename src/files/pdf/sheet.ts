@@ -5,6 +5,7 @@ import {
   type Ink,
   inkNear,
   type LineStyle,
+  lineHeight,
   type PieceDrawing,
   type PlacedWord,
   placer,
@@ -13,10 +14,12 @@ import {
 } from '../../drawing';
 import { add, type Box, boxesMeet, type Point, pathThrough, point } from '../../plane';
 import {
+  clearPlaces,
   joinLine,
   MARK,
   markBoxes,
   markCorners,
+  partsInOrder,
   type Sheet,
   type SheetPart,
   type SheetPlan,
@@ -25,12 +28,14 @@ import {
   sheetTexts,
   tipBox,
 } from '../../sheets';
+import { number, words } from '../../words';
 import { drawPaths } from '../pen/draw-paths';
 import { type PageFrame, sheetFrame, tipFrame } from '../pen/page-frame';
 import type { Pen } from '../pen/pen';
 import { JOIN_NOTE_PT, placeJoinNotes } from './join-notes';
 import { NUMBER_PT, type PlacedNumber, placeNumbers } from './mark-numbers';
-import { LABEL_PT, NOTE_CLEAR, noteLineHeight, placeNote, type SheetNote, TIP_LABEL_PT } from './sheet-notes';
+import { placeLabel, type SheetLabel } from './sheet-label';
+import { NOTE_CLEAR, NOTE_PT, placeNote, type SheetNote } from './sheet-notes';
 
 const FRAME: LineStyle = { width: 0.15, colour: INK.frame, dash: [] };
 const JOIN: LineStyle = { width: 0.2, colour: INK.join, dash: [] };
@@ -51,10 +56,10 @@ export interface SheetMatter {
 /** Draws one sheet on the current page, and the tips in its empty corners. */
 export function drawSheet(pen: Pen, matter: SheetMatter, sheet: Sheet): void {
   const frame = sheetFrame(matter.plan, sheet);
-  drawPart(pen, matter, sheet, { frame, turn: 0, labelPt: LABEL_PT, taken: sheet.tips.map(tipBox) });
+  drawPart(pen, matter, sheet, { frame, turn: 0, taken: sheet.tips.map(tipBox) });
   const quiet = { ...matter, remarks: [], says: () => [] };
   for (const tip of sheet.tips) {
-    drawPart(pen, quiet, tip, { frame: tipFrame(frame, tip), turn: tip.place.turn, labelPt: TIP_LABEL_PT, taken: [] });
+    drawPart(pen, quiet, tip, { frame: tipFrame(frame, tip), turn: tip.place.turn, taken: [] });
   }
 }
 
@@ -63,7 +68,6 @@ interface PartSetting {
   readonly frame: PageFrame;
   /** Degrees, clockwise as seen. */
   readonly turn: number;
-  readonly labelPt: number;
   /** What is already there, on the drawing. */
   readonly taken: readonly Box[];
 }
@@ -83,17 +87,20 @@ function drawPart(pen: Pen, matter: SheetMatter, part: SheetPart, setting: PartS
     plan,
     part,
   );
-  const words = placeWords(texts, { box: sheetCell(part), scale: plan.scale, ink, taken: marked }, pen.widthOf);
-  if (words.length > 0)
+  const placed = placeWords(texts, { box: sheetCell(part), scale: plan.scale, ink, taken: marked }, pen.widthOf);
+  if (placed.length > 0)
     pen.onLayer('text', () => {
-      for (const word of words) drawWord(pen, word, setting);
+      for (const word of placed) drawWord(pen, word, setting);
     });
-  const taken = [...marked, ...words.flatMap((word) => word.parts)];
+  const taken = [...marked, ...placed.flatMap((word) => word.parts)];
   const joinNotes = placeJoinNotes(plan, part, ink, taken, pen.widthOf);
   taken.push(...joinNotes.map((note) => note.box));
-  const says = { labelPt: setting.labelPt, must: matter.remarks ?? [], may: matter.says(shown) };
-  const note = placeNote(plan, part, ink, taken, says, pen.widthOf);
+  const clear = (covered: readonly Box[]) => clearPlaces(sheetCell(part), ink, covered, plan.scale.x);
+  const label = placeLabel(plan, part, clear(taken), pen.widthOf);
+  const says = { must: matter.remarks ?? [], may: [...orderTold(plan, part), ...matter.says(shown)] };
+  const note = placeNote(plan, label.box, clear([...taken, label.box]), says, pen.widthOf);
   pen.onLayer('joins', () => {
+    drawLabel(pen, part, label, setting);
     for (const { text, at, turn: own } of joinNotes) {
       pen.words(text, frame.map(at), { pt: JOIN_NOTE_PT, colour: INK.quietWords, align: 'middle', turn: own + turn });
     }
@@ -150,15 +157,27 @@ function drawWord(pen: Pen, { text, at, pt, turn }: PlacedWord, { frame, turn: b
   pen.words(text, frame.map(at), { pt, colour: INK.words, align: 'middle', turn: turn + by });
 }
 
+/** Which part it is in the order of taping; nothing where there is one alone. */
+function orderTold(plan: SheetPlan, part: SheetPart): readonly string[] {
+  const parts = partsInOrder(plan);
+  const place = parts.findIndex(({ label }) => label === part.label) + 1;
+  return parts.length > 1
+    ? [words`Number ${number(place, 0)} of ${number(parts.length, 0)} in the order of taping`]
+    : [];
+}
+
+/** Light, so that no line is missed beside it. */
+function drawLabel(pen: Pen, { label: text }: SheetPart, { at, pt }: SheetLabel, { frame, turn }: PartSetting): void {
+  const down = turned(turn)(point(0, capitalsOfPt(pt) / 2));
+  pen.words(text, add(frame.map(at), down), { pt, colour: INK.label, align: 'middle', turn });
+}
+
 function drawNote(pen: Pen, { lines, box }: SheetNote, { frame, turn }: PartSetting): void {
   const corner = frame.map(point(box.left, box.top));
   const beside = turned(turn);
-  let top = NOTE_CLEAR;
-  for (const line of lines) {
-    const by = beside(point(NOTE_CLEAR, baseline(top, line.pt)));
-    const colour = line.quiet ? INK.quietWords : INK.words;
-    pen.words(line.text, add(corner, by), { pt: line.pt, colour, turn });
-    top += noteLineHeight(line);
+  for (const [i, line] of lines.entries()) {
+    const by = beside(point(NOTE_CLEAR, baseline(NOTE_CLEAR + i * lineHeight(NOTE_PT), NOTE_PT)));
+    pen.words(line, add(corner, by), { pt: NOTE_PT, colour: INK.quietWords, turn });
   }
 }
 

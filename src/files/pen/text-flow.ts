@@ -144,3 +144,53 @@ export function flowBalanced(
   }
   return flowSections(sections, columns(bottom), pt, widthOf);
 }
+
+/**
+ * Sets whole sections into columns that are as even as they let them be: none is torn apart, as long as all find room so.
+ *
+ * @param columns the columns, where they end at a height
+ * @param room where they begin at the earliest, and end at the lowest
+ */
+export function flowWhole(
+  sections: readonly Section[],
+  columns: (lower: Mm) => readonly Box[],
+  room: Pick<Box, 'top' | 'bottom'>,
+  pt: number,
+  widthOf: WidthOf,
+): ReturnType<typeof flowSections> {
+  const line = lineHeight(pt);
+  for (let lower = room.top + 10 * line; lower < room.bottom + line; lower += line) {
+    const lines = wholeIn(sections, columns(Math.min(lower, room.bottom)), pt, widthOf);
+    if (lines) return { lines, left: [] };
+  }
+  return flowBalanced(sections, columns, room.top, room.bottom, pt, widthOf);
+}
+
+/** Whole sections, each in the first column from there on in which it fits; undefined where one finds none. */
+function wholeIn(
+  sections: readonly Section[],
+  columns: readonly Box[],
+  pt: number,
+  widthOf: WidthOf,
+): readonly SetLine[] | undefined {
+  const full: SetLine[] = [];
+  const rest = [...columns];
+  let here: readonly Section[] = [];
+  let lines: readonly SetLine[] = [];
+  for (const section of sections) {
+    for (;;) {
+      const column = rest[0];
+      if (!column) return undefined;
+      const flow = flowSections([...here, section], [column], pt, widthOf);
+      if (flow.left.length === 0) {
+        here = [...here, section];
+        lines = flow.lines;
+        break;
+      }
+      full.push(...lines);
+      [here, lines] = [[], []];
+      rest.shift();
+    }
+  }
+  return [...full, ...lines];
+}

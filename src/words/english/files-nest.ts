@@ -1,11 +1,8 @@
 // Written by `npm run words`, save where each comes from.
 export const filesNest = {
-  Bodies: 'plain',
+  'Key: on the second page.': 'plain',
   'Key: {0}': 'plain', // {0} own(title)
   'Print at 100 %, no fit to page. Measure both squares before cutting.': 'plain',
-  'Test square: on the first sheet. Key: on the second.': 'plain',
-  'The legs lie with their side lines and crotch lines on each other; each body has a line type, a colour and a number of its own. Cut lines, folds and notches are drawn for every body; what else is in a piece stands in its own pattern.':
-    'trade',
   'a nested drawing needs two projects or more': 'plain',
   'at most {0} bodies can be told apart on one drawing; these are {1}': 'plain', // {0} number(MOST_NESTED), {1} number(drafts.length)
   'dash, two dots': 'standard: ISO 128, line types',
@@ -26,9 +23,10 @@ export const filesNest = {
   'two dashes, two dots': 'standard: ISO 128, line types',
   'wide dashes': 'standard: ISO 128, line types',
   '{0} and {1} more': 'plain', // {0} own(project.name), {1} number(others.length)
-  '{0} bodies on one drawing': 'plain', // {0} number(nest.length)
   '{0} bodies on one drawing, one large sheet': 'plain', // {0} number(nest.length)
   '{0} bodies on one drawing, {1} sheets {2}': 'plain', // {0} number(nest.length), {1} number(plan.sheets.length), {2} paperName(plan.paper.name)
   '{0} bodies on one drawing. One unit is one millimetre.': 'plain', // {0} number(nest.length)
+  '{0} bodies on one drawing: the legs lie with their side lines and crotch lines on each other; each body has a line type, a colour and a number of its own. Cut lines, folds and notches are drawn for every body; what else is in a piece stands in its own pattern.':
+    'trade', // {0} number(nest.length)
   '{0}, {1} bodies': 'plain', // {0} own(project.name), {1} number(nest.length)
 } as const;

@@ -1,7 +1,7 @@
 // Written by `npm run words`, save where each comes from.
 export const filesPdf = {
+  '1 Cut': 'plain',
   '1 body, a quarter of true size, {0}': 'plain', // {0} sheets
-  '1 sheet': 'plain',
   '1 square = {0}': 'plain', // {0} own(GRID[units].name)
   '1. Hang or set the projector square to the table, with its own keystone setting off or as its maker says. Show this page at 100 % and zoom until A to B is near {0}.':
     'plain', // {0} mm(test.across)
@@ -9,12 +9,14 @@ export const filesPdf = {
   '1. Print this page as you will print the pattern: on the same printer and paper, at 100 %, without fit to page.':
     'plain',
   '100 mm with the correction × {0}, × {1}': 'plain', // {0} number(correctX, 4), {1} number(correctY, 4)
+  '2 Lay': 'plain',
   '2. Cut it in four where the broken strokes at its edges meet. Lay the block flat on an even floor and the four parts round it, A, B, C and D as they stood here, at the corners of a rectangle as large as the block.':
     'trade',
   '2. Measure both bars with a steel rule, from the middle of one end stroke to the middle of the other. A tape may be longer or shorter than it says.':
     'plain',
   '2. Measure with a steel rule or a good tape, flat on the table, from the middle of a corner’s lines to the middle of the other’s.':
     'plain',
+  '3 Tape': 'plain',
   '3. At Paper, type what the two bars measure. In a project file, correctX is the short bar’s length divided by what it measures, correctY the long bar’s.':
     'plain',
   '3. D to C must be as long as A to B, and B to C as long as A to D. If they are not, the picture is wider at one end (a keystone), which four lengths can’t put right: set the projector square first.':
@@ -35,74 +37,102 @@ export const filesPdf = {
   'B to C': 'plain',
   'B to D': 'plain',
   'Body: {0}': 'plain', // {0} own(project.body.label)
-  'Butt the cut edges, so that the half-diamonds of one number make a whole diamond and the lines meet. Tape.': 'trade',
+  'Butt the cut edges, so that half-diamonds of one number make a whole one.': 'trade',
   'Changed since: {0}.': 'plain', // {0} all(changes)
-  'Choose true size, 100 %; switch off everything like fit to page or shrink. Print this sheet alone first and measure both squares along all sides, from the middle of a line to the middle of the other. If one is wrong, set the printer right before you print the rest.':
-    'plain',
-  'Cut the small piece {0} out of {1} along its frame, and join it like a sheet.': 'plain', // {0} own(tips.join()), {1} own(sheet)
-  'Cut the small pieces {0} out of {1} along their frames, and join them like sheets.': 'plain', // {0} own(tips.join(', ')), {1} own(sheet)
+  'Choose true size, 100 %, and one side of the paper only; switch off everything like fit to page or shrink.': 'plain',
+  'Cut as many as the list says; mirrored means that one half of them is cut with the printed side down.': 'plain',
+  'Cut off the white margin along the thin line where a sheet has a neighbour on its left or above it.': 'plain',
+  'Cut off the white margins along the thin lines where a sheet has a neighbour.': 'plain',
+  'Cut one small piece out along its frame and join it like a sheet: {0}.': 'plain', // {0} first
+  'Cut the paper along the thick line, and mark the notches.': 'trade',
+  'Cut the small pieces out along their frames and join them like sheets: {0}.': 'plain', // {0} all(tips)
   'Cut {0}': 'trade', // {0} own(listed(cutRows(draft), '; '))
   'D to C': 'plain',
   'Doubtful – printer: {0}': 'plain', // {0} remark
+  'First tape each row into a strip, in the order of the small figures; then the strips to each other, from the top.':
+    'plain',
   'Four lines to measure on the cutting table': 'plain',
   'Four marks to photograph beside a paper block': 'trade',
-  'Grey: in this file. {0} sheets {1} in all': 'plain', // {0} number(count, 0), {1} paperName(plan.paper.name)
+  'Grey: in this file.': 'plain',
   'If one of these is missing, print that sheet from the file of all sheets; saved now, it is laid out the same way.':
     'plain',
   'If the correction is right every line measures what is written beside it.': 'plain',
   'In this file: {0}.': 'plain', // {0} labels(anew)
+  'Is anything printed on the back of this page? Then switch off two-sided printing before you print the sheets: one that is on the back of another can’t be laid beside it.':
+    'plain',
   'It is photographed beside a block on paper, so that Legwork can flatten the picture and draw the block at its true size.':
     'ours: the name',
-  'Join the rows first, then the rows to each other.': 'plain',
-  'Join the sheets': 'plain',
   'Keep {0}: no line on them has moved by more than {1}.': 'plain', // {0} labels(keep), {1} mm(moved)
   'Keep {0}: no line on them has moved.': 'plain', // {0} labels(keep)
-  'Lay the cut edge on the thin line of that neighbour, so that the half-diamonds of one number make a whole diamond and the lines meet. Glue or tape.':
-    'plain',
-  'Lay the sheets out as on the map. Cut off the margins along the thin lines on all sides that have a neighbour.':
-    'plain',
-  'Lay the sheets out as on the map. Where a sheet has a neighbour on its left or above it, cut off its white margin along the thin line on that side.':
-    'plain',
+  'Lay it on the cloth so that the arrow of its grainline runs along the selvedge. The sewing guide shows how all pieces lie.':
+    'trade',
+  'Lay the cut edge on the thin line of that neighbour, so that half-diamonds of one number make a whole one.': 'plain',
   'Legwork · lounge pant, each leg one piece · {0} · {1}': 'ours: the name', // {0} own(dated(date)), {1} own(fileName)
   'Look at this before cutting: {0}': 'plain', // {0} phrase
   'Lounge pant for {0}, one large sheet': 'plain', // {0} own(project.body.label)
   'Lounge pant for {0}, to be projected at true size': 'plain', // {0} own(project.body.label)
   'Lounge pant for {0}, {1} sheets {2}': 'plain', // {0} own(project.body.label), {1} number(sheets.length), {2} paperName(plan.paper.name)
+  'Measure both squares along all sides. If one is wrong, set the printer right before you print the rest.': 'plain',
+  'Measure from the middle of one line to the middle of the other, along all four sides.': 'plain',
   'Measure, to check the joins: {0}.': 'plain', // {0} own(controls.join(', '))
+  'Number {0} of {1} in the order of taping': 'plain', // {0} number(place, 0), {1} number(parts.length, 0)
+  'One sheet {0}.': 'plain', // {0} paper
   'Only changed sheets': 'plain',
+  'Order of taping': 'plain',
   'Print at 100 %': 'plain',
+  'Print this page first, alone, and on the paper of the sheets.': 'plain',
   'Printer test': 'plain',
   'Projector test': 'plain',
   'Projector test, corrected': 'plain',
   'Reference sheet': 'plain',
+  'Strip {0}': 'plain', // {0} own(letter)
   'Test square: on the first sheet.': 'plain',
   'The bars are printed without the correction that is set; the square is printed with it, and measures 100 mm both ways if it is right.':
     'plain',
-  'The drawing keeps {0} from the edges of the paper. If your printer cuts some of it off, choose a wider margin.':
+  'The drawing keeps {0} from the edges of the paper. If your printer cuts some of it off, choose a wider margin: the printer’s test page shows how wide.':
     'plain', // {0} mm(margin)
   'The other sheets were printed on {0} or earlier.': 'plain', // {0} own(dated(printDay(lastPrint)))
+  'The sheet': 'plain',
   'The short bar is {0}, the long bar {1}.': 'ours: the long and the short bar of the test page', // {0} mm(across), {1} mm(along)
+  'Then the strips': 'plain',
   'Throw away the old {0}.': 'plain', // {0} labels(away)
+  'To cut and to buy': 'plain',
   'Two bars to measure, {0}': 'ours: the long and the short bar of the test page', // {0} paperName(settings.sheet)
+  'What the lines mean': 'plain',
+  'When the sheets are one': 'plain',
+  'Where each sheet goes': 'plain',
   'a piece is {0} long even at a quarter, longer than any paper.': 'plain', // {0} mm(widest)
-  'cut along this line': 'plain',
+  'cut along this line, then lay it on {0} ↑': 'plain', // {0} label
+  'cut along this line, {0} meets it ↑': 'plain', // {0} label
+  'cut along this line, {0} meets it ↓': 'plain', // {0} label
+  'cut here': 'plain',
   'every sheet that was printed can be kept; there is nothing to print.': 'plain',
+  'fold here': 'trade',
+  'grainline, along the selvedge': 'trade',
   'hip {0}, inseam {1}': 'trade', // {0} mm(measures.hipGirthFinished), {1} mm(leg.measures.inseamFront)
+  'hip, crotch or knee line': 'trade',
+  'lay on {0} ↑': 'plain', // {0} label
+  'lengthen or shorten here': 'plain',
   'long bar: {0}': 'ours: the long and the short bar of the test page', // {0} mm(along)
+  'notch, meets its partner': 'trade',
   'nothing is known of an earlier print: it is noted in the project that is open where the sheets are saved, and in the one that is packed with them. Print all sheets.':
     'plain',
   'page {0}': 'plain', // {0} number(i + 1)
   'short bar: {0}': 'ours: the long and the short bar of the test page', // {0} mm(across)
-  'the next sheet starts at this line': 'plain',
+  'side of the leg: no seam': 'trade',
+  'stitch here': 'trade',
   'the piece': 'plain',
   'too few of the sheets that were printed can be kept. Print all sheets.': 'plain',
+  'waist edge, or where a part goes': 'trade',
   '{0} bodies, a quarter of true size, {1}': 'plain', // {0} number(drafts.length), {1} sheets
+  '{0} goes here ↓': 'plain', // {0} label
+  '{0} goes here ↓ its cut edge on this line': 'plain', // {0} label
   '{0} of cloth': 'trade', // {0} mm(BAR)
+  '{0} out of {1}': 'plain', // {0} own(tip.label), {1} own(label)
   '{0} pages {1}': 'plain', // {0} number(pages.length), {1} paperName(page.name)
-  '{0} sheets': 'plain', // {0} number(count)
+  '{0} sheets {1}; the small figures are the order of taping.': 'plain', // {0} number(count), {1} paper
   '{0} would be {1} long; a PDF page can be {2} at most: take the joined sheets instead': 'standard: PDF, ISO 32000', // {0} what, {1} mm(longest), {2} mm(LARGEST_PAGE)
-  '{0} {1} (by area no fewer than {2})': 'plain', // {0} count === 1 ? say`1 sheet` : say`${number(count)} sheets`, {1} paperName(plan.paper.name), {2} number(plan.lowerBound)
-  '{0} · first sheet, continued': 'plain', // {0} own(words.under)
+  '{0} · first page, continued': 'plain', // {0} own(words.under)
   '{0} · page {1} of {2}': 'plain', // {0} whose, {1} number(i + 1), {2} number(pages.length)
   '{0}, cut {1}': 'trade', // {0} pieceName(piece), {1} number(piece.cut)
   '{0}, to look at and not for cutting out · {1} of {2}': 'plain', // {0} own(title), {1} number(one + 1), {2} number(pages.length)

@@ -6,6 +6,7 @@ export const workbenchProjects = {
   'A project': 'plain',
   'A project that can’t be read here': 'plain',
   American: 'plain',
+  Bodies: 'plain',
   British: 'plain',
   'British: trousers, overlocker. American: pants, serger. The page loads again, and your work is kept.': 'trade',
   Canadian: 'plain',

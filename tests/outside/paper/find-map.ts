@@ -11,23 +11,20 @@ export interface FoundMap {
 }
 
 /**
- * Reads the map in the lower square of the first sheet: the outlines drawn there are laid on the pattern's own by their
- * boxes, and each label's middle is taken back to the pattern.
+ * Reads the map on the right of the squares of the first page: the outlines drawn there are laid on the pattern's own by
+ * their boxes, and each label's middle is taken back to the pattern.
  */
 export function findMap(
   picture: Picture,
   words: readonly Word[],
-  square: FoundSquare,
+  lower: FoundSquare,
   lines: readonly Polyline[],
 ): FoundMap {
+  const title = Math.max(...words.filter(({ text }) => text === 'taping.').map(({ bottom }) => bottom));
   const inside = ({ x, y }: Place) =>
-    x > square.left + 2 &&
-    x < square.left + square.width - 2 &&
-    y > square.top + 2 &&
-    y < square.top + square.height - 2;
+    x > lower.left + lower.width + 2 && y > title + 1 && y < lower.top + lower.height + 1;
   const middle = ({ left, right, top, bottom }: Word) => ({ x: (left + right) / 2, y: (top + bottom) / 2 });
   const here = words.filter((word) => inside(middle(word)));
-  const title = Math.max(...here.filter(({ text }) => text === '(by').map(({ bottom }) => bottom));
   const drawn = boxOf(inkPlaces(picture, inkedPixels(picture), 'cut').filter(inside));
   const real = boxOf(lines.flatMap((line) => line.map(([x, y]) => ({ x, y }))));
   const scale = {
@@ -36,7 +33,7 @@ export function findMap(
   };
   return {
     labels: here
-      .filter(({ text, top }) => top > title && /^[A-Z]+\d+$/.test(text))
+      .filter(({ text }) => /^[A-Z]+\d+$/.test(text))
       .map((word) => {
         const { x, y } = middle(word);
         return {

@@ -16,12 +16,12 @@ export interface JoinedSheets {
   readonly worst: number;
 }
 
-/** A sheet's label stands in letters of 15 points; words of the pattern that look like one are larger or smaller. */
+/** A sheet's label is the largest word on it that looks like one: smaller ones name its neighbours. */
 export function labelOf(words: readonly Word[]): string {
-  const height = ({ top, bottom }: Word) => bottom - top;
-  const found = words.filter((word) => /^[A-Z]+\d+$/.test(word.text) && height(word) > 5 && height(word) < 7.5);
-  if (found.length !== 1) throw new Error(`${found.length} labels on a sheet: ${found.map((word) => word.text)}`);
-  return found[0]?.text ?? '';
+  const height = ({ top, bottom, left, right }: Word) => Math.min(bottom - top, right - left);
+  const found = words.filter((word) => /^[A-Z]+\d+$/.test(word.text)).sort((a, b) => height(b) - height(a));
+  if (!found[0]) throw new Error(`no label on a sheet: ${words.map(({ text }) => text).join(' ')}`);
+  return found[0].text;
 }
 
 /**

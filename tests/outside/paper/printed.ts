@@ -22,11 +22,18 @@ export interface PrintedPage {
   readonly height: number;
 }
 
-/** All pages behind the first one. */
+/** How many pages stand before the sheets: those that say who made them. */
+export function coverPages(pdf: Pick<OpenPdf, 'text'>): number {
+  const pages = pdf.text().split('\f');
+  return pages.findIndex((text) => !text.includes('Legwork ·'));
+}
+
+/** All pages behind the first ones. */
 export function printedPages(pdf: OpenPdf, printer?: Printer): readonly PrintedPage[] {
-  return Array.from({ length: pdf.pages - 1 }, (_, i) => {
-    const picture = pdf.picture(i + 2, printer);
-    const words = pdf.words(i + 2);
+  const cover = coverPages(pdf);
+  return Array.from({ length: pdf.pages - cover }, (_, i) => {
+    const picture = pdf.picture(cover + i + 1, printer);
+    const words = pdf.words(cover + i + 1);
     const inked = inkedPixels(picture);
     const places = (ink: Parameters<typeof inkPlaces>[2]) => inkPlaces(picture, inked, ink);
     const [cut, sewn] = [places('cut'), places('sewn')];

@@ -1,0 +1,55 @@
+import { ASCENT, DESCENT, mmOfPt, ptOfCapitals, type WidthOf } from '../../drawing';
+import type { Mm } from '../../length';
+import { type Box, type Point, point } from '../../plane';
+import { type ClearPlaces, type SheetPart, type SheetPlan, sheetCell } from '../../sheets';
+
+/** A sheet's label, to be read from above while the sheets lie on the floor. */
+export interface SheetLabel {
+  readonly pt: number;
+  /** The middle of its capitals, on the drawing. */
+  readonly at: Point;
+  readonly box: Box;
+}
+
+/** Tried heights of its capitals, on the paper: as large as there is white room for. */
+const CAPITALS: readonly Mm[] = [22, 20, 18, 16, 14, 12, 10, 8, 6, 5];
+/** White round it, on the paper. */
+const CLEAR: Mm = 1.5;
+
+/**
+ * Where a sheet's label stands: as large as it finds room in what stays in sight of the sheet, as near to the middle as
+ * it does; at the worst small and over a line rather than nowhere.
+ */
+export function placeLabel(
+  { scale }: Pick<SheetPlan, 'scale'>,
+  sheet: SheetPart,
+  clear: ClearPlaces,
+  widthOf: WidthOf,
+): SheetLabel {
+  const cell = sheetCell(sheet);
+  const middle = point((cell.left + cell.right) / 2, (cell.top + cell.bottom) / 2);
+  for (const capitals of CAPITALS) {
+    const pt = ptOfCapitals(capitals);
+    const { width, height } = labelSize(sheet.label, pt, widthOf);
+    const box = clear(width / scale.x, height / scale.y, middle);
+    if (box) return labelIn(box, pt);
+  }
+  const pt = ptOfCapitals(CAPITALS.at(-1) as Mm);
+  const { width, height } = labelSize(sheet.label, pt, widthOf);
+  const half = { x: width / 2 / scale.x, y: height / 2 / scale.y };
+  return labelIn(
+    { left: middle.x - half.x, right: middle.x + half.x, top: middle.y - half.y, bottom: middle.y + half.y },
+    pt,
+  );
+}
+
+const labelSize = (label: string, pt: number, widthOf: WidthOf): { readonly width: Mm; readonly height: Mm } => ({
+  width: widthOf(label, pt) + 2 * CLEAR,
+  height: mmOfPt(pt) * (ASCENT + DESCENT) + 2 * CLEAR,
+});
+
+const labelIn = (box: Box, pt: number): SheetLabel => ({
+  pt,
+  at: point((box.left + box.right) / 2, (box.top + box.bottom) / 2),
+  box,
+});
