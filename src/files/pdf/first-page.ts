@@ -22,14 +22,16 @@ const RULE: LineStyle = { width: 0.2, colour: INK.frame, dash: [] };
 const TITLE_PT = 18;
 const HEADING_PT = 11;
 const UNDER_PT = 8;
-const GAP: Mm = 5;
+const GAP: Mm = 4;
 /** Tried from the largest down until all words fit; smaller would not be read at arm's length. */
 const WORDS_PT = [10.5, 10, 9.5, 9, 8.5, 8] as const;
 const LEAST_PT = 8;
 /** The map has at least this share of the column beside the squares. */
 const MAP_SHARE = 0.5;
 /** The pictures of joining stand beside their words, and are no higher than this and no lower than that. */
-const PICTURES = { highest: 62, lowest: 26, share: 0.5 } as const;
+const PICTURES = { highest: 54, lowest: 22, share: 0.42 } as const;
+/** Between a picture and the words beside it. */
+const ASIDE: Mm = 2.5;
 /** A column of words is no narrower. */
 const NARROWEST: Mm = 80;
 /** A page on which fewer lines are left than this holds no more columns. */
@@ -124,8 +126,10 @@ function drawJoiningPart(pen: Pen, { words, draft, drawings }: Matter, room: Box
   const lines = afterwards.flatMap((told) => wrapText(told, room.right - room.left, 9, pen.widthOf));
   const foot = lines.length * lineHeight(9) + (lines.length > 0 ? 2 : 0);
   const height = Math.min(PICTURES.highest, room.bottom - room.top - foot);
-  if (height < PICTURES.lowest) return undefined;
   const wide = (room.right - room.left - (joining.length - 1) * GAP) / joining.length;
+  const beside = (1 - PICTURES.share) * wide - ASIDE;
+  const needed = joining.map(({ text }) => paragraphHeight(pen, text, beside, LEAST_PT) + lineHeight(HEADING_PT));
+  if (height < Math.max(PICTURES.lowest, ...needed)) return undefined;
   const boxes = joining.map((_, i): Box => {
     const left = room.left + i * (wide + GAP);
     return { left, right: left + PICTURES.share * wide, top: room.top, bottom: room.top + height };
@@ -133,7 +137,7 @@ function drawJoiningPart(pen: Pen, { words, draft, drawings }: Matter, room: Box
   drawJoining(pen, sheetsOf(draft), drawings, boxes);
   for (const [i, told] of joining.entries()) {
     const box = boxes[i] as Box;
-    drawJoiningWords(pen, told, { ...box, left: box.right + 2.5, right: box.left + wide });
+    drawJoiningWords(pen, told, { ...box, left: box.right + ASIDE, right: box.left + wide });
   }
   const bottom = room.top + height;
   for (const [i, line] of lines.entries())
@@ -144,8 +148,7 @@ function drawJoiningPart(pen: Pen, { words, draft, drawings }: Matter, room: Box
 function drawJoiningWords(pen: Pen, { title, text }: JoiningWords, room: Box): void {
   drawHeading(pen, title, room);
   const top = room.top + lineHeight(HEADING_PT);
-  const fits = (pt: number) =>
-    wrapText(text, room.right - room.left, pt, pen.widthOf).length * lineHeight(pt) <= room.bottom - top;
+  const fits = (pt: number) => paragraphHeight(pen, text, room.right - room.left, pt) <= room.bottom - top;
   drawParagraph(pen, text, { ...room, top }, WORDS_PT.filter((pt) => pt <= 9.5).find(fits) ?? LEAST_PT);
 }
 
@@ -237,6 +240,9 @@ function drawHead(pen: Pen, inside: Box, { title, under }: Pick<FirstWords, 'tit
 
 const drawHeading = (pen: Pen, text: string, room: Box): void =>
   pen.words(text, point(room.left, baseline(room.top, HEADING_PT)), { pt: HEADING_PT, colour: INK.mark });
+
+const paragraphHeight = (pen: Pen, text: string, width: Mm, pt: number): Mm =>
+  wrapText(text, width, pt, pen.widthOf).length * lineHeight(pt);
 
 /** A text broken into lines; returns where it ends. */
 function drawParagraph(pen: Pen, text: string, room: Box, pt: number): Mm {

@@ -66,7 +66,6 @@ function* tiledWork(
   const remarks = sheetRemarks(project.paper);
   const says = (shown: readonly PieceDrawing[]) => [
     `${shown.map(({ piece }) => said(pieceName(piece))).join(', ')} · ${project.name}`,
-    words`Test square: on the first sheet.`,
   ];
   for (const [i, sheet] of sheets.entries()) {
     yield { share: i / sheets.length, doing: words`sheet ${own(sheet.label)}` };
