@@ -86,7 +86,6 @@ export const filesPdf = {
   'Projector test, corrected': 'plain',
   'Reference sheet': 'plain',
   'Strip {0}': 'plain', // {0} own(letter)
-  'Test square: on the first sheet.': 'plain',
   'The bars are printed without the correction that is set; the square is printed with it, and measures 100 mm both ways if it is right.':
     'plain',
   'The drawing keeps {0} from the edges of the paper. If your printer cuts some of it off, choose a wider margin: the printer’s test page shows how wide.':
