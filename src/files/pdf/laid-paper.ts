@@ -61,7 +61,7 @@ export function drawPaper(pen: Pen, picture: Picture, sheet: SheetPart, map: Pag
   const seen = boxOn(map, overlapOf(paper, sheet.window));
   const shown = drawings.filter((drawing) => boxesMeet(drawing.bounds, sheet.window));
   pen.within(overlapOf(seen, place), () =>
-    drawPaths(pen, shown, sheet.window, { map, box: seen }, plan.scale.x * scale, smallStyle),
+    drawPaths(pen, shown, sheet.window, { map }, plan.scale.x * scale, smallStyle),
   );
   for (const { side, at, from, to } of sheet.joins) {
     const [a, b] =
