@@ -1,6 +1,16 @@
 import type { Units } from '../../length';
-import { clothOf, clothWidthsOf, type Draft, pictureOf, sewingOf, shoppingOf } from '../../project';
-import { layPicture, type SewingPart, type SewingStep, type StepPicture, sewingTime, TIME_SOURCE } from '../../sewing';
+import { clothOf, clothWidthsOf, type Draft, garmentOf, pictureOf, sewingOf, shoppingOf } from '../../project';
+import {
+  type Caution,
+  cautionSource,
+  layPicture,
+  type SewingPart,
+  type SewingStep,
+  type StepPicture,
+  sewingTime,
+  stepPicture,
+  TIME_SOURCE,
+} from '../../sewing';
 import { amount, inTurn, mm, number, own, type Phrase, printPhrase, said, say, UNSAID, words } from '../../words';
 import { clothRows } from '../content/cloth-rows';
 import { bothUnits, cautionSentences, choiceSentences, cutRows, finishedRows, type Row } from '../content/rows';
@@ -22,8 +32,13 @@ export interface Guide {
   readonly title: string;
   readonly under: string;
   readonly units: Units;
+  /** The finished pair. */
+  readonly pair: StepPicture;
   readonly chosen: readonly string[];
+  /** Each behind it with the number of its source in brackets, where it has one. */
   readonly safety: readonly string[];
+  /** Where cautions come from, by their numbers, and where time and settings do. */
+  readonly sources: readonly string[];
   readonly finished: readonly Row[];
   readonly cut: readonly Row[];
   readonly shopping: readonly { readonly name: string; readonly value: string; readonly note: string }[];
@@ -32,8 +47,6 @@ export interface Guide {
   /** Why there is no lay on this width, and what would do; empty where there is one. */
   readonly noLay: string;
   readonly time: string;
-  /** Where that comes from. */
-  readonly timeSource: string;
   readonly parts: readonly { readonly name: string; readonly steps: readonly GuideStep[] }[];
 }
 
@@ -56,6 +69,7 @@ export function guideContent(draft: Draft): Guide {
   const steps = sewingOf(draft);
   const { answer, working } = clothOf(draft);
   const parts = [...new Set(steps.map((step) => step.part))];
+  const sources = sourcesOf(draft.cautions);
   const told = (step: SewingStep): GuideStep => ({
     number: steps.indexOf(step) + 1,
     title: printPhrase(step.title, units),
@@ -73,8 +87,17 @@ export function guideContent(draft: Draft): Guide {
     title: project.name,
     under: words`Legwork · how to sew it, with cloth and shopping list · ${own(project.body.label)}`,
     units,
+    pair: stepPicture(garmentOf(draft), { view: 'finished' }),
     chosen: [...choiceSentences(draft), machineSentence(draft)],
-    safety: cautionSentences(draft.cautions, units),
+    safety: cautionSentences(draft.cautions, units).map((sentence, i) => {
+      const caution = draft.cautions[i];
+      const source = caution ? sources.indexOf(said(cautionSource(caution))) : -1;
+      return source < 0 ? sentence : `${sentence} [${source + 1}]`;
+    }),
+    sources: [
+      ...sources.map((source, i) => `[${i + 1}] ${source}.`),
+      printPhrase(inTurn([TIME_SOURCE, say`Stitch settings come from practice, too.`]), units),
+    ],
     finished: finishedRows(draft),
     cut: [...clothRows(draft), ...cutRows(draft)],
     shopping: shoppingOf(draft).map(({ name, howMuch, note }) => ({
@@ -91,13 +114,17 @@ export function guideContent(draft: Draft): Guide {
     lay: answer.fits ? layPicture(answer.lay, draft.pieces, project.cloth.oneWay) : undefined,
     noLay: answer.fits ? '' : printPhrase(working.at(-1)?.sentence ?? UNSAID, units),
     time: printPhrase(sewingTime(steps), units),
-    timeSource: printPhrase(inTurn([TIME_SOURCE, say`Stitch settings come from practice, too.`]), units),
     parts: parts.map((part) => ({
       name: said(PART_NAMES[part]),
       steps: steps.filter((step) => step.part === part).map(told),
     })),
   };
 }
+
+/** The documents that cautions come from, each once, in their order. */
+const sourcesOf = (all: readonly Caution[]): readonly string[] => [
+  ...new Set(all.flatMap((caution) => (caution.source.sure === 'practice' ? [] : [said(cautionSource(caution))]))),
+];
 
 const machineSentence = ({ project }: Draft): string =>
   project.sewing.machine === 'serger'

@@ -1,40 +1,100 @@
-import { INK, type LineStyle, mmOfPt } from '../../drawing';
+import { capitalsOfPt, DESCENT, INK, type LineStyle, mmOfPt } from '../../drawing';
 import type { Mm, Units } from '../../length';
 import { type Box, type Curve, type Point, pathThrough, point, straight } from '../../plane';
 import type { PictureItem, StepPicture } from '../../sewing';
 import { printPhrase } from '../../words';
+import type { PagePicture } from '../pen/passage';
 import type { PageMap, Pen } from '../pen/pen';
+import { TYPE } from '../pen/type-scale';
 import { FACE_LOOKS, HATCH_WIDTH, PICTURE_LOOKS } from './looks';
 
-/**
- * Draws a step's picture into a room of the page, as large as it fits, in the middle across.
- *
- * @returns what it takes of the page
- */
-export function drawPicture(pen: Pen, { box, panels }: StepPicture, room: Box, units: Units): Box {
+/** Words are not smaller than this in print, however small the picture is. */
+const LEAST_PT = TYPE.small.pt;
+/** Lines of a small picture are at least as thick as if it were this large. */
+const LEAST_SIDE: Mm = 45;
+const FRAME: LineStyle = { width: 0.15, colour: INK.frame, dash: [] };
+
+/** The longer side of a picture without words. */
+const WORDLESS: Mm = 56;
+
+/** A step's picture for a page, in a thin frame, as small as its words can be read. */
+export const framedPicture = (picture: StepPicture, units: Units): PagePicture => ({
+  ...shapeOf(picture),
+  widest: readableWidth(picture),
+  draw: (pen, box) => {
+    drawPicture(pen, picture, box, units);
+    pen.frame(box, FRAME);
+  },
+});
+
+/** The same without a frame. */
+export const barePicture = (picture: StepPicture, units: Units): PagePicture => ({
+  ...shapeOf(picture),
+  draw: (pen, box) => drawPicture(pen, picture, box, units),
+});
+
+/** The same very small: without its words and its hatching, which would be grey dust. */
+export const smallPicture = ({ panels, ...picture }: StepPicture, units: Units): PagePicture =>
+  barePicture(
+    {
+      ...picture,
+      panels: panels.map(({ window, items }) => ({
+        window,
+        items: items.flatMap((item): readonly PictureItem[] => {
+          if (item.kind === 'word') return [];
+          return item.kind === 'area' ? [{ ...item, hatch: [] }] : [item];
+        }),
+      })),
+    },
+    units,
+  );
+
+const shapeOf = ({ box }: StepPicture) => ({ ratio: (box.bottom - box.top) / (box.right - box.left) });
+
+/** How wide a picture is where its smallest words have the least size. */
+function readableWidth({ box, panels }: StepPicture): Mm {
   const [width, height] = [box.right - box.left, box.bottom - box.top];
-  const scale = Math.min((room.right - room.left) / width, (room.bottom - room.top) / height);
-  const left = room.left + (room.right - room.left - width * scale) / 2;
-  const map: PageMap = (p) => point(left + (p.x - box.left) * scale, room.top + (p.y - box.top) * scale);
-  const unit = (Math.max(width, height) / 100) * scale;
+  const sizes = panels.flatMap(({ items }) => items.flatMap((item) => (item.kind === 'word' ? [item.size] : [])));
+  const scale = sizes.length === 0 ? WORDLESS / Math.max(width, height) : mmOfPt(LEAST_PT) / Math.min(...sizes);
+  return width * scale;
+}
+
+/** Draws a step's picture into a box of its shape. */
+function drawPicture(pen: Pen, { box, panels }: StepPicture, room: Box, units: Units): void {
+  const scale = (room.right - room.left) / (box.right - box.left);
+  const map: PageMap = (p) => point(room.left + (p.x - box.left) * scale, room.top + (p.y - box.top) * scale);
+  const unit = Math.max(LEAST_SIDE, scale * Math.max(box.right - box.left, box.bottom - box.top)) / 100;
   for (const { window, items } of panels) {
     const [from, to] = [map(point(window.left, window.top)), map(point(window.right, window.bottom))];
-    pen.within({ left: from.x, top: from.y, right: to.x, bottom: to.y }, () => {
-      for (const item of items) drawItem(pen, item, map, { unit, scale, units });
+    const shown: Box = { left: from.x, top: from.y, right: to.x, bottom: to.y };
+    pen.within(shown, () => {
+      for (const item of items) {
+        if (item.kind === 'word') drawWord(pen, item, map, shown, scale, units);
+        else drawItem(pen, item, map, unit);
+      }
     });
   }
-  const end = map(point(box.right, box.bottom));
-  return { left, top: room.top, right: end.x, bottom: end.y };
 }
 
-interface Scales {
-  /** A hundredth of the picture's longer side, on the page. */
-  readonly unit: Mm;
-  readonly scale: number;
-  readonly units: Units;
+type Word = Extract<PictureItem, { kind: 'word' }>;
+
+/** A word, moved as far as it takes to lie inside its panel: it may be larger than the picture asks for. */
+function drawWord(pen: Pen, word: Word, map: PageMap, panel: Box, scale: number, units: Units): void {
+  const pt = Math.max(LEAST_PT, (word.size * scale) / mmOfPt(1));
+  const text = printPhrase(word.text, units);
+  const width = pen.widthOf(text, pt);
+  const at = map(word.at);
+  const left = at.x - (word.align === 'left' ? 0 : word.align === 'middle' ? width / 2 : width);
+  const start = Math.max(panel.left + CLEAR, Math.min(left, panel.right - CLEAR - width));
+  const y = Math.max(panel.top + CLEAR + capitalsOfPt(pt), Math.min(at.y, panel.bottom - CLEAR - DESCENT * mmOfPt(pt)));
+  pen.words(text, point(start, y), { pt, colour: INK.words, rim: RIM });
 }
 
-function drawItem(pen: Pen, item: PictureItem, map: PageMap, { unit, scale, units }: Scales): void {
+/** Between words and the edge of their panel. */
+const CLEAR: Mm = 0.4;
+
+/** @param unit a hundredth of the picture's longer side, on the page */
+function drawItem(pen: Pen, item: Exclude<PictureItem, Word>, map: PageMap, unit: Mm): void {
   switch (item.kind) {
     case 'area': {
       const { fill, hatch } = FACE_LOOKS[item.face];
@@ -48,14 +108,6 @@ function drawItem(pen: Pen, item: PictureItem, map: PageMap, { unit, scale, unit
       return;
     case 'sign':
       pen.fill(closed(item.points), map, INK.sign);
-      return;
-    case 'word':
-      pen.words(printPhrase(item.text, units), map(item.at), {
-        pt: (item.size * scale) / mmOfPt(1),
-        colour: INK.words,
-        align: item.align,
-        rim: RIM,
-      });
   }
 }
 

@@ -11,7 +11,7 @@ const ANCHORS = { left: 'start', middle: 'middle', right: 'end' } as const;
  * A step's picture as an SVG element for a web page.
  *
  * @param picture the picture
- * @param id unique on the page; the windows' clips are named after it
+ * @param id unique on the page: its own, and the windows' clips are named after it
  * @param units in which its words are printed
  */
 export function pictureSvg(picture: StepPicture, id: string, units: Units): string {
@@ -23,7 +23,7 @@ export function pictureSvg(picture: StepPicture, id: string, units: Units): stri
     const rectangle = `x="${n(w.left)}" y="${n(w.top)}" width="${n(w.right - w.left)}" height="${n(w.bottom - w.top)}"`;
     return `<clipPath id="${clip}"><rect ${rectangle}/></clipPath><g clip-path="url(#${clip})">${items.map((item) => element(item, unit, units)).join('')}</g>`;
   });
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${n(box.left)} ${n(box.top)} ${n(width)} ${n(height)}" role="img" aria-label="${escapedText(printPhrase(says, units))}" fill="none" stroke-linejoin="round" stroke-linecap="butt">${body.join('')}</svg>`;
+  return `<svg id="${id}" xmlns="http://www.w3.org/2000/svg" viewBox="${n(box.left)} ${n(box.top)} ${n(width)} ${n(height)}" role="img" aria-label="${escapedText(printPhrase(says, units))}" fill="none" stroke-linejoin="round" stroke-linecap="butt">${body.join('')}</svg>`;
 }
 
 function element(item: PictureItem, unit: number, units: Units): string {

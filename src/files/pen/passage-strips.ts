@@ -37,7 +37,8 @@ function stripsOf(passage: Passage, width: Mm, widthOf: Measure): readonly Strip
     case 'table':
       return stripsBelow(SPACE.paragraph, tableStrips(passage.columns, passage.rows, width, widthOf));
     case 'picture':
-      return [pictureStrip(passage.picture, width, widthOf)];
+      // Never parted from what it shows.
+      return [{ ...pictureStrip(passage.picture, width, widthOf), stays: true }];
     case 'beside':
       return besideStrips(passage, width, widthOf);
     case 'gallery':
@@ -46,7 +47,12 @@ function stripsOf(passage: Passage, width: Mm, widthOf: Measure): readonly Strip
       return [cautionStrip(passage, width, widthOf)];
     case 'group': {
       const strips = passageStrips(passage.passages, width, widthOf);
-      return strips.map((strip, i) => (i === 0 ? { ...strip, groups: strips.length } : strip));
+      // Where it has to be parted all the same, its last line is not left alone.
+      return strips.map((strip, i) => ({
+        ...strip,
+        ...(i === 0 ? { groups: strips.length } : {}),
+        ...(i === strips.length - 2 ? { stays: true } : {}),
+      }));
     }
   }
 }

@@ -6,7 +6,7 @@ import { hatching } from './polygon';
 
 /** Sizes of signs and letters in hundredths of the picture's longer side, so that they read alike at any scale. */
 const HATCH = 1.5;
-const LETTER = 2.9;
+const LETTER = 3.4;
 const AVERAGE_LETTER = 0.6;
 const PIN = 3.4;
 const ARROWHEAD = 1.5;

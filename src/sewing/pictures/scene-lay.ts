@@ -8,7 +8,7 @@ import type { PictureItem, StepPicture } from './picture';
 import { cutOff, polygon } from './polygon';
 
 /** A lay is printed as large as the page, so that its words need less of it. */
-const LETTER = 2;
+const LETTER = 2.5;
 
 /**
  * The lay as a picture: the cloth on the table, every piece where it is cut.

@@ -14,18 +14,18 @@ export const filesGuide = {
   'Measurements: {0}': 'trade', // {0} own(plainWords(project.body.label))
   'On other widths': 'plain',
   'See:': 'plain',
-  'See: {0}': 'plain', // {0} own(step.check)
   Sewing: 'trade',
+  Sources: 'plain',
   'Stitch settings come from practice, too.': 'trade',
   'Take care:': 'plain',
-  'Take care: {0}': 'plain', // {0} own(step.care)
   'The hems': 'trade',
   'The lay': 'trade',
   'The two main seams': 'ours: a part of the order of work',
   'The waist': 'trade',
+  'The whole way': 'plain',
   'Where cloth is saved': 'trade',
   'While the legs lie flat': 'ours: a part of the order of work',
-  'Why: {0}': 'plain', // {0} own(step.why)
+  'Why:': 'plain',
   'does not fit': 'plain',
   '{0} wide': 'plain', // {0} mm(other.fits ? other.lay.width : other.width)
   '{0}, {1} % waste': 'plain', // {0} amount(other.lay.toBuy), {1} number(100 * other.lay.waste, 0)

@@ -195,6 +195,7 @@ export const workbenchStations = {
   'Where the hem is sewn to its own piece.': 'trade',
   'Where the waist is sewn to its own piece.': 'trade',
   Whose: 'ours: whose, the body that a project is for',
+  'Why: {0}': 'plain', // {0} step.why
   Width: 'plain',
   'With a projector': 'plain',
   'With the waist at the navel {0}; nothing is drawn from that.': 'plain', // {0} rangeTold(estimate)

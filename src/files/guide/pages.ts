@@ -1,0 +1,118 @@
+import type { Mm } from '../../length';
+import { said, words } from '../../words';
+import { bullets, headed, type Passage, pairs } from '../pen/passage';
+import type { PageRun } from '../pen/set-pages';
+import { type Guide, type GuideStep, PICTURE_KEY } from './content';
+import { barePicture, framedPicture, smallPicture } from './picture';
+
+/** A picture that need not be wider than this stands beside its words, not above them. */
+const NARROW: Mm = 48;
+/** How much of a column a narrow picture takes, and of the page the lay and the finished pair. */
+const SHARE = { narrow: 0.5, lay: 0.64, pair: 0.42 } as const;
+/** The way in small: at most so many steps in a row, each in a cell of this shape. */
+const WAY = { most: 8, ratio: 1 } as const;
+const TALLEST = { pair: 75, lay: 110 } as const;
+
+/**
+ * The guide's pages: the finished pair and the whole way in small first, then what to buy and to cut, the lay, the steps,
+ * and at the end where it comes from.
+ */
+export function guideRuns(guide: Guide): readonly PageRun[] {
+  const { units, pair, parts, shopping } = guide;
+  const steps = parts.flatMap((part) => part.steps);
+  return [
+    {
+      columns: 1,
+      passages: [
+        {
+          kind: 'beside',
+          share: SHARE.pair,
+          picture: { ...barePicture(pair, units), tallest: TALLEST.pair },
+          passages: [
+            ...headed(words`Finished measures`, pairs(guide.finished)),
+            { kind: 'paragraph', text: guide.time },
+          ],
+        },
+        { kind: 'heading', size: 'part', text: words`The whole way` },
+        {
+          kind: 'gallery',
+          ratio: WAY.ratio,
+          across: Math.ceil(steps.length / Math.ceil(steps.length / WAY.most)),
+          pictures: steps.map(({ picture, number, title }) => ({
+            ...smallPicture(picture, units),
+            caption: `${number}. ${title}`,
+          })),
+        },
+      ],
+    },
+    {
+      columns: 2,
+      passages: [
+        ...headed(words`To buy`, {
+          kind: 'table',
+          columns: [
+            { align: 'left', share: 3 },
+            { align: 'left', share: 4 },
+          ],
+          rows: shopping.map(({ name, value, note }) => ({ cells: [name, note === '' ? value : `${value}. ${note}`] })),
+        }),
+        ...headed(words`Cut`, pairs(guide.cut)),
+        ...headed(words`Chosen`, bullets(guide.chosen)),
+        ...headed(words`Safety`, bullets(guide.safety)),
+      ],
+    },
+    { columns: 1, passages: layPassages(guide) },
+    {
+      columns: 2,
+      passages: [
+        { kind: 'paragraph', text: said(PICTURE_KEY), tone: 'quiet' },
+        ...parts.flatMap(({ name, steps: some }): readonly Passage[] => [
+          { kind: 'heading', size: 'part', text: name },
+          ...some.map((step): Passage => ({ kind: 'group', passages: stepPassages(step, guide) })),
+        ]),
+        ...headed(
+          words`Sources`,
+          ...guide.sources.map((text) => ({ kind: 'paragraph', text, size: 'small' }) as const),
+        ),
+      ],
+    },
+  ];
+}
+
+/** The lay to scale, other widths beside it. */
+function layPassages({ lay, noLay, widths, units }: Guide): readonly Passage[] {
+  const others = headed(words`On other widths`, pairs(widths));
+  const heading: Passage = { kind: 'heading', size: 'part', text: words`The lay` };
+  if (!lay) return [heading, { kind: 'paragraph', text: noLay }, ...others];
+  const picture = { ...barePicture(lay, units), tallest: TALLEST.lay };
+  return [heading, { kind: 'beside', share: SHARE.lay, picture, passages: others }];
+}
+
+function stepPassages(step: GuideStep, { units }: Guide): readonly Passage[] {
+  const picture = framedPicture(step.picture, units);
+  const told: readonly Passage[] = [
+    bullets(step.tasks),
+    ...(step.why === '' ? [] : [labelled(words`Why:`, step.why, 'quiet')]),
+    labelled(words`See:`, step.check, 'good'),
+    ...(step.care === '' ? [] : [{ kind: 'caution', label: words`Take care:`, text: step.care } as const]),
+    ...(step.settings.length === 0 ? [] : [settingsLine(step)]),
+  ];
+  const heading: Passage = { kind: 'heading', size: 'head', text: `${step.number}. ${step.title}` };
+  return (picture.widest ?? NARROW) < NARROW
+    ? [heading, { kind: 'beside', share: SHARE.narrow, picture, passages: told }]
+    : [heading, { kind: 'picture', picture }, ...told];
+}
+
+const labelled = (label: string, text: string, tone: 'quiet' | 'good'): Passage => ({
+  kind: 'paragraph',
+  label,
+  text,
+  tone,
+});
+
+const settingsLine = ({ settings }: GuideStep): Passage => ({
+  kind: 'paragraph',
+  size: 'small',
+  tone: 'quiet',
+  text: settings.map(({ name, value }) => `${name}: ${value}`).join(' · '),
+});

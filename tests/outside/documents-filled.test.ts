@@ -1,0 +1,101 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it, test } from 'vitest';
+import { writeFitPdf } from '../../src/files/fit/pdf';
+import { writeGuidePdf } from '../../src/files/guide/pdf';
+import { pageGrid } from '../../src/files/pen/page-grid';
+import { type Draft, draft, exampleProject, openProject } from '../../src/project';
+import { draftWith } from '../files/drafts';
+import { printFont } from '../files/print-font';
+import { anyDesign, projectOf } from '../properties/designs';
+import { chance } from '../properties/seed';
+import { pageFills, typeSizes, wordsOnWords } from './paper/page-fill';
+import { openPdf } from './paper/render';
+
+// Documents are read at a table and pinned to a wall: their pages are full and their words large enough. Judged on the
+// files as Poppler draws and reads them.
+
+const options = { font: printFont(), date: new Date('2026-11-30T12:00:00Z') };
+const WRITERS = { guide: writeGuidePdf, fit: writeFitPdf } as const;
+/** How far down every page but the last reaches, of the height between the margins. */
+const LEAST_FILL = 2 / 3;
+const LEAST_PT = 8;
+
+const projects = () => {
+  const { seed, numRuns } = chance('documents', 30);
+  const designs = fc.sample(anyDesign, { seed, numRuns: 2 * numRuns });
+  const drafts = designs.flatMap((design) => {
+    const drafted = draft({ ...projectOf(exampleProject.body, design), name: 'Any pair' });
+    return drafted.ok ? [drafted.value] : [];
+  });
+  // Half of each on either paper: it goes with the unit.
+  return (['cm', 'inch'] as const).flatMap((units) =>
+    drafts.filter(({ project }) => project.units === units).slice(0, numRuns / 2),
+  );
+};
+
+const example = (name: string): Draft => {
+  const text = readFileSync(new URL(`../../docs/examples/${name}.legwork.json`, import.meta.url), 'utf8');
+  const opened = openProject(text);
+  const drafted = opened.ok ? draft(opened.value) : opened;
+  if (!drafted.ok) throw new Error(`${name} can’t be drafted`);
+  return drafted.value;
+};
+
+/** What is wrong with a document's pages. */
+function pageFaults(bytes: Uint8Array, inches: boolean): readonly string[] {
+  const { height, margin, bottom } = pageGrid(inches);
+  const fills = pageFills(bytes, margin, height - margin - bottom);
+  const small = typeSizes(bytes).filter((pt) => pt < LEAST_PT);
+  return [
+    ...fills.slice(0, -1).flatMap((fill, i) => (fill < LEAST_FILL ? [`page ${i + 1}: ${fill.toFixed(2)}`] : [])),
+    ...small.map((pt) => `${pt} pt`),
+  ];
+}
+
+describe('the pages of documents', () => {
+  it('are full but for the last, in type of no less than 8 points, of thirty pairs on either paper', () => {
+    const all = projects();
+    expect(new Set(all.map(({ project }) => project.units)).size).toBe(2);
+    const faults = all.flatMap((one, i) =>
+      Object.entries(WRITERS).flatMap(([name, write]) =>
+        pageFaults(write(one, options), one.project.units === 'inch').map((fault) => `${i} ${name}, ${fault}`),
+      ),
+    );
+    expect(faults).toEqual([]);
+  });
+
+  it.each(['flannel-bottoms', 'knit-cropped', 'child-short'])('%s: the same, and no word lies on another', (name) => {
+    const one = example(name);
+    for (const write of Object.values(WRITERS)) {
+      const bytes = write(one, options);
+      expect(pageFaults(bytes, one.project.units === 'inch')).toEqual([]);
+      const pdf = openPdf(bytes);
+      const met = Array.from({ length: pdf.pages }, (_, i) => wordsOnWords(pdf.words(i + 1)));
+      pdf.close();
+      expect(met.flat()).toEqual([]);
+    }
+  });
+
+  it('of the guide to the flannel pair are six', () => {
+    const pdf = openPdf(writeGuidePdf(example('flannel-bottoms'), options));
+    expect(pdf.pages).toBeLessThanOrEqual(6);
+    pdf.close();
+  });
+});
+
+test('a page that is half empty is found', () => {
+  const { height, margin, bottom } = pageGrid(false);
+  const bytes = writeFitPdf(draftWith(), options);
+  const [fill = 0] = pageFills(bytes, margin, height - margin - bottom);
+  expect(fill).toBeGreaterThan(0.5);
+  expect(fill).toBeLessThan(1);
+  expect(typeSizes(bytes)).toContain(18);
+  const at = { left: 0, top: 0, right: 10, bottom: 10 };
+  expect(
+    wordsOnWords([
+      { text: 'a', ...at },
+      { text: 'b', ...at, left: 5, right: 15 },
+    ]),
+  ).toEqual(['a / b']);
+});
