@@ -22,7 +22,7 @@ const LEAST_FILL = 2 / 3;
 const LEAST_PT = 8;
 
 const projects = () => {
-  const { seed, numRuns } = chance('documents', 30);
+  const { seed = 0, numRuns } = chance('documents', 30);
   const designs = fc.sample(anyDesign, { seed, numRuns: 2 * numRuns });
   const drafts = designs.flatMap((design) => {
     const drafted = draft({ ...projectOf(exampleProject.body, design), name: 'Any pair' });

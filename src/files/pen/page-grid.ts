@@ -20,7 +20,7 @@ const MARGIN = { upright: 14, lying: 12 } as const;
 const FOOT: Mm = 6;
 
 /** The paper that words are printed on: A4, or Letter where the project is in inches. */
-export const wordPaper = (inches: boolean): PaperSize =>
+const wordPaper = (inches: boolean): PaperSize =>
   PAPER_SIZES.find(({ name }) => name === (inches ? 'Letter' : 'A4')) as PaperSize;
 
 /** The grid of every document's pages. */
