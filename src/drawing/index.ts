@@ -1,5 +1,6 @@
 export { type DrawnPath, LAYERS, type Layer, type PieceDrawing, pieceDrawing, type Stroke } from './drawing';
 export { drawingInk, INK_CHORD, type Ink, inkBounds, inkCrosses, inkNear } from './ink';
+export { type Crosses, inkGrid } from './ink-grid';
 export { INK, LINE_STYLES, type LineStyle, printedStyle, type StyleOf } from './line-styles';
 export { placer, turnCosSin } from './placer';
 export { PIECE_GAP, pieceBounds, placedDrawings, uprightPlaces } from './places';
@@ -22,4 +23,6 @@ export {
   type WidthOf,
 } from './print-type';
 export type * from './types';
-export { boxInside, type PlacedWord, placeWords } from './word-places';
+export type { Wanted, WantedAlong, WantedLine, WantedOnce, WordRoom } from './wanted-words';
+export { placeWords } from './word-places';
+export { LEAST_PT, type PlacedWord, wordBoxes } from './word-shape';

@@ -9,8 +9,9 @@ const MM_PER_PT = MM_PER_INCH / 72;
 /** The print font's capitals, and what hangs below its baseline, in parts of the font size (DejaVu Sans's own tables). */
 const CAPITALS = 0.729;
 export const DESCENT = 0.236;
-/** The top of the tallest ordinary letter. */
+/** The top of the tallest ordinary letter, and of one with an accent: where readers take a line to end. */
 export const ASCENT = 0.76;
+export const LINE_TOP = 0.928;
 /** From baseline to baseline, in parts of the font size. */
 const LEADING = 1.28;
 

@@ -8,3 +8,9 @@ export interface PiecePlace {
   readonly turn: number;
   readonly shift: Point;
 }
+
+/** Millimetres of paper for a millimetre of drawing, across and down. */
+export interface PaperScale {
+  readonly x: number;
+  readonly y: number;
+}

@@ -49,8 +49,11 @@ const TURNINGS: Readonly<Partial<Record<EdgeName, EdgeName>>> = {
 /** Whether an edge bounds a turning at its side. */
 export const isTurning = (edge: EdgeName): boolean => edge in TURNINGS;
 
+/** The edge of which an edge is a part: that which a turning's side goes on from, else itself. */
+export const alongEdge = (edge: EdgeName): EdgeName => TURNINGS[edge] ?? edge;
+
 /** Whether an edge is one of these, or the side of a turning that goes on from one. */
-export const isAlong = (edge: EdgeName, edges: readonly EdgeName[]): boolean => edges.includes(TURNINGS[edge] ?? edge);
+export const isAlong = (edge: EdgeName, edges: readonly EdgeName[]): boolean => edges.includes(alongEdge(edge));
 
 /** Whether an edge is seen on the finished leg: no turning, and neither the raw waist nor the raw hem. */
 export const isWorn = (edge: EdgeName): boolean => !isTurning(edge) && edge !== 'waist' && edge !== 'hem';

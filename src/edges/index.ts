@@ -12,7 +12,7 @@ export {
   type WaistFinish,
   waistOpening,
 } from './casing';
-export { type EdgeName, edgeName, isAlong, isTurning, isWorn } from './edge-names';
+export { alongEdge, type EdgeName, edgeName, isAlong, isTurning, isWorn } from './edge-names';
 export { type EdgeChoices, type FinishedEdges, type FinishedLeg, finishLeg, finishLegs, legPieces } from './finish';
 export { type PiecedLeg, WORTH_PIECING } from './fork-tip';
 export {

@@ -1,5 +1,6 @@
 import type { Mm } from '../length';
 import { curveBounds } from './curve';
+import { TOLERANCE } from './tolerances';
 import type { Box, Curve, Point } from './types';
 
 /** The least box round boxes. */
@@ -24,6 +25,13 @@ export const boxesMeet = (a: Box, b: Box): boolean =>
 /** Whether a box holds a point, its border included. */
 export const boxHolds = (box: Box, p: Point): boolean =>
   p.x >= box.left && p.x <= box.right && p.y >= box.top && p.y <= box.bottom;
+
+/** Whether a box lies within another; one that fills it but for rounding does. */
+export const boxInside = (box: Box, room: Box): boolean =>
+  box.left >= room.left - TOLERANCE.samePoint &&
+  box.right <= room.right + TOLERANCE.samePoint &&
+  box.top >= room.top - TOLERANCE.samePoint &&
+  box.bottom <= room.bottom + TOLERANCE.samePoint;
 
 /** A box grown on every side. */
 export const boxGrown = (box: Box, by: Mm): Box => ({

@@ -1,4 +1,13 @@
-export { boxesMeet, boxGrown, boxHolds, boxMeetsSegment, boxRound, curvesBounds, segmentWithin } from './box';
+export {
+  boxesMeet,
+  boxGrown,
+  boxHolds,
+  boxInside,
+  boxMeetsSegment,
+  boxRound,
+  curvesBounds,
+  segmentWithin,
+} from './box';
 export {
   curveBounds,
   curveCurvature,

@@ -1,19 +1,7 @@
 import { placer } from '../drawing';
-import { cutCurves, isLevel, type LevelName, type Piece, type PieceRef, pieceRef } from '../edges';
+import { isLevel, type LevelName, type Piece, type PieceRef, pieceRef } from '../edges';
 import type { Mm } from '../length';
-import {
-  type Curve,
-  curveMap,
-  curvesBounds,
-  distance,
-  type Point,
-  pathAt,
-  pathEnd,
-  pathLength,
-  pathStart,
-  point,
-  subtract,
-} from '../plane';
+import { type Curve, curveMap, curvesBounds, pathLength } from '../plane';
 import { type Phrase, say } from '../words';
 import { planParts } from './sight';
 import type { PaperSettings, SheetPlan } from './types';
@@ -24,11 +12,8 @@ export interface ControlLength {
   readonly name: Phrase;
   /** On the printed paper, whatever the printer's correction. */
   readonly length: Mm;
-  /** A place on the line, and the way that it runs there, for its figure to be written beside it; on the drawing. */
-  readonly at: Point;
-  readonly way: Point;
-  /** Towards the middle of the piece from a line on its rim, where words are not cut off; absent inside the piece. */
-  readonly inwards?: Point;
+  /** The line, on the drawing. */
+  readonly curves: readonly Curve[];
 }
 
 const LINE_NAMES: Readonly<Record<LevelName, Phrase>> = {
@@ -36,9 +21,6 @@ const LINE_NAMES: Readonly<Record<LevelName, Phrase>> = {
   crotchLine: say`crotch line`,
   knee: say`knee line`,
 };
-
-/** Where along a line on the rim its words may stand, in parts of it. */
-const SHARES = [0.4, 0.3, 0.5, 0.2, 0.6, 0.7, 0.8] as const;
 
 /**
  * Two lines to measure after joining: a level of the main piece, across it, and its front inseam, down it; of each only
@@ -55,39 +37,16 @@ export function controlLengths(
   const [where] = plan.places;
   if (!main || !where) return [];
   const place = placer(where);
-  const { left, right, top, bottom } = curvesBounds(cutCurves(main).map((curve) => curveMap(curve, place)));
-  const middle = point((left + right) / 2, (top + bottom) / 2);
-  const control = (name: Phrase, curves: readonly Curve[], share: number, rim = false): readonly ControlLength[] => {
+  const control = (name: Phrase, curves: readonly Curve[]): readonly ControlLength[] => {
     const placed = curves.map((curve) => curveMap(curve, place));
     if (placed.length === 0 || !crossesJoin(placed, plan)) return [];
-    const length = pathLength(curves);
-    const { at, way } = pathAt(placed, share * length);
-    const inwards = rim ? { inwards: subtract(middle, at) } : {};
-    return [{ piece: pieceRef(main), name, length: length * scale, at, way, ...inwards }];
+    return [{ piece: pieceRef(main), name, length: pathLength(curves) * scale, curves: placed }];
   };
   const levels = main.lines.filter(isLevel);
   const hipFirst = levels.toSorted((a, b) => Number(b.name === 'hip') - Number(a.name === 'hip'));
-  const across = hipFirst.flatMap(({ name, curves }) => control(LINE_NAMES[name], curves, 0.3));
+  const across = hipFirst.flatMap(({ name, curves }) => control(LINE_NAMES[name], curves));
   const inseam = main.stitchLine.find((edge) => edge.name === 'inseamFront')?.curves ?? [];
-  return [
-    ...across.slice(0, 1),
-    ...control(say`front inseam, along its stitching line`, inseam, clearShare(inseam, main), true),
-  ];
-}
-
-/** Where along a line of the rim there is most room for words: far from notches and from where lines inside end on it. */
-function clearShare(rim: readonly Curve[], { lines, notches }: Piece): number {
-  if (rim.length === 0) return 0;
-  const length = pathLength(rim);
-  const busy = [
-    ...lines.flatMap(({ curves }) => (curves.length > 0 ? [pathStart(curves), pathEnd(curves)] : [])),
-    ...notches.map(({ at }) => at),
-  ];
-  const room = (share: number) => {
-    const { at } = pathAt(rim, share * length);
-    return Math.min(length, ...busy.map((p) => distance(p, at)));
-  };
-  return SHARES.reduce((best, share) => (room(share) > room(best) ? share : best));
+  return [...across.slice(0, 1), ...control(say`front inseam, along its stitching line`, inseam)];
 }
 
 /** Whether a line lies on both sides of a join, within its length. */

@@ -25,6 +25,6 @@ export { REFERENCE, type ReferenceSheet, referenceSheet } from './reference';
 export { MOST_MOVED, type Reprint, reprint, STILL } from './reprint';
 export type { Search } from './search';
 export { LEAST_SCALE, paperWays, WIDEST_CORRECTION, WIDEST_MARGIN } from './settings';
-export { joinLine, markBoxes, partsInOrder, planParts, sheetCell, sheetTexts, tipBox } from './sight';
+export { joinLine, markBoxes, partsInOrder, planParts, sheetCell, tipBox } from './sight';
 export { tilePieces } from './tile';
 export type * from './types';

@@ -1,9 +1,8 @@
 import { placer } from '../drawing';
-import type { PieceText } from '../edges';
 import type { Mm } from '../length';
-import { type Box, boxHolds, type Point, point } from '../plane';
+import { type Box, point } from '../plane';
 import { MARK } from './marks';
-import type { SheetJoin, SheetPart, SheetPlan, Side, Tip } from './types';
+import type { SheetPart, SheetPlan, Side, Tip } from './types';
 
 /** Everything that is joined: the sheets, and the tips that are cut out of them. */
 export const planParts = ({ sheets }: Pick<SheetPlan, 'sheets'>): readonly SheetPart[] =>
@@ -29,20 +28,6 @@ export function tipBox({ window, place }: Pick<Tip, 'window' | 'place'>): Box {
   const placed = placer(place);
   const [a, b] = [placed(point(window.left, window.top)), placed(point(window.right, window.bottom))];
   return { left: Math.min(a.x, b.x), right: Math.max(a.x, b.x), top: Math.min(a.y, b.y), bottom: Math.max(a.y, b.y) };
-}
-
-/** Whether a place is seen on a part once its neighbours on the right and below lie on its overlaps. */
-function isSeen({ window, joins }: SheetPart, at: Point, parts: readonly SheetPart[]): boolean {
-  const covers = ({ side, at: line, neighbour }: SheetJoin) =>
-    (side === 'right' ? at.x > line : side === 'bottom' && at.y > line) &&
-    parts.some((part) => part.label === neighbour && boxHolds(part.window, at));
-  return boxHolds(window, at) && !joins.some(covers);
-}
-
-/** The words that belong to one part: to the first on which their places are seen. */
-export function sheetTexts(texts: readonly PieceText[], plan: SheetPlan, part: SheetPart): readonly PieceText[] {
-  const parts = planParts(plan);
-  return texts.filter(({ at }) => parts.find((other) => isSeen(other, at, parts)) === part);
 }
 
 /** What a part's own marks and their numbers cover, on the drawing. */

@@ -1,8 +1,9 @@
-import { baseline, INK, lineHeight, ptOfCapitals } from '../../drawing';
+import { baseline, INK, lineHeight } from '../../drawing';
 import type { Mm } from '../../length';
 import { boxGrown, point } from '../../plane';
 import { number, say, words } from '../../words';
 import { scaleSentence } from '../content/rows';
+import { wholeWords } from '../content/whole-words';
 import {
   drawSquares,
   LARGE_GAP,
@@ -13,6 +14,7 @@ import {
   squaresSize,
 } from '../pdf/large-sheet';
 import { drawPaths } from '../pen/draw-paths';
+import { drawWords } from '../pen/draw-words';
 import type { PdfOptions } from '../pen/options';
 import { frameAt } from '../pen/page-frame';
 import { startPdf } from '../pen/pen';
@@ -33,7 +35,7 @@ export function* nestedLargeWork(nest: Nest, options: PdfOptions): LongWork<Uint
   const { project } = nest[0];
   const { scale, correctX, correctY } = project.paper;
   const factor = { x: scale * correctX, y: scale * correctY };
-  const { drawings, styleOf, box } = nestSideBySide(nest, 'printed');
+  const { drawings, styleOf, box, ink, wanted } = nestSideBySide(nest, 'printed');
   yield { share: 0, doing: words`one large sheet` };
   const frame = frameAt(LARGE_MARGIN, LARGE_MARGIN, box, factor);
   const rows = keyRows(nest);
@@ -60,10 +62,7 @@ export function* nestedLargeWork(nest: Nest, options: PdfOptions): LongWork<Uint
     date: options.date,
   });
   drawPaths(pen, drawings, boxGrown(box, 1), frame, factor.x, styleOf);
-  for (const { text, at, size, turn } of drawings.flatMap((drawing) => drawing.texts)) {
-    const pt = ptOfCapitals(size * Math.min(factor.x, factor.y));
-    pen.words(text, frame.map(at), { pt, colour: INK.words, align: 'middle', turn });
-  }
+  drawWords(pen, wholeWords(wanted, { box, scale: factor, ink, widthOf: pen.widthOf }), frame);
   drawSquares(pen, LARGE_MARGIN, top, project.paper);
   let y = top;
   for (const { text, pt } of head) {

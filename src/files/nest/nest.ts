@@ -1,10 +1,11 @@
-import { drawingInk, inkBounds, uprightPlaces } from '../../drawing';
+import { drawingInk, type Ink, inkBounds, uprightPlaces, type Wanted } from '../../drawing';
 import type { Box } from '../../plane';
 import type { Draft } from '../../project';
 import { number, own, Refusal, say, words } from '../../words';
 import { type NestedDrawing, nestedDrawing } from './drawing';
 import { nestedPieces } from './pieces';
 import { MOST_NESTED } from './styles';
+import { nestedWords } from './words';
 
 /** Several bodies on one drawing, in the order in which they are numbered; the first one's paper and units count. */
 export type Nest = readonly [Draft, ...Draft[]];
@@ -33,10 +34,16 @@ export function nestOf(drafts: readonly Draft[]): Nest {
   throw new Refusal([{ field: '--files', value: 'nested', phrase }]);
 }
 
-/** The nest's pieces beside each other, every grainline as it was drafted, and the least box round their lines. */
-export function nestSideBySide(nest: Nest, of: 'printed' | 'pieces'): NestedDrawing & { readonly box: Box } {
+/** The nest's pieces beside each other, every grainline as it was drafted, their ink, and the least box round it. */
+export function nestSideBySide(
+  nest: Nest,
+  of: 'printed' | 'pieces',
+): NestedDrawing & { readonly box: Box; readonly ink: Ink; readonly wanted: Wanted } {
   const pieces = nestedPieces(nest, of);
-  const wholes = pieces.map(({ whole }) => whole);
-  const drawing = nestedDrawing(pieces, uprightPlaces(wholes));
-  return { ...drawing, box: inkBounds(drawingInk(drawing.drawings)) };
+  const places = uprightPlaces(pieces.map(({ whole }) => whole));
+  const drawing = nestedDrawing(pieces, places);
+  const ink = drawingInk(drawing.drawings);
+  const [{ project }] = nest;
+  const wanted = nestedWords(pieces, places, { project, scale: of === 'printed' ? project.paper.scale : 1 });
+  return { ...drawing, box: inkBounds(ink), ink, wanted };
 }

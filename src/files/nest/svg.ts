@@ -1,7 +1,18 @@
 import type { DrawnPath } from '../../drawing';
 import { boxGrown, point, straight } from '../../plane';
 import { number, words } from '../../words';
-import { SVG_LINES, SVG_WORDS, svgFile, svgGroup, svgPath, svgText, withWords } from '../svg/parts';
+import { wholeWords } from '../content/whole-words';
+import {
+  SVG_LINES,
+  SVG_WORDS,
+  svgFile,
+  svgGroup,
+  svgPath,
+  svgText,
+  svgWidthOf,
+  svgWord,
+  withWords,
+} from '../svg/parts';
 import { keyRows } from './key';
 import { type Nest, nestSideBySide, nestTitle } from './nest';
 import { nestedStyle } from './styles';
@@ -18,9 +29,9 @@ const CAPITALS = 3.5;
  * and the key under the drawing.
  */
 export function writeNestedSvg(nest: Nest): string {
-  const { drawings, styleOf, bodyOf, box: lines } = nestSideBySide(nest, 'pieces');
+  const { drawings, styleOf, bodyOf, box: lines, ink, wanted } = nestSideBySide(nest, 'pieces');
   const paths = drawings.flatMap((drawing) => drawing.paths);
-  const texts = drawings.flatMap((drawing) => drawing.texts);
+  const placed = wholeWords(wanted, { box: lines, scale: { x: 1, y: 1 }, ink, widthOf: svgWidthOf });
   const of = (body: number | undefined) =>
     paths.filter((path) => bodyOf(path) === body).map((path) => svgPath(path, styleOf));
   const rows = keyRows(nest);
@@ -48,8 +59,8 @@ export function writeNestedSvg(nest: Nest): string {
       about: words`${number(nest.length)} bodies on one drawing. One unit is one millimetre.`,
       box: boxGrown(
         {
-          ...withWords(lines, texts),
-          right: withWords(lines, [...texts, ...keyRoom]).right,
+          ...lines,
+          right: withWords(lines, keyRoom).right,
           bottom: lines.bottom + ROW * (rows.length + 0.5),
         },
         BORDER,
@@ -58,7 +69,7 @@ export function writeNestedSvg(nest: Nest): string {
     [
       svgGroup('common', SVG_LINES, of(undefined)),
       ...nest.map((_, body) => svgGroup(`body-${body + 1}`, SVG_LINES, of(body))),
-      svgGroup('text', SVG_WORDS, texts.map(svgText)),
+      svgGroup('text', SVG_WORDS, placed.map(svgWord)),
       svgGroup(
         'key',
         SVG_LINES,

@@ -8,6 +8,7 @@ import { sheetRemarks } from '../content/rows';
 import { drawFirst } from '../pdf/first-page';
 import { firstWords } from '../pdf/first-words';
 import { drawSheet } from '../pdf/sheet';
+import { sheetWords } from '../pdf/sheet-words';
 import { firstPage } from '../pdf/tiled';
 import type { PdfOptions } from '../pen/options';
 import { startPdf } from '../pen/pen';
@@ -17,6 +18,7 @@ import { nestedDrawing } from './drawing';
 import { drawKey, keyRows } from './key';
 import { type Nest, nestTitle } from './nest';
 import { nestedPieces } from './pieces';
+import { nestedWords } from './words';
 
 const TITLE_PT = 15;
 const WORDS_PT = 9;
@@ -81,6 +83,8 @@ export function* nestedWork(nest: Nest, options: PdfOptions): LongWork<Uint8Arra
   drawKey(pen, rows, page.margin, top + lineHeight(WORDS_PT), width);
 
   const ink = drawingInk(drawings);
+  const wanted = nestedWords(pieces, plan.places, { project, scale: project.paper.scale });
+  const wordsOf = sheetWords(wanted, plan, plan.sheets, ink, pen.widthOf);
   const remarks = sheetRemarks(project.paper);
   const says = (shown: readonly PieceDrawing[]) => [
     `${shown.map(({ piece }) => printPhrase(pieceName(piece), project.units)).join(', ')} · ${title}`,
@@ -89,7 +93,7 @@ export function* nestedWork(nest: Nest, options: PdfOptions): LongWork<Uint8Arra
   for (const [i, sheet] of plan.sheets.entries()) {
     yield { share: i / plan.sheets.length, doing: words`sheet ${own(sheet.label)}` };
     pen.newPage(plan.paper.width, plan.paper.height);
-    drawSheet(pen, { plan, drawings, ink, says, remarks, styleOf }, sheet);
+    drawSheet(pen, { plan, drawings, ink, wordsOf, says, remarks, styleOf }, sheet);
   }
   return pen.bytes();
 }

@@ -1,35 +1,25 @@
-import type { PieceDrawing } from '../../drawing';
-import type { PieceText } from '../../edges';
-import type { Mm } from '../../length';
-import { dot, leftOf, moved, scale as scaled } from '../../plane';
+import type { WantedAlong } from '../../drawing';
 import { type Draft, sheetsOf } from '../../project';
 import { controlLengths } from '../../sheets';
 import { mm, printPhrase, say } from '../../words';
 
-/** The height of the capitals, and from the line to the words, on the paper. */
-const CAPITALS: Mm = 2.1;
-const AWAY: Mm = 1.8;
+/** The height of the capitals, on the paper: they are read over the taped pattern. */
+const CAPITALS = 2.4;
 
-/** The drawings with the lengths that prove the joins written beside their lines. */
-export function withControlWords(draft: Draft, drawings: readonly PieceDrawing[]): readonly PieceDrawing[] {
+/** The lengths that prove the joins, each once along its line. */
+export function controlWords(draft: Draft): readonly WantedAlong[] {
   const { printed, project } = draft;
+  const plan = sheetsOf(draft);
   const { scale } = project.paper;
-  const texts = controlLengths(printed, sheetsOf(draft), project.paper).map(
-    ({ name, length, at, way, inwards }): PieceText => {
-      const degrees = (Math.atan2(way.y, way.x) * 180) / Math.PI;
-      const backwards = degrees > 90 || degrees <= -90;
-      const turn = backwards ? degrees - Math.sign(degrees) * 180 : degrees;
-      const above = scaled(leftOf(way), backwards ? -1 : 1);
-      // Words stand above their line as they are read, or on the inner side of a rim.
-      const away = inwards && dot(inwards, above) < 0 ? -AWAY - CAPITALS : AWAY;
-      return {
-        at: moved(at, above, away / scale),
-        text: printPhrase(say`${name}: ${mm(length)} when joined`, project.units),
-        size: CAPITALS / scale,
-        turn,
-        says: 'note',
-      };
-    },
-  );
-  return drawings.map((drawing, i) => (i === 0 ? { ...drawing, texts: [...drawing.texts, ...texts] } : drawing));
+  return controlLengths(printed, plan, project.paper).map(({ name, length, curves }) => ({
+    runs: [curves],
+    says: [
+      printPhrase(say`${name}: ${mm(length)} when joined`, project.units),
+      printPhrase(say`${mm(length)} when joined`, project.units),
+    ],
+    size: CAPITALS / scale,
+    turn: plan.places[0]?.turn ?? 0,
+    side: 'inside',
+    once: true,
+  }));
 }

@@ -1,14 +1,6 @@
-import {
-  boxInside,
-  capitalsOfPt,
-  INK,
-  type LineStyle,
-  type PieceDrawing,
-  printedStyle,
-  type StyleOf,
-} from '../../drawing';
+import { capitalsOfPt, INK, type LineStyle, type PieceDrawing, printedStyle, type StyleOf } from '../../drawing';
 import type { Mm } from '../../length';
-import { type Box, boxesMeet, type Point, pathThrough, point } from '../../plane';
+import { type Box, boxesMeet, boxInside, type Point, pathThrough, point } from '../../plane';
 import { joinLine, markCorners, type SheetPart, type SheetPlan, type Side } from '../../sheets';
 import { drawPaths } from '../pen/draw-paths';
 import type { PageMap, Pen } from '../pen/pen';

@@ -5,7 +5,6 @@ import {
   inkBounds,
   lineHeight,
   placedDrawings,
-  ptOfCapitals,
   uprightPlaces,
   type WidthOf,
 } from '../../drawing';
@@ -13,8 +12,11 @@ import type { Mm } from '../../length';
 import { point } from '../../plane';
 import type { Draft } from '../../project';
 import { own, say, words } from '../../words';
+import { patternWords } from '../content/piece-words';
 import { bodyRows, cutRows, type Row, scaleSentence } from '../content/rows';
+import { wholeWords } from '../content/whole-words';
 import { drawPaths } from '../pen/draw-paths';
+import { drawWords } from '../pen/draw-words';
 import type { PdfOptions } from '../pen/options';
 import { frameAt } from '../pen/page-frame';
 import { startPdf } from '../pen/pen';
@@ -41,8 +43,10 @@ export function writeLargePdf(draft: Draft, options: PdfOptions): Uint8Array {
   const { project } = draft;
   const { scale, correctX, correctY } = project.paper;
   const factor = { x: scale * correctX, y: scale * correctY };
-  const drawings = placedDrawings(draft.printed, uprightPlaces(draft.printed));
-  const box = inkBounds(drawingInk(drawings));
+  const places = uprightPlaces(draft.printed);
+  const drawings = placedDrawings(draft.printed, places);
+  const ink = drawingInk(drawings);
+  const box = inkBounds(ink);
   const frame = frameAt(LARGE_MARGIN, LARGE_MARGIN, box, factor);
   const squares = squaresSize(project.paper);
   const width = Math.max(frame.box.right, LARGE_MARGIN + squares.width + LEAST_WORDS) + LARGE_MARGIN;
@@ -61,10 +65,8 @@ export function writeLargePdf(draft: Draft, options: PdfOptions): Uint8Array {
     date: options.date,
   });
   drawPaths(pen, drawings, box, frame, factor.x);
-  for (const text of drawings.flatMap((drawing) => drawing.texts)) {
-    const pt = ptOfCapitals(text.size * Math.min(factor.x, factor.y));
-    pen.words(text.text, frame.map(text.at), { pt, colour: INK.words, align: 'middle', turn: text.turn });
-  }
+  const wanted = patternWords(draft.printed, places, { project, scale, date: options.date });
+  drawWords(pen, wholeWords(wanted, { box, scale: factor, ink, widthOf: pen.widthOf }), frame);
   drawSquares(pen, LARGE_MARGIN, top, project.paper);
   let y = top;
   for (const { text, pt } of lines) {

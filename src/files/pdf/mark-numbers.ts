@@ -1,6 +1,6 @@
-import { boxInside, capitalsOfPt, type Ink, inkCrosses, type WidthOf } from '../../drawing';
+import { capitalsOfPt, type Ink, inkCrosses, type WidthOf } from '../../drawing';
 import type { Mm } from '../../length';
-import { type Box, type Point, point } from '../../plane';
+import { type Box, boxInside, type Point, point } from '../../plane';
 import { type JoinMark, MARK, type SheetPart, type SheetPlan, sheetCell } from '../../sheets';
 
 /** A joining mark's number where it can be read: before the mark's tip, or beside its base. */

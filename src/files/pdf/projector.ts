@@ -1,26 +1,31 @@
 import {
   ASCENT,
-  DESCENT,
   drawingInk,
   type Ink,
   inkBounds,
   inkCrosses,
   type LineStyle,
   mmOfPt,
+  type PaperScale,
   type PieceDrawing,
+  type PiecePlace,
   placedDrawings,
   printedStyle,
   ptOfCapitals,
   type StyleOf,
   uprightPlaces,
-  type WidthOf,
+  wordBoxes,
 } from '../../drawing';
+import type { Piece } from '../../edges';
 import type { Mm } from '../../length';
 import { type Box, boxesMeet, point } from '../../plane';
 import type { Draft } from '../../project';
 import { correctionTold, LARGEST_PAGE, type ProjectorCorrection, projectorRemarks } from '../../sheets';
 import { number, own, printPhrase, say, words } from '../../words';
+import { patternWords } from '../content/piece-words';
+import { wholeWords } from '../content/whole-words';
 import { drawPaths } from '../pen/draw-paths';
+import { drawWords } from '../pen/draw-words';
 import type { PdfOptions } from '../pen/options';
 import { type Pen, startPdf } from '../pen/pen';
 import { wrapText } from '../pen/text-flow';
@@ -37,13 +42,12 @@ import {
   TRUE_PROJECTOR,
   type Undoing,
 } from './projector-ground';
+import { projectedWords } from './projector-words';
 
 /** The printed cut line's width: the other lines and their dashes keep their proportion to it. */
 const PRINTED_CUT: Mm = 0.5;
 /** Lines other than the cut line are drawn this much thicker than their printed proportion: light is coarser than ink. */
 const THIN_LINES = 1.3;
-/** Words are read from where the cutter stands. */
-const LARGER_WORDS = 1.25;
 const NOTE_CAPITALS: Mm = 7;
 const NOTE_STEP: Mm = 10;
 /** How wide the note may be, the better first; each leaves more height between the lines. */
@@ -59,9 +63,8 @@ const NOTE_WIDTHS: readonly Mm[] = [480, 320, 200, 120];
  */
 export function* projectorWork(draft: Draft, options: PdfOptions): LongWork<Uint8Array> {
   const { project } = draft;
-  const drawings = placedDrawings(draft.pieces, uprightPlaces(draft.pieces));
   const correction = correctionOf(project);
-  const pages = projectorPages(drawings, project.projector.line, correction ?? TRUE_PROJECTOR);
+  const pages = projectorPages(draft.pieces, project.projector.line, correction ?? TRUE_PROJECTOR);
   const { units } = project;
   const ground = GROUNDS[project.projector.ground];
   const styleOf = projectedStyle(project.projector.line, ground);
@@ -77,15 +80,23 @@ export function* projectorWork(draft: Draft, options: PdfOptions): LongWork<Uint
     drawGround(pen, page.frame, ground);
     drawGrid(pen, page, GRID[units].side, { width: project.projector.line / 2, colour: ground.grid, dash: [] });
     drawPaths(pen, page.drawings, page.box, page.frame, 1, styleOf);
-    drawWords(pen, page, ground);
+    const wanted = projectedWords(patternWords(page.pieces, page.places, { project, scale: 1, date: options.date }));
+    const placed = wholeWords(wanted, { ...page, widthOf: pen.widthOf });
+    drawWords(pen, placed, page.frame, { colour: ground.words });
     const whose = own(`${project.name} · ${project.body.label}`);
     const told =
       pages.length > 1 ? words`${whose} · page ${number(i + 1)} of ${number(pages.length)}` : words`${whose}`;
-    drawNote(pen, page, ground, [
-      words`1 square = ${own(GRID[units].name)}`,
-      told,
-      ...correctionSentences(correction).map((phrase) => printPhrase(phrase, units)),
-    ]);
+    drawNote(
+      pen,
+      page,
+      ground,
+      [
+        words`1 square = ${own(GRID[units].name)}`,
+        told,
+        ...correctionSentences(correction).map((phrase) => printPhrase(phrase, units)),
+      ],
+      placed.flatMap((word) => wordBoxes(word, page.scale)),
+    );
   }
   return pen.bytes();
 }
@@ -95,19 +106,22 @@ const correctionSentences = (correction: ProjectorCorrection | undefined) =>
   correction ? [correctionTold(correction), ...projectorRemarks(correction)] : [];
 
 interface ProjectorPage {
+  readonly pieces: readonly Piece[];
+  readonly places: readonly PiecePlace[];
   readonly drawings: readonly PieceDrawing[];
   readonly ink: Ink;
   /** What it shows, on the drawing. */
   readonly box: Box;
   readonly frame: ProjectedFrame;
-  /** Drawing for a millimetre of the page, at most: what words take up there. */
-  readonly taken: number;
+  /** Page for a millimetre of drawing, at least: what words take up there. */
+  readonly scale: PaperScale;
 }
 
-function projectorPages(drawings: readonly PieceDrawing[], line: Mm, undoing: Undoing): readonly ProjectorPage[] {
-  const whole = projectorPage(drawings, line, undoing);
+function projectorPages(pieces: readonly Piece[], line: Mm, undoing: Undoing): readonly ProjectorPage[] {
+  const places = uprightPlaces(pieces);
+  const whole = projectorPage(pieces, places, line, undoing);
   if (fits(whole)) return [whole];
-  const single = drawings.map((drawing) => projectorPage([drawing], line, undoing));
+  const single = pieces.map((piece, i) => projectorPage([piece], places.slice(i, i + 1), line, undoing));
   for (const { frame } of single)
     refuseLargerThanPage(frame.width, frame.height, say`the piece`, { field: 'files', value: 'projector' });
   return single;
@@ -115,13 +129,20 @@ function projectorPages(drawings: readonly PieceDrawing[], line: Mm, undoing: Un
 
 const fits = ({ frame }: ProjectorPage): boolean => Math.max(frame.width, frame.height) <= LARGEST_PAGE;
 
-function projectorPage(drawings: readonly PieceDrawing[], line: Mm, undoing: Undoing): ProjectorPage {
+function projectorPage(
+  pieces: readonly Piece[],
+  places: readonly PiecePlace[],
+  line: Mm,
+  undoing: Undoing,
+): ProjectorPage {
+  const drawings = placedDrawings(pieces, places);
   const ink = drawingInk(drawings);
   const { left, top, right, bottom } = inkBounds(ink);
   // No margin, but the whole width of the outermost line.
   const box = { left: left - line / 2, top: top - line / 2, right: right + line / 2, bottom: bottom + line / 2 };
   const frame = projectedFrame(box, undoing);
-  return { drawings, ink, box, frame, taken: 1 / Math.min(undoing.across, undoing.down) };
+  const least = Math.min(undoing.across, undoing.down);
+  return { pieces, places, drawings, ink, box, frame, scale: { x: least, y: least } };
 }
 
 /** The printed line types, as thick as was chosen, in colours of light. */
@@ -146,21 +167,20 @@ function drawGrid(pen: Pen, { box, frame: { map } }: ProjectorPage, side: Mm, st
   for (let y = top + side; y < bottom; y += side) pen.line(map(point(left, y)), map(point(right, y)), style);
 }
 
-function drawWords(pen: Pen, { drawings, frame }: ProjectorPage, ground: Ground): void {
-  for (const { text, at, size, turn } of drawings.flatMap((drawing) => drawing.texts)) {
-    const pt = ptOfCapitals(size * LARGER_WORDS);
-    pen.words(text, frame.map(at), { pt, colour: ground.words, align: 'middle', turn });
-  }
-}
-
 /** What the page is and how large its squares are: where no line or word is, first from the top, as wide as finds room. */
-function drawNote(pen: Pen, page: ProjectorPage, ground: Ground, sentences: readonly string[]): void {
+function drawNote(
+  pen: Pen,
+  page: ProjectorPage,
+  ground: Ground,
+  sentences: readonly string[],
+  taken: readonly Box[],
+): void {
   const pt = ptOfCapitals(NOTE_CAPITALS);
   const line = mmOfPt(pt) * 1.3;
   for (const widest of NOTE_WIDTHS) {
     const lines = sentences.flatMap((text) => wrapText(text, widest, pt, pen.widthOf));
     const width = Math.max(...lines.map((text) => pen.widthOf(text, pt)));
-    const at = freePlace(page, width + NOTE_CAPITALS, lines.length * line + NOTE_CAPITALS, pen.widthOf);
+    const at = freePlace(page, width + NOTE_CAPITALS, lines.length * line + NOTE_CAPITALS, taken);
     if (!at) continue;
     const { x, y } = page.frame.map(point(at.left + NOTE_CAPITALS / 2, at.top + NOTE_CAPITALS / 2));
     for (const [i, text] of lines.entries())
@@ -170,26 +190,12 @@ function drawNote(pen: Pen, page: ProjectorPage, ground: Ground, sentences: read
 }
 
 /** @param width on the page, as `height` is */
-function freePlace(page: ProjectorPage, width: Mm, height: Mm, widthOf: WidthOf): Box | undefined {
-  const { box, ink, drawings, taken } = page;
-  const words = drawings
-    .flatMap((drawing) => drawing.texts)
-    .map(({ text, at, size, turn }) => {
-      const pt = ptOfCapitals(size * LARGER_WORDS);
-      const half = (taken * widthOf(text, pt)) / 2;
-      const em = taken * mmOfPt(pt) * (ASCENT + DESCENT);
-      const lies = Math.abs(turn) < 45;
-      return {
-        left: at.x - (lies ? half : em),
-        right: at.x + (lies ? half : em),
-        top: at.y - (lies ? em : half),
-        bottom: at.y + (lies ? em : half),
-      };
-    });
-  for (let top = box.top; top + taken * height <= box.bottom; top += NOTE_STEP) {
-    for (let left = box.left; left + taken * width <= box.right; left += NOTE_STEP) {
-      const tried = { left, top, right: left + taken * width, bottom: top + taken * height };
-      if (!inkCrosses(ink, tried) && !words.some((word) => boxesMeet(word, tried))) return tried;
+function freePlace({ box, ink, scale }: ProjectorPage, width: Mm, height: Mm, taken: readonly Box[]): Box | undefined {
+  const [wide, high] = [width / scale.x, height / scale.y];
+  for (let top = box.top; top + high <= box.bottom; top += NOTE_STEP) {
+    for (let left = box.left; left + wide <= box.right; left += NOTE_STEP) {
+      const tried = { left, top, right: left + wide, bottom: top + high };
+      if (!inkCrosses(ink, tried) && !taken.some((word) => boxesMeet(word, tried))) return tried;
     }
   }
   return undefined;

@@ -9,8 +9,8 @@ import {
   type PieceDrawing,
   type PlacedWord,
   placer,
-  placeWords,
   type StyleOf,
+  wordBoxes,
 } from '../../drawing';
 import { add, type Box, boxesMeet, type Point, pathThrough, point } from '../../plane';
 import {
@@ -25,11 +25,11 @@ import {
   type SheetPlan,
   type Side,
   sheetCell,
-  sheetTexts,
   tipBox,
 } from '../../sheets';
 import { number, words } from '../../words';
 import { drawPaths } from '../pen/draw-paths';
+import { drawWords } from '../pen/draw-words';
 import { type PageFrame, sheetFrame, tipFrame } from '../pen/page-frame';
 import type { Pen } from '../pen/pen';
 import { JOIN_NOTE_PT, placeJoinNotes } from './join-notes';
@@ -45,6 +45,8 @@ export interface SheetMatter {
   readonly plan: SheetPlan;
   readonly drawings: readonly PieceDrawing[];
   readonly ink: Ink;
+  /** The drawing's words that stand on a sheet or a tip. */
+  readonly wordsOf: (part: SheetPart) => readonly PlacedWord[];
   /** Lines under the label, most needed first. */
   readonly says: (shown: readonly PieceDrawing[]) => readonly string[];
   /** Lines that must stand under every label, whole. */
@@ -82,17 +84,9 @@ function drawPart(pen: Pen, matter: SheetMatter, part: SheetPart, setting: PartS
   pen.onLayer('joins', () => drawJoins(pen, part, frame, plan));
   const numbers = placeNumbers(part, plan, ink, pen.widthOf);
   const marked = [...setting.taken, ...markBoxes(part, plan), ...numbers.map((number) => number.box)];
-  const texts = sheetTexts(
-    drawings.flatMap((drawing) => drawing.texts),
-    plan,
-    part,
-  );
-  const placed = placeWords(texts, { box: sheetCell(part), scale: plan.scale, ink, taken: marked }, pen.widthOf);
-  if (placed.length > 0)
-    pen.onLayer('text', () => {
-      for (const word of placed) drawWord(pen, word, setting);
-    });
-  const taken = [...marked, ...placed.flatMap((word) => word.parts)];
+  const placed = matter.wordsOf(part);
+  drawWords(pen, placed, frame, { turn });
+  const taken = [...marked, ...placed.flatMap((word) => wordBoxes(word, plan.scale))];
   const joinNotes = placeJoinNotes(plan, part, ink, taken, pen.widthOf);
   taken.push(...joinNotes.map((note) => note.box));
   const clear = (covered: readonly Box[]) => clearPlaces(sheetCell(part), ink, covered, plan.scale.x);
@@ -151,10 +145,6 @@ function between(
   const starts = [from, ...gaps.map((gap) => gap[1])];
   const ends = [...gaps.map((gap) => gap[0]), to];
   return starts.map((start, i) => [start, ends[i] as number] as const);
-}
-
-function drawWord(pen: Pen, { text, at, pt, turn }: PlacedWord, { frame, turn: by }: PartSetting): void {
-  pen.words(text, frame.map(at), { pt, colour: INK.words, align: 'middle', turn: turn + by });
 }
 
 /** Which part it is in the order of taping; nothing where there is one alone. */

@@ -4,15 +4,17 @@ import type { Mm } from '../../length';
 import { type Draft, reprintOf, sheetsOf } from '../../project';
 import { PAPER_SIZES, paperName, type Reprint, type SheetPlan } from '../../sheets';
 import { number, own, type Phrase, Refusal, said, say, words } from '../../words';
+import { patternWords } from '../content/piece-words';
 import { sheetRemarks } from '../content/rows';
 import type { PdfOptions } from '../pen/options';
 import { startPdf } from '../pen/pen';
 import { safeFileName } from '../work/file-name';
 import type { LongWork } from '../work/long-work';
-import { withControlWords } from './control-words';
+import { controlWords } from './control-words';
 import { drawFirst, type FirstPage } from './first-page';
 import { firstWords } from './first-words';
 import { drawSheet } from './sheet';
+import { sheetWords } from './sheet-words';
 
 /**
  * The tiled PDF: the first sheet, then every sheet of the plan at true scale.
@@ -53,7 +55,7 @@ function* tiledWork(
   const { project } = draft;
   const plan = sheetsOf(draft);
   const sheets = again ? plan.sheets.filter(({ label }) => again.anew.includes(label)) : plan.sheets;
-  const drawings = withControlWords(draft, placedDrawings(draft.printed, plan.places));
+  const drawings = placedDrawings(draft.printed, plan.places);
   const page = firstPage(plan, project.units === 'inch');
   const pen = start(page.width, page.height, options.font, {
     title: project.name,
@@ -63,6 +65,13 @@ function* tiledWork(
   const fileName = options.fileName ?? `${safeFileName(project.name)}.pdf`;
   drawFirst(pen, page, firstWords(draft, options.date, fileName, { again }), draft, drawings, again?.anew);
   const ink = drawingInk(drawings);
+  const { once, along } = patternWords(draft.printed, plan.places, {
+    project,
+    scale: project.paper.scale,
+    date: options.date,
+  });
+  const wanted = { once, along: [...controlWords(draft), ...along] };
+  const wordsOf = sheetWords(wanted, plan, sheets, ink, pen.widthOf);
   const remarks = sheetRemarks(project.paper);
   const says = (shown: readonly PieceDrawing[]) => [
     `${shown.map(({ piece }) => said(pieceName(piece))).join(', ')} · ${project.name}`,
@@ -70,7 +79,7 @@ function* tiledWork(
   for (const [i, sheet] of sheets.entries()) {
     yield { share: i / sheets.length, doing: words`sheet ${own(sheet.label)}` };
     pen.newPage(plan.paper.width, plan.paper.height);
-    drawSheet(pen, { plan, drawings, ink, says, remarks }, sheet);
+    drawSheet(pen, { plan, drawings, ink, wordsOf, says, remarks }, sheet);
   }
   return pen.bytes();
 }

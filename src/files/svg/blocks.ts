@@ -59,7 +59,6 @@ function blockGroup(block: Block, dx: number): string {
         text: part === 'front' ? words`front` : words`back`,
         size: LETTERS,
         turn: 0,
-        says: 'half',
       }),
     ]),
   ]);

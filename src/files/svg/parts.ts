@@ -1,12 +1,15 @@
 import {
   ASCENT,
+  capitalsOfPt,
   DESCENT,
   type DrawnPath,
   INK,
   type LineStyle,
   mmOfPt,
+  type PlacedWord,
   ptOfCapitals,
   type StyleOf,
+  type WidthOf,
 } from '../../drawing';
 import type { PieceText } from '../../edges';
 import { type Mm, plain, plainLetters } from '../../length';
@@ -70,12 +73,19 @@ function strokeLook({ width, colour, dash }: LineStyle): string {
   return `stroke="${colour}" stroke-width="${figure(width)}"${dashes}`;
 }
 
-/** A word of a piece: the middle of its baseline, as high as its capitals say. */
-export function svgText({ at: place, text, size, turn }: PieceText): string {
+/** A word where it was placed. */
+export const svgWord = ({ text, at: place, pt, turn }: PlacedWord): string =>
+  svgText({ text, at: place, turn, size: capitalsOfPt(pt) });
+
+/** A word: the middle of its baseline, as high as its capitals say. */
+export function svgText({ at: place, text, size, turn }: Omit<PieceText, 'says'>): string {
   const turned = turn === 0 ? '' : ` transform="rotate(${figure(turn)} ${at(place)})"`;
   const fontSize = figure(mmOfPt(ptOfCapitals(size)));
   return `<text x="${figure(place.x)}" y="${figure(place.y)}" font-size="${fontSize}"${turned}>${escaped(text)}</text>`;
 }
+
+/** What a text takes in a font that is known only to the program that shows it: rather too much. */
+export const svgWidthOf: WidthOf = (text, pt) => [...text].length * LETTER_ROOM * mmOfPt(pt);
 
 /** The least box that holds a drawing's lines and, with room to spare, its words. */
 export function withWords(lines: Box, texts: readonly PieceText[]): Box {

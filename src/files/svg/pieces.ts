@@ -2,7 +2,9 @@ import { drawingInk, inkBounds, LAYERS, placedDrawings, printedStyle, uprightPla
 import { boxGrown } from '../../plane';
 import type { Draft } from '../../project';
 import { own, words } from '../../words';
-import { SVG_LINES, SVG_WORDS, svgFile, svgGroup, svgPath, svgText, withWords } from './parts';
+import { patternWords } from '../content/piece-words';
+import { wholeWords } from '../content/whole-words';
+import { SVG_LINES, SVG_WORDS, svgFile, svgGroup, svgPath, svgWidthOf, svgWord } from './parts';
 
 /** White round the drawing. */
 const BORDER = 10;
@@ -13,16 +15,24 @@ const BORDER = 10;
  * paper.
  */
 export function writeSvg(draft: Draft): string {
-  const drawings = placedDrawings(draft.pieces, uprightPlaces(draft.pieces));
-  const { project } = draft;
-  const texts = drawings.flatMap((drawing) => drawing.texts);
+  const { pieces, project } = draft;
+  const places = uprightPlaces(pieces);
+  const drawings = placedDrawings(pieces, places);
+  const ink = drawingInk(drawings);
+  const box = inkBounds(ink);
+  const placed = wholeWords(patternWords(pieces, places, { project, scale: 1 }), {
+    box,
+    scale: { x: 1, y: 1 },
+    ink,
+    widthOf: svgWidthOf,
+  });
   const frame = {
     title: project.name,
     about: words`Lounge pant for ${own(project.body.label)}. One unit is one millimetre.`,
-    box: boxGrown(withWords(inkBounds(drawingInk(drawings)), texts), BORDER),
+    box: boxGrown(box, BORDER),
   };
   const groups = LAYERS.map((layer) => {
-    if (layer === 'text') return svgGroup(layer, SVG_WORDS, texts.map(svgText));
+    if (layer === 'text') return svgGroup(layer, SVG_WORDS, placed.map(svgWord));
     const paths = drawings.flatMap((drawing) => drawing.paths.filter((path) => path.layer === layer));
     return svgGroup(
       layer,

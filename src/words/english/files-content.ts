@@ -22,36 +22,72 @@ export const filesContent = {
   'Wrong – {0}: {1}': 'ours: a verdict, good, doubtful or wrong', // {0} name, {1} told
   'a quarter': 'plain',
   'a third': 'plain',
+  'arrow along the selvedge': 'trade',
   'as the block': 'trade',
   'band of knit, {0} high': 'trade', // {0} mm(waist.bandHeight)
   'band {0} high, doubled': 'trade', // {0} mm(hem.bandHeight)
+  buttonhole: 'trade',
+  'buttonhole for the cord': 'trade',
   'casing for a cord {0} wide, opening at the side': 'trade', // {0} mm(hem.cordWidth)
   'casing for elastic {0} wide': 'trade', // {0} mm(hem.elasticWidth)
+  'casing – stitch here': 'trade',
+  'channel – stitch here': 'trade',
+  crotch: 'trade',
   'cuff of rib, {0} high': 'trade', // {0} mm(hem.bandHeight)
+  'cut here': 'plain',
   'edge overlocked': 'trade',
   'elastic {0} wide, 1 row': 'trade', // {0} wide
   'elastic {0} wide, {1} rows': 'trade', // {0} wide, {1} number(waist.rows)
   'faced casing for {0}; {1}': 'trade', // {0} elastic, {1} raw
   'faced, {0} deep, {1}': 'trade', // {0} mm(hem.depth), {1} under
+  fold: 'trade',
+  'fold here': 'trade',
+  'fold – the pocket’s opening': 'trade',
   'fold-over casing for a cord {0} wide; {1}': 'trade', // {0} mm(waist.cordWidth), {1} raw
   'fold-over casing for {0}, and a cord {1} wide above it; {2}': 'trade', // {0} elastic, {1} mm(waist.cordWidth), {2} raw
   'fold-over casing for {0}, sewn on; {1}': 'trade', // {0} elastic, {1} raw
   'fold-over casing for {0}, threaded; {1}': 'trade', // {0} elastic, {1} raw
+  grain: 'trade',
   half: 'plain',
+  'hem fold': 'trade',
+  'hem fold – the finished hem': 'trade',
   'hem {0} round': 'trade', // {0} mm(shape.hemGirth)
+  'hem – stitch here': 'trade',
+  'hip line': 'trade',
   'inseam {0}': 'trade', // {0} mm(length.inseam)
+  'knee line': 'trade',
   knit: 'trade',
+  'lengthen or shorten here': 'plain',
+  'main cloth, a knit': 'trade',
+  'main cloth, woven': 'trade',
   'needed to pull on': 'plain',
+  'no seam allowances': 'trade',
   'none fits {0}': 'plain', // {0} width
   'none fits {0}; {1}': 'plain', // {0} width, {1} first
   'not washed first': 'trade',
+  'pocket placement': 'trade',
+  'printed {0}': 'plain', // {0} own(dated(date))
   'printer corrected × {0}, × {1}': 'plain', // {0} number(correctX, 4), {1} number(correctY, 4)
   pyjama: 'trade',
+  quarter: 'trade',
+  'quarter of the hem': 'trade',
   'raw edge overlocked': 'trade',
   'raw edge turned under': 'trade',
+  'seam allowance included: {0}': 'trade', // {0} all(told)
+  'seam allowances included: {0}': 'trade', // {0} all(told)
   'separate casing for {0}': 'trade', // {0} elastic
+  'side, no seam': 'trade',
+  stitch: 'trade',
+  'stitch ({0})': 'trade', // {0} mm(allowance)
   straight: 'trade',
+  'straight grain': 'trade',
+  'straight grain, along the selvedge': 'trade',
+  'turn under': 'plain',
+  'turn under here': 'plain',
   'turned {0}, {1}': 'trade', // {0} mm(hem.depth), {1} under
+  'waist edge': 'trade',
+  'waist fold': 'trade',
+  'waist fold – the finished top edge': 'trade',
   'washed before cutting': 'trade',
   woven: 'trade',
   '{0} (estimated)': 'plain', // {0} mm(estimate)
@@ -66,6 +102,7 @@ export const filesContent = {
   '{0} of {1}, {2}': 'plain', // {0} amount(toBuy), {1} mm(width), {2} LAYOUT_WORDS[layout]
   '{0} turned under': 'trade', // {0} mm(hem.turnUnder)
   '{0} years': 'plain', // {0} number(value, 1)
+  '{0} – stitch ({1})': 'trade', // {0} edgeName(edge), {1} mm(allowance)
   '{0}, of the cloth': 'trade', // {0} pieceName(piece)
   '{0}, stretches {1} %': 'plain', // {0} kind, {1} number(cloth.stretch * 100, 0)
 } as const;

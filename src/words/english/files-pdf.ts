@@ -104,14 +104,11 @@ export const filesPdf = {
   'cut along this line, then lay it on {0} ↑': 'plain', // {0} label
   'cut along this line, {0} meets it ↑': 'plain', // {0} label
   'cut along this line, {0} meets it ↓': 'plain', // {0} label
-  'cut here': 'plain',
   'every sheet that was printed can be kept; there is nothing to print.': 'plain',
-  'fold here': 'trade',
   'grainline, along the selvedge': 'trade',
   'hip {0}, inseam {1}': 'trade', // {0} mm(measures.hipGirthFinished), {1} mm(leg.measures.inseamFront)
   'hip, crotch or knee line': 'trade',
   'lay on {0} ↑': 'plain', // {0} label
-  'lengthen or shorten here': 'plain',
   'long bar: {0}': 'ours: the long and the short bar of the test page', // {0} mm(along)
   'notch, meets its partner': 'trade',
   'nothing is known of an earlier print: it is noted in the project that is open where the sheets are saved, and in the one that is packed with them. Print all sheets.':
@@ -130,6 +127,7 @@ export const filesPdf = {
   '{0} out of {1}': 'plain', // {0} own(tip.label), {1} own(label)
   '{0} pages {1}': 'plain', // {0} number(pages.length), {1} paperName(page.name)
   '{0} sheets {1}; the small figures are the order of taping.': 'plain', // {0} number(count), {1} paper
+  '{0} when joined': 'plain', // {0} mm(length)
   '{0} would be {1} long; a PDF page can be {2} at most: take the joined sheets instead': 'standard: PDF, ISO 32000', // {0} what, {1} mm(longest), {2} mm(LARGEST_PAGE)
   '{0} · first page, continued': 'plain', // {0} own(words.under)
   '{0} · page {1} of {2}': 'plain', // {0} whose, {1} number(i + 1), {2} number(pages.length)

@@ -68,7 +68,6 @@ export const sewingPictures = {
   'elastic, safety pin': 'trade',
   'end tucked in, stitched shut': 'trade',
   facing: 'trade',
-  fold: 'trade',
   'fold of the {0}': 'trade', // {0} name
   'fold, no seam': 'trade',
   'fold: cut it open and turn the upper layer round': 'trade',
@@ -92,7 +91,6 @@ export const sewingPictures = {
   'opening at the side': 'plain',
   'opening shut': 'plain',
   'patch behind, opening': 'trade',
-  quarter: 'trade',
   'raw edges together': 'trade',
   'right side out, seen from the front': 'trade',
   'right side up, centre front at the right': 'trade',
@@ -105,7 +103,6 @@ export const sewingPictures = {
   'sew the inseam': 'trade',
   side: 'trade',
   'slip in': 'plain',
-  stitch: 'trade',
   'stitch, stretched': 'trade',
   'stitching line': 'trade',
   stretch: 'trade',

@@ -353,7 +353,6 @@ export const sewingSteps = {
   'behind the side marks, because the back is wider than the front': 'plain',
   'centre seams': 'trade',
   'centre seams of legs and facing': 'trade',
-  crotch: 'trade',
   'end seam': 'trade',
   inseams: 'trade',
   'the back’s corner lies as far from the fold as the front’s': 'trade',

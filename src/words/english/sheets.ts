@@ -15,8 +15,6 @@ export const sheets = {
   'a sheet’s side must be between {0} and {1}, which is the longest that a PDF page can be': 'standard: PDF, ISO 32000', // {0} mm(SMALLEST_PAGE), {1} mm(LARGEST_PAGE)
   'at most {0} on {1} with this margin': 'plain', // {0} mm(Math.max(0, room)), {1} own(size.name)
   'front inseam, along its stitching line': 'trade',
-  'hip line': 'trade',
-  'knee line': 'trade',
   long: 'plain',
   'must be auto, portrait or landscape': 'plain',
   'not a known paper size; choose one of {0}': 'plain', // {0} own(names)

@@ -1,0 +1,88 @@
+import type { Mm } from '../length';
+import { type Point, point } from '../plane';
+import { onPaper } from './ink-grid';
+import { lineHeight, ptOfCapitals, type WidthOf } from './print-type';
+import type { OpenRoom, WantedLine, WantedOnce } from './wanted-words';
+import { LEAST_PT, type PlacedWord, waysOf, wordAt, wordMoved } from './word-shape';
+
+/** From one tried place to the next, on the paper. */
+const STEP: Mm = 4;
+/** Sizes tried where there is no free place at the words' own: better small and whole than large and in part. */
+const SMALLER = [1, 0.8, 0.62, 0.48, 0] as const;
+/** Where in a line's height its baseline lies. */
+const BASELINE = 0.76;
+
+/**
+ * Words that a piece says once, as large and as many as there is room for: about their place, else in the room that is
+ * nearest to it.
+ */
+export function placedOnce(
+  wanted: WantedOnce,
+  rooms: readonly OpenRoom[],
+  widthOf: WidthOf,
+): { readonly room: OpenRoom; readonly words: readonly PlacedWord[] } | undefined {
+  const tries = rooms
+    .map((room) => ({ room, places: placesIn(room, onPaper(wanted.at, room.scale)) }))
+    .sort((a, b) => a.places[0].away - b.places[0].away);
+  for (const { lines, factor } of waysToSay(wanted)) {
+    for (const { room, places } of tries) {
+      const block = blockOf(lines, factor, wanted.turn, room, widthOf);
+      const seen = { x: 1 / room.scale.x, y: 1 / room.scale.y };
+      const found = places.find(
+        ({ at }) =>
+          block.every(({ covers }) =>
+            room.isFree({ ...covers, middle: point(covers.middle.x + at.x, covers.middle.y + at.y) }),
+          ) && wanted.belongs(onPaper(at, seen)),
+      );
+      if (found) return { room, words: block.map((word) => wordMoved(word, found.at, room.scale)) };
+    }
+  }
+  return undefined;
+}
+
+/** How the lines are tried: all of them ever smaller, then ever fewer of the smallest. */
+function* waysToSay({
+  lines,
+}: WantedOnce): Generator<{ readonly lines: readonly WantedLine[]; readonly factor: number }> {
+  for (const factor of SMALLER) yield { lines, factor };
+  for (let count = lines.length - 1; count >= 1; count -= 1) yield { lines: lines.slice(0, count), factor: 0 };
+}
+
+/** Lines below each other, about the origin of the paper. */
+function blockOf(
+  lines: readonly WantedLine[],
+  factor: number,
+  turn: number,
+  { scale }: OpenRoom,
+  widthOf: WidthOf,
+): readonly PlacedWord[] {
+  const { up } = waysOf(turn);
+  const set = lines.map(({ text, size }) => {
+    const pt = Math.max(LEAST_PT, ptOfCapitals(size * factor * Math.min(scale.x, scale.y)));
+    return { text, pt, height: lineHeight(pt) };
+  });
+  let top = -set.reduce((sum, { height }) => sum + height, 0) / 2;
+  return set.map(({ text, pt, height }) => {
+    const down = top + height * BASELINE;
+    top += height;
+    return wordAt(text, point(-up.x * down, -up.y * down), pt, turn, scale, widthOf);
+  });
+}
+
+interface TriedPlace {
+  /** In millimetres of the paper. */
+  readonly at: Point;
+  readonly away: Mm;
+}
+
+/** All over a room, the nearest to a place first. */
+function placesIn({ box }: OpenRoom, to: Point): readonly [TriedPlace, ...TriedPlace[]] {
+  const { left, top, right, bottom } = box;
+  const start = point(Math.min(Math.max(to.x, left), right), Math.min(Math.max(to.y, top), bottom));
+  const first = { at: start, away: Math.hypot(start.x - to.x, start.y - to.y) };
+  const others: TriedPlace[] = [];
+  for (let x = start.x - Math.floor((start.x - left) / STEP) * STEP; x <= right; x += STEP)
+    for (let y = start.y - Math.floor((start.y - top) / STEP) * STEP; y <= bottom; y += STEP)
+      others.push({ at: point(x, y), away: Math.hypot(x - to.x, y - to.y) });
+  return [first, ...others.sort((a, b) => a.away - b.away)];
+}
