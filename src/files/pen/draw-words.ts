@@ -10,7 +10,7 @@ import type { Pen } from './pen';
 export function drawWords(
   pen: Pen,
   words: readonly PlacedWord[],
-  { map }: PageFrame,
+  { map }: Pick<PageFrame, 'map'>,
   { colour = INK.words, turn: by = 0 }: { readonly colour?: string; readonly turn?: number } = {},
 ): void {
   if (words.length === 0) return;
