@@ -11,7 +11,7 @@ export {
   SMALLEST_PAGE,
 } from './paper-sizes';
 export { type PrintedSheets, printedSheets } from './printed';
-export { correctionFor, correctionRemarks, type PrinterTest, printerTest } from './printer';
+export { correctionFor, correctionRemarks, type EdgeLine, edgeLines, type PrinterTest, printerTest } from './printer';
 export {
   correctionTold,
   type ProjectorCorrection,

@@ -30,6 +30,21 @@ export function printerTest(settings: PaperSettings, units: Units): PrinterTest 
   return { paper, across: bar(paper.width), along: bar(paper.height) };
 }
 
+/** A line of the test page that a printer reaches or not: the number beside it, and the margin that reaching it allows. */
+export interface EdgeLine {
+  readonly number: number;
+  readonly margin: Mm;
+}
+
+/** From the edge of the paper to the first line and the last, in steps of a millimetre or of an eighth of an inch. */
+const EDGE_LINES = { cm: { from: 2, to: 13, step: 1 }, inch: { from: 1, to: 4, step: MM_PER_INCH / 8 } } as const;
+
+/** The lines near every edge of the test page, the nearest first: the nearest that is printed whole is the printer's margin. */
+export function edgeLines(units: Units): readonly EdgeLine[] {
+  const { from, to, step } = EDGE_LINES[units];
+  return Array.from({ length: to - from + 1 }, (_, i) => ({ number: from + i, margin: (from + i) * step }));
+}
+
 /** The correction for a bar of that length that came out as it was measured. */
 export const correctionFor = (bar: Mm, measured: Mm): number => bar / measured;
 

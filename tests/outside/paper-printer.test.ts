@@ -1,15 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import { writePrinterTestPdf } from '../../src/files/pdf/printer-test';
 import { sheetsOf } from '../../src/project';
-import { correctionFor, joinLine, printerTest } from '../../src/sheets';
+import { correctionFor, edgeLines, joinLine, printerTest } from '../../src/sheets';
 import { draftWith, projectWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
 import { writePdf } from '../files/written';
 import { every } from './every';
 import { findBars } from './paper/find-bars';
 import { joinSheets } from './paper/join-sheets';
+import { inkedPixels, type Place } from './paper/pixels';
 import { printedPages } from './paper/printed';
-import { openPdf } from './paper/render';
+import { openPdf, PIXELS_PER_MM } from './paper/render';
 import { findSquares } from './paper/squares';
 
 /** A printer that prints a millimetre too short across its paper and too long along it. */
@@ -19,6 +20,8 @@ const TURNED = { x: PRINTER.y, y: PRINTER.x };
 /** A steel rule is read to half a millimetre. */
 const READ = 0.5;
 const TRUE_AGAIN = 0.2;
+/** Two pixels: the rim of a line is paler than its middle. */
+const EDGE_TRUE = 0.2;
 const SIDES = [100, 101.6];
 
 const options = { font: printFont(), date: new Date('2026-11-24T12:00:00Z') };
@@ -74,6 +77,23 @@ describe.each(cases)('a printer that prints 98.5 % × 101 %, $sheet $orientation
     const off = squares.flatMap(({ width, height }, i) => [width, height].map((side) => side - (SIDES[i] ?? 0)));
     expect(Math.min(...off.map(Math.abs))).toBeGreaterThan(4 * TRUE_AGAIN);
   });
+});
+
+test.each(['cm', 'inch'] as const)('the test page’s lines stand at their margins on all four edges, %s', (units) => {
+  const page = openPdf(writePrinterTestPdf({ project: projectWith({ units }) }, options));
+  const picture = page.picture(1);
+  page.close();
+  const { width, height } = picture;
+  const [first] = edgeLines(units);
+  const margin = first?.margin ?? 0;
+  const inked = inkedPixels(picture).map((pixel) => ({ x: (pixel % width) + 0.5, y: Math.floor(pixel / width) + 0.5 }));
+  const nearest = [
+    ({ x }: Place) => x,
+    ({ y }: Place) => y,
+    ({ x }: Place) => width - x,
+    ({ y }: Place) => height - y,
+  ].map((away) => inked.reduce((least, p) => Math.min(least, away(p)), Infinity) / PIXELS_PER_MM);
+  for (const away of nearest) expect(Math.abs(away - margin)).toBeLessThan(EDGE_TRUE);
 });
 
 test('on a sheet that lies across, the correction of the printer’s short side is the one down the sheet', async () => {

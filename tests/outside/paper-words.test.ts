@@ -55,6 +55,8 @@ const long = draftWith({
 });
 const complaining = (count: number) => Array.from({ length: count }, (_, i) => wrong(i));
 
+/** The capitals’ height in parts of the box that Poppler gives a word of the print font. */
+const CAPITALS_OF_BOX = 0.729 / 1.164;
 /** Letters may hang over their own box by less than this; boxes that share more lie on each other. */
 const HAIR = 0.4;
 const overlap = (a: Word, b: Word) =>
@@ -147,7 +149,73 @@ describe.each([
   });
 });
 
-describe('what the first sheet says, as Poppler reads it', () => {
+describe('somebody at the table', () => {
+  const draft = inches;
+  const { sheets, margin } = sheetsOf(draft);
+  let pdf: OpenPdf;
+  beforeAll(async () => {
+    pdf = openPdf(await pdfOf(draft));
+  });
+  afterAll(() => pdf.close());
+  const textOf = (i: number) =>
+    pdf
+      .words(i + 3)
+      .map(({ text }) => text)
+      .join(' ');
+
+  test('reads each sheet’s label from above: capitals of 20 mm wherever there is white for them, never of less than 4 mm', () => {
+    const heights = sheets.map(({ label }, i) => {
+      const [height = 0] = pdf
+        .words(i + 3)
+        .filter(({ text }) => text === label)
+        .map(({ top, bottom }) => bottom - top)
+        .sort((a, b) => b - a);
+      return height * CAPITALS_OF_BOX;
+    });
+    expect(Math.min(...heights)).toBeGreaterThan(4);
+    expect(heights.filter((height) => height > 20).length / heights.length).toBeGreaterThan(0.7);
+  });
+
+  test('reads at each edge which sheet goes there, and on each sheet its place in the order of taping', () => {
+    for (const [i, { label, joins }] of sheets.entries()) {
+      for (const { side, neighbour } of joins)
+        expect(textOf(i), `${label} ${side}`).toMatch(
+          side === 'left' || side === 'top'
+            ? new RegExp(`\\b${neighbour} ↑`)
+            : new RegExp(`\\b${neighbour} (goes here )?↓`),
+        );
+      expect(textOf(i)).toContain(`Number ${i + 1} of ${sheets.length} in the order of taping`);
+    }
+  });
+
+  test('finds nothing of the pattern on the back of the squares, and the printer is asked for one side', async () => {
+    expect(Buffer.from(await pdfOf(draft)).toString('latin1')).toContain('/Duplex /Simplex');
+    expect(
+      pdf
+        .words(2)
+        .map(({ text }) => text)
+        .join(' '),
+    ).toContain('Is anything printed on the back of this page?');
+    expect(margin).toBeGreaterThan(0);
+  });
+
+  test('reads on the first two pages how the sheets are joined to strips, and the strips to one', () => {
+    const text = pdf
+      .text()
+      .replace(/\s*\+\s*/g, ' + ')
+      .replace(/\s+/g, ' ');
+    const letters = [...new Set(sheets.map(({ label }) => label.replace(/\d+$/, '')))];
+    for (const letter of letters) {
+      const strip = sheets.map(({ label }) => label).filter((label) => label.startsWith(letter));
+      expect(text).toContain(strip.join(' + '));
+    }
+    expect(text).toContain(letters.join(' + '));
+    for (const words of ['1 Cut', '2 Lay', '3 Tape', 'What the lines mean', 'one side of the paper only'])
+      expect(text).toContain(words);
+  });
+});
+
+describe('what the first pages say, as Poppler reads it', () => {
   let text = '';
   beforeAll(async () => {
     const pdf = openPdf(await pdfOf(inches));

@@ -36,6 +36,17 @@ describe('the station Paper', () => {
     expect(button).toHaveTextContent('Print the sample');
   });
 
+  it('sets the margin to the number that was read at the edges of the test page', async () => {
+    render(<Workbench />);
+    const number = await screen.findByRole('combobox', { name: 'Number at the edges' });
+    expect(number).toHaveDisplayValue('10: margin 1 cm');
+    await userEvent.selectOptions(number, '5');
+    expect(useBench.getState().project.paper.margin).toBe(5);
+    expect(screen.getByRole('textbox', { name: 'Margin' })).toHaveValue('0.5');
+    act(() => useBench.getState().choose('paper.margin', 20));
+    expect(number).toHaveDisplayValue('not read');
+  });
+
   it('has every kind of file at one place, with what it is for in a sentence', async () => {
     render(<Workbench />);
     await screen.findByRole('button', { name: /^Print the pattern/ });

@@ -49,6 +49,7 @@ export function* nestedWork(nest: Nest, options: PdfOptions): LongWork<Uint8Arra
     title,
     subject: words`${number(nest.length)} bodies on one drawing, ${number(plan.sheets.length)} sheets ${paperName(plan.paper.name)}`,
     date: options.date,
+    oneSided: true,
   });
   const rows = keyRows(nest);
   const told = firstWords(whole, options.date, options.fileName ?? 'nested.pdf');

@@ -1,8 +1,9 @@
 import { INK, type LineStyle, type PieceDrawing } from '../../drawing';
 import type { Mm } from '../../length';
-import { type Box, boxHolds, flattenCurves, type Point, pathThrough, point } from '../../plane';
+import { type Box, boxHolds, flattenCurves, type Point, point } from '../../plane';
 import { joinLine, type Sheet, type SheetPlan } from '../../sheets';
 import type { PageMap, Pen } from '../pen/pen';
+import { drawArrow } from './arrow';
 import { boxPath, drawPaper, drawWhole, type Picture, paperBox, same } from './laid-paper';
 import { drawScissors } from './scissors';
 
@@ -13,9 +14,7 @@ const CUT_OFF = '#C9C2B4';
 const RIM: LineStyle = { width: 0.2, colour: INK.join, dash: [] };
 const EDGE: LineStyle = { width: 0.25, colour: INK.sign, dash: [] };
 const CUT: LineStyle = { width: 0.35, colour: INK.cut, dash: [1.6, 0.9] };
-const ARROW: LineStyle = { width: 0.5, colour: INK.cut, dash: [] };
-/** The arrow's head, and how far off the mark it runs, on the page. */
-const HEAD = { long: 2.6, half: 1.3 } as const;
+/** How far off the mark the arrow runs, on the page. */
 const ARROW_ASIDE: Mm = -9;
 const SCISSORS = { long: 11, fromRim: 7 } as const;
 const LABEL_PT = 14;
@@ -122,7 +121,7 @@ function drawCutting(pen: Pen, picture: JoinPicture): void {
 function drawLaying(pen: Pen, picture: JoinPicture): void {
   drawBoth(pen, picture, COMING);
   const aside = ARROW_ASIDE / SCALE;
-  drawArrow(pen, picture.off(COMING.across, COMING.along + aside), picture.off(0, aside));
+  drawArrow(pen, picture.off(COMING.across, COMING.along + aside), picture.off(0, aside), { fat: 2, colour: INK.cut });
 }
 
 /** Both sheets where they belong, with tape across the join. */
@@ -161,13 +160,4 @@ function drawLabel(pen: Pen, picture: JoinPicture, sheet: Sheet, by = { across: 
     LABEL_PT,
     INK.label,
   );
-}
-
-function drawArrow(pen: Pen, from: Point, to: Point): void {
-  const long = Math.hypot(to.x - from.x, to.y - from.y);
-  const way = point((to.x - from.x) / long, (to.y - from.y) / long);
-  const foot = point(to.x - way.x * HEAD.long, to.y - way.y * HEAD.long);
-  pen.line(from, foot, ARROW);
-  const corner = (side: 1 | -1) => point(foot.x + way.y * side * HEAD.half, foot.y - way.x * side * HEAD.half);
-  pen.fill(pathThrough(to, corner(1), corner(-1), to), same, INK.cut);
 }

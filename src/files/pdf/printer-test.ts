@@ -2,11 +2,12 @@ import { baseline, INK, type LineStyle, lineHeight } from '../../drawing';
 import type { Mm } from '../../length';
 import { point } from '../../plane';
 import type { Draft } from '../../project';
-import { correctionRemarks, paperName, printerTest } from '../../sheets';
+import { correctionRemarks, edgeLines, paperName, printerTest } from '../../sheets';
 import { mm, number, printPhrase, say, words } from '../../words';
 import type { PdfOptions } from '../pen/options';
 import { type Pen, startPdf } from '../pen/pen';
 import { wrapText } from '../pen/text-flow';
+import { drawEdgeLadders, LADDER_DEPTH } from './edge-ladder';
 
 const BAR: LineStyle = { width: 0.3, colour: INK.cut, dash: [] };
 const FINE: LineStyle = { width: 0.15, colour: INK.cut, dash: [] };
@@ -14,7 +15,7 @@ const FINE: LineStyle = { width: 0.15, colour: INK.cut, dash: [] };
 const END: Mm = 6;
 const DIVISION: Mm = 1.5;
 const TITLE_PT = 15;
-const WORDS_PT = 9;
+const WORDS_PT = 9.5;
 const SQUARE: Mm = 100;
 
 /**
@@ -45,6 +46,10 @@ export function writePrinterTestPdf({ project }: Pick<Draft, 'project'>, options
     turn: -90,
   });
 
+  drawEdgeLadders(pen, paper, edgeLines(units));
+
+  const right = paper.width - LADDER_DEPTH - 2;
+  const bottom = paper.height - LADDER_DEPTH - 2;
   let y = level + 2 * END;
   // On small paper what finds no room stands on a further page.
   const next = () => {
@@ -52,8 +57,8 @@ export function writePrinterTestPdf({ project }: Pick<Draft, 'project'>, options
     y = top;
   };
   const set = (text: string, pt: number) => {
-    for (const line of wrapText(text, left + across - upright - 2 * END, pt, pen.widthOf)) {
-      if (y + lineHeight(pt) > top + along) next();
+    for (const line of wrapText(text, right - upright - 2 * END, pt, pen.widthOf)) {
+      if (y + lineHeight(pt) > bottom) next();
       pen.words(line, point(upright + 2 * END, baseline(y, pt)), { pt, colour: INK.words });
       y += lineHeight(pt);
     }
@@ -65,7 +70,7 @@ export function writePrinterTestPdf({ project }: Pick<Draft, 'project'>, options
   if (correctX !== 1 || correctY !== 1) {
     y += 4;
     const [width, height] = [SQUARE * correctX, SQUARE * correctY];
-    if (y + height > top + along || upright + 2 * END + width > left + across) next();
+    if (y + height > bottom || upright + 2 * END + width > right) next();
     const from = y === top ? (paper.width - width) / 2 : upright + 2 * END;
     const box = { left: from, top: y, right: from + width, bottom: y + height };
     pen.frame(box, FINE);
@@ -88,8 +93,9 @@ function sentences({ paper, units }: Draft['project'], across: Mm, along: Mm): r
     words`1. Print this page as you will print the pattern: on the same printer and paper, at 100 %, without fit to page.`,
     words`2. Measure both bars with a steel rule, from the middle of one end stroke to the middle of the other. A tape may be longer or shorter than it says.`,
     words`3. At Paper, type what the two bars measure. In a project file, correctX is the short bar’s length divided by what it measures, correctY the long bar’s.`,
+    words`4. At each edge of the paper find the lowest number whose short line is printed whole. Choose the highest of the four at Paper: it becomes the margin.`,
     printPhrase(
-      say`4. If a bar is off by more than ${{ number: 3, decimals: 0 }} %, look for a setting that fits the page to the paper first.`,
+      say`5. If a bar is off by more than ${{ number: 3, decimals: 0 }} %, look for a setting that fits the page to the paper first.`,
       units,
     ),
     printPhrase(say`The short bar is ${mm(across)}, the long bar ${mm(along)}.`, units),

@@ -12,23 +12,27 @@ export interface SheetLabel {
 }
 
 /** Tried heights of its capitals, on the paper: as large as there is white room for. */
-const CAPITALS: readonly Mm[] = [22, 20, 18, 16, 14, 12, 10, 8, 6, 5];
+const CAPITALS: readonly Mm[] = [22, 20, 18, 16, 14, 12, 10, 8, 6, 5, 4];
+const LARGEST: Mm = 22;
 /** White round it, on the paper. */
 const CLEAR: Mm = 1.5;
 
 /**
  * Where a sheet's label stands: as large as it finds room in what stays in sight of the sheet, as near to the middle as
  * it does; at the worst small and over a line rather than nowhere.
+ *
+ * @param largest the height of its capitals at most: a small piece has words beside its label
  */
 export function placeLabel(
   { scale }: Pick<SheetPlan, 'scale'>,
   sheet: SheetPart,
   clear: ClearPlaces,
   widthOf: WidthOf,
+  largest: Mm = LARGEST,
 ): SheetLabel {
   const cell = sheetCell(sheet);
   const middle = point((cell.left + cell.right) / 2, (cell.top + cell.bottom) / 2);
-  for (const capitals of CAPITALS) {
+  for (const capitals of CAPITALS.filter((height) => height <= largest)) {
     const pt = ptOfCapitals(capitals);
     const { width, height } = labelSize(sheet.label, pt, widthOf);
     const box = clear(width / scale.x, height / scale.y, middle);

@@ -12,6 +12,7 @@ import {
   type StyleOf,
   wordBoxes,
 } from '../../drawing';
+import type { Mm } from '../../length';
 import { add, type Box, boxesMeet, type Point, pathThrough, point } from '../../plane';
 import {
   clearPlaces,
@@ -27,18 +28,22 @@ import {
   sheetCell,
   tipBox,
 } from '../../sheets';
-import { number, words } from '../../words';
+import { number, own, words } from '../../words';
 import { drawPaths } from '../pen/draw-paths';
 import { drawWords } from '../pen/draw-words';
 import { type PageFrame, sheetFrame, tipFrame } from '../pen/page-frame';
 import type { Pen } from '../pen/pen';
 import { JOIN_NOTE_PT, placeJoinNotes } from './join-notes';
 import { NUMBER_PT, type PlacedNumber, placeNumbers } from './mark-numbers';
+import { drawScissors } from './scissors';
 import { placeLabel, type SheetLabel } from './sheet-label';
 import { NOTE_CLEAR, NOTE_PT, placeNote, type SheetNote } from './sheet-notes';
 
 const FRAME: LineStyle = { width: 0.15, colour: INK.frame, dash: [] };
 const JOIN: LineStyle = { width: 0.2, colour: INK.join, dash: [] };
+const TIP_RIM: LineStyle = { width: 0.3, colour: INK.sign, dash: [2.4, 1.2] };
+const TIP_SCISSORS = 8;
+const TIP_LABEL: Mm = 8;
 
 /** What one sheet needs to know beside its own window. */
 export interface SheetMatter {
@@ -58,11 +63,27 @@ export interface SheetMatter {
 /** Draws one sheet on the current page, and the tips in its empty corners. */
 export function drawSheet(pen: Pen, matter: SheetMatter, sheet: Sheet): void {
   const frame = sheetFrame(matter.plan, sheet);
-  drawPart(pen, matter, sheet, { frame, turn: 0, taken: sheet.tips.map(tipBox) });
-  const quiet = { ...matter, remarks: [], says: () => [] };
+  const asked = sheet.tips.map(({ label }) => words`Cut out the small piece ${own(label)} before you trim this sheet.`);
+  const whole = { ...matter, remarks: [...asked, ...(matter.remarks ?? [])] };
+  drawPart(pen, whole, sheet, { frame, turn: 0, taken: sheet.tips.map(tipBox) });
   for (const tip of sheet.tips) {
-    drawPart(pen, quiet, tip, { frame: tipFrame(frame, tip), turn: tip.place.turn, taken: [] });
+    const own = tipFrame(frame, tip);
+    drawPart(pen, { ...matter, remarks: [], says: tipSays }, tip, {
+      frame: own,
+      turn: tip.place.turn,
+      taken: [],
+      label: TIP_LABEL,
+    });
+    pen.onLayer('joins', () => drawTipRim(pen, own.box));
   }
+}
+
+const tipSays = () => [words`small piece: cut out along the dashes`];
+
+/** The rim along which a tip is cut out, with a pair of scissors on it. */
+function drawTipRim(pen: Pen, box: Box): void {
+  pen.frame(box, TIP_RIM);
+  drawScissors(pen, point(box.right - TIP_SCISSORS, box.top), 0, TIP_SCISSORS);
 }
 
 /** Where a part lies on its page. */
@@ -70,6 +91,8 @@ interface PartSetting {
   readonly frame: PageFrame;
   /** Degrees, clockwise as seen. */
   readonly turn: number;
+  /** The height of its label’s capitals at most, where it is not to be read from above. */
+  readonly label?: Mm;
   /** What is already there, on the drawing. */
   readonly taken: readonly Box[];
 }
@@ -90,7 +113,7 @@ function drawPart(pen: Pen, matter: SheetMatter, part: SheetPart, setting: PartS
   const joinNotes = placeJoinNotes(plan, part, ink, taken, pen.widthOf);
   taken.push(...joinNotes.map((note) => note.box));
   const clear = (covered: readonly Box[]) => clearPlaces(sheetCell(part), ink, covered, plan.scale.x);
-  const label = placeLabel(plan, part, clear(taken), pen.widthOf);
+  const label = placeLabel(plan, part, clear(taken), pen.widthOf, setting.label);
   const says = { must: matter.remarks ?? [], may: [...orderTold(plan, part), ...matter.says(shown)] };
   const note = placeNote(plan, label.box, clear([...taken, label.box]), says, pen.widthOf);
   pen.onLayer('joins', () => {

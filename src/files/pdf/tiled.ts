@@ -61,6 +61,7 @@ function* tiledWork(
     title: project.name,
     subject: words`Lounge pant for ${own(project.body.label)}, ${number(sheets.length)} sheets ${paperName(plan.paper.name)}`,
     date: options.date,
+    oneSided: true,
   });
   const fileName = options.fileName ?? `${safeFileName(project.name)}.pdf`;
   drawFirst(pen, page, firstWords(draft, options.date, fileName, { again }), draft, drawings, again?.anew);

@@ -49,6 +49,8 @@ export interface DocumentFacts {
   readonly title: string;
   readonly subject: string;
   readonly date: Date;
+  /** Asks the printer for one side of the paper only: what is cut and laid together has no back. */
+  readonly oneSided?: boolean;
 }
 
 const FONT = 'LegworkPrint';
@@ -85,7 +87,7 @@ export function startPdf(width: Mm, height: Mm, font: Uint8Array, facts: Documen
   setDate(doc, facts.date);
   // The writer draws a random identity otherwise, and the same drawing would never give the same bytes.
   doc.setFileId('0'.repeat(32));
-  doc.viewerPreferences({ PrintScaling: 'None' });
+  doc.viewerPreferences({ PrintScaling: 'None', ...(facts.oneSided ? { Duplex: 'Simplex' } : {}) });
   doc.setLineJoin('round');
 
   const known = glyphTest(doc);

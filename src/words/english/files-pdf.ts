@@ -25,9 +25,11 @@ export const filesPdf = {
     'trade',
   '4. At Paper, type what A to B, A to D, A to C and B to D measure. In a project file each is its true length divided by what it measures.':
     'plain',
-  '4. If a bar is off by more than {0} %, look for a setting that fits the page to the paper first.': 'plain', // {0} { number: 3, decimals: 0 }
+  '4. At each edge of the paper find the lowest number whose short line is printed whole. Choose the highest of the four at Paper: it becomes the margin.':
+    'plain',
   '4. Or leave the sheet whole and lay it close beside the block. That is quicker and much less exact: whatever lies far from the marks is off by many times more than a mark on the picture.':
     'trade',
+  '5. If a bar is off by more than {0} %, look for a setting that fits the page to the paper first.': 'plain', // {0} { number: 3, decimals: 0 }
   '5. Photograph from as straight above as you can, from far enough away that no lens bends the edges, with everything on the picture and the four marks sharp. Front and back may lie on one photograph.':
     'plain',
   '6. At Blocks choose the photograph, and mark the middle of each mark on it.': 'trade',
@@ -44,6 +46,7 @@ export const filesPdf = {
   'Cut off the white margin along the thin line where a sheet has a neighbour on its left or above it.': 'plain',
   'Cut off the white margins along the thin lines where a sheet has a neighbour.': 'plain',
   'Cut one small piece out along its frame and join it like a sheet: {0}.': 'plain', // {0} first
+  'Cut out the small piece {0} before you trim this sheet.': 'plain', // {0} own(label)
   'Cut the paper along the thick line, and mark the notches.': 'trade',
   'Cut the small pieces out along their frames and join them like sheets: {0}.': 'plain', // {0} all(tips)
   'Cut {0}': 'trade', // {0} own(listed(cutRows(draft), '; '))
@@ -116,6 +119,7 @@ export const filesPdf = {
   'page {0}': 'plain', // {0} number(i + 1)
   'short bar: {0}': 'ours: the long and the short bar of the test page', // {0} mm(across)
   'side of the leg: no seam': 'trade',
+  'small piece: cut out along the dashes': 'plain',
   'stitch here': 'trade',
   'the piece': 'plain',
   'too few of the sheets that were printed can be kept. Print all sheets.': 'plain',

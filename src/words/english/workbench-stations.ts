@@ -101,10 +101,12 @@ export const workbenchStations = {
   'Nothing is corrected yet: the drawing shows what was worn.': 'plain',
   'Nothing is tucked in: its edge is overlocked.': 'trade',
   'Nothing would save as much as {0}.': 'plain', // {0} mm(WORTH_SAVING)
+  'Number at the edges': 'plain',
   'Of a check, along the selvedge; {0} for none. The hems then lie on the same line of it.': 'trade', // {0} mm(0)
   'Of its length, in the first wash: measure a washed piece. {0}': 'plain', // {0} what
   'Of its width, in the same wash.': 'plain',
   'Of stripes or a check, across. They mirror about centre front and back.': 'trade',
+  'On the test page, the lowest number whose line is printed whole; of the four edges, the highest.': 'plain',
   'Once waist and hip are in, {0} can be estimated.': 'plain', // {0} inside(name)
   'One of the two is enough: {0}.': 'plain', // {0} either(LEG_KEYS.map(named))
   'One side of the sheet.': 'plain',
@@ -162,7 +164,7 @@ export const workbenchStations = {
   'That was never printed': 'plain',
   'The back fork’s tip, cut off this far inside the crotch point and sewn on again: {0} is usual, {1} leaves the leg whole.':
     'trade', // {0} mm(50), {1} mm(0)
-  'The border your printer can’t print.': 'plain',
+  'The border your printer can’t print; its test page shows how wide that is.': 'plain',
   'The checks stand here once the measurements are in.': 'plain',
   'The class …': 'plain',
   'The dotted line is what was worn. Against it:': 'plain',
@@ -232,6 +234,7 @@ export const workbenchStations = {
   'nine in ten bodies like this one have {0} to {1}': 'plain', // {0} mm(least), {1} mm(most)
   no: 'plain',
   none: 'plain',
+  'not read': 'plain',
   'not washed': 'trade',
   'of blocks on paper: flattened, marked and drawn at true size': 'trade',
   'one patch, behind': 'trade',
@@ -267,4 +270,5 @@ export const workbenchStations = {
   '{0}, {1} wide, laid {2}: the pieces need {3} of it, and {4} % is left over.': 'plain', // {0} buy, {1} mm(width), {2} LAYOUT_WORDS[layout], {3} mm(lengthNeeded), {4} number(waste * 100, 0)
   '{0}: how it’s drawn': 'plain', // {0} name
   '{0}: how?': 'plain', // {0} name
+  '{0}: margin {1}': 'plain', // {0} number(line.number, 0), {1} mm(line.margin)
 } as const;

@@ -8,6 +8,7 @@ import { SwitchField } from '../fields/SwitchField';
 import { useBench } from '../store/bench';
 import { barMeasured, length } from '../store/quantity';
 import { AskedFirst } from './paper/AskedFirst';
+import { EdgeNumber } from './paper/EdgeNumber';
 import { Files } from './paper/Files';
 import { FilesFor } from './paper/FilesFor';
 import { PrintedBefore } from './paper/PrintedBefore';
@@ -85,7 +86,11 @@ function Sheets() {
         help={say`How the sheets lie under the pieces.`}
         onPick={(key) => choose('paper.orientation', key)}
       />
-      <QuantityField path="paper.margin" quantity={length} help={say`The border your printer can’t print.`} />
+      <QuantityField
+        path="paper.margin"
+        quantity={length}
+        help={say`The border your printer can’t print; its test page shows how wide that is.`}
+      />
       <QuantityField
         path="paper.overlap"
         quantity={length}
@@ -142,6 +147,7 @@ function Correction() {
         quantity={barMeasured(along)}
         help={say`True if it measures ${mm(along)}.`}
       />
+      <EdgeNumber />
       <FilesFor use="printer" />
     </>
   );
