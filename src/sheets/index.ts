@@ -19,12 +19,11 @@ export {
   projectorCorrection,
   projectorRemarks,
   projectorTest,
-  WIDEST_PROJECTED,
 } from './projector';
 export { REFERENCE, type ReferenceSheet, referenceSheet } from './reference';
 export { MOST_MOVED, type Reprint, reprint, STILL } from './reprint';
 export type { Search } from './search';
-export { LEAST_SCALE, paperWays, WIDEST_CORRECTION, WIDEST_MARGIN } from './settings';
+export { LEAST_SCALE, paperWays, WIDEST_CORRECTION, WIDEST_MARGIN, WIDEST_PROJECTED } from './settings';
 export { joinLine, markBoxes, partsInOrder, planParts, sheetCell, tipBox } from './sight';
 export { tilePieces } from './tile';
 export type * from './types';

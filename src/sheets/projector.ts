@@ -34,8 +34,6 @@ export interface ProjectorCorrection {
   readonly misfit: Mm | undefined;
 }
 
-/** A projector that is further off is moved or zoomed, not corrected. */
-export const WIDEST_PROJECTED = 0.12;
 /** More than this is rather the projector's place than the projector. */
 const MIND_BEYOND = 0.03;
 const MIND_SKEW = 2;

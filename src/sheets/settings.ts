@@ -25,6 +25,8 @@ export const WIDEST_MARGIN: Mm = 40;
 export const LEAST_SCALE = 0.1;
 /** A printer that is off by more than a twentieth is not off, it is fitting to the page. */
 export const WIDEST_CORRECTION = 0.05;
+/** A projector that is further off is moved or zoomed, not corrected. */
+export const WIDEST_PROJECTED = 0.12;
 
 /**
  * The ways in which the paper may be laid: one, or upright and across where the project leaves it open.
