@@ -267,6 +267,8 @@ export const workbenchStations = {
   '{0} round: it holds, and it stretches over the fullest part.': 'trade', // {0} mm(bandLength ?? 0)
   '{0} sheets in {1} columns and {2} rows; never fewer than {3}.': 'plain', // {0} number(plan.sheets.length), {1} number(plan.columns), {2} number(plan.rows), {3} number(plan.lowerBound)
   '{0} taken; others are estimated or left out': 'plain', // {0} number(taken, 0)
+  '{0} to {1} cm': 'standard: SI, and the inch', // {0} own(exactText(lowest, units)), {1} own(exactText(highest, units))
+  '{0} to {1} in': 'standard: SI, and the inch', // {0} own(exactText(lowest, units)), {1} own(exactText(highest, units))
   '{0}, {1} wide, laid {2}: the pieces need {3} of it, and {4} % is left over.': 'plain', // {0} buy, {1} mm(width), {2} LAYOUT_WORDS[layout], {3} mm(lengthNeeded), {4} number(waste * 100, 0)
   '{0}: how it’s drawn': 'plain', // {0} name
   '{0}: how?': 'plain', // {0} name

@@ -12,8 +12,6 @@ export const workbenchStore = {
   'new measurements': 'plain',
   years: 'plain',
   '{0} to {1} %': 'plain', // {0} number(lowest * 100, 0), {1} number(highest * 100, 0)
-  '{0} to {1} cm': 'standard: SI, and the inch', // {0} own(fieldText(lowest, units)), {1} own(fieldText(highest, units))
-  '{0} to {1} in': 'standard: SI, and the inch', // {0} own(fieldText(from, units)), {1} own(fieldText(to, units))
   '{0} to {1} years': 'plain', // {0} number(lowest, 0), {1} number(highest, 0)
   '{0} to {1}°': 'plain', // {0} number(lowest, 1), {1} number(highest, 1)
   '“{0}” can’t be opened.': 'plain', // {0} name

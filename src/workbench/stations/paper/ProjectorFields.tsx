@@ -4,8 +4,8 @@ import { mm, printPhrase, say, words } from '../../../words';
 import { PickField } from '../../fields/PickField';
 import { QuantityField } from '../../fields/QuantityField';
 import { useBench } from '../../store/bench';
-import { barMeasured, thickness } from '../../store/quantity';
 import { sentence } from '../../store/refusal';
+import { barMeasured, thickness } from './exact-lengths';
 import { FilesFor } from './FilesFor';
 
 const GROUNDS = [
