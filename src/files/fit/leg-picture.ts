@@ -1,4 +1,13 @@
-import { drawingInk, INK, inkBounds, type LineStyle, placedDrawings, printedStyle, uprightPlaces } from '../../drawing';
+import {
+  drawingInk,
+  INK,
+  inkBounds,
+  type LineStyle,
+  placedDrawings,
+  printedStyle,
+  type StyleOf,
+  uprightPlaces,
+} from '../../drawing';
 import type { Mm } from '../../length';
 import type { Draft } from '../../project';
 import { mm, printPhrase, say } from '../../words';
@@ -26,10 +35,11 @@ export function legPicture(draft: Draft): PagePicture {
     caption: printPhrase(say`each leg, ${mm(height)} long as cut`, draft.project.units),
     draw: (pen, { left, top, right }) => {
       const scale = (right - left) / width;
-      drawPaths(pen, drawings, box, frameAt(left, top, box, { x: scale, y: scale }), scale, (path) => {
+      const styleOf: StyleOf = (path) => {
         const { width, colour } = printedStyle(path);
         return path.stroke === 'cut' ? CUT : { ...THIN, width: Math.min(width, THIN.width), colour };
-      });
+      };
+      drawPaths(pen, drawings, box, frameAt(left, top, box, { x: scale, y: scale }), scale, { styleOf });
     },
   };
 }

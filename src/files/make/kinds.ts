@@ -102,7 +102,7 @@ export const SINGLE_FILES = [
     kind: 'projector',
     ending: '.projector.pdf',
     name: say`Projector, PDF`,
-    what: say`The pattern in thick lines, to project onto the cloth at true size.`,
+    what: say`The pattern in thick lines, to project onto the cloth at true size. Grid, words and each kind of line can be switched off as layers.`,
     use: 'projector',
     load: async () => (await import('../pdf/projector')).projectorWork,
     weight: 2,

@@ -5,10 +5,11 @@ import {
   type PiecePlace,
   placedDrawings,
   printedStyle,
-  type StyleOf,
 } from '../../drawing';
 import type { Mm } from '../../length';
 import { pathAt, pathLength } from '../../plane';
+import type { Look } from '../pen/draw-paths';
+import { bodyLayer } from './layers';
 import { lineNumber } from './numbers';
 import { type NestedMember, type NestedPiece, ownLines, sharedLines } from './pieces';
 import { nestedStyle, numberStyle } from './styles';
@@ -21,9 +22,8 @@ const WHITE: LineStyle = { width: 0, colour: '#FFFFFF', dash: [] };
 export interface NestedDrawing {
   /** One for each name of a piece. */
   readonly drawings: readonly PieceDrawing[];
-  readonly styleOf: StyleOf;
-  /** Whose a path is, counted from 0; undefined where it is common. */
-  readonly bodyOf: (path: DrawnPath) => number | undefined;
+  /** Each body's lines in a style and on a layer of its own. */
+  readonly look: Look;
 }
 
 /** A body's path. */
@@ -58,8 +58,10 @@ export function nestedDrawing(pieces: readonly NestedPiece[], places: readonly P
   });
   return {
     drawings,
-    styleOf: (path) => owners.get(path)?.style ?? printedStyle(path),
-    bodyOf: (path) => owners.get(path)?.body,
+    look: {
+      styleOf: (path) => owners.get(path)?.style ?? printedStyle(path),
+      layerOf: (path) => bodyLayer(owners.get(path)?.body),
+    },
   };
 }
 

@@ -2,6 +2,7 @@ import { baseline, INK, lineHeight } from '../../drawing';
 import type { Mm } from '../../length';
 import { boxGrown, point } from '../../plane';
 import { number, say, words } from '../../words';
+import { layersWith } from '../content/layers';
 import { scaleSentence } from '../content/rows';
 import { wholeWords } from '../content/whole-words';
 import {
@@ -21,6 +22,7 @@ import { startPdf } from '../pen/pen';
 import { wrapText } from '../pen/text-flow';
 import type { LongWork } from '../work/long-work';
 import { drawKey, keyHeight, keyRows } from './key';
+import { nestLayers } from './layers';
 import { type Nest, nestSideBySide, nestTitle } from './nest';
 
 /** Beside the squares the key needs at least this. */
@@ -35,7 +37,7 @@ export function* nestedLargeWork(nest: Nest, options: PdfOptions): LongWork<Uint
   const { project } = nest[0];
   const { scale, correctX, correctY } = project.paper;
   const factor = { x: scale * correctX, y: scale * correctY };
-  const { drawings, styleOf, box, ink, wanted } = nestSideBySide(nest, 'printed');
+  const { drawings, look, box, ink, wanted } = nestSideBySide(nest, 'printed');
   yield { share: 0, doing: words`one large sheet` };
   const frame = frameAt(LARGE_MARGIN, LARGE_MARGIN, box, factor);
   const rows = keyRows(nest);
@@ -60,15 +62,18 @@ export function* nestedLargeWork(nest: Nest, options: PdfOptions): LongWork<Uint
     title,
     subject: words`${number(nest.length)} bodies on one drawing, one large sheet`,
     date: options.date,
+    layers: layersWith(nestLayers(nest)),
   });
-  drawPaths(pen, drawings, boxGrown(box, 1), frame, factor.x, styleOf);
+  drawPaths(pen, drawings, boxGrown(box, 1), frame, factor.x, look);
   drawWords(pen, wholeWords(wanted, { box, scale: factor, ink, widthOf: pen.widthOf }), frame);
-  drawSquares(pen, LARGE_MARGIN, top, project.paper);
-  let y = top;
-  for (const { text, pt } of head) {
-    pen.words(text, point(left, baseline(y, pt)), { pt, colour: pt === LARGE_TITLE_PT ? INK.cut : INK.words });
-    y += lineHeight(pt);
-  }
-  drawKey(pen, rows, left, top + headHeight, room);
+  pen.onLayer('notes', () => {
+    drawSquares(pen, LARGE_MARGIN, top, project.paper);
+    let y = top;
+    for (const { text, pt } of head) {
+      pen.words(text, point(left, baseline(y, pt)), { pt, colour: pt === LARGE_TITLE_PT ? INK.cut : INK.words });
+      y += lineHeight(pt);
+    }
+  });
+  pen.onLayer('key', () => drawKey(pen, rows, left, top + headHeight, room));
   return pen.bytes();
 }

@@ -7,6 +7,7 @@ import {
   SVG_WORDS,
   svgFile,
   svgGroup,
+  svgLayer,
   svgPath,
   svgText,
   svgWidthOf,
@@ -14,6 +15,7 @@ import {
   withWords,
 } from '../svg/parts';
 import { keyRows } from './key';
+import { nestLayers } from './layers';
 import { type Nest, nestSideBySide, nestTitle } from './nest';
 import { nestedStyle } from './styles';
 
@@ -29,11 +31,11 @@ const CAPITALS = 3.5;
  * and the key under the drawing.
  */
 export function writeNestedSvg(nest: Nest): string {
-  const { drawings, styleOf, bodyOf, box: lines, ink, wanted } = nestSideBySide(nest, 'pieces');
+  const { drawings, look, box: lines, ink, wanted } = nestSideBySide(nest, 'pieces');
   const paths = drawings.flatMap((drawing) => drawing.paths);
   const placed = wholeWords(wanted, { box: lines, scale: { x: 1, y: 1 }, ink, widthOf: svgWidthOf });
-  const of = (body: number | undefined) =>
-    paths.filter((path) => bodyOf(path) === body).map((path) => svgPath(path, styleOf));
+  const of = (layer: string) =>
+    paths.filter((path) => look.layerOf(path) === layer).map((path) => svgPath(path, look.styleOf));
   const rows = keyRows(nest);
   const key = rows.map((row, i) => {
     const y = lines.bottom + ROW * (i + 1);
@@ -66,20 +68,21 @@ export function writeNestedSvg(nest: Nest): string {
         BORDER,
       ),
     },
-    [
-      svgGroup('common', SVG_LINES, of(undefined)),
-      ...nest.map((_, body) => svgGroup(`body-${body + 1}`, SVG_LINES, of(body))),
-      svgGroup('text', SVG_WORDS, placed.map(svgWord)),
-      svgGroup(
-        'key',
-        SVG_LINES,
-        key.map(({ sample }) => sample),
-      ),
-      svgGroup(
-        'key-text',
-        SVG_WORDS.replace('"middle"', '"start"'),
-        key.map(({ word }) => svgText(word)),
-      ),
-    ],
+    nestLayers(nest).map((layer) => {
+      if (layer.id === 'text') return svgLayer(layer, SVG_WORDS, placed.map(svgWord));
+      if (layer.id !== 'key') return svgLayer(layer, SVG_LINES, of(layer.id));
+      return svgLayer(layer, '', [
+        svgGroup(
+          'key-lines',
+          SVG_LINES,
+          key.map(({ sample }) => sample),
+        ),
+        svgGroup(
+          'key-text',
+          SVG_WORDS.replace('"middle"', '"start"'),
+          key.map(({ word }) => svgText(word)),
+        ),
+      ]);
+    }),
   );
 }

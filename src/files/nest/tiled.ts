@@ -4,6 +4,7 @@ import { point } from '../../plane';
 import { type Draft, sheetsOf, withoutLastPrint } from '../../project';
 import { paperName } from '../../sheets';
 import { number, own, printPhrase, words } from '../../words';
+import { layersWith } from '../content/layers';
 import { sheetRemarks } from '../content/rows';
 import { drawFirst } from '../pdf/first-page';
 import { firstWords } from '../pdf/first-words';
@@ -16,6 +17,7 @@ import { wrapText } from '../pen/text-flow';
 import type { LongWork } from '../work/long-work';
 import { nestedDrawing } from './drawing';
 import { drawKey, keyRows } from './key';
+import { nestLayers } from './layers';
 import { type Nest, nestTitle } from './nest';
 import { nestedPieces } from './pieces';
 import { nestedWords } from './words';
@@ -43,13 +45,14 @@ export function* nestedWork(nest: Nest, options: PdfOptions): LongWork<Uint8Arra
     search: 'quick',
   };
   const plan = sheetsOf(whole);
-  const { drawings, styleOf } = nestedDrawing(pieces, plan.places);
+  const { drawings, look } = nestedDrawing(pieces, plan.places);
   const page = firstPage(plan, project.units === 'inch');
   const pen = startPdf(page.width, page.height, options.font, {
     title,
     subject: words`${number(nest.length)} bodies on one drawing, ${number(plan.sheets.length)} sheets ${paperName(plan.paper.name)}`,
     date: options.date,
     oneSided: true,
+    layers: layersWith(nestLayers(nest)),
   });
   const rows = keyRows(nest);
   const told = firstWords(whole, options.date, options.fileName ?? 'nested.pdf');
@@ -94,7 +97,7 @@ export function* nestedWork(nest: Nest, options: PdfOptions): LongWork<Uint8Arra
   for (const [i, sheet] of plan.sheets.entries()) {
     yield { share: i / plan.sheets.length, doing: words`sheet ${own(sheet.label)}` };
     pen.newPage(plan.paper.width, plan.paper.height);
-    drawSheet(pen, { plan, drawings, ink, wordsOf, says, remarks, styleOf }, sheet);
+    drawSheet(pen, { plan, drawings, ink, wordsOf, says, remarks, look }, sheet);
   }
   return pen.bytes();
 }

@@ -67,12 +67,14 @@ export function writeLargePdf(draft: Draft, options: PdfOptions): Uint8Array {
   drawPaths(pen, drawings, box, frame, factor.x);
   const wanted = patternWords(draft.printed, places, { project, scale, date: options.date });
   drawWords(pen, wholeWords(wanted, { box, scale: factor, ink, widthOf: pen.widthOf }), frame);
-  drawSquares(pen, LARGE_MARGIN, top, project.paper);
-  let y = top;
-  for (const { text, pt } of lines) {
-    pen.words(text, point(left, baseline(y, pt)), { pt, colour: INK.words });
-    y += lineHeight(pt);
-  }
+  pen.onLayer('notes', () => {
+    drawSquares(pen, LARGE_MARGIN, top, project.paper);
+    let y = top;
+    for (const { text, pt } of lines) {
+      pen.words(text, point(left, baseline(y, pt)), { pt, colour: INK.words });
+      y += lineHeight(pt);
+    }
+  });
   return pen.bytes();
 }
 

@@ -56,7 +56,8 @@ const NOTE_WIDTHS: readonly Mm[] = [480, 320, 200, 120];
 /**
  * The pattern to be thrown on the cloth by a projector: true size, no margins, thick lines, a grid whose squares are
  * known. One page as large as the pieces side by side; where that is more than a PDF page can be, a page for each piece.
- * What was measured of the projector's test is undone, lines and grid alike, and told beside the grid's size.
+ * What was measured of the projector's test is undone, lines and grid alike, and told beside the grid's size. Kinds of
+ * lines, words, grid and notes are layers, so that a reader shows what the work at hand needs.
  *
  * @param draft the finished draft; always full size, for the paper's scale and its printer's correction belong to paper
  * @throws Refusal where a piece alone is larger than a page can be (5,080 mm), or the projector can't be corrected
@@ -78,25 +79,22 @@ export function* projectorWork(draft: Draft, options: PdfOptions): LongWork<Uint
     yield { share: i / pages.length, doing: words`page ${number(i + 1)}` };
     if (i > 0) pen.newPage(page.frame.width, page.frame.height);
     drawGround(pen, page.frame, ground);
-    drawGrid(pen, page, GRID[units].side, { width: project.projector.line / 2, colour: ground.grid, dash: [] });
-    drawPaths(pen, page.drawings, page.box, page.frame, 1, styleOf);
+    const gridLine = { width: project.projector.line / 2, colour: ground.grid, dash: [] };
+    pen.onLayer('grid', () => drawGrid(pen, page, GRID[units].side, gridLine));
+    drawPaths(pen, page.drawings, page.box, page.frame, 1, { styleOf });
     const wanted = projectedWords(patternWords(page.pieces, page.places, { project, scale: 1, date: options.date }));
     const placed = wholeWords(wanted, { ...page, widthOf: pen.widthOf });
     drawWords(pen, placed, page.frame, { colour: ground.words });
     const whose = own(`${project.name} · ${project.body.label}`);
     const told =
       pages.length > 1 ? words`${whose} · page ${number(i + 1)} of ${number(pages.length)}` : words`${whose}`;
-    drawNote(
-      pen,
-      page,
-      ground,
-      [
-        words`1 square = ${own(GRID[units].name)}`,
-        told,
-        ...correctionSentences(correction).map((phrase) => printPhrase(phrase, units)),
-      ],
-      placed.flatMap((word) => wordBoxes(word, page.scale)),
-    );
+    const note = [
+      words`1 square = ${own(GRID[units].name)}`,
+      told,
+      ...correctionSentences(correction).map((phrase) => printPhrase(phrase, units)),
+    ];
+    const taken = placed.flatMap((word) => wordBoxes(word, page.scale));
+    pen.onLayer('notes', () => drawNote(pen, page, ground, note, taken));
   }
   return pen.bytes();
 }

@@ -216,7 +216,7 @@ function drawSample(
   const shown = place.turned ? turned : drawing;
   const box = inkBounds(drawingInk([shown]));
   const frame = frameAt(MARGIN + place.left, MARGIN + HEAD + place.top, box, scale);
-  drawPaths(pen, [shown], box, frame, scale.x, (path) => thin(printedStyle(path)));
+  drawPaths(pen, [shown], box, frame, scale.x, { styleOf: (path) => thin(printedStyle(path)) });
   const taken = shown.texts.map(({ text, at }) => {
     const { x, y } = frame.map(at);
     pen.words(text, point(x, y), { pt: WORD_PT, colour: INK.words, align: 'middle', rim: '#FFFFFF' });

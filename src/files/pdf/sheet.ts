@@ -9,7 +9,6 @@ import {
   type PieceDrawing,
   type PlacedWord,
   placer,
-  type StyleOf,
   wordBoxes,
 } from '../../drawing';
 import type { Mm } from '../../length';
@@ -29,7 +28,7 @@ import {
   tipBox,
 } from '../../sheets';
 import { number, own, words } from '../../words';
-import { drawPaths } from '../pen/draw-paths';
+import { drawPaths, type Look } from '../pen/draw-paths';
 import { drawWords } from '../pen/draw-words';
 import { type PageFrame, sheetFrame, tipFrame } from '../pen/page-frame';
 import type { Pen } from '../pen/pen';
@@ -57,7 +56,7 @@ export interface SheetMatter {
   /** Lines that must stand under every label, whole. */
   readonly remarks?: readonly string[];
   /** How lines are drawn; by their meaning where it is left out. */
-  readonly styleOf?: StyleOf;
+  readonly look?: Partial<Look>;
 }
 
 /** Draws one sheet on the current page, and the tips in its empty corners. */
@@ -103,7 +102,7 @@ function drawPart(pen: Pen, matter: SheetMatter, part: SheetPart, setting: PartS
   const { frame, turn } = setting;
   const ink = inkNear(matter.ink, part.window);
   const shown = drawings.filter((drawing) => boxesMeet(drawing.bounds, part.window));
-  pen.within(frame.box, () => drawPaths(pen, shown, part.window, frame, plan.scale.x, matter.styleOf));
+  pen.within(frame.box, () => drawPaths(pen, shown, part.window, frame, plan.scale.x, matter.look));
   pen.onLayer('joins', () => drawJoins(pen, part, frame, plan));
   const numbers = placeNumbers(part, plan, ink, pen.widthOf);
   const marked = [...setting.taken, ...markBoxes(part, plan), ...numbers.map((number) => number.box)];

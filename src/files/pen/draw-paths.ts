@@ -13,6 +13,14 @@ interface ShownRun {
 /** Half of the widest line, so that a line whose middle is just outside is still drawn; on the drawing. */
 const HALF_LINE = 0.3;
 
+/** How lines are drawn, and on which layer each; by their meaning where it isn’t said. */
+export interface Look {
+  readonly styleOf: StyleOf;
+  readonly layerOf: (path: DrawnPath) => string;
+}
+
+const byMeaning: Look['layerOf'] = ({ layer }) => layer;
+
 /** The lines of the pieces that fall in a window, each in its own line type; the caller sets the clip. */
 export function drawPaths(
   pen: Pen,
@@ -20,7 +28,7 @@ export function drawPaths(
   window: Box,
   { map }: Pick<PageFrame, 'map'>,
   scale: number,
-  styleOf: StyleOf = printedStyle,
+  { styleOf = printedStyle, layerOf = byMeaning }: Partial<Look> = {},
 ): void {
   const near = boxGrown(window, HALF_LINE / scale);
   const paths = drawings
@@ -28,10 +36,12 @@ export function drawPaths(
     .filter((path) => path.curves.some((curve) => boxesMeet(curveBounds(curve), near)));
   for (const layer of LAYERS) {
     const shown = paths.filter((path) => path.layer === layer);
-    if (shown.length === 0) continue;
-    pen.onLayer(layer, () => {
-      for (const path of shown) drawPath(pen, path, near, map, scale, styleOf(path));
-    });
+    for (const id of new Set(shown.map(layerOf))) {
+      pen.onLayer(id, () => {
+        for (const path of shown.filter((one) => layerOf(one) === id))
+          drawPath(pen, path, near, map, scale, styleOf(path));
+      });
+    }
   }
 }
 

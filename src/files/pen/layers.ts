@@ -1,21 +1,6 @@
 import type { jsPDF } from 'jspdf';
-import type { Layer } from '../../drawing';
-import { type Phrase, said, say } from '../../words';
-
-/** What can be switched on and off in a PDF: the drawing's layers, and what belongs to the sheets. */
-export type PdfLayer = Layer | 'joins';
-
-/** The layers by the names that a reader's list shows, from the top of the list. */
-const NAMES: Readonly<Record<PdfLayer, Phrase>> = {
-  cut: say`Cut line`,
-  stitch: say`Stitching`,
-  folds: say`Folds`,
-  levels: say`Levels and side`,
-  marks: say`Notches and grain`,
-  text: say`Words`,
-  joins: say`Joins and sheet labels`,
-};
-const ORDER = Object.keys(NAMES) as readonly PdfLayer[];
+import { said } from '../../words';
+import type { FileLayer } from '../content/layers';
 
 /** A text in the document's own code: plain letters as they are, others as UTF-16 (ISO 32000-1, 7.9.2.2). */
 const textString = (text: string): string =>
@@ -41,25 +26,26 @@ const isVersioned = (doc: object): doc is Versioned => '__private__' in doc;
 
 /**
  * Optional content (ISO 32000-1, 8.11) for a document whose writer knows none: it calls out when it writes the
- * resources and the catalogue, and the groups are put in there.
+ * resources and the catalogue, and the groups are put in there. A reader's list shows the uppermost layer first.
  *
- * @returns draws something on a layer; what is drawn outside of it is always shown
+ * @param layers those that it may have, from the bottom up
+ * @returns draws something on the layer of that id; what is drawn outside of it is always shown
  */
-export function pdfLayers(doc: jsPDF): (layer: PdfLayer, draw: () => void) => void {
+export function pdfLayers(doc: jsPDF, layers: readonly FileLayer[]): (id: string, draw: () => void) => void {
   const { internal } = doc;
   if (!isInside(internal)) throw new TypeError('this PDF writer can’t be asked for layers');
   const { events, newObject, out } = internal;
-  const objects = new Map<PdfLayer, number>();
-  const used = new Set<PdfLayer>();
-  const shown = () => ORDER.filter((layer) => used.has(layer));
+  const objects = new Map<string, number>();
+  const used = new Set<string>();
+  const shown = () => [...layers].reverse().filter(({ id }) => used.has(id));
   const references = () =>
     shown()
-      .map((layer) => `${objects.get(layer)} 0 R`)
+      .map(({ id }) => `${objects.get(id)} 0 R`)
       .join(' ');
   events.subscribe('putResources', () => {
-    for (const layer of shown()) {
-      objects.set(layer, newObject());
-      out(`<</Type /OCG /Name ${textString(said(NAMES[layer]))}>>`);
+    for (const { id, name } of shown()) {
+      objects.set(id, newObject());
+      out(`<</Type /OCG /Name ${textString(said(name))}>>`);
       out('endobj');
     }
   });
@@ -68,16 +54,17 @@ export function pdfLayers(doc: jsPDF): (layer: PdfLayer, draw: () => void) => vo
     if (used.size === 0) return;
     out('>>');
     out('/Properties <<');
-    for (const layer of shown()) out(`/${layer} ${objects.get(layer)} 0 R`);
+    for (const { id } of shown()) out(`/${id} ${objects.get(id)} 0 R`);
   });
   events.subscribe('putCatalog', () => {
     if (used.size > 0)
       out(`/OCProperties <</OCGs [${references()}] /D <</Order [${references()}] /ON [${references()}]>>>>`);
   });
-  return (layer, draw) => {
+  return (id, draw) => {
+    if (!layers.some((layer) => layer.id === id)) throw new TypeError(`this document has no layer ${id}`);
     if (used.size === 0 && isVersioned(doc)) doc.__private__.setPdfVersion('1.5');
-    used.add(layer);
-    out(`/OC /${layer} BDC`);
+    used.add(id);
+    out(`/OC /${id} BDC`);
     draw();
     out('EMC');
   };

@@ -2,7 +2,8 @@ import { jsPDF } from 'jspdf';
 import { type LineStyle, mmOfPt, printedLetters } from '../../drawing';
 import { type Mm, plainWords } from '../../length';
 import { type Box, type Curve, curveIsStraight, type Point } from '../../plane';
-import { type PdfLayer, pdfLayers } from './layers';
+import { type FileLayer, layersWith } from '../content/layers';
+import { pdfLayers } from './layers';
 
 /** Where a point of the drawing comes to lie on the page, both in millimetres. */
 export type PageMap = (p: Point) => Point;
@@ -39,8 +40,8 @@ export interface Pen {
   readonly frame: (box: Box, style: LineStyle) => void;
   /** What `draw` draws, cut off at the box. */
   readonly within: (box: Box, draw: () => void) => void;
-  /** What `draw` draws, on a layer that a reader can switch off. */
-  readonly onLayer: (layer: PdfLayer, draw: () => void) => void;
+  /** What `draw` draws, on the layer of that id, which a reader can switch off. */
+  readonly onLayer: (id: string, draw: () => void) => void;
   readonly bytes: () => Uint8Array;
 }
 
@@ -51,6 +52,8 @@ export interface DocumentFacts {
   readonly date: Date;
   /** Asks the printer for one side of the paper only: what is cut and laid together has no back. */
   readonly oneSided?: boolean;
+  /** The layers that it may have, from the bottom up; those of a drawing where they are left out. */
+  readonly layers?: readonly FileLayer[];
 }
 
 const FONT = 'LegworkPrint';
@@ -173,7 +176,7 @@ export function startPdf(width: Mm, height: Mm, font: Uint8Array, facts: Documen
       draw();
       doc.restoreGraphicsState();
     },
-    onLayer: pdfLayers(doc),
+    onLayer: pdfLayers(doc, facts.layers ?? layersWith()),
     bytes: () => new Uint8Array(doc.output('arraybuffer')),
   };
 }

@@ -14,6 +14,8 @@ import {
 import type { PieceText } from '../../edges';
 import { type Mm, plain, plainLetters } from '../../length';
 import { type Box, type Curve, curveIsStraight, type Point, point, pointsBounds } from '../../plane';
+import { said } from '../../words';
+import type { FileLayer } from '../content/layers';
 
 /** Decimals of a millimetre that are written. */
 const DECIMALS = 3;
@@ -46,6 +48,10 @@ export function svgFile({ title, about, box }: SvgFrame, groups: readonly string
     '',
   ].join('\n');
 }
+
+/** A layer: a group by its id, and in its title what a list of layers shows. */
+export const svgLayer = ({ id, name }: FileLayer, attributes: string, content: readonly string[]): string =>
+  svgGroup(id, attributes, [`<title>${escaped(said(name))}</title>`, ...content]);
 
 /** A named group: what a drawing program lists as a layer. */
 export const svgGroup = (id: string, attributes: string, content: readonly string[]): string =>

@@ -1,17 +1,18 @@
-import { drawingInk, inkBounds, LAYERS, placedDrawings, printedStyle, uprightPlaces } from '../../drawing';
+import { drawingInk, inkBounds, placedDrawings, printedStyle, uprightPlaces } from '../../drawing';
 import { boxGrown } from '../../plane';
 import type { Draft } from '../../project';
 import { own, words } from '../../words';
+import { DRAWING_LAYERS } from '../content/layers';
 import { patternWords } from '../content/piece-words';
 import { wholeWords } from '../content/whole-words';
-import { SVG_LINES, SVG_WORDS, svgFile, svgGroup, svgPath, svgWidthOf, svgWord } from './parts';
+import { SVG_LINES, SVG_WORDS, svgFile, svgLayer, svgPath, svgWidthOf, svgWord } from './parts';
 
 /** White round the drawing. */
 const BORDER = 10;
 
 /**
- * The drawing as SVG 1.1 in true size: one unit is one millimetre, and the groups `levels`, `folds`, `stitch`, `cut`,
- * `marks` and `text` can be switched or cut one by one. Always full size: the paper's scale and correction belong to
+ * The drawing as SVG 1.1 in true size: one unit is one millimetre, and the layers, the same as a PDF's, can be switched or
+ * cut one by one. Always full size: the paper's scale and correction belong to
  * paper.
  */
 export function writeSvg(draft: Draft): string {
@@ -31,10 +32,10 @@ export function writeSvg(draft: Draft): string {
     about: words`Lounge pant for ${own(project.body.label)}. One unit is one millimetre.`,
     box: boxGrown(box, BORDER),
   };
-  const groups = LAYERS.map((layer) => {
-    if (layer === 'text') return svgGroup(layer, SVG_WORDS, placed.map(svgWord));
-    const paths = drawings.flatMap((drawing) => drawing.paths.filter((path) => path.layer === layer));
-    return svgGroup(
+  const groups = DRAWING_LAYERS.map((layer) => {
+    if (layer.id === 'text') return svgLayer(layer, SVG_WORDS, placed.map(svgWord));
+    const paths = drawings.flatMap((drawing) => drawing.paths.filter((path) => path.layer === layer.id));
+    return svgLayer(
       layer,
       SVG_LINES,
       paths.map((path) => svgPath(path, printedStyle)),

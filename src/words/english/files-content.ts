@@ -6,19 +6,28 @@ export const filesContent = {
   'Cloth: {0}, {1} wide, {2}.': 'trade', // {0} named, {1} mm(cloth.width), {2} wash
   'Cloth: {0}, {1} wide, {2}; for sleeping.': 'trade', // {0} named, {1} mm(cloth.width), {2} wash
   'Corrected for one printer: × {0} along the short side, × {1} along the long side.': 'plain', // {0} number(correctX, 4), {1} number(correctY, 4)
+  'Cut line': 'trade',
   'Doubtful – {0}: {1}': 'plain', // {0} name, {1} told
   'Drawn at {0} of true size, allowances at full width: a sample, not for cutting out.': 'trade', // {0} size
   'Drawn at {0} of true size, allowances too: a sample, not for cutting out.': 'trade', // {0} size
   'Finished rise': 'trade',
+  Folds: 'trade',
+  Grid: 'plain',
   Hem: 'trade',
   'Hem, worn': 'trade',
   'Hem: {0}.': 'trade', // {0} hemTold(project)
+  'Joins and sheet labels': 'plain',
   'Left and right, as worn: {0}.': 'plain', // {0} inTurn(told, ', ')
   'Leg: {0}, shape {1}, spread {2}, centre back {3}, centre front {4} (straightened as needed to pull on).': 'trade', // {0} lengthTold, {1} shapeTold, {2} spread, {3} back, {4} front
   'Leg: {0}, shape {1}, spread {2}, centre back {3}, centre front {4} (straightened by hand).': 'trade', // {0} lengthTold, {1} shapeTold, {2} spread, {3} back, {4} front
+  'Levels and side': 'plain',
+  'Notches and grain': 'trade',
+  'Notes and test squares': 'plain',
   'Seam allowances are drawn in: inseam {0}, crotch and centres {1}.': 'trade', // {0} mm(allowances.inseam), {1} mm(allowances.crotch)
+  Stitching: 'trade',
   'Waist opening': 'trade',
   'Waist: {0}.': 'plain', // {0} waistTold(project)
+  Words: 'plain',
   'Wrong – {0}: {1}': 'ours: a verdict, good, doubtful or wrong', // {0} name, {1} told
   'a quarter': 'plain',
   'a third': 'plain',

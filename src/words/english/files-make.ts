@@ -25,7 +25,8 @@ export const filesMake = {
   'Sheets to tape together, PDF': 'standard: PDF, ISO 32000',
   'Test page, PDF': 'standard: PDF, ISO 32000',
   'The pattern at true scale, on the paper of your own printer.': 'plain',
-  'The pattern in thick lines, to project onto the cloth at true size.': 'trade',
+  'The pattern in thick lines, to project onto the cloth at true size. Grid, words and each kind of line can be switched off as layers.':
+    'trade',
   'The same for older machines.': 'plain',
   'The same to read on a screen, without a network.': 'plain',
   'The whole pattern on one sheet, nothing to tape: a print shop prints it at 100 %.': 'plain',

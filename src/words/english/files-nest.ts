@@ -1,5 +1,7 @@
 // Written by `npm run words`, save where each comes from.
 export const filesNest = {
+  'Common to all': 'plain',
+  Key: 'plain',
   'Key: on the second page.': 'plain',
   'Key: {0}': 'plain', // {0} own(title)
   'Print at 100 %, no fit to page. Measure both squares before cutting.': 'plain',

@@ -13,7 +13,6 @@ import { filesGuide } from './files-guide';
 import { filesMake } from './files-make';
 import { filesNest } from './files-nest';
 import { filesPdf } from './files-pdf';
-import { filesPen } from './files-pen';
 import { filesRead } from './files-read';
 import { filesSvg } from './files-svg';
 import { filesWork } from './files-work';
@@ -65,7 +64,6 @@ export const english = {
   ...filesMake,
   ...filesNest,
   ...filesPdf,
-  ...filesPen,
   ...filesRead,
   ...filesSvg,
   ...filesWork,

@@ -56,9 +56,9 @@ describe('ten bodies on one drawing', () => {
       pieces.map(({ whole }) => whole),
       { ...(drafts[0] as Draft).project.paper, sheet },
     );
-    const { drawings, bodyOf } = nestedDrawing(pieces, plan.places);
+    const { drawings, look } = nestedDrawing(pieces, plan.places);
     const cuts = drawings.flatMap(({ paths }) => paths).filter(({ stroke }) => stroke === 'cut');
-    expect(cuts.map(bodyOf)).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 0, 1, 2, 3]);
+    expect(cuts.map(look.layerOf)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 1, 2, 3, 4].map((body) => `body-${body}`));
     const points = cuts.flatMap(({ curves }) =>
       curves.flatMap((curve) => [0, 0.3, 0.7].map((t) => curvePoint(curve, t))),
     );
