@@ -11,7 +11,7 @@ import {
 import type { Mm } from '../../length';
 import type { Draft } from '../../project';
 import { mm, printPhrase, say } from '../../words';
-import { drawPaths } from '../pen/draw-paths';
+import { drawPaths, pictureLook } from '../pen/draw-paths';
 import { frameAt } from '../pen/page-frame';
 import type { PagePicture } from '../pen/passage';
 
@@ -39,7 +39,7 @@ export function legPicture(draft: Draft): PagePicture {
         const { width, colour } = printedStyle(path);
         return path.stroke === 'cut' ? CUT : { ...THIN, width: Math.min(width, THIN.width), colour };
       };
-      drawPaths(pen, drawings, box, frameAt(left, top, box, { x: scale, y: scale }), scale, { styleOf });
+      drawPaths(pen, drawings, box, frameAt(left, top, box, { x: scale, y: scale }), scale, pictureLook(styleOf));
     },
   };
 }

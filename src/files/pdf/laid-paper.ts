@@ -2,7 +2,7 @@ import { capitalsOfPt, INK, type LineStyle, type PieceDrawing, printedStyle, typ
 import type { Mm } from '../../length';
 import { type Box, boxesMeet, boxInside, type Point, pathThrough, point } from '../../plane';
 import { joinLine, markCorners, type SheetPart, type SheetPlan, type Side } from '../../sheets';
-import { drawPaths } from '../pen/draw-paths';
+import { drawPaths, pictureLook } from '../pen/draw-paths';
 import type { PageMap, Pen } from '../pen/pen';
 
 /** Where a picture is drawn, and what. */
@@ -53,7 +53,7 @@ export function drawPaper(pen: Pen, picture: Picture, sheet: SheetPart, map: Pag
   const seen = boxOn(map, overlapOf(paper, sheet.window));
   const shown = drawings.filter((drawing) => boxesMeet(drawing.bounds, sheet.window));
   pen.within(overlapOf(seen, place), () =>
-    drawPaths(pen, shown, sheet.window, { map }, plan.scale.x * scale, smallStyle),
+    drawPaths(pen, shown, sheet.window, { map }, plan.scale.x * scale, pictureLook(smallStyle)),
   );
   for (const { side, at, from, to } of sheet.joins) {
     const [a, b] =

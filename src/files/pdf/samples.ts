@@ -16,7 +16,7 @@ import { type Box, boxesMeet, boxGrown, curveMap, point } from '../../plane';
 import type { Draft } from '../../project';
 import { PAPER_SIZES, paperName, paperSize } from '../../sheets';
 import { mm, number, own, printPhrase, Refusal, say, words } from '../../words';
-import { drawPaths } from '../pen/draw-paths';
+import { drawPaths, pictureLook } from '../pen/draw-paths';
 import type { PdfOptions } from '../pen/options';
 import { frameAt, type PageFrame } from '../pen/page-frame';
 import { type Packed, type Parcel, packedPages } from '../pen/page-packing';
@@ -216,7 +216,14 @@ function drawSample(
   const shown = place.turned ? turned : drawing;
   const box = inkBounds(drawingInk([shown]));
   const frame = frameAt(MARGIN + place.left, MARGIN + HEAD + place.top, box, scale);
-  drawPaths(pen, [shown], box, frame, scale.x, { styleOf: (path) => thin(printedStyle(path)) });
+  drawPaths(
+    pen,
+    [shown],
+    box,
+    frame,
+    scale.x,
+    pictureLook((path) => thin(printedStyle(path))),
+  );
   const taken = shown.texts.map(({ text, at }) => {
     const { x, y } = frame.map(at);
     pen.words(text, point(x, y), { pt: WORD_PT, colour: INK.words, align: 'middle', rim: '#FFFFFF' });

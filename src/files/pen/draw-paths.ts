@@ -16,8 +16,12 @@ const HALF_LINE = 0.3;
 /** How lines are drawn, and on which layer each; by their meaning where it isn’t said. */
 export interface Look {
   readonly styleOf: StyleOf;
-  readonly layerOf: (path: DrawnPath) => string;
+  /** Undefined where it is always shown. */
+  readonly layerOf: (path: DrawnPath) => string | undefined;
 }
+
+/** Of a small picture of the pattern, which is no part of its layers. */
+export const pictureLook = (styleOf: StyleOf): Look => ({ styleOf, layerOf: () => undefined });
 
 const byMeaning: Look['layerOf'] = ({ layer }) => layer;
 
@@ -37,10 +41,12 @@ export function drawPaths(
   for (const layer of LAYERS) {
     const shown = paths.filter((path) => path.layer === layer);
     for (const id of new Set(shown.map(layerOf))) {
-      pen.onLayer(id, () => {
+      const draw = () => {
         for (const path of shown.filter((one) => layerOf(one) === id))
           drawPath(pen, path, near, map, scale, styleOf(path));
-      });
+      };
+      if (id === undefined) draw();
+      else pen.onLayer(id, draw);
     }
   }
 }
