@@ -128,7 +128,7 @@ const risen = ({ higher }: CasingLines, line: readonly [Point, Point], p: Point)
  */
 function hemQuarters({ plan, hem }: LegLines): readonly PieceLine[] {
   if (plan.kind !== 'seamed' && plan.channel === undefined) return [];
-  const up = down90([hem.raw[1], hem.raw[0]]);
+  const up = down90(hem.raw);
   const at = ([front, back]: readonly [Point, Point], share: number, reach: Mm): PieceLine => {
     const place = between(front, back, share);
     return pieceLine('hemQuarter', pathThrough(place, moved(place, up, reach)));

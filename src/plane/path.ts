@@ -128,6 +128,8 @@ export function pointsBounds(points: readonly Point[]): Box {
 export interface Foot {
   readonly distance: Mm;
   readonly atEnd: boolean;
+  /** The nearest place itself. */
+  readonly at: Point;
 }
 
 /**
@@ -139,6 +141,7 @@ export interface Foot {
 export function pathFoot(points: readonly Point[], p: Point): Foot {
   let least = Infinity;
   let end = false;
+  let at = p;
   for (let i = 1; i < points.length; i += 1) {
     const a = points[i - 1] as Point;
     const b = points[i] as Point;
@@ -151,10 +154,11 @@ export function pathFoot(points: readonly Point[], p: Point): Foot {
     const away = wide * wide + high * high;
     if (away < least) {
       least = away;
+      at = { x: p.x + wide, y: p.y + high };
       end = (i === 1 && t <= 0) || (i === points.length - 1 && t >= 1);
     }
   }
-  return { distance: Math.sqrt(least), atEnd: end };
+  return { distance: Math.sqrt(least), atEnd: end, at };
 }
 
 /** Whether a closed polyline has a point within it, by counting what a line to the right crosses. */

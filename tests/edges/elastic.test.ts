@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { ELASTIC_LAP, elasticLength } from '../../src/edges';
-import { distance, pathEnd, pathStart } from '../../src/plane';
+import { cutCurves, ELASTIC_LAP, elasticLength } from '../../src/edges';
+import { curvesBounds, distance, pathEnd, pathStart } from '../../src/plane';
 import { checksOf, exampleProject } from '../../src/project';
 import { drafted, pieceOf } from './drafted';
 
@@ -49,7 +49,11 @@ it.each([
   ['facedHem', 0],
 ] as const)('a hem with %s has %i quarter marks', (finish, count) => {
   const leg = pieceOf(drafted({ hem: { ...exampleProject.hem, finish } }), 'leg');
-  expect(leg.lines.filter(({ name }) => name === 'hemQuarter')).toHaveLength(count);
+  const quarters = leg.lines.filter(({ name }) => name === 'hemQuarter');
+  expect(quarters).toHaveLength(count);
+  // Inside the piece, not beyond its raw edge.
+  const { bottom } = curvesBounds(cutCurves(leg));
+  for (const { curves } of quarters) expect(curvesBounds(curves).bottom).toBeLessThan(bottom + 0.05);
 });
 
 it('the quarters of a hem part its edge in four, apart from the side', () => {

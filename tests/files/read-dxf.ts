@@ -7,6 +7,7 @@ import DxfParser, {
   type IEntity,
   type IInsertEntity,
   type ILwpolylineEntity,
+  type IPointEntity,
   type IPolylineEntity,
   type ITextEntity,
 } from 'dxf-parser';
@@ -27,6 +28,7 @@ export interface ReadDxf {
   readonly units: number;
   readonly faults: number;
   readonly lines: readonly ReadLine[];
+  readonly points: readonly { layer: string; at: readonly [number, number] }[];
   readonly texts: readonly { layer: string; text: string; height: number; turn: number }[];
 }
 
@@ -58,6 +60,14 @@ export const parsedLines = (text: string): readonly ReadLine[] =>
     const points = line.vertices.map(({ x, y }) => ({ x: x + by.x, y: y + by.y }));
     const closed = line.shape === true;
     return [{ layer: line.layer, closed, points: points.map(({ x, y }) => [x, y] as const), ...flat(points, closed) }];
+  });
+
+/** The file's points by dxf-parser, blocks opened up. */
+export const parsedPoints = (text: string): ReadDxf['points'] =>
+  parsedEntities(text).flatMap(([entity, by]) => {
+    if (entity.type !== 'POINT') return [];
+    const { x, y } = (entity as IPointEntity).position;
+    return [{ layer: entity.layer, at: [x + by.x, y + by.y] as const }];
   });
 
 /** The file's words by dxf-parser. */

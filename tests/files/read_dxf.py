@@ -44,6 +44,11 @@ def read(path):
         "units": document.units,
         "faults": len(audit.errors) + len(audit.fixes),
         "lines": [line_of(e) for e in entities if e.dxftype() in ("LWPOLYLINE", "POLYLINE")],
+        "points": [
+            {"layer": e.dxf.layer, "at": [e.dxf.location.x, e.dxf.location.y]}
+            for e in entities
+            if e.dxftype() == "POINT"
+        ],
         "texts": [
             {"layer": e.dxf.layer, "text": e.dxf.text, "height": e.dxf.height, "turn": e.dxf.rotation}
             for e in entities

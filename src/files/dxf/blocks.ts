@@ -1,6 +1,6 @@
 import { DxfWriter, LWPolylineFlags, point2d, point3d, TextHorizontalAlignment, Units } from '@tarikjabiri/dxf';
 import type { Draft } from '../../project';
-import { DXF_LAYERS, DXF_WORDS, dxfPieces } from './drawing';
+import { DXF_LAYERS, DXF_NOTCHES, DXF_WORDS, dxfPieces } from './drawing';
 
 /**
  * The pieces as DXF of 2007 in millimetres: one block a piece, cut lines closed, layers as in {@link DXF_LAYERS}.
@@ -21,6 +21,7 @@ export function writeDxf(draft: Draft): string {
         { layerName: layer, flags: closed ? LWPolylineFlags.Closed : LWPolylineFlags.None },
       );
     }
+    for (const { x, y } of piece.notches) block.addPoint(x, y, 0, { layerName: DXF_NOTCHES });
     for (const { text, at, height, turn } of piece.words) {
       block.addText(point3d(at.x, at.y), height, text, {
         layerName: DXF_WORDS,

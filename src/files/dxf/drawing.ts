@@ -1,7 +1,7 @@
 import { type PieceDrawing, placedDrawings, type Stroke, uprightPlaces } from '../../drawing';
 import { pieceKey } from '../../edges';
 import { type Mm, plainLetters } from '../../length';
-import { flattenCurves, type Point, point, TOLERANCE } from '../../plane';
+import { flattenCurves, type Point, pathEnd, pathFoot, point, TOLERANCE } from '../../plane';
 import type { Draft } from '../../project';
 
 /**
@@ -39,6 +39,9 @@ export interface DxfWord {
   readonly turn: number;
 }
 
+/** Where a notch is in the cut line, as the standard has it; its line across the allowance stands on the same layer. */
+export const DXF_NOTCHES: DxfLayer = '4';
+
 /** One piece, the lower left corner of its cut line's box at 0, 0. */
 export interface DxfPiece {
   /** Letters, figures and hyphens; unlike every other piece's. */
@@ -46,6 +49,8 @@ export interface DxfPiece {
   /** Where that corner lies among the pieces; never negative. */
   readonly at: Point;
   readonly lines: readonly DxfLine[];
+  /** Where a notch is in the cut line: two where it is a double one. */
+  readonly notches: readonly Point[];
   readonly words: readonly DxfWord[];
 }
 
@@ -88,8 +93,10 @@ export function dxfPieces({ pieces }: Draft): readonly DxfPiece[] {
   });
 }
 
-function dxfContent({ bounds, paths, texts }: PieceDrawing): Pick<DxfPiece, 'lines' | 'words'> {
+function dxfContent({ bounds, paths, texts }: PieceDrawing): Pick<DxfPiece, 'lines' | 'notches' | 'words'> {
   const up = ({ x, y }: Point): Point => point(rounded(x - bounds.left), rounded(bounds.bottom - y));
+  // A notch's line is straight across the allowance: where the cut line leans it ends a hair off it.
+  const cut = paths.filter(({ stroke }) => stroke === 'cut').flatMap(({ curves }) => flattenCurves(curves, CHORD));
   return {
     lines: paths.flatMap(({ stroke, curves, closed }) => {
       const layer = STROKE_LAYER[stroke];
@@ -97,6 +104,9 @@ function dxfContent({ bounds, paths, texts }: PieceDrawing): Pick<DxfPiece, 'lin
       const points = flattenCurves(curves, CHORD).map(up);
       return [{ layer, points: closed ? withoutRepeat(points) : points, closed }];
     }),
+    notches: paths
+      .filter(({ name }) => name.startsWith('notch '))
+      .map(({ curves }) => up(pathFoot(cut, pathEnd(curves)).at)),
     words: texts.map(({ text, at, size, turn }) => ({ text: oneLine(text), at: up(at), height: size, turn: 0 - turn })),
   };
 }

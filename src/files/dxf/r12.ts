@@ -1,6 +1,6 @@
 import { type Point, point } from '../../plane';
 import type { Draft } from '../../project';
-import { DXF_LAYERS, DXF_WORDS, type DxfLine, type DxfWord, dxfPieces } from './drawing';
+import { DXF_LAYERS, DXF_NOTCHES, DXF_WORDS, type DxfLine, type DxfWord, dxfPieces } from './drawing';
 
 /** One value of the file, after the number that says what it is. */
 type Tag = readonly [code: number, value: string | number];
@@ -10,13 +10,14 @@ type Tag = readonly [code: number, value: string | number];
  * the layers of {@link DXF_LAYERS}. R12 knows no unit: whoever opens it must know that they are millimetres.
  *
  * @param draft the finished draft; always full size
- * @source the published DXF reference's group codes for HEADER, TABLES, POLYLINE, VERTEX, SEQEND and TEXT, from memory;
+ * @source the published DXF reference's group codes for HEADER, TABLES, POLYLINE, VERTEX, SEQEND, POINT and TEXT, from memory;
  *   read back and audited by an outside reader in the tests
  */
 export function writeDxfR12(draft: Draft): string {
   const pieces = dxfPieces(draft);
-  const entities = pieces.flatMap(({ at, lines, words }) => [
+  const entities = pieces.flatMap(({ at, lines, notches, words }) => [
     ...lines.flatMap((line) => polyline(line, at)),
+    ...notches.flatMap((notch) => pointEntity(notch, at)),
     ...words.flatMap((word) => textEntity(word, at)),
   ]);
   const corners = pieces.flatMap(({ at, lines }) => lines.flatMap(({ points }) => points.map((p) => moved(p, at))));
@@ -82,6 +83,8 @@ function polyline({ layer, points, closed }: DxfLine, at: Point): readonly Tag[]
     [8, layer],
   ];
 }
+
+const pointEntity = (p: Point, at: Point): readonly Tag[] => [[0, 'POINT'], [8, DXF_NOTCHES], ...place(moved(p, at))];
 
 function textEntity({ text, at: own, height, turn }: DxfWord, at: Point): readonly Tag[] {
   const there = moved(own, at);

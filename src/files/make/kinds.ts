@@ -135,7 +135,7 @@ export const SINGLE_FILES = [
     kind: 'dxf',
     ending: '.dxf',
     name: say`Cutting file, DXF`,
-    what: say`For a cutting machine: in millimetres, with closed cut lines.`,
+    what: say`For a cutting machine: in millimetres, with closed cut lines and the notches as lines and points.`,
     use: 'machine',
     load: async () => (await import('../dxf/blocks')).writeDxf,
   },

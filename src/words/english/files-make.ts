@@ -9,7 +9,7 @@ export const filesMake = {
   'Every step with its picture, the lay and the shopping list, to print and lay beside the machine.': 'trade',
   'Fit sheet, PDF': 'trade: what a fitting is held against',
   'Fitted blocks, SVG': 'standard: SVG, W3C',
-  'For a cutting machine: in millimetres, with closed cut lines.': 'trade',
+  'For a cutting machine: in millimetres, with closed cut lines and the notches as lines and points.': 'trade',
   'Four lines to measure on the cutting table: if your projector is a little off, type what they measure and the pattern is corrected.':
     'plain',
   'Four marks to lay beside a paper block and photograph with it.': 'trade',

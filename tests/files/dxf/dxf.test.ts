@@ -1,9 +1,9 @@
 import DxfParser, { type ITextEntity } from 'dxf-parser';
 import { describe, expect, test } from 'vitest';
-import { cutCurves, type Piece } from '../../../src/edges';
+import { cutCurves, HEM_FINISHES, type Piece, WAIST_FINISHES } from '../../../src/edges';
 import { flattenCurves, outlineArea, type Point, pathLength } from '../../../src/plane';
 import { draftWith } from '../drafts';
-import { ezdxfIsHere, parsedLines, type ReadLine, readWithEzdxf } from '../read-dxf';
+import { ezdxfIsHere, parsedLines, parsedPoints, type ReadDxf, type ReadLine, readWithEzdxf } from '../read-dxf';
 import { writeDxf } from '../written';
 
 // The layers' numbers: ASTM D6673 and ANSI/AAMA-292, as quoted by others; conformity is not claimed.
@@ -15,6 +15,12 @@ const drafts = [
     pocket: { width: 150, height: 165, facing: 30, part: 'back', count: 2 },
   }),
   draftWith({ body: { hipGirth: 620, waistGirth: 560, bodyRise: 190, insideLeg: 430, hipDepth: 140 }, units: 'inch' }),
+  // Every finish of the waist and of the hem.
+  ...WAIST_FINISHES.map((waist, i) => {
+    const hem = HEM_FINISHES[i % HEM_FINISHES.length] as (typeof HEM_FINISHES)[number];
+    const cloth = { kind: 'knit', stretch: 0.5 } as const;
+    return draftWith({ name: `${waist}, ${hem}`, cloth, waist: { finish: waist }, hem: { finish: hem } });
+  }),
 ];
 const files = await Promise.all(
   drafts.flatMap((draft) =>
@@ -35,11 +41,42 @@ function expectCutLines(lines: readonly ReadLine[], pieces: readonly Piece[]): v
   }
 }
 
+/** From a point to the nearest stretch of a closed line. */
+const awayFrom = ([x, y]: readonly [number, number], { points }: ReadLine): number =>
+  Math.min(
+    ...points.map(([ax, ay], i) => {
+      const [bx, by] = points[(i + 1) % points.length] as readonly [number, number];
+      const [dx, dy] = [bx - ax, by - ay];
+      const t = Math.max(0, Math.min(1, ((x - ax) * dx + (y - ay) * dy) / (dx * dx + dy * dy || 1)));
+      return Math.hypot(ax + t * dx - x, ay + t * dy - y);
+    }),
+  );
+
+/** A notch's line is straight across the allowance, where the cut line may lean or bend, mm. */
+const NEAR_TICK = 0.5;
+
+/** A point for each notch, two for a double one, on the cut line and at the end of the notch's line. */
+function expectNotches({ lines, points }: Pick<ReadDxf, 'lines' | 'points'>, pieces: readonly Piece[]): void {
+  const notches = pieces.flatMap((piece) => piece.notches);
+  expect(points).toHaveLength(notches.reduce((sum, { count }) => sum + count, 0));
+  const cut = lines.filter(({ layer }) => layer === '1');
+  const ends = lines.filter(({ layer }) => layer === '4').map((line) => line.points.at(-1) ?? [0, 0]);
+  for (const { layer, at } of points) {
+    expect(layer).toBe('4');
+    expect(Math.min(...cut.map((line) => awayFrom(at, line)))).toBeLessThan(0.05);
+    expect(Math.min(...ends.map(([x, y]) => Math.hypot(x - at[0], y - at[1])))).toBeLessThan(NEAR_TICK);
+  }
+}
+
 describe.each(files)('$draft.project.name as DXF $kind', ({ draft, kind, text }) => {
   const lines = parsedLines(text);
 
   test('a reader from the registry finds the pieces’ closed cut lines, of the same length and area', () => {
     expectCutLines(lines, draft.pieces);
+  });
+
+  test('has each notch as a point on the cut line, beside its line', () => {
+    expectNotches({ lines, points: parsedPoints(text) }, draft.pieces);
   });
 
   test('everything lies at positive places, the waist above the hem: y is up', () => {
@@ -63,7 +100,9 @@ describe.each(files)('$draft.project.name as DXF $kind', ({ draft, kind, text })
     const quarters = draft.pieces.flatMap(({ lines: own }) =>
       own.filter((line) => line.kind === 'quarter' || line.kind === 'opening'),
     );
-    expect(on('4')).toHaveLength(notches.reduce((sum, { count }) => sum + count, 0) + quarters.length);
+    // A buttonhole has a bar at each end.
+    const bars = 2 * quarters.filter(({ kind }) => kind === 'opening').length;
+    expect(on('4')).toHaveLength(notches.reduce((sum, { count }) => sum + count, 0) + quarters.length + bars);
     const sewn = draft.pieces.flatMap(({ stitchLine, cutLine }) =>
       stitchLine.filter((edge) => cutLine.some((cut) => cut.name === edge.name && cut.allowance > 0)),
     );
@@ -93,7 +132,7 @@ test('R12 keeps to plain letters: fractions are written out', () => {
   );
 });
 
-test('ezdxf reads every file without a fault, and finds the same cut lines and words', () => {
+test('ezdxf reads every file without a fault, and finds the same cut lines, notches and words', () => {
   if (!ezdxfIsHere()) return;
   const read = readWithEzdxf(files.map(({ text }) => text));
   for (const [i, { draft, kind }] of files.entries()) {
@@ -102,6 +141,7 @@ test('ezdxf reads every file without a fault, and finds the same cut lines and w
     expect(found.faults).toBe(0);
     expect([found.version, found.units]).toEqual(kind === '2007' ? ['AC1021', 4] : ['AC1009', 0]);
     expectCutLines(found.lines, draft.pieces);
+    expectNotches(found, draft.pieces);
     const words = draft.pieces.flatMap((piece) => piece.texts);
     expect(found.texts.map(({ height }) => height)).toEqual(words.map(({ size }) => expect.closeTo(size, 3)));
     expect(found.texts.every(({ layer }) => layer === '15')).toBe(true);
