@@ -1,3 +1,4 @@
+export { apart, BLOCKS_SPACE, edgeApart } from './apart';
 export { type DrawnPath, LAYERS, type Layer, type PieceDrawing, pieceDrawing, type Stroke } from './drawing';
 export { drawingInk, INK_CHORD, type Ink, inkBounds, inkCrosses, inkNear } from './ink';
 export { type Crosses, inkGrid } from './ink-grid';

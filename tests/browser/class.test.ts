@@ -49,10 +49,10 @@ test('a class: an empty table, a look through the rows with the bad one named, t
   expect(download.suggestedFilename()).toMatch(/\.class\.zip$/);
   expect(Object.keys(unzipSync(await readFile(await download.path()))).sort()).toEqual([
     'Learner-1/Learner-1.fit.pdf',
-    'Learner-1/Learner-1.handout.txt',
+    'Learner-1/Learner-1.handout.pdf',
     'Learner-1/Learner-1.legwork.json',
     'Learner-2/Learner-2.fit.pdf',
-    'Learner-2/Learner-2.handout.txt',
+    'Learner-2/Learner-2.handout.pdf',
     'Learner-2/Learner-2.legwork.json',
     'samples.pdf',
     'summary.csv',

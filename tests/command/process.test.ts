@@ -78,7 +78,7 @@ test('nobody reads what it prints: the files are written, and it ends with 0', a
   const { child, ended } = start([project, '--files', 'svg,handout']);
   child.stdout.destroy();
   expect(await ended).toEqual({ code: 0, complained: '' });
-  expect(readdirSync(at('out')).sort()).toEqual(['a.handout.txt', 'a.svg']);
+  expect(readdirSync(at('out')).sort()).toEqual(['a.handout.pdf', 'a.svg']);
 });
 
 test('a fault of the program ends with 2 and one sentence, without a stack trace', async () => {

@@ -6,6 +6,7 @@ import { runDraft } from '../../src/command';
 import type { Progress } from '../../src/files';
 import { exampleProject, saveProject } from '../../src/project';
 import { projectWith } from '../files/drafts';
+import { openPdf } from '../outside/paper/render';
 
 let folder = '';
 beforeEach(() => {
@@ -61,7 +62,7 @@ describe('a project that can be drafted', () => {
       'First pair.guide.html',
       'First pair.fit.pdf',
       'First pair.report.json',
-      'First pair.handout.txt',
+      'First pair.handout.pdf',
       'First pair.zip',
     ];
     expect(said).toEqual(names.map((name) => join(out(), name)));
@@ -80,7 +81,9 @@ describe('a project that can be drafted', () => {
     const again = join(folder, 'again');
     const { code, complained } = await run([path, '--out', again, '--files', 'blocks,handout', '--blocks', blocks]);
     expect([code, complained]).toEqual([0, []]);
-    expect(readFileSync(join(again, 'a.handout.txt'), 'utf8')).not.toContain('The front is');
+    const handout = openPdf(readFileSync(join(again, 'a.handout.pdf')));
+    expect(handout.text()).not.toContain('The front is');
+    handout.close();
     const edge = (folder: string) =>
       /<path id="front-crotch"[^>]* d="([^"]*)"/.exec(readFileSync(join(folder, 'a.blocks.svg'), 'utf8'))?.[1];
     expect(edge(again)?.length).toBe(edge(out())?.length);

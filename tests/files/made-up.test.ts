@@ -4,7 +4,7 @@ import { HEM_FINISHES, WAIST_FINISHES } from '../../src/edges';
 import { carriedOut, classWork, type FinishedFile, makeFiles, type Progress } from '../../src/files';
 import { sheetRemarks } from '../../src/files/content/rows';
 import { fitContent } from '../../src/files/fit/content';
-import { writeHandout } from '../../src/files/guide/handout';
+import { handoutRuns } from '../../src/files/guide/handout';
 import { writeGuideHtml } from '../../src/files/guide/html';
 import { keyRows } from '../../src/files/nest/key';
 import { firstWords } from '../../src/files/pdf/first-words';
@@ -87,7 +87,7 @@ describe('the made-up language', () => {
       const { sections, ...first } = firstWords(draft, options.date, 'zzz.pdf');
       const said = {
         guide: pageText(writeGuideHtml(draft)),
-        handout: writeHandout(draft),
+        handout: texts(handoutRuns(draft)).join('\n'),
         fit: texts([fit.says, fit.under, lines.map(({ name }) => name), fit.passages]).join('\n'),
         first: texts([first, sections]).join('\n'),
         key: texts(keyRows(drafts).map(({ says }) => says)).join('\n'),

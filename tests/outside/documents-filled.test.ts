@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { writeFitPdf } from '../../src/files/fit/pdf';
+import { writeHandoutPdf } from '../../src/files/guide/handout';
 import { writeGuidePdf } from '../../src/files/guide/pdf';
 import { pageGrid } from '../../src/files/pen/page-grid';
 import { type Draft, draft, exampleProject, openProject } from '../../src/project';
@@ -16,7 +17,7 @@ import { openPdf } from './paper/render';
 // files as Poppler draws and reads them.
 
 const options = { font: printFont(), date: new Date('2026-11-30T12:00:00Z') };
-const WRITERS = { guide: writeGuidePdf, fit: writeFitPdf } as const;
+const WRITERS = { guide: writeGuidePdf, fit: writeFitPdf, handout: writeHandoutPdf } as const;
 /** How far down every page but the last reaches, of the height between the margins. */
 const LEAST_FILL = 2 / 3;
 const LEAST_PT = 8;

@@ -20,6 +20,8 @@ import { take, useTaking } from '../../src/workbench/take/taking';
 import { Workbench } from '../../src/workbench/Workbench';
 import { useRun } from '../../src/workbench/working/run';
 import { escapedFrom } from '../escaped-words';
+import { printFont } from '../files/print-font';
+import { openPdf } from '../outside/paper/render';
 import { throughPhotoSteps } from './photo-steps';
 
 /** Inches, sizes of paper, a key, the name of this house, and the titles of documents: the same in every language. */
@@ -55,12 +57,12 @@ class WorkerHere {
 let hear = (_: { data: unknown }) => {};
 let taken: Blob[] = [];
 
-/** This document's blobs have no text of their own. */
-const textOf = (blob = new Blob()) =>
-  new Promise<string>((resolve) => {
+/** This document's blobs have no bytes of their own. */
+const bytesOf = (blob = new Blob()) =>
+  new Promise<Uint8Array>((resolve) => {
     const reader = new FileReader();
-    reader.onload = () => resolve(String(reader.result));
-    reader.readAsText(blob);
+    reader.onload = () => resolve(new Uint8Array(reader.result as ArrayBuffer));
+    reader.readAsArrayBuffer(blob);
   });
 
 beforeAll(async () => {
@@ -72,7 +74,7 @@ beforeAll(async () => {
   await import('../../src/workbench/take/files-worker');
   vi.unstubAllGlobals();
   vi.stubGlobal('Worker', WorkerHere);
-  vi.stubGlobal('fetch', async () => new Response(new Uint8Array()));
+  vi.stubGlobal('fetch', async () => new Response(Buffer.from(printFont())));
   URL.createObjectURL = (blob) => {
     taken.push(blob as Blob);
     return 'blob:taken';
@@ -213,7 +215,9 @@ describe('in the made-up language the page shows no English', () => {
   it('in a file that is made beside the page', async () => {
     take('handout');
     await waitFor(() => expect(useTaking.getState().busy).toBeUndefined());
-    const text = await textOf(taken[0]);
+    const pdf = openPdf(await bytesOf(taken[0]));
+    const text = pdf.text();
+    pdf.close();
     expect(text).toContain('«');
     expect(escapedFrom(text, SIGNS)).toEqual([]);
   });

@@ -1,13 +1,13 @@
 import type { Verdict } from '../../check';
 import type { Draft } from '../../project';
 import { own, said, words } from '../../words';
+import { legPicture } from '../guide/leg-picture';
 import type { PdfOptions } from '../pen/options';
 import { pageGrid } from '../pen/page-grid';
 import type { Passage, Tone } from '../pen/passage';
 import { startPdf } from '../pen/pen';
 import { setPages } from '../pen/set-pages';
 import { estimatedNote, type FitContent, fitContent } from './content';
-import { legPicture } from './leg-picture';
 
 /** How a verdict's words are set. */
 export const VERDICT_TONE: Readonly<Record<Verdict, Tone>> = { good: 'good', doubtful: 'doubtful', wrong: 'care' };

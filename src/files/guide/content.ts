@@ -1,8 +1,6 @@
 import type { Units } from '../../length';
 import { clothOf, clothWidthsOf, type Draft, garmentOf, pictureOf, sewingOf, shoppingOf } from '../../project';
 import {
-  type Caution,
-  cautionSource,
   layPicture,
   type SewingPart,
   type SewingStep,
@@ -13,7 +11,8 @@ import {
 } from '../../sewing';
 import { amount, inTurn, mm, number, own, type Phrase, printPhrase, said, say, UNSAID, words } from '../../words';
 import { clothRows } from '../content/cloth-rows';
-import { bothUnits, cautionSentences, choiceSentences, cutRows, finishedRows, type Row } from '../content/rows';
+import { bothUnits, choiceSentences, cutRows, finishedRows, type Row } from '../content/rows';
+import { numberedCautions } from '../content/sources';
 
 /** One step of the guide, in words. */
 export interface GuideStep {
@@ -69,7 +68,7 @@ export function guideContent(draft: Draft): Guide {
   const steps = sewingOf(draft);
   const { answer, working } = clothOf(draft);
   const parts = [...new Set(steps.map((step) => step.part))];
-  const sources = sourcesOf(draft.cautions);
+  const safety = numberedCautions(draft.cautions, units);
   const told = (step: SewingStep): GuideStep => ({
     number: steps.indexOf(step) + 1,
     title: printPhrase(step.title, units),
@@ -89,13 +88,9 @@ export function guideContent(draft: Draft): Guide {
     units,
     pair: stepPicture(garmentOf(draft), { view: 'finished' }),
     chosen: [...choiceSentences(draft), machineSentence(draft)],
-    safety: cautionSentences(draft.cautions, units).map((sentence, i) => {
-      const caution = draft.cautions[i];
-      const source = caution ? sources.indexOf(said(cautionSource(caution))) : -1;
-      return source < 0 ? sentence : `${sentence} [${source + 1}]`;
-    }),
+    safety: safety.sentences,
     sources: [
-      ...sources.map((source, i) => `[${i + 1}] ${source}.`),
+      ...safety.sources,
       printPhrase(inTurn([TIME_SOURCE, say`Stitch settings come from practice, too.`]), units),
     ],
     finished: finishedRows(draft),
@@ -120,11 +115,6 @@ export function guideContent(draft: Draft): Guide {
     })),
   };
 }
-
-/** The documents that cautions come from, each once, in their order. */
-const sourcesOf = (all: readonly Caution[]): readonly string[] => [
-  ...new Set(all.flatMap((caution) => (caution.source.sure === 'practice' ? [] : [said(cautionSource(caution))]))),
-];
 
 const machineSentence = ({ project }: Draft): string =>
   project.sewing.machine === 'serger'

@@ -1,112 +1,137 @@
 import { VERDICT_NAMES } from '../../check';
 import { plainWords } from '../../length';
-import type { WorkingStep } from '../../plane';
-import { checksOf, clothOf, clothSavingsOf, type Draft, STATION_NAMES, shoppingOf, workingOf } from '../../project';
-import { CAUTIONS_NOTE, cautionSource } from '../../sewing';
-import { inTurn, isSaid, own, type Phrase, printPhrase, said, say, words } from '../../words';
-import { bodyRows, finishedRows } from '../content/rows';
+import { outlineCurves, type WorkingStep } from '../../plane';
+import {
+  checksOf,
+  clothOf,
+  clothSavingsOf,
+  type Draft,
+  STATION_NAMES,
+  type Station,
+  shoppingOf,
+  workingOf,
+} from '../../project';
+import { layPicture } from '../../sewing';
+import { inTurn, isSaid, own, printPhrase, said, say, words } from '../../words';
+import { bodyRows, bothUnits, finishedRows } from '../content/rows';
+import { numberedCautions } from '../content/sources';
+import type { PdfOptions } from '../pen/options';
+import { pageGrid } from '../pen/page-grid';
+import { bullets, headed, notes, type PagePicture, type Passage, pairs } from '../pen/passage';
+import { startPdf } from '../pen/pen';
+import { type PageRun, setPages } from '../pen/set-pages';
+import { legPicture } from './leg-picture';
+import { barePicture } from './picture';
+import { stepCurves, workingPictures } from './working-picture';
 
-/** Lines are broken here: a typed page's width, and short enough to be read aloud from. */
-const WIDTH = 88;
+/** How much of its column a step's drawing takes, and of the page the leg and the lay. */
+const SHARE = { step: 0.42, leg: 0.36, lay: 0.5 } as const;
+/** So that most stations find room on one page. */
+const TALLEST = { step: 42, lay: 80 } as const;
 
 /**
- * The working of a draft as plain text to hand out in class: every step in the order of work, with its values in the
- * project's units. The same list as the screen's.
+ * The working of a draft to hand out in class, to pin up or to project: every step in the order of work with the lines
+ * that it draws, its sentence and its formula, a page for each station that fills one. The same list as the screen's.
  *
  * @param draft the finished draft
+ * @returns the bytes of the file; the same draft and options give the same bytes
  */
-export function writeHandout(draft: Draft): string {
-  const { project, cautions } = draft;
+export function writeHandoutPdf(draft: Draft, options: PdfOptions): Uint8Array {
+  const { project } = draft;
+  const grid = pageGrid(project.units === 'inch');
+  const under = words`Legwork · the working, step by step · ${own(plainWords(project.body.label))}`;
   const title = plainWords(project.name);
+  const pen = startPdf(grid.width, grid.height, options.font, {
+    title: words`${own(title)}: the working`,
+    subject: under,
+    date: options.date,
+  });
+  setPages(pen, grid, { title, under, runs: handoutRuns(draft) });
+  return pen.bytes();
+}
+
+/** The pages' content: body, stations, and what comes out. */
+export function handoutRuns(draft: Draft): readonly PageRun[] {
   const working = [...workingOf(draft), ...clothOf(draft).working];
-  const stations = [...new Set(working.map((step) => step.station))];
-  const table = (rows: readonly { readonly name: string; readonly value: string }[]) => {
-    const wide = Math.max(...rows.map((row) => row.name.length));
-    return rows.map((row) => `  ${row.name.padEnd(wide)}  ${row.value}`);
-  };
-  const lines = [
-    title,
-    '='.repeat(title.length),
-    '',
-    words`Measurements: ${own(plainWords(project.body.label))}`,
-    ...table(bodyRows(draft)),
-    '',
-    ...stations.flatMap((station) => [
-      ...underlined(STATION_NAMES[station]),
-      ...working.filter((step) => step.station === station).flatMap((step, i) => stepLines(step, i + 1, project.units)),
-      '',
-    ]),
-    ...underlined(say`Finished`),
-    ...table(finishedRows(draft)),
-    '',
-    ...underlined(say`To buy`),
-    ...shoppingOf(draft).flatMap(({ name, howMuch, note }) => {
-      const said = (phrase: Phrase) => printPhrase(phrase, project.units);
-      // Shops of either unit: the amount once more in the other one.
-      const [here, other] = [said(howMuch), printPhrase(howMuch, project.units === 'cm' ? 'inch' : 'cm')];
-      return broken(`${said(name)}: ${here}${here === other ? '' : ` (${other})`}. ${said(note)}`.trim(), '  ');
+  const stations = [...new Set(working.map(({ station }) => station))];
+  const body = headed(words`Measurements`, pairs(bodyRows(draft)));
+  return [
+    { columns: 1, passages: [{ kind: 'beside', share: SHARE.leg, picture: legPicture(draft), passages: body }] },
+    ...stations.map((station, i): PageRun => {
+      const steps = working.filter((step) => step.station === station);
+      return { columns: 2, passages: stationPassages(draft, station, steps), onNewPage: i > 0 };
     }),
-    '',
-    ...savingLines(draft),
-    ...underlined(say`Checks`),
-    ...checksOf(draft).flatMap((check) =>
-      broken(
-        printPhrase(
-          say`${VERDICT_NAMES[check.verdict]}: ${check.name}. ${inTurn([check.reason, check.remedy])}`,
-          project.units,
-        ),
-        '  ',
-      ),
-    ),
-    '',
-    ...underlined(say`Safety`),
-    ...cautions.flatMap((caution) =>
-      broken(
-        printPhrase(
-          caution.source.sure === 'practice'
-            ? say`${caution.title}: ${caution.sentence}`
-            : say`${caution.title}: ${caution.sentence} (${cautionSource(caution)})`,
-          project.units,
-        ),
-        '  ',
-      ),
-    ),
-    ...broken(printPhrase(CAUTIONS_NOTE, project.units), '  '),
+    { columns: 2, passages: outcome(draft) },
   ];
-  return `${lines.join('\n')}\n`;
 }
 
-function underlined(head: Phrase): readonly string[] {
-  const text = said(head);
-  return [text, '-'.repeat(text.length)];
+function stationPassages(draft: Draft, station: Station, steps: readonly WorkingStep[]): readonly Passage[] {
+  const { units, cloth } = draft.project;
+  // The leg that the edges are drawn on, and the blocks that come out: their first steps are single lines.
+  const ground =
+    station === 'edges'
+      ? outlineCurves(draft.finished.sewn.stitchLine)
+      : station === 'blocks'
+        ? steps.flatMap(stepCurves)
+        : [];
+  // Of the cloth two straight lines would be seen: its lay is one drawing.
+  const pictures = station === 'cloth' ? [] : workingPictures(steps, ground);
+  const { answer } = clothOf(draft);
+  const lay: readonly Passage[] =
+    station === 'cloth' && answer.fits
+      ? [{ kind: 'picture', picture: barePicture(layPicture(answer.lay, draft.pieces, cloth.oneWay), units) }]
+      : [];
+  return [
+    { kind: 'heading', size: 'part', text: said(STATION_NAMES[station]) },
+    ...lay,
+    ...steps.map((step, i) => stepPassage(step, i + 1, pictures[i], units)),
+  ];
 }
 
-/** What would save cloth; nothing where nothing does. */
-function savingLines(draft: Draft): readonly string[] {
+function stepPassage(
+  { sentence, formula }: WorkingStep,
+  number: number,
+  picture: PagePicture | undefined,
+  units: Draft['project']['units'],
+): Passage {
+  const told: readonly Passage[] = [
+    { kind: 'paragraph', label: `${number}.`, text: printPhrase(sentence, units) },
+    ...(isSaid(formula) ? [{ kind: 'paragraph', tone: 'quiet', text: printPhrase(formula, units) } as const] : []),
+  ];
+  return {
+    kind: 'group',
+    passages: picture
+      ? [{ kind: 'beside', share: SHARE.step, picture: { ...picture, tallest: TALLEST.step }, passages: told }]
+      : told,
+  };
+}
+
+/** Finished measures, what to buy and what would save cloth, checks and cautions. */
+function outcome(draft: Draft): readonly Passage[] {
   const { units } = draft.project;
-  const savings = clothSavingsOf(draft);
-  if (savings.length === 0) return [];
-  const lines = savings.flatMap(({ fix, says }) => broken(printPhrase(say`${fix.label}. ${says}`, units), '  '));
-  return [...underlined(say`Where cloth is saved`), ...lines, ''];
-}
-
-function stepLines(step: WorkingStep, number: number, units: Draft['project']['units']): readonly string[] {
-  const head = `${String(number).padStart(2)}. `;
-  const sentence = broken(printPhrase(step.sentence, units), ' '.repeat(head.length));
-  const formula = !isSaid(step.formula) ? [] : broken(printPhrase(step.formula, units), ' '.repeat(head.length + 2));
-  return [head + sentence.join('\n').trimStart(), ...formula];
-}
-
-/** A sentence in lines of at most {@link WIDTH} letters, each set in. */
-function broken(text: string, indent: string): readonly string[] {
-  const lines: string[] = [];
-  let line = indent;
-  for (const word of text.split(' ')) {
-    if (line.length + word.length + 1 > WIDTH && line.trim() !== '') {
-      lines.push(line);
-      line = indent;
-    }
-    line += line === indent ? word : ` ${word}`;
-  }
-  return [...lines, line];
+  const savings = clothSavingsOf(draft).map(({ fix, says }) => printPhrase(say`${fix.label}. ${says}`, units));
+  const { sentences, sources } = numberedCautions(draft.cautions, units);
+  return [
+    ...headed(words`Finished`, pairs(finishedRows(draft))),
+    ...headed(
+      words`To buy`,
+      pairs(
+        shoppingOf(draft).map(({ name, howMuch }) => ({
+          name: printPhrase(name, units),
+          value: bothUnits(howMuch, units),
+        })),
+      ),
+    ),
+    ...(savings.length === 0 ? [] : headed(words`Where cloth is saved`, bullets(savings))),
+    ...headed(
+      words`Checks`,
+      bullets(
+        checksOf(draft).map(({ verdict, name, reason, remedy }) =>
+          printPhrase(say`${VERDICT_NAMES[verdict]}: ${name}. ${inTurn([reason, remedy])}`, units),
+        ),
+      ),
+    ),
+    ...headed(words`Safety`, bullets(sentences)),
+    ...headed(words`Sources`, ...notes(sources)),
+  ];
 }

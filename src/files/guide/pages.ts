@@ -1,6 +1,6 @@
 import type { Mm } from '../../length';
 import { said, words } from '../../words';
-import { bullets, headed, type Passage, pairs } from '../pen/passage';
+import { bullets, headed, notes, type Passage, pairs } from '../pen/passage';
 import type { PageRun } from '../pen/set-pages';
 import { type Guide, type GuideStep, PICTURE_KEY } from './content';
 import { barePicture, framedPicture, smallPicture } from './picture';
@@ -70,10 +70,7 @@ export function guideRuns(guide: Guide): readonly PageRun[] {
           { kind: 'heading', size: 'part', text: name },
           ...some.map((step): Passage => ({ kind: 'group', passages: stepPassages(step, guide) })),
         ]),
-        ...headed(
-          words`Sources`,
-          ...guide.sources.map((text) => ({ kind: 'paragraph', text, size: 'small' }) as const),
-        ),
+        ...headed(words`Sources`, ...notes(guide.sources)),
       ],
     },
   ];

@@ -181,11 +181,11 @@ export const SINGLE_FILES = [
   },
   {
     kind: 'handout',
-    ending: '.handout.txt',
-    name: say`Handout`,
-    what: say`The working, step by step with its numbers, to read in class.`,
+    ending: '.handout.pdf',
+    name: say`Handout, PDF`,
+    what: say`The working, step by step with its drawings and numbers, to hand out, pin up or project in class.`,
     use: 'class',
-    load: async () => (await import('../guide/handout')).writeHandout,
+    load: async () => (await import('../guide/handout')).writeHandoutPdf,
   },
 ] as const satisfies readonly SingleKind[];
 

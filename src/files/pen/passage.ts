@@ -83,4 +83,8 @@ export const pairs = (rows: readonly Row[]): Passage => ({
   rows: rows.map(({ name, value }) => ({ cells: [name, value] })),
 });
 
+/** Where something comes from, small, a paragraph each. */
+export const notes = (texts: readonly string[]): readonly Passage[] =>
+  texts.map((text) => ({ kind: 'paragraph', size: 'small', text }));
+
 export const bullets = (items: readonly string[]): Passage => ({ kind: 'list', sign: '•', items });

@@ -12,7 +12,7 @@ import { SPACE, TYPE } from './type-scale';
 export interface PageRun {
   readonly columns: 1 | 2 | 3 | 4;
   readonly passages: readonly Passage[];
-  /** Whether it begins a page. */
+  /** Whether it begins a page, where the one before is full enough. */
   readonly onNewPage?: boolean;
 }
 
@@ -46,7 +46,7 @@ export function setPages(pen: Pen, grid: PageGrid, { title, under, runs }: PageD
     const width = gridColumns(grid, columns, 0, 0)[0] as { left: Mm; right: Mm };
     let strips = passageStrips(passages, width.right - width.left, pen.widthOf);
     if (y > grid.margin) {
-      if (onNewPage || grid.bottom - y < LEAST_ROOM) turnOver();
+      if ((onNewPage && y >= least) || grid.bottom - y < LEAST_ROOM) turnOver();
       else y += SPACE.run;
     }
     while (strips.length > 0) {

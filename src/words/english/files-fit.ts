@@ -14,7 +14,6 @@ export const filesFit = {
   'To buy': 'ours: to buy, the shopping list',
   body: 'trade',
   'drawn in to': 'trade',
-  'each leg, {0} long as cut': 'plain', // {0} mm(height)
   finished: 'ours: finished, of the garment, beside the body',
   room: 'trade',
   rounding: 'plain',

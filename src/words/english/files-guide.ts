@@ -9,9 +9,10 @@ export const filesGuide = {
     'trade',
   'Last of all': 'plain',
   'Legwork · how to sew it, with cloth and shopping list · {0}': 'ours: the name', // {0} own(project.body.label)
+  'Legwork · the working, step by step · {0}': 'ours: the working, the derivation that is shown', // {0} own(plainWords(project.body.label))
   'Machine: a plain machine with zigzag.': 'trade',
   'Machines: an overlocker, and a plain machine beside it.': 'plain',
-  'Measurements: {0}': 'trade', // {0} own(plainWords(project.body.label))
+  Measurements: 'plain',
   'On other widths': 'plain',
   'See:': 'plain',
   Sewing: 'trade',
@@ -27,7 +28,9 @@ export const filesGuide = {
   'While the legs lie flat': 'ours: a part of the order of work',
   'Why:': 'plain',
   'does not fit': 'plain',
+  'each leg, {0} long as cut': 'plain', // {0} mm(height)
   '{0} wide': 'plain', // {0} mm(other.fits ? other.lay.width : other.width)
   '{0}, {1} % waste': 'plain', // {0} amount(other.lay.toBuy), {1} number(100 * other.lay.waste, 0)
   '{0}: how to sew it': 'trade', // {0} own(guide.title)
+  '{0}: the working': 'ours: the working, the derivation that is shown', // {0} own(title)
 } as const;

@@ -13,7 +13,7 @@ export const filesMake = {
   'Four lines to measure on the cutting table: if your projector is a little off, type what they measure and the pattern is corrected.':
     'plain',
   'Four marks to lay beside a paper block and photograph with it.': 'trade',
-  Handout: 'plain',
+  'Handout, PDF': 'standard: PDF, ISO 32000',
   'One large sheet, PDF': 'standard: PDF, ISO 32000',
   'Only changed sheets, PDF': 'standard: PDF, ISO 32000',
   'Projector test, PDF': 'standard: PDF, ISO 32000',
@@ -30,7 +30,8 @@ export const filesMake = {
   'The same for older machines.': 'plain',
   'The same to read on a screen, without a network.': 'plain',
   'The whole pattern on one sheet, nothing to tape: a print shop prints it at 100 %.': 'plain',
-  'The working, step by step with its numbers, to read in class.': 'ours: the working, the derivation that is shown',
+  'The working, step by step with its drawings and numbers, to hand out, pin up or project in class.':
+    'ours: the working, the derivation that is shown',
   'To exchange in a pattern that was printed before, with a list of what to throw away and what to keep.': 'plain',
   'True size, each kind of line in a layer with its name, for cutting and drawing programs.': 'plain',
   'Two bars to measure: if your printer is a little off, type what they measure and the pattern is corrected.': 'plain',

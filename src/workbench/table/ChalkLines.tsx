@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { uprightPlaces } from '../../drawing';
+import { apart, uprightPlaces } from '../../drawing';
 import { cutCurves, isDrawnLeft, isLeg } from '../../edges';
 import { legCurves } from '../../leg';
 import { type Curve, curveMap, curvesBounds, outlineCurves } from '../../plane';
@@ -8,7 +8,6 @@ import { words } from '../../words';
 import { useChalk } from '../chalk/chalk';
 import { useFirstCut } from '../chalk/first-cut';
 import { useBench } from '../store/bench';
-import { apart } from './apart';
 import { pathText } from './path-text';
 import { Word } from './Word';
 

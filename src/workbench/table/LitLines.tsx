@@ -1,10 +1,10 @@
 import { useEffect, useState } from 'react';
+import { edgeApart } from '../../drawing';
 import { type Curve, pathLength, pathUpTo, type WorkingStep } from '../../plane';
 import { useBench } from '../store/bench';
 import { stepOf, workingAt } from '../store/working-at';
 import { useLitPlace } from '../view/lit-place';
 import { useRun } from '../working/run';
-import { edgeApart } from './apart';
 import { pathText } from './path-text';
 
 /** The lines that a step of the working drew, lit. */

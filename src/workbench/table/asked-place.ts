@@ -1,9 +1,8 @@
-import { pieceBounds, uprightPlaces } from '../../drawing';
+import { edgeApart, pieceBounds, uprightPlaces } from '../../drawing';
 import { type Box, curvesBounds } from '../../plane';
 import type { Draft, Station } from '../../project';
 import { draftSteps } from '../store/told-steps';
 import { fieldStep } from '../working/how';
-import { edgeApart } from './apart';
 
 /** The place on a drawing that a field is about. */
 export interface AskedPlace {

@@ -1,11 +1,10 @@
 import type { ComponentType } from 'react';
-import { pieceBounds, uprightPlaces } from '../../drawing';
+import { apart, pieceBounds, uprightPlaces } from '../../drawing';
 import { legCurves } from '../../leg';
 import { type Box, boxRound, curvesBounds, outlineCurves } from '../../plane';
 import type { Draft, Station } from '../../project';
 import { type Phrase, say } from '../../words';
 import { late } from '../faults/late';
-import { apart } from './apart';
 import { type AskedPlace, placeInWorking } from './asked-place';
 import { CheckDrawing } from './drawings/CheckDrawing';
 import type { DrawingProps } from './drawings/drawing-props';

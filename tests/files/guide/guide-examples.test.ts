@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { writeHandout } from '../../../src/files/guide/handout';
 import { writeGuideHtml } from '../../../src/files/guide/html';
 import { openProject } from '../../../src/project';
 import { draftOf } from '../drafts';
@@ -20,14 +19,5 @@ describe('the guides in docs/examples', () => {
     const today = writeGuideHtml(draftOf(opened.value));
     expect(words(today)).toBe(words(example(`${name}.guide.html`)));
     expect(today.match(/<svg/g)?.length).toBe(example(`${name}.guide.html`).match(/<svg/g)?.length);
-  });
-});
-
-describe('the handout in docs/examples', () => {
-  // To renew it: npm run --silent draft -- docs/examples/flannel-bottoms.legwork.json --out docs/examples --files handout
-  it('says what the program says today', () => {
-    const opened = openProject(example('flannel-bottoms.legwork.json'));
-    if (!opened.ok) throw new Error('the example can’t be opened');
-    expect(example('flannel-bottoms.handout.txt')).toBe(writeHandout(draftOf(opened.value)));
   });
 });

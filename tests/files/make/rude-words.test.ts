@@ -71,7 +71,7 @@ describe('rude names of a project and a body', () => {
     expect(lines.filter((line) => line.trim() === 'EOF')).toHaveLength(1);
   });
 
-  test.each(['One.svg', '.blocks.svg', '.guide.html', 'One.dxf', '.r12.dxf', '.handout.txt'])(
+  test.each(['One.svg', '.blocks.svg', '.guide.html', 'One.dxf', '.r12.dxf'])(
     'hold nothing in %s that anything would obey, and no half of a character',
     (ending) => {
       const text = textOf(ending);
@@ -84,7 +84,7 @@ describe('rude names of a project and a body', () => {
     expect(JSON.parse(textOf('.report.json'))).toHaveProperty('measures');
   });
 
-  test.each(['One.pdf', '.large.pdf', '.projector.pdf', '.guide.pdf', '.fit.pdf'])(
+  test.each(['One.pdf', '.large.pdf', '.projector.pdf', '.guide.pdf', '.fit.pdf', '.handout.pdf'])(
     'end no text and no object of %s',
     async (ending) => {
       const bytes = contentOf(ending) as Uint8Array;

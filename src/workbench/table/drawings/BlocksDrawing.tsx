@@ -1,10 +1,10 @@
 import { useId } from 'react';
 import type { Block } from '../../../block';
+import { apart } from '../../../drawing';
 import { levelName } from '../../../edges';
 import { curvesBounds, outlineCurves, outlineEdge, type Point, pathEnd, pathStart, straight } from '../../../plane';
 import { mm, printPhrase, said, say, words } from '../../../words';
 import { useBench } from '../../store/bench';
-import { apart } from '../apart';
 import { pathText } from '../path-text';
 import { Word } from '../Word';
 import type { DrawingProps } from './drawing-props';

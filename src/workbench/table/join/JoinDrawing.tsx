@@ -1,8 +1,8 @@
+import { BLOCKS_SPACE } from '../../../drawing';
 import { blocksOnTheWay, type Gap, legCurves, legOnTheWay, spreadOnTheWay } from '../../../leg';
 import { type Curve, outlineCurves, outlineEdge, pathReverse } from '../../../plane';
 import { mm, type Phrase, printPhrase, say } from '../../../words';
 import { useBench } from '../../store/bench';
-import { SPACE } from '../apart';
 import type { DrawingProps } from '../drawings/drawing-props';
 import { Line } from '../drawings/Line';
 import { Grainline } from '../drawings/Marks';
@@ -15,7 +15,9 @@ export default function JoinDrawing({ draft }: DrawingProps) {
   const way = useTable((state) => state.join) ?? 0;
   const { blocks, joined, legChoices } = draft;
   const { front, back, gaps } =
-    way <= 1 ? blocksOnTheWay(blocks, SPACE, way) : spreadOnTheWay(joined, legChoices.spread, Math.min(1, way - 1));
+    way <= 1
+      ? blocksOnTheWay(blocks, BLOCKS_SPACE, way)
+      : spreadOnTheWay(joined, legChoices.spread, Math.min(1, way - 1));
   const side = (block: typeof front) => outlineEdge(block.edges, 'side').curves;
   return (
     <>
