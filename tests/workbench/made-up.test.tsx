@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import 'fake-indexeddb/auto';
 import { act, cleanup, fireEvent, render, screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
@@ -20,7 +21,6 @@ import { take, useTaking } from '../../src/workbench/take/taking';
 import { Workbench } from '../../src/workbench/Workbench';
 import { useRun } from '../../src/workbench/working/run';
 import { escapedFrom } from '../escaped-words';
-import { printFont } from '../files/print-font';
 import { openPdf } from '../outside/paper/render';
 import { throughPhotoSteps } from './photo-steps';
 
@@ -74,7 +74,8 @@ beforeAll(async () => {
   await import('../../src/workbench/take/files-worker');
   vi.unstubAllGlobals();
   vi.stubGlobal('Worker', WorkerHere);
-  vi.stubGlobal('fetch', async () => new Response(Buffer.from(printFont())));
+  // By its path: addresses are this document's own kind here, which no file is read by.
+  vi.stubGlobal('fetch', async () => new Response(readFileSync('public/fonts/legwork-print.ttf')));
   URL.createObjectURL = (blob) => {
     taken.push(blob as Blob);
     return 'blob:taken';
