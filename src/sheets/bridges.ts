@@ -1,4 +1,5 @@
-import type { Cell, Grid } from './grid';
+import { type Cell, type Grid, rowShift } from './grid';
+import { LEAST_MARKED } from './joins';
 
 /**
  * Printed sheets, and the blank ones that must be printed with them: a sheet inside a piece may hold a bit of a line
@@ -81,13 +82,23 @@ function shortestBridge(
   return [];
 }
 
-function beside({ columns, rows }: Grid, cell: number): readonly number[] {
+/** The cells that join one along a stretch with room for marks. */
+function beside(grid: Grid, cell: number): readonly number[] {
+  const { columns, rows } = grid;
   const row = Math.floor(cell / columns);
   const column = cell % columns;
-  return [
-    ...(column > 0 ? [cell - 1] : []),
-    ...(column < columns - 1 ? [cell + 1] : []),
-    ...(row > 0 ? [cell - columns] : []),
-    ...(row < rows - 1 ? [cell + columns] : []),
-  ];
+  const inRow = [column - 1, column + 1].filter((at) => at >= 0 && at < columns).map((at) => row * columns + at);
+  const others = [row - 1, row + 1].filter((at) => at >= 0 && at < rows);
+  return [...inRow, ...others.flatMap((at) => columnsBelow(grid, row, column, at).map((to) => at * columns + to))];
+}
+
+/** The columns of the row below or above that a cell joins: one, or two where that row is shifted against its own. */
+function columnsBelow(grid: Grid, row: number, column: number, other: number): readonly number[] {
+  const { pitch, scale } = grid.way;
+  // In pitches: how much further to the left the other row stands.
+  const by = (rowShift(grid, other) - rowShift(grid, row)) / pitch.x;
+  const least = LEAST_MARKED / (pitch.x * scale.x);
+  return [...new Set([Math.floor(column + by), Math.ceil(column + by)])].filter(
+    (to) => to >= 0 && to < grid.columns && 1 - Math.abs(to - column - by) >= least,
+  );
 }

@@ -1,159 +1,103 @@
-import type { Mm } from '../length';
-import { type Box, boxGrown, boxMeetsSegment } from '../plane';
 import { bridgedCells } from './bridges';
-import type { Cell, Grid } from './grid';
+import { type Cell, cellIndex, type Grid, gridWindow, windowsMeeting } from './grid';
+import { halfLine, type Stretch, shareIn, sharesOutside, stretchRims } from './stretch';
 
-/** Half of the widest line, on the paper: what a sheet must still show of a line that runs along its edge. */
-const HALF_LINE: Mm = 0.25;
-
-/**
- * A grid's windows overlap, so the plane falls into parts: what one sheet alone shows, strips that two show, and corners
- * that four show. Along each way cell `i` has part `2 i`, its own beginning that the cell before it also shows, and part
- * `2 i + 1`, the rest. The first cell's beginning is nobody else's and stays empty.
- */
-interface Parts {
-  readonly columns: number;
-  readonly rows: number;
-  /** For each part, row by row, which pieces have ink in it: one bit a piece, shared from the 31st on. */
-  readonly inks: Uint32Array;
+/** A stretch that more than one window reaches, and which. */
+interface Shared {
+  readonly stretch: Stretch;
+  readonly cells: readonly number[];
+  /** Of its piece. */
+  readonly bit: number;
 }
 
 /**
  * The sheets that must be printed, in reading order, so that every line lies in sight on one of them and the sheets of
  * each piece hang together: as few as a greedy choice finds.
  *
- * Ink in a strip that two sheets show asks for one of them only: a line that reaches no further than the overlap into
- * the next sheet needs no next sheet.
+ * Windows overlap. What one window alone shows asks for its sheet; ink that two or four show asks for one of them only:
+ * a line that reaches no further than the overlap into the next sheet needs no next sheet.
  *
  * @param inks every straight stretch of each piece: x, y, x, y
  * @param liked taken where they are as good as others
  */
 export function coveringCells(grid: Grid, inks: readonly Float64Array[], liked: readonly Cell[] = []): readonly Cell[] {
-  const parts = inkedParts(grid, inks);
-  const printed = new Uint8Array(grid.rows * grid.columns);
-  const open = new Set<number>();
-  for (let row = 0; row < parts.rows; row += 1) {
-    for (let column = 0; column < parts.columns; column += 1) {
-      if (parts.inks[row * parts.columns + column] === 0) continue;
-      if (row % 2 === 1 && column % 2 === 1) printed[(row >> 1) * grid.columns + (column >> 1)] = 1;
-      else open.add(row * parts.columns + column);
+  const count = grid.rows * grid.columns;
+  const printed = new Uint8Array(count);
+  const pieces = new Uint32Array(count);
+  const print = (cell: number, bit: number) => {
+    printed[cell] = 1;
+    pieces[cell] = (pieces[cell] as number) | bit;
+  };
+  const shared = sharedStretches(grid, inks, print);
+  const windows = cellWindows(grid);
+  for (const { stretch, cells, bit } of shared) {
+    for (const cell of cells) {
+      const share = shareIn(stretch, windows(cell));
+      const others = cells.filter((other) => other !== cell).map(windows);
+      if (share && sharesOutside(stretch, share, others).length > 0) print(cell, bit);
     }
   }
-  coverRest(
-    parts,
-    grid,
-    printed,
-    open,
-    new Set(liked.filter(isOn(grid)).map(({ row, column }) => row * grid.columns + column)),
-  );
-  const shown = cellInks(parts, grid, printed);
-  return bridgedCells(grid, printed, shown);
-}
-
-const isOn =
-  ({ rows, columns }: Grid) =>
-  ({ row, column }: Cell): boolean =>
-    row >= 0 && row < rows && column >= 0 && column < columns;
-
-/** The cells that show a part: one, two or four. */
-function showing(part: number, { columns }: Parts, grid: Grid): readonly number[] {
-  const row = Math.floor(part / columns);
-  const column = part % columns;
-  const across = column % 2 === 0 ? [column / 2 - 1, column / 2] : [(column - 1) / 2];
-  const down = row % 2 === 0 ? [row / 2 - 1, row / 2] : [(row - 1) / 2];
-  return down.flatMap((r) => across.map((c) => r * grid.columns + c));
-}
-
-/** Prints cells until every open part is shown: each time the one that shows most of them, of liked ones first. */
-function coverRest(parts: Parts, grid: Grid, printed: Uint8Array, open: Set<number>, liked: ReadonlySet<number>): void {
-  for (const part of open) if (showing(part, parts, grid).some((cell) => printed[cell])) open.delete(part);
-  while (open.size > 0) {
-    const shows = new Map<number, number>();
-    for (const part of open) for (const cell of showing(part, parts, grid)) shows.set(cell, (shows.get(cell) ?? 0) + 1);
-    const worth = (cell: number) => (shows.get(cell) ?? 0) + (liked.has(cell) ? parts.inks.length : 0);
-    let best = -1;
-    for (const cell of shows.keys()) if (best < 0 || worth(cell) > worth(best)) best = cell;
-    printed[best] = 1;
-    for (const part of open) if (showing(part, parts, grid).includes(best)) open.delete(part);
+  const isShown = ({ stretch, cells }: Shared) =>
+    sharesOutside(stretch, [0, 1], cells.filter((cell) => printed[cell]).map(windows)).length === 0;
+  const likes = new Set(liked.map((cell) => cellIndex(grid, cell)));
+  for (let open = shared.filter((one) => !isShown(one)); open.length > 0; open = open.filter((one) => !isShown(one))) {
+    const best = mostAsked(open, printed, likes);
+    if (best === undefined) break;
+    print(best, 0);
   }
-}
-
-/** Which pieces each printed cell shows ink of; a part that several show counts for the first. */
-function cellInks(parts: Parts, grid: Grid, printed: Uint8Array): Uint32Array {
-  const shown = new Uint32Array(printed.length);
-  for (let part = 0; part < parts.inks.length; part += 1) {
-    const ink = parts.inks[part] as number;
-    if (ink === 0) continue;
-    const cell = showing(part, parts, grid).find((at) => printed[at]);
-    if (cell !== undefined) shown[cell] = (shown[cell] as number) | ink;
+  // What several sheets show counts for the first.
+  for (const { stretch, cells, bit } of shared) {
+    const first = cells.find((cell) => printed[cell] && shareIn(stretch, windows(cell)));
+    if (first !== undefined) print(first, bit);
   }
-  return shown;
+  return bridgedCells(grid, printed, pieces);
 }
 
-/**
- * Which pieces have ink where.
- *
- * The search asks this of many grids, so a stretch that lies within one part is told by its ends alone, and only one
- * that reaches further is held against the parts near it.
- */
-function inkedParts(grid: Grid, pieces: readonly Float64Array[]): Parts {
-  const { way, left, top } = grid;
-  const half = HALF_LINE / Math.min(way.scale.x, way.scale.y);
-  const columns = 2 * grid.columns;
-  const rows = 2 * grid.rows;
-  const inks = new Uint32Array(columns * rows);
-  const overlap = { x: way.window.width - way.pitch.x, y: way.window.height - way.pitch.y };
-  const column = (x: Mm) => partAt(x - left, way.pitch.x, overlap.x, grid.columns);
-  const row = (y: Mm) => partAt(y - top, way.pitch.y, overlap.y, grid.rows);
-  for (const [piece, stretches] of pieces.entries()) {
+/** The stretches that more than one window reaches; each of the others asks for the one sheet that shows it. */
+function sharedStretches(
+  grid: Grid,
+  inks: readonly Float64Array[],
+  print: (cell: number, bit: number) => void,
+): readonly Shared[] {
+  const { scale } = grid.way;
+  const half = halfLine(scale);
+  const shared: Shared[] = [];
+  for (const [piece, stretches] of inks.entries()) {
+    // One bit a piece, shared from the 31st on.
     const bit = 1 << (piece % 31);
     for (let i = 0; i < stretches.length; i += 4) {
-      const ax = stretches[i] as number;
-      const ay = stretches[i + 1] as number;
-      const bx = stretches[i + 2] as number;
-      const by = stretches[i + 3] as number;
-      const firstColumn = column(Math.min(ax, bx) - half);
-      const lastColumn = column(Math.max(ax, bx) + half);
-      const firstRow = row(Math.min(ay, by) - half);
-      const lastRow = row(Math.max(ay, by) + half);
-      if (firstColumn === lastColumn && firstRow === lastRow) {
-        inks[firstRow * columns + firstColumn] = (inks[firstRow * columns + firstColumn] as number) | bit;
-        continue;
-      }
-      for (let r = firstRow; r <= lastRow; r += 1) {
-        for (let c = firstColumn; c <= lastColumn; c += 1) {
-          const at = r * columns + c;
-          if ((inks[at] as number) & bit) continue;
-          const box = boxGrown(partBox(grid, overlap, c, r), half);
-          if (boxMeetsSegment(box, { x: ax, y: ay }, { x: bx, y: by })) inks[at] = (inks[at] as number) | bit;
-        }
-      }
+      const [ax, ay] = [stretches[i] as number, stretches[i + 1] as number];
+      const [bx, by] = [stretches[i + 2] as number, stretches[i + 3] as number];
+      const cells = windowsMeeting(grid, {
+        left: Math.min(ax, bx) - half,
+        right: Math.max(ax, bx) + half,
+        top: Math.min(ay, by) - half,
+        bottom: Math.max(ay, by) + half,
+      });
+      if (cells.length === 1) print(cells[0] as number, bit);
+      else for (const stretch of stretchRims([ax, ay, bx, by], scale)) shared.push({ stretch, cells, bit });
     }
   }
-  return { columns, rows, inks };
+  return shared;
 }
 
-/** The part that a place lies in, along one way; what lies beyond the last cell is still its own. */
-function partAt(from: Mm, pitch: Mm, overlap: Mm, count: number): number {
-  const cell = Math.max(0, Math.min(count - 1, Math.floor(from / pitch)));
-  return cell > 0 && from - cell * pitch < overlap ? 2 * cell : 2 * cell + 1;
+/** The blank cell that most open stretches ask for, of liked ones first. */
+function mostAsked(open: readonly Shared[], printed: Uint8Array, likes: ReadonlySet<number>): number | undefined {
+  const asks = new Map<number, number>();
+  for (const cell of open.flatMap(({ cells }) => cells)) {
+    if (!printed[cell]) asks.set(cell, (asks.get(cell) ?? 0) + 1);
+  }
+  const worth = (cell: number) => (asks.get(cell) ?? 0) + (likes.has(cell) ? open.length + 1 : 0);
+  return [...asks.keys()].toSorted((a, b) => worth(b) - worth(a) || a - b)[0];
 }
 
-function partBox(
-  { way, left, top, columns, rows }: Grid,
-  overlap: { readonly x: Mm; readonly y: Mm },
-  column: number,
-  row: number,
-): Box {
-  const [fromX, toX] = partSpan(column, way.pitch.x, overlap.x, columns);
-  const [fromY, toY] = partSpan(row, way.pitch.y, overlap.y, rows);
-  return { left: left + fromX, right: left + toX, top: top + fromY, bottom: top + toY };
-}
-
-function partSpan(part: number, pitch: Mm, overlap: Mm, count: number): readonly [Mm, Mm] {
-  const cell = part >> 1;
-  const start = cell * pitch;
-  if (part % 2 === 0) return [start, start + overlap];
-  const end = cell < count - 1 ? start + pitch : start + pitch + overlap;
-  return [cell > 0 ? start + overlap : start, end];
+/** The windows of cells, each worked out once. */
+function cellWindows(grid: Grid) {
+  const known = new Map<number, ReturnType<typeof gridWindow>>();
+  return (cell: number) => {
+    const window =
+      known.get(cell) ?? gridWindow(grid, { row: Math.floor(cell / grid.columns), column: cell % grid.columns });
+    known.set(cell, window);
+    return window;
+  };
 }

@@ -9,8 +9,8 @@ export interface Grid {
   readonly top: Mm;
   readonly columns: number;
   readonly rows: number;
-  /** How far each row stands to the left of the grid's corner, brick fashion; 0 for a row that has none. */
-  readonly shifts?: readonly Mm[];
+  /** How far each row stands to the left of the grid's corner, brick fashion; rows beyond those named stand as the nearest one, all at 0 where none is. */
+  readonly shifts: readonly Mm[];
 }
 
 /** One place of the grid, counted from 0. */
@@ -31,30 +31,53 @@ export function bordered(box: Box, { scale }: PaperWay): Box {
   return { left: box.left - x, top: box.top - y, right: box.right + x, bottom: box.bottom + y };
 }
 
-/** The grid with that corner that just holds a box to the right of and below it. */
-export function gridFrom(way: PaperWay, left: Mm, top: Mm, box: Box): Grid {
+/**
+ * The grid with that corner that just holds a box to the right of and below it.
+ *
+ * @param shifts how far each row stands to the left of the corner, 0 or more; rows beyond the last stand as it does
+ */
+export function gridFrom(way: PaperWay, left: Mm, top: Mm, box: Box, shifts: readonly Mm[] = []): Grid {
   const count = (length: Mm, window: Mm, pitch: Mm) => Math.max(1, Math.ceil((length - window - ROUNDING) / pitch) + 1);
   return {
     way,
     left,
     top,
-    columns: count(box.right - left, way.window.width, way.pitch.x),
+    columns: count(box.right - left + Math.max(0, ...shifts), way.window.width, way.pitch.x),
     rows: count(box.bottom - top, way.window.height, way.pitch.y),
+    shifts,
   };
 }
 
+/** How far a row stands to the left. */
+export const rowShift = ({ shifts }: Pick<Grid, 'shifts'>, row: number): Mm =>
+  shifts[Math.max(0, Math.min(shifts.length - 1, row))] ?? 0;
+
+/** The windows that reach into a box, by their numbers in reading order. */
+export function windowsMeeting(grid: Grid, box: Box): readonly number[] {
+  const { way, left, top, columns, rows } = grid;
+  const { window, pitch } = way;
+  const found: number[] = [];
+  const firstRow = Math.max(0, Math.ceil((box.top - top - window.height) / pitch.y));
+  const lastRow = Math.min(rows - 1, Math.floor((box.bottom - top) / pitch.y));
+  for (let row = firstRow; row <= lastRow; row += 1) {
+    const start = left - rowShift(grid, row);
+    const first = Math.max(0, Math.ceil((box.left - start - window.width) / pitch.x));
+    const last = Math.min(columns - 1, Math.floor((box.right - start) / pitch.x));
+    for (let column = first; column <= last; column += 1) found.push(row * columns + column);
+  }
+  return found;
+}
+
 /** What a sheet shows, overlap included. */
-export function gridWindow({ way, left, top, shifts = [] }: Grid, { column, row }: Cell): Box {
-  const x = left - (shifts[row] ?? 0) + column * way.pitch.x;
+export function gridWindow(grid: Grid, { column, row }: Cell): Box {
+  const { way, left, top } = grid;
+  const x = left - rowShift(grid, row) + column * way.pitch.x;
   const y = top + row * way.pitch.y;
   return { left: x, top: y, right: x + way.window.width, bottom: y + way.window.height };
 }
 
-/** The grid cut down to the rows and columns that cells fill, and the cells counted in it. */
-export function gridTrimmed(
-  grid: Grid,
-  cells: readonly Cell[],
-): { readonly grid: Grid; readonly cells: readonly Cell[] } {
+/** The grid cut down to the rows and columns that cells fill, and which of its cells is the first then. */
+export function gridTrimmed(grid: Grid, cells: readonly Cell[]): { readonly grid: Grid; readonly first: Cell } {
   const rows = cells.map((cell) => cell.row);
   const columns = cells.map((cell) => cell.column);
   const first = { row: Math.min(...rows), column: Math.min(...columns) };
@@ -63,14 +86,17 @@ export function gridTrimmed(
       ...grid,
       left: grid.left + first.column * grid.way.pitch.x,
       top: grid.top + first.row * grid.way.pitch.y,
-      ...(grid.shifts ? { shifts: grid.shifts.slice(first.row) } : {}),
       columns: Math.max(...columns) - first.column + 1,
       rows: Math.max(...rows) - first.row + 1,
+      shifts: Array.from({ length: Math.max(...rows) - first.row + 1 }, (_, row) => rowShift(grid, row + first.row)),
     },
-    cells: cells.map(({ row, column }) => ({ row: row - first.row, column: column - first.column })),
+    first,
   };
 }
 
 export const cellKey = ({ row, column }: Cell): string => `${row}/${column}`;
 
 export const isSameCell = (a: Cell, b: Cell): boolean => a.row === b.row && a.column === b.column;
+
+/** A cell's number in reading order. */
+export const cellIndex = ({ columns }: Pick<Grid, 'columns'>, { row, column }: Cell): number => row * columns + column;

@@ -5,15 +5,10 @@ import { bordered, type Cell, type Grid, gridFrom, gridTrimmed, gridWindow } fro
 import type { PrintedPart } from './joins';
 import { packPieces } from './pack';
 import { type PieceInk, stretchesBox, stretchesPlaced } from './piece-ink';
-import { filledRaster } from './raster';
+import { filledRaster, rasterCount } from './raster';
 import type { PaperWay } from './settings';
 import { type Start, squareSide, type TurnedMain } from './starts';
-import type { Tip } from './types';
-
-/** A place of the grid that has no sheet of its own, and where on which sheet it is printed. */
-export interface LaidTip extends PrintedPart, Pick<Tip, 'place'> {
-  readonly host: Cell;
-}
+import { type LaidTip, type Taken, withTips } from './tips';
 
 /** The pieces laid on a grid, and the sheets that must be printed. */
 export interface Layout {
@@ -24,6 +19,8 @@ export interface Layout {
   readonly places: readonly PiecePlace[];
   /** Of everything that is drawn, a little white round it. */
   readonly box: Box;
+  /** Sheets on which next to nothing lies of any piece. */
+  readonly slim: number;
 }
 
 /**
@@ -32,35 +29,77 @@ export interface Layout {
  */
 export function laidOut(start: Start, main: TurnedMain, pieces: readonly PieceInk[]): Layout {
   const [first, ...others] = pieces as readonly [PieceInk, ...PieceInk[]];
-  const { way, turn } = start;
-  const left = main.box.left - start.x;
+  const { way, turn, shifts } = start;
+  const { left } = main.box;
   const top = main.box.top - start.y;
   const own: PiecePlace = { piece: first.ref, turn, shift: point(0, 0) };
-  const alone = gridFrom(way, left, top, main.box);
-  const cells = coveringCells(alone, [main.stretches]);
-  if (others.length === 0) return { ...gridTrimmed(alone, cells), tips: [], places: [own], box: main.box };
   const filled = filledRaster(stretchesPlaced(first.outline, turn), main.box, squareSide(way));
-  const packed = packPieces({ way, left, top, cells, filled, box: main.box }, others);
-  const inks = [
-    main.stretches,
-    ...packed.map(({ turn: turned, shift }, i) =>
-      stretchesPlaced((others[i] as PieceInk).stretches, turned, shift.x, shift.y),
-    ),
-  ];
-  const box = boxRound([main.box, ...inks.slice(1).map((ink) => bordered(stretchesBox(ink), way))]);
-  const grid = gridFrom(way, stepsBack(left, box.left, way.pitch.x), stepsBack(top, box.top, way.pitch.y), box);
-  return { ...gridTrimmed(grid, coveringCells(grid, inks)), tips: [], places: [own, ...packed], box };
+  const alone = gridFrom(way, left, top, main.box, shifts);
+  const cells = coveringCells(alone, [main.stretches]);
+  if (others.length === 0) {
+    const taken = { filled, boxes: [], inks: [main.stretches] };
+    const laid = tipped(alone, cells, taken);
+    return { ...trimmed(alone, laid), places: [own], box: main.box, slim: slimSheets(alone, laid.cells, taken) };
+  }
+  const packed = packPieces({ grid: alone, cells, filled, box: main.box }, others);
+  const inks = packed.map(({ turn: turned, shift }, i) =>
+    stretchesPlaced((others[i] as PieceInk).stretches, turned, shift.x, shift.y),
+  );
+  const boxes = inks.map((ink) => bordered(stretchesBox(ink), way));
+  const box = boxRound([main.box, ...boxes]);
+  const grid = gridRound(alone, box);
+  const taken = { filled, boxes, inks: [main.stretches, ...inks] };
+  const laid = tipped(grid, coveringCells(grid, taken.inks), taken);
+  const slim = slimSheets(grid, laid.cells, taken);
+  return { ...trimmed(grid, laid), places: [own, ...packed], box, slim };
 }
 
-/** Everything that is joined: the sheets, and the tips that are cut out of them. */
-export const layoutParts = ({ grid, cells, tips }: Pick<Layout, 'grid' | 'cells' | 'tips'>): readonly PrintedPart[] => [
-  ...cells.map((cell) => ({ cell, window: gridWindow(grid, cell) })),
-  ...tips,
-];
+/** On a roll a strip more is cut where it is needed. */
+const tipped = (grid: Grid, cells: readonly Cell[], taken: Taken): Pick<Layout, 'cells' | 'tips'> =>
+  grid.way.roll ? { cells, tips: [] } : withTips(grid, cells, taken);
 
-/** The grid's corner moved by whole pitches until it lies before the box. */
-const stepsBack = (corner: number, box: number, pitch: number): number =>
-  box < corner ? corner - Math.ceil((corner - box) / pitch) * pitch : corner;
+/** A sheet is worth its paper with more than this share of its window on a piece. */
+const SLIM = 0.035;
+
+function slimSheets(grid: Grid, cells: readonly Cell[], { filled, boxes }: Taken): number {
+  const { width, height } = grid.way.window;
+  const pieces = (window: Box) =>
+    boxes.reduce((sum, box) => sum + meeting(box, window), rasterCount(filled, window) * filled.side * filled.side);
+  return cells.filter((cell) => pieces(gridWindow(grid, cell)) < SLIM * width * height).length;
+}
+
+/** The area that two boxes share. */
+const meeting = (a: Box, b: Box): number =>
+  Math.max(0, Math.min(a.right, b.right) - Math.max(a.left, b.left)) *
+  Math.max(0, Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top));
+
+/** A grid gone on to all sides until it holds a box. */
+function gridRound({ way, left, top, shifts }: Grid, box: Box): Grid {
+  const columnsBefore = Math.max(0, Math.ceil((left - Math.min(0, ...shifts) - box.left) / way.pitch.x));
+  const rowsBefore = Math.max(0, Math.ceil((top - box.top) / way.pitch.y));
+  const first = shifts[0] ?? 0;
+  return gridFrom(way, left - columnsBefore * way.pitch.x, top - rowsBefore * way.pitch.y, box, [
+    ...Array.from({ length: rowsBefore }, () => first),
+    ...shifts,
+  ]);
+}
+
+/** The grid cut down to what is printed, and that counted in it. */
+function trimmed(grid: Grid, { cells, tips }: Pick<Layout, 'cells' | 'tips'>): Pick<Layout, 'grid' | 'cells' | 'tips'> {
+  const { grid: least, first } = gridTrimmed(grid, [...cells, ...tips.map(({ cell }) => cell)]);
+  const from = ({ row, column }: Cell): Cell => ({ row: row - first.row, column: column - first.column });
+  return {
+    grid: least,
+    cells: cells.map(from),
+    tips: tips.map((tip) => ({ ...tip, cell: from(tip.cell), host: from(tip.host) })),
+  };
+}
+
+/** Everything that is joined: the sheets, and the tips that are cut out of them, in reading order. */
+export const layoutParts = ({ grid, cells, tips }: Pick<Layout, 'grid' | 'cells' | 'tips'>): readonly PrintedPart[] =>
+  [...cells.map((cell) => ({ cell, window: gridWindow(grid, cell) })), ...tips].toSorted(
+    (a, b) => a.cell.row - b.cell.row || a.cell.column - b.cell.column,
+  );
 
 /** Sheets cut from a roll are as long as what is drawn on them, not as long as a page can be. */
 export function rollCut(way: PaperWay, box: Box, grid: Grid): PaperWay {

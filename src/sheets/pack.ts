@@ -1,17 +1,15 @@
 import { PIECE_GAP, type PiecePlace } from '../drawing';
 import type { Mm } from '../length';
 import { type Box, boxRound, point } from '../plane';
-import type { Cell } from './grid';
+import { type Cell, type Grid, rowShift } from './grid';
 import { type PieceInk, stretchesBox, stretchesPlaced } from './piece-ink';
 import { type Raster, rasterHolds } from './raster';
 import type { PaperWay } from './settings';
 
 /** What smaller pieces are laid around: the main piece, and the grid that lies over it. */
 export interface Ground {
-  readonly way: PaperWay;
-  /** The grid's corner; its cells go on to all sides. */
-  readonly left: Mm;
-  readonly top: Mm;
+  /** Its cells go on to all sides. */
+  readonly grid: Grid;
   /** The sheets that the main piece needs. */
   readonly cells: readonly Cell[];
   /** The main piece, filled. */
@@ -59,7 +57,7 @@ export function packPieces(ground: Ground, pieces: readonly PieceInk[]): readonl
     const to = best.at;
     found.set(piece, { piece: piece.ref, turn, shift: point(to.left - own.left, to.top - own.top) });
     taken.push(to);
-    for (const cell of touched(ground, to)) printed.add(cell);
+    for (const cell of touched(ground.grid, to)) printed.add(cell);
     all = box;
   }
   return pieces.map((piece) => found.get(piece) as PiecePlace);
@@ -88,16 +86,16 @@ function bestPlace(
   { printed, taken, all }: Laid,
   before: Tried | undefined,
 ): Tried | undefined {
-  const { way } = ground;
+  const { grid } = ground;
+  const { way } = grid;
   const width = box.right - box.left;
   const height = box.bottom - box.top;
   const gap = { x: PIECE_GAP / way.scale.x, y: PIECE_GAP / way.scale.y };
-  const xs = tried(way.window.width, way.pitch.x, ground.left, all.left - width - gap.x, all.right + gap.x, width);
+  const xs = tried(way.window.width, way.pitch.x, grid.left, all.left - width - gap.x, all.right + gap.x, width);
   const ys = way.roll
-    ? tried(way.window.height, way.pitch.y, ground.top, ground.top, all.bottom + gap.y, height)
-    : tried(way.window.height, way.pitch.y, ground.top, all.top - height - gap.y, all.bottom + gap.y, height);
-  const columns = xs.map((x) => span(x - ground.left, width, way.pitch.x, way.window.width, RIM / way.scale.x));
-  const rows = ys.map((y) => span(y - ground.top, height, way.pitch.y, way.window.height, RIM / way.scale.y));
+    ? tried(way.window.height, way.pitch.y, grid.top, grid.top, all.bottom + gap.y, height)
+    : tried(way.window.height, way.pitch.y, grid.top, all.top - height - gap.y, all.bottom + gap.y, height);
+  const rows = ys.map((y) => span(y - grid.top, height, way.pitch.y, way.window.height, RIM / way.scale.y));
   let best = before;
   let least = before?.cost ?? Number.POSITIVE_INFINITY;
   const { filled } = ground;
@@ -106,18 +104,19 @@ function bestPlace(
     const [r0, r1] = rows[j] as readonly [number, number];
     const bottom = top + height;
     const longer = way.roll ? Math.max(0, bottom - all.bottom) : 0;
-    for (const [i, left] of xs.entries()) {
-      const [c0, c1] = columns[i] as readonly [number, number];
-      let cost = longer + 10 * (r1 - r0 + 1) * (c1 - c0 + 1);
-      if (cost >= least) continue;
-      for (let r = r0; r <= r1; r += 1) for (let c = c0; c <= c1; c += 1) if (!printed.has(key(c, r))) cost += ADDED;
+    for (const left of xs) {
+      let cost = longer;
+      for (let r = r0; r <= r1 && cost < least; r += 1) {
+        const [c0, c1] = columnsShowing(grid, r, left, width);
+        cost += 10 * (c1 - c0 + 1);
+        for (let c = c0; c <= c1; c += 1) if (!printed.has(key(c, r))) cost += ADDED;
+      }
       const right = left + width;
       cost += NEARER * (Math.abs((left + right) / 2 - middle.x) + Math.abs((top + bottom) / 2 - middle.y));
       if (cost >= least) continue;
       const wide = { left: left - gap.x, top: top - gap.y, right: right + gap.x, bottom: bottom + gap.y };
       if (taken.some((other) => boxesCross(other, wide))) continue;
-      const [x, y] = [filled.left, filled.top];
-      if (rasterHolds(filled, wide.left - x, wide.top - y, wide.right - x, wide.bottom - y)) continue;
+      if (rasterHolds(filled, wide)) continue;
       const at = { left, top, right, bottom };
       least = cost;
       best = { turn, own: box, at, box: boxRound([all, at]), cost };
@@ -128,22 +127,14 @@ function bestPlace(
 
 /** Whether a piece's box would lie on another piece, or nearer to it than a gap. */
 export function isTaken(
-  { way, filled, taken = [] }: Pick<Ground, 'way' | 'filled' | 'taken'>,
+  { filled, taken }: Required<Pick<Ground, 'filled' | 'taken'>>,
+  { scale }: PaperWay,
   at: Box,
   gap: Mm,
 ): boolean {
-  const [x, y] = [gap / way.scale.x, gap / way.scale.y];
+  const [x, y] = [gap / scale.x, gap / scale.y];
   const wide = { left: at.left - x, top: at.top - y, right: at.right + x, bottom: at.bottom + y };
-  return (
-    taken.some((other) => boxesCross(other, wide)) ||
-    rasterHolds(
-      filled,
-      wide.left - filled.left,
-      wide.top - filled.top,
-      wide.right - filled.left,
-      wide.bottom - filled.top,
-    )
-  );
+  return taken.some((other) => boxesCross(other, wide)) || rasterHolds(filled, wide);
 }
 
 /** Places along one way: an even run of them, and those that begin or end where a window does. */
@@ -164,12 +155,20 @@ function span(from: Mm, length: Mm, pitch: Mm, window: Mm, rim: Mm): readonly [n
   return [first, Math.max(first, Math.ceil((from + length + rim - window) / pitch))];
 }
 
-function touched({ way, left, top }: Ground, at: Box): readonly number[] {
-  const { pitch, window, scale } = way;
-  const [c0, c1] = span(at.left - left, at.right - at.left, pitch.x, window.width, RIM / scale.x);
-  const [r0, r1] = span(at.top - top, at.bottom - at.top, pitch.y, window.height, RIM / scale.y);
+/** The columns of a row that show a stretch across. */
+const columnsShowing = (grid: Grid, row: number, left: Mm, width: Mm): readonly [number, number] => {
+  const { pitch, window, scale } = grid.way;
+  return span(left - grid.left + rowShift(grid, row), width, pitch.x, window.width, RIM / scale.x);
+};
+
+function touched(grid: Grid, at: Box): readonly number[] {
+  const { pitch, window, scale } = grid.way;
+  const [r0, r1] = span(at.top - grid.top, at.bottom - at.top, pitch.y, window.height, RIM / scale.y);
   const cells: number[] = [];
-  for (let r = r0; r <= r1; r += 1) for (let c = c0; c <= c1; c += 1) cells.push(key(c, r));
+  for (let r = r0; r <= r1; r += 1) {
+    const [c0, c1] = columnsShowing(grid, r, at.left, at.right - at.left);
+    for (let c = c0; c <= c1; c += 1) cells.push(key(c, r));
+  }
   return cells;
 }
 

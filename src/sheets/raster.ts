@@ -18,6 +18,14 @@ export interface Raster {
   readonly sums: Int32Array;
 }
 
+/** A raster of lines, which also tells how far up and down they reach. */
+export interface InkRaster extends Raster {
+  /** (rows + 1) × columns: the first inked row of a column from a row on, `rows` where there is none. */
+  readonly inkedFrom: Int16Array;
+  /** (rows + 1) × columns: where the last inked row of a column before a row ends, 0 where there is none. */
+  readonly inkedTo: Int16Array;
+}
+
 /** Squares of a box, none of them inked yet. */
 function squares({ left, top, right, bottom }: Box, side: Mm) {
   const columns = Math.ceil((right - left) / side) + 1;
@@ -31,7 +39,7 @@ function squares({ left, top, right, bottom }: Box, side: Mm) {
  * @param stretches x, y, x, y of every straight stretch
  * @param box holds all of them, and is what a grid must hold
  */
-export function inkRaster(stretches: Float64Array, box: Box, side: Mm): Raster {
+export function inkRaster(stretches: Float64Array, box: Box, side: Mm): InkRaster {
   const base = squares(box, side);
   const inked = new Uint8Array(base.columns * base.rows);
   for (let i = 0; i < stretches.length; i += 4) {
@@ -46,7 +54,20 @@ export function inkRaster(stretches: Float64Array, box: Box, side: Mm): Raster {
       inked[row * base.columns + column] = 1;
     }
   }
-  return { ...base, sums: summed(inked, base.columns, base.rows) };
+  const { columns, rows } = base;
+  const inkedFrom = new Int16Array((rows + 1) * columns).fill(rows, rows * columns);
+  const inkedTo = new Int16Array((rows + 1) * columns);
+  for (let row = rows - 1; row >= 0; row -= 1) {
+    for (let at = row * columns; at < (row + 1) * columns; at += 1) {
+      inkedFrom[at] = inked[at] ? row : (inkedFrom[at + columns] as number);
+    }
+  }
+  for (let row = 0; row < rows; row += 1) {
+    for (let at = row * columns; at < (row + 1) * columns; at += 1) {
+      inkedTo[at + columns] = inked[at] ? row + 1 : (inkedTo[at] as number);
+    }
+  }
+  return { ...base, sums: summed(inked, columns, rows), inkedFrom, inkedTo };
 }
 
 /**
@@ -91,14 +112,17 @@ function summed(inked: Uint8Array, columns: number, rows: number): Int32Array {
   return sums;
 }
 
-/** Whether a box, given from the raster's own corner, holds an inked square; its sides are rounded to whole squares. */
-export function rasterHolds({ side, columns, rows, sums }: Raster, left: Mm, top: Mm, right: Mm, bottom: Mm): boolean {
-  const x0 = Math.max(0, Math.min(columns, Math.round(left / side)));
-  const x1 = Math.max(0, Math.min(columns, Math.round(right / side)));
-  const y0 = Math.max(0, Math.min(rows, Math.round(top / side)));
-  const y1 = Math.max(0, Math.min(rows, Math.round(bottom / side)));
-  if (x1 <= x0 || y1 <= y0) return false;
-  const wide = columns + 1;
-  const at = (x: number, y: number) => sums[y * wide + x] as number;
-  return at(x1, y1) - at(x0, y1) - at(x1, y0) + at(x0, y0) > 0;
+/** Whether a box holds an inked square; its sides are rounded to whole squares. */
+export const rasterHolds = (raster: Raster, box: Box): boolean => rasterCount(raster, box) > 0;
+
+/** How many inked squares a box holds. */
+export function rasterCount({ left, top, side, columns, rows, sums }: Raster, box: Box): number {
+  const x0 = Math.max(0, Math.min(columns, Math.round((box.left - left) / side)));
+  const x1 = Math.max(0, Math.min(columns, Math.round((box.right - left) / side)));
+  const y0 = Math.max(0, Math.min(rows, Math.round((box.top - top) / side)));
+  const y1 = Math.max(0, Math.min(rows, Math.round((box.bottom - top) / side)));
+  if (x1 <= x0 || y1 <= y0) return 0;
+  const [above, below] = [y0 * (columns + 1), y1 * (columns + 1)];
+  const before = (sums[below + x0] as number) - (sums[above + x0] as number);
+  return (sums[below + x1] as number) - (sums[above + x1] as number) - before;
 }

@@ -1,20 +1,22 @@
-import { drawingInk, type PiecePlace, placedDrawings } from '../drawing';
+import { boxInside, drawingInk, type PiecePlace, placedDrawings } from '../drawing';
 import { isSamePiece, type Piece } from '../edges';
 import type { Mm } from '../length';
 import { type Box, boxRound, point } from '../plane';
 import { coveringCells } from './cover';
-import { bordered, type Cell, cellKey, type Grid, gridFrom, gridWindow } from './grid';
-import { type Join, type MarkedJoin, markedJoins } from './joins';
+import { bordered, type Cell, cellKey, type Grid, gridFrom, gridWindow, isSameCell } from './grid';
+import { hasRoom, type Join, type MarkedJoin, markedJoins, type PrintedPart, partJoins } from './joins';
 import { sheetLabel } from './label';
 import { layoutParts } from './layout';
 import { linesMoved, sameWords } from './moved';
 import { isTaken, packPieces } from './pack';
 import { type PieceInk, pieceInk, stretchesBox, stretchesPlaced } from './piece-ink';
 import { drawnLines, drawnWords, type PrintedSheet, type PrintedSheets } from './printed';
-import { filledRaster } from './raster';
+import { filledRaster, type Raster } from './raster';
 import { type PaperWay, paperWays } from './settings';
+import { tipBox } from './sight';
 import { squareSide } from './starts';
 import { planOn } from './tile';
+import { bareBoxes, isFree, type LaidTip, type Taken } from './tips';
 import type { PaperSettings, SheetPlan } from './types';
 
 /** What is drawn now, on the sheets that were printed of it before. */
@@ -57,28 +59,89 @@ export function reprint(pieces: readonly Piece[], settings: PaperSettings, befor
   if (!way || !places) return undefined;
   const placed = inks.map((ink, i) => inkAt(ink, places[i] as PiecePlace));
   const { grid, first } = gridRound(way, placed, before);
-  const cellOf = ({ row, column }: Cell): Cell => ({ row: row + first.row, column: column + first.column });
-  const labelOf = ({ row, column }: Cell) => sheetLabel(row - first.row, column - first.column);
-  const old = new Map(before.sheets.map((sheet) => [cellKey(cellOf(sheet)), sheet]));
-
-  const cells = coveringCells(grid, placed, before.sheets.map(cellOf));
+  const old = oldParts(before, first);
+  const covering = coveringCells(
+    grid,
+    placed,
+    [...old.values()].map(({ cell }) => cell),
+  );
+  const [main, ...boxes] = placed.map((ink) => stretchesBox(ink));
+  const filled = filledAt(way, inks[0] as PieceInk, places[0] as PiecePlace, main as Box);
+  const { cells, tips } = withPrintedTips(grid, covering, { filled, boxes, inks: placed }, [...old.values()]);
+  const parts = layoutParts({ grid, cells, tips });
   const drawings = placedDrawings(pieces, places);
-  const moves = sheetMoves(grid, cells, before, {
-    lines: drawnLines(drawings),
-    words: drawnWords(drawings),
-    wasPrinted: (cell) => old.has(cellKey(cell)),
-  });
-  const holds = (cell: Cell) => moves.has(cellKey(cell));
-  const joins = markedJoins(grid, layoutParts({ grid, cells, tips: [] }), drawingInk(drawings), {
+  const moves = partMoves(grid, parts, before, { lines: drawnLines(drawings), words: drawnWords(drawings), old });
+  const hasMoves = ({ cell }: PrintedPart) => moves.has(cellKey(cell));
+  // A sheet and what is cut out of it come from one page: they are kept or printed again together.
+  const kept = cells.filter((cell) =>
+    [{ cell, window: gridWindow(grid, cell) }, ...tips.filter(({ host }) => isSameCell(host, cell))].every(hasMoves),
+  );
+  const bearer = (cell: Cell) => tips.find((tip) => isSameCell(tip.cell, cell))?.host ?? cell;
+  const holds = (cell: Cell) => kept.some((sheet) => isSameCell(sheet, bearer(cell)));
+  const joins = markedJoins(grid, parts, drawingInk(drawings), {
     marksOf: (join) => (holds(join.first) || holds(join.second) ? marksShared(join, old) : []),
-    last: Math.max(0, ...before.sheets.flatMap(({ marks }) => marks.map(({ number }) => number))),
+    last: Math.max(0, ...[...old.values()].flatMap(({ marks }) => marks.map(({ number }) => number))),
   });
+  const labelOf = ({ row, column }: Cell) => sheetLabel(row - first.row, column - first.column);
   return {
-    plan: planOn({ grid, cells, tips: [], places }, joins, pieces, first),
+    plan: planOn({ grid, cells, tips, places }, joins, pieces, first),
     anew: cells.filter((cell) => !holds(cell)).map(labelOf),
-    away: before.sheets.filter((sheet) => !holds(cellOf(sheet))).map(({ row, column }) => sheetLabel(row, column)),
+    away: [...old.values()].filter(({ cell }) => !holds(cell)).map(({ cell }) => labelOf(cell)),
     moved: Math.max(0, ...moves.values()) * Math.max(way.scale.x, way.scale.y),
   };
+}
+
+/** A sheet or a tip as it was printed, its place counted in the grid. */
+interface OldPart extends Pick<PrintedSheet, 'marks'> {
+  readonly cell: Cell;
+  /** Of a tip: what it shows, and where it was cut out of. */
+  readonly tip?: LaidTip;
+}
+
+/** Everything that was printed, by its cell, each sheet before its tips. */
+function oldParts({ sheets }: PrintedSheets, first: Cell): ReadonlyMap<string, OldPart> {
+  const cellOf = ({ row, column }: Cell): Cell => ({ row: row + first.row, column: column + first.column });
+  const parts = sheets.flatMap(({ tips = [], ...sheet }): readonly OldPart[] => {
+    const host = cellOf(sheet);
+    return [
+      { cell: host, marks: sheet.marks },
+      ...tips.map(({ marks, window, place, ...at }) => {
+        const cell = cellOf(at);
+        return { cell, marks, tip: { cell, host, window, place } };
+      }),
+    ];
+  });
+  return new Map(parts.map((part) => [cellKey(part.cell), part]));
+}
+
+/**
+ * The sheets and tips of a printed pattern that cover it now: a tip stays one where its window still shows all that no
+ * sheet does, and its place is still free; else it becomes a sheet.
+ */
+function withPrintedTips(grid: Grid, covering: readonly Cell[], taken: Taken, old: readonly OldPart[]) {
+  const isIn = (cells: readonly Cell[], cell: Cell) => cells.some((other) => isSameCell(other, cell));
+  const mayStay = old.flatMap(({ tip }) => (tip && isIn(covering, tip.cell) && isIn(covering, tip.host) ? [tip] : []));
+  let tips = mayStay.filter(
+    (tip) =>
+      !isIn(
+        mayStay.map(({ cell }) => cell),
+        tip.host,
+      ) && isFree(grid, tipBox(tip), taken.boxes, taken.filled),
+  );
+  const sheets = () =>
+    covering.filter(
+      (cell) =>
+        !isIn(
+          tips.map((tip) => tip.cell),
+          cell,
+        ),
+    );
+  const hidden = bareBoxes(grid, covering, taken.inks);
+  for (const tip of tips) {
+    const ink = hidden(tip.cell, sheets(), tips);
+    if (ink && !boxInside(ink, tip.window)) tips = tips.filter((other) => other !== tip);
+  }
+  return { cells: sheets(), tips };
 }
 
 const isPrintedOn = (way: PaperWay, { paper, margin, overlap, scale }: PrintedSheets): boolean =>
@@ -104,67 +167,84 @@ function placesKept(
   if (!own) return undefined;
   const laid = inkAt(main, own);
   const box = bordered(stretchesBox(laid), way);
-  const outline = stretchesPlaced(main.outline, own.turn, own.shift.x, own.shift.y);
-  const filled = filledRaster(outline, box, squareSide(way));
+  const filled = filledAt(way, main, own, box);
   const kept = new Map<PieceInk, PiecePlace>();
   const taken: Box[] = [];
   for (const ink of others) {
     const place = placeOf(ink);
     const at = place && stretchesBox(inkAt(ink, place));
-    if (!at || isTaken({ way, filled, taken }, at, LEAST_GAP)) continue;
+    if (!at || isTaken({ filled, taken }, way, at, LEAST_GAP)) continue;
     kept.set(ink, place);
     taken.push(at);
   }
   const come = others.filter((ink) => !kept.has(ink));
   const { grid } = gridRound(way, [laid, ...[...kept].map(([ink, place]) => inkAt(ink, place))], before);
   const cells = coveringCells(grid, [laid]);
-  const ground = { way, left: grid.left, top: grid.top, cells, filled, taken, box: boxRound([box, ...taken]) };
+  const ground = { grid, cells, filled, taken, box: boxRound([box, ...taken]) };
   const found = packPieces(ground, come);
   return inks.map((ink) => (ink === main ? own : (kept.get(ink) ?? (found[come.indexOf(ink)] as PiecePlace))));
 }
+
+/** The main piece where it lies, filled. */
+const filledAt = (way: PaperWay, { outline }: PieceInk, { turn, shift }: PiecePlace, box: Box): Raster =>
+  filledRaster(stretchesPlaced(outline, turn, shift.x, shift.y), box, squareSide(way));
 
 /** As much of the printed grid, gone on to all sides, as holds what is drawn now, and its cell that is called A1. */
 function gridRound(
   way: PaperWay,
   placed: readonly Float64Array[],
-  { corner }: PrintedSheets,
+  { corner, shifts = [] }: PrintedSheets,
 ): { readonly grid: Grid; readonly first: Cell } {
   const box = boxRound(placed.map((ink) => bordered(stretchesBox(ink), way)));
-  const [left, top] = [lastBefore(box.left, corner.x, way.pitch.x), lastBefore(box.top, corner.y, way.pitch.y)];
+  const most = Math.min(0, ...shifts.map(({ by }) => by));
+  const left = lastBefore(box.left + most, corner.x, way.pitch.x);
+  const top = lastBefore(box.top, corner.y, way.pitch.y);
   const first = {
     row: Math.round((corner.y - top) / way.pitch.y),
     column: Math.round((corner.x - left) / way.pitch.x),
   };
-  return { grid: gridFrom(way, left, top, box), first };
+  const { rows } = gridFrom(way, left, top, box);
+  const shiftOf = (row: number) => shifts.find((one) => one.row === row - first.row)?.by ?? 0;
+  return {
+    grid: gridFrom(
+      way,
+      left,
+      top,
+      box,
+      Array.from({ length: rows }, (_, row) => shiftOf(row)),
+    ),
+    first,
+  };
 }
 
 /** The last corner of a row of windows that lies before a place, or on it. */
 const lastBefore = (place: Mm, corner: Mm, pitch: Mm): Mm => corner + Math.floor((place - corner) / pitch) * pitch;
 
-/** How far the lines of each sheet that still holds have moved, by its cell. */
-function sheetMoves(
+/** How far the lines of each part that still holds have moved, by its cell. */
+function partMoves(
   grid: Grid,
-  cells: readonly Cell[],
+  parts: readonly PrintedPart[],
   before: PrintedSheets,
-  now: Pick<PrintedSheets, 'lines' | 'words'> & { readonly wasPrinted: (cell: Cell) => boolean },
+  now: Pick<PrintedSheets, 'lines' | 'words'> & { readonly old: ReadonlyMap<string, OldPart> },
 ): ReadonlyMap<string, Mm> {
   const within = MOST_MOVED / Math.max(grid.way.scale.x, grid.way.scale.y);
+  const joins = partJoins(grid, parts).filter((join) => hasRoom(join, grid));
   const moves = new Map<string, Mm>();
-  for (const cell of cells) {
-    const window = gridWindow(grid, cell);
-    // A sheet without marks for a neighbour can't be joined to it.
-    const marked = cells.filter((other) => areNeighbours(cell, other)).every(now.wasPrinted);
-    if (!now.wasPrinted(cell) || !marked || !sameWords(before.words, now.words, window)) continue;
+  for (const { cell, window } of parts) {
+    const was = now.old.get(cellKey(cell));
+    const own = joins.filter(({ first, second }) => isSameCell(first, cell) || isSameCell(second, cell));
+    // What was cut out small shows no more than that; and without marks for a neighbour nothing can be joined to it.
+    const isAsWas = was && (was.tip === undefined || was.tip.window === window);
+    const isMarked = own.every((join) => marksShared(join, now.old).length > 0);
+    if (!isAsWas || !isMarked || !sameWords(before.words, now.words, window)) continue;
     const moved = linesMoved(before.lines, now.lines, window, within);
     if (moved <= within) moves.set(cellKey(cell), moved);
   }
   return moves;
 }
 
-const areNeighbours = (a: Cell, b: Cell): boolean => Math.abs(a.row - b.row) + Math.abs(a.column - b.column) === 1;
-
 /** The marks that both sheets of a join bear already. */
-function marksShared({ first, second }: Join, old: ReadonlyMap<string, PrintedSheet>): MarkedJoin['marks'] {
+function marksShared({ first, second }: Join, old: ReadonlyMap<string, OldPart>): MarkedJoin['marks'] {
   const others = new Set(old.get(cellKey(second))?.marks.map(({ number }) => number));
   return (old.get(cellKey(first))?.marks ?? [])
     .filter(({ number }) => others.has(number))

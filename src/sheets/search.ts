@@ -7,12 +7,12 @@ import { fewestStarts, type Start, type TurnedMain, turnedMain } from './starts'
 export type Search = 'quick' | 'thorough';
 
 /** Degrees by which a thorough search also turns the main piece: enough for its slanting edges to fit the sheets. */
-const TILTS = [3, -3, 6, -6, 9, -9, 12, -12] as const;
+const TILTS = [5, -5, 10, -10] as const;
 /** Starts whose lines are asked: laying smaller pieces around the main one costs more than asking it alone. */
-const ASKED = { alone: { quick: 6, thorough: 16 }, others: { quick: 1, thorough: 8 } } as const;
+const ASKED = { alone: { quick: 3, thorough: 10 }, others: { quick: 1, thorough: 6 } } as const;
 
 /**
- * The layouts with the fewest sheets that a search finds, all of one count, the best to look at first.
+ * The layouts with the fewest sheets that a search finds, those with the fewest tips first.
  *
  * Thousands of shifts are counted on a raster; the lines themselves decide among the best of them. The plain grid, its
  * corner at the corner of the main piece's box, is among those asked, upright and across, so that a thorough search never
@@ -58,13 +58,22 @@ function layoutsOf(
   // One start alone is asked where laying the smaller pieces is dear; the plain grids then wait for the thorough search.
   const plains = limit < Number.POSITIVE_INFINITY || (asked === 1 && counted.length > 0) ? [] : starts;
   const tried = [...plains.filter((one) => one.plain), ...counted];
-  const layouts = tried
-    .map(({ main, start }) => laidOut(start, main, pieces))
-    .filter((layout) => layout.cells.length < limit);
-  const fewest = Math.min(...layouts.map((layout) => layout.cells.length));
+  const laid = tried.map(({ main, start, plain }) => ({ plain, layout: laidOut(start, main, pieces) }));
+  const most = Math.min(limit, ...laid.filter(({ plain }) => plain).map(({ layout }) => layout.cells.length + 1));
+  const layouts = laid.map(({ layout }) => layout).filter(({ cells }) => cells.length < most);
+  // A sheet with next to nothing on it is not worth saving another one.
+  const worth = ({ cells, slim }: Layout) => cells.length + slim;
+  const fewest = Math.min(...layouts.map(worth));
   return layouts
-    .filter((layout) => layout.cells.length === fewest)
-    .sort((a, b) => turnOf(a) - turnOf(b) || lengthOf(a) - lengthOf(b) || a.grid.rows - b.grid.rows);
+    .filter((layout) => worth(layout) === fewest)
+    .sort(
+      (a, b) =>
+        a.slim - b.slim ||
+        a.tips.length - b.tips.length ||
+        turnOf(a) - turnOf(b) ||
+        lengthOf(a) - lengthOf(b) ||
+        a.grid.rows - b.grid.rows,
+    );
 }
 
 const away = ({ turn }: Start): number => tilt(turn);

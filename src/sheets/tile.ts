@@ -2,7 +2,7 @@ import { drawingInk, type Ink, type PiecePlace, placedDrawings, placer } from '.
 import { cutCurves, type Piece } from '../edges';
 import { type Curve, curveMap, curveMeetsLine, curvePoint, outlineArea, type Point, point } from '../plane';
 import { gapsBetween } from './gaps';
-import { type Cell, type Grid, gridWindow, isSameCell } from './grid';
+import { type Cell, type Grid, gridWindow, isSameCell, rowShift } from './grid';
 import { type MarkedJoin, markedJoins, ownJoins, type PrintedPart } from './joins';
 import { sheetLabel } from './label';
 import { type Layout, layoutParts, rollCut } from './layout';
@@ -76,9 +76,11 @@ export function planOn(
 }
 
 /** The rows that are shifted against the one that is called A. */
-function rowShifts({ shifts = [], rows }: Grid, first: number): readonly RowShift[] {
-  const to = (row: number) => (shifts[row] ?? 0) - (shifts[first] ?? 0);
-  return Array.from({ length: rows }, (_, row) => ({ row: row - first, by: to(row) })).filter(({ by }) => by !== 0);
+function rowShifts(grid: Grid, first: number): readonly RowShift[] {
+  const by = (row: number) => rowShift(grid, row) - rowShift(grid, first);
+  return Array.from({ length: grid.rows }, (_, row) => ({ row: row - first, by: by(row) })).filter(
+    (one) => one.by !== 0,
+  );
 }
 
 /** A mark on a cut line is worse than many on others. */

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { edgeLength } from '../../src/plane';
 import { allowanceStepsOf, draft, exampleProject, type Project, sheetsOf, tapingStepsOf } from '../../src/project';
-import { joinLine } from '../../src/sheets';
+import { joinLine, planParts } from '../../src/sheets';
 import { printPhrase } from '../../src/words';
 
 function draftOf(change: (project: Project) => Project = (project) => project) {
@@ -41,14 +41,14 @@ describe('allowances, edge by edge', () => {
 describe('the taping of the sheets', () => {
   test.each([0, 20])('puts down every sheet once and makes every join once, with an overlap of %d mm', (overlap) => {
     const one = draftOf((project) => ({ ...project, paper: { ...project.paper, overlap } }));
-    const { sheets } = sheetsOf(one);
+    const parts = planParts(sheetsOf(one)).toSorted((a, b) => a.row - b.row || a.column - b.column);
     const steps = tapingStepsOf(one);
-    const rows = new Set(sheets.map(({ row }) => row)).size;
-    expect(steps).toHaveLength(sheets.length + rows - 1);
-    expect(steps.slice(0, sheets.length).map(({ id }) => id)).toEqual(sheets.map(({ label }) => `paper.tape ${label}`));
+    const rows = new Set(parts.map(({ row }) => row)).size;
+    expect(steps).toHaveLength(parts.length + rows - 1);
+    expect(steps.slice(0, parts.length).map(({ id }) => id)).toEqual(parts.map(({ label }) => `paper.tape ${label}`));
     const joins = steps.reduce((sum, { lines }) => sum + lines.filter(({ curves }) => curves.length === 1).length, 0);
-    const wanted = sheets.filter((sheet) => joinLine(sheet, 'left') !== undefined).length;
-    expect(joins).toBe(wanted + sheets.filter((sheet) => joinLine(sheet, 'top') !== undefined).length);
+    const wanted = parts.filter((part) => joinLine(part, 'left') !== undefined).length;
+    expect(joins).toBe(wanted + parts.filter((part) => joinLine(part, 'top') !== undefined).length);
     for (const { sentence } of steps) expect(printPhrase(sentence, 'cm')).not.toMatch(/[{}]/);
   });
 

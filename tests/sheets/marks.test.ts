@@ -1,6 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import { drawingInk, pieceDrawing } from '../../src/drawing';
-import { joinLine, MARK, markCorners, type Sheet, type SheetPlan, tilePieces } from '../../src/sheets';
+import {
+  type JoinMark,
+  joinLine,
+  MARK,
+  markCorners,
+  planParts,
+  type SheetPart,
+  type SheetPlan,
+  tilePieces,
+} from '../../src/sheets';
+import { LEAST_MARKED } from '../../src/sheets/joins';
 import { markPlaces } from '../../src/sheets/marks';
 import { legPiece, rectanglePiece } from '../drawing/leg-piece';
 import { A4 } from './paper';
@@ -14,12 +24,14 @@ const plans = [
 }));
 
 const pairs = (plan: SheetPlan) => {
-  const halves = new Map<number, { sheet: Sheet; mark: Sheet['marks'][number] }[]>();
-  for (const sheet of plan.sheets) {
+  const halves = new Map<number, { sheet: SheetPart; mark: JoinMark }[]>();
+  for (const sheet of planParts(plan)) {
     for (const mark of sheet.marks) halves.set(mark.number, [...(halves.get(mark.number) ?? []), { sheet, mark }]);
   }
   return halves;
 };
+/** A half points towards the middle of its own part. */
+const TOWARDS = { left: 'right', right: 'left', top: 'down', bottom: 'up' } as const;
 const OPPOSITE = { left: 'right', right: 'left', up: 'down', down: 'up' } as const;
 
 describe.each(plans)('$name', ({ plan }) => {
@@ -32,29 +44,29 @@ describe.each(plans)('$name', ({ plan }) => {
     }
   });
 
-  test('at least two marks a join, well apart, and the bases lie on the join', () => {
-    for (const sheet of plan.sheets) {
-      const sides = [
-        { towards: 'left', line: joinLine(sheet, 'right'), on: 'x', along: 'y' },
-        { towards: 'right', line: joinLine(sheet, 'left'), on: 'x', along: 'y' },
-        { towards: 'up', line: joinLine(sheet, 'bottom'), on: 'y', along: 'x' },
-        { towards: 'down', line: joinLine(sheet, 'top'), on: 'y', along: 'x' },
-      ] as const;
-      for (const { towards, line, on, along } of sides) {
-        const marks = sheet.marks.filter((mark) => mark.towards === towards);
-        expect(marks.every((mark) => mark.at[on] === line)).toBe(true);
-        if (line === undefined) expect(marks).toEqual([]);
-        else {
-          expect(marks.length).toBeGreaterThanOrEqual(2);
-          const places = marks.map((mark) => mark.at[along] * plan.scale[along]);
-          expect(Math.max(...places) - Math.min(...places)).toBeGreaterThan(20);
-        }
-      }
+  test('two marks a join, well apart, on the stretch that both share; none where that is short', () => {
+    for (const { joins, marks, label } of planParts(plan)) {
+      const found = joins.map(({ side, at, from, to }) => {
+        const [on, along] = side === 'left' || side === 'right' ? (['x', 'y'] as const) : (['y', 'x'] as const);
+        const places = marks
+          .filter((mark) => mark.towards === TOWARDS[side] && mark.at[on] === at)
+          .map((mark) => mark.at[along])
+          .filter((place) => place >= from && place <= to);
+        const short = (to - from) * plan.scale[along] < LEAST_MARKED;
+        expect(places.length, `${label} ${side}`).toBe(short ? 0 : 2);
+        if (!short) expect(Math.abs((places[1] ?? 0) - (places[0] ?? 0)) * plan.scale[along]).toBeGreaterThan(5);
+        return places.length;
+      });
+      expect(
+        found.reduce((a, b) => a + b, 0),
+        label,
+      ).toBe(marks.length);
+      expect(marks.length, label).toBeGreaterThan(0);
     }
   });
 
   test('no half reaches over the edge of its sheet, and none is under a neighbour', () => {
-    for (const sheet of plan.sheets) {
+    for (const sheet of planParts(plan)) {
       const { window, marks } = sheet;
       const seen = {
         left: window.left,

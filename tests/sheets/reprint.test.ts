@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { drawingInk, placedDrawings } from '../../src/drawing';
 import { boxHolds, type Point } from '../../src/plane';
 import { type Draft, sheetsOf, withFewestSheets } from '../../src/project';
-import { MOST_MOVED, printedSheets, type Reprint, reprint, type SheetPlan } from '../../src/sheets';
+import { MOST_MOVED, planParts, printedSheets, type Reprint, reprint, type SheetPlan } from '../../src/sheets';
 import { type Changes, draftWith } from '../files/drafts';
 import { chance, PATIENCE } from '../properties/seed';
 import { change } from './changes';
@@ -15,6 +15,11 @@ const printed = (draft: Draft) => printedSheets(sheetsOf(draft), placedDrawings(
 /** What is kept travels as text in a file. */
 const kept = (draft: Draft) => JSON.parse(JSON.stringify(printed(draft))) as ReturnType<typeof printed>;
 const before = withFewestSheets(draftWith(BASE));
+/** A plan whose figures are rounded to what no sum of them misses. */
+const rounded = (plan: SheetPlan): unknown =>
+  JSON.parse(JSON.stringify(plan), (_, value: unknown) =>
+    typeof value === 'number' ? Math.round(value * 1e6) / 1e6 : value,
+  );
 const reprinted = (changes: Changes) => {
   const draft = draftWith(changes);
   const again = reprint(draft.printed, draft.project.paper, kept(before));
@@ -61,7 +66,7 @@ function nearest(p: Point, squares: ReadonlyMap<string, readonly Point[]>): numb
 
 /** The farthest that a line lies off on the sheets that are kept, both ways; points are a millimetre apart, which adds half of one at most. */
 function farthestOff(again: Reprint, now: Draft): number {
-  const stays = again.plan.sheets.filter(({ label }) => !again.anew.includes(label));
+  const stays = planParts({ sheets: again.plan.sheets.filter(({ label }) => !again.anew.includes(label)) });
   let far = 0;
   for (const stroke of ['cut', 'stitching', 'fold', 'level', 'notch', 'waistEdge']) {
     const was = pointsOf(before, sheetsOf(before), stroke);
@@ -82,7 +87,8 @@ describe('a pattern that was printed', () => {
     const { again } = reprinted(BASE);
     expect(again.anew).toEqual([]);
     expect(again.away).toEqual([]);
-    expect(again.plan).toEqual({ ...sheetsOf(before), lowerBound: again.plan.lowerBound });
+    // The grid is built from another corner, which rounds otherwise.
+    expect(rounded(again.plan)).toEqual(rounded(sheetsOf(before)));
     expect(again.moved).toBeLessThan(0.01);
   });
 
@@ -96,7 +102,7 @@ describe('a pattern that was printed', () => {
   test('needs them all where every line moves', () => {
     const { again } = reprinted({ ...BASE, body: { hipGirth: 1080 } });
     expect(again.anew).toEqual(again.plan.sheets.map(({ label }) => label));
-    expect(again.away).toEqual(sheetsOf(before).sheets.map(({ label }) => label));
+    expect(again.away).toEqual(planParts(sheetsOf(before)).map(({ label }) => label));
   });
 
   test('is laid anew on another paper', () => {
@@ -107,11 +113,11 @@ describe('a pattern that was printed', () => {
   });
 
   test('says sheets above A by letters before it, and keeps the names of all others', () => {
-    const { again } = reprinted({ ...BASE, waist: { elasticWidth: 70 } });
+    const { again } = reprinted({ ...BASE, waist: { elasticWidth: 80, rows: 2 } });
     const labels = again.plan.sheets.map(({ label }) => label);
     expect(labels.some((label) => label.startsWith('Z'))).toBe(true);
     for (const label of labels.filter((one) => !again.anew.includes(one)))
-      expect(sheetsOf(before).sheets.map((sheet) => sheet.label)).toContain(label);
+      expect(planParts(sheetsOf(before)).map((part) => part.label)).toContain(label);
   });
 
   test('prints a sheet anew whose words changed, though no line moved', () => {
@@ -131,15 +137,16 @@ test(
         expect(farthestOff(again, draft)).toBeLessThan(FARTHEST);
         // Every join bears the same marks on both sheets, and a sheet that stays bears no mark that it had not.
         const bearers = new Map<number, number>();
-        for (const { marks } of again.plan.sheets)
+        for (const { marks } of planParts(again.plan))
           for (const { number } of marks) bearers.set(number, (bearers.get(number) ?? 0) + 1);
         expect([...bearers].filter(([, count]) => count !== 2)).toEqual([]);
-        const had = new Map(sheetsOf(before).sheets.map((sheet) => [sheet.label, sheet.marks]));
-        for (const { label, marks } of again.plan.sheets.filter((sheet) => !again.anew.includes(sheet.label)))
+        const had = new Map(planParts(sheetsOf(before)).map((part) => [part.label, part.marks]));
+        const stays = again.plan.sheets.filter(({ label }) => !again.anew.includes(label));
+        for (const { label, marks } of planParts({ sheets: stays }))
           expect(had.get(label)).toEqual(expect.arrayContaining([...marks]));
         // Everything that is drawn is in sight.
         const hidden = pointsOf(draft, again.plan, 'cut').filter(
-          (p) => !again.plan.sheets.some(({ window }) => boxHolds(window, p)),
+          (p) => !planParts(again.plan).some(({ window }) => boxHolds(window, p)),
         );
         expect(hidden).toEqual([]);
       }),

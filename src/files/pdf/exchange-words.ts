@@ -8,15 +8,17 @@ export function exchangeSection(draft: Draft, { plan, anew, away, moved }: Repri
   const { lastPrint, units } = draft.project;
   const labels = (list: readonly string[]) => own(list.join(', '));
   const changes = changedSince(draft);
+  const again = plan.sheets.filter(({ label }) => anew.includes(label));
+  const printed = planParts({ sheets: again }).map(({ label }) => label);
   const keep = planParts(plan)
     .map(({ label }) => label)
-    .filter((label) => !anew.includes(label));
+    .filter((label) => !printed.includes(label));
   return {
     title: words`Only changed sheets`,
     sentences: [
       ...(lastPrint ? [words`The other sheets were printed on ${own(dated(printDay(lastPrint)))} or earlier.`] : []),
       ...(changes.length > 0 ? [printPhrase(say`Changed since: ${all(changes)}.`, units)] : []),
-      words`In this file: ${labels(anew)}.`,
+      words`In this file: ${labels(printed)}.`,
       ...(away.length > 0 ? [words`Throw away the old ${labels(away)}.`] : []),
       printPhrase(
         moved < STILL
