@@ -1,6 +1,6 @@
 import type { Ink } from '../drawing';
 import type { Mm } from '../length';
-import { type Box, type Point, segmentWithin } from '../plane';
+import { type Box, boxGrown, type Point, segmentWithin } from '../plane';
 import { inkRaster, rasterHolds } from './raster';
 
 /** Looks for white room of a size, as near to a place as there is any; undefined where there is none. */
@@ -38,11 +38,11 @@ export function clearPlaces(
       for (let left = room.left; left + width <= room.right; left += side) {
         const away = Math.hypot(left + width / 2 - near.x, top + height / 2 - near.y);
         if (away >= least) continue;
-        const [x, y] = [left - room.left, top - room.top];
+        const box = { left, top, right: left + width, bottom: top + height };
         // A square more all round: sides are rounded to squares.
-        if (rasterHolds(raster, x - side, y - side, x + width + side, y + height + side)) continue;
+        if (rasterHolds(raster, boxGrown(box, side))) continue;
         least = away;
-        best = { left, top, right: left + width, bottom: top + height };
+        best = box;
       }
     }
     return best;

@@ -1,7 +1,7 @@
-import { boxInside, drawingInk, type PiecePlace, placedDrawings } from '../drawing';
+import { drawingInk, type PiecePlace, placedDrawings } from '../drawing';
 import { isSamePiece, type Piece } from '../edges';
 import type { Mm } from '../length';
-import { type Box, boxRound, point } from '../plane';
+import { type Box, boxInside, boxRound, point } from '../plane';
 import { coveringCells } from './cover';
 import { bordered, type Cell, cellKey, type Grid, gridFrom, gridWindow, isSameCell } from './grid';
 import { hasRoom, type Join, type MarkedJoin, markedJoins, type PrintedPart, partJoins } from './joins';

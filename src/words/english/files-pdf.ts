@@ -60,7 +60,7 @@ export const filesPdf = {
   'If one of these is missing, print that sheet from the file of all sheets; saved now, it is laid out the same way.':
     'plain',
   'If the correction is right every line measures what is written beside it.': 'plain',
-  'In this file: {0}.': 'plain', // {0} labels(anew)
+  'In this file: {0}.': 'plain', // {0} labels(printed)
   'Is anything printed on the back of this page? Then switch off two-sided printing before you print the sheets: one that is on the back of another can’t be laid beside it.':
     'plain',
   'It is photographed beside a block on paper, so that Legwork can flatten the picture and draw the block at its true size.':

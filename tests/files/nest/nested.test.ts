@@ -8,7 +8,7 @@ import { MOST_NESTED, nestedStyle } from '../../../src/files/nest/styles';
 import { writeNestedSvg } from '../../../src/files/nest/svg';
 import { boxHolds, curvePoint, flattenCurves, outlineArea, pathLength, pathStart } from '../../../src/plane';
 import type { Draft } from '../../../src/project';
-import { tilePieces } from '../../../src/sheets';
+import { planParts, tilePieces } from '../../../src/sheets';
 import { pieceName } from '../../names';
 import { draftWith } from '../drafts';
 import { curvesOf } from '../svg-curves';
@@ -62,7 +62,7 @@ describe('ten bodies on one drawing', () => {
     const points = cuts.flatMap(({ curves }) =>
       curves.flatMap((curve) => [0, 0.3, 0.7].map((t) => curvePoint(curve, t))),
     );
-    expect(points.filter((p) => !plan.sheets.some(({ window }) => boxHolds(window, p)))).toEqual([]);
+    expect(points.filter((p) => !planParts(plan).some(({ window }) => boxHolds(window, p)))).toEqual([]);
   });
 
   test('the outline that the paper is found for is one simple run round all of them', () => {
