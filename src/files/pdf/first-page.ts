@@ -1,10 +1,12 @@
-import { baseline, INK, type LineStyle, lineHeight, type PieceDrawing } from '../../drawing';
+import { baseline, INK, lineHeight, type PieceDrawing } from '../../drawing';
 import type { Mm } from '../../length';
 import { type Box, point } from '../../plane';
 import { type Draft, sheetsOf } from '../../project';
 import { own, said, say } from '../../words';
+import { drawHead } from '../pen/page-head';
 import type { Pen } from '../pen/pen';
 import { flowBalanced, flowSections, flowWhole, type Section, type SetLine, wrapText } from '../pen/text-flow';
+import { TYPE } from '../pen/type-scale';
 import type { FirstWords, JoiningWords } from './first-words';
 import { drawJoining } from './joining-pictures';
 import { drawLineKey, keyHeight } from './line-key';
@@ -18,14 +20,13 @@ export interface FirstPage {
   readonly margin: Mm;
 }
 
-const RULE: LineStyle = { width: 0.2, colour: INK.frame, dash: [] };
-const TITLE_PT = 18;
-const HEADING_PT = 11;
-const UNDER_PT = 8;
+const HEADING_PT = TYPE.lead.pt;
+/** Of what stands for itself beside and below the pictures. */
+const NOTE_PT = 9;
 const GAP: Mm = 4;
 /** Tried from the largest down until all words fit; smaller would not be read at arm's length. */
 const WORDS_PT = [10.5, 10, 9.5, 9, 8.5, 8] as const;
-const LEAST_PT = 8;
+const LEAST_PT = TYPE.small.pt;
 /** The map has at least this share of the column beside the squares. */
 const MAP_SHARE = 0.5;
 /** The pictures of joining stand beside their words, and are no higher than this and no lower than that. */
@@ -60,7 +61,7 @@ export function drawFirst(
     bottom: page.height - page.margin,
   };
   const matter = { words, draft, drawings };
-  const top = drawHead(pen, inside, words) + 3;
+  const top = drawHead(pen, page, words.title, words.under);
   const correct = { x: draft.project.paper.correctX, y: draft.project.paper.correctY };
   const metric = squareAt(inside.left, top, TEST_SQUARES[0].side, correct);
   const inch = squareAt(inside.left, metric.bottom + GAP, TEST_SQUARES[1].side, correct);
@@ -88,8 +89,8 @@ export function drawFirst(
     return;
   }
   pen.newPage(page.width, page.height);
-  let second = drawHead(pen, inside, headAgain(words)) + 2;
-  second = drawParagraph(pen, words.twoSided, { ...inside, top: second }, 9) + 2;
+  let second = drawHead(pen, page, words.title, underAgain(words));
+  second = drawParagraph(pen, words.twoSided, { ...inside, top: second }, NOTE_PT) + 2;
   if (joined === undefined) second = (drawJoiningPart(pen, matter, { ...inside, top: second }) ?? second) + GAP;
   const flow = keyAndColumns(pen, matter, rest, { ...inside, top: second });
   flow.draw();
@@ -103,15 +104,12 @@ interface Matter {
   readonly drawings: readonly PieceDrawing[];
 }
 
-const headAgain = (words: FirstWords): Pick<FirstWords, 'title' | 'under'> => ({
-  title: words.title,
-  under: said(say`${own(words.under)} · first page, continued`),
-});
+const underAgain = ({ under }: FirstWords): string => said(say`${own(under)} · first page, continued`);
 
 /** Heading, note and map in a box. */
 function drawMapPart(pen: Pen, { words, draft, drawings }: Matter, room: Box, lit: readonly string[]): void {
   drawHeading(pen, words.mapTitle, room);
-  const top = drawParagraph(pen, words.mapNote, { ...room, top: room.top + lineHeight(HEADING_PT) }, 9);
+  const top = drawParagraph(pen, words.mapNote, { ...room, top: room.top + lineHeight(HEADING_PT) }, NOTE_PT);
   drawMap(pen, sheetsOf(draft), drawings, { ...room, top: top + 2 }, lit);
 }
 
@@ -123,8 +121,8 @@ function drawMapPart(pen: Pen, { words, draft, drawings }: Matter, room: Box, li
 function drawJoiningPart(pen: Pen, { words, draft, drawings }: Matter, room: Box): Mm | undefined {
   const { joining, afterwards } = words;
   if (joining.length === 0) return room.top - GAP;
-  const lines = afterwards.flatMap((told) => wrapText(told, room.right - room.left, 9, pen.widthOf));
-  const foot = lines.length * lineHeight(9) + (lines.length > 0 ? 2 : 0);
+  const lines = afterwards.flatMap((told) => wrapText(told, room.right - room.left, NOTE_PT, pen.widthOf));
+  const foot = lines.length * lineHeight(NOTE_PT) + (lines.length > 0 ? 2 : 0);
   const height = Math.min(PICTURES.highest, room.bottom - room.top - foot);
   const wide = (room.right - room.left - (joining.length - 1) * GAP) / joining.length;
   const beside = (1 - PICTURES.share) * wide - ASIDE;
@@ -141,7 +139,10 @@ function drawJoiningPart(pen: Pen, { words, draft, drawings }: Matter, room: Box
   }
   const bottom = room.top + height;
   for (const [i, line] of lines.entries())
-    pen.words(line, point(room.left, baseline(bottom + 2 + i * lineHeight(9), 9)), { pt: 9, colour: INK.words });
+    pen.words(line, point(room.left, baseline(bottom + 2 + i * lineHeight(NOTE_PT), NOTE_PT)), {
+      pt: NOTE_PT,
+      colour: INK.words,
+    });
   return bottom + foot;
 }
 
@@ -209,7 +210,7 @@ function drawRest(pen: Pen, page: FirstPage, inside: Box, words: FirstWords, res
   let left = rest;
   while (left.length > 0) {
     pen.newPage(page.width, page.height);
-    const top = drawHead(pen, inside, headAgain(words)) + 2;
+    const top = drawHead(pen, page, words.title, underAgain(words));
     const middle = (inside.left + inside.right) / 2;
     const columns = [
       { ...inside, top, right: middle - GAP },
@@ -222,24 +223,8 @@ function drawRest(pen: Pen, page: FirstPage, inside: Box, words: FirstWords, res
   }
 }
 
-/** The title, as many lines as it takes (two at most), the line under it and a rule; returns where they end. */
-function drawHead(pen: Pen, inside: Box, { title, under }: Pick<FirstWords, 'title' | 'under'>): Mm {
-  const width = inside.right - inside.left;
-  let top = inside.top;
-  const set = (text: string, pt: number, colour: string) => {
-    pen.words(text, point(inside.left, baseline(top, pt)), { pt, colour });
-    top += lineHeight(pt);
-  };
-  const lines = wrapText(title, width, TITLE_PT, pen.widthOf);
-  for (const [i, line] of lines.slice(0, 2).entries())
-    set(i === 1 && lines.length > 2 ? `${line.slice(0, -2)}…` : line, TITLE_PT, INK.cut);
-  for (const line of wrapText(under, width, UNDER_PT, pen.widthOf)) set(line, UNDER_PT, INK.quietWords);
-  pen.line(point(inside.left, top + 1), point(inside.right, top + 1), RULE);
-  return top + 1;
-}
-
 const drawHeading = (pen: Pen, text: string, room: Box): void =>
-  pen.words(text, point(room.left, baseline(room.top, HEADING_PT)), { pt: HEADING_PT, colour: INK.mark });
+  pen.words(text, point(room.left, baseline(room.top, HEADING_PT)), { pt: HEADING_PT, bold: true, colour: INK.cut });
 
 const paragraphHeight = (pen: Pen, text: string, width: Mm, pt: number): Mm =>
   wrapText(text, width, pt, pen.widthOf).length * lineHeight(pt);
@@ -257,7 +242,7 @@ function drawParagraph(pen: Pen, text: string, room: Box, pt: number): Mm {
 function drawLines(pen: Pen, { lines, pt }: Pick<Flow, 'lines' | 'pt'>): void {
   for (const { left, right, title, box } of lines) {
     const y = baseline(box.top, pt);
-    pen.words(left, point(box.left, y), { pt, colour: title ? INK.mark : INK.words });
+    pen.words(left, point(box.left, y), { pt, bold: title, colour: title ? INK.cut : INK.words });
     if (right !== '') pen.words(right, point(box.right, y), { pt, colour: INK.words, align: 'right' });
   }
 }

@@ -3,6 +3,7 @@ import type { Mm } from '../../length';
 import { type Box, pathThrough, point } from '../../plane';
 import { type Phrase, said, say, words } from '../../words';
 import type { Pen } from '../pen/pen';
+import { TYPE } from '../pen/type-scale';
 
 type LineStroke = Exclude<Stroke, 'solid'>;
 
@@ -21,7 +22,7 @@ const MEANINGS: Readonly<Record<LineStroke, Phrase>> = {
 
 const SAMPLE: Mm = 22;
 const GAP: Mm = 3;
-const TITLE_PT = 11;
+const TITLE_PT = TYPE.lead.pt;
 
 /** The height of the key for these drawings at a size of type, its title included. */
 export const keyHeight = (drawings: readonly PieceDrawing[], pt: number): Mm =>
@@ -38,7 +39,8 @@ const usedStrokes = (drawings: readonly PieceDrawing[]): readonly LineStroke[] =
 export function drawLineKey(pen: Pen, drawings: readonly PieceDrawing[], room: Box, pt: number): void {
   pen.words(words`What the lines mean`, point(room.left, baseline(room.top, TITLE_PT)), {
     pt: TITLE_PT,
-    colour: INK.mark,
+    bold: true,
+    colour: INK.cut,
   });
   let top = room.top + lineHeight(TITLE_PT);
   for (const stroke of usedStrokes(drawings)) {

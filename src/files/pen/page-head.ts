@@ -10,7 +10,12 @@ import { TYPE } from './type-scale';
 const MOST_LINES = 2;
 
 /** Title, the line under it and a rule; returns where what follows begins. */
-export function drawHead(pen: Pen, { margin, width }: PageGrid, title: string, under: string): Mm {
+export function drawHead(
+  pen: Pen,
+  { margin, width }: Pick<PageGrid, 'margin' | 'width'>,
+  title: string,
+  under: string,
+): Mm {
   const room = width - 2 * margin;
   const { pt, bold } = TYPE.title;
   let top = margin;

@@ -3,7 +3,15 @@ import { placedDrawings } from '../../../drawing';
 import { cutCurves, pieceKey } from '../../../edges';
 import type { Box } from '../../../plane';
 import { reprintOf, sheetsOf } from '../../../project';
-import { markCorners, type Sheet, type SheetPart, type SheetPlan, type Tip, tipBox } from '../../../sheets';
+import {
+  markCorners,
+  partsInOrder,
+  type Sheet,
+  type SheetPart,
+  type SheetPlan,
+  type Tip,
+  tipBox,
+} from '../../../sheets';
 import { pathText } from '../path-text';
 import { Word } from '../Word';
 import type { DrawingProps } from './drawing-props';
@@ -14,6 +22,8 @@ export function SheetsDrawing({ draft }: DrawingProps) {
   const { printed } = draft;
   const sheets = sheetsOf(draft);
   const anew = reprintOf(draft)?.anew;
+  const order = partsInOrder(sheets).map(({ label }) => label);
+  const orderOf = ({ label }: SheetPart) => (order.length > 1 ? order.indexOf(label) + 1 : undefined);
   return (
     <>
       {sheets.sheets.map((sheet) => (
@@ -46,12 +56,23 @@ export function SheetsDrawing({ draft }: DrawingProps) {
         </g>
       ))}
       {sheets.sheets.map((sheet) => (
-        <PartFrame key={sheet.label} part={sheet} scale={sheets.scale} anew={anew?.includes(sheet.label) ?? false} />
+        <PartFrame
+          key={sheet.label}
+          part={sheet}
+          order={orderOf(sheet)}
+          scale={sheets.scale}
+          anew={anew?.includes(sheet.label) ?? false}
+        />
       ))}
       {sheets.sheets.flatMap((sheet) =>
         sheet.tips.map((tip) => (
           <Fragment key={tip.label}>
-            <PartFrame part={tip} scale={sheets.scale} anew={anew?.includes(sheet.label) ?? false} />
+            <PartFrame
+              part={tip}
+              order={orderOf(tip)}
+              scale={sheets.scale}
+              anew={anew?.includes(sheet.label) ?? false}
+            />
             <PrintedTip tip={tip} />
           </Fragment>
         )),
@@ -76,13 +97,15 @@ const SheetGround = ({ sheet }: { readonly sheet: Sheet }) => (
 
 interface FrameProps {
   readonly part: SheetPart;
+  /** Its place in the order of taping, where there are several parts. */
+  readonly order: number | undefined;
   readonly scale: SheetPlan['scale'];
   /** Whether it must be printed again. */
   readonly anew: boolean;
 }
 
-/** A part's rim, its halves of the joining marks, and its label. */
-function PartFrame({ part, scale, anew }: FrameProps) {
+/** A part's rim, its halves of the joining marks, its label, and its place in the order of taping. */
+function PartFrame({ part, order, scale, anew }: FrameProps) {
   const { window, label, marks } = part;
   return (
     <>
@@ -99,16 +122,23 @@ function PartFrame({ part, scale, anew }: FrameProps) {
       <Word at={middle(window)} dy={6} className="word-sheet">
         {label}
       </Word>
+      {order !== undefined && (
+        <Word at={{ x: window.left, y: window.top }} anchor="start" dx={5} dy={16} className="word-note">
+          {order}
+        </Word>
+      )}
     </>
   );
 }
 
-/** Where a tip is printed: its rim in the empty corner of its sheet, and its label. */
+/** Where a tip is printed: its rim in the empty corner of its sheet, its label, and the way to where it belongs. */
 function PrintedTip({ tip }: { readonly tip: Tip }) {
   const box = tipBox(tip);
+  const [from, to] = [middle(box), middle(tip.window)];
   return (
     <>
       <rect className="sheet-frame" data-tip {...rectangle(box)} />
+      <path className="tip-way" d={`M${from.x} ${from.y}L${to.x} ${to.y}`} />
       <Word at={middle(box)} dy={6} className="word-sheet">
         {tip.label}
       </Word>
