@@ -11,7 +11,7 @@ export function checkEstimates({ body, traced }: Subject): Check | undefined {
   if (estimates.length === 0) return undefined;
   return {
     id: 'measured',
-    name: say`Measured, not estimated`,
+    name: say`Estimated, not measured: ${all(estimates.map(({ key }) => say`${inside(measurementName(key))}`))}`,
     verdict: 'doubtful',
     measured: estimates.length,
     wanted: 0,

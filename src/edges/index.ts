@@ -14,6 +14,7 @@ export {
 } from './casing';
 export { alongEdge, type EdgeName, edgeName, isAlong, isTurning, isWorn } from './edge-names';
 export { type EdgeChoices, type FinishedEdges, type FinishedLeg, finishLeg, finishLegs, legPieces } from './finish';
+export { HEM_FINISH_NAMES, WAIST_FINISH_NAMES } from './finish-names';
 export { type PiecedLeg, WORTH_PIECING } from './fork-tip';
 export {
   HEM_FINISHES,

@@ -1,5 +1,7 @@
 import { measurements } from '../body';
-import { mm, number, type Phrase, say } from '../words';
+import { HEM_FINISH_NAMES, WAIST_FINISH_NAMES } from '../edges';
+import { LENGTH_NAMES } from '../leg';
+import { mm, number, own, type Phrase, say } from '../words';
 import { valueAt } from './at-path';
 import type { Draft } from './draft-types';
 import { FIELDS_BY_PATH, fieldName } from './fields';
@@ -24,8 +26,19 @@ export function changedSince({ project }: Pick<Draft, 'project'>): readonly Phra
   return brought ? [...found, changeOf('block', undefined, undefined)] : found;
 }
 
+/** What the options of a choice are called, where that says more than that it has changed. */
+const OPTION_NAMES: Readonly<Record<string, Readonly<Record<string, Phrase>>>> = {
+  'waist.finish': WAIST_FINISH_NAMES,
+  'hem.finish': HEM_FINISH_NAMES,
+  'leg.length': LENGTH_NAMES,
+};
+
 function changeOf(path: string, was: unknown, is: unknown): Phrase {
   const name = fieldName(path);
+  if (typeof was === 'string' && typeof is === 'string') {
+    const [before, now] = [was, is].map((text) => (path === 'name' ? say`${own(text)}` : OPTION_NAMES[path]?.[text]));
+    return before && now ? say`${name}: ${before}, now ${now}` : say`${name}: changed`;
+  }
   if (typeof was !== 'number' || typeof is !== 'number') return say`${name}: changed`;
   const field = FIELDS_BY_PATH.get(path);
   const inMm = path.startsWith('body.') || (field !== undefined && 'unit' in field && field.unit === 'mm');

@@ -36,10 +36,12 @@ describe('a pattern that was printed', () => {
   });
 
   test('says of a later draft which sheets are to be printed, and what has changed, in words', () => {
-    const now = draftOf({ ...printed, hem: { ...printed.hem, depth: 40 }, name: 'Sunday' });
+    const hem = { ...printed.hem, depth: 40, finish: 'facedHem' } as const;
+    const now = draftOf({ ...printed, hem, name: 'Sunday' });
     expect(reprintOf(now)?.anew.length).toBeGreaterThan(0);
     expect(changedSince(now).map((phrase) => printPhrase(phrase, 'cm'))).toEqual([
-      'Name: changed',
+      `Name: ${printed.name}, now Sunday`,
+      'Hem finish: turned, now faced',
       'Hem depth: 3 cm, now 4 cm',
     ]);
     expect(changedSince(draftOf(printed))).toEqual([]);

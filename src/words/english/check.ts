@@ -58,6 +58,7 @@ export const check = {
   'Ease in the rise': 'trade',
   Elastic: 'trade',
   'Elastic stretches far enough': 'trade',
+  'Estimated, not measured: {0}': 'plain', // {0} all(estimates.map(({ key }) => say`${inside(measurementName(key))}`))
   'Every cut line keeps its allowance within {0}.': 'trade', // {0} mm(TOLERANCE)
   'Face the waist': 'trade',
   'Finish the waist with a facing of its own shape, which lies flat on any line.': 'trade',
@@ -111,7 +112,6 @@ export const check = {
   'Measure waist and hip again, or trace the blocks anew: no centre line runs out so far.': 'trade',
   'Measure {0}.': 'plain', // {0} inside(measurementName(key))
   'Measure {0}: {1}': 'plain', // {0} inside(measurementName(key)), {1} inside(where)
-  'Measured, not estimated': 'plain',
   'Move the back crotch point up or down until both are equal.': 'trade',
   'Narrow the leg less: the wider its hem, the more alike its inseams slant.': 'trade',
   'Notches meet': 'ours: a check, said in words of the trade',

@@ -33,17 +33,25 @@ export const edges = {
   'back crotch curve': 'trade',
   'back inseam': 'trade',
   bottom: 'plain',
+  'casing, drawstring': 'trade',
+  'casing, elastic': 'trade',
   'centre back': 'trade',
   'centre front': 'trade',
+  'contrast band': 'trade',
   'cord {0} + {1} of room; its length: as chosen': 'trade', // {0} mm(hem.cordWidth), {1} mm(CORD_ROOM)
   'cord {0} + {1} of room; its length: the hem once round and two ends of {2} to tie': 'trade', // {0} mm(hem.cordWidth), {1} mm(CORD_ROOM), {2} mm(HEM_TIE)
   'crotch line': 'trade',
   cuff: 'trade',
   'cuff, of rib': 'trade',
   'cut {0} longer and {1} wider: not washed first': 'plain', // {0} own(percent(lengthwise)), {1} own(percent(crosswise))
+  'elastic and drawstring': 'trade',
   'elastic {0} and room; the leg where it ends, {1} of room and {2} lap': 'trade', // {0} mm(hem.elasticWidth), {1} mm(LIMB_ROOM), {2} mm(ELASTIC_LAP)
   'ends meet at centre back': 'trade',
   'ends meet at the inseam': 'trade',
+  faced: 'trade',
+  'faced casing': 'trade',
+  'fold-over casing, drawstring': 'trade',
+  'fold-over casing, elastic': 'trade',
   'fork tip': 'trade: the fork is the part of trousers between the legs',
   front: 'trade',
   'front crotch curve': 'trade',
@@ -58,6 +66,7 @@ export const edges = {
   'its turning of {0} is longer than this leg’s inseam; a longer leg or a narrower hem would do.': 'trade', // {0} mm(depth + beyond)
   'joined at centre back': 'trade',
   knee: 'trade',
+  'knit band': 'trade',
   'left end': 'plain',
   'left leg': 'trade',
   'left side': 'plain',
@@ -68,10 +77,12 @@ export const edges = {
   'opening of the pocket': 'trade',
   outline: 'plain',
   pocket: 'trade',
+  'rib cuff': 'trade',
   'right end': 'plain',
   'right leg': 'trade',
   'right side': 'plain',
   'seam of the fork’s tip': 'trade',
+  'separate casing': 'trade',
   'side – no seam here': 'trade',
   'the larger of the leg where it ends + {0} and the fullest of foot and calf below ÷ (1 + {1} × {2})': 'plain', // {0} mm(LIMB_ROOM), {1} number(USABLE_STRETCH), {2} number(hem.ribStretch)
   'the larger of {0} × waist and fullest part ÷ (1 + {1} × {2})': 'trade', // {0} number(BAND_SHARE), {1} number(USABLE_STRETCH), {2} number(waist.bandStretch)
@@ -82,6 +93,7 @@ export const edges = {
   'this half to the left leg': 'plain',
   'this leg has no room for one: set it to {0}.': 'plain', // {0} number(0)
   'this side up': 'plain',
+  turned: 'trade',
   'turning at centre back': 'trade',
   'turning at centre front': 'trade',
   'turning at the back inseam': 'trade',

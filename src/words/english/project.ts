@@ -270,7 +270,7 @@ export const project = {
   'with this the lines of the leg cross or turn back': 'plain',
   'with this the lines of the {0} leg cross or turn back; less would do.': 'plain', // {0} SIDE_NAMES[side]
   '{0}: changed': 'plain', // {0} name
-  '{0}: {1}, now {2}': 'plain', // {0} name, {1} mm(was), {2} mm(is)
+  '{0}: {1}, now {2}': 'plain', // {0} name, {1} before, {2} now
   '{0}; leave it out.': 'plain', // {0} crossing
   '{0}; measure it again, or leave it empty.': 'plain', // {0} crossing
   '{0}; {1} would do.': 'plain', // {0} crossing, {1} limit

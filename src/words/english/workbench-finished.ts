@@ -20,10 +20,8 @@ export const workbenchFinished = {
   'drafted · crotch length reached': 'trade',
   'drawstring casing': 'trade',
   'drawstring hem': 'trade',
-  'elastic and drawstring': 'trade',
   'elastic casing': 'trade',
   'elastic hem': 'trade',
-  'faced casing': 'trade',
   'foot {0}{1}': 'plain', // {0} mm(body.footEntryGirth), {1} other('hemGirthFinished')
   'hangs {0} below the body': 'plain', // {0} mm(below)
   'hem faced': 'trade',
@@ -31,12 +29,10 @@ export const workbenchFinished = {
   hide: 'plain',
   'how?': 'ours: how?, the working of a number',
   'just passes': 'plain',
-  'knit band': 'trade',
   'last saved for printing on {0}, on {1} sheets {2}': 'plain', // {0} was, {1} number(lastPrint.sheets.length, 0), {2} own(lastPrint.paper.name)
   'not measured': 'plain',
   'one direction (nap)': 'trade',
   'passes by {0}': 'plain', // {0} mm(spare)
-  'rib cuff': 'trade',
   'rub out': 'ours: chalk is rubbed out',
   'scale {0}': 'plain', // {0} number(project.paper.scale, 3)
   show: 'plain',

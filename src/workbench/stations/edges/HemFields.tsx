@@ -1,3 +1,4 @@
+import { HEM_FINISH_NAMES } from '../../../edges';
 import { hemOf } from '../../../project';
 import { mm, say, words } from '../../../words';
 import { AutoField } from '../../fields/AutoField';
@@ -8,14 +9,7 @@ import { useBench } from '../../store/bench';
 import { length, percentage } from '../../store/quantity';
 import { CordField } from './CordField';
 
-const FINISHES = [
-  { key: 'turned', name: say`turned` },
-  { key: 'elasticCasing', name: say`casing, elastic` },
-  { key: 'drawstringCasing', name: say`casing, drawstring` },
-  { key: 'contrastBand', name: say`contrast band` },
-  { key: 'ribCuff', name: say`rib cuff` },
-  { key: 'facedHem', name: say`faced` },
-];
+const FINISHES = Object.entries(HEM_FINISH_NAMES).map(([key, name]) => ({ key, name }));
 
 /** How the hem is finished, and what that finish asks: first how deep or wide it is, the rest folded away. */
 export function HemFields() {

@@ -1,3 +1,4 @@
+import { WAIST_FINISH_NAMES } from '../../../edges';
 import { mm, number, say, words } from '../../../words';
 import { AutoField } from '../../fields/AutoField';
 import { Fold } from '../../fields/Fold';
@@ -8,14 +9,7 @@ import { useBench } from '../../store/bench';
 import { length, percentage } from '../../store/quantity';
 import { CordField } from './CordField';
 
-const FINISHES = [
-  { key: 'elasticCasing', name: say`fold-over casing, elastic` },
-  { key: 'drawstringCasing', name: say`fold-over casing, drawstring` },
-  { key: 'elasticAndDrawstring', name: say`elastic and drawstring` },
-  { key: 'separateCasing', name: say`separate casing` },
-  { key: 'facedCasing', name: say`faced casing` },
-  { key: 'knitBand', name: say`knit band` },
-];
+const FINISHES = Object.entries(WAIST_FINISH_NAMES).map(([key, name]) => ({ key, name }));
 
 const ELASTIC = [
   { key: 'threaded', name: say`threaded` },
