@@ -4,18 +4,19 @@ import { point } from '../../plane';
 import { number, own, words } from '../../words';
 import { VERDICT_TONE } from '../fit/pdf';
 import type { PdfOptions } from '../pen/options';
-import { type PageGrid, pageGrid } from '../pen/page-grid';
+import { gridColumns, type PageGrid, pageGrid } from '../pen/page-grid';
 import { drawFoot, drawHead } from '../pen/page-head';
+import { bullets, headed, type Passage } from '../pen/passage';
+import { passageStrips } from '../pen/passage-strips';
 import { type Pen, startPdf } from '../pen/pen';
+import { drawStrips } from '../pen/strip';
 import { RULE } from '../pen/table-strips';
 import { wrapText } from '../pen/text-flow';
 import { TONE_INK } from '../pen/text-strips';
+import { SPACE, TYPE } from '../pen/type-scale';
 import { LOOK_SIGN, type SummaryColumn, type SummaryContent, type SummaryLine } from './summary-content';
 
-const WORDS_PT = 8;
-const HEAD_PT = 7;
-const LEAD_PT = 11;
-const GAP: Mm = 6;
+const WORDS_PT = TYPE.small.pt;
 /** Above and below a line's words. */
 const AIR: Mm = 0.9;
 /** Between a cell's words and the next column. */
@@ -57,30 +58,22 @@ export function writeSummaryPdf(content: SummaryContent, units: Units, options: 
 function drawLead(paper: Paper): void {
   const { pen, page, content } = paper;
   const left = page.margin;
-  pen.words(content.says, point(left, baseline(paper.y, LEAD_PT)), { pt: LEAD_PT, colour: INK.cut });
-  paper.y += lineHeight(LEAD_PT) + 2;
-  const middle = page.width / 2;
-  const part = (title: string, words: readonly string[], from: Mm, width: Mm): Mm => {
-    if (words.length === 0) return paper.y;
-    let y = paper.y;
-    for (const [i, text] of [title, ...words].entries()) {
-      for (const row of wrapText(text, width, WORDS_PT, pen.widthOf)) {
-        pen.words(row, point(from, baseline(y, WORDS_PT)), { pt: WORDS_PT, colour: i === 0 ? INK.mark : INK.words });
-        y += lineHeight(WORDS_PT);
-      }
-    }
-    return y;
-  };
-  const width = middle - left - GAP / 2;
-  const ends = [
-    part(words`For all together`, [...content.totals, ...content.notes], left, width),
-    part(
-      words`${own(LOOK_SIGN)} Look at these before cutting`,
-      content.look.length === 0 ? [] : [content.look.join(', ')],
-      middle + GAP / 2,
-      width,
-    ),
+  const { pt } = TYPE.lead;
+  pen.words(content.says, point(left, baseline(paper.y, pt)), { pt, colour: INK.cut });
+  paper.y += lineHeight(pt) + 2;
+  const columns = gridColumns(page, 2, paper.y, page.bottom);
+  const parts: readonly (readonly Passage[])[] = [
+    headed(words`For all together`, bullets([...content.totals, ...content.notes])),
+    content.look.length === 0
+      ? []
+      : headed(words`${own(LOOK_SIGN)} Look at these before cutting`, {
+          kind: 'paragraph',
+          text: content.look.join(', '),
+        }),
   ];
+  const ends = columns.map(({ left, right, top }, i) =>
+    drawStrips(pen, passageStrips(parts[i] ?? [], right - left, pen.widthOf), left, top),
+  );
   paper.y = Math.max(...ends) + 3;
 }
 
@@ -96,15 +89,22 @@ const columnsOf = ({ page, content }: Paper): readonly (SummaryColumn & { readon
   });
 };
 
+/** The heads, each in as many lines as its column asks for, and all ending level. */
 function drawHeads(paper: Paper): void {
   const { pen, page } = paper;
-  for (const { head, from, to, align } of columnsOf(paper))
-    pen.words(head, point(align === 'right' ? to : from, baseline(paper.y, HEAD_PT)), {
-      pt: HEAD_PT,
-      colour: INK.mark,
-      align,
-    });
-  paper.y += lineHeight(HEAD_PT) + 0.8;
+  const { pt, bold } = { ...TYPE.small, bold: true };
+  const line = lineHeight(pt);
+  const columns = columnsOf(paper).map((column) => ({
+    ...column,
+    rows: wrapText(column.head, column.to - column.from, pt, pen.widthOf),
+  }));
+  const lowest = paper.y + Math.max(...columns.map(({ rows }) => rows.length)) * line;
+  for (const { rows, from, to, align } of columns)
+    for (const [i, words] of rows.entries()) {
+      const y = baseline(lowest - (rows.length - i) * line, pt);
+      pen.words(words, point(align === 'right' ? to : from, y), { pt, bold, colour: INK.mark, align });
+    }
+  paper.y = lowest + SPACE.underHead;
   pen.line(point(page.margin, paper.y), point(page.width - page.margin, paper.y), { ...RULE, colour: INK.join });
 }
 
@@ -123,7 +123,7 @@ function drawLine(paper: Paper, line: SummaryLine): void {
     return rows.length > most ? [...rows.slice(0, most - 1), `${rows[most - 1]?.slice(0, -2)}…`] : rows;
   });
   const height = Math.max(...wrapped.map((rows) => rows.length)) * lineHeight(WORDS_PT) + 2 * AIR;
-  if (paper.y + height > page.height - page.margin - 2) {
+  if (paper.y + height > page.bottom) {
     drawFoot(pen, page, content.title, `${paper.number}`);
     pen.newPage(page.width, page.height);
     paper.number += 1;
