@@ -8,7 +8,7 @@ import { RULE } from '../pen/table-strips';
 /** What the step draws, what the steps before it drew, and what they are drawn on. */
 const LIT: LineStyle = { width: 0.65, colour: INK.mark, dash: [] };
 const EARLIER: LineStyle = { width: 0.18, colour: INK.sign, dash: [] };
-/** Between the drawing and its frame, in the white round it. */
+/** Between the drawing and its frame. */
 const FRAME_AIR: Mm = 0.8;
 const GROUND: LineStyle = { width: 0.18, colour: INK.frame, dash: [] };
 
@@ -45,12 +45,16 @@ function stepPicture(
   return {
     ratio: (box.bottom - box.top) / (box.right - box.left),
     draw: (pen, { left, top, right, bottom }) => {
-      const scale = (right - left) / (box.right - box.left);
-      const { map } = frameAt(left, top, box, { x: scale, y: scale });
+      const inner = boxGrown({ left, top, right, bottom }, -FRAME_AIR);
+      const scale = Math.min(
+        (inner.right - inner.left) / (box.right - box.left),
+        (inner.bottom - inner.top) / (box.bottom - box.top),
+      );
+      const { map } = frameAt(inner.left, inner.top, box, { x: scale, y: scale });
       pen.stroke(ground, map, GROUND);
       pen.stroke(earlier, map, EARLIER);
       pen.stroke(lit, map, LIT);
-      pen.frame(boxGrown({ left, top, right, bottom }, FRAME_AIR), RULE);
+      pen.frame({ left, top, right, bottom }, RULE);
     },
   };
 }
