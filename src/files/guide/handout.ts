@@ -17,7 +17,7 @@ import { bodyRows, bothUnits, finishedRows } from '../content/rows';
 import { numberedCautions } from '../content/sources';
 import type { PdfOptions } from '../pen/options';
 import { pageGrid } from '../pen/page-grid';
-import { bullets, headed, notes, type PagePicture, type Passage, pairs } from '../pen/passage';
+import { bullets, headed, notes, type Passage, pairs } from '../pen/passage';
 import { startPdf } from '../pen/pen';
 import { type PageRun, setPages } from '../pen/set-pages';
 import { legPicture } from './leg-picture';
@@ -59,14 +59,16 @@ export function handoutRuns(draft: Draft): readonly PageRun[] {
     { columns: 1, passages: [{ kind: 'beside', share: SHARE.leg, picture: legPicture(draft), passages: body }] },
     ...stations.map((station, i): PageRun => {
       const steps = working.filter((step) => step.station === station);
-      return { columns: 2, passages: stationPassages(draft, station, steps), onNewPage: i > 0 };
+      return station === 'cloth'
+        ? { columns: 1, passages: clothPassages(draft, steps) }
+        : { columns: 2, passages: stationPassages(draft, station, steps), onNewPage: i > 0 };
     }),
     { columns: 2, passages: outcome(draft) },
   ];
 }
 
 function stationPassages(draft: Draft, station: Station, steps: readonly WorkingStep[]): readonly Passage[] {
-  const { units, cloth } = draft.project;
+  const { units } = draft.project;
   // The leg that the edges are drawn on, and the blocks that come out: their first steps are single lines.
   const ground =
     station === 'edges'
@@ -74,37 +76,49 @@ function stationPassages(draft: Draft, station: Station, steps: readonly Working
       : station === 'blocks'
         ? steps.flatMap(stepCurves)
         : [];
-  // Of the cloth two straight lines would be seen: its lay is one drawing.
-  const pictures = station === 'cloth' ? [] : workingPictures(steps, ground);
-  const { answer } = clothOf(draft);
-  const lay: readonly Passage[] =
-    station === 'cloth' && answer.fits
-      ? [{ kind: 'picture', picture: barePicture(layPicture(answer.lay, draft.pieces, cloth.oneWay), units) }]
-      : [];
+  const pictures = workingPictures(steps, ground);
   return [
-    { kind: 'heading', size: 'part', text: said(STATION_NAMES[station]) },
-    ...lay,
-    ...steps.map((step, i) => stepPassage(step, i + 1, pictures[i], units)),
+    stationHeading(station),
+    ...steps.map((step, i): Passage => {
+      const told = stepPassages(step, i + 1, units);
+      const picture = pictures[i];
+      return {
+        kind: 'group',
+        passages: picture
+          ? [{ kind: 'beside', share: SHARE.step, picture: { ...picture, tallest: TALLEST.step }, passages: told }]
+          : told,
+      };
+    }),
   ];
 }
 
-function stepPassage(
+/** Of the cloth's own lines only two straight ones would be seen: its lay is one drawing, the steps beside it. */
+function clothPassages(draft: Draft, steps: readonly WorkingStep[]): readonly Passage[] {
+  const { units, cloth } = draft.project;
+  const { answer } = clothOf(draft);
+  const told = steps.flatMap((step, i) => stepPassages(step, i + 1, units));
+  if (!answer.fits) return [stationHeading('cloth'), ...told];
+  const picture = barePicture(layPicture(answer.lay, draft.pieces, cloth.oneWay), units);
+  return [
+    stationHeading('cloth'),
+    { kind: 'beside', share: SHARE.lay, picture: { ...picture, tallest: TALLEST.lay }, passages: told },
+  ];
+}
+
+const stationHeading = (station: Station): Passage => ({
+  kind: 'heading',
+  size: 'part',
+  text: said(STATION_NAMES[station]),
+});
+
+const stepPassages = (
   { sentence, formula }: WorkingStep,
   number: number,
-  picture: PagePicture | undefined,
   units: Draft['project']['units'],
-): Passage {
-  const told: readonly Passage[] = [
-    { kind: 'paragraph', label: `${number}.`, text: printPhrase(sentence, units) },
-    ...(isSaid(formula) ? [{ kind: 'paragraph', tone: 'quiet', text: printPhrase(formula, units) } as const] : []),
-  ];
-  return {
-    kind: 'group',
-    passages: picture
-      ? [{ kind: 'beside', share: SHARE.step, picture: { ...picture, tallest: TALLEST.step }, passages: told }]
-      : told,
-  };
-}
+): readonly Passage[] => [
+  { kind: 'paragraph', label: `${number}.`, text: printPhrase(sentence, units) },
+  ...(isSaid(formula) ? [{ kind: 'paragraph', tone: 'quiet', text: printPhrase(formula, units) } as const] : []),
+];
 
 /** Finished measures, what to buy and what would save cloth, checks and cautions. */
 function outcome(draft: Draft): readonly Passage[] {
