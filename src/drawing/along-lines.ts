@@ -4,11 +4,11 @@ import { INK_CHORD } from './ink';
 import { onPaper } from './ink-grid';
 import { DESCENT, LINE_TOP, mmOfPt, ptOfCapitals, type WidthOf } from './print-type';
 import type { PaperScale } from './types';
-import type { OpenRoom, WantedAlong } from './wanted-words';
-import { LEAST_PT, type PlacedWord, waysOf, wordAt } from './word-shape';
+import type { OpenRoom, WantedAlong, WordSetting } from './wanted-words';
+import { type PlacedWord, SMALLER, waysOf, wordAt } from './word-shape';
 
-/** Between a line and the words beside it, on the paper. */
-const BESIDE: Mm = 1.1;
+/** Between a line's rim and the words beside it, on the paper. */
+const BESIDE: Mm = 0.85;
 /** Words are straight: the line may bend away from them by this, on the paper. */
 const BENDS: Mm = 3;
 /** From one tried place to the next along the line, and how closely its way is followed, on the paper. */
@@ -33,16 +33,18 @@ export function placedAlong(
   walks: readonly Walk[],
   room: OpenRoom,
   widthOf: WidthOf,
-  every: Mm,
+  { every, least, halfLine }: Required<WordSetting>,
 ): readonly PlacedWord[] {
   const stretches = walks.flatMap((walk) => seenStretches(walk, room.box, wanted.mark ?? false));
   if (stretches.length === 0) return [];
   const own = ptOfCapitals(wanted.size * Math.min(room.scale.x, room.scale.y));
-  const pts = own > LEAST_PT ? [own, LEAST_PT] : [LEAST_PT];
+  const pts = new Set(SMALLER.map((factor) => Math.max(least, own * factor)));
   for (const text of wanted.says) {
     for (const pt of pts) {
       const apart = every * Math.min(room.scale.x, room.scale.y);
-      const words = repeated(stretches, apart).flatMap((parts) => wordBeside(text, pt, wanted, parts, room, widthOf));
+      const words = repeated(stretches, apart).flatMap((parts) =>
+        wordBeside(text, pt, wanted, parts, room, widthOf, halfLine),
+      );
       if (words.length > 0) return words;
     }
   }
@@ -82,6 +84,7 @@ function wordBeside(
   stretches: readonly Stretch[],
   room: OpenRoom,
   widthOf: WidthOf,
+  halfLine: Mm,
 ): readonly PlacedWord[] {
   const width = widthOf(text, pt);
   for (const stretch of stretches) {
@@ -92,7 +95,7 @@ function wordBeside(
       const at = middle + (k % 2 === 0 ? 1 : -1) * Math.ceil(k / 2) * STEP;
       const chord = chordOf(stretch.walk, at - half, at + half);
       if (chord.bends > BENDS) continue;
-      for (const word of besideChord(text, pt, chord, wanted, room, widthOf))
+      for (const word of besideChord(text, pt, chord, wanted, room, widthOf, halfLine))
         if (room.isFree(word.covers)) return [word];
     }
   }
@@ -131,6 +134,7 @@ function besideChord(
   { turn: turned, side }: WantedAlong,
   { scale }: OpenRoom,
   widthOf: WidthOf,
+  halfLine: Mm,
 ): readonly PlacedWord[] {
   const turn = readable(degrees, turned);
   const backwards = Math.cos(((turn - degrees) * Math.PI) / 180) < 0;
@@ -139,7 +143,8 @@ function besideChord(
   const word = (above: boolean) => {
     // What lies on the left of the run lies above the words, unless they are read against it.
     const bend = above !== backwards ? left : right;
-    const off = above ? BESIDE + bend + DESCENT * em : -(BESIDE + bend + LINE_TOP * em);
+    const beside = BESIDE + halfLine + bend;
+    const off = above ? beside + DESCENT * em : -(beside + LINE_TOP * em);
     return wordAt(text, point(middle.x + up.x * off, middle.y + up.y * off), pt, turn, scale, widthOf);
   };
   // The inside of a clockwise outline is on its right.

@@ -24,6 +24,6 @@ export {
   type WidthOf,
 } from './print-type';
 export type * from './types';
-export type { Wanted, WantedAlong, WantedLine, WantedOnce, WordRoom } from './wanted-words';
+export type { Wanted, WantedAlong, WantedLine, WantedOnce, WordRoom, WordSetting } from './wanted-words';
 export { placeWords } from './word-places';
 export { LEAST_PT, type PlacedWord, wordBoxes } from './word-shape';

@@ -3,12 +3,10 @@ import { type Point, point } from '../plane';
 import { onPaper } from './ink-grid';
 import { lineHeight, ptOfCapitals, type WidthOf } from './print-type';
 import type { OpenRoom, WantedLine, WantedOnce } from './wanted-words';
-import { LEAST_PT, type PlacedWord, waysOf, wordAt, wordMoved } from './word-shape';
+import { type PlacedWord, SMALLER, waysOf, wordAt, wordMoved } from './word-shape';
 
 /** From one tried place to the next, on the paper. */
 const STEP: Mm = 4;
-/** Sizes tried where there is no free place at the words' own: better small and whole than large and in part. */
-const SMALLER = [1, 0.8, 0.62, 0.48, 0] as const;
 /** Where in a line's height its baseline lies. */
 const BASELINE = 0.76;
 
@@ -20,13 +18,14 @@ export function placedOnce(
   wanted: WantedOnce,
   rooms: readonly OpenRoom[],
   widthOf: WidthOf,
+  least: number,
 ): { readonly room: OpenRoom; readonly words: readonly PlacedWord[] } | undefined {
   const tries = rooms
     .map((room) => ({ room, places: placesIn(room, onPaper(wanted.at, room.scale)) }))
     .sort((a, b) => a.places[0].away - b.places[0].away);
   for (const { lines, factor } of waysToSay(wanted)) {
     for (const { room, places } of tries) {
-      const block = blockOf(lines, factor, wanted.turn, room, widthOf);
+      const block = blockOf(lines, factor, wanted.turn, room, widthOf, least);
       const seen = { x: 1 / room.scale.x, y: 1 / room.scale.y };
       const found = places.find(
         ({ at }) =>
@@ -55,10 +54,11 @@ function blockOf(
   turn: number,
   { scale }: OpenRoom,
   widthOf: WidthOf,
+  least: number,
 ): readonly PlacedWord[] {
   const { up } = waysOf(turn);
   const set = lines.map(({ text, size }) => {
-    const pt = Math.max(LEAST_PT, ptOfCapitals(size * factor * Math.min(scale.x, scale.y)));
+    const pt = Math.max(least, ptOfCapitals(size * factor * Math.min(scale.x, scale.y)));
     return { text, pt, height: lineHeight(pt) };
   });
   let top = -set.reduce((sum, { height }) => sum + height, 0) / 2;

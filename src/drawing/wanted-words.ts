@@ -54,6 +54,16 @@ export interface WordRoom {
   readonly taken: readonly Box[];
 }
 
+/** How words are set. */
+export interface WordSetting {
+  /** How far apart a line says the same again in one room, on the drawing; once where it is left out. */
+  readonly every?: Mm;
+  /** The smallest type, in points. */
+  readonly least?: number;
+  /** How much of a line, half of its width, lies beside its middle, on the paper. */
+  readonly halfLine?: Mm;
+}
+
 /** A room in millimetres of the paper, with what is covered there so far. */
 export interface OpenRoom {
   readonly box: Box;

@@ -4,13 +4,15 @@ import { placedAlong, walkOf } from './along-lines';
 import { placedOnce } from './once-on-piece';
 import type { WidthOf } from './print-type';
 import { type TiltedBox, tiltedBounds, tiltedCorners, tiltedGrown, tiltedMeet, tiltedOf } from './tilted-box';
-import type { OpenRoom, Wanted, WordRoom } from './wanted-words';
-import type { PlacedWord } from './word-shape';
+import type { OpenRoom, Wanted, WordRoom, WordSetting } from './wanted-words';
+import { LEAST_PT, type PlacedWord } from './word-shape';
 
 /** White between a word and the rim of its room, on the paper. */
 const CLEAR: Mm = 2;
-/** Between a word and the next line or mark, on the paper. */
-const AIR: Mm = 0.7;
+/** Between a word and the rim of the next line or mark, on the paper. */
+const AIR: Mm = 0.45;
+/** Half of the widest printed line. */
+const PRINTED_HALF: Mm = 0.25;
 
 /**
  * Places for words, off every line, mark and other word: what a piece says once where it belongs, in any of the rooms;
@@ -18,26 +20,25 @@ const AIR: Mm = 0.7;
  *
  * @param wanted most needed first, for it has the first choice
  * @param rooms parts of one drawing on the same paper
- * @param every how far apart a line says the same again in one room, on the drawing; once where it is left out
  * @returns the words of each room
  */
 export function placeWords(
   wanted: Wanted,
   rooms: readonly WordRoom[],
   widthOf: WidthOf,
-  every = Number.POSITIVE_INFINITY,
+  { every = Number.POSITIVE_INFINITY, least = LEAST_PT, halfLine = PRINTED_HALF }: WordSetting = {},
 ): readonly (readonly PlacedWord[])[] {
   const placed: PlacedWord[][] = rooms.map(() => []);
-  const open = rooms.map((room, i) => openRoom(room, placed[i] as PlacedWord[]));
+  const open = rooms.map((room, i) => openRoom(room, placed[i] as PlacedWord[], halfLine));
   const put = (room: OpenRoom, words: readonly PlacedWord[]) => placed[open.indexOf(room)]?.push(...words);
   for (const one of wanted.once) {
-    const found = placedOnce(one, open, widthOf);
+    const found = placedOnce(one, open, widthOf, least);
     if (found) put(found.room, found.words);
   }
   for (const line of wanted.along) {
     const walks = line.runs.map((run) => walkOf(run, rooms[0]?.scale ?? { x: 1, y: 1 }));
     for (const room of open) {
-      const words = placedAlong(line, walks, room, widthOf, every);
+      const words = placedAlong(line, walks, room, widthOf, { every, least, halfLine });
       put(room, words);
       if (line.once && words.length > 0) break;
     }
@@ -45,14 +46,14 @@ export function placeWords(
   return placed;
 }
 
-function openRoom({ box, scale, crosses, taken }: WordRoom, words: readonly PlacedWord[]): OpenRoom {
+function openRoom({ box, scale, crosses, taken }: WordRoom, words: readonly PlacedWord[], halfLine: Mm): OpenRoom {
   const paper = paperBox(box, scale);
   const clear = boxGrown(paper, -CLEAR);
   const marks = taken.map((one) => paperBox(one, scale)).filter((one) => boxesMeet(one, paper));
   const tilted = marks.map(tiltedOf);
   const isFree = (covers: TiltedBox) => {
     if (!tiltedCorners(covers).every((corner) => boxHolds(clear, corner))) return false;
-    const wide = tiltedGrown(covers, AIR);
+    const wide = tiltedGrown(covers, AIR + halfLine);
     const bounds = tiltedBounds(wide);
     if (marks.some((mark, i) => boxesMeet(mark, bounds) && tiltedMeet(tilted[i] as TiltedBox, wide))) return false;
     return !words.some((word) => tiltedMeet(word.covers, wide)) && !crosses(wide);

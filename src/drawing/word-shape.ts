@@ -19,6 +19,8 @@ export interface PlacedWord {
 
 /** No words are printed smaller: what a sewer reads at arm's length. */
 export const LEAST_PT = 8;
+/** Sizes tried where there is no free place at the words' own, down to the least: better small and whole than in part. */
+export const SMALLER = [1, 0.8, 0.62, 0.48, 0] as const;
 
 /** The way in which words run, and the way up from their baseline. */
 export function waysOf(turn: number): { readonly along: Point; readonly up: Point } {

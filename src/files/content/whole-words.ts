@@ -6,6 +6,7 @@ import {
   placeWords,
   type Wanted,
   type WidthOf,
+  type WordSetting,
 } from '../../drawing';
 import type { Mm } from '../../length';
 import type { Box } from '../../plane';
@@ -16,8 +17,16 @@ const EVERY: Mm = 600;
 /** The words of a drawing that lies on one sheet. */
 export const wholeWords = (
   wanted: Wanted,
-  drawn: { readonly box: Box; readonly scale: PaperScale; readonly ink: Ink; readonly widthOf: WidthOf },
+  drawn: Omit<WordSetting, 'every'> & {
+    readonly box: Box;
+    readonly scale: PaperScale;
+    readonly ink: Ink;
+    readonly widthOf: WidthOf;
+  },
 ): readonly PlacedWord[] => {
-  const { box, scale, ink, widthOf } = drawn;
-  return placeWords(wanted, [{ box, scale, crosses: inkGrid(ink, scale), taken: [] }], widthOf, EVERY).flat();
+  const { box, scale, ink, widthOf, ...setting } = drawn;
+  return placeWords(wanted, [{ box, scale, crosses: inkGrid(ink, scale), taken: [] }], widthOf, {
+    ...setting,
+    every: EVERY,
+  }).flat();
 };

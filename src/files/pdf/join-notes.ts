@@ -1,6 +1,6 @@
 import { ASCENT, DESCENT, type Ink, inkCrosses, mmOfPt, type WidthOf } from '../../drawing';
 import type { Mm } from '../../length';
-import { type Box, boxesMeet, type Point, point } from '../../plane';
+import { type Box, boxesMeet, boxGrown, type Point, point } from '../../plane';
 import type { SheetJoin, SheetPart, SheetPlan } from '../../sheets';
 import { own, words } from '../../words';
 
@@ -16,6 +16,8 @@ export interface JoinNote {
 export const JOIN_NOTE_PT = 8;
 /** Between the join and the words, on the paper. */
 const AWAY: Mm = 0.8;
+/** Between the words and a line that ends beside them, on the drawing. */
+const AIR: Mm = 0.5;
 /** From one tried place to the next, and from the ends of the join to the first, on the paper. */
 const STEP: Mm = 4;
 const END: Mm = 6;
@@ -37,7 +39,7 @@ export function placeJoinNotes(
   const notes: JoinNote[] = [];
   for (const join of part.joins) {
     const blocked = (box: Box) =>
-      inkCrosses(ink, box) ||
+      inkCrosses(ink, boxGrown(box, AIR)) ||
       taken.some((other) => boxesMeet(other, box)) ||
       notes.some((other) => boxesMeet(other.box, box));
     const note = joinTexts(join, plan.overlap).flatMap((text) => {

@@ -7,6 +7,9 @@ const LARGER = 1.25;
 /** Along lines they are small on paper: so high are their capitals at least. */
 const LEAST: Mm = 5;
 
+/** Smaller type is lost in the light. */
+export const LEAST_PROJECTED_PT = 12;
+
 const larger = (size: Mm): Mm => Math.max(LEAST, size * LARGER);
 
 /** The words of a pattern as they are read from a step away. */

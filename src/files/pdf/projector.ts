@@ -42,7 +42,7 @@ import {
   TRUE_PROJECTOR,
   type Undoing,
 } from './projector-ground';
-import { projectedWords } from './projector-words';
+import { LEAST_PROJECTED_PT, projectedWords } from './projector-words';
 
 /** The printed cut line's width: the other lines and their dashes keep their proportion to it. */
 const PRINTED_CUT: Mm = 0.5;
@@ -83,7 +83,12 @@ export function* projectorWork(draft: Draft, options: PdfOptions): LongWork<Uint
     pen.onLayer('grid', () => drawGrid(pen, page, GRID[units].side, gridLine));
     drawPaths(pen, page.drawings, page.box, page.frame, 1, { styleOf });
     const wanted = projectedWords(patternWords(page.pieces, page.places, { project, scale: 1, date: options.date }));
-    const placed = wholeWords(wanted, { ...page, widthOf: pen.widthOf });
+    const placed = wholeWords(wanted, {
+      ...page,
+      widthOf: pen.widthOf,
+      least: LEAST_PROJECTED_PT,
+      halfLine: project.projector.line / 2,
+    });
     drawWords(pen, placed, page.frame, { colour: ground.words });
     const whose = own(`${project.name} · ${project.body.label}`);
     const told =

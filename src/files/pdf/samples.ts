@@ -4,6 +4,7 @@ import {
   INK,
   inkBounds,
   inkCrosses,
+  LEAST_PT,
   type LineStyle,
   lineHeight,
   type PieceDrawing,
@@ -204,8 +205,7 @@ const thin = (style: LineStyle): LineStyle => ({
   width: style.width * 0.6,
   dash: style.dash.map((part) => part * 0.5),
 });
-const NAME_PT = [9, 8, 7, 6, 5] as const;
-const WORD_PT = 6.5;
+const NAME_PT = [9, LEAST_PT] as const;
 
 function drawSample(
   pen: Pen,
@@ -226,12 +226,12 @@ function drawSample(
   );
   const taken = shown.texts.map(({ text, at }) => {
     const { x, y } = frame.map(at);
-    pen.words(text, point(x, y), { pt: WORD_PT, colour: INK.words, align: 'middle', rim: '#FFFFFF' });
-    const half = pen.widthOf(text, WORD_PT) / 2 + 1;
-    return { left: x - half, right: x + half, top: y - lineHeight(WORD_PT), bottom: y + 1 };
+    pen.words(text, point(x, y), { pt: LEAST_PT, colour: INK.words, align: 'middle', rim: '#FFFFFF' });
+    const half = pen.widthOf(text, LEAST_PT) / 2 + 1;
+    return { left: x - half, right: x + half, top: y - lineHeight(LEAST_PT), bottom: y + 1 };
   });
-  const { covers, pt, turn } = captionPlace(pen, shown, says, frame, taken);
-  for (const [i, text] of says.entries()) {
+  const { lines, covers, pt, turn } = captionPlace(pen, shown, says, frame, taken);
+  for (const [i, text] of lines.entries()) {
     const along = baseline((turn === 0 ? covers.top : covers.left) + i * lineHeight(pt), pt);
     const across = turn === 0 ? (covers.left + covers.right) / 2 : (covers.top + covers.bottom) / 2;
     const at = turn === 0 ? point(across, along) : point(along, across);
@@ -246,13 +246,14 @@ const STEPS = Array.from({ length: 15 * 21 }, (_, i) => point((i % 15) / 7 - 1, 
 
 /** Where words stand on the page, and how. */
 interface Caption {
+  readonly lines: readonly string[];
   readonly covers: Box;
   readonly pt: number;
   /** Upright, or upwards along a narrow piece. */
   readonly turn: 0 | -90;
 }
 
-/** Where a piece's words stand: near its middle where no line runs, upwards or smaller where that helps. */
+/** Where a piece's words stand: near its middle where no line runs, upwards where that helps; fewer rather than smaller. */
 function captionPlace(
   pen: Pen,
   drawing: PieceDrawing,
@@ -263,12 +264,16 @@ function captionPlace(
   const middle = point((box.left + box.right) / 2, (box.top + box.bottom) / 2);
   const paths = drawing.paths.map((path) => ({ ...path, curves: path.curves.map((curve) => curveMap(curve, map)) }));
   const ink = drawingInk([{ ...drawing, paths, texts: [] }]);
-  const ways = NAME_PT.flatMap((pt) =>
-    ([0, -90] as const).map((turn) => {
-      const long = Math.max(...says.map((text) => pen.widthOf(text, pt)));
-      const high = says.length * lineHeight(pt);
-      return turn === 0 ? { pt, turn, width: long, height: high } : { pt, turn, width: high, height: long };
-    }),
+  const [whose = '', piece = ''] = says;
+  const ways = [says, [whose, piece], [`${whose} · ${piece}`], [piece]].flatMap((lines) =>
+    NAME_PT.flatMap((pt) =>
+      ([0, -90] as const).map((turn) => {
+        const long = Math.max(...lines.map((text) => pen.widthOf(text, pt)));
+        const high = lines.length * lineHeight(pt);
+        const size = turn === 0 ? { width: long, height: high } : { width: high, height: long };
+        return { lines, pt, turn, ...size };
+      }),
+    ),
   );
   const covered = ({ width, height }: (typeof ways)[number], x: number, y: number): Box => {
     const at = point(
@@ -281,9 +286,9 @@ function captionPlace(
     for (const { x, y } of STEPS) {
       const covers = covered(way, x, y);
       if (!inkCrosses(ink, boxGrown(covers, 0.6)) && !taken.some((other) => boxesMeet(other, covers)))
-        return { covers, pt: way.pt, turn: way.turn };
+        return { ...way, covers };
     }
   }
   const least = ways.at(-2) as (typeof ways)[number];
-  return { covers: covered(least, 0, 0), pt: least.pt, turn: least.turn };
+  return { ...least, covers: covered(least, 0, 0) };
 }

@@ -1,4 +1,4 @@
-import { ASCENT, DESCENT, mmOfPt, ptOfCapitals, type WidthOf } from '../../drawing';
+import { capitalsOfPt, DESCENT, mmOfPt, ptOfCapitals, type WidthOf } from '../../drawing';
 import type { Mm } from '../../length';
 import { type Box, type Point, point } from '../../plane';
 import { type ClearPlaces, type SheetPart, type SheetPlan, sheetCell } from '../../sheets';
@@ -49,7 +49,8 @@ export function placeLabel(
 
 const labelSize = (label: string, pt: number, widthOf: WidthOf): { readonly width: Mm; readonly height: Mm } => ({
   width: widthOf(label, pt) + 2 * CLEAR,
-  height: mmOfPt(pt) * (ASCENT + DESCENT) + 2 * CLEAR,
+  // The room of its line, of which capitals fill the middle: above and below them it is white already.
+  height: capitalsOfPt(pt) + 2 * DESCENT * mmOfPt(pt) + CLEAR,
 });
 
 const labelIn = (box: Box, pt: number): SheetLabel => ({
