@@ -25,7 +25,7 @@ export interface MarkedJoin extends Join {
 }
 
 /** Along a shorter stretch, on the paper, two marks have no room: its sheets are joined by their other neighbours. */
-export const LEAST_MARKED: Mm = 36;
+export const LEAST_MARKED: Mm = 44;
 
 /** Two edges that lie an overlap apart do so within this. */
 const SAME: Mm = 1e-6;

@@ -92,8 +92,10 @@ function bestPair(
   free: (s: Mm) => boolean,
 ): readonly [Mm, Mm] | undefined {
   const [first, second] = quarters(join);
-  if (free(first) && free(second)) return [first, second];
-  const places: Mm[] = [first, second];
+  // The quarters of a short join lie where the marks of one round its corner do.
+  const fromEnd = first - join.from >= end / along;
+  if (fromEnd && free(first) && free(second)) return [first, second];
+  const places: Mm[] = fromEnd ? [first, second] : [];
   for (let s = join.from + end / along; s <= join.to - end / along; s += STEP / along) places.push(s);
   const open = places.filter(free);
   const near = (to: Mm) => (a: Mm, b: Mm) => Math.abs(a - to) - Math.abs(b - to);

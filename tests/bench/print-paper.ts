@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { countSheets, posterIsHere } from './count-sheets';
+import { COUNTED_PAPERS, countSheets, posterIsHere } from './count-sheets';
 import { LONG_WORK, type LongWork } from './long-work';
 import { pdfKitPen, pdfLibPen } from './pens';
 import { type PdfTiming, timePdf, type Way } from './time-pdf';
@@ -35,21 +35,31 @@ const COUNTED = 200;
 
 /** The sheets of many legs, ours beside others'. */
 export function printSheets(): void {
-  console.log(`\nSheets of A4 for a leg, the average of ${COUNTED} bodies`);
-  const head = ['plain', 'pdfposter', 'ours', 'by area', '÷ area', 'saved', 'above'];
-  console.log(`${''.padEnd(16)}${head.map((word) => word.padStart(10)).join('')}`);
-  for (const overlap of [10, 0]) {
-    const { plain, poster, ours, bound, ratio, saved, above } = countSheets(COUNTED, overlap, benchFont());
-    const figures = [
-      plain.toFixed(2),
-      poster?.toFixed(2) ?? '–',
-      ours.toFixed(2),
-      bound.toFixed(2),
-      ratio.toFixed(3),
-      `${(100 * saved).toFixed(1)} %`,
-      String(above),
-    ];
-    console.log(`${`overlap ${overlap} mm`.padEnd(16)}${figures.map((figure) => figure.padStart(10)).join('')}`);
+  console.log(`\nSheets for a leg, the average of ${COUNTED} bodies`);
+  const head = ['plain', 'pdfposter', 'ours', 'tips', 'by area', '÷ area', 'saved', 'above', 'ms'];
+  console.log(`${''.padEnd(24)}${head.map((word) => word.padStart(10)).join('')}`);
+  for (const paper of COUNTED_PAPERS) {
+    for (const overlap of [10, 0]) {
+      const { plain, poster, ours, tips, bound, ratio, saved, above, time } = countSheets(
+        paper,
+        COUNTED,
+        overlap,
+        benchFont(),
+      );
+      const figures = [
+        plain.toFixed(2),
+        poster?.toFixed(2) ?? '–',
+        ours.toFixed(2),
+        tips.toFixed(2),
+        bound.toFixed(2),
+        ratio.toFixed(3),
+        `${(100 * saved).toFixed(1)} %`,
+        String(above),
+        time.toFixed(0),
+      ];
+      const name = `${paper.sheet}, overlap ${overlap} mm`.padEnd(24);
+      console.log(`${name}${figures.map((figure) => figure.padStart(10)).join('')}`);
+    }
   }
   console.log(
     posterIsHere()

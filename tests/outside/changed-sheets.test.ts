@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { carriedOut } from '../../src/files';
 import { changedWork } from '../../src/files/pdf/tiled';
-import { reprintOf, sheetsOf, withFewestSheets, withLastPrint } from '../../src/project';
+import { type Draft, reprintOf, sheetsOf, withFewestSheets, withLastPrint } from '../../src/project';
 import { type Changes, draftOf, draftWith, projectWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
 import { writePdf } from '../files/written';
@@ -11,7 +11,7 @@ import { change } from '../sheets/changes';
 import { every } from './every';
 import { compareInk } from './paper/compare';
 import { joinSheets } from './paper/join-sheets';
-import { laidLines, onTable, type PrintedPage, printedPages } from './paper/printed';
+import { laidLines, onTable, type PrintedPart, printedPages, printedParts } from './paper/printed';
 import { openPdf } from './paper/render';
 
 /** Old and new sheets joined show the new pattern within this: half a millimetre that a line may have moved, and a dot. */
@@ -28,32 +28,33 @@ const { lastPrint } = withLastPrint(before, new Date(2026, 10, 24));
 const changedBy = (changes: Changes) => withFewestSheets(draftOf({ ...projectWith(changes), lastPrint }));
 
 /** The sheets of a file as they lie on the table, and the words of its first one. */
-function opened(bytes: Uint8Array) {
+function opened(bytes: Uint8Array, of: Draft) {
   const pdf = openPdf(bytes);
   try {
     const first = pdf.words(1).map(({ text }) => text);
-    return { first: first.join(' '), pages: printedPages(pdf) };
+    const pages = printedPages(pdf);
+    return { first: first.join(' '), pages, parts: printedParts(pages, sheetsOf(of)) };
   } finally {
     pdf.close();
   }
 }
 
-const old = opened(await writePdf(before, options)).pages;
+const old = opened(await writePdf(before, options), before).parts;
 
 /** How far the cut lines of pages that are joined by their marks and those of a draft lie from each other. */
-function farthest(pages: readonly PrintedPage[], draft: ReturnType<typeof changedBy>): number {
-  const { shifts, worst } = joinSheets(pages);
+function farthest(parts: readonly PrintedPart[], draft: ReturnType<typeof changedBy>): number {
+  const { shifts, worst } = joinSheets(parts);
   expect(worst).toBeLessThan(MARKS_MEET);
-  const ink = onTable(pages, ({ cut }) => cut, shifts);
+  const ink = onTable(parts, ({ cut }) => cut, shifts);
   const { inkFromLines, linesFromInk } = compareInk(ink, laidLines(draft).cut);
   return Math.max(inkFromLines, linesFromInk);
 }
 
 /** The sheets that stay and the changed ones, in the place of those that are thrown away. */
 async function exchanged(draft: ReturnType<typeof changedBy>) {
-  const changed = opened(await carriedOut(changedWork(draft, options)));
+  const changed = opened(await carriedOut(changedWork(draft, options)), draft);
   const away = reprintOf(draft)?.away ?? [];
-  return { ...changed, table: [...changed.pages, ...old.filter(({ label }) => !away.includes(label))] };
+  return { ...changed, table: [...changed.parts, ...old.filter(({ label }) => !away.includes(label))] };
 }
 
 describe('old sheets and the changed ones, joined by their marks', () => {

@@ -8,7 +8,7 @@ import { compareInk, farthestWithin, TRUE_WITHIN } from './paper/compare';
 import { findMap } from './paper/find-map';
 import { joinSheets } from './paper/join-sheets';
 import type { Place } from './paper/pixels';
-import { laidLines, movedLines, onTable, printedPages, shownPart } from './paper/printed';
+import { laidLines, movedLines, onTable, printedPages, printedParts, shownPart } from './paper/printed';
 import { openPdf } from './paper/render';
 import { findSquares } from './paper/squares';
 import { distribution } from './survey';
@@ -53,26 +53,28 @@ async function measured(draft: Draft) {
     const first = pdf.picture(1);
     const squares = findSquares(first);
     const pages = printedPages(pdf);
-    const { shifts, worst } = joinSheets(pages);
+    const parts = printedParts(pages, sheetsOf(draft));
+    const { shifts, worst } = joinSheets(parts);
     const lines = laidLines(draft);
     const cut = compareInk(
-      onTable(pages, (page) => page.cut, shifts),
+      onTable(parts, (part) => part.cut, shifts),
       lines.cut,
     );
     const sewn = compareInk(
-      onTable(pages, (page) => page.sewn, shifts),
+      onTable(parts, (part) => part.sewn, shifts),
       lines.sewn,
       cut.shift,
     );
     // On each page by itself, so that a line that ends short of a join is not made good by the neighbour.
     const own = pages.map((page) => {
+      const sheet = parts.find(({ label }) => label === page.label) as (typeof parts)[number];
       const by = shifts.get(page.label) as Place;
       const back = { x: -by.x - cut.shift.x, y: -by.y - cut.shift.y };
       const part = shownPart(page, sheetsOf(draft).margin);
       return {
-        cut: farthestWithin(part, page.cut, movedLines(lines.cut, back)),
+        cut: farthestWithin(part, sheet.cut, movedLines(lines.cut, back)),
         // A half-diamond may lie over a stitching line where a join has no other place.
-        sewn: farthestWithin(part, [...page.sewn, ...page.mark], movedLines(lines.sewn, back)),
+        sewn: farthestWithin(part, [...sheet.sewn, ...sheet.mark], movedLines(lines.sewn, back)),
         shows: { left: -back.x, top: -back.y, right: page.width - back.x, bottom: page.height - back.y },
       };
     });
@@ -107,8 +109,9 @@ describe.each(share(cases, 2))('$sheet $orientation, overlap $overlap', ({ chang
     expect(pages.map(({ label }) => label)).toEqual(sheetsOf(draft).sheets.map(({ label }) => label));
     expect(pages.filter(({ drawn }) => drawn < 20).map(({ label }) => label)).toEqual([]);
     expect(Math.abs(map.stretch - 1)).toBeLessThan(0.03);
-    expect(map.labels.map(({ label }) => label).sort()).toEqual(pages.map(({ label }) => label).sort());
-    for (const { label, at } of map.labels) {
+    const named = pages.map((page) => page.label);
+    expect(map.labels.map(({ label }) => label).sort()).toEqual(expect.arrayContaining(named));
+    for (const { label, at } of map.labels.filter((one) => named.includes(one.label))) {
       const { left, right, top, bottom } = own[pages.findIndex((page) => page.label === label)]?.shows ?? {
         left: 0,
         right: 0,

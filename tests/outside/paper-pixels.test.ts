@@ -7,10 +7,9 @@ import { type Changes, draftOf, draftWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
 import { writePdf } from '../files/written';
 import { compareInk, TRUE_WITHIN } from './paper/compare';
-import { findMarks } from './paper/find-marks';
-import { joinSheets, labelOf } from './paper/join-sheets';
-import { inkedPixels, inkPlaces, type Place } from './paper/pixels';
-import { coverPages } from './paper/printed';
+import { joinSheets } from './paper/join-sheets';
+import type { Place } from './paper/pixels';
+import { coverPages, printedPages, printedParts } from './paper/printed';
 import { type OpenPdf, openPdf } from './paper/render';
 import { findSquares } from './paper/squares';
 
@@ -40,22 +39,17 @@ const cases = [
 describe.each(cases)('$name', ({ make }) => {
   const draft = make();
   let pdf: OpenPdf;
-  const cut: (readonly Place[])[] = [];
-  const sewn: (readonly Place[])[] = [];
-  const drawn: number[] = [];
-  const sheets: Parameters<typeof joinSheets>[0][number][] = [];
+  let pages: ReturnType<typeof printedPages> = [];
+  let sheets: ReturnType<typeof printedParts> = [];
+  let cut: readonly (readonly Place[])[] = [];
+  let sewn: readonly (readonly Place[])[] = [];
 
   beforeAll(async () => {
     pdf = openPdf(await writePdf(draft, { font: printFont(), date: DATE }));
-    for (let page = coverPages(pdf) + 1; page <= pdf.pages; page += 1) {
-      const picture = pdf.picture(page);
-      const inked = inkedPixels(picture);
-      sheets.push({ label: labelOf(pdf.words(page)), marks: findMarks(picture, inked) });
-      cut.push(inkPlaces(picture, inked, 'cut'));
-      sewn.push(inkPlaces(picture, inked, 'sewn'));
-      const lines = (['cut', 'sewn', 'sign', 'level'] as const).map((ink) => inkPlaces(picture, inked, ink).length);
-      drawn.push(lines.reduce((sum, count) => sum + count, 0));
-    }
+    pages = printedPages(pdf);
+    sheets = printedParts(pages, sheetsOf(draft));
+    cut = sheets.map((part) => part.cut);
+    sewn = sheets.map((part) => part.sewn);
   }, 120_000);
   afterAll(() => pdf.close());
 
@@ -140,8 +134,8 @@ describe.each(cases)('$name', ({ make }) => {
 
   test('first pages and every sheet of the plan, none of them blank', () => {
     expect(pdf.pages).toBe(sheetsOf(draft).sheets.length + coverPages(pdf));
-    expect(sheets.map((sheet) => sheet.label)).toEqual(sheetsOf(draft).sheets.map((sheet) => sheet.label));
-    for (const [i, count] of drawn.entries()) expect(count, sheets[i]?.label).toBeGreaterThan(20);
+    expect(pages.map((page) => page.label)).toEqual(sheetsOf(draft).sheets.map((sheet) => sheet.label));
+    for (const { drawn, label } of pages) expect(drawn, label).toBeGreaterThan(20);
   });
 
   test('qpdf finds nothing to say', () => {

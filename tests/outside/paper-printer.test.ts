@@ -9,7 +9,7 @@ import { every } from './every';
 import { findBars } from './paper/find-bars';
 import { joinSheets } from './paper/join-sheets';
 import { inkedPixels, type Place } from './paper/pixels';
-import { printedPages } from './paper/printed';
+import { printedPages, printedParts } from './paper/printed';
 import { openPdf, PIXELS_PER_MM } from './paper/render';
 import { findSquares } from './paper/squares';
 
@@ -63,8 +63,9 @@ describe.each(cases)('a printer that prints 98.5 % × 101 %, $sheet $orientation
     expect(off).toHaveLength(4);
     expect(Math.max(...off.map(Math.abs))).toBeLessThan(TRUE_AGAIN);
     // The correction stands on every sheet, and the marks of sheets that lie across meet as well.
-    const pages = printedPages(pdf, paper.orientation === 'landscape' ? TURNED : PRINTER);
-    expect(joinSheets(pages).worst).toBeLessThan(0.05);
+    const printer = paper.orientation === 'landscape' ? TURNED : PRINTER;
+    const pages = printedPages(pdf, printer);
+    expect(joinSheets(printedParts(pages, sheetsOf(draft), printer)).worst).toBeLessThan(0.05);
     for (const { words, label } of pages)
       expect(words.map(({ text }) => text).join(' '), label).toContain('printer corrected × ');
     pdf.close();

@@ -67,13 +67,14 @@ export function drawSheet(pen: Pen, matter: SheetMatter, sheet: Sheet): void {
   drawPart(pen, whole, sheet, { frame, turn: 0, taken: sheet.tips.map(tipBox) });
   for (const tip of sheet.tips) {
     const own = tipFrame(frame, tip);
+    // The half-diamonds lie on the rim: their edge is what is laid edge to edge.
+    pen.onLayer('joins', () => drawTipRim(pen, own.box));
     drawPart(pen, { ...matter, remarks: [], says: tipSays }, tip, {
       frame: own,
       turn: tip.place.turn,
       taken: [],
       label: TIP_LABEL,
     });
-    pen.onLayer('joins', () => drawTipRim(pen, own.box));
   }
 }
 

@@ -2,10 +2,15 @@ import type { FoundMark } from './find-marks';
 import type { Place } from './pixels';
 import type { Word } from './render';
 
-/** A printed sheet as somebody at the table sees it: its label, and its half-diamonds. */
+/** A half-diamond and the number beside it. */
+export interface NumberedMark extends FoundMark {
+  readonly number: number;
+}
+
+/** A printed sheet, or what was cut out of one, as somebody at the table sees it: its label, and its half-diamonds. */
 export interface FoundSheet {
   readonly label: string;
-  readonly marks: readonly FoundMark[];
+  readonly marks: readonly NumberedMark[];
 }
 
 /** Where each sheet comes to lie on the table, and how well its marks met. */
@@ -25,7 +30,7 @@ export function labelOf(words: readonly Word[]): string {
 }
 
 /**
- * Joins the sheets as a person does: neighbours by label, bases on bases in their order, one sheet after another from
+ * Joins the sheets as a person does: bases of one number on each other, one sheet after another from
  * the first. Then looks at every join again, also those that were not needed.
  */
 export function joinSheets(sheets: readonly FoundSheet[]): JoinedSheets {
@@ -70,37 +75,19 @@ function worstPair(
   return worst;
 }
 
-const WAYS = [
-  { row: 0, column: 1, own: 'left', other: 'right', along: 'y' },
-  { row: 0, column: -1, own: 'right', other: 'left', along: 'y' },
-  { row: 1, column: 0, own: 'up', other: 'down', along: 'x' },
-  { row: -1, column: 0, own: 'down', other: 'up', along: 'x' },
-] as const;
-
+/** The sheets that bear the other halves of a sheet’s marks; every number stands on two sheets. */
 function neighbours(sheet: FoundSheet, byLabel: ReadonlyMap<string, FoundSheet>) {
-  return WAYS.flatMap(({ row, column, own, other, along }) => {
-    const label = labelBeside(sheet.label, row, column);
-    const next = byLabel.get(label);
-    const mine = inOrder(sheet, own, along);
-    const theirs = next ? inOrder(next, other, along) : [];
-    if (mine.length !== theirs.length || (next && mine.length < 2)) {
-      throw new Error(`${sheet.label} has ${mine.length} marks towards ${label}, which has ${theirs.length}`);
-    }
-    return next ? [{ label, pairs: mine.map((a, i) => [a, theirs[i] as Place] as const) }] : [];
-  });
-}
-
-const inOrder = (sheet: FoundSheet, towards: FoundMark['towards'], along: 'x' | 'y'): readonly Place[] =>
-  sheet.marks
-    .filter((mark) => mark.towards === towards)
-    .map((mark) => mark.base)
-    .sort((a, b) => a[along] - b[along]);
-
-/** Rows go round: above A, where sheets came to an earlier print, lies Z. */
-function labelBeside(label: string, row: number, column: number): string {
-  const [, letter = '', number = ''] = /^([A-Z])(\d+)$/.exec(label) ?? [];
-  const rows = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
-  return `${rows.at((rows.indexOf(letter) + row) % rows.length)}${Number(number) + column}`;
+  const pairs = new Map<string, (readonly [Place, Place])[]>();
+  for (const { number, base } of sheet.marks) {
+    const others = [...byLabel.values()].flatMap(({ label, marks }) =>
+      label === sheet.label ? [] : marks.filter((mark) => mark.number === number).map((mark) => ({ label, mark })),
+    );
+    const [other] = others;
+    if (!other || others.length > 1)
+      throw new Error(`${sheet.label}'s mark ${number} has ${others.length} other halves`);
+    pairs.set(other.label, [...(pairs.get(other.label) ?? []), [base, other.mark.base]]);
+  }
+  return [...pairs].map(([label, own]) => ({ label, pairs: own }));
 }
 
 const mean = (places: readonly Place[]): Place => ({

@@ -1,9 +1,10 @@
 import { placer } from '../../../src/drawing';
 import { reportPiece } from '../../../src/files/report/report';
 import { type Draft, sheetsOf } from '../../../src/project';
+import { type SheetPart, type SheetPlan, tipBox } from '../../../src/sheets';
 import type { Part, Polyline } from './compare';
 import { type FoundMark, findMarks } from './find-marks';
-import { labelOf } from './join-sheets';
+import { type FoundSheet, labelOf, type NumberedMark } from './join-sheets';
 import { inkedPixels, inkPlaces, type Place } from './pixels';
 import { type OpenPdf, PIXELS_PER_MM, type Printer, type Word } from './render';
 
@@ -51,15 +52,86 @@ export function printedPages(pdf: OpenPdf, printer?: Printer): readonly PrintedP
   });
 }
 
-/** Places of all pages where they come to lie once the pages are joined. */
-export const onTable = (
+/** What a page comes apart into: the sheet, and what is cut out of it, each with its half-diamonds and its inks. */
+export interface PrintedPart extends FoundSheet {
+  readonly cut: readonly Place[];
+  readonly sewn: readonly Place[];
+  readonly mark: readonly Place[];
+}
+
+/** A half-diamond is the one that is meant if it lies no farther from its place than this, mm. */
+const MARK_THERE = 1.5;
+
+/**
+ * The parts of pages, as scissors leave them: the tips lie as the pattern does, however they were turned on their page.
+ *
+ * Where a tip is cut out, and which number stands beside a half-diamond, is told by the plan; where the half-diamonds lie is
+ * seen in the pixels.
+ */
+export function printedParts(
   pages: readonly PrintedPage[],
-  placesOf: (page: PrintedPage, i: number) => readonly Place[],
+  plan: SheetPlan,
+  printer: Printer = { x: 1, y: 1 },
+): readonly PrintedPart[] {
+  return pages.flatMap((page) => {
+    const sheet = plan.sheets.find(({ label }) => label === page.label);
+    if (!sheet) throw new Error(`the plan has no sheet ${page.label}`);
+    const onPage = (p: Place): Place => ({
+      x: (plan.margin + (p.x - sheet.window.left) * plan.scale.x) * printer.x,
+      y: (plan.margin + (p.y - sheet.window.top) * plan.scale.y) * printer.y,
+    });
+    const holes = sheet.tips.map((tip) => {
+      const box = tipBox(tip);
+      return { tip, from: onPage({ x: box.left, y: box.top }), to: onPage({ x: box.right, y: box.bottom }) };
+    });
+    const isIn = ({ from, to }: (typeof holes)[number], { x, y }: Place) =>
+      x >= from.x && x <= to.x && y >= from.y && y <= to.y;
+    const numbered = (mark: FoundMark, { marks }: SheetPart, place: (p: Place) => Place): readonly NumberedMark[] => {
+      const own = marks.filter(({ at }) => {
+        const there = onPage(place(at));
+        return Math.hypot(there.x - mark.base.x, there.y - mark.base.y) < MARK_THERE;
+      });
+      if (own.length !== 1) throw new Error(`${own.length} marks are meant at ${mark.base.x}, ${mark.base.y}`);
+      return own.map(({ number }) => ({ ...mark, number }));
+    };
+    const part = (
+      of: SheetPart,
+      has: (p: Place) => boolean,
+      place: (p: Place) => Place,
+      back: (p: Place) => Place,
+    ): PrintedPart => {
+      const places = (all: readonly Place[]) => all.filter(has).map(back);
+      const marks = page.marks
+        .filter(({ base }) => has(base))
+        .flatMap((mark) => numbered(mark, of, place))
+        .map((mark) => ({ ...mark, base: back(mark.base) }));
+      if (marks.length !== of.marks.length) throw new Error(`${marks.length} marks on ${of.label}`);
+      return { label: of.label, marks, cut: places(page.cut), sewn: places(page.sewn), mark: places(page.mark) };
+    };
+    const same = (p: Place) => p;
+    return [
+      part(sheet, (p) => !holes.some((hole) => isIn(hole, p)), same, same),
+      ...holes.map((hole) =>
+        part(
+          hole.tip,
+          (p) => isIn(hole, p),
+          placer(hole.tip.place),
+          hole.tip.place.turn === 0 ? same : ({ x, y }) => ({ x: y, y: -x }),
+        ),
+      ),
+    ];
+  });
+}
+
+/** Places of all parts where they come to lie once those are joined. */
+export const onTable = <Part extends { readonly label: string }>(
+  parts: readonly Part[],
+  placesOf: (part: Part, i: number) => readonly Place[],
   shifts: ReadonlyMap<string, Place>,
 ): readonly Place[] =>
-  pages.flatMap((page, i) => {
-    const { x, y } = shifts.get(page.label) as Place;
-    return placesOf(page, i).map((p) => ({ x: p.x + x, y: p.y + y }));
+  parts.flatMap((part, i) => {
+    const { x, y } = shifts.get(part.label) as Place;
+    return placesOf(part, i).map((p) => ({ x: p.x + x, y: p.y + y }));
   });
 
 /** The report's cut lines, and all that is stitched, where the plan lays the pieces: turned and shifted, nothing else. */
