@@ -61,6 +61,8 @@ export interface PrintedPart extends FoundSheet {
 
 /** A half-diamond is the one that is meant if it lies no farther from its place than this, mm. */
 const MARK_THERE = 1.5;
+/** Half of the rim along which a tip is cut out, and a dot, mm. */
+const RIM = 0.25;
 
 /**
  * The parts of pages, as scissors leave them: the tips lie as the pattern does, however they were turned on their page.
@@ -85,7 +87,8 @@ export function printedParts(
       return { tip, from: onPage({ x: box.left, y: box.top }), to: onPage({ x: box.right, y: box.bottom }) };
     });
     const isIn = ({ from, to }: (typeof holes)[number], { x, y }: Place) =>
-      x >= from.x && x <= to.x && y >= from.y && y <= to.y;
+      // Half-diamonds stand on the rim: a dot of the printer more or less is still within it.
+      x >= from.x - RIM && x <= to.x + RIM && y >= from.y - RIM && y <= to.y + RIM;
     const numbered = (mark: FoundMark, { marks }: SheetPart, place: (p: Place) => Place): readonly NumberedMark[] => {
       const own = marks.filter(({ at }) => {
         const there = onPage(place(at));
