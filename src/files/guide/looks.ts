@@ -22,14 +22,16 @@ export const PICTURE_LOOKS: Readonly<Record<PictureLine, PictureLook>> = {
   cord: { width: 1, colour: INK.sewn, dash: [] },
 };
 
-/** What lies with its face up: the right side tinted and plain, the wrong side pale and hatched, and so on. */
-export const FACE_LOOKS: Readonly<Record<Face, { readonly fill: string; readonly hatch: string }>> = {
-  right: { fill: '#DCE3EE', hatch: '#DCE3EE' },
-  wrong: { fill: '#FBF8F1', hatch: '#C9BFAF' },
-  elastic: { fill: '#FFFFFF', hatch: '#8A8175' },
-  patch: { fill: '#EFE9DC', hatch: '#B5AA98' },
-  paper: { fill: '#FFFFFF', hatch: '#FFFFFF' },
-  printedDown: { fill: '#FFFFFF', hatch: '#D9D3C8' },
-};
+/** Width of the strokes that tell a face, in hundredths of the picture's longer side. */
+const HATCH = 0.13;
 
-export const HATCH_WIDTH = 0.13;
+/** What lies with its face up: the right side tinted and plain, the wrong side pale and hatched, and so on. */
+export const FACE_LOOKS: Readonly<
+  Record<Face, { readonly fill: string; readonly hatch: string; readonly width: number }>
+> = {
+  right: { fill: '#DCE3EE', hatch: '#DCE3EE', width: HATCH },
+  wrong: { fill: '#FBF8F1', hatch: '#C9BFAF', width: HATCH },
+  elastic: { fill: '#FFFFFF', hatch: '#8A8175', width: HATCH },
+  paper: { fill: '#FFFFFF', hatch: '#FFFFFF', width: HATCH },
+  printedDown: { fill: '#FFFFFF', hatch: INK.level, width: 3 * HATCH },
+};

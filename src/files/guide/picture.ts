@@ -6,7 +6,7 @@ import { printPhrase } from '../../words';
 import type { PagePicture } from '../pen/passage';
 import type { PageMap, Pen } from '../pen/pen';
 import { TYPE } from '../pen/type-scale';
-import { FACE_LOOKS, HATCH_WIDTH, PICTURE_LOOKS } from './looks';
+import { FACE_LOOKS, PICTURE_LOOKS } from './looks';
 
 /** Words are not smaller than this in print, however small the picture is. */
 const LEAST_PT = TYPE.small.pt;
@@ -97,10 +97,10 @@ const CLEAR: Mm = 0.4;
 function drawItem(pen: Pen, item: Exclude<PictureItem, Word>, map: PageMap, unit: Mm): void {
   switch (item.kind) {
     case 'area': {
-      const { fill, hatch } = FACE_LOOKS[item.face];
+      const { fill, hatch, width } = FACE_LOOKS[item.face];
       if (item.points.length > 2) pen.fill(closed(item.points), map, fill);
       const strokes = item.hatch.map(([a, b]): Curve => straight(a, b));
-      pen.stroke(strokes, map, { width: HATCH_WIDTH * unit, colour: hatch, dash: [] });
+      pen.stroke(strokes, map, { width: width * unit, colour: hatch, dash: [] });
       return;
     }
     case 'line':

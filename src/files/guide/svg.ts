@@ -3,7 +3,7 @@ import { plain, plainLetters, type Units } from '../../length';
 import type { Point } from '../../plane';
 import type { PictureItem, StepPicture } from '../../sewing';
 import { printPhrase } from '../../words';
-import { FACE_LOOKS, HATCH_WIDTH, PICTURE_LOOKS } from './looks';
+import { FACE_LOOKS, PICTURE_LOOKS } from './looks';
 
 const ANCHORS = { left: 'start', middle: 'middle', right: 'end' } as const;
 
@@ -29,10 +29,9 @@ export function pictureSvg(picture: StepPicture, id: string, units: Units): stri
 function element(item: PictureItem, unit: number, units: Units): string {
   switch (item.kind) {
     case 'area': {
-      const { fill, hatch } = FACE_LOOKS[item.face];
+      const { fill, hatch, width } = FACE_LOOKS[item.face];
       const strokes = item.hatch.map(([a, b]) => `M${at(a)}L${at(b)}`).join('');
-      const lines =
-        strokes === '' ? '' : `<path stroke="${hatch}" stroke-width="${n(HATCH_WIDTH * unit)}" d="${strokes}"/>`;
+      const lines = strokes === '' ? '' : `<path stroke="${hatch}" stroke-width="${n(width * unit)}" d="${strokes}"/>`;
       return `<path fill="${fill}" d="${closedPath(item.points)}"/>${lines}`;
     }
     case 'line': {

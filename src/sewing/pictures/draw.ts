@@ -2,7 +2,7 @@ import type { Mm } from '../../length';
 import { type Box, boxRound, type Point, subtract, unit } from '../../plane';
 import { type Phrase, printPhrase } from '../../words';
 import type { Face, PictureItem, PictureLine, PicturePanel, StepPicture } from './picture';
-import { hatching } from './polygon';
+import { dotting, hatching } from './polygon';
 
 /** Sizes of signs and letters in hundredths of the picture's longer side, so that they read alike at any scale. */
 const HATCH = 1.5;
@@ -29,13 +29,13 @@ export interface Draw {
   readonly dot: (at: Point) => PictureItem;
 }
 
-const HATCHED: Readonly<Record<Face, readonly boolean[]>> = {
-  right: [],
-  wrong: [true],
-  elastic: [true, false],
-  patch: [false],
-  paper: [],
-  printedDown: [false],
+/** The strokes that tell a face, so far apart. */
+const STROKES: Readonly<Record<Face, (points: readonly Point[], step: Mm) => readonly (readonly [Point, Point])[]>> = {
+  right: () => [],
+  wrong: (points, step) => hatching(points, step, true),
+  elastic: (points, step) => [true, false].flatMap((rises) => hatching(points, 0.8 * step, rises)),
+  paper: () => [],
+  printedDown: (points, step) => dotting(points, 1.3 * step),
 };
 
 /**
@@ -48,7 +48,7 @@ export function drawing(longer: Mm, letter = LETTER): Draw {
     kind: 'area',
     face,
     points,
-    hatch: HATCHED[face].flatMap((rises) => hatching(points, (face === 'wrong' ? HATCH : 0.8 * HATCH) * u, rises)),
+    hatch: STROKES[face](points, HATCH * u),
   });
   const line = (look: PictureLine, ...points: readonly Point[]): PictureItem => ({ kind: 'line', line: look, points });
   const word: Draw['word'] = (at, text, align = 'left') => ({

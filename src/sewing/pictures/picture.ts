@@ -2,8 +2,11 @@ import type { Mm } from '../../length';
 import type { Box, Point } from '../../plane';
 import type { Phrase } from '../../words';
 
-/** What lies with its face up. Each face differs by more than its colour: wrong sides and notions are hatched. */
-export type Face = 'right' | 'wrong' | 'elastic' | 'patch' | 'paper' | 'printedDown';
+/**
+ * What lies with its face up. Each differs by more than its colour, and each sign means one thing in every picture, the lay
+ * among them: strokes one way are the wrong side of cloth, crossed strokes elastic, dots paper that lies printed side down.
+ */
+export type Face = 'right' | 'wrong' | 'elastic' | 'paper' | 'printedDown';
 
 /** What a line of a picture means. `lit` is what this step sews or folds. */
 export type PictureLine = 'edge' | 'fold' | 'stitch' | 'lit' | 'hidden' | 'overlock' | 'mark' | 'pin' | 'thin' | 'cord';

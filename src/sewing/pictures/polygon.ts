@@ -57,6 +57,29 @@ export function hatching(points: readonly Point[], step: Mm, rises: boolean): re
   return strokes;
 }
 
+/** Dots in rows within a polygon, every other row between those above: each a stroke so short that it is as wide as long. */
+export function dotting(points: readonly Point[], step: Mm): readonly (readonly [Point, Point])[] {
+  const [ys, dot] = [points.map(({ y }) => y), step / 8];
+  const rows = Math.floor((Math.max(...ys) - Math.min(...ys)) / step);
+  return Array.from({ length: rows }, (_, row) => Math.min(...ys) + (row + 0.5) * step).flatMap((y, row) => {
+    const cuts = points
+      .flatMap((p, i) => {
+        const next = points[(i + 1) % points.length] as Point;
+        return p.y < y === next.y < y ? [] : [p.x + ((y - p.y) / (next.y - p.y)) * (next.x - p.x)];
+      })
+      .sort((a, b) => a - b);
+    const inside = (x: number): boolean => cuts.filter((cut) => cut < x).length % 2 === 1;
+    const first = Math.ceil((cuts[0] ?? 0) / step) * step + (row % 2) * (step / 2);
+    const count = Math.max(0, Math.floor(((cuts.at(-1) ?? 0) - first) / step) + 1);
+    return Array.from({ length: count }, (_, i) => first + i * step)
+      .filter(inside)
+      .map((x): readonly [Point, Point] => [
+        { x: x - dot, y },
+        { x: x + dot, y },
+      ]);
+  });
+}
+
 export type Move = (p: Point) => Point;
 
 /** Moves the line from a towards b onto the line from `to` along `way`; turned over where `over` is true. */

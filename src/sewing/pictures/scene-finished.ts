@@ -1,5 +1,5 @@
 import type { Mm } from '../../length';
-import { type Point, pathEnd, pointsBounds } from '../../plane';
+import { type Point, pathEnd, pointsBounds, subtract } from '../../plane';
 import { say } from '../../words';
 import { lengthOf, sewingFacts } from '../facts';
 import { type Garment, pieceOfKind } from '../garment';
@@ -8,43 +8,68 @@ import { drawnIn, widthAt } from './hem-levels';
 import type { StepPicture } from './picture';
 import { cutOff, flipped, type Move, polyline } from './polygon';
 
-/** The finished pair from the front: both fronts, the crotch hanging closed. The right leg is seen on the left. */
+/**
+ * The finished pair from the front: both fronts, the crotch hanging closed, and behind them the inside of the waist, which
+ * rises to centre back. The right leg is seen on the left.
+ */
 export function finishedPicture(g: Garment): StepPicture {
   const own = frontOf(g);
-  const fronts = [own, frontMirrored(g.sides ? frontOf(g.sides.left) : own)];
-  const box = pointsBounds(fronts.flatMap(({ areas }) => areas.flat()));
+  const other = frontMirrored(g.sides ? frontOf(g.sides.left) : own);
+  const fronts = [own, other];
+  const across = (run: readonly Point[], back: readonly Point[]) => [...run, ...back.toReversed()];
+  const behind = across([own.waist[0], own.backTop], [other.waist[0], other.backTop]);
+  const turned = across(
+    [own.waist[0], own.backTop, other.waist[0]],
+    [own.waist[0], own.backTop, other.waist[0]].map(({ x, y }) => ({ x, y: y + own.turned })),
+  );
+  const band = own.band && other.band && [...own.band, ...other.band.toReversed()];
+  const box = pointsBounds([...fronts.flatMap(({ areas }) => areas.flat()), ...behind, ...(band ?? [])]);
   const d = drawing(1.08 * (box.bottom - box.top));
   const u = d.unit;
   return onePanel(
     { left: box.left - 12 * u, top: box.top - 4 * u, right: box.right + 12 * u, bottom: box.bottom + 4 * u },
     [
+      ...d.cloth('wrong', [...behind, other.waist[1], own.waist[1]]),
+      ...d.cloth('right', turned),
       ...fronts.flatMap(({ areas }) => areas.flatMap((area) => d.cloth('right', area))),
+      ...(band ? d.cloth('right', band) : []),
       ...fronts.flatMap(({ stitched }) => stitched.map((run) => d.line('stitch', ...run))),
       ...fronts.flatMap(({ cordFrom, out }) => cordsFrom(cordFrom, out * u).map((run) => d.line('cord', ...run))),
     ],
-    say`The finished trousers from the front, right side out, laid flat with the waist at its widest.`,
+    say`The finished trousers from the front, right side out, laid flat with the waist at its widest; behind it the inside of the back, which stands highest at its centre.`,
   );
 }
 
 /** What is seen of one leg from the front; the centre at x = 0. */
 interface Front {
-  /** The leg, and what is sewn on at its waist and hem. */
+  /** The leg, and what is sewn on at its hem. */
   readonly areas: readonly (readonly Point[])[];
+  /** What is sewn on at its waist, from the centre below to the centre above: it has no seam in front. */
+  readonly band: readonly Point[] | undefined;
+  /** The upper edge, from the side to the centre. */
+  readonly waist: readonly [Point, Point];
+  /** Centre back at the upper edge, and how deep cloth is turned in there, its right side seen. */
+  readonly backTop: Point;
+  readonly turned: Mm;
   readonly stitched: readonly (readonly Point[])[];
   /** Where a waist cord comes out, and to which side it hangs. */
   readonly cordFrom: Point | undefined;
   readonly out: 1 | -1;
 }
 
-const frontMirrored = ({ areas, stitched, cordFrom }: Front): Front => {
+function frontMirrored(front: Front): Front {
   const over = flipped(0);
   return {
-    areas: areas.map((area) => area.map(over)),
-    stitched: stitched.map((run) => run.map(over)),
-    cordFrom: cordFrom && over(cordFrom),
+    areas: front.areas.map((area) => area.map(over)),
+    band: front.band?.map(over),
+    waist: [over(front.waist[0]), over(front.waist[1])],
+    backTop: over(front.backTop),
+    turned: front.turned,
+    stitched: front.stitched.map((run) => run.map(over)),
+    cordFrom: front.cordFrom && over(front.cordFrom),
     out: -1,
   };
-};
+}
 
 function frontOf(g: Garment): Front {
   const { leg, finished } = g;
@@ -56,7 +81,6 @@ function frontOf(g: Garment): Front {
     { x: 0, y: -1 },
   );
   const top = finished.heights.kind === 'seamed' ? finished.casing.waistEdge : finished.casing.fold;
-  const level = Math.min(top[0].y, top[1].y);
   const bottom = Math.min(pathEnd(front.inseam).y, pathEnd(leg.back.inseam).y);
   // Where the curve reaches beyond the centre the cloth goes round to the back: the leg hangs that much further out.
   const { waistPoint, curveEnd } = front;
@@ -66,7 +90,7 @@ function frontOf(g: Garment): Front {
     const centre = curveEnd.x + slant * Math.min(0, y - curveEnd.y);
     return { x: x - centre - extension * (1 - Math.sqrt(Math.max(0, 1 - down * down))), y };
   };
-  const worn = cutOff(cutOff(outline, { x: 0, y: level }, { x: 1, y: 0 }), { x: 0, y: bottom }, { x: -1, y: 0 }).map(
+  const worn = cutOff(cutOff(outline, top[0], subtract(top[1], top[0])), { x: 0, y: bottom }, { x: -1, y: 0 }).map(
     hang,
   );
   const half = cuffed(
@@ -76,29 +100,29 @@ function frontOf(g: Garment): Front {
   );
   const opening = finished.sewn.lines.find((line) => line.name === 'cordOpening');
   const [cordFrom] = polyline(opening?.curves ?? []).map(hang);
+  const waist = waistOf(g, hang);
   return {
-    areas: [half, ...bandsOf(g, half, hang, bottom)],
-    stitched: stitchedLines(g, half, level, bottom),
+    areas: [half, ...hemBandOf(g, half, bottom)],
+    ...waist,
+    stitched: stitchedLines(g, half, waist.waist, bottom),
     cordFrom,
     out: 1,
   };
 }
 
-/** Where casing and hem are stitched, across one half of the finished front. */
+/** Where casing and hem are stitched, across one half of the finished front: the casing along its slant, channel by channel. */
 function stitchedLines(
-  { finished }: Garment,
+  { finished: { heights, hemPlan } }: Garment,
   half: readonly Point[],
-  top: number,
-  bottom: number,
+  [side, centre]: readonly [Point, Point],
+  bottom: Mm,
 ): readonly (readonly Point[])[] {
-  const { heights, hemPlan } = finished;
-  const levels = [
-    ...(heights.kind === 'seamed' ? [] : [top + heights.fold]),
-    ...(hemPlan.kind === 'seamed' ? [] : [bottom - hemPlan.depth]),
+  const at = (y: Mm, end: 0 | 1): Point => ({ x: widthAt([half], y)[end], y });
+  const rows = heights.kind === 'seamed' ? [] : heights.channels.map(({ from }) => heights.fold - from);
+  return [
+    ...rows.map((down) => [at(side.y + down, 0), at(centre.y + down, 1)]),
+    ...(hemPlan.kind === 'seamed' ? [] : [[at(bottom - hemPlan.depth, 0), at(bottom - hemPlan.depth, 1)]]),
   ];
-  // Where the waist runs steeply up to the back, its stitching may lie above all that is seen of the front.
-  const [highest, lowest] = [Math.min(...half.map((p) => p.y)), Math.max(...half.map((p) => p.y))];
-  return levels.filter((y) => y > highest && y < lowest).map((y) => widthAt([half], y).map((x): Point => ({ x, y })));
 }
 
 /** The leg drawn in to its cuff. */
@@ -109,27 +133,35 @@ function cuffed(g: Garment, half: readonly Point[], bottom: Mm): readonly Point[
   return drawnIn(half, (left + right) / 2, bottom - 1.2 * (right - left), bottom, Math.min(1, share));
 }
 
-/** What is sewn on at the waist and at the hem, of one half. */
-function bandsOf(g: Garment, half: readonly Point[], hang: Move, bottom: Mm): readonly (readonly Point[])[] {
-  const { heights, casing, hemPlan } = g.finished;
-  const [back, front] = casing.waistEdge;
+/** The upper edge of one half in front and behind, and what is sewn on there. */
+function waistOf({ finished }: Garment, hang: Move): Pick<Front, 'band' | 'waist' | 'backTop' | 'turned'> {
+  const { heights, casing } = finished;
+  const seamed = heights.kind === 'seamed';
+  const [back, front] = seamed ? casing.waistEdge : casing.fold;
   const side: Point = { x: 0, y: back.y + (-back.x / (front.x - back.x)) * (front.y - back.y) };
-  const up = heights.height / 2;
-  const waist = [side, front].map(hang).map((p) => ({ x: Math.min(p.x, 0), y: p.y }));
+  const lower = [side, front].map(hang).map((p): Point => ({ x: Math.min(p.x, 0), y: p.y })) as [Point, Point];
+  const up = seamed ? heights.height / 2 : 0;
+  const upper = lower.map(({ x, y }): Point => ({ x, y: y - up })) as [Point, Point];
+  return {
+    band: seamed ? [lower[1], lower[0], upper[0], upper[1]] : undefined,
+    waist: upper,
+    backTop: { x: 0, y: upper[0].y + back.y - side.y },
+    turned: seamed ? up : heights.fold,
+  };
+}
+
+/** What is sewn on at the hem of one half. */
+function hemBandOf(g: Garment, half: readonly Point[], bottom: Mm): readonly (readonly Point[])[] {
+  if (g.finished.hemPlan.kind !== 'seamed') return [];
   const [left, right] = widthAt([half], bottom - 1);
   const down = bottom + g.hem.bandHeight;
   return [
-    ...(heights.kind === 'seamed' ? [[...waist, ...waist.map(({ x, y }) => ({ x, y: y - up })).reverse()]] : []),
-    ...(hemPlan.kind === 'seamed'
-      ? [
-          [
-            { x: left, y: bottom },
-            { x: right, y: bottom },
-            { x: right, y: down },
-            { x: left, y: down },
-          ],
-        ]
-      : []),
+    [
+      { x: left, y: bottom },
+      { x: right, y: bottom },
+      { x: right, y: down },
+      { x: left, y: down },
+    ],
   ];
 }
 

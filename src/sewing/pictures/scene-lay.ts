@@ -38,7 +38,7 @@ export function layPicture(lay: Lay, pieces: readonly Piece[], oneWay: boolean):
         { x: 0, y: -5.2 * u },
         folded ? say`${LAYOUT_WORDS[lay.layout]}, right sides together` : say`in a single layer, right side up`,
       ),
-      ...(down ? [d.word({ x: 0, y: length + 8 * u }, say`hatched: lies printed side down`)] : []),
+      ...(down ? [d.word({ x: 0, y: length + 8 * u }, say`dotted: lies printed side down`)] : []),
       d.word({ x: 0, y: length + 4 * u }, say`${mm(length)} as it lies, cloth ${mm(lay.clothWidth)} wide`),
     ],
     say`The lay, ${LAYOUT_WORDS[lay.layout]}: ${inTurn(

@@ -45,7 +45,7 @@ export const threaded: Stage = (g, view, d) => {
     );
   });
   const base = strip
-    ? stripOnTop(g, view, d, false)
+    ? stripOnTop(g, view, d, { down: false, seamSeen: true })
     : [
         ...turning(view, d),
         ...lineOf(d, 'stitch', upTo(view.waistEdge, gap)),
@@ -79,7 +79,7 @@ export const closed: Stage = (g, view, d) => {
   const u = d.unit;
   const strip = g.waist.finish === 'separateCasing';
   const base = strip
-    ? stripOnTop(g, view, d, false)
+    ? stripOnTop(g, view, d, { down: false, seamSeen: true })
     : [
         ...turning(view, d),
         ...lineOf(d, 'stitch', upTo(view.waistEdge, LEFT_OPEN / 2)),

@@ -9,6 +9,7 @@ export const elasticOn: Stage = (g, view, d) => {
   const [centre, side] = view.raw;
   const strip = [centre, side, { x: side.x, y: side.y + w }, { x: centre.x, y: centre.y + w }];
   const start = between(centre, side, -0.02);
+  const below = Math.max(centre.y, side.y, view.upper[0].y, view.upper[1].y) + w;
   return [
     ...both((move) => [d.area('elastic', strip.map(move)), d.line('edge', ...strip.map(move))]),
     ...both((move) => [d.zigzag('overlock', [start, side].map(move), 1.6 * u)]),
@@ -17,12 +18,9 @@ export const elasticOn: Stage = (g, view, d) => {
       d.pin(move(between(centre, side, Math.min(1, view.quarter / distance(centre, side)))), { x: 1, y: 0 }),
     ),
     ...d.pin(centre, { x: 1, y: 0 }),
-    d.word({ x: -0.3 * Math.abs(side.x), y: centre.y + w + 4 * u }, say`elastic on the raw edge`, 'middle'),
-    ...d.arrow(
-      { x: 0.3 * Math.abs(side.x), y: centre.y + w + 3 * u },
-      { x: 0.75 * Math.abs(side.x), y: centre.y + w + 3 * u },
-    ),
-    d.word({ x: 0.5 * Math.abs(side.x), y: centre.y + w + 7 * u }, say`stretch`, 'middle'),
+    d.word({ x: -0.5 * Math.abs(side.x), y: below + 4 * u }, say`elastic on the raw edge`, 'middle'),
+    ...d.arrow({ x: 0.3 * Math.abs(side.x), y: below + 3 * u }, { x: 0.75 * Math.abs(side.x), y: below + 3 * u }),
+    d.word({ x: 0.5 * Math.abs(side.x), y: below + 7 * u }, say`stretch`, 'middle'),
   ];
 };
 

@@ -3,18 +3,26 @@ import { say } from '../../words';
 import type { Garment } from '../garment';
 import type { Draw } from './draw';
 import type { PictureItem } from './picture';
+import { flipped } from './polygon';
 import { both, lineOf, raised, type Stage } from './waist-parts';
 import type { WaistView } from './waist-view';
 
-/** The ring on the waist: as it is sewn, lying down on the leg, or standing up afterwards. */
-export function stripOnTop(g: Garment, view: WaistView, d: Draw, down: boolean): readonly PictureItem[] {
+/** The ring on the waist: as it is sewn, lying down on the leg, or standing up afterwards. Its one seam is seen at centre back. */
+export function stripOnTop(
+  g: Garment,
+  view: WaistView,
+  d: Draw,
+  { down, seamSeen }: { readonly down: boolean; readonly seamSeen: boolean },
+): readonly PictureItem[] {
   const height = g.finished.heights.height / 2;
   const [centre, side] = view.waistEdge;
   const by = down ? height : -height;
-  const strip = [centre, side, { x: side.x, y: side.y + by }, { x: centre.x, y: centre.y + by }];
+  const [sideFold, centreFold] = [side, centre].map(({ x, y }): Point => ({ x, y: y + by })) as [Point, Point];
+  const over = flipped(0);
   return [
-    ...both((move) => d.cloth('right', strip.map(move))),
-    ...lineOf(d, 'fold', [strip[3] as Point, strip[2] as Point]),
+    ...d.cloth('right', [side, centre, over(side), over(sideFold), centreFold, sideFold]),
+    ...(seamSeen ? [d.line('stitch', centre, centreFold)] : []),
+    ...lineOf(d, 'fold', [centreFold, sideFold]),
   ];
 }
 
@@ -23,28 +31,32 @@ export const stripOn: Stage = (g, view, d) => {
   const [centre, side] = view.waistEdge;
   const name = g.waist.finish === 'knitBand' ? say`band` : say`casing`;
   return [
-    ...stripOnTop(g, view, d, true),
+    ...stripOnTop(g, view, d, { down: true, seamSeen: false }),
     ...lineOf(d, 'lit', view.waistEdge),
     ...view.partings.flatMap((p) => lineOf(d, 'stitch', p)),
     ...[0.5, 0.98].flatMap((share) => both((move) => d.pin(move(between(centre, side, share)), { x: 1, y: 0 }))),
     d.word(
-      { x: 0.5 * side.x, y: centre.y + g.finished.heights.height / 2 + 4 * u },
+      { x: 0.5 * side.x, y: between(centre, side, 0.5).y + g.finished.heights.height / 2 + 4.5 * u },
       say`fold of the ${name}`,
       'middle',
     ),
     ...d.note(
-      { x: -0.35 * side.x, y: centre.y - 3.5 * u },
+      { x: 0.62 * Math.abs(side.x), y: Math.min(centre.y, side.y) - 0.5 * u },
       say`raw edges together`,
-      between(centre, { x: Math.abs(side.x), y: side.y }, 0.5),
+      between(centre, { x: Math.abs(side.x), y: side.y }, 0.75),
     ),
   ];
 };
 
 export const bandUp: Stage = (g, view, d) => [
-  ...stripOnTop(g, view, d, false),
+  ...stripOnTop(g, view, d, { down: false, seamSeen: false }),
   ...lineOf(d, 'stitch', view.waistEdge),
   ...lineOf(d, 'lit', raised(view.waistEdge, -3)),
-  d.word({ x: 0.5 * view.waistEdge[1].x, y: view.waistEdge[0].y + 6 * d.unit }, say`stitch, stretched`, 'middle'),
+  d.word(
+    { x: 0.5 * view.waistEdge[1].x, y: Math.max(view.waistEdge[0].y, view.waistEdge[1].y) + 5 * d.unit },
+    say`stitch, stretched`,
+    'middle',
+  ),
 ];
 
 /** Two rows of long stitches, their threads left long, before they are drawn up. */

@@ -4,9 +4,12 @@ import { BEYOND_STITCHING } from '../channels';
 import type { Garment } from '../garment';
 import { elasticSewnOn } from '../steps-flat';
 import { sewnLeg } from './leg-views';
-import { cutOff, laidOn, type Move } from './polygon';
+import { cutOff, type Move } from './polygon';
 
-/** One half of the waist, seen from in front or behind: its centre seam upright at x = 0, y from the waist edge down. */
+/**
+ * One half of the waist, seen from in front or behind: its centre seam upright at x = 0, y from the waist edge down. Levels
+ * stay as they are worn, so that the waist rises to centre back, its highest point, and dips at centre front.
+ */
 export interface WaistView {
   readonly move: Move;
   /** Of one half, from its upper end to where the picture ends; the casing, if it is folded, turned in. */
@@ -33,14 +36,19 @@ export function waistView(g: Garment, part: 'front' | 'back'): WaistView {
   const { casing, heights } = g.finished;
   const half = g.leg[part];
   const origin: Point = { x: 0, y: 0 };
-  const move = laidOn(half.waistPoint, half.curveEnd, origin, { x: 0, y: 1 }, false);
+  const { waistPoint, curveEnd } = half;
+  const slant = (curveEnd.x - waistPoint.x) / (curveEnd.y - waistPoint.y);
+  const move: Move = ({ x, y }) => ({
+    x: x - waistPoint.x - slant * (y - waistPoint.y),
+    y: y - waistPoint.y,
+  });
   const line = ([back, front]: Line): Line => {
     const share = (0 - back.x) / (front.x - back.x);
     const side: Point = { x: 0, y: back.y + share * (front.y - back.y) };
     return [move(part === 'front' ? front : back), move(side)];
   };
   const upper = line(heights.kind === 'seamed' ? casing.waistEdge : casing.fold);
-  const depth = Math.min(0.9 * distance(half.waistPoint, half.curveEnd), 170);
+  const depth = Math.min(0.9 * distance(waistPoint, curveEnd), 170);
   const sideCut = (points: readonly Point[]) => cutOff(points, origin, { x: 0, y: part === 'front' ? -1 : 1 });
   const outline = cutOff(sideCut(sewnLeg(g)).map(move), { x: 0, y: depth }, { x: -1, y: 0 });
   const below = ([a, b]: Line): Line => (a.x < b.x ? [a, b] : [b, a]);
