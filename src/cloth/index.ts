@@ -1,3 +1,4 @@
+export { grainPlace, type LaidRow, laidName, laidRows } from './grain-place';
 export { LAYER_WORDS, LAYOUT_WORDS } from './layout-words';
 export { NEEDLES, TWIN_NEEDLE } from './needles';
 export { placedPoint } from './placed';

@@ -28,8 +28,9 @@ function clothStep({ cloth }: Garment): SewingStep {
       : say`Fold it lengthwise, selvedge on selvedge. Where it twists or the ends don’t meet, pull the cloth on the slant, from its short corners, until they do.`;
   const tasks: readonly Phrase[] = cloth.washFirst
     ? [
-        ...(cloth.kind === 'woven' ? [say`Zigzag the cut ends: they would fray in the wash.`] : []),
-        say`Wash and dry the cloth as the trousers will be washed and dried. It is expected to lose ${share(cloth.shrinkLength)} in length and ${share(cloth.shrinkWidth)} in width.`,
+        cloth.kind === 'woven'
+          ? say`Zigzag the cut ends, which would fray, and wash and dry the cloth as the trousers will be washed and dried. It is expected to lose ${share(cloth.shrinkLength)} in length and ${share(cloth.shrinkWidth)} in width.`
+          : say`Wash and dry the cloth as the trousers will be washed and dried. It is expected to lose ${share(cloth.shrinkLength)} in length and ${share(cloth.shrinkWidth)} in width.`,
         say`Press it flat, along the grain, with the heat that its label allows.`,
         straightened,
         folded,

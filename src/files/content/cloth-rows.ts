@@ -1,7 +1,7 @@
-import { LAYOUT_WORDS, type LayAnswer } from '../../cloth';
+import { LAYOUT_WORDS, type LayAnswer, laidRows } from '../../cloth';
 import type { Units } from '../../length';
 import { clothOf, type Draft } from '../../project';
-import { amount, inside, mm, printPhrase, say, words } from '../../words';
+import { amount, inside, mm, printPhrase, said, say, words } from '../../words';
 import type { Row } from './rows';
 
 /** The cloths that are bought beside the legs' own, as people call them. */
@@ -32,4 +32,14 @@ function toBuyWords(answer: LayAnswer, units: Units): string {
   }
   const { toBuy, width, layout } = answer.lay;
   return printPhrase(say`${amount(toBuy)} of ${mm(width)}, ${LAYOUT_WORDS[layout]}`, units);
+}
+
+/** Each piece of the lay, which way up it lies and where its grainline goes; nothing where the cloth is too narrow. */
+export function layRows(draft: Draft): readonly Row[] {
+  const { answer } = clothOf(draft);
+  if (!answer.fits) return [];
+  return laidRows(answer.lay, draft.pieces).map(({ name, place }) => ({
+    name: said(name),
+    value: printPhrase(place, draft.project.units),
+  }));
 }

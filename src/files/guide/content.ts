@@ -1,6 +1,7 @@
 import type { Units } from '../../length';
 import { clothOf, clothWidthsOf, type Draft, garmentOf, pictureOf, sewingOf, shoppingOf } from '../../project';
 import {
+  keyPicture,
   layPicture,
   type SewingPart,
   type SewingStep,
@@ -10,7 +11,7 @@ import {
   TIME_SOURCE,
 } from '../../sewing';
 import { amount, inTurn, mm, number, own, type Phrase, printPhrase, said, say, UNSAID, words } from '../../words';
-import { clothRows } from '../content/cloth-rows';
+import { clothRows, layRows } from '../content/cloth-rows';
 import { bothUnits, choiceSentences, cutRows, finishedRows, type Row } from '../content/rows';
 import { numberedCautions } from '../content/sources';
 
@@ -43,9 +44,13 @@ export interface Guide {
   readonly shopping: readonly { readonly name: string; readonly value: string; readonly note: string }[];
   readonly widths: readonly Row[];
   readonly lay: StepPicture | undefined;
+  /** Where each piece lies on it. */
+  readonly laid: readonly Row[];
   /** Why there is no lay on this width, and what would do; empty where there is one. */
   readonly noLay: string;
   readonly time: string;
+  /** What the signs in the pictures mean; printed once, where the pictures begin. */
+  readonly key: StepPicture;
   readonly parts: readonly { readonly name: string; readonly steps: readonly GuideStep[] }[];
 }
 
@@ -57,9 +62,6 @@ const PART_NAMES: Readonly<Record<SewingPart, Phrase>> = {
   hems: say`The hems`,
   finish: say`Last of all`,
 };
-
-/** Which of the two a picture's key explains; printed once, where the pictures begin. */
-export const PICTURE_KEY = say`In the pictures a plain tinted face is the right side, a hatched one the wrong side. What the step sews is the thick dashed line; seams that are there already are thin and dashed; dash and dot is a fold; dotted is what lies underneath.`;
 
 /** @param draft the finished draft */
 export function guideContent(draft: Draft): Guide {
@@ -107,8 +109,10 @@ export function guideContent(draft: Draft): Guide {
         : words`does not fit`,
     })),
     lay: answer.fits ? layPicture(answer.lay, draft.pieces, project.cloth.oneWay) : undefined,
+    laid: layRows(draft),
     noLay: answer.fits ? '' : printPhrase(working.at(-1)?.sentence ?? UNSAID, units),
     time: printPhrase(sewingTime(steps), units),
+    key: keyPicture(),
     parts: parts.map((part) => ({
       name: said(PART_NAMES[part]),
       steps: steps.filter((step) => step.part === part).map(told),

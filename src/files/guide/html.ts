@@ -1,8 +1,8 @@
 import { INK } from '../../drawing';
 import type { Draft } from '../../project';
-import { own, said, spokenLanguage, words } from '../../words';
+import { own, spokenLanguage, words } from '../../words';
 import type { Row } from '../content/rows';
-import { type Guide, type GuideStep, guideContent, PICTURE_KEY } from './content';
+import { type Guide, type GuideStep, guideContent } from './content';
 import { escapedText, pictureSvg } from './svg';
 
 /**
@@ -34,8 +34,8 @@ export function writeGuideHtml(draft: Draft): string {
 <section><h2>${e(words`Chosen`)}</h2>${list(guide.chosen)}</section>
 <section><h2>${e(words`Safety`)}</h2>${list(guide.safety)}</section></div>
 <section><h2>${e(words`The lay`)}</h2><div class="lay">${guide.lay ? `<figure>${pictureSvg(guide.lay, 'lay', guide.units)}</figure>` : `<p>${e(guide.noLay)}</p>`}
-<div><h3>${e(words`On other widths`)}</h3>${rows(guide.widths)}</div></div></section>
-<section><h2>${e(words`Sewing`)}</h2><p>${e(said(PICTURE_KEY))}</p></section>
+<div>${guide.laid.length === 0 ? '' : `<h3>${e(words`Where each piece lies`)}</h3>${rows(guide.laid)}`}<h3>${e(words`On other widths`)}</h3>${rows(guide.widths)}</div></div></section>
+<section><h2>${e(words`Sewing`)}</h2><figure class="key">${pictureSvg(guide.key, 'key', guide.units)}</figure></section>
 ${guide.parts.map((part) => partSection(part, guide)).join('\n')}
 <section><h2>${e(words`Sources`)}</h2>${guide.sources.map((source) => `<p>${e(source)}</p>`).join('')}</section>
 </main>
@@ -76,7 +76,7 @@ const rows = (all: readonly Row[]): string =>
 const STYLE = `body{margin:0 auto;max-width:62rem;padding:1.5rem;background:#faf6ee;color:${INK.cut};font:1rem/1.45 system-ui,sans-serif}
 h1,h2,h3{line-height:1.2;margin:0}h1{font-size:1.9rem}h2{margin-top:2rem;padding-bottom:.25rem;border-bottom:1px solid #ddd2bd}h3{margin-bottom:.4rem}
 header p,small{color:${INK.quietWords}}figure{margin:0;background:#fff;border:1px solid #ddd2bd;border-radius:.5rem;padding:.5rem}
-svg{display:block;width:100%;max-height:24rem;font-family:system-ui,sans-serif}
+.key{max-width:20rem}svg{display:block;width:100%;max-height:24rem;font-family:system-ui,sans-serif}
 article{display:grid;grid-template-columns:minmax(15rem,24rem) 1fr;gap:1.25rem;margin:1.25rem 0;break-inside:avoid}
 ol,ul{margin:.4rem 0;padding-left:1.3rem}li{margin:.2rem 0}p{margin:.5rem 0}
 dl{display:grid;grid-template-columns:max-content 1fr;gap:.15rem 1rem;margin:.5rem 0}dd{margin:0}.pair{display:grid;grid-template-columns:repeat(auto-fit,minmax(18rem,1fr));gap:0 2rem}

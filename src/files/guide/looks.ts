@@ -33,5 +33,5 @@ export const FACE_LOOKS: Readonly<
   wrong: { fill: '#FBF8F1', hatch: '#C9BFAF', width: HATCH },
   elastic: { fill: '#FFFFFF', hatch: '#8A8175', width: HATCH },
   paper: { fill: '#FFFFFF', hatch: '#FFFFFF', width: HATCH },
-  printedDown: { fill: '#FFFFFF', hatch: INK.level, width: 3 * HATCH },
+  printedDown: { fill: '#FFFFFF', hatch: INK.level, width: 2.5 * HATCH },
 };

@@ -1,8 +1,8 @@
 import type { Mm } from '../../length';
-import { said, words } from '../../words';
+import { words } from '../../words';
 import { bullets, headed, notes, type Passage, pairs } from '../pen/passage';
 import type { PageRun } from '../pen/set-pages';
-import { type Guide, type GuideStep, PICTURE_KEY } from './content';
+import type { Guide, GuideStep } from './content';
 import { barePicture, framedPicture, smallPicture } from './picture';
 
 /** A picture that need not be wider than this stands beside its words, not above them. */
@@ -65,7 +65,6 @@ export function guideRuns(guide: Guide): readonly PageRun[] {
     {
       columns: 2,
       passages: [
-        { kind: 'paragraph', text: said(PICTURE_KEY), tone: 'quiet' },
         ...parts.flatMap(({ name, steps: some }): readonly Passage[] => [
           { kind: 'heading', size: 'part', text: name },
           ...some.map((step): Passage => ({ kind: 'group', passages: stepPassages(step, guide) })),
@@ -76,13 +75,24 @@ export function guideRuns(guide: Guide): readonly PageRun[] {
   ];
 }
 
-/** The lay to scale, other widths beside it. */
-function layPassages({ lay, noLay, widths, units }: Guide): readonly Passage[] {
-  const others = headed(words`On other widths`, pairs(widths));
+/** The lay to scale; beside it where each piece lies, other widths, and what the signs in this picture and the next ones mean. */
+function layPassages({ lay, laid, noLay, widths, key, units }: Guide): readonly Passage[] {
+  const others = [
+    ...headed(words`On other widths`, pairs(widths)),
+    ...headed(words`Signs in the pictures`, { kind: 'picture', picture: barePicture(key, units) }),
+  ];
   const heading: Passage = { kind: 'heading', size: 'part', text: words`The lay` };
   if (!lay) return [heading, { kind: 'paragraph', text: noLay }, ...others];
   const picture = { ...barePicture(lay, units), tallest: TALLEST.lay };
-  return [heading, { kind: 'beside', share: SHARE.lay, picture, passages: others }];
+  return [
+    heading,
+    {
+      kind: 'beside',
+      share: SHARE.lay,
+      picture,
+      passages: [...headed(words`Where each piece lies`, pairs(laid)), ...others],
+    },
+  ];
 }
 
 function stepPassages(step: GuideStep, { units }: Guide): readonly Passage[] {

@@ -27,8 +27,9 @@ const FITS: Mm = 1e-6;
  * @param columns boxes on one page
  * @param least how far down a column has to reach, or the page before its last one ends, before white is left there rather
  *   than a group parted
+ * @param whole whether the columns begin a page: what is too high for what is left of one goes overleaf
  */
-export function flowStrips(strips: readonly Strip[], columns: readonly Box[], least: Mm): Flow {
+export function flowStrips(strips: readonly Strip[], columns: readonly Box[], least: Mm, whole = true): Flow {
   const laid: LaidStrip[] = [];
   let [at, column] = [0, 0];
   let y = columns[0]?.top ?? 0;
@@ -44,8 +45,8 @@ export function flowStrips(strips: readonly Strip[], columns: readonly Box[], le
     const last = column === columns.length - 1;
     const white = box.bottom - y <= WHITE * (box.bottom - box.top);
     const waits = !fresh && white && (last ? bottom : y) >= least && group.length > 0 && !fits(group);
-    // What is higher than a whole column is set all the same, where nothing else was.
-    const must = fresh && last && laid.length === 0;
+    // What is higher than a whole page's column is set all the same, where nothing else was.
+    const must = whole && fresh && last && laid.length === 0;
     if (waits || (!fits(chunk) && !must)) {
       column += 1;
       y = columns[column]?.top ?? y;
@@ -78,12 +79,24 @@ function heldTogether(strips: readonly Strip[], at: number): readonly Strip[] {
 export function flowBalanced(
   strips: readonly Strip[],
   columns: (lower: Mm) => readonly Box[],
-  { top, bottom, least, step }: { readonly top: Mm; readonly bottom: Mm; readonly least: Mm; readonly step: Mm },
+  {
+    top,
+    bottom,
+    least,
+    step,
+    whole = true,
+  }: {
+    readonly top: Mm;
+    readonly bottom: Mm;
+    readonly least: Mm;
+    readonly step: Mm;
+    readonly whole?: boolean;
+  },
 ): Flow {
   const count = columns(bottom).length;
   for (let lower = top + stripsHeight(strips) / count; lower < bottom; lower += step) {
-    const flow = flowStrips(strips, columns(lower), top);
+    const flow = flowStrips(strips, columns(lower), top, whole);
     if (flow.left.length === 0 && flow.bottom <= lower + FITS) return flow;
   }
-  return flowStrips(strips, columns(bottom), least);
+  return flowStrips(strips, columns(bottom), least, whole);
 }

@@ -55,6 +55,7 @@ export function setPages(pen: Pen, grid: PageGrid, { title, under, runs }: PageD
         bottom: grid.bottom,
         least,
         step: lineHeight(TYPE.words.pt) / 2,
+        whole: y === grid.margin,
       });
       drawLaid(pen, flow.laid);
       y = flow.bottom;

@@ -35,7 +35,7 @@ const STROKES: Readonly<Record<Face, (points: readonly Point[], step: Mm) => rea
   wrong: (points, step) => hatching(points, step, true),
   elastic: (points, step) => [true, false].flatMap((rises) => hatching(points, 0.8 * step, rises)),
   paper: () => [],
-  printedDown: (points, step) => dotting(points, 1.3 * step),
+  printedDown: (points, step) => dotting(points, 1.2 * step),
 };
 
 /**

@@ -59,7 +59,7 @@ export function hatching(points: readonly Point[], step: Mm, rises: boolean): re
 
 /** Dots in rows within a polygon, every other row between those above: each a stroke so short that it is as wide as long. */
 export function dotting(points: readonly Point[], step: Mm): readonly (readonly [Point, Point])[] {
-  const [ys, dot] = [points.map(({ y }) => y), step / 8];
+  const [ys, dot] = [points.map(({ y }) => y), step / 10];
   const rows = Math.floor((Math.max(...ys) - Math.min(...ys)) / step);
   return Array.from({ length: rows }, (_, row) => Math.min(...ys) + (row + 0.5) * step).flatMap((y, row) => {
     const cuts = points

@@ -1,11 +1,11 @@
 import { SELVEDGE } from '../../check';
-import { LAYER_WORDS, LAYOUT_WORDS, type Lay, type Placement, placedPoint } from '../../cloth';
-import { cutCurves, isSamePiece, type Piece, pieceName } from '../../edges';
+import { grainPlace, LAYER_WORDS, LAYOUT_WORDS, type Lay, laidName, type Placement, placedPoint } from '../../cloth';
+import { cutCurves, isDrawnLeft, isLeg, isSamePiece, type Piece, pieceName } from '../../edges';
 import { type Box, between, type Point, pointsBounds } from '../../plane';
 import { amount, inTurn, isSaid, mm, type Phrase, say, UNSAID } from '../../words';
 import { type Draw, drawing, onePanel, textWidth } from './draw';
 import type { PictureItem, StepPicture } from './picture';
-import { cutOff, polygon } from './polygon';
+import { cutOff, polygon, polyline } from './polygon';
 
 /** A lay is printed as large as the page, so that its words need less of it. */
 const LETTER = 2.5;
@@ -38,7 +38,7 @@ export function layPicture(lay: Lay, pieces: readonly Piece[], oneWay: boolean):
         { x: 0, y: -5.2 * u },
         folded ? say`${LAYOUT_WORDS[lay.layout]}, right sides together` : say`in a single layer, right side up`,
       ),
-      ...(down ? [d.word({ x: 0, y: length + 8 * u }, say`dotted: lies printed side down`)] : []),
+      ...(down ? [d.word({ x: 0, y: length + 8 * u }, say`dots: lies printed side down`)] : []),
       d.word({ x: 0, y: length + 4 * u }, say`${mm(length)} as it lies, cloth ${mm(lay.clothWidth)} wide`),
     ],
     say`The lay, ${LAYOUT_WORDS[lay.layout]}: ${inTurn(
@@ -56,12 +56,8 @@ const box = (left: number, top: number, right: number, bottom: number): readonly
 ];
 
 /** A piece where it is cut, its grain, and its name beside that; what lies printed side down is hatched. */
-function laidPiece(
-  d: Draw,
-  placement: Placement,
-  pieces: readonly Piece[],
-  { layout, table }: Lay,
-): readonly PictureItem[] {
+function laidPiece(d: Draw, placement: Placement, pieces: readonly Piece[], lay: Lay): readonly PictureItem[] {
+  const { layout, table } = lay;
   const piece = pieces.find((one) => isSamePiece(one, placement.piece));
   if (!piece) return [];
   const put = (p: Point) => placedPoint(p, placement);
@@ -71,14 +67,58 @@ function laidPiece(
   const points = layout === 'single' ? whole : cutOff(whole, { x: 0, y: 0 }, way);
   const [upper, lower] = piece.grainline.map(put) as [Point, Point];
   const words = LAYER_WORDS[placement.layer];
-  const says = [pieceName(piece), words].filter(isSaid);
+  const says = [laidName(placement, piece), words].filter(isSaid);
   return [
     ...d.cloth(placement.mirrored ? 'printedDown' : 'paper', points),
     ...(layout === 'foldedLengthwise' && placement.layer === 'fold'
       ? []
       : [...d.arrow(upper, lower), ...d.arrow(lower, upper)]),
     ...nameItems(d, says, pointsBounds(points), between(upper, lower, 0.5), table.width),
+    ...distanceItems(d, lay, placement, piece),
+    ...halfItems(d, piece, put),
   ];
+}
+
+/** From each arrowhead to the selvedge, with the figure to measure there. */
+function distanceItems(d: Draw, lay: Lay, placement: Placement, piece: Piece): readonly PictureItem[] {
+  const place = grainPlace(lay, placement, piece);
+  if (!place) return [];
+  const u = d.unit;
+  const edge = place.selvedge === 'left' ? 0 : lay.table.width;
+  const [upper, lower] = place.ends;
+  if (lower.y - upper.y < DISTANCES_FROM * u) return [];
+  return place.ends.flatMap((end, i) => {
+    const text = say`${mm(place.distances[i] ?? 0)}`;
+    const way = place.selvedge === 'left' ? -1 : 1;
+    return [
+      d.line('thin', end, { x: edge, y: end.y }),
+      ...(Math.abs(end.x - edge) > (textWidth(text, LETTER) + 1) * u
+        ? [
+            d.word(
+              { x: end.x + 1.4 * way * u, y: end.y + (i === 0 ? -0.8 : 2.6) * u },
+              text,
+              way < 0 ? 'right' : 'left',
+            ),
+          ]
+        : []),
+    ];
+  });
+}
+
+/** A grainline shorter than this, in hundredths of the picture, is told in the table beside it only. */
+const DISTANCES_FROM = 16;
+
+/** Which half of a leg is its front, and which its back, below the crotch. */
+function halfItems(d: Draw, piece: Piece, put: (p: Point) => Point): readonly PictureItem[] {
+  const crotch = polyline(piece.lines.find(({ name }) => name === 'crotchLine')?.curves ?? []);
+  if (!isLeg(piece) || crotch.length < 2) return [];
+  const { left, right } = pointsBounds(crotch);
+  const y = (crotch[0] as Point).y + 5 * d.unit;
+  const names = isDrawnLeft(piece) ? [say`front`, say`back`] : [say`back`, say`front`];
+  return [left, right].map((x, i) => {
+    const at = put({ x: 0.6 * x, y });
+    return d.word({ x: at.x, y: at.y + 0.7 * d.unit }, names[i] as Phrase, 'middle');
+  });
 }
 
 /** Beside the grainline where there is room, else in the middle; only the name where even that is narrow. */

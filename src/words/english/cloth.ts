@@ -43,6 +43,8 @@ export const cloth = {
     'trade',
   'Woven cloth': 'trade',
   'ball point (jersey) or stretch, 80/12': 'trade',
+  'both arrowheads {0} from {1}': 'plain', // {0} mm(upper), {1} from
+  'both legs': 'plain',
   'folded crosswise': 'trade',
   'folded lengthwise': 'trade',
   'in a single layer': 'trade',
@@ -50,6 +52,12 @@ export const cloth = {
   'length = 2 × {0}{1} = {2}': 'plain', // {0} part(table.length), {1} rounding(lengthNeeded, { mm: table.length, times: 2 }), {2} part(lengthNeeded)
   'length = {0}': 'plain', // {0} mm(lengthNeeded)
   'none fits at {0}; {1}': 'plain', // {0} mm(answer.width), {1} answer.instead[0] ?? UNSAID
+  'printed side down': 'trade',
+  'printed side up': 'plain',
+  'the left selvedge': 'trade',
+  'the right selvedge': 'trade',
+  'the selvedges': 'trade',
+  'the upper arrowhead {0} and the lower one {1} from {2}': 'plain', // {0} mm(upper), {1} mm(lower), {2} from
   'through both layers': 'trade',
   'to buy = {0}': 'plain', // {0} reckoned
   'twin needle for jersey, 4.0/80': 'trade',

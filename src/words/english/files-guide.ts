@@ -5,8 +5,6 @@ export const filesGuide = {
   Cut: 'trade',
   Finished: 'ours: finished, of the garment, beside the body',
   'Finished measures': 'ours: a finished measure, of the garment',
-  'In the pictures a plain tinted face is the right side, a hatched one the wrong side. What the step sews is the thick dashed line; seams that are there already are thin and dashed; dash and dot is a fold; dotted is what lies underneath.':
-    'trade',
   'Last of all': 'plain',
   'Legwork · how to sew it, with cloth and shopping list · {0}': 'ours: the name', // {0} own(project.body.label)
   'Legwork · the working, step by step · {0}': 'ours: the working, the derivation that is shown', // {0} own(plainWords(project.body.label))
@@ -16,6 +14,7 @@ export const filesGuide = {
   'On other widths': 'plain',
   'See:': 'plain',
   Sewing: 'trade',
+  'Signs in the pictures': 'plain',
   Sources: 'plain',
   'Stitch settings come from practice, too.': 'trade',
   'Take care:': 'plain',
@@ -25,6 +24,7 @@ export const filesGuide = {
   'The waist': 'trade',
   'The whole way': 'plain',
   'Where cloth is saved': 'trade',
+  'Where each piece lies': 'plain',
   'While the legs lie flat': 'ours: a part of the order of work',
   'Why:': 'plain',
   'does not fit': 'plain',

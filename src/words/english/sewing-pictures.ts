@@ -6,6 +6,8 @@ export const sewingPictures = {
     'trade',
   'A leg, wrong side up, with its notches, folds, stitching lines, side and quarter marks.': 'trade',
   'All pieces as they are cut, right side up: {0}.': 'trade', // {0} inTurn( pieces.map((piece) => say`${pieceName(piece)}, ${number(piece.cut, 0)}`), '; ', )
+  'In the pictures a plain tinted face is the right side, a hatched one the wrong side; crossed strokes are elastic; dots are paper that lies printed side down. What the step sews is the thick dashed line; seams that are there already are thin and dashed; dash and dot is a fold; dotted is what lies underneath; a zigzag is a finished edge.':
+    'trade',
   'One end of the {0}: folded lengthwise, right sides together, its seam lit; below, turned right side out, the end tucked in and stitched.':
     'trade', // {0} name
   'One leg, turned right side out, is slipped into the other, which is wrong side out; the crotch seam, a U from waist to waist, is lit.':
@@ -16,7 +18,8 @@ export const sewingPictures = {
   'The cloth, {0} wide, with a leg on it, its grainline along the selvedge.': 'trade', // {0} mm(width)
   'The facing, wrong side up, on the right side of the leg, the seam at the lower edge lit.': 'trade',
   'The facing, wrong side up, on the right side of the leg, the seam at the upper edge lit.': 'trade',
-  'The finished trousers from the front, right side out, laid flat with the waist at its widest.': 'trade',
+  'The finished trousers from the front, right side out, laid flat with the waist at its widest; behind it the inside of the back, which stands highest at its centre.':
+    'trade',
   'The hem facing folded right sides together, its inseam, {0} high, lit.': 'trade', // {0} mm(hemStitchingAt(g))
   'The lay, {0}: {1}. To buy: {2}.': 'trade', // {0} LAYOUT_WORDS[lay.layout], {1} inTurn( lay.placements.map((one) => pieceName(one.piece)), ', ', ), {2} amount(lay.toBuy)
   'The left leg and the right one differ.': 'plain',
@@ -57,12 +60,16 @@ export const sewingPictures = {
     'trade',
   'The {0} folded right sides together with its end seam lit; below, the ring folded lengthwise.': 'trade', // {0} name
   'Two layers, right sides together, sewn {0} from the edge, the edge overlocked.': 'trade', // {0} mm(allowances.inseam)
+  'a fold, or the side line': 'trade',
+  'an edge overlocked or zigzagged': 'trade',
   'back, underneath': 'trade',
   'band, in quarters': 'trade',
   'both selvedges': 'trade',
   cord: 'trade',
+  'dots: lies printed side down': 'plain',
   'dotted: before washing': 'ours: what a line of the picture means',
   'dotted: elastic, held at both ends': 'ours: what a line of the picture means',
+  elastic: 'trade',
   'elastic on the raw edge': 'trade',
   'elastic, in quarters': 'trade',
   'elastic, safety pin': 'trade',
@@ -72,7 +79,6 @@ export const sewingPictures = {
   'fold, no seam': 'trade',
   'fold: cut it open and turn the upper layer round': 'trade',
   'grain along the selvedge': 'trade',
-  'hatched: lies printed side down': 'ours: what a line of the picture means',
   'hem, wrong side up': 'trade',
   'in a single layer, right side up': 'trade',
   'inseam on inseam': 'trade',
@@ -90,8 +96,11 @@ export const sewingPictures = {
   'one leg, right side out': 'trade',
   'opening at the side': 'plain',
   'opening shut': 'plain',
+  'paper, printed side down': 'plain',
+  'paper, printed side up': 'plain',
   'patch behind, opening': 'trade',
   'raw edges together': 'trade',
+  'right side of the cloth': 'trade',
   'right side out, seen from the front': 'trade',
   'right side up, centre front at the right': 'trade',
   'right side up, hem below': 'trade',
@@ -105,6 +114,7 @@ export const sewingPictures = {
   'slip in': 'plain',
   'stitch, stretched': 'trade',
   'stitching line': 'trade',
+  'stitching that is there already': 'trade',
   stretch: 'trade',
   'the left one, wrong side out': 'trade',
   'the other, wrong side out': 'trade',
@@ -115,6 +125,9 @@ export const sewingPictures = {
   'turned right side out': 'trade',
   'two facings, right sides together': 'trade',
   'waist, wrong side up': 'trade',
+  'what lies underneath': 'plain',
+  'what this step sews or folds': 'trade',
+  'wrong side of the cloth': 'trade',
   'wrong side out, seen from behind': 'trade',
   'wrong side up': 'trade',
   '{0} as it lies, cloth {1} wide': 'trade', // {0} mm(length), {1} mm(lay.clothWidth)

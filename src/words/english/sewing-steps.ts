@@ -338,7 +338,8 @@ export const sewingSteps = {
   'Wash and press the cloth': 'trade',
   'Weigh or pin the paper down all round and cut on the cut lines: {0}.': 'trade', // {0} inTurn(pieces.map(cutWords), '; ')
   'With the waist at its widest both ends are equally long, and the trousers go over the fullest part.': 'trade',
-  'Zigzag the cut ends: they would fray in the wash.': 'trade',
+  'Zigzag the cut ends, which would fray, and wash and dry the cloth as the trousers will be washed and dried. It is expected to lose {0} in length and {1} in width.':
+    'trade', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)
   'Zigzag the edge as the seam will be finished, and press the scrap. A zigzag that swings just over the edge does what an overlocker would.':
     'trade',
   'Zigzag the sides and the bottom: no allowance is drawn there, so the pocket is sewn on over its edges.': 'trade',

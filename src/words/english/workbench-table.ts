@@ -58,7 +58,6 @@ export const workbenchTable = {
   'no further: it can’t be drawn': 'plain',
   'on the way to {0}': 'plain', // {0} STOPS[Math.ceil(join)]?.name ?? name
   'one layer, right side up': 'trade',
-  'printed side down': 'trade',
   'rise {0}': 'trade', // {0} own(formatLength(measures.crotchDepthFinished, units))
   'side, no seam here': 'trade',
   sitting: 'plain',

@@ -1,11 +1,11 @@
-import type { CSSProperties, ReactNode } from 'react';
-import type { Box } from '../../plane';
+import type { ReactNode } from 'react';
 import { pictureOf, type Station } from '../../project';
 import { printPhrase } from '../../words';
 import { placeOnDrawing } from '../stations/check/place';
 import { useBench } from '../store/bench';
 import { TapeFigure } from '../table/drawings/BodyFigure';
 import { StepDrawing } from '../table/drawings/SewingDrawing';
+import { FramedDrawing } from '../table/FramedDrawing';
 import { Lit, stepLines } from '../table/LitLines';
 import { useStationDrawing } from '../table/use-station-drawing';
 import type { Topic } from './topics';
@@ -29,9 +29,9 @@ export function TopicPicture({ topic: { subject, title } }: { readonly topic: To
     case 'sewing': {
       const picture = pictureOf(draft, subject.step);
       return (
-        <Framed station="sew" box={picture.box} says={printPhrase(picture.says, units)}>
+        <FramedDrawing station="sew" box={picture.box} says={printPhrase(picture.says, units)}>
           <StepDrawing picture={picture} />
-        </Framed>
+        </FramedDrawing>
       );
     }
     case 'working':
@@ -57,44 +57,9 @@ function OfStation({ station, says, children, instead }: OfStationProps) {
   const units = useBench((state) => state.project.units);
   const [, { Drawing, box, says: whole }] = useStationDrawing(station);
   return (
-    <Framed station={station} box={box(draft)} says={says ?? printPhrase(whole(draft), units)}>
+    <FramedDrawing station={station} box={box(draft)} says={says ?? printPhrase(whole(draft), units)}>
       {instead ?? <Drawing draft={draft} />}
       {children}
-    </Framed>
-  );
-}
-
-/** A picture at most so large, pixels, and the room round it for its words. */
-const [WIDTH, HEIGHT, AROUND] = [360, 320, 28];
-
-interface FramedProps {
-  readonly station: Station;
-  readonly box: Box;
-  readonly says: string;
-  readonly children: ReactNode;
-}
-
-function Framed({ station, box, says, children }: FramedProps) {
-  const [wide, tall] = [box.right - box.left, box.bottom - box.top];
-  const scale = Math.min((WIDTH - 2 * AROUND) / wide, (HEIGHT - 2 * AROUND) / tall);
-  const around = AROUND / scale;
-  return (
-    <svg
-      className="help-picture"
-      role="img"
-      aria-label={says}
-      width={wide * scale + 2 * AROUND}
-      height={tall * scale + 2 * AROUND}
-      viewBox={`${box.left - around} ${box.top - around} ${wide + 2 * around} ${tall + 2 * around}`}
-    >
-      <g
-        className="drawing"
-        data-station={station}
-        data-far="very"
-        style={{ '--unzoomed': 1 / scale } as CSSProperties}
-      >
-        {children}
-      </g>
-    </svg>
+    </FramedDrawing>
   );
 }

@@ -11,6 +11,7 @@ import { angle, length, percentage } from '../store/quantity';
 import { ClothResult } from './cloth/ClothResult';
 import { ClothSavings } from './cloth/ClothSavings';
 import { ClothWidths } from './cloth/ClothWidths';
+import { LaidPieces } from './cloth/LaidPieces';
 import { ShoppingList } from './cloth/ShoppingList';
 
 const LAYOUTS = [
@@ -32,6 +33,7 @@ export default function ClothStation() {
     <>
       <ClothResult />
       <Group name={words`The lay`}>
+        <LaidPieces />
         <Laying />
       </Group>
       <Group name={words`Where cloth is saved`}>

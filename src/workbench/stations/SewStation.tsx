@@ -5,6 +5,7 @@ import { useBench } from '../store/bench';
 import { AllCautions } from './Cautions';
 import { AskedFirst } from './paper/AskedFirst';
 import { FilesFor } from './paper/FilesFor';
+import { PictureKey } from './sew/PictureKey';
 import { SewingList } from './sew/SewingList';
 import { StepWords } from './sew/StepWords';
 
@@ -20,6 +21,7 @@ export default function SewStation() {
   return (
     <>
       <StepWords />
+      <PictureKey />
       <SwitchField
         path="sewing.machine"
         choices={MACHINES}

@@ -57,8 +57,8 @@ describe('the guide as pages', () => {
 describe('the guide as a web page', () => {
   const html = writeGuideHtml(draft);
 
-  it('holds a picture for every step, the lay and the finished pair, each told in words, and the way once more in small', () => {
-    expect(html.match(/<svg[^>]* role="img" aria-label="[^"]+"/g)?.length).toBe(steps.length + 2);
+  it('holds a picture for every step, the lay, the finished pair and the key, each told in words, and the way once more in small', () => {
+    expect(html.match(/<svg[^>]* role="img" aria-label="[^"]+"/g)?.length).toBe(steps.length + 3);
     const small = [...html.matchAll(/<use href="#(p\d+)"/g)].map(([, id]) => id);
     expect(small).toEqual(steps.map(({ number }) => `p${number}`));
     expect(small.filter((id) => !html.includes(`<svg id="${id}"`))).toEqual([]);

@@ -42,6 +42,8 @@ describe('filling columns', () => {
     const flow = flowStrips([strip(300), strip(10)], [column(0)], 66);
     expect(flow.laid.length).toBe(1);
     expect(flow.left.length).toBe(1);
+    // Lower down on a page it waits for the next one.
+    expect(flowStrips([strip(300), strip(10)], [column(0)], 66, false).laid).toEqual([]);
   });
 
   test('columns end at one height where they can', () => {

@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import { LAYER_WORDS, type Lay, type Placement, placedPoint } from '../../../cloth';
+import { grainPlace, LAYER_WORDS, type Lay, laidName, type Placement, placedPoint } from '../../../cloth';
 import { pieceBounds } from '../../../drawing';
 import { cutCurves, isDrawnLeft, isLeg, isSamePiece, type Piece, pieceKey, pieceName } from '../../../edges';
 import type { Mm } from '../../../length';
@@ -12,6 +12,8 @@ import { Word } from '../Word';
 import type { DrawingProps } from './drawing-props';
 import { HalfTints } from './HalfTints';
 import { LayGround } from './LayGround';
+import { LaySignPatterns, type LaySigns, useLaySigns } from './LaySigns';
+import { Line } from './Line';
 import { type NoFit, widestOf } from './lay-box';
 import { Grainline } from './Marks';
 
@@ -23,10 +25,12 @@ export function LayDrawing({ draft }: DrawingProps) {
 
 function LaidPieces({ draft, lay }: DrawingProps & { readonly lay: Lay }) {
   const id = useId();
+  const signs = useLaySigns();
   const { width, length } = lay.table;
   return (
     <>
-      <LayGround layout={lay.layout} width={width} length={length} oneWay={draft.project.cloth.oneWay} />
+      <LaySignPatterns {...signs} />
+      <LayGround layout={lay.layout} width={width} length={length} oneWay={draft.project.cloth.oneWay} signs={signs} />
       <clipPath id={id}>
         <rect width={width} height={length} />
       </clipPath>
@@ -35,7 +39,7 @@ function LaidPieces({ draft, lay }: DrawingProps & { readonly lay: Lay }) {
         if (!piece) return null;
         return (
           <g key={`${pieceKey(placement.piece)}${placement.copies[0]}`} clipPath={`url(#${id})`}>
-            <LaidPiece piece={piece} placement={placement} />
+            <LaidPiece piece={piece} placement={placement} signs={signs} />
           </g>
         );
       })}
@@ -43,7 +47,10 @@ function LaidPieces({ draft, lay }: DrawingProps & { readonly lay: Lay }) {
         const piece = draft.pieces.find((one) => isSamePiece(one, placement.piece));
         return (
           piece && (
-            <LaidName key={`${pieceKey(placement.piece)}${placement.copies[0]}`} piece={piece} placement={placement} />
+            <g key={`${pieceKey(placement.piece)}${placement.copies[0]}`}>
+              {isLeg(piece) && <GrainDistances lay={lay} piece={piece} placement={placement} />}
+              <LaidName piece={piece} placement={placement} />
+            </g>
           )
         );
       })}
@@ -51,7 +58,12 @@ function LaidPieces({ draft, lay }: DrawingProps & { readonly lay: Lay }) {
   );
 }
 
-function LaidPiece({ piece, placement }: { readonly piece: Piece; readonly placement: Placement }) {
+interface LaidProps {
+  readonly piece: Piece;
+  readonly placement: Placement;
+}
+
+function LaidPiece({ piece, placement, signs }: LaidProps & { readonly signs: LaySigns }) {
   const { at, turn, mirrored } = placement;
   const cut = pathText(cutCurves(piece), true);
   return (
@@ -60,15 +72,37 @@ function LaidPiece({ piece, placement }: { readonly piece: Piece; readonly place
       {isLeg(piece) && (
         <HalfTints outline={pathText(outlineCurves(piece.stitchLine), true)} drawnLeft={isDrawnLeft(piece)} />
       )}
-      {mirrored && <path className="printed-down" d={cut} />}
+      {mirrored && <path d={cut} fill={`url("#${signs.printedDown}")`} />}
       <path className="line line-cut" d={cut} />
       <Grainline ends={piece.grainline} />
     </g>
   );
 }
 
+/** From both arrowheads to the selvedge: what is measured before anything is pinned. */
+function GrainDistances({ lay, piece, placement }: LaidProps & { readonly lay: Lay }) {
+  const units = useBench((state) => state.project.units);
+  const place = grainPlace(lay, placement, piece);
+  if (!place) return null;
+  const left = place.selvedge === 'left';
+  return place.ends.map((end, i) => (
+    <g key={end.y}>
+      <Line stroke="lengthen" curves={pathThrough(end, point(left ? 0 : lay.table.width, end.y))} />
+      <Word
+        at={end}
+        anchor={left ? 'end' : 'start'}
+        dx={left ? -8 : 8}
+        dy={i === 0 ? -6 : 16}
+        className="word-lay word-lay-small"
+      >
+        {printPhrase(say`${mm(place.distances[i] ?? 0)}`, units)}
+      </Word>
+    </g>
+  ));
+}
+
 /** The piece's name, upright whichever way it lies: beside a leg's grainline, along a narrow piece, above in any other. */
-function LaidName({ piece, placement }: { readonly piece: Piece; readonly placement: Placement }) {
+function LaidName({ piece, placement }: LaidProps) {
   const own = pieceBounds(piece);
   const box = pointsBounds(
     [point(own.left, own.top), point(own.right, own.bottom)].map((p) => placedPoint(p, placement)),
@@ -77,7 +111,9 @@ function LaidName({ piece, placement }: { readonly piece: Piece; readonly placem
   const middle = point((box.left + box.right) / 2, (box.top + box.bottom) / 2);
   const at = placement.layer === 'fold' ? { x: width / 4, y: middle.y } : middle;
   const says = [
-    words`${pieceName(piece)} ${all(placement.copies.map((copy) => say`${number(copy, 0)}`))}`,
+    isLeg(piece)
+      ? said(laidName(placement, piece))
+      : words`${pieceName(piece)} ${all(placement.copies.map((copy) => say`${number(copy, 0)}`))}`,
     ...(placement.mirrored ? [words`printed side down`] : []),
     ...(placement.layer === 'single' ? [] : [said(LAYER_WORDS[placement.layer])]),
   ];

@@ -5,6 +5,7 @@ import { pathThrough, point } from '../../../plane';
 import { mm, type Phrase, printPhrase, said, say, words } from '../../../words';
 import { useBench } from '../../store/bench';
 import { Word } from '../Word';
+import type { LaySigns } from './LaySigns';
 import { Line } from './Line';
 import { NAP_SHARE } from './lay-box';
 import { FoldTriangles, Grainline } from './Marks';
@@ -14,6 +15,7 @@ export interface LayGroundProps {
   readonly width: Mm;
   readonly length: Mm;
   readonly oneWay: boolean;
+  readonly signs: LaySigns;
 }
 
 const SIDES: Readonly<Record<Layout, Phrase>> = {
@@ -23,7 +25,7 @@ const SIDES: Readonly<Record<Layout, Phrase>> = {
 };
 
 /** The cloth under the pieces: its side, selvedges, fold, cut ends, nap, and its measures. */
-export function LayGround({ layout, width, length, oneWay }: LayGroundProps) {
+export function LayGround({ layout, width, length, oneWay, signs }: LayGroundProps) {
   const units = useBench((state) => state.project.units);
   const lengthwise = layout === 'foldedLengthwise';
   const fold = lengthwise ? pathThrough(point(0, length), point(0, 0)) : pathThrough(point(0, 0), point(width, 0));
@@ -32,12 +34,8 @@ export function LayGround({ layout, width, length, oneWay }: LayGroundProps) {
   const selvedges = lengthwise ? [width] : [0, width];
   return (
     <>
-      <rect
-        className="cloth-ground"
-        data-side={layout === 'single' ? 'right' : 'wrong'}
-        width={width}
-        height={length}
-      />
+      <rect className="cloth-ground" width={width} height={length} />
+      {layout !== 'single' && <rect width={width} height={length} fill={`url("#${signs.wrongSide}")`} />}
       {selvedges.map((x) => (
         <g key={x}>
           <rect className="selvedge" x={x === 0 ? 0 : x - SELVEDGE} width={SELVEDGE} height={length} />
@@ -77,7 +75,7 @@ export function LayGround({ layout, width, length, oneWay }: LayGroundProps) {
 }
 
 /** Where the cloth was cut off: a thin dashed line, for more of it may lie there. */
-function CutEnds({ layout, width, length }: Omit<LayGroundProps, 'oneWay'>) {
+function CutEnds({ layout, width, length }: Omit<LayGroundProps, 'oneWay' | 'signs'>) {
   const ends = layout === 'foldedCrosswise' ? [length] : [0, length];
   return ends.map((y) => <Line key={y} stroke="lengthen" curves={pathThrough(point(0, y), point(width, y))} />);
 }
