@@ -1,5 +1,5 @@
 import type { Mm } from '../../length';
-import { words } from '../../words';
+import { printPhrase, words } from '../../words';
 import { bullets, headed, notes, type Passage, pairs } from '../pen/passage';
 import type { PageRun } from '../pen/set-pages';
 import type { Guide, GuideStep } from './content';
@@ -65,6 +65,7 @@ export function guideRuns(guide: Guide): readonly PageRun[] {
     {
       columns: 2,
       passages: [
+        { kind: 'paragraph', text: printPhrase(guide.key.says, units), tone: 'quiet' },
         ...parts.flatMap(({ name, steps: some }): readonly Passage[] => [
           { kind: 'heading', size: 'part', text: name },
           ...some.map((step): Passage => ({ kind: 'group', passages: stepPassages(step, guide) })),
@@ -75,12 +76,9 @@ export function guideRuns(guide: Guide): readonly PageRun[] {
   ];
 }
 
-/** The lay to scale; beside it where each piece lies, other widths, and what the signs in this picture and the next ones mean. */
-function layPassages({ lay, laid, noLay, widths, key, units }: Guide): readonly Passage[] {
-  const others = [
-    ...headed(words`On other widths`, pairs(widths)),
-    ...headed(words`Signs in the pictures`, { kind: 'picture', picture: barePicture(key, units) }),
-  ];
+/** The lay to scale; beside it where each piece lies, and other widths. */
+function layPassages({ lay, laid, noLay, widths, units }: Guide): readonly Passage[] {
+  const others = headed(words`On other widths`, pairs(widths));
   const heading: Passage = { kind: 'heading', size: 'part', text: words`The lay` };
   if (!lay) return [heading, { kind: 'paragraph', text: noLay }, ...others];
   const picture = { ...barePicture(lay, units), tallest: TALLEST.lay };

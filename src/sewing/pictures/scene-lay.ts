@@ -66,14 +66,15 @@ function laidPiece(d: Draw, placement: Placement, pieces: readonly Piece[], lay:
   const way = layout === 'foldedLengthwise' ? { x: 0, y: -1 } : { x: 1, y: 0 };
   const points = layout === 'single' ? whole : cutOff(whole, { x: 0, y: 0 }, way);
   const [upper, lower] = piece.grainline.map(put) as [Point, Point];
-  const words = LAYER_WORDS[placement.layer];
+  // “Both legs” say by themselves that both layers are cut.
+  const words = isLeg(piece) ? UNSAID : LAYER_WORDS[placement.layer];
   const says = [laidName(placement, piece), words].filter(isSaid);
   return [
     ...d.cloth(placement.mirrored ? 'printedDown' : 'paper', points),
     ...(layout === 'foldedLengthwise' && placement.layer === 'fold'
       ? []
       : [...d.arrow(upper, lower), ...d.arrow(lower, upper)]),
-    ...nameItems(d, says, pointsBounds(points), between(upper, lower, 0.5), table.width),
+    ...nameItems(d, says, pointsBounds(points), between(upper, lower, isLeg(piece) ? 0.68 : 0.5), table.width),
     ...distanceItems(d, lay, placement, piece),
     ...halfItems(d, piece, put),
   ];
@@ -113,10 +114,10 @@ function halfItems(d: Draw, piece: Piece, put: (p: Point) => Point): readonly Pi
   const crotch = polyline(piece.lines.find(({ name }) => name === 'crotchLine')?.curves ?? []);
   if (!isLeg(piece) || crotch.length < 2) return [];
   const { left, right } = pointsBounds(crotch);
-  const y = (crotch[0] as Point).y + 5 * d.unit;
+  const y = (crotch[0] as Point).y + 3.5 * d.unit;
   const names = isDrawnLeft(piece) ? [say`front`, say`back`] : [say`back`, say`front`];
   return [left, right].map((x, i) => {
-    const at = put({ x: 0.6 * x, y });
+    const at = put({ x: 0.68 * x, y });
     return d.word({ x: at.x, y: at.y + 0.7 * d.unit }, names[i] as Phrase, 'middle');
   });
 }

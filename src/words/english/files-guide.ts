@@ -14,7 +14,6 @@ export const filesGuide = {
   'On other widths': 'plain',
   'See:': 'plain',
   Sewing: 'trade',
-  'Signs in the pictures': 'plain',
   Sources: 'plain',
   'Stitch settings come from practice, too.': 'trade',
   'Take care:': 'plain',

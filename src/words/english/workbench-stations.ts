@@ -154,6 +154,7 @@ export const workbenchStations = {
   'Several bodies on one drawing': 'plain',
   'Sewn to the raw edge, then folded over with it.': 'trade',
   'Shrinking and matching': 'trade',
+  'Signs in the pictures': 'plain',
   'Size of the pattern': 'plain',
   'Size of the pocket': 'trade',
   'Smaller than true size is a sample for class; every sheet says so.': 'plain',
