@@ -2,9 +2,6 @@
 export const project = {
   '1 is true size; below that it is a sample.': 'plain',
   'A size by its name, or “own”.': 'plain',
-  'A to B measures': 'plain',
-  'A to C measures': 'plain',
-  'A to D measures': 'plain',
   'A wider cloth costs more by the length.': 'trade',
   'Across a sheet of your own size.': 'plain',
   'After wearing': 'trade: a fault that a fitting shows',
@@ -12,7 +9,6 @@ export const project = {
   'Along a sheet of your own size.': 'plain',
   'At the {0} of the {1} nothing is added: the cloth is cut along this line.': 'trade', // {0} inside(edge), {1} inside(piece)
   'At the {0} of the {1} the cut line runs {2} outside the stitching line.': 'trade', // {0} inside(edge), {1} inside(piece), {2} mm(allowance)
-  'B to D measures': 'plain',
   Balance: 'trade',
   'Band height': 'trade',
   'Between the stitching and the cut line along the crotch seam and the centre seams.': 'trade',
@@ -33,6 +29,8 @@ export const project = {
     'trade', // {0} beside, {1} label
   'Cut out the small piece {0} that is printed on {1}.': 'plain', // {0} label, {1} own(bearer)
   'Degrees by which a piece may lie off the grain.': 'trade',
+  'Diagonal A to C': 'plain',
+  'Diagonal B to D': 'plain',
   'Ease at the waist': 'trade',
   'Ease in the crotch length': 'trade',
   Edges: 'plain',
@@ -103,6 +101,8 @@ export const project = {
   Leg: 'trade',
   Length: 'trade',
   'Lengthens both inseams of this leg alone.': 'trade',
+  'Line A to B': 'plain',
+  'Line A to D': 'plain',
   'Lines to measure': 'plain',
   'Lower the crotch': 'trade',
   Machine: 'trade',
