@@ -9,7 +9,7 @@ import { writePrinterTestPdf } from '../../src/files/pdf/printer-test';
 import { firstPage } from '../../src/files/pdf/tiled';
 import { startPdf } from '../../src/files/pen/pen';
 import { checksOf, type Draft, sheetsOf } from '../../src/project';
-import { joinLine } from '../../src/sheets';
+import { joinLine, partsInOrder } from '../../src/sheets';
 import { mm, number, say } from '../../src/words';
 import { draftWith, projectWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
@@ -55,6 +55,8 @@ const long = draftWith({
 });
 const complaining = (count: number) => Array.from({ length: count }, (_, i) => wrong(i));
 
+/** A small piece’s join may be too short for words beside its marks. */
+const SHORT_JOIN = 60;
 /** The capitals’ height in parts of the box that Poppler gives a word of the print font. */
 const CAPITALS_OF_BOX = 0.729 / 1.164;
 /** Letters may hang over their own box by less than this; boxes that share more lie on each other. */
@@ -66,7 +68,7 @@ const overlap = (a: Word, b: Word) =>
 describe.each([
   { name: 'inches on Letter', draft: inches, checks: checksOf(inches), margin: 10, pages: 2 },
   { name: 'a long name and a wide margin', draft: long, checks: checksOf(long), margin: 15, pages: 2 },
-  { name: 'sixteen checks that complain', draft: inches, checks: complaining(16), margin: 10, pages: 2 },
+  { name: 'sixteen checks that complain', draft: inches, checks: complaining(16), margin: 10, pages: 3 },
   { name: 'so many checks that they need another page', draft: inches, checks: complaining(45), margin: 10, pages: 3 },
 ])('the first pages: $name', ({ draft, checks, margin, pages }) => {
   let pdf: OpenPdf;
@@ -152,6 +154,7 @@ describe.each([
 describe('somebody at the table', () => {
   const draft = inches;
   const { sheets, margin } = sheetsOf(draft);
+  const order = partsInOrder(sheetsOf(draft)).map(({ label }) => label);
   let pdf: OpenPdf;
   beforeAll(async () => {
     pdf = openPdf(await pdfOf(draft));
@@ -178,13 +181,13 @@ describe('somebody at the table', () => {
 
   test('reads at each edge which sheet goes there, and on each sheet its place in the order of taping', () => {
     for (const [i, { label, joins }] of sheets.entries()) {
-      for (const { side, neighbour } of joins)
+      for (const { side, neighbour } of joins.filter(({ from, to }) => to - from > SHORT_JOIN))
         expect(textOf(i), `${label} ${side}`).toMatch(
           side === 'left' || side === 'top'
             ? new RegExp(`\\b${neighbour} ↑`)
             : new RegExp(`\\b${neighbour} (goes here )?↓`),
         );
-      expect(textOf(i)).toContain(`Number ${i + 1} of ${sheets.length} in the order of taping`);
+      expect(textOf(i)).toContain(`Number ${order.indexOf(label) + 1} of ${order.length} in the order of taping`);
     }
   });
 
@@ -204,9 +207,9 @@ describe('somebody at the table', () => {
       .text()
       .replace(/\s*\+\s*/g, ' + ')
       .replace(/\s+/g, ' ');
-    const letters = [...new Set(sheets.map(({ label }) => label.replace(/\d+$/, '')))];
+    const letters = [...new Set(order.map((label) => label.replace(/\d+$/, '')))];
     for (const letter of letters) {
-      const strip = sheets.map(({ label }) => label).filter((label) => label.startsWith(letter));
+      const strip = order.filter((label) => label.startsWith(letter));
       expect(text).toContain(strip.join(' + '));
     }
     expect(text).toContain(letters.join(' + '));

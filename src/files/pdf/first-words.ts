@@ -2,7 +2,7 @@ import type { Check } from '../../check';
 import type { Mm, Units } from '../../length';
 import { checksOf, type Draft, sheetsOf } from '../../project';
 import { correctionRemarks, paperName, partsInOrder, type Reprint, type SheetPart, type SheetPlan } from '../../sheets';
-import { all, dated, inTurn, mm, number, own, type Phrase, printPhrase, said, say, words } from '../../words';
+import { all, dated, inTurn, mm, number, own, printPhrase, said, say, UNSAID, words } from '../../words';
 import { clothRows } from '../content/cloth-rows';
 import {
   bodyRows,
@@ -78,7 +78,7 @@ export function firstWords(
       ...(again ? [exchangeSection(draft, again)] : []),
     ],
     mapTitle: count === 1 ? words`The sheet` : words`Where each sheet goes`,
-    mapNote: mapNote(count, paperName(plan.paper.name), again !== undefined),
+    mapNote: mapNote(plan, again !== undefined),
     joining: count > 1 ? joiningWords(plan.overlap) : [],
     afterwards: [
       ...tipsTold(plan),
@@ -158,12 +158,21 @@ function printSentences(margin: Mm, units: Units): readonly string[] {
   ]);
 }
 
-function mapNote(count: number, paper: Phrase, again: boolean): string {
+function mapNote(plan: SheetPlan, again: boolean): string {
+  const count = plan.sheets.length;
+  const paper = paperName(plan.paper.name);
+  const bears = plan.sheets.some(({ tips }) => tips.length > 0);
   const sheets =
     count === 1
       ? say`One sheet ${paper}.`
       : say`${number(count)} sheets ${paper}; the small figures are the order of taping.`;
-  return said(again ? inTurn([sheets, say`Grey: in this file.`]) : sheets);
+  return said(
+    inTurn([
+      sheets,
+      bears ? say`Dashed: a small piece, where it is printed and where it belongs.` : UNSAID,
+      again ? say`Grey: in this file.` : UNSAID,
+    ]),
+  );
 }
 
 function joiningWords(overlap: Mm): readonly JoiningWords[] {

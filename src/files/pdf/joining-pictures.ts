@@ -121,7 +121,7 @@ function drawCutting(pen: Pen, picture: JoinPicture): void {
 function drawLaying(pen: Pen, picture: JoinPicture): void {
   drawBoth(pen, picture, COMING);
   const aside = ARROW_ASIDE / SCALE;
-  drawArrow(pen, picture.off(COMING.across, COMING.along + aside), picture.off(0, aside), { fat: 2, colour: INK.cut });
+  drawArrow(pen, picture.off(COMING.across, COMING.along + aside), picture.off(0, aside));
 }
 
 /** Both sheets where they belong, with tape across the join. */

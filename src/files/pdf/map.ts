@@ -12,7 +12,6 @@ import { type Box, boxGrown, boxRound, type Point, pathThrough, point } from '..
 import { clearPlaces, partsInOrder, type SheetPlan, sheetCell, type Tip, tipBox } from '../../sheets';
 import { frameAt } from '../pen/page-frame';
 import type { PageMap, Pen } from '../pen/pen';
-import { drawArrow } from './arrow';
 
 const CELL: LineStyle = { width: 0.15, colour: INK.join, dash: [] };
 /** Where a small piece is printed, and where it belongs. */
@@ -42,8 +41,8 @@ interface MapGround {
 
 /**
  * The map of the sheets: every printed sheet as a box with its label, the pieces' cut lines over them, and where there
- * are several sheets, each one's figure in the order of taping. A small piece that is printed on another sheet is shown
- * there, too, with an arrow to where it belongs.
+ * are several sheets, each one's figure in the order of taping. A small piece is shown where it is printed and where it
+ * belongs.
  *
  * @param lit labels of the sheets that stand out in grey
  */
@@ -51,11 +50,13 @@ export function drawMap(
   pen: Pen,
   plan: SheetPlan,
   drawings: readonly PieceDrawing[],
-  room: Box,
+  whole: Box,
   lit: readonly string[] = [],
 ): void {
   const parts = partsInOrder(plan);
   const all = boxRound(parts.map(sheetCell));
+  const tips = plan.sheets.flatMap((sheet) => sheet.tips);
+  const room = tips.length > 0 ? boxGrown(whole, -TIP_REACH) : whole;
   const scale = Math.min(
     (room.right - room.left) / (all.right - all.left),
     (room.bottom - room.top) / (all.bottom - all.top),
@@ -71,15 +72,14 @@ export function drawMap(
     if (path.stroke === 'cut') pen.stroke(path.curves, map, OUTLINE, { closed: true });
     if (path.stroke === 'fold') pen.stroke(path.curves, map, CELL);
   }
-  const whole = drawingInk(drawings);
-  const ink = { ...whole, lines: whole.lines.filter(({ stroke }) => stroke === 'cut' || stroke === 'fold') };
-  const tips = plan.sheets.flatMap((sheet) => sheet.tips);
+  const drawn = drawingInk(drawings);
+  const ink = { ...drawn, lines: drawn.lines.filter(({ stroke }) => stroke === 'cut' || stroke === 'fold') };
   let ground: MapGround = { map, scale, ink, taken: tips.map(tipBox) };
   for (const tip of tips) {
     drawBox(pen, tipBox(tip), map, TIP);
     drawBox(pen, tip.window, map, TIP);
-    drawArrow(pen, map(boxMiddle(tipBox(tip))), map(boxMiddle(tip.window)), { fat: 1, colour: INK.mark });
-    ground = { ...ground, taken: [...ground.taken, ...drawTipLabels(pen, tip, ground)] };
+    const order = parts.findIndex(({ label }) => label === tip.label) + 1;
+    ground = { ...ground, taken: [...ground.taken, ...drawTipLabels(pen, tip, order, ground)] };
   }
   for (const [i, part] of parts.entries()) {
     if (tips.some(({ label }) => label === part.label)) continue;
@@ -109,18 +109,21 @@ function drawLabel(pen: Pen, label: string, box: Box, { map, scale, ink, taken }
   pen.words(label, point(x, y + capitalsOfPt(pt) / 2), { pt, colour: INK.words, align: 'middle' });
 }
 
-/** A small piece's label beside where it is printed and beside where it belongs; returns what they cover. */
-function drawTipLabels(pen: Pen, tip: Tip, { map, scale, ink, taken }: MapGround): readonly Box[] {
+/** A small piece's label beside where it is printed and, with its figure, where it belongs; returns what they cover. */
+function drawTipLabels(pen: Pen, tip: Tip, order: number, { map, scale, ink, taken }: MapGround): readonly Box[] {
   const reach = TIP_REACH / scale;
   const covered: Box[] = [];
-  for (const box of [tipBox(tip), tip.window]) {
+  for (const [box, text] of [
+    [tipBox(tip), tip.label],
+    [tip.window, `${order} ${tip.label}`],
+  ] as const) {
     const room = boxGrown(box, reach);
     const clear = clearPlaces(room, inkNear(ink, room), [...taken, tip.window, ...covered], scale, FINE);
-    const size = { width: pen.widthOf(tip.label, ORDER_PT) + CLEAR, height: capitalsOfPt(ORDER_PT) + CLEAR };
+    const size = { width: pen.widthOf(text, ORDER_PT) + CLEAR, height: capitalsOfPt(ORDER_PT) + CLEAR };
     const place = clear(size.width / scale, size.height / scale, boxMiddle(box)) ?? box;
     const { x, y } = map(boxMiddle(place));
     const down = capitalsOfPt(ORDER_PT) / 2;
-    pen.words(tip.label, point(x, y + down), { pt: ORDER_PT, colour: INK.words, align: 'middle' });
+    pen.words(text, point(x, y + down), { pt: ORDER_PT, colour: INK.words, align: 'middle' });
     covered.push(place);
   }
   return covered;

@@ -21,11 +21,13 @@ const WIDEST: Mm = 80;
  * stand there is left out, the least needed first, and at the worst it stands over a line rather than nowhere.
  *
  * @param label the box of the sheet's label
+ * @param cell what stays in sight of the sheet
  * @param says the lines: those that must stand there, and others, most needed first
  */
 export function placeNote(
   { scale }: Pick<SheetPlan, 'scale'>,
   label: Box,
+  cell: Box,
   clear: ClearPlaces,
   says: { readonly must: readonly string[]; readonly may: readonly string[] },
   widthOf: WidthOf,
@@ -38,14 +40,22 @@ export function placeNote(
     const box = clear(width / scale.x, height / scale.y, under);
     if (box) return { lines, box };
   }
-  return noteAt(all.slice(0, says.must.length), under, scale, widthOf);
+  return noteAt(all.slice(0, says.must.length), under, cell, scale, widthOf);
 }
 
 /** A note that has to stand where there is no white room for it. */
-function noteAt(lines: readonly string[], top: Point, scale: SheetPlan['scale'], widthOf: WidthOf): SheetNote {
+function noteAt(
+  lines: readonly string[],
+  top: Point,
+  cell: Box,
+  scale: SheetPlan['scale'],
+  widthOf: WidthOf,
+): SheetNote {
   const { width, height } = noteSize(lines, widthOf);
-  const half = width / 2 / scale.x;
-  return { lines, box: { left: top.x - half, right: top.x + half, top: top.y, bottom: top.y + height / scale.y } };
+  const [wide, high] = [width / scale.x, height / scale.y];
+  const left = Math.max(cell.left, Math.min(top.x - wide / 2, cell.right - wide));
+  const upper = Math.max(cell.top, Math.min(top.y, cell.bottom - high));
+  return { lines, box: { left, right: left + wide, top: upper, bottom: upper + high } };
 }
 
 function noteSize(lines: readonly string[], widthOf: WidthOf): { readonly width: Mm; readonly height: Mm } {

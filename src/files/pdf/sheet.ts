@@ -63,7 +63,7 @@ export interface SheetMatter {
 export function drawSheet(pen: Pen, matter: SheetMatter, sheet: Sheet): void {
   const frame = sheetFrame(matter.plan, sheet);
   const asked = sheet.tips.map(({ label }) => words`Cut out the small piece ${own(label)} before you trim this sheet.`);
-  const whole = { ...matter, remarks: [...asked, ...(matter.remarks ?? [])] };
+  const whole = { ...matter, says: (shown: readonly PieceDrawing[]) => [...asked, ...matter.says(shown)] };
   drawPart(pen, whole, sheet, { frame, turn: 0, taken: sheet.tips.map(tipBox) });
   for (const tip of sheet.tips) {
     const own = tipFrame(frame, tip);
@@ -115,7 +115,7 @@ function drawPart(pen: Pen, matter: SheetMatter, part: SheetPart, setting: PartS
   const clear = (covered: readonly Box[]) => clearPlaces(sheetCell(part), ink, covered, plan.scale.x);
   const label = placeLabel(plan, part, clear(taken), pen.widthOf, setting.label);
   const says = { must: matter.remarks ?? [], may: [...orderTold(plan, part), ...matter.says(shown)] };
-  const note = placeNote(plan, label.box, clear([...taken, label.box]), says, pen.widthOf);
+  const note = placeNote(plan, label.box, sheetCell(part), clear([...taken, label.box]), says, pen.widthOf);
   pen.onLayer('joins', () => {
     drawLabel(pen, part, label, setting);
     for (const { text, at, turn: own } of joinNotes) {

@@ -51,6 +51,7 @@ export const filesPdf = {
   'Cut the small pieces out along their frames and join them like sheets: {0}.': 'plain', // {0} all(tips)
   'Cut {0}': 'trade', // {0} own(listed(cutRows(draft), '; '))
   'D to C': 'plain',
+  'Dashed: a small piece, where it is printed and where it belongs.': 'plain',
   'Doubtful – printer: {0}': 'plain', // {0} remark
   'First tape each row into a strip, in the order of the small figures; then the strips to each other, from the top.':
     'plain',
