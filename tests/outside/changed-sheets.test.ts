@@ -10,14 +10,12 @@ import { chance } from '../properties/seed';
 import { change } from '../sheets/changes';
 import { every } from './every';
 import { compareInk } from './paper/compare';
-import { joinSheets } from './paper/join-sheets';
+import { joinSheets, MARKS_MEET } from './paper/join-sheets';
 import { laidLines, onTable, type PrintedPart, printedPages, printedParts } from './paper/printed';
 import { openPdf } from './paper/render';
 
 /** Old and new sheets joined show the new pattern within this: half a millimetre that a line may have moved, and a dot. */
 const JOINED_WITHIN = 0.55;
-/** The joined marks may miss each other by this: a tenth of what scissors do. */
-const MARKS_MEET = 0.05;
 
 /** Each is written and looked at as pictures. */
 const LONG = 1_800_000;
@@ -74,13 +72,20 @@ describe('old sheets and the changed ones, joined by their marks', () => {
   test(
     'are the new pattern after other changes',
     async () => {
-      // With every body and combination the thirty that are tried by points elsewhere.
-      const { seed = 0, numRuns } = chance('exchanges', every ? 30 : 1);
-      const drafts = fc.sample(change, { seed, numRuns }).map(changedBy);
-      const kept = drafts.filter((draft) => (reprintOf(draft)?.anew.length ?? 0) > 0);
-      console.log(`sheets were kept after ${kept.length} of ${drafts.length} changes`);
-      if (every) expect(kept.length).toBeGreaterThan(drafts.length / 4);
-      for (const draft of kept) expect(farthest((await exchanged(draft)).table, draft)).toBeLessThan(JOINED_WITHIN);
+      // With every body and combination the thirty that are tried by points elsewhere; else the first that keeps sheets.
+      const { seed = 0, numRuns } = chance('exchanges', 30);
+      let kept = 0;
+      let tried = 0;
+      for (const changes of fc.sample(change, { seed, numRuns })) {
+        if (!every && kept > 0) break;
+        tried += 1;
+        const draft = changedBy(changes);
+        if ((reprintOf(draft)?.anew.length ?? 0) === 0) continue;
+        kept += 1;
+        expect(farthest((await exchanged(draft)).table, draft)).toBeLessThan(JOINED_WITHIN);
+      }
+      console.log(`sheets were kept after ${kept} of ${tried} changes`);
+      expect(kept).toBeGreaterThan(every ? tried / 4 : 0);
     },
     LONG,
   );

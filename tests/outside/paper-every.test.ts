@@ -6,15 +6,13 @@ import { writePdf } from '../files/written';
 import { every, share } from './every';
 import { compareInk, farthestWithin, TRUE_WITHIN } from './paper/compare';
 import { findMap } from './paper/find-map';
-import { joinSheets } from './paper/join-sheets';
+import { joinSheets, MARKS_MEET } from './paper/join-sheets';
 import type { Place } from './paper/pixels';
 import { laidLines, movedLines, onTable, printedPages, printedParts, shownPart } from './paper/printed';
 import { openPdf } from './paper/render';
 import { findSquares } from './paper/squares';
 import { distribution } from './survey';
 
-/** The joined marks may miss each other by this: a tenth of what scissors do. */
-const MARKS_MEET = 0.05;
 /** Ink reaches half the cut line's width beyond its middle, whose place is what counts. */
 const HALF_CUT = 0.25;
 const MIDDLE_TRUE = 0.1;

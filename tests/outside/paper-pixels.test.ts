@@ -7,14 +7,12 @@ import { type Changes, draftOf, draftWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
 import { writePdf } from '../files/written';
 import { compareInk, TRUE_WITHIN } from './paper/compare';
-import { joinSheets } from './paper/join-sheets';
+import { joinSheets, MARKS_MEET } from './paper/join-sheets';
 import type { Place } from './paper/pixels';
 import { coverPages, printedPages, printedParts } from './paper/printed';
 import { type OpenPdf, openPdf } from './paper/render';
 import { findSquares } from './paper/squares';
 
-/** The joined marks may miss each other by this: a tenth of what scissors do. */
-const MARKS_MEET = 0.05;
 const SQUARE_TRUE = 0.1;
 const DATE = new Date('2026-11-24T12:00:00Z');
 
@@ -124,7 +122,7 @@ describe.each(cases)('$name', ({ make }) => {
     const marks = first.marks.map((mark, i) =>
       i === 0 ? { ...mark, base: { x: mark.base.x + 0.6, y: mark.base.y } } : mark,
     );
-    expect(joinSheets([{ ...first, marks }, ...others]).worst).toBeGreaterThan(5 * MARKS_MEET);
+    expect(joinSheets([{ ...first, marks }, ...others]).worst).toBeGreaterThan(2 * MARKS_MEET);
   });
 
   test('a sheet that is missing is found out', () => {

@@ -2,6 +2,12 @@ import type { FoundMark } from './find-marks';
 import type { Place } from './pixels';
 import type { Word } from './render';
 
+/**
+ * Joined marks miss each other by less than this, millimetres: a fifth of what scissors do. Parts that are joined one after
+ * another each bring what a mark's pixels hide of its place, so that a loop of many closes a little less well than one of four.
+ */
+export const MARKS_MEET = 0.1;
+
 /** A half-diamond and the number beside it. */
 export interface NumberedMark extends FoundMark {
   readonly number: number;
