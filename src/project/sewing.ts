@@ -14,7 +14,7 @@ export const garmentOf = remembered(({ project, legs, pieces, notions, cautions 
     pocket,
     cloth,
     machine: sewing.machine,
-    childsNightwear: cautions.some((caution) => caution.id === 'childrens-sleepwear'),
+    nightwearLabel: cautions.some((caution) => caution.id === 'nightwear-label'),
   };
   const [one, other] = legs;
   const garment = (of: DraftLeg): Garment => ({ ...ofBoth, leg: of.leg, finished: of.finished, pieces: of.pieces });

@@ -30,8 +30,12 @@ const linesTold = (lines: number, apart: Mm, open: boolean): Phrase =>
     : say`Stitch the ${number(lines, 0)} lines between the channels, ${mm(apart)} apart.`;
 
 /** Seam allowances inside a channel are held down, so that the pin slides past them. */
-export const allowancesTacked = (seams: Phrase): Phrase =>
-  say`Where the ${seams} will lie inside the casing, press their allowances flat and tack them down with a few stitches, from the raw edge to below the stitching line: the pin can’t catch in them then.`;
+export const allowancesHeld = (seams: Phrase): Phrase =>
+  say`Where the ${seams} will lie inside the casing, press their allowances to one side and stitch them down, from the raw edge to below the stitching line, so that the safety pin does not catch on them.`;
+
+/** The same of seams that were pressed before, open or to one side. */
+export const pressedAllowancesHeld = (seams: Phrase): Phrase =>
+  say`Where the ${seams} will lie inside the casing, stitch their allowances down as they are pressed, from the raw edge to below the stitching line, so that the safety pin does not catch on them.`;
 
 /** Length of one round of stitching for each channel. */
 export const channelLength = (g: Garment): number =>

@@ -42,8 +42,8 @@ export interface Garment {
   readonly pocket: PocketChoices | null;
   readonly cloth: SewnCloth;
   readonly machine: SewingMachine;
-  /** Nightwear for a child: the label comes into the last step. */
-  readonly childsNightwear: boolean;
+  /** A rule asks for a label on this nightwear: it is sewn in at the waist. */
+  readonly nightwearLabel: boolean;
 }
 
 /** The piece of that kind. Throws where there is none: a step only speaks of pieces that its finish makes. */

@@ -2,11 +2,12 @@ import type { Mm } from '../length';
 import { mm, type Phrase, say } from '../words';
 import { BEYOND_STITCHING, tuckedUnder } from './channels';
 import type { Garment } from './garment';
+import { edgeNamed } from './stitches';
 
 /** An overlocked hem is stitched this far inside its edge. @source practice */
 const INSIDE_OVERLOCKED: Mm = 4;
 
-type Hemmed = Pick<Garment, 'hem' | 'finished'>;
+type Hemmed = Pick<Garment, 'hem' | 'finished' | 'machine'>;
 
 /** What a knit's edge that was chosen to be turned under is better without; nothing of other cloth. @source practice */
 export const knitTurnedOnce = ({ cloth }: Pick<Garment, 'cloth'>, under: Mm): readonly Phrase[] =>
@@ -40,8 +41,10 @@ export function turningTold(g: Hemmed): readonly Phrase[] {
   const { hem, finished } = g;
   if (hem.turnUnder === 0)
     return [
-      say`Turn the overlocked edge up to the wrong side in its crease, ${mm(turnedDepth(g))} deep, and pin.`,
-      ...(isCasing(g) ? [say`The overlocked edge lies ${mm(finished.hemPlan.beyond)} beyond the stitching line.`] : []),
+      say`Turn the ${edgeNamed(g, false)} edge up to the wrong side in its crease, ${mm(turnedDepth(g))} deep, and pin.`,
+      ...(isCasing(g)
+        ? [say`The ${edgeNamed(g, false)} edge lies ${mm(finished.hemPlan.beyond)} beyond the stitching line.`]
+        : []),
     ];
   return [
     say`Turn ${mm(hemTucked(g))} under, then ${mm(turnedDepth(g))} up, to the wrong side, in the creases, and pin.`,

@@ -8,7 +8,7 @@ import { hemTucked, knitTurnedOnce, turnedDepth } from './hem-turning';
 import { makeStep } from './make-step';
 import { fromEdge } from './seams';
 import type { EdgeWork, FinishedHow, SewingStep } from './step';
-import { buttonholeStitch, edgeStitch, seamStitch, topStitch } from './stitches';
+import { barStitch, buttonholeStitch, edgeStitch, seamStitch } from './stitches';
 import { PER_METRE, timeOf } from './time';
 
 /** What is easier while each leg still lies flat: pocket, cord openings, overlocked raw edges, folds. */
@@ -27,6 +27,7 @@ function pocketSteps(g: Garment): readonly SewingStep[] {
   const sides = ['rightSide', 'bottom', 'leftSide'] as const;
   const part = pocket.part === 'front' ? say`front` : say`back`;
   const bare = g.allowances.inseam === 0;
+  const serger = g.machine === 'serger';
   const round = pocket.count * lengthOf(piece, sides);
   return [
     makeStep({
@@ -34,11 +35,11 @@ function pocketSteps(g: Garment): readonly SewingStep[] {
       part: 'flat',
       title: say`Finish the pocket’s opening`,
       tasks: [
-        say`Overlock or zigzag the upper edge of the pocket.`,
+        serger ? say`Overlock the upper edge of the pocket.` : say`Zigzag the upper edge of the pocket.`,
         say`Turn ${mm(pocket.facing)} at the top to the wrong side, on the fold line, and press.`,
         say`Stitch it down ${mm(pocket.facing - 5)} below the fold.`,
       ],
-      settings: [...topStitch(g), ...edgeStitch(g)],
+      settings: [...barStitch(g), ...edgeStitch(g)],
       check: say`The opening is ${mm(pocket.width)} wide between the stitching lines of its sides, and straight.`,
       sews: [{ piece: 'pocket', edges: ['opening'], how: 'heldDown' }],
       finishes: [{ piece: 'pocket', edges: ['opening'], how: 'overlocked' }],
@@ -55,7 +56,7 @@ function pocketSteps(g: Garment): readonly SewingStep[] {
             say`Press it.`,
           ]
         : [
-            say`Overlock or zigzag the sides and the bottom.`,
+            serger ? say`Overlock the sides and the bottom.` : say`Zigzag the sides and the bottom.`,
             say`Press ${mm(g.allowances.inseam)} to the wrong side, the bottom first, then the sides. Fold the lower corners so that no raw edge shows.`,
           ],
       settings: edgeStitch(g),
@@ -76,7 +77,7 @@ function pocketSteps(g: Garment): readonly SewingStep[] {
         say`Stitch close to the edge: down one side, along the bottom, up the other side. Sew a small triangle at both upper corners, where a hand pulls.`,
       ],
       why: say`It is sewn on first, because a leg lies flat only before its inseam is sewn.`,
-      settings: topStitch(g),
+      settings: barStitch(g),
       check: say`A hand goes in, and the upper edge runs level, square to the side line.`,
       sews: [{ piece: 'pocket', edges: sides, how: 'topstitched' }],
       time: timeOf(8 * pocket.count, round, PER_METRE.topstitch),
@@ -96,7 +97,7 @@ function openingSteps(g: Garment): readonly SewingStep[] {
       title: at === 'waist' ? say`Make the openings for the cord` : say`Make the openings for the hem cords`,
       tasks: [
         at === 'waist'
-          ? say`On each leg one opening is marked ${mm(20)} from centre front, in the part of the casing that will lie outside.`
+          ? say`On each leg one opening is marked ${mm(20)} from the centre-front stitching line, in the part of the casing that will lie outside.`
           : say`On each leg one opening is marked at the side, just above the hem fold, in the part that will lie outside.`,
         say`Iron a patch of interfacing, ${mm(30)} by ${mm(Math.max(30, width + 20))}, to the wrong side behind the mark.`,
         say`Sew a buttonhole ${mm(width + 3)} long on the mark, or press in an eyelet of ${mm(Math.max(4, 0.8 * width))}; make one on a scrap with its patch first. Cut the buttonhole open from both ends to the middle, a pin across each end.`,
@@ -160,11 +161,11 @@ function rawEdgeSteps(g: Garment): readonly SewingStep[] {
     makeStep({
       id: 'raw-edges',
       part: 'flat',
-      title: say`Overlock the raw edges`,
+      title: g.machine === 'serger' ? say`Overlock the raw edges` : say`Zigzag the raw edges`,
       tasks: [
         g.machine === 'serger'
-          ? say`Overlock ${names}, without cutting anything off.`
-          : say`Zigzag ${names}: one swing in the cloth, the next just over its edge.`,
+          ? say`Overlock ${names}. Let the knife just skim the edge, or switch it off.`
+          : say`Zigzag ${names} so that the needle lands once in the cloth and once just off its edge.`,
         say`Press them.`,
       ],
       why:
@@ -234,7 +235,7 @@ function foldSteps(g: Garment): readonly SewingStep[] {
           : []),
         ...(atWaist
           ? [
-              say`Fold the casing to the wrong side on the fold line, which was drawn ${mm(heights.fold + heights.catch)} below the raw edge, and press.`,
+              say`Fold the casing to the wrong side on the fold line, which is ${mm(heights.fold + heights.catch)} below the raw edge, and press.`,
             ]
           : []),
         ...(atHem && hem.turnUnder > 0
@@ -246,10 +247,10 @@ function foldSteps(g: Garment): readonly SewingStep[] {
           ? [say`At the hem fold ${mm(turnedDepth(g))} to the wrong side on the hem line, and press.`]
           : []),
         ...knitTurnedOnce(g, turnedUnderHere(g)),
-        say`Open the folds again. Their creases stay and lead you later.`,
+        say`Open the folds again. Their creases stay and guide you later.`,
       ],
       why: say`An iron does it well on flat cloth, and badly in a narrow tube.`,
-      check: say`The creases run straight from seam to seam, and the turned parts lie flat on the leg.`,
+      check: say`The creases run straight from edge to edge, and the turned parts lie flat on the leg.`,
       care: say`Try the iron’s heat on a scrap; the steam comes out at your fingers.`,
       time: timeOf(5, (atWaist ? waistRound : 0) + (atHem ? 2 * hemRound : 0), PER_METRE.press),
       scene: { view: 'folds' },

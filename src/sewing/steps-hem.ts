@@ -1,6 +1,7 @@
 import { KIND_NAMES } from '../edges';
 import { inTurn, mm, say } from '../words';
-import { allowancesTacked } from './channels';
+import { allowancesHeld } from './channels';
+import { LAP, lapSetting, lapSewn } from './elastic';
 import { lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceOfKind } from './garment';
 import { gatherSteps } from './gathers';
@@ -8,11 +9,10 @@ import { hemStitchingAt, knitTurnedOnce, turningTold } from './hem-turning';
 import { makeStep } from './make-step';
 import { fromEdge, seamPace, seamPressed, seamSettings, seamSewn, seamTold, trimTold } from './seams';
 import type { EdgeWork, FinishedHow, SewingStep } from './step';
-import { elasticStitch, seamStitch, topStitch } from './stitches';
+import { barStitch, seamStitch, topStitch, topStitchTold } from './stitches';
 import { PER_METRE, timeOf } from './time';
 
 const HEM_GAP = 30;
-const LAP = 25;
 
 /** Before the inseam, where the leg is too narrow for a free arm; else nothing. */
 export function flatHemSteps(g: Garment): readonly SewingStep[] {
@@ -78,15 +78,11 @@ function turnedStep(g: Garment): SewingStep {
     title: plain ? say`Sew the hems` : say`Stitch the hem casings`,
     tasks: [
       ...(plain ? [say`Try the trousers on and see whether the creases hang level and long enough.`] : []),
-      ...(plain ? [] : [allowancesTacked(say`inseams`)]),
+      ...(plain ? [] : [allowancesHeld(say`inseams`)]),
       ...turningTold(g),
-      ...(g.cloth.kind === 'knit'
-        ? [
-            say`Stitch a knit’s hem from the right side, where a twin needle makes its two rows; your fingers feel the edge beneath. No twin needle? A zigzag gives as well.`,
-          ]
-        : []),
+      ...topStitchTold(g, plain ? 'upper' : 'nearFold'),
       gap
-        ? say`Stitch all round, ${mm(hemStitchingAt(g))} from the fold; begin at the inseam and leave ${mm(HEM_GAP)} open there.`
+        ? say`Stitch all round, ${mm(hemStitchingAt(g))} from the fold; begin and end ${mm(HEM_GAP / 2)} to each side of the inseam and backstitch: ${mm(HEM_GAP)} stay open.`
         : say`Stitch all round, ${mm(hemStitchingAt(g))} from the fold; begin at the inseam.`,
       plain ? say`Press the hems from the wrong side.` : say`Press the casings from the wrong side.`,
     ],
@@ -106,10 +102,12 @@ function elasticStep(g: Garment): SewingStep {
     title: say`Thread the hem elastics`,
     tasks: [
       say`Cut two elastics ${mm(length)} long, ${mm(g.hem.elasticWidth)} wide. Try one round the leg where the hem will sit, closed with a pin.`,
-      say`Thread each with a safety pin, lap the ends ${mm(LAP)}, and sew a square with a cross in it.`,
-      say`Share the fullness out by quarters, the lap at the inseam and the elastic’s quarters at the quarter marks, and stitch the openings shut, the hem stretched flat.`,
+      say`Thread each with a safety pin, pull both ends well out of the opening, and lap them ${mm(LAP)}, not twisted.`,
+      lapSewn(g.hem.elasticWidth),
+      say`Let them slip back, stretch the hem flat, and stitch the openings shut.`,
+      say`Spread the gathers evenly, by quarters: the lap at the inseam, the elastic’s quarters at the quarter marks.`,
     ],
-    settings: elasticStitch(g),
+    settings: [lapSetting(g.hem.elasticWidth), ...barStitch(g)],
     check: say`The foot goes through, and the elastic leaves no mark on the leg.`,
     care: say`Elastic that is too tight hurts.`,
     time: timeOf(15, 2 * length, PER_METRE.thread),
@@ -130,7 +128,7 @@ function cordStep(g: Garment): SewingStep {
       say`Draw each in at the opening at the side with a safety pin, once round, and out at the same opening.`,
       say`Stitch across cord and hem at the inseam, so that it can’t be pulled out.`,
     ],
-    settings: topStitch(g),
+    settings: barStitch(g),
     check: say`Both ends are equally long. Tied, no loop hangs below the foot.`,
     care: say`Cords at hems catch in bicycles and doors; on children’s clothes leave them out, or wholly inside.`,
     time: timeOf(8, 2 * length, PER_METRE.thread),
@@ -233,6 +231,7 @@ function facedHemSteps(g: Garment): readonly SewingStep[] {
         ...(under
           ? [say`Turn ${mm(hem.turnUnder)} of its upper edge under.`, ...knitTurnedOnce(g, hem.turnUnder)]
           : []),
+        ...topStitchTold(g, 'upper'),
         say`Stitch all round, ${mm(hemStitchingAt(g))} above the hem.`,
       ],
       settings: topStitch(g),

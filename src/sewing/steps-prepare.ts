@@ -1,11 +1,13 @@
-import { cutCurves, type Piece, pieceName, pieceRef } from '../edges';
+import { cutCurves, isAlong, type Piece, pieceName, pieceRef } from '../edges';
 import type { Mm } from '../length';
 import { pathLength } from '../plane';
 import { inTurn, mm, number, type Phrase, say, share, UNSAID } from '../words';
+import { sewingFacts } from './facts';
 import { cutPieces, type Garment } from './garment';
 import { makeStep } from './make-step';
-import { fromEdge } from './seams';
+import { seamTold } from './seams';
 import type { SewingStep } from './step';
+import { quarterBeforeSide } from './steps-waist';
 import { edgeStitch, seamStitch, sergesSeams } from './stitches';
 import { PER_METRE, timeOf } from './time';
 
@@ -24,8 +26,8 @@ function clothStep({ cloth }: Garment): SewingStep {
       : say`Straighten both ends: cut along one crosswise thread; pull one out and its gap shows the way.`;
   const folded =
     cloth.kind === 'knit'
-      ? say`Fold it lengthwise, selvedge on selvedge. Where it twists, let the selvedges go until it hangs straight: in a knit the lengthwise ribs show the grain better than the edges.`
-      : say`Fold it lengthwise, selvedge on selvedge. Where it twists or the ends don’t meet, pull the cloth on the slant, from its short corners, until they do.`;
+      ? say`Fold it lengthwise, selvedge on selvedge. If it twists, shift one selvedge along the other until the fold hangs straight: in a knit the columns of stitches show the grain better than the edges.`
+      : say`Fold it lengthwise, selvedge on selvedge. If it twists or the ends don’t meet, pull it diagonally, by the two corners that fall short, until they do.`;
   const tasks: readonly Phrase[] = cloth.washFirst
     ? [
         cloth.kind === 'woven'
@@ -46,7 +48,7 @@ function clothStep({ cloth }: Garment): SewingStep {
     part: 'prepare',
     title: cloth.washFirst ? say`Wash and press the cloth` : say`Press the cloth`,
     tasks,
-    why: cloth.washFirst ? say`Cloth that shrinks after it was sewn takes the ease and the length with it.` : UNSAID,
+    why: cloth.washFirst ? say`If cloth shrinks after sewing, the trousers become too tight and too short.` : UNSAID,
     check: say`The selvedges lie on each other without a pull, and the ends are square to them.`,
     care: say`The iron stays hot when you look away: stand it up, and switch it off when you leave.`,
     time: timeOf(30),
@@ -73,11 +75,11 @@ function cutStep(g: Garment): SewingStep {
     title: say`Cut the pieces`,
     tasks: [
       sideChosen(cloth),
-      say`Lay the cloth and the paper as the lay shows, which stands before these steps. Each grainline runs along the cloth: measure from both its arrowheads to the selvedge, and turn the paper until both distances are what the lay says. Then pin.`,
+      say`Lay the cloth and the paper as the lay shows, which stands before these steps. Each grainline runs along the cloth: measure from both its arrowheads to the selvedge, and turn the paper until both distances are what the lay says.`,
       ...(cloth.oneWay
         ? [say`This cloth has a nap or a one-way print: lay the waists of all pieces towards the same end.`]
         : []),
-      say`Weigh or pin the paper down all round and cut on the cut lines: ${inTurn(pieces.map(cutWords), '; ')}.`,
+      say`Hold the paper down with weights or pins and cut on the cut lines: ${inTurn(pieces.map(cutWords), '; ')}.`,
       ...bare.map(
         ({ seam }) =>
           say`No allowance is drawn at the ${seam}: cut that much outside the line as you mean to sew inside it.`,
@@ -87,7 +89,7 @@ function cutStep(g: Garment): SewingStep {
             say`The left and the right leg differ. The cloth lies in a single layer, right side up, and every paper printed side up: a leg that was turned over would be one for the other side.`,
           ]
         : []),
-      say`Leave the paper on the pieces until they are marked.`,
+      say`Leave the paper on each piece until it is marked. A piece that is cut twice from a single layer is cut and marked once, then once more with the paper turned over.`,
     ],
     check: sides
       ? say`Laid right sides together, the two legs meet along the whole crotch seam, front and back; elsewhere they differ, as they should.`
@@ -102,7 +104,7 @@ function cutStep(g: Garment): SewingStep {
 /** Which side will be seen, and what to do where nobody can tell. */
 const sideChosen = ({ kind }: Garment['cloth']): Phrase =>
   kind === 'knit'
-    ? say`Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. Jersey shows small plaits on its right side, and its cut edge curls to that side when it is pulled. Where both sides look alike, take either, and chalk a cross on the wrong side of every piece as you cut it.`
+    ? say`Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. The right side shows small V’s. Pull an edge that was cut across the cloth: it curls to the right side. Where both sides look alike, take either, and chalk a cross on the wrong side of every piece as you cut it.`
     : say`Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. The print is clearer on it, or the nap softer. Where both sides look alike, take either, and chalk a cross on the wrong side of every piece as you cut it.`;
 
 const cutWords = (piece: Piece): Phrase =>
@@ -114,9 +116,6 @@ function markStep(g: Garment): SewingStep {
   const { pieces, cloth, sides } = g;
   const [leg] = pieces;
   const tip = pieces.find(({ kind }) => kind === 'forkTip');
-  const notchesOf = (piece: Piece | undefined): number =>
-    piece?.notches.reduce((sum, notch) => sum + notch.count, 0) ?? 0;
-  const notches = notchesOf(leg) + notchesOf(tip);
   const opening = leg?.lines.some((line) => line.kind === 'opening') ?? false;
   const place = leg?.lines.some((line) => line.kind === 'place') ?? false;
   return makeStep({
@@ -124,13 +123,18 @@ function markStep(g: Garment): SewingStep {
     part: 'prepare',
     title: say`Mark the pieces`,
     tasks: [
-      notchesTold(notches, tip !== undefined, g.allowances.inseam > 0),
-      say`Mark on the wrong side, with chalk or a washable pen: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of the waist. The quarter lies halfway between the centre seams, whatever the side does.`,
+      notchesTold(leg, tip, g.allowances.inseam > 0),
+      hemQuarters(g)
+        ? say`Mark on the wrong side, with chalk or a washable pen: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of waist and hem.`
+        : say`Mark on the wrong side, with chalk or a washable pen: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of the waist.`,
+      quarterBeforeSide(g.finished) === 0
+        ? say`The quarter mark is halfway along the waist edge, here at the side line.`
+        : say`The quarter mark is halfway along the waist edge, which is not where the side line is.`,
       ...(opening ? [say`Mark the opening for the cord on the right side, with a washable pen.`] : []),
       ...(place ? [say`Mark the pocket’s corners with a stitch of thread each, so that both sides show them.`] : []),
       sides
-        ? say`Stick a bit of tape on the wrong side of each leg, on the back of it, and write “left, back” or “right, back”: left and right as they are worn.`
-        : say`Stick a bit of tape on the wrong side of each leg and write “back” on the back of it.`,
+        ? say`Chalk LEFT BACK or RIGHT BACK on the wrong side of the back half of each leg: left and right as they are worn.`
+        : say`Chalk BACK on the wrong side of the back half of each leg.`,
     ],
     why:
       cloth.kind === 'knit'
@@ -149,13 +153,15 @@ function tryStep(g: Garment): SewingStep {
     part: 'prepare',
     title: say`Try the stitches on a scrap`,
     tasks: [
-      say`Lay two scraps right sides together and sew ${fromEdge(allowances.inseam)}, as the inseams will be sewn.`,
-      g.machine === 'serger'
-        ? say`Overlock the edge as the seam will be finished, and press the scrap.`
-        : say`Zigzag the edge as the seam will be finished, and press the scrap. A zigzag that swings just over the edge does what an overlocker would.`,
-      cloth.kind === 'knit'
-        ? say`Pull the seam lengthwise as far as the cloth gives. If the thread breaks, widen the zigzag or loosen the upper thread; if the seam waves, lighten the foot’s pressure or raise the differential feed.`
-        : say`Pull the seam apart. If the thread shows between the halves, tighten the upper thread; if the seam puckers, loosen it or change the needle.`,
+      say`Lay two scraps right sides together, and sew them as you will sew the inseams.`,
+      ...seamTold(g, allowances.inseam),
+      say`Press the scrap.`,
+      pulled(g),
+      ...(sergesSeams(g)
+        ? [
+            say`No overlocker? Sew each seam with a narrow zigzag on the stitching line, sew a second zigzag beside it in the allowance, and trim what is left outside.`,
+          ]
+        : []),
     ],
     settings: sergesSeams(g) ? seamStitch(g) : [...seamStitch(g), ...edgeStitch(g)],
     check:
@@ -168,11 +174,39 @@ function tryStep(g: Garment): SewingStep {
   });
 }
 
+/** What is seen when the trial seam is pulled, and what helps. */
+function pulled(g: Garment): Phrase {
+  if (g.cloth.kind === 'woven')
+    return say`Pull the seam apart. If the thread shows between the halves, rethread the machine first, then tighten the upper thread; if the seam puckers, loosen it or change the needle.`;
+  return sergesSeams(g)
+    ? say`Pull the seam lengthwise as far as the cloth gives. If a thread breaks, rethread the overlocker first, then loosen its needle threads; if the seam waves, raise the differential feed; if it puckers, lower it.`
+    : say`Pull the seam lengthwise as far as the cloth gives. If the thread breaks, rethread the machine first, then widen the zigzag or loosen the upper thread; if the seam waves, lighten the foot’s pressure.`;
+}
+
+/** Whether what is sewn to the hem is shared out by quarters. */
+const hemQuarters = (g: Garment): boolean =>
+  (g.hem.finish === 'elasticCasing' && !sewingFacts(g).hemFlat) ||
+  g.hem.finish === 'contrastBand' ||
+  g.hem.finish === 'ribCuff';
+
 /** How the notches are clipped, and where they stand; a tip without an allowance has none where it is sewn on. */
-function notchesTold(notches: number, tip: boolean, onTip: boolean): Phrase {
-  if (!tip)
-    return say`Clip the ${number(notches, 0)} notches of each leg, no deeper than ${mm(3)}: one on the front centre seam, two on the back one, single ones on the inseams.`;
-  return onTip
-    ? say`Clip the ${number(notches, 0)} notches of each leg and its tip, no deeper than ${mm(3)}: one on the front centre seam, two on the back one, single ones on the inseams and where the tip is sewn on.`
-    : say`Clip the ${number(notches, 0)} notches of each leg and its tip, no deeper than ${mm(3)}: one on the front centre seam, two on the back one, single ones on the inseams.`;
+function notchesTold(leg: Piece | undefined, tip: Piece | undefined, onTip: boolean): Phrase {
+  const notches = [...(leg?.notches ?? []), ...(tip?.notches ?? [])];
+  const clipped = number(
+    notches.reduce((sum, { count }) => sum + count, 0),
+    0,
+  );
+  const inseams = notches.some(({ edge }) => isAlong(edge, ['inseamFront', 'inseamBack']));
+  const places = inTurn(
+    [
+      say`one on the front centre seam`,
+      say`two on the back one`,
+      ...(inseams ? [say`single ones on the inseams`] : []),
+      ...(tip && onTip ? [say`single ones where the tip is sewn on`] : []),
+    ],
+    ', ',
+  );
+  return tip
+    ? say`Clip the ${clipped} notches of each leg and its tip, no deeper than ${mm(3)}: ${places}.`
+    : say`Clip the ${clipped} notches of each leg, no deeper than ${mm(3)}: ${places}.`;
 }

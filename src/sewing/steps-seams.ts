@@ -4,9 +4,9 @@ import { sewingFacts } from './facts';
 import { backOnFront } from './folded-leg';
 import type { Garment } from './garment';
 import { makeStep } from './make-step';
-import { edgesTold, seamPace, seamSettings, seamSewn, seamTold, stitchingTold } from './seams';
+import { edgesTold, fromEdge, seamPace, seamSettings, seamSewn, seamTold } from './seams';
 import type { SewingStep } from './step';
-import { sergesSeams } from './stitches';
+import { secondRow, sergesSeams } from './stitches';
 import { timeOf } from './time';
 
 /** The two main seams: the inseams, then the crotch seam with one leg in the other. */
@@ -27,7 +27,9 @@ function inseamStep(g: Garment): SewingStep {
           ]
         : []),
       foldTold(g),
-      backTold(g),
+      say`Don’t crease it along the side line: lay the inseams together, and the fold finds itself.`,
+      say`Above the inseam the edges don’t meet yet, and needn’t. Trim nothing there: each centre edge meets its own twin on the other leg.`,
+      ...(foldsPressed(g) ? [say`Open the pressed folds out flat: the seam runs through to the raw edges.`] : []),
       inseamPinned(notches),
       ...(hemFlat ? [say`At the hem pin fold on fold: the seam goes through the hem, all layers of it.`] : []),
       ...seamTold(g, allowances.inseam),
@@ -35,7 +37,7 @@ function inseamStep(g: Garment): SewingStep {
     ],
     why: say`Pressed to different sides they don’t pile up where the four meet in the crotch.`,
     settings: seamSettings(g),
-    check: inseamsEqual(notches),
+    check: inTurn([inseamsEqual(notches), ...backTold(g)]),
     ...seamSewn(g, 'inseam'),
     time: timeOf(4, 2 * inseam, seamPace(g)),
     scene: { view: 'inseams' },
@@ -54,11 +56,13 @@ function crotchStep(g: Garment): SewingStep {
       ...crotchSewnTold(g),
       say`Pull the inner leg out.`,
       say`Press the seam over a ham, or over a towel rolled tight: above the notches to one side. Leave the curve below them standing up: that is how it is worn.`,
-      ...(g.sides ? [say`Look at your tapes: seen from behind, the left leg lies on the left, as it is worn.`] : []),
+      ...(g.sides
+        ? [say`Look at your chalk marks: seen from behind, the left leg lies on the left, as it is worn.`]
+        : []),
     ],
-    why: say`In one seam the curve runs smoothly under the body; sewn in two halves it would corner at the inseams.`,
-    settings: seamSettings(g),
-    check: say`The inseams meet at the crotch; one notch meets one notch in front, two meet two behind.`,
+    why: say`In one seam the curve runs smoothly under the body; sewn in two halves it would form a corner at the inseams.`,
+    settings: [...seamSettings(g), ...(sergesSeams(g) ? [secondRow()] : [])],
+    check: say`The inseams meet at the crotch; one notch meets one notch in front, two meet two at the back. Nowhere is the seam wider than drawn: that would take from the opening that goes over the hips.`,
     ...seamSewn(g, 'crotch'),
     care: say`Count the pins that you take out.`,
     time: timeOf(8, crotchSeam, seamPace(g)),
@@ -68,18 +72,24 @@ function crotchStep(g: Garment): SewingStep {
 
 /**
  * The seam, its second row, the trimmed curve, and only then the finished edges: trimmed afterwards the finish would be
- * cut off. Four threads of the serger are second row and finish in one.
+ * cut off. The serger finishes as it sews, so there the second row comes after.
  */
 function crotchSewnTold(g: Garment): readonly Phrase[] {
   const { crotch } = g.allowances;
-  const way = say`Sew from the waist in front through the crotch to the waist behind, in one go.`;
-  if (sergesSeams(g)) return [way, ...seamTold(g, crotch)];
-  const second = say`Sew the curve between the notches a second time, ${mm(SECOND_ROW)} outside the first row, in the allowance: here the seam bears the most pull.`;
+  if (sergesSeams(g))
+    return [
+      say`Overlock along the stitching line, ${fromEdge(crotch)}, in one go from the waist in front through the crotch to the waist behind; the knife trims off the rest. Take pins out before they reach it.`,
+      say`Sew the curve between the notches a second time, on the plain machine, just outside the needle threads: here the seam bears the most pull.`,
+    ];
+  const sewn =
+    g.cloth.kind === 'knit'
+      ? say`Sew ${fromEdge(crotch)} with a narrow zigzag, which gives with the cloth, in one go from the waist in front through the crotch to the waist behind. Don’t pull: let the machine feed.`
+      : say`Sew ${fromEdge(crotch)}, in one go from the waist in front through the crotch to the waist behind; backstitch at both ends.`;
+  const second = say`Sew the curve between the notches a second time, in the allowance, ${mm(SECOND_ROW)} nearer the raw edge than the first row: here the seam bears the most pull.`;
   // What knit leaves outside its zigzag is trimmed with that, all along.
   const trimmed = g.cloth.kind === 'woven' && (crotch === 0 || crotch > TRIMMED + HARDLY);
   return [
-    way,
-    stitchingTold(g, crotch),
+    sewn,
     second,
     ...(trimmed
       ? [
@@ -96,6 +106,10 @@ const TRIMMED: Mm = 6;
 /** Less than this nobody trims off. @source practice */
 const HARDLY: Mm = 2;
 
+/** Whether casing or hem were folded and pressed before, and are opened again here. */
+const foldsPressed = (g: Garment): boolean =>
+  g.finished.heights.kind === 'folded' || (g.finished.hemPlan.kind === 'folded' && !sewingFacts(g).hemFlat);
+
 /** Where the leg folds: the back is wider at the crotch, so that is seldom at the side itself. */
 function foldTold(g: Garment): Phrase {
   const { behindSide } = backOnFront(g);
@@ -105,18 +119,14 @@ function foldTold(g: Garment): Phrase {
     return say`Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: the leg folds at the side line.`;
   return behindSide > 0
     ? say`Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: at the crotch the leg folds ${mm(behindSide)} behind the side line, because the back is wider there.`
-    : say`Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: at the crotch the leg folds ${mm(-behindSide)} before the side line, because the front is wider there.`;
+    : say`Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: at the crotch the leg folds ${mm(-behindSide)} in front of the side line, because the front is wider there.`;
 }
 
 /** How the back lies on the front above the inseam, where nothing meets yet. */
-const backTold = (g: Garment): Phrase =>
-  inTurn([
-    say`Above the inseam the edges don’t meet yet, and needn’t: front and back are cut differently there.`,
-    ...(g.sides
-      ? [say`Left leg: ${cornerTold(g.sides.left)}`, say`Right leg: ${cornerTold(g)}`]
-      : [say`At the top ${cornerTold(g)}`]),
-    say`Trim nothing: each centre edge meets its own twin on the other leg.`,
-  ]);
+const backTold = (g: Garment): readonly Phrase[] =>
+  g.sides
+    ? [say`Left leg: ${cornerTold(g.sides.left)}`, say`Right leg: ${cornerTold(g)}`]
+    : [say`At the top ${cornerTold(g)}`];
 
 /** Where the back's upper corner lies. */
 function cornerTold(g: Garment): Phrase {

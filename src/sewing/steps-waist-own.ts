@@ -1,6 +1,7 @@
 import { KIND_NAMES } from '../edges';
 import { inTurn, mm, say } from '../words';
-import { allowancesTacked, channelLength, channelTold, LEFT_OPEN, tuckedUnder } from './channels';
+import { backMark } from './back-mark';
+import { channelLength, channelTold, LEFT_OPEN, pressedAllowancesHeld, tuckedUnder } from './channels';
 import { lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceOfKind } from './garment';
 import { gatherSteps } from './gathers';
@@ -8,7 +9,7 @@ import { knitTurnedOnce } from './hem-turning';
 import { makeStep } from './make-step';
 import { fromEdge, seamPace, seamPressed, seamSettings, seamSewn, seamTold, trimTold } from './seams';
 import type { SewingStep } from './step';
-import { seamStitch, topStitch } from './stitches';
+import { seamStitch, stretchedStitch, topStitch, topStitchTold } from './stitches';
 import { PER_METRE, timeOf } from './time';
 
 /** A waist with a straight piece of its own: joined to a ring, folded, sewn on. */
@@ -34,11 +35,9 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
           : [
               say`Sew the ends together, ${fromEdge(allowances.crotch)}, but in the half that will lie inside leave ${mm(Math.max(waist.elasticWidth + 5, finished.heights.height / 2 - 10))} open: the elastic goes in there.`,
             ]),
-        ...(band ? [] : [allowancesTacked(say`end seam`)]),
-        inTurn([
-          band ? seamPressed(g) : say`Press the seam open.`,
-          say`Fold the ring lengthwise, wrong sides together, and press the fold.`,
-        ]),
+        band ? seamPressed(g) : say`Press the seam open.`,
+        ...(band ? [] : [pressedAllowancesHeld(say`end seam`)]),
+        inTurn([say`Fold the ring lengthwise, wrong sides together, and press the fold.`]),
         say`Mark its quarters: the seam is centre back.`,
       ],
       // A gap in a seam is left with the plain machine: the serger can't stop in the middle.
@@ -60,11 +59,12 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
               say`The band is shorter than the waist: pin the quarters, and stretch the band, not the leg, to it while you sew.`,
             ]
           : []),
+        backMark(g, 'seam'),
         ...seamTold(g, allowances.waist),
         say`Press the allowances down to the legs.`,
         ...channelTold(g, false),
       ],
-      why: say`Quarter by quarter the fullness is shared out evenly all round.`,
+      why: say`Pinned quarter by quarter, the fullness spreads evenly all round.`,
       settings: seamSettings(g),
       check: say`All three layers are caught all round, and the ${name} stands equally high everywhere.`,
       ...seamSewn(g, 'waist'),
@@ -78,7 +78,7 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
             part: 'waist',
             title: say`Hold the band’s seam down`,
             tasks: [say`Stitch the allowances down, ${mm(3)} below the seam, with the waist stretched.`],
-            settings: topStitch(g),
+            settings: stretchedStitch(g),
             check: say`Two fingers go under the band, and it goes over the fullest part without a thread breaking.`,
             time: timeOf(6, waistRound, PER_METRE.elastic),
             scene: { view: 'waist', stage: 'bandUp' },
@@ -131,7 +131,7 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
       part: 'waist',
       title: say`Stitch the facing down`,
       tasks: [
-        allowancesTacked(say`centre seams of legs and facing`),
+        pressedAllowancesHeld(say`centre seams of legs and facing`),
         say`Turn the facing to the wrong side and press the upper edge.`,
         ...(under
           ? [
@@ -139,7 +139,8 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
               ...knitTurnedOnce(g, tuckedUnder(finished.heights.catch)),
             ]
           : []),
-        say`Stitch all round on the stitching line, ${mm(finished.heights.fold)} below the upper edge; leave ${mm(LEFT_OPEN)} open at centre back.`,
+        ...topStitchTold(g, 'nearFold'),
+        say`Stitch all round on the stitching line, ${mm(finished.heights.fold)} below the upper edge, from ${mm(LEFT_OPEN / 2)} on one side of centre back to ${mm(LEFT_OPEN / 2)} on the other, and backstitch at both ends: ${mm(LEFT_OPEN)} stay open.`,
         ...channelTold(g, true),
       ],
       settings: topStitch(g),

@@ -41,15 +41,12 @@ function lastStep(g: Garment): SewingStep {
   return makeStep({
     id: 'last',
     part: 'finish',
-    title: say`Look it over and press it`,
+    title: say`Check it over and press it`,
     tasks: [
       say`Trim all thread ends, turn the trousers right side out, and count the pins.`,
       say`Press both legs, the inseams first, then waist and hems.`,
       ...(g.notions.elasticLength !== undefined || g.notions.hemElasticLength !== undefined
         ? [say`Over elastic let the iron hover and steam only: heat and weight harm it.`]
-        : []),
-      ...(g.childsNightwear
-        ? [say`Sew in the label that the rules where you live ask for on children’s nightwear.`]
         : []),
       say`Write the date and the measurements on the paper pattern, and what you would change.`,
     ],

@@ -99,9 +99,9 @@ describe('what is asked of a draft later', () => {
       waist: change.waist,
       hem: hemOf(change),
       machine: 'serger',
-      childsNightwear: true,
+      nightwearLabel: true,
     });
-    expect(garmentOf(drafted()).childsNightwear).toBe(false);
+    expect(garmentOf(drafted()).nightwearLabel).toBe(false);
   });
 
   it('is thread for every seam: inseams, crotch, both sides of the casing and the hems', () => {

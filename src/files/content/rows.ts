@@ -56,14 +56,19 @@ export function bodyRows({ body, project }: Pick<Draft, 'body' | 'project'>): re
 const FINISHED: readonly (readonly [keyof Measures, Phrase])[] = [
   ['hipGirthFinished', say`Hip`],
   ['waistOpening', say`Waist opening`],
-  ['pullOnNeeded', say`needed to pull on`],
+  ['pullOnNeeded', say`Waist must open to at least`],
   ['thighGirthFinished', say`Thigh`],
   ['hemGirthFinished', say`Hem`],
   ['inseamFront', say`Inseam`],
   ['crotchLengthFinished', say`Crotch length`],
   ['crotchDepthFinished', say`Finished rise`],
-  ['casingHeight', say`Casing above the waist edge`],
 ];
+
+/** How deep casing or band stands when it is sewn: both its layers are half of what is cut. */
+const waistDepthRow = ({ project, measures }: Draft): Row => ({
+  name: project.waist.finish === 'knitBand' ? words`Waist band, finished depth` : words`Casing, finished depth`,
+  value: formatLength(measures.casingHeight / 2, project.units),
+});
 
 /** The finished measures that a wearer or a sewer asks for. */
 export const finishedRows = (draft: Draft): readonly Row[] => [
@@ -71,6 +76,7 @@ export const finishedRows = (draft: Draft): readonly Row[] => [
     name: said(name),
     value: measureTold(draft, key, (value) => formatLength(value, draft.project.units)),
   })),
+  waistDepthRow(draft),
   { name: words`Hem, worn`, value: printPhrase(hemEnds(draft), draft.project.units) },
 ];
 

@@ -82,7 +82,7 @@ export function fitLines(draft: Draft): readonly FitLine[] {
           },
           ...left(elastic, body.waistGirth),
         ]),
-    { name: words`needed to pull on`, part: true, body: '', finished: l(measures.pullOnNeeded), room: '' },
+    { name: words`must open to at least`, part: true, body: '', finished: l(measures.pullOnNeeded), room: '' },
     {
       name: words`Hip`,
       body: l(body.hipGirth),
@@ -168,7 +168,7 @@ export function fitContent(draft: Draft): FitContent {
           })),
         ),
       ),
-      ...headed(words`Chosen`, bullets(choiceSentences(draft))),
+      ...headed(words`Your choices`, bullets(choiceSentences(draft))),
       ...headed(words`Safety`, bullets(cautionSentences(cautions, units))),
     ],
   };

@@ -27,11 +27,11 @@ export function writeGuideHtml(draft: Draft): string {
 <main>
 <div class="start"><figure>${pictureSvg(guide.pair, 'pair', guide.units)}</figure>
 <section><h2>${e(words`Finished measures`)}</h2>${rows(guide.finished)}<p>${e(guide.time)}</p></section></div>
-<section><h2>${e(words`The whole way`)}</h2><ol class="way">${guide.parts.flatMap(({ steps }) => steps.map(wayItem)).join('')}</ol></section>
+<section><h2>${e(words`All steps at a glance`)}</h2><ol class="way">${guide.parts.flatMap(({ steps }) => steps.map(wayItem)).join('')}</ol></section>
 <div class="pair"><section><h2>${e(words`To buy`)}</h2>
 <dl>${guide.shopping.map(({ name, value, note }) => `<dt>${e(name)}</dt><dd>${e(value)}${note === '' ? '' : `<br><small>${e(note)}</small>`}</dd>`).join('')}</dl></section>
 <section><h2>${e(words`Cut`)}</h2>${rows(guide.cut)}</section>
-<section><h2>${e(words`Chosen`)}</h2>${list(guide.chosen)}</section>
+<section><h2>${e(words`Your choices`)}</h2>${list(guide.chosen)}</section>
 <section><h2>${e(words`Safety`)}</h2>${list(guide.safety)}</section></div>
 <section><h2>${e(words`The lay`)}</h2><div class="lay">${guide.lay ? `<figure>${pictureSvg(guide.lay, 'lay', guide.units)}</figure>` : `<p>${e(guide.noLay)}</p>`}
 <div>${guide.laid.length === 0 ? '' : `<h3>${e(words`Where each piece lies`)}</h3>${rows(guide.laid)}`}<h3>${e(words`On other widths`)}</h3>${rows(guide.widths)}</div></div></section>
@@ -63,7 +63,7 @@ function stepArticle(step: GuideStep, { units }: Guide): string {
 <ol>${step.tasks.map((task) => `<li>${e(task)}</li>`).join('')}</ol>
 ${step.why === '' ? '' : `<p class="why"><b>${e(words`Why:`)}</b> ${e(step.why)}</p>`}
 ${settings.length === 0 ? '' : `<dl class="settings">${settings.join('')}</dl>`}
-<p class="check"><b>${e(words`See:`)}</b> ${e(step.check)}</p>
+<p class="check"><b>${e(words`Check:`)}</b> ${e(step.check)}</p>
 ${step.care === '' ? '' : `<p class="care"><b>${e(words`Take care:`)}</b> ${e(step.care)}</p>`}</div>
 </article>`;
 }

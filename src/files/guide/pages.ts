@@ -33,7 +33,7 @@ export function guideRuns(guide: Guide): readonly PageRun[] {
             { kind: 'paragraph', text: guide.time },
           ],
         },
-        { kind: 'heading', size: 'part', text: words`The whole way` },
+        { kind: 'heading', size: 'part', text: words`All steps at a glance` },
         {
           kind: 'gallery',
           ratio: WAY.ratio,
@@ -57,7 +57,7 @@ export function guideRuns(guide: Guide): readonly PageRun[] {
           rows: shopping.map(({ name, value, note }) => ({ cells: [name, note === '' ? value : `${value}. ${note}`] })),
         }),
         ...headed(words`Cut`, pairs(guide.cut)),
-        ...headed(words`Chosen`, bullets(guide.chosen)),
+        ...headed(words`Your choices`, bullets(guide.chosen)),
         ...headed(words`Safety`, bullets(guide.safety)),
       ],
     },
@@ -98,7 +98,7 @@ function stepPassages(step: GuideStep, { units }: Guide): readonly Passage[] {
   const told: readonly Passage[] = [
     bullets(step.tasks),
     ...(step.why === '' ? [] : [labelled(words`Why:`, step.why, 'quiet')]),
-    labelled(words`See:`, step.check, 'good'),
+    labelled(words`Check:`, step.check, 'good'),
     ...(step.care === '' ? [] : [{ kind: 'caution', label: words`Take care:`, text: step.care } as const]),
     ...(step.settings.length === 0 ? [] : [settingsLine(step)]),
   ];

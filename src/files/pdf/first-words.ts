@@ -101,7 +101,7 @@ export function firstWords(
       { title: words`Safety`, sentences: cautionSentences(draft.cautions, units) },
       { title: words`Body: ${own(project.body.label)}`, rows: bodyRows(draft) },
       { title: words`Finished measures`, rows: finishedRows(draft) },
-      { title: words`Chosen`, sentences: choiceSentences(draft) },
+      { title: words`Your choices`, sentences: choiceSentences(draft) },
     ],
   };
 }

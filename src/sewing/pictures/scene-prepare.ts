@@ -173,7 +173,7 @@ export function marksPicture(g: Garment): StepPicture {
       ...sewn.folds.map((fold) => d.line('fold', ...polyline(fold.curves))),
       ...ticks,
       ...aside(say`1 notch in front`, notch('centreFront'), 1),
-      ...aside(say`2 notches behind`, notch('centreBack'), -1),
+      ...aside(say`2 notches at the back`, notch('centreBack'), -1),
       ...aside(say`notch, both inseams`, notch('inseamFront'), 1),
       ...(quarter[0] ? [d.word({ x: quarter[0].x, y: box.top - 2 * u }, say`quarter`, 'middle')] : []),
       d.word({ x: 1.2 * u, y: 0.5 * (box.top + g.leg.crotchLevel) }, say`side`),

@@ -1,7 +1,7 @@
 // Written by `npm run words`, save where each comes from.
 export const filesContent = {
   'All {0} checks are good.': 'ours: a verdict, good, doubtful or wrong', // {0} number(checks.length)
-  'Casing above the waist edge': 'trade',
+  'Casing, finished depth': 'trade',
   'Cloth to buy': 'trade',
   'Cloth: {0}, {1} wide, {2}.': 'trade', // {0} named, {1} mm(cloth.width), {2} wash
   'Cloth: {0}, {1} wide, {2}; for sleeping.': 'trade', // {0} named, {1} mm(cloth.width), {2} wash
@@ -25,6 +25,8 @@ export const filesContent = {
   'Notes and test squares': 'plain',
   'Seam allowances are drawn in: inseam {0}, crotch and centres {1}.': 'trade', // {0} mm(allowances.inseam), {1} mm(allowances.crotch)
   Stitching: 'trade',
+  'Waist band, finished depth': 'trade',
+  'Waist must open to at least': 'plain',
   'Waist opening': 'trade',
   'Waist: {0}.': 'plain', // {0} waistTold(project)
   Words: 'plain',
@@ -69,7 +71,6 @@ export const filesContent = {
   'lengthen or shorten here': 'plain',
   'main cloth, a knit': 'trade',
   'main cloth, woven': 'trade',
-  'needed to pull on': 'plain',
   'no seam allowances': 'trade',
   'none fits {0}': 'plain', // {0} width
   'none fits {0}; {1}': 'plain', // {0} width, {1} first

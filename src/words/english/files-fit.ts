@@ -2,7 +2,6 @@
 export const filesFit = {
   'All checks are good.': 'ours: a verdict, good, doubtful or wrong',
   Body: 'trade',
-  Chosen: 'plain',
   'Hem, over the foot': 'trade',
   'Inside leg and inseam': 'trade',
   'Legwork · fit sheet · {0}': 'trade: what a fitting is held against', // {0} own(project.name)
@@ -12,9 +11,11 @@ export const filesFit = {
   'Something is doubtful: see below.': 'plain',
   'Something is wrong: look before you cut.': 'ours: a verdict in words',
   'To buy': 'ours: to buy, the shopping list',
+  'Your choices': 'plain',
   body: 'trade',
   'drawn in to': 'trade',
   finished: 'ours: finished, of the garment, beside the body',
+  'must open to at least': 'plain',
   room: 'trade',
   rounding: 'plain',
   'the hem {0}': 'trade', // {0} hemEnds(draft)

@@ -1,6 +1,8 @@
 // Written by `npm run words`, save where each comes from.
 export const filesGuide = {
+  'All steps at a glance': 'plain',
   'Before sewing': 'trade',
+  'Check:': 'plain',
   Checks: 'plain',
   Cut: 'trade',
   Finished: 'ours: finished, of the garment, beside the body',
@@ -12,7 +14,6 @@ export const filesGuide = {
   'Machines: an overlocker, and a plain machine beside it.': 'plain',
   Measurements: 'plain',
   'On other widths': 'plain',
-  'See:': 'plain',
   Sewing: 'trade',
   Sources: 'plain',
   'Stitch settings come from practice, too.': 'trade',
@@ -21,7 +22,6 @@ export const filesGuide = {
   'The lay': 'trade',
   'The two main seams': 'ours: a part of the order of work',
   'The waist': 'trade',
-  'The whole way': 'plain',
   'Where cloth is saved': 'trade',
   'Where each piece lies': 'plain',
   'While the legs lie flat': 'ours: a part of the order of work',

@@ -1,7 +1,7 @@
 // Written by `npm run words`, save where each comes from.
 export const sewingPictures = {
   '1 notch in front': 'trade',
-  '2 notches behind': 'trade',
+  '2 notches at the back': 'trade',
   'A leg folded right sides together: the front lies wrong side up on the wider back, front inseam on back inseam; the inseam is lit.':
     'trade',
   'A leg, wrong side up, with its notches, folds, stitching lines, side and quarter marks.': 'trade',

@@ -3,7 +3,8 @@ export const sewingSteps = {
   'A facing cut as the leg is lies flat at any slant; a turning of the leg itself would not.': 'trade',
   'A hand goes in, and the upper edge runs level, square to the side line.': 'plain',
   'A seam ripper slips: the pins stop it, and your other hand stays behind it.': 'trade',
-  'Above the inseam the edges don’t meet yet, and needn’t: front and back are cut differently there.': 'trade',
+  'Above the inseam the edges don’t meet yet, and needn’t. Trim nothing there: each centre edge meets its own twin on the other leg.':
+    'trade',
   'All three layers are caught all round, and the {0} stands equally high everywhere.': 'plain', // {0} name
   'All three layers are caught all round. The band lies flat, without a tuck.': 'trade',
   'All three layers are caught all round. The foot goes through without a thread breaking.': 'trade',
@@ -20,17 +21,18 @@ export const sewingSteps = {
   'Both sides of a knit look alike, and so do front and back until one has been sewn the wrong way round.': 'trade',
   'Both sides of many cloths look alike, and so do front and back until one has been sewn the wrong way round.':
     'trade',
-  'Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. Jersey shows small plaits on its right side, and its cut edge curls to that side when it is pulled. Where both sides look alike, take either, and chalk a cross on the wrong side of every piece as you cut it.':
+  'Chalk BACK on the wrong side of the back half of each leg.': 'trade',
+  'Chalk LEFT BACK or RIGHT BACK on the wrong side of the back half of each leg: left and right as they are worn.':
     'trade',
+  'Check that it is not twisted. Pull both ends {0} out of the opening, lap them {1} and pin; try the trousers on.':
+    'trade', // {0} mm(PULLED_OUT), {1} mm(LAP)
   'Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. The print is clearer on it, or the nap softer. Where both sides look alike, take either, and chalk a cross on the wrong side of every piece as you cut it.':
     'trade',
-  'Clip the {0} notches of each leg and its tip, no deeper than {1}: one on the front centre seam, two on the back one, single ones on the inseams and where the tip is sewn on.':
-    'trade', // {0} number(notches, 0), {1} mm(3)
-  'Clip the {0} notches of each leg and its tip, no deeper than {1}: one on the front centre seam, two on the back one, single ones on the inseams.':
-    'trade', // {0} number(notches, 0), {1} mm(3)
-  'Clip the {0} notches of each leg, no deeper than {1}: one on the front centre seam, two on the back one, single ones on the inseams.':
-    'trade', // {0} number(notches, 0), {1} mm(3)
-  'Cloth that shrinks after it was sewn takes the ease and the length with it.': 'trade',
+  'Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. The right side shows small V’s. Pull an edge that was cut across the cloth: it curls to the right side. Where both sides look alike, take either, and chalk a cross on the wrong side of every piece as you cut it.':
+    'trade',
+  'Clip the {0} notches of each leg and its tip, no deeper than {1}: {2}.': 'trade', // {0} clipped, {1} mm(3), {2} places
+  'Clip the {0} notches of each leg, no deeper than {1}: {2}.': 'trade', // {0} clipped, {1} mm(3), {2} places
+  'Close the casing and spread the gathers': 'trade',
   'Cords at hems catch in bicycles and doors; on children’s clothes leave them out, or wholly inside.': 'trade',
   'Cords catch on doors and toys. On a child’s clothes elastic is the better choice; leave no long ends, no knots and no toggles there.':
     'trade',
@@ -39,17 +41,10 @@ export const sewingSteps = {
   'Cut each elastic {0} long, {1} wide. Draw it through with a safety pin, let it reach {2} beyond both inseam stitching lines, and sew across both its ends inside the allowance.':
     'trade', // {0} mm(g.notions.hemElasticLength ?? 0), {1} mm(g.hem.elasticWidth), {2} mm(LAP / 2)
   'Cut the cord {0} long, {1} wide, and keep its ends from fraying: dip, knot or stitch them.': 'trade', // {0} mm(notions.cordLength ?? 0), {1} mm(waist.cordWidth)
-  'Cut the elastic {0} long, {1} wide. Close it with a pin round the waist, {2} lapped, and shorten it until it holds without digging in.':
-    'trade', // {0} mm(length), {1} mm(waist.elasticWidth), {2} mm(LAP)
-  'Cut the elastic {0} long, {1} wide. Close one with a pin and try it round the waist; shorten it until it holds without digging in.':
-    'trade', // {0} mm(length), {1} mm(waist.elasticWidth)
   'Cut the pieces': 'trade',
   'Cut two cords {0} long, {1} wide, and keep their ends from fraying.': 'trade', // {0} mm(length), {1} mm(g.hem.cordWidth)
   'Cut two elastics {0} long, {1} wide. Try one round the leg where the hem will sit, closed with a pin.': 'trade', // {0} mm(length), {1} mm(g.hem.elasticWidth)
-  'Cut {0} elastics {1} long, {2} wide. Close one with a pin and try it round the waist; shorten it until it holds without digging in.':
-    'trade', // {0} number(waist.rows, 0), {1} mm(length), {2} mm(waist.elasticWidth)
-  'Cut {0} elastics {1} long, {2} wide. Close one with a pin round the waist, {3} lapped, and shorten it until it holds without digging in.':
-    'trade', // {0} number(rows, 0), {1} mm(length), {2} mm(waist.elasticWidth), {3} mm(LAP)
+  'Don’t crease it along the side line: lay the inseams together, and the fold finds itself.': 'trade',
   'Don’t wash the cloth: the pieces are cut larger by what it will shrink, {0} in length and {1} in width.': 'trade', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)
   'Draw each in at the opening at the side with a safety pin, once round, and out at the same opening.': 'trade',
   'Draw one over the foot and up to where it will sit: it holds there and doesn’t pinch.': 'plain',
@@ -61,22 +56,23 @@ export const sewingSteps = {
   'Each ring is as long round as the hem of its leg.': 'trade',
   'Elastic that is too tight hurts.': 'trade',
   'Elastic that is too tight hurts; on a child, allow for growing.': 'trade',
+  'Elastics differ, so fit it on the body.': 'trade',
   'Finish the pocket’s opening': 'trade',
   'Fold each facing right sides together and sew its inseam, {0}.': 'trade', // {0} fromEdge(allowances.inseam)
-  'Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: at the crotch the leg folds {0} before the side line, because the front is wider there.':
-    'trade', // {0} mm(-behindSide)
   'Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: at the crotch the leg folds {0} behind the side line, because the back is wider there.':
     'trade', // {0} mm(behindSide)
+  'Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: at the crotch the leg folds {0} in front of the side line, because the front is wider there.':
+    'trade', // {0} mm(-behindSide)
   'Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: the leg folds at the side line.':
     'trade',
   'Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: the leg folds near the side line.':
     'trade',
   'Fold each {0} right sides together, end on end, and sew the ends, {1}.': 'trade', // {0} name, {1} fromEdge(allowances.inseam)
-  'Fold it lengthwise, selvedge on selvedge. Where it twists or the ends don’t meet, pull the cloth on the slant, from its short corners, until they do.':
+  'Fold it lengthwise, selvedge on selvedge. If it twists or the ends don’t meet, pull it diagonally, by the two corners that fall short, until they do.':
     'trade',
-  'Fold it lengthwise, selvedge on selvedge. Where it twists, let the selvedges go until it hangs straight: in a knit the lengthwise ribs show the grain better than the edges.':
+  'Fold it lengthwise, selvedge on selvedge. If it twists, shift one selvedge along the other until the fold hangs straight: in a knit the columns of stitches show the grain better than the edges.':
     'trade',
-  'Fold the casing to the wrong side on the fold line, which was drawn {0} below the raw edge, and press.': 'trade', // {0} mm(heights.fold + heights.catch)
+  'Fold the casing to the wrong side on the fold line, which is {0} below the raw edge, and press.': 'trade', // {0} mm(heights.fold + heights.catch)
   'Fold the ring lengthwise, wrong sides together, and press the fold.': 'trade',
   'Fold the strip lengthwise, right sides together, and sew along the open long edge, {0} from it.': 'trade', // {0} mm(allowance('upper'))
   'Fold the {0} right sides together, end on end.': 'trade', // {0} name
@@ -86,7 +82,11 @@ export const sewingSteps = {
   'From the right side no facing shows at the upper edge.': 'trade',
   'Hem the legs flat': 'trade',
   'Hold the band’s seam down': 'trade',
-  'In one seam the curve runs smoothly under the body; sewn in two halves it would corner at the inseams.': 'trade',
+  'Hold the paper down with weights or pins and cut on the cut lines: {0}.': 'trade', // {0} inTurn(pieces.map(cutWords), '; ')
+  'Hold the work in front of and behind the foot; let the machine feed it. A pulled needle bends and breaks.': 'trade',
+  'If cloth shrinks after sewing, the trousers become too tight and too short.': 'trade',
+  'In one seam the curve runs smoothly under the body; sewn in two halves it would form a corner at the inseams.':
+    'trade',
   'Inseam and crotch edge run on across the seam without a step, and the two legs are mirror images.': 'trade',
   'Iron a patch of interfacing, {0} by {1}, to the wrong side behind the mark.': 'trade', // {0} mm(30), {1} mm(Math.max(30, width + 20))
   'It goes through the outer layer alone, so it is made before the casing is folded.': 'trade',
@@ -101,8 +101,9 @@ export const sewingSteps = {
   'Keep your fingers beside the foot, never in front of the needle.': 'trade',
   'Laid right sides together, the two legs meet along the whole crotch seam, front and back; elsewhere they differ, as they should.':
     'trade',
-  'Lap its ends {0} and sew a square with a cross in it.': 'trade', // {0} mm(LAP)
-  'Lay the cloth and the paper as the lay shows, which stands before these steps. Each grainline runs along the cloth: measure from both its arrowheads to the selvedge, and turn the paper until both distances are what the lay says. Then pin.':
+  'Lap its ends {0} and pin them.': 'trade', // {0} mm(LAP)
+  'Lap the ends of the lowest one {0} and pin them; the others are threaded later.': 'trade', // {0} mm(LAP)
+  'Lay the cloth and the paper as the lay shows, which stands before these steps. Each grainline runs along the cloth: measure from both its arrowheads to the selvedge, and turn the paper until both distances are what the lay says.':
     'trade',
   'Lay the edge of the elastic along the raw edge of the cloth, on its wrong side.': 'trade',
   'Lay the pocket on the right side of the {0} of each leg, its corners on the marks, and pin it.': 'trade', // {0} part
@@ -114,34 +115,43 @@ export const sewingSteps = {
     'trade',
   'Lay the two facings right sides together and sew both centre seams, {0}. The wider side is the back.': 'trade', // {0} fromEdge(allowances.crotch)
   'Lay the two halves right sides together, sew one end of each to the other, {0}, and press the seam open.': 'trade', // {0} fromEdge(allowance('leftEnd'))
-  'Lay the waist flat at its widest, even out the ends, and stitch across cord and casing at centre back.': 'trade',
-  'Lay two scraps right sides together and sew {0}, as the inseams will be sewn.': 'trade', // {0} fromEdge(allowances.inseam)
-  'Leave the paper on the pieces until they are marked.': 'plain',
-  'Look at your tapes: seen from behind, the left leg lies on the left, as it is worn.': 'plain',
+  'Lay two scraps right sides together, and sew them as you will sew the inseams.': 'trade',
+  'Leave the paper on each piece until it is marked. A piece that is cut twice from a single layer is cut and marked once, then once more with the paper turned over.':
+    'plain',
+  'Let the elastic slip back into the casing.': 'trade',
+  'Let them slip back, stretch the hem flat, and stitch the openings shut.': 'trade',
+  'Look at your chalk marks: seen from behind, the left leg lies on the left, as it is worn.': 'plain',
   'Make the openings for the cord': 'trade',
   'Make the openings for the hem cords': 'trade',
   'Mark its quarters: the lap, the middle, and halfway between.': 'trade',
   'Mark its quarters: the seam comes to the inseam.': 'trade',
   'Mark its quarters: the seam is centre back.': 'trade',
-  'Mark on the wrong side, with chalk or a washable pen: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of the waist. The quarter lies halfway between the centre seams, whatever the side does.':
+  'Mark on the wrong side, with chalk or a washable pen: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of the waist.':
+    'trade',
+  'Mark on the wrong side, with chalk or a washable pen: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of waist and hem.':
     'trade',
   'Mark the opening for the cord on the right side, with a washable pen.': 'trade',
   'Mark the pieces': 'trade',
   'Mark the pocket’s corners with a stitch of thread each, so that both sides show them.': 'trade',
-  'Mark {0} from both ends, where they will be lapped, then the middle and both quarters between.': 'trade', // {0} mm(LAP / 2)
+  'Mark {0} from both ends, where they will be lapped, then the middle, and halfway between the middle and each end mark.':
+    'trade', // {0} mm(LAP / 2)
   'No allowance is drawn at the {0}: cut that much outside the line as you mean to sew inside it.': 'trade', // {0} seam
+  'No overlocker? Sew each seam with a narrow zigzag on the stitching line, sew a second zigzag beside it in the allowance, and trim what is left outside.':
+    'trade',
   'On each leg one opening is marked at the side, just above the hem fold, in the part that will lie outside.': 'trade',
-  'On each leg one opening is marked {0} from centre front, in the part of the casing that will lie outside.': 'trade', // {0} mm(20)
-  'Only the body knows how tight is right: cloth, elastic and habit differ.': 'trade',
+  'On each leg one opening is marked {0} from the centre-front stitching line, in the part of the casing that will lie outside.':
+    'trade', // {0} mm(20)
   'Open it out and press both allowances towards the tip.': 'trade',
-  'Open the folds again. Their creases stay and lead you later.': 'trade',
-  'Overlock or zigzag the sides and the bottom.': 'trade',
-  'Overlock or zigzag the upper edge of the pocket.': 'trade',
-  'Overlock the edge as the seam will be finished, and press the scrap.': 'trade',
+  'Open the folds again. Their creases stay and guide you later.': 'trade',
+  'Open the pressed folds out flat: the seam runs through to the raw edges.': 'trade',
+  'Overlock along the stitching line, {0}, in one go from the waist in front through the crotch to the waist behind; the knife trims off the rest. Take pins out before they reach it.':
+    'trade', // {0} fromEdge(crotch)
   'Overlock the raw edges': 'trade',
+  'Overlock the sides and the bottom.': 'trade',
+  'Overlock the upper edge of the pocket.': 'trade',
   'Overlock them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Keep the knife off the elastic.':
     'trade',
-  'Overlock {0}, without cutting anything off.': 'trade', // {0} names
+  'Overlock {0}. Let the knife just skim the edge, or switch it off.': 'trade', // {0} names
   'Pin at the crotch and at the hem, then between.': 'trade',
   'Pin at the crotch, at the hem, and at both notches, then between.': 'trade',
   'Pin at the crotch, at the hem, and at the notch, then between.': 'trade',
@@ -151,6 +161,7 @@ export const sewingSteps = {
   'Pin it at both ends.': 'trade',
   'Pin it to the wrong side of the waist’s raw edge: the lap at centre back, the middle at centre front, the quarters at the quarter marks.':
     'trade',
+  'Pinned quarter by quarter, the fullness spreads evenly all round.': 'trade',
   'Press each seam flat as it was sewn. Then slip a towel, rolled tight, into the leg, and press the allowances of one leg to its front, those of the other to its back.':
     'trade',
   'Press it flat, along the grain, with the heat that its label allows.': 'trade',
@@ -166,19 +177,19 @@ export const sewingSteps = {
   'Press the folds in': 'trade',
   'Press the hems from the wrong side.': 'trade',
   'Press the pocket’s sides under': 'trade',
+  'Press the scrap.': 'plain',
   'Press the seam over a ham, or over a towel rolled tight: above the notches to one side. Leave the curve below them standing up: that is how it is worn.':
     'trade',
   'Press them.': 'trade',
   'Press {0} to the wrong side, the bottom first, then the sides. Fold the lower corners so that no raw edge shows.':
     'trade', // {0} mm(g.allowances.inseam)
   'Pressed to different sides they don’t pile up where the four meet in the crotch.': 'trade',
-  'Pull evenly in front of the foot and behind it: a needle that is bent breaks.': 'trade',
-  'Pull the elastic smooth and share the fullness out by quarters: its middle at centre front, its lap at centre back, its quarters at the quarter marks. These lie {0}.':
-    'trade', // {0} quarterPlace(g)
   'Pull the inner leg out.': 'trade',
-  'Pull the seam apart. If the thread shows between the halves, tighten the upper thread; if the seam puckers, loosen it or change the needle.':
+  'Pull the seam apart. If the thread shows between the halves, rethread the machine first, then tighten the upper thread; if the seam puckers, loosen it or change the needle.':
     'trade',
-  'Pull the seam lengthwise as far as the cloth gives. If the thread breaks, widen the zigzag or loosen the upper thread; if the seam waves, lighten the foot’s pressure or raise the differential feed.':
+  'Pull the seam lengthwise as far as the cloth gives. If a thread breaks, rethread the overlocker first, then loosen its needle threads; if the seam waves, raise the differential feed; if it puckers, lower it.':
+    'trade',
+  'Pull the seam lengthwise as far as the cloth gives. If the thread breaks, rethread the machine first, then widen the zigzag or loosen the upper thread; if the seam waves, lighten the foot’s pressure.':
     'trade',
   'Put a safety pin into one end and pin the other end down beside the opening, so that it can’t slip in. Push the pin through the channel.':
     'trade',
@@ -187,23 +198,20 @@ export const sewingSteps = {
   'Put a safety pin into one end and pin the other end down beside the opening, so that it can’t slip in. Push the pin through the lowest channel, then the next ones.':
     'trade',
   'Put a safety pin into one end. Draw it in at one opening in front, all round, and out at the other.': 'trade',
-  'Quarter by quarter the fullness is shared out evenly all round.': 'trade',
   'Released, the waist draws in evenly, and no raw edge shows.': 'trade',
-  'See that it is not twisted. Lap the ends {0} and close them with a pin; try the trousers on.': 'trade', // {0} mm(LAP)
   'Sew a buttonhole {0} long on the mark, or press in an eyelet of {1}; make one on a scrap with its patch first. Cut the buttonhole open from both ends to the middle, a pin across each end.':
     'trade', // {0} mm(width + 3), {1} mm(Math.max(4, 0.8 * width))
-  'Sew a loop of tape in at centre back, so that back can be told from front.': 'trade',
-  'Sew a loop of tape into the casing at centre back, so that back can be told from front.': 'trade',
   'Sew all round, {0}.': 'trade', // {0} fromEdge(allowances.hem)
-  'Sew from the waist in front through the crotch to the waist behind, in one go.': 'trade',
   'Sew inside the ring and stretch the cuff, not the leg, from pin to pin.': 'trade',
   'Sew inside the ring: the foot stands in the tube, the leg lies round it.': 'trade',
   'Sew the band to the waist': 'trade',
   'Sew the casing to the waist': 'trade',
   'Sew the crotch seam, leg in leg': 'trade',
   'Sew the cuffs on': 'trade',
-  'Sew the curve between the notches a second time, {0} outside the first row, in the allowance: here the seam bears the most pull.':
+  'Sew the curve between the notches a second time, in the allowance, {0} nearer the raw edge than the first row: here the seam bears the most pull.':
     'trade', // {0} mm(SECOND_ROW)
+  'Sew the curve between the notches a second time, on the plain machine, just outside the needle threads: here the seam bears the most pull.':
+    'trade',
   'Sew the elastic to the edge': 'trade',
   'Sew the ends together, {0}, but in the half that will lie inside leave {1} open: the elastic goes in there.':
     'trade', // {0} fromEdge(allowances.crotch), {1} mm(Math.max(waist.elasticWidth + 5, finished.heights.height / 2 - 10))
@@ -217,17 +225,17 @@ export const sewingSteps = {
   'Sew the hem cords': 'trade',
   'Sew the hems': 'trade',
   'Sew the inseams': 'trade',
-  'Sew the lap: a square round its edge, and a cross in it from corner to corner.': 'trade',
   'Sew the left leg’s inseam first, then the right one’s: each leg’s two inseams belong to each other, and to no other leg’s.':
     'trade',
   'Sew the pocket on': 'trade',
   'Sew the pockets on': 'trade',
   'Sew the waist cord': 'trade',
+  'Sew {0} with a narrow zigzag, which gives with the cloth, in one go from the waist in front through the crotch to the waist behind. Don’t pull: let the machine feed.':
+    'trade', // {0} fromEdge(crotch)
+  'Sew {0}, in one go from the waist in front through the crotch to the waist behind; backstitch at both ends.':
+    'trade', // {0} fromEdge(crotch)
   'Sewn down behind, the cord can’t be pulled out in the wash, nor by a child.': 'trade',
   'Sewn on first, it lies flat; its allowances, pressed that way, are held by the inseam and the crotch seam later. From here on the leg is one piece.':
-    'trade',
-  'Share out the fullness and close the casing': 'trade',
-  'Share the fullness out by quarters, the lap at the inseam and the elastic’s quarters at the quarter marks, and stitch the openings shut, the hem stretched flat.':
     'trade',
   'Slip each facing over the hem, right sides together, inseam on inseam; pin.': 'trade',
   'Slip each ring over the hem, on the right side: raw edges together, seam at the inseam, quarters on quarters; pin.':
@@ -235,38 +243,40 @@ export const sewingSteps = {
   'Slip the facing over the waist, right sides together, upper edges and seams meeting; pin.': 'trade',
   'Slip the folded ring over the waist, on the right side: raw edges together, seam at centre back, middle at centre front, quarter marks on quarter marks.':
     'trade',
+  'Spread the gathers evenly, by quarters: the lap at the inseam, the elastic’s quarters at the quarter marks.':
+    'trade',
+  'Spread the gathers evenly, by quarters: the middle of the elastic at centre front, its lap at centre back, its quarters at the quarter marks. These lie {0}.':
+    'trade', // {0} quarterPlace(g)
   'Steam burns fingers: hold the fold with a ruler, not with your hand.': 'trade',
-  'Stick a bit of tape on the wrong side of each leg and write “back” on the back of it.': 'trade',
-  'Stick a bit of tape on the wrong side of each leg, on the back of it, and write “left, back” or “right, back”: left and right as they are worn.':
-    'trade',
-  'Stitch a knit’s hem from the right side, where a twin needle makes its two rows; your fingers feel the edge beneath. No twin needle? A zigzag gives as well.':
-    'trade',
   'Stitch across cord and hem at the inseam, so that it can’t be pulled out.': 'trade',
-  'Stitch all round on the stitching line, {0} below the upper edge; leave {1} open at centre back.': 'trade', // {0} mm(finished.heights.fold), {1} mm(LEFT_OPEN)
-  'Stitch all round on the stitching line; begin and end at centre back and leave {0} open there. The folded edge lies {1} beyond the stitching.':
-    'trade', // {0} mm(LEFT_OPEN), {1} mm(beyond)
-  'Stitch all round on the stitching line; begin and end at centre back and leave {0} open there. The overlocked edge lies {1} beyond the stitching.':
-    'trade', // {0} mm(LEFT_OPEN), {1} mm(beyond)
-  'Stitch all round on the stitching line; the folded edge lies {0} beyond it.': 'trade', // {0} mm(beyond)
-  'Stitch all round on the stitching line; the overlocked edge lies {0} beyond it.': 'trade', // {0} mm(beyond)
+  'Stitch all round on the stitching line, from {0} on one side of centre back to {1} on the other, and backstitch at both ends: {2} stay open. The {3} edge lies {4} beyond the stitching.':
+    'trade', // {0} mm(LEFT_OPEN / 2), {1} mm(LEFT_OPEN / 2), {2} mm(LEFT_OPEN), {3} edge, {4} mm(beyond)
+  'Stitch all round on the stitching line, {0} below the upper edge, from {1} on one side of centre back to {2} on the other, and backstitch at both ends: {3} stay open.':
+    'trade', // {0} mm(finished.heights.fold), {1} mm(LEFT_OPEN / 2), {2} mm(LEFT_OPEN / 2), {3} mm(LEFT_OPEN)
+  'Stitch all round on the stitching line; the {0} edge lies {1} beyond it.': 'trade', // {0} edge, {1} mm(beyond)
   'Stitch all round, {0} above the hem.': 'trade', // {0} mm(hemStitchingAt(g))
-  'Stitch all round, {0} from the fold; begin at the inseam and leave {1} open there.': 'trade', // {0} mm(hemStitchingAt(g)), {1} mm(HEM_GAP)
+  'Stitch all round, {0} from the fold; begin and end {1} to each side of the inseam and backstitch: {2} stay open.':
+    'trade', // {0} mm(hemStitchingAt(g)), {1} mm(HEM_GAP / 2), {2} mm(HEM_GAP)
   'Stitch all round, {0} from the fold; begin at the inseam.': 'trade', // {0} mm(hemStitchingAt(g))
   'Stitch close to the edge: down one side, along the bottom, up the other side. Sew a small triangle at both upper corners, where a hand pulls.':
     'trade',
   'Stitch from one inseam to the other, {0} from the fold.': 'trade', // {0} mm(hemStitchingAt(g))
   'Stitch it down {0} below the fold.': 'trade', // {0} mm(pocket.facing - 5)
+  'Stitch straight down across the casing in both centre seams and at both quarter marks, so that the elastic can’t roll.':
+    'trade',
+  'Stitch straight down across the elastic’s channel, not the cord’s, in both centre seams and at both quarter marks, so that the elastic can’t roll.':
+    'trade',
   'Stitch the allowances down, {0} below the seam, with the waist stretched.': 'trade', // {0} mm(3)
   'Stitch the facing down': 'trade',
   'Stitch the hem casings': 'trade',
   'Stitch the hem facings down': 'trade',
-  'Stitch through all layers, upright, in the centre seams and at both quarter marks: the elastic can’t roll then.':
-    'trade',
-  'Stitch through all layers, upright, in the centre seams and at both quarters: the elastic can’t roll then.': 'trade',
-  'Stitch upright through all layers at both centre seams and both quarter marks.': 'trade',
   'Straighten both ends: cut along one crosswise thread; pull one out and its gap shows the way.': 'trade',
   'Straighten both ends: cut along one row of stitches.': 'trade',
-  'Stretch it flat and stitch from the wrong side, {0} above the lower edge of the elastic.': 'trade', // {0} mm(3)
+  'Stretch it flat and stitch from the wrong side, through the elastic, {0} above its lower edge, the overlocked one.':
+    'trade', // {0} mm(3)
+  'Stretch it flat and stitch from the wrong side, through the elastic, {0} above its lower edge, the zigzagged one.':
+    'trade', // {0} mm(3)
+  'Stretch the casing flat at centre back and stitch all its openings shut.': 'trade',
   'Stretch the casing flat at centre back and stitch the opening shut.': 'trade',
   'Stretched and let go, the seam lies flat again and no thread has broken.': 'trade',
   'Stretched, no thread breaks, and the waist goes over the fullest part.': 'trade',
@@ -278,17 +288,21 @@ export const sewingSteps = {
   'The channel is {0} wide all round, and the turned part has no tuck anywhere.': 'trade', // {0} mm(heights.channels[0]?.to ?? casingDepth)
   'The cord is equally wide from end to end, and no raw edge shows.': 'trade',
   'The cord, with a pin in its end, goes through.': 'trade',
-  'The creases run straight from seam to seam, and the turned parts lie flat on the leg.': 'trade',
+  'The creases run straight from edge to edge, and the turned parts lie flat on the leg.': 'plain',
   'The edges are as long as before: not stretched, not drawn together.': 'plain',
   'The foot goes through, and the elastic leaves no mark on the leg.': 'trade',
   'The gathers are even, every quarter equally full, and the opening is shut.': 'trade',
-  'The inseams meet at the crotch; one notch meets one notch in front, two meet two behind.': 'trade',
+  'The inseams meet at the crotch; one notch meets one notch in front, two meet two at the back. Nowhere is the seam wider than drawn: that would take from the opening that goes over the hips.':
+    'trade',
   'The iron stays hot when you look away: stand it up, and switch it off when you leave.': 'plain',
   'The left and the right leg differ. The cloth lies in a single layer, right side up, and every paper printed side up: a leg that was turned over would be one for the other side.':
     'trade',
   'The opening is {0} wide between the stitching lines of its sides, and straight.': 'trade', // {0} mm(pocket.width)
   'The pocket measures {0} by {1}.': 'trade', // {0} mm(pocket.width), {1} mm(pocket.height)
-  'The quarter marks lie {0}. Pinned to the side marks, the fullness would not be even.': 'trade', // {0} quarterPlace(g)
+  'The quarter mark is halfway along the waist edge, here at the side line.': 'trade',
+  'The quarter mark is halfway along the waist edge, which is not where the side line is.': 'trade',
+  'The quarter marks lie {0}.': 'trade', // {0} quarterPlace(g)
+  'The quarter marks lie {0}. Pinned to the side marks, the gathers would not be even.': 'trade', // {0} quarterPlace(g)
   'The ring is as long as the waist of the legs, and its seams meet theirs.': 'trade',
   'The seam lies flat, and the stitch looks the same from both sides.': 'trade',
   'The selvedges lie on each other without a pull, and the ends are square to them.': 'trade',
@@ -302,17 +316,20 @@ export const sewingSteps = {
   'This cloth has a nap or a one-way print: lay the waists of all pieces towards the same end.': 'trade',
   'This hem is {0} round; a machine’s free arm is about that, so the leg could not be drawn over it. Flat it is easy, and the inseam holds the ends.':
     'trade', // {0} mm(hemRound)
-  'Thread each with a safety pin, lap the ends {0}, and sew a square with a cross in it.': 'trade', // {0} mm(LAP)
+  'Thread each with a safety pin, pull both ends well out of the opening, and lap them {0}, not twisted.': 'trade', // {0} mm(LAP)
   'Thread the elastic': 'trade',
   'Thread the hem elastics': 'trade',
-  'Thread the other elastic with a safety pin, lap the ends {0}, sew them, and stitch the openings shut.': 'trade', // {0} mm(LAP)
-  'Thread the other elastics with a safety pin, lap the ends {0}, sew them, and stitch the openings shut.': 'trade', // {0} mm(LAP)
-  'Trim nothing: each centre edge meets its own twin on the other leg.': 'plain',
+  'Thread the other elastic with a safety pin, lap the ends {0} and sew them as before, then stitch the opening shut.':
+    'trade', // {0} mm(LAP)
+  'Thread the other elastics with a safety pin, lap the ends {0} and sew them as before, then stitch the openings shut.':
+    'trade', // {0} mm(LAP)
   'Trim the allowances between the notches to {0}, and let them widen gently above: a wide allowance can’t spread round the curve, and pulls.':
     'trade', // {0} mm(TRIMMED)
   'Try the iron’s heat on a scrap; the steam comes out at your fingers.': 'plain',
   'Try the stitches on a scrap': 'trade',
   'Try the trousers on and see whether the creases hang level and long enough.': 'plain',
+  'Try the trousers on. Then lay the waist flat at its widest, even out the ends, and stitch across cord and casing at centre back.':
+    'trade',
   'Turn each facing to the wrong side and press the lower edge.': 'trade',
   'Turn it with a safety pin, turn its free ends in by {0}, stitch them shut, and press.': 'trade', // {0} mm(allowance('rightEnd'))
   'Turn one leg right side out. Slip it into the other, which stays wrong side out: right sides together, front on front, back on back.':
@@ -336,26 +353,29 @@ export const sewingSteps = {
   'Wash and dry the cloth as the trousers will be washed and dried. It is expected to lose {0} in length and {1} in width.':
     'trade', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)
   'Wash and press the cloth': 'trade',
-  'Weigh or pin the paper down all round and cut on the cut lines: {0}.': 'trade', // {0} inTurn(pieces.map(cutWords), '; ')
   'With the waist at its widest both ends are equally long, and the trousers go over the fullest part.': 'trade',
   'Zigzag the cut ends, which would fray, and wash and dry the cloth as the trousers will be washed and dried. It is expected to lose {0} in length and {1} in width.':
     'trade', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)
-  'Zigzag the edge as the seam will be finished, and press the scrap. A zigzag that swings just over the edge does what an overlocker would.':
-    'trade',
+  'Zigzag the raw edges': 'trade',
+  'Zigzag the sides and the bottom.': 'trade',
   'Zigzag the sides and the bottom: no allowance is drawn there, so the pocket is sewn on over its edges.': 'trade',
+  'Zigzag the upper edge of the pocket.': 'trade',
   'Zigzag them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Let the needle swing over the raw edge.':
     'trade',
-  'Zigzag {0}: one swing in the cloth, the next just over its edge.': 'trade', // {0} names
+  'Zigzag {0} so that the needle lands once in the cloth and once just off its edge.': 'trade', // {0} names
   'and as high': 'plain',
   'and {0} higher': 'plain', // {0} mm(higher)
   'and {0} lower': 'plain', // {0} mm(-higher)
   'at the side marks here, because front and back are equally wide': 'plain',
-  'before the side marks, because the front is wider than the back': 'plain',
-  'behind the side marks, because the back is wider than the front': 'plain',
+  'behind the side marks, because at the waist the back is wider than the front': 'plain',
   'centre seams': 'trade',
   'centre seams of legs and facing': 'trade',
   'end seam': 'trade',
+  'in front of the side marks, because at the waist the front is wider than the back': 'plain',
   inseams: 'trade',
+  'one on the front centre seam': 'trade',
+  'single ones on the inseams': 'trade',
+  'single ones where the tip is sewn on': 'trade',
   'the back’s corner lies as far from the fold as the front’s': 'trade',
   'the back’s corner lies inside the front, {0} nearer the fold than the front’s corner': 'trade', // {0} mm(nearer)
   'the back’s corner lies outside the front, {0} farther from the fold than the front’s corner': 'trade', // {0} mm(-nearer)
@@ -363,5 +383,6 @@ export const sewingSteps = {
   'the lower edge of both waist facings': 'trade',
   'the upper edge of both hem facings': 'trade',
   'the upper edge of both legs': 'plain',
+  'two on the back one': 'plain',
   '{0}, {1} and {2} mirrored': 'trade', // {0} pieceName(piece), {1} number(piece.cut / 2), {2} number(piece.cut / 2)
 } as const;

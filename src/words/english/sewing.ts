@@ -4,6 +4,7 @@ export const sewing = {
   'A forgotten pin ends up in somebody’s skin: count them.': 'trade',
   'A knit doesn’t fray, and turned twice it makes a ridge. If the scrap shows one, cut the {0} off, overlock or zigzag the edge, and turn it once.':
     'trade', // {0} mm(under)
+  'Check it over and press it': 'plain',
   'Children’s loungewear': 'trade',
   'Children’s sleepwear': 'trade',
   'Close the elastic with a pin and try it on before it is sewn: two fingers pass under it, and sitting for a while leaves no mark.':
@@ -11,7 +12,15 @@ export const sewing = {
   'Cord outside its channel': 'trade',
   'Cut away from your hands and close a rotary cutter after each cut; count pins and needles; never leave a hot iron alone.':
     'trade',
+  'Cut the elastic {0} long, {1} wide. Close it with a pin round the waist, {2} lapped, and shorten it until it holds without digging in.':
+    'trade', // {0} length, {1} mm(waist.elasticWidth), {2} mm(LAP)
+  'Cut {0} elastics {1} long, {2} wide. Close one with a pin round the waist, {3} lapped, and shorten it until it holds without digging in; cut the others to match.':
+    'trade', // {0} number(waist.rows, 0), {1} length, {2} mm(waist.elasticWidth), {3} mm(LAP)
   Fire: 'plain',
+  'Fold {0} of tape in half and pin it to the wrong side of the waist at centre back, its ends on the raw edge: caught in this seam, the loop tells back from front.':
+    'trade', // {0} mm(LOOP)
+  'Fold {0} of tape in half. Inside, at centre back, slip {1} of both its ends under the {2} and pin them: the next stitching catches them, and the loop tells back from front.':
+    'trade', // {0} mm(LOOP), {1} mm(CAUGHT), {2} edge
   'For {0}, a rule for children’s outerwear in the United States allows {1} of cord outside the channel, without toggles and sewn down; here it is {2}. It is a sensible measure for trousers too.':
     'trade', // {0} words, {1} mm(US_END), {2} mm(ends)
   'For {0}: at an ankle-length hem the cord has to lie wholly inside when it is drawn up. Elastic does the same without ends to step on.':
@@ -33,8 +42,10 @@ export const sewing = {
   'Gather the hems': 'trade',
   'Gather the waist': 'trade',
   'Infant garment': 'trade',
+  'Inside, at centre back, slip {0} of the nightwear label under the {1}, words up, and pin it: the next stitching catches it, and it tells back from front, too.':
+    'trade', // {0} mm(CAUGHT), {1} edge
+  Lap: 'trade',
   'Local rules and the cloth’s own label come before anything said here; Legwork certifies nothing.': 'ours: the name',
-  'Look it over and press it': 'trade',
   'Loose cotton, and napped flannel most of all, catches fire easily and burns fast, on adults too: keep away from open flames, stoves and heaters.':
     'trade',
   'Mark {0} in quarters.': 'plain', // {0} edge
@@ -48,6 +59,8 @@ export const sewing = {
   'Overlock both edges together beside the stitching, and trim off what is left outside it.': 'trade',
   'Overlock both edges together.': 'trade',
   Overlocker: 'plain',
+  'Pin the nightwear label to the wrong side of the waist at centre back, words up, its upper edge on the raw edge: caught in this seam, it tells back from front, too.':
+    'trade',
   'Press both legs, the inseams first, then waist and hems.': 'trade',
   'Press both seams open.': 'trade',
   'Press both seams to one side each.': 'trade',
@@ -58,12 +71,18 @@ export const sewing = {
   'Pull every seam once, gently: none opens. Both legs are equally long, and the centre seams stand upright.': 'trade',
   'Pull every seam once, gently: none opens. The left leg is on the wearer’s left, and the centre seams stand upright.':
     'trade',
-  'Sew in the label that the rules where you live ask for on children’s nightwear.': 'trade',
+  'Second row': 'plain',
+  'Sew each lap with three rows of zigzag across it.': 'trade',
+  'Sew each lap: a square round its edge, and a cross in it from corner to corner.': 'trade',
   'Sew two rows of long stitches all round inside the allowance, one close to the stitching line. Leave long threads at both ends.':
     'trade',
   'Sew {0} with a narrow zigzag, which gives with the cloth. Don’t pull: let the machine feed.': 'trade', // {0} fromEdge(allowance)
   'Sew {0}; backstitch at both ends.': 'trade', // {0} fromEdge(allowance)
   Stitch: 'trade',
+  'Stitch a knit’s hem from the right side, where a twin needle makes its two rows, the upper one at the measure given; your fingers feel the edge beneath. No twin needle? A zigzag stretches too.':
+    'trade',
+  'Stitch from the right side, where a twin needle makes its two rows, the one nearer the fold on the stitching line: chalk that there first, or let the fold run along the seam guide. No twin needle? A zigzag stretches too.':
+    'trade',
   'Stitch the line between the two channels, {0} above the first stitching, and leave {1} of it open behind, too, where elastic comes above it.':
     'trade', // {0} mm(above), {1} mm(LEFT_OPEN)
   'Stitch the line between the two channels, {0} above the first stitching.': 'trade', // {0} mm(above)
@@ -73,17 +92,19 @@ export const sewing = {
   'The edge is {0} round, and the {1} reaches {2} when it is stretched as far as a seam should be.': 'trade', // {0} mm(length), {1} ring, {2} mm(to)
   'The folded edge lies {0} beyond the stitching line.': 'trade', // {0} mm(BEYOND_STITCHING)
   'The gathers are even, and {0} is as long as the stretched {1}.': 'trade', // {0} edge, {1} ring
-  'The overlocked edge lies {0} beyond the stitching line.': 'trade', // {0} mm(finished.hemPlan.beyond)
   'The time is summed over the steps from practice: so many minutes for each metre that is cut, sewn and pressed, and some that don’t depend on length.':
     'trade',
+  'The {0} edge lies {1} beyond the stitching line.': 'trade', // {0} edgeNamed(g, false), {1} mm(finished.hemPlan.beyond)
   'Time: {0}, if you have sewn trousers before; for a first pair {1}.': 'trade', // {0} spanned(usual), {1} spanned(first)
   Tools: 'plain',
   'Trim all thread ends, turn the trousers right side out, and count the pins.': 'trade',
   'Trim the allowances to half and clip them where the edge curves.': 'trade',
-  'Turn the overlocked edge up to the wrong side in its crease, {0} deep, and pin.': 'trade', // {0} mm(turnedDepth(g))
+  'Turn the {0} edge up to the wrong side in its crease, {1} deep, and pin.': 'trade', // {0} edgeNamed(g, false), {1} mm(turnedDepth(g))
   'Turn {0} under, then {1} up, to the wrong side, in the creases, and pin.': 'trade', // {0} mm(hemTucked(g)), {1} mm(turnedDepth(g))
   'Under seven years the rule is stricter: elastic is the better choice.': 'trade',
-  'Where the {0} will lie inside the casing, press their allowances flat and tack them down with a few stitches, from the raw edge to below the stitching line: the pin can’t catch in them then.':
+  'Where the {0} will lie inside the casing, press their allowances to one side and stitch them down, from the raw edge to below the stitching line, so that the safety pin does not catch on them.':
+    'trade', // {0} seams
+  'Where the {0} will lie inside the casing, stitch their allowances down as they are pressed, from the raw edge to below the stitching line, so that the safety pin does not catch on them.':
     'trade', // {0} seams
   'Write the date and the measurements on the paper pattern, and what you would change.': 'plain',
   'Zigzag both edges together beside the stitching, and trim off what is left outside it.': 'trade',
@@ -100,17 +121,26 @@ export const sewing = {
   'balanced, the loopers meeting on the edge': 'trade',
   band: 'trade',
   'buttonhole, 0.4 mm long; or an eyelet pressed in': 'trade',
+  'casing’s edge': 'trade',
   'each hem': 'trade',
+  'facing’s edge': 'trade',
+  folded: 'trade',
   'narrow zigzag, 2.5 mm long, 0.5 to 1 mm wide': 'trade',
   'normal, the threads locked inside the cloth': 'trade',
+  overlocked: 'trade',
   'overlocker, 3 threads, stitch 2.5 mm long, differential feed 1': 'trade',
-  'overlocker, 3 threads, stitch 2.5 mm long, differential feed 1.3 to 1.5': 'trade',
+  'overlocker, 4 threads as in the seams, stitch 2.5 mm long, differential feed 1.3 to 1.5': 'trade',
   'straight, 2.5 mm long': 'trade',
   'straight, 3 mm long': 'trade',
   'straight, 4 to 5 mm long, upper tension loosened': 'trade',
   'the waist': 'trade',
+  'zigzag in three steps, or plain zigzag, 3 mm long, 2 mm wide; or straight, 4 mm long, the waist stretched as far as it goes':
+    'trade',
   'zigzag in three steps, or plain zigzag, 3 mm long, 4 mm wide': 'trade',
-  'zigzag, 2 mm long, 5 mm wide, its right swing just over the edge': 'trade',
+  'zigzag, 1.5 mm long, 3 mm wide': 'trade',
+  'zigzag, 2 mm long, 5 mm wide, its right swing just off the edge': 'trade',
+  'zigzag, 2.5 mm long, 2 mm wide': 'trade',
+  zigzagged: 'plain',
   '{0} from the edge': 'plain', // {0} mm(allowance)
   '{0}, 3 mm long; or a zigzag, 2.5 mm long, 2 mm wide': 'trade', // {0} TWIN_NEEDLE
   '{0}, both': 'plain', // {0} NEEDLES.knit

@@ -234,7 +234,6 @@ export const workbenchStations = {
   'of blocks on paper: flattened, marked and drawn at true size': 'trade',
   'one patch, behind': 'trade',
   'one row': 'trade',
-  overlocked: 'trade',
   'overlocker too': 'plain',
   'plain machine': 'trade',
   portrait: 'plain',

@@ -52,7 +52,7 @@ export function StepWords() {
         </dl>
       )}
       <p>
-        <strong>{words`See:`}</strong> {printPhrase(step.check, units)}
+        <strong>{words`Check:`}</strong> {printPhrase(step.check, units)}
       </p>
       {isSaid(step.care) && (
         <p className="sew-care">
