@@ -193,7 +193,7 @@ describe('the table', () => {
 });
 
 describe('files', () => {
-  test('the PDF has a first sheet and every sheet of the plan, and its writer is loaded only then', async () => {
+  test('the PDF has two first pages and every sheet of the plan, and its writer is loaded only then', async () => {
     const page = await open();
     const scripts: string[] = [];
     page.on('request', (request) => {
@@ -212,7 +212,7 @@ describe('files', () => {
     expect(bytes.subarray(0, 5).toString()).toBe('%PDF-');
     // The station says how many sheets there are as soon as the longer search has laid them.
     const pages = bytes.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
-    await page.getByRole('button', { name: `Print the pattern: ${pages - 1} sheets` }).waitFor();
+    await page.getByRole('button', { name: `Print the pattern: ${pages - 2} sheets` }).waitFor();
     await page.getByText(`Saved as “${name}”. Print its first page alone, at 100 %`).waitFor();
   });
 
