@@ -26,7 +26,7 @@ export function flatHem(g: Garment, says: Phrase): StepPicture {
       ...d.cloth('wrong', body),
       ...sewn.lines
         .filter((line) => line.kind === 'side')
-        .map((line) => d.line('fold', ...polyline(line.curves).filter((p) => p.y < box.top))),
+        .map((line) => d.line('side', ...polyline(line.curves).filter((p) => p.y < box.top))),
       ...d.cloth('right', hemStrip(g)),
       d.line('lit', ...stitch),
       ...(elastic
@@ -72,7 +72,7 @@ export function cordedHem(g: Garment, says: Phrase): StepPicture {
     { left: left - 6 * u, right: right + 6 * u, top: level - 0.7 * (right - left), bottom: level + 7 * u },
     [
       ...d.cloth('right', far),
-      d.line('fold', { x: 0, y: level - 900 }, { x: 0, y: stitch }),
+      d.line('side', { x: 0, y: level - 900 }, { x: 0, y: stitch }),
       d.line('stitch', { x: left, y: stitch }, { x: right, y: stitch }),
       ...[0.25, 0.75].map((share) =>
         d.line(

@@ -52,7 +52,7 @@ export function gatherItems(d: Draw, [left, right]: readonly [Mm, Mm], level: Mm
   const rows = [1.6, 3.4].map((by) => level - by * u);
   const folds = [0.1, 0.2, 0.3, 0.4, 0.6, 0.7, 0.8, 0.9].map((share) => left + share * (right - left));
   return [
-    ...folds.map((x) => d.line('thin', { x, y: level - 11 * u }, { x, y: level - 5.5 * u })),
+    ...folds.map((x) => d.line('gather', { x, y: level - 11 * u }, { x, y: level - 5.5 * u })),
     ...rows.map((y) => d.line('lit', { x: left, y }, { x: right, y })),
     ...rows.flatMap((y, i) =>
       [1, -1].map((side) => d.line('thin', { x: middle, y }, { x: middle + side * (3 + i) * u, y: level + 4 * u })),

@@ -1,5 +1,16 @@
 import { type EdgeName, isAlong } from '../../edges';
-import { between, type Curve, distance, type Edge, mirrored, type Point, pathEnd, subtract } from '../../plane';
+import {
+  between,
+  type Curve,
+  cross,
+  distance,
+  type Edge,
+  mirrored,
+  type Point,
+  pathEnd,
+  subtract,
+  unit,
+} from '../../plane';
 import { type LegFold, legFold } from '../folded-leg';
 import type { Garment } from '../garment';
 import { cutOff, laidOn, type Move, polygon, polyline } from './polygon';
@@ -30,18 +41,32 @@ export interface FoldedLeg {
   readonly back: readonly Point[];
 }
 
-/** What of an outline lies in front, and what lies behind and is laid on it. */
+/**
+ * What of an outline lies in front, and what lies behind and is laid on it. Front and back are one cloth at the fold, so a
+ * point on it stays; how far the back slides along it to bring the inseams together grows from there to the inseam.
+ */
 export function foldedLeg(g: Garment, outline: readonly Point[]): FoldedLeg {
   const { fold, over } = legFold(g);
   const way = subtract(fold[1], fold[0]);
+  const slid = subtract(over(fold[0]), fold[0]);
+  const away = (p: Point) => Math.abs(cross(unit(way), subtract(p, fold[0])));
+  const { back } = g.leg;
+  const whole = Math.min(away(back.crotchPoint), away(pathEnd(back.inseam)));
+  const laid: Move = (p) => {
+    const [there, rest] = [over(p), 1 - Math.min(1, away(p) / whole)];
+    return { x: there.x - rest * slid.x, y: there.y - rest * slid.y };
+  };
   return {
     fold,
     front: cutOff(outline, fold[0], { x: -way.x, y: -way.y }),
-    back: cutOff(outline, fold[0], way).map(over),
+    back: cutOff(outline, fold[0], way).map(laid),
   };
 }
 
-/** A leg sewn to a tube and laid flat with its inseam up, in the middle. */
+/**
+ * A leg sewn to a tube and laid flat with its inseam up, in the middle: the right leg wrong side out, its front at the right.
+ * Mirrored it is the right leg turned right side out, and just so the left one wrong side out.
+ */
 export interface Tube {
   /** The upper layer below the crotch: front, back, and what lies between their hollow inseams; then its upper parts. */
   readonly near: readonly (readonly Point[])[];

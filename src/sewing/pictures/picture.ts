@@ -8,8 +8,22 @@ import type { Phrase } from '../../words';
  */
 export type Face = 'right' | 'wrong' | 'elastic' | 'paper' | 'printedDown';
 
-/** What a line of a picture means. `lit` is what this step sews or folds. */
-export type PictureLine = 'edge' | 'fold' | 'stitch' | 'lit' | 'hidden' | 'overlock' | 'mark' | 'pin' | 'thin' | 'cord';
+/** What a line of a picture means, one thing each. `lit` is what this step sews, `litFold` what it folds. */
+export type PictureLine =
+  | 'edge'
+  | 'fold'
+  | 'litFold'
+  | 'side'
+  | 'stitch'
+  | 'lit'
+  | 'hidden'
+  | 'overlock'
+  | 'mark'
+  | 'notch'
+  | 'pin'
+  | 'gather'
+  | 'thin'
+  | 'cord';
 
 /** One thing in a picture; later ones cover earlier ones. Points are millimetres of the pattern. */
 export type PictureItem =

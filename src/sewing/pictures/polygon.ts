@@ -80,6 +80,14 @@ export function dotting(points: readonly Point[], step: Mm): readonly (readonly 
   });
 }
 
+/** A rectangle by its sides. */
+export const rectangle = (left: Mm, top: Mm, right: Mm, bottom: Mm): readonly Point[] => [
+  { x: left, y: top },
+  { x: right, y: top },
+  { x: right, y: bottom },
+  { x: left, y: bottom },
+];
+
 export type Move = (p: Point) => Point;
 
 /** Moves the line from a towards b onto the line from `to` along `way`; turned over where `over` is true. */

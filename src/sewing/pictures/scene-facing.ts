@@ -27,7 +27,7 @@ export function facingPicture(g: Garment, kind: PieceKind, stage: 'ring' | 'on')
       { left: box.left - 3 * u, right: box.right + 3 * u, ...window },
       [
         ...d.cloth('right', cutLeg(g)),
-        ...sewn.lines.filter((line) => line.kind === 'side').map((line) => d.line('fold', ...polyline(line.curves))),
+        ...sewn.lines.filter((line) => line.kind === 'side').map((line) => d.line('side', ...polyline(line.curves))),
         ...d.cloth('wrong', points),
         d.line('lit', ...run),
         ...[0.15, 0.5, 0.85].flatMap((share) =>

@@ -12,12 +12,20 @@ const FACES: readonly (readonly [Face, Phrase])[] = [
   ['paper', say`paper, printed side up`],
   ['printedDown', say`paper, printed side down`],
 ];
-const LINES: readonly (readonly [PictureLine, Phrase])[] = [
-  ['lit', say`what this step sews or folds`],
-  ['stitch', say`stitching that is there already`],
-  ['fold', say`a fold, or the side line`],
+type Sign = PictureLine | 'grain';
+const LINES: readonly (readonly [Sign, Phrase])[] = [
+  ['lit', say`what this step sews`],
+  ['litFold', say`what this step folds`],
+  ['overlock', say`what this step overlocks or zigzags`],
+  ['stitch', say`a seam that is there already`],
+  ['fold', say`a fold`],
+  ['side', say`the side line`],
   ['hidden', say`what lies underneath`],
-  ['overlock', say`an edge overlocked or zigzagged`],
+  ['notch', say`a notch or mark`],
+  ['pin', say`a pin`],
+  ['gather', say`gathers`],
+  ['cord', say`cord`],
+  ['grain', say`the grainline`],
 ];
 
 /** The picture's width, and of it in hundredths a row's height, a swatch's size and where its words begin. */
@@ -33,25 +41,40 @@ export function keyPicture(): StepPicture {
       ...d.cloth(face, swatch(0, row * ROW * u, WIDE * u, TALL * u)),
       named(d, row, text),
     ]),
-    ...LINES.flatMap(([look, text], i) => [lineItem(d, look, FACES.length + i), named(d, FACES.length + i, text)]),
+    ...LINES.flatMap(([sign, text], i) => [...lineItems(d, sign, FACES.length + i), named(d, FACES.length + i, text)]),
   ];
   const reach = WORDS + Math.max(...[...FACES, ...LINES].map(([, text]) => textWidth(text, LETTER)));
   return onePanel(
     { left: -u, right: (reach + 1) * u, top: -u, bottom: ((FACES.length + LINES.length) * ROW - 1) * u },
     items,
-    say`In the pictures a plain tinted face is the right side, a hatched one the wrong side; crossed strokes are elastic; dots are paper that lies printed side down. What the step sews is the thick dashed line; seams that are there already are thin and dashed; dash and dot is a fold; dotted is what lies underneath; a zigzag is a finished edge.`,
+    say`In the pictures a plain tinted face is the right side, a hatched one the wrong side; crossed strokes are elastic; dots are paper that lies printed side down. What the step sews is a thick dashed line, what it folds a thick line of dashes and dots, what it overlocks or zigzags a zigzag. Seams that are there already are thin and dashed; thin dashes and dots are a fold, long dashes the side line, dots what lies underneath. A short thick stroke is a notch or mark, a stroke with a head a pin, upright strokes are gathers, a thick band is cord, and an arrow with two heads is the grainline.`,
   );
 }
 
 const LETTER = 2.4;
 
-function lineItem(d: Draw, look: PictureLine, row: number): PictureItem {
-  const y = (row * ROW + TALL / 2) * d.unit;
-  const run = [
-    { x: 0, y },
-    { x: WIDE * d.unit, y },
+function lineItems(d: Draw, sign: Sign, row: number): readonly PictureItem[] {
+  const u = d.unit;
+  const y = (row * ROW + TALL / 2) * u;
+  const [from, middle, to] = [0, WIDE / 2, WIDE].map((x): Point => ({ x: x * u, y })) as [Point, Point, Point];
+  const upright = (x: Mm) => [
+    { x: x * u, y: y - 0.4 * TALL * u },
+    { x: x * u, y: y + 0.4 * TALL * u },
   ];
-  return look === 'overlock' ? d.zigzag(look, run) : d.line(look, ...run);
+  switch (sign) {
+    case 'overlock':
+      return [d.zigzag(sign, [from, to])];
+    case 'pin':
+      return d.pin(middle, { x: 0, y: 1 });
+    case 'notch':
+      return [d.line('edge', from, to), d.line(sign, middle, { x: middle.x, y: y + 0.4 * TALL * u })];
+    case 'gather':
+      return [0.2, 0.4, 0.6, 0.8].map((share) => d.line(sign, ...upright(share * WIDE)));
+    case 'grain':
+      return [...d.arrow(from, to), ...d.arrow(to, from)];
+    default:
+      return [d.line(sign, from, to)];
+  }
 }
 
 const named = (d: Draw, row: number, text: Phrase): PictureItem =>

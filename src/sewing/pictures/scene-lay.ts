@@ -5,7 +5,7 @@ import { type Box, between, type Point, pointsBounds } from '../../plane';
 import { amount, inTurn, isSaid, mm, type Phrase, say, UNSAID } from '../../words';
 import { type Draw, drawing, onePanel, textWidth } from './draw';
 import type { PictureItem, StepPicture } from './picture';
-import { cutOff, polygon, polyline } from './polygon';
+import { cutOff, polygon, polyline, rectangle } from './polygon';
 
 /** A lay is printed as large as the page, so that its words need less of it. */
 const LETTER = 2.5;
@@ -23,7 +23,7 @@ export function layPicture(lay: Lay, pieces: readonly Piece[], oneWay: boolean):
   const u = d.unit;
   const folded = lay.layout !== 'single';
   const lengthwise = lay.layout === 'foldedLengthwise';
-  const cloth = box(0, 0, width, length);
+  const cloth = rectangle(0, 0, width, length);
   const down = lay.placements.some(({ mirrored }) => mirrored);
   return onePanel(
     { left: -2 * u, right: width + (oneWay ? 9 : 2) * u, top: -9 * u, bottom: length + (down ? 10 : 6.5) * u },
@@ -47,13 +47,6 @@ export function layPicture(lay: Lay, pieces: readonly Piece[], oneWay: boolean):
     )}. To buy: ${amount(lay.toBuy)}.`,
   );
 }
-
-const box = (left: number, top: number, right: number, bottom: number): readonly Point[] => [
-  { x: left, y: top },
-  { x: right, y: top },
-  { x: right, y: bottom },
-  { x: left, y: bottom },
-];
 
 /** A piece where it is cut, its grain, and its name beside that; what lies printed side down is hatched. */
 function laidPiece(d: Draw, placement: Placement, pieces: readonly Piece[], lay: Lay): readonly PictureItem[] {
@@ -164,7 +157,7 @@ function foldItems(
   const u = d.unit;
   const end = lengthwise ? { x: 0, y: length } : { x: width, y: 0 };
   return [
-    d.line('lit', { x: 0, y: 0 }, end),
+    d.line('fold', { x: 0, y: 0 }, end),
     lengthwise
       ? d.word({ x: 0, y: -1.2 * u }, say`fold`)
       : d.word(

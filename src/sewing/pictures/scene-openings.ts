@@ -25,9 +25,12 @@ export function openingsPicture(g: Garment, at: 'waist' | 'hem'): StepPicture {
   ];
   const leg = cutLeg(g);
   const around = pointsBounds(leg);
-  const left = at === 'waist' ? middle.x - 110 : middle.x - 105;
-  const top = at === 'waist' ? Math.max(around.top - 6 * u, middle.y - 110) : middle.y - 110;
-  const bottom = at === 'waist' ? top + 165 : Math.min(top + 165, around.bottom + 6 * u);
+  const left = at === 'waist' ? middle.x - 95 : middle.x - 105;
+  // As much of the raw edge as is seen, and no empty cloth or table beyond.
+  const edgeSeen = pointsBounds(leg.filter((p) => p.x > left && p.y < middle.y)).top;
+  const top = at === 'waist' ? Math.max(Math.min(edgeSeen, middle.y - tall) - 8 * u, middle.y - 110) : middle.y - 80;
+  const bottom = at === 'waist' ? middle.y + tall + 22 * u : Math.min(middle.y + 70, around.bottom + 6 * u);
+  const centre = pointsBounds(leg.filter((p) => p.y < middle.y)).right;
   const label = (y: number) => ({ x: left + 30 * u, y });
   const fold = sewn.folds.find((one) => one.name === (at === 'waist' ? 'waistFold' : 'hemFold'));
   const seam = sewn.lines.find((line) => line.name === (at === 'waist' ? 'casingStitching' : 'hemStitching'));
@@ -38,23 +41,31 @@ export function openingsPicture(g: Garment, at: 'waist' | 'hem'): StepPicture {
     const on = (x: number) => from.y + ((x - from.x) / (to.x - from.x)) * (to.y - from.y);
     return Math.min(on(left + 8 * u), on(left + 30 * u));
   };
+  // The waist's are named beyond centre front, the hem's below the patch, where no line of the paper runs.
+  const beside = (row: number): Point =>
+    at === 'waist'
+      ? { x: centre + 4 * u, y: middle.y + (8 * row - 3) * u }
+      : { x: middle.x + reach + 5 * u, y: middle.y + tall + (6 + 6 * row) * u };
   return captioned(
-    { left, top, right: left + 210, bottom },
+    { left, top, right: at === 'waist' ? centre + 4 * u : left + 210, bottom },
     [
       ...d.cloth('right', leg),
       ...sewn.folds.map((one) => d.line('fold', ...polyline(one.curves))),
       ...sewn.lines.filter((line) => line.kind === 'stitching').map((line) => d.line('mark', ...polyline(line.curves))),
-      ...sewn.lines.filter((line) => line.kind === 'side').map((line) => d.line('fold', ...polyline(line.curves))),
+      ...sewn.lines.filter((line) => line.kind === 'side').map((line) => d.line('side', ...polyline(line.curves))),
       d.line('hidden', ...patch, patch[0] as Point),
       d.line('lit', a, b),
       d.line('mark', { x: a.x - 1.4, y: a.y }, { x: a.x + 1.4, y: a.y }),
       d.line('mark', { x: b.x - 1.4, y: b.y }, { x: b.x + 1.4, y: b.y }),
       d.word({ ...label(levelAt(fold?.curves) - u) }, say`fold`, 'right'),
       d.word({ ...label(levelAt(seam?.curves) - u) }, say`stitching line`, 'right'),
+      ...d.note(beside(0), say`opening`, at === 'waist' ? middle : b),
       ...d.note(
-        { x: middle.x + (at === 'waist' ? -reach - 5 * u : reach + 5 * u), y: middle.y - tall - 12 * u },
-        say`patch behind, opening`,
-        middle,
+        beside(1),
+        say`patch behind it`,
+        at === 'waist'
+          ? { x: middle.x + reach, y: middle.y + tall / 2 }
+          : { x: middle.x + reach / 2, y: middle.y + tall },
       ),
     ],
     at === 'waist' ? say`right side up, centre front at the right` : say`right side up, hem below`,

@@ -1,12 +1,11 @@
 import { cutCurves } from '../../edges';
-import type { Mm } from '../../length';
 import { between, type Point, pointsBounds } from '../../plane';
 import { mm, say } from '../../words';
 import { type Garment, pieceOfKind } from '../garment';
 import { captioned, drawing, onePanel } from './draw';
 import { cutLeg } from './leg-views';
 import type { PictureItem, StepPicture } from './picture';
-import { polygon, polyline } from './polygon';
+import { polygon, polyline, rectangle } from './polygon';
 
 /** The pocket: its facing turned, its sides pressed under, or in its place on the leg. */
 export function pocketPicture(g: Garment, stage: 'facing' | 'sides' | 'placed'): StepPicture {
@@ -19,38 +18,37 @@ export function pocketPicture(g: Garment, stage: 'facing' | 'sides' | 'placed'):
   const d = drawing(1.35 * Math.max(height + facing, width));
   const u = d.unit;
   const side = g.allowances.inseam;
-  const rectangle = (l: Mm, t: Mm, r: Mm, b: Mm): readonly Point[] => [
-    { x: l, y: t },
-    { x: r, y: t },
-    { x: r, y: b },
-    { x: l, y: b },
-  ];
   const sides = stage === 'sides';
   const body = sides ? rectangle(0, 0, width, height) : rectangle(box.left, 0, box.right, box.bottom);
   const turned = sides ? rectangle(0, 0, width, facing) : rectangle(box.left, 0, box.right, facing);
-  const under =
+  // The facing was turned before, so what is pressed under at the sides lies on it, up to the fold.
+  const pressed =
     sides && side > 0
       ? [
           ...d.cloth('right', rectangle(0, height - side, width, height)),
-          ...d.cloth('right', rectangle(0, facing, side, height)),
-          ...d.cloth('right', rectangle(width - side, facing, width, height)),
+          ...d.cloth('right', rectangle(0, 0, side, height)),
+          ...d.cloth('right', rectangle(width - side, 0, width, height)),
         ]
       : [];
+  const round = [
+    { x: 0, y: 0 },
+    { x: 0, y: height },
+    { x: width, y: height },
+    { x: width, y: 0 },
+  ];
   return onePanel(
     { left: box.left - 3 * u, top: -8 * u, right: box.right + 34 * u, bottom: box.bottom + 4 * u },
     [
       ...d.cloth('wrong', body),
-      ...under,
       ...d.cloth('right', turned),
-      d.line(sides ? 'fold' : 'lit', { x: body[0]?.x ?? 0, y: 0 }, { x: body[1]?.x ?? width, y: 0 }),
+      d.line(sides ? 'fold' : 'litFold', { x: body[0]?.x ?? 0, y: 0 }, { x: body[1]?.x ?? width, y: 0 }),
       d.line(
         sides ? 'stitch' : 'lit',
         { x: turned[0]?.x ?? 0, y: facing - 5 },
         { x: turned[1]?.x ?? width, y: facing - 5 },
       ),
-      ...(sides
-        ? [d.line('lit', { x: 0, y: facing }, { x: 0, y: height }, { x: width, y: height }, { x: width, y: facing })]
-        : []),
+      ...pressed,
+      ...(sides ? [side > 0 ? d.line('litFold', ...round) : d.zigzag('overlock', round)] : []),
       ...d.note({ x: box.right + 4 * u, y: 1 * u }, say`fold`, { x: width, y: 0 }),
       ...(sides
         ? side > 0
@@ -86,7 +84,7 @@ function placedPocket(g: Garment): StepPicture {
       ...d.cloth('right', leg),
       ...sewn.folds.map((fold) => d.line('fold', ...polyline(fold.curves))),
       ...(waist ? [d.line('thin', ...polyline(waist.curves))] : []),
-      ...sewn.lines.filter((line) => line.kind === 'side').map((line) => d.line('fold', ...polyline(line.curves))),
+      ...sewn.lines.filter((line) => line.kind === 'side').map((line) => d.line('side', ...polyline(line.curves))),
       ...d.cloth('right', [a, b, c, e]),
       d.line('lit', ...run),
       ...triangle(d, a, 1),

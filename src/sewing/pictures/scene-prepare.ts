@@ -1,12 +1,12 @@
-import { cutCurves, type EdgeName, isLeg, type Piece, pieceName } from '../../edges';
+import { cutCurves, isLeg, type Piece, pieceName } from '../../edges';
 import type { Mm } from '../../length';
-import { leftOf, moved, type Point, pathAt, pathLength, pointsBounds } from '../../plane';
-import { inTurn, mm, number, own, type Phrase, say } from '../../words';
+import { type Point, pointsBounds } from '../../plane';
+import { inTurn, mm, number, own, say } from '../../words';
 import { cutPieces, type Garment } from '../garment';
 import { drawing, onePanel, textWidth } from './draw';
 import { cutLeg } from './leg-views';
 import type { PictureItem, StepPicture } from './picture';
-import { flipped, type Move, polygon, polyline, shifted } from './polygon';
+import { flipped, type Move, polygon, rectangle, shifted } from './polygon';
 
 /** The cloth off the bolt, what washing leaves of it, and the leg along its grain. */
 export function clothPicture(g: Garment): StepPicture {
@@ -16,24 +16,18 @@ export function clothPicture(g: Garment): StepPicture {
   const shrunk = { width: width * (1 - cloth.shrinkWidth), length: length * (1 - cloth.shrinkLength) };
   const d = drawing(1.12 * Math.max(width, length));
   const u = d.unit;
-  const rectangle = (w: Mm, h: Mm): readonly Point[] => [
-    { x: 0, y: 0 },
-    { x: w, y: 0 },
-    { x: w, y: h },
-    { x: 0, y: h },
-  ];
+  const whole = rectangle(0, 0, width, length);
+  const washed = cloth.washFirst ? rectangle(0, 0, shrunk.width, shrunk.length) : whole;
   const put = shifted(0.12 * width - leg.left, (shrunk.length - leg.bottom - leg.top) / 2);
   const [top, bottom] = g.finished.sewn.grainline.map(put) as [Point, Point];
-  const whole = rectangle(width, length);
-  const washed = cloth.washFirst ? rectangle(shrunk.width, shrunk.length) : whole;
   const right = washed[1] as Point;
   return onePanel(
     { left: -4 * u, top: -7 * u, right: width + 4 * u, bottom: length + 8 * u },
     [
       ...(cloth.washFirst ? [d.line('hidden', ...whole, whole[0] as Point)] : []),
       ...d.cloth('right', washed),
-      d.line('fold', { x: 0.6 * u, y: 0 }, { x: 0.6 * u, y: washed[2]?.y ?? length }),
-      d.line('fold', { x: right.x - 0.6 * u, y: 0 }, { x: right.x - 0.6 * u, y: washed[2]?.y ?? length }),
+      d.line('mark', { x: 0.6 * u, y: 0 }, { x: 0.6 * u, y: washed[2]?.y ?? length }),
+      d.line('mark', { x: right.x - 0.6 * u, y: 0 }, { x: right.x - 0.6 * u, y: washed[2]?.y ?? length }),
       d.line('thin', ...cutLeg(g).map(put), put(cutLeg(g)[0] as Point)),
       ...d.arrow(bottom, top),
       ...d.arrow(top, bottom),
@@ -141,87 +135,3 @@ const sewnAsCut = ({ finished }: Garment): Piece => finished.pieced?.leg ?? fini
 /** One entry for each copy: whether it is mirrored. */
 const copies = ({ cut, mirrored }: Piece): readonly boolean[] =>
   Array.from({ length: cut }, (_, i) => mirrored && i >= cut / 2);
-
-/** The leg with everything that is marked on it, lit. */
-export function marksPicture(g: Garment): StepPicture {
-  const sewn = g.finished.pieced?.leg ?? g.finished.sewn;
-  const points = polygon(cutCurves(sewn));
-  const box = pointsBounds(points);
-  const d = drawing(Math.max((box.bottom - box.top) / 0.89, (box.right - box.left) / 0.52));
-  const u = d.unit;
-  const kinds = ['stitching', 'quarter', 'opening', 'side', 'place'];
-  const ticks = sewn.notches.flatMap((notch) => {
-    const along = { x: -notch.outward.y, y: notch.outward.x };
-    const shifts = notch.count === 1 ? [0] : [-0.7 * u, 0.7 * u];
-    return shifts.map((shift) => {
-      const at = { x: notch.at.x + along.x * shift, y: notch.at.y + along.y * shift };
-      const reach = Math.max(notch.length, 2 * u);
-      return d.line('lit', at, { x: at.x + notch.outward.x * reach, y: at.y + notch.outward.y * reach });
-    });
-  });
-  const notch = (edge: EdgeName) => sewn.notches.find((one) => one.edge === edge)?.at;
-  const quarter = sewn.lines.filter((line) => line.kind === 'quarter').map((line) => polyline(line.curves)[0] as Point);
-  const aside = (text: Phrase, at: Point | undefined, side: 1 | -1, drop = 0): readonly PictureItem[] =>
-    at ? d.note({ x: side > 0 ? box.right + 5 * u : box.left - 5 * u, y: at.y + drop * u }, text, at) : [];
-  return onePanel(
-    { left: box.left - 8 * u, top: box.top - 8 * u, right: box.right + 8 * u, bottom: box.bottom + 3 * u },
-    [
-      ...d.cloth('wrong', points),
-      ...sewn.lines
-        .filter((line) => kinds.includes(line.kind))
-        .map((line) => d.line(line.kind === 'side' ? 'fold' : 'mark', ...polyline(line.curves))),
-      ...sewn.folds.map((fold) => d.line('fold', ...polyline(fold.curves))),
-      ...ticks,
-      ...aside(say`1 notch in front`, notch('centreFront'), 1),
-      ...aside(say`2 notches at the back`, notch('centreBack'), -1),
-      ...aside(say`notch, both inseams`, notch('inseamFront'), 1),
-      ...(quarter[0] ? [d.word({ x: quarter[0].x, y: box.top - 2 * u }, say`quarter`, 'middle')] : []),
-      d.word({ x: 1.2 * u, y: 0.5 * (box.top + g.leg.crotchLevel) }, say`side`),
-      d.word({ x: 0.4 * box.right, y: g.leg.crotchLevel + 5 * u }, say`front`, 'middle'),
-      d.word({ x: 0.5 * box.left, y: g.leg.crotchLevel + 5 * u }, say`back`, 'middle'),
-    ],
-    say`A leg, wrong side up, with its notches, folds, stitching lines, side and quarter marks.`,
-  );
-}
-
-/** A stretch of the inseam as it is sewn on a scrap: stitching line, allowance, overlocked edge. */
-export function samplePicture(g: Garment): StepPicture {
-  const { sewn } = g.finished;
-  const { allowances } = g;
-  const path = sewn.stitchLine.find((one) => one.name === 'inseamFront')?.curves ?? [];
-  const whole = pathLength(path);
-  const size = Math.min(SCRAP, 0.9 * whole);
-  const from = Math.min(BELOW_CROTCH, (whole - size) / 2);
-  const places = Array.from({ length: 25 }, (_, i) => pathAt(path, from + (i / 24) * size));
-  const stitched = places.map((place) => place.at);
-  const raw = places.map(({ at, way }) => moved(at, leftOf(way), allowances.inseam));
-  const d = drawing(1.25 * size);
-  const u = d.unit;
-  const box = pointsBounds([...stitched, ...raw]);
-  const left = box.right - 1.1 * size;
-  const scrap = [...raw, { x: left, y: box.bottom }, { x: left, y: box.top }];
-  const at = stitched[12] as Point;
-  const half = box.top + 0.5 * (box.bottom - box.top);
-  return onePanel(
-    { left: left - 2 * u, right: box.right + 16 * u, top: box.top - 2 * u, bottom: box.bottom + 8 * u },
-    [
-      ...d.cloth('right', scrap.map(shifted(1.4 * u, 0))),
-      ...d.cloth('wrong', scrap),
-      d.line('lit', ...stitched),
-      d.zigzag('overlock', raw.map(shifted(-1.2 * u, 0)), 2.4 * u),
-      ...d.note({ x: at.x - 12 * u, y: half - 12 * u }, say`stitching line`, stitched[9] as Point),
-      ...(allowances.inseam > 0
-        ? [
-            ...d.arrow(at, raw[12] as Point),
-            d.word({ x: (raw[12] as Point).x + 3 * u, y: (raw[12] as Point).y + u }, say`${mm(allowances.inseam)}`),
-          ]
-        : []),
-      d.word({ x: left, y: box.bottom + 5 * u }, say`right sides together, wrong side up`),
-    ],
-    say`Two layers, right sides together, sewn ${mm(allowances.inseam)} from the edge, the edge overlocked.`,
-  );
-}
-
-/** The scrap's length, and where on the inseam it is taken from. */
-const SCRAP: Mm = 120;
-const BELOW_CROTCH: Mm = 150;

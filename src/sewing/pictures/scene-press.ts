@@ -59,7 +59,7 @@ export function foldsPicture(g: Garment): StepPicture {
       items: [
         ...d.cloth('wrong', body.map(move)),
         ...d.cloth('right', strip.map(move)),
-        d.line('lit', ...casing.fold.map(move)),
+        d.line('litFold', ...casing.fold.map(move)),
         d.word({ x: (box.right - box.left) / 2, y: y + 3.4 * u }, say`fold`, 'middle'),
         d.word({ x: (box.right - box.left) / 2, y: y + 30 * u }, say`waist, wrong side up`, 'middle'),
         ...d.arrow(
@@ -81,7 +81,7 @@ export function foldsPicture(g: Garment): StepPicture {
       items: [
         ...d.cloth('wrong', polygon(body.flatMap((edge) => edge.curves)).map(move)),
         ...d.cloth('right', strip.map(move)),
-        d.line('lit', ...fold.map(move)),
+        d.line('litFold', ...fold.map(move)),
         d.word({ x: (box.right - box.left) / 2, y: y + 28.5 * u }, say`fold`, 'middle'),
         d.word({ x: (box.right - box.left) / 2, y: y + 8 * u }, say`hem, wrong side up`, 'middle'),
       ],

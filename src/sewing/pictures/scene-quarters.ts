@@ -42,7 +42,7 @@ export function quartersPicture(g: Garment, holds: 'elastic' | 'band'): StepPict
         return [
           d.line('mark', { x: from.x, y: top }, from),
           ...d.arrow(from, { x: to.x, y: to.y - 1 * u }),
-          d.line('lit', { x: to.x, y: 0 }, { x: to.x, y: 4 * u }),
+          d.line('notch', { x: to.x, y: 0 }, { x: to.x, y: 4 * u }),
         ];
       }),
       d.word(
@@ -56,7 +56,7 @@ export function quartersPicture(g: Garment, holds: 'elastic' | 'band'): StepPict
       d.word({ x: whole / 2, y: 11.5 * u }, say`quarter`, 'middle'),
       d.word({ x: 1.5 * whole, y: 11.5 * u }, say`quarter`, 'middle'),
       ...[side, 2 * whole - side].flatMap((x) => [
-        d.line('fold', { x, y: 0 }, { x, y: 13 * u }),
+        d.line('side', { x, y: 0 }, { x, y: 13 * u }),
         d.word({ x, y: 16 * u }, say`side`, 'middle'),
       ]),
     ],

@@ -29,6 +29,8 @@ export function inseamsPicture(g: Garment): StepPicture {
     const y = box.top + share * (box.bottom - box.top);
     return { x: fold[0].x + ((y - fold[0].y) * foldWay.x) / foldWay.y, y };
   };
+  const middleOfFront =
+    (onFold(0.26).x + front.reduce((x, p) => Math.max(x, p.y < onFold(0.26).y ? p.x : x), onFold(0.26).x)) / 2;
   return onePanel(
     { left: box.left - 20 * u, top: box.top - 3 * u, right: box.right + 30 * u, bottom: box.bottom + 3 * u },
     [
@@ -39,9 +41,9 @@ export function inseamsPicture(g: Garment): StepPicture {
       ...ends,
       ...d.note({ x: box.right + 5 * u, y: middle.y }, say`sew the inseam`, middle),
       ...(notch ? d.note({ x: box.right + 5 * u, y: notch.at.y }, say`notch on notch`, notch.at) : []),
-      ...d.note({ x: box.left - 1 * u, y: onFold(0.62).y }, say`fold, no seam`, onFold(0.62)),
-      d.word({ x: (onFold(0.3).x + box.right) / 2, y: onFold(0.24).y }, say`front`, 'middle'),
-      d.word({ x: (onFold(0.3).x + box.right) / 2, y: onFold(0.27).y }, say`wrong side up`, 'middle'),
+      ...d.note({ x: Math.min(box.left, onFold(0.62).x) - 4 * u, y: onFold(0.62).y }, say`fold, no seam`, onFold(0.62)),
+      d.word({ x: middleOfFront, y: onFold(0.26).y - 2.2 * u }, say`front`, 'middle'),
+      d.word({ x: middleOfFront, y: onFold(0.26).y + 2.2 * u }, say`wrong side up`, 'middle'),
       ...d.note({ x: box.right + 5 * u, y: box.top + 4 * u }, say`back, underneath`, backShown(front, back)),
     ],
     say`A leg folded right sides together: the front lies wrong side up on the wider back, front inseam on back inseam; the inseam is lit.`,
@@ -84,7 +86,9 @@ export function legInLegPicture(g: Garment): StepPicture {
   const d = drawing(2.9 * width);
   const u = d.unit;
   const gap = 0.5 * width;
-  const aside: Move = (p) => shifted(width + gap, 0)(flipped((box.left + box.right) / 2)(p));
+  // Turning a leg changes its front and its back over, and so does going to the other leg: both show the same way round.
+  const turned: Move = flipped((box.left + box.right) / 2);
+  const aside: Move = (p) => shifted(width + gap, 0)(turned(p));
   const peep = 2.2 * u;
   const crotchLit = outer.crotch.map(aside);
   const crotchPoint = aside(outer.inseam[0]);
@@ -92,7 +96,7 @@ export function legInLegPicture(g: Garment): StepPicture {
   return onePanel(
     { left: box.left - 2 * u, top: box.top - 9 * u, right: box.right + width + gap + 24 * u, bottom: depth + 1 * u },
     [
-      ...tubeItems(tube, 'right', (p) => p, d),
+      ...tubeItems(tube, 'right', turned, d),
       ...d.arrow(
         { x: box.right + 0.08 * gap, y: g.leg.crotchLevel },
         { x: box.right + 0.85 * gap, y: g.leg.crotchLevel },
@@ -110,21 +114,17 @@ export function legInLegPicture(g: Garment): StepPicture {
         .flatMap((notch) =>
           d.pin(aside((notch.edge === 'centreFront' ? outer.front : outer.back)(notch.at)), { x: 0, y: 1 }),
         ),
-      d.word(
-        { x: (box.left + box.right) / 2, y: box.top - 3 * u },
-        g.sides ? say`the right leg, right side out` : say`one leg, right side out`,
-        'middle',
-      ),
+      d.word({ x: (box.left + box.right) / 2, y: box.top - 3 * u }, say`right leg, right side out`, 'middle'),
       d.word(
         { x: (box.left + box.right) / 2 + width + gap, y: box.top - 5 * u },
-        g.sides ? say`the left one, wrong side out` : say`the other, wrong side out`,
+        say`left leg, wrong side out`,
         'middle',
       ),
       ...d.note({ x: box.right + width + gap + 2 * u, y: g.leg.crotchLevel }, say`inseam on inseam`, crotchPoint),
-      ...halvesNamed(d, tube, (p) => p),
+      ...halvesNamed(d, tube, turned),
       ...halvesNamed(d, outer, aside),
     ],
-    say`One leg, turned right side out, is slipped into the other, which is wrong side out; the crotch seam, a U from waist to waist, is lit.`,
+    say`The right leg, turned right side out, is slipped into the left one, which is wrong side out: front on front, back on back; the crotch seam, a U from waist to waist, is lit.`,
   );
 }
 

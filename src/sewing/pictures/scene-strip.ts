@@ -1,12 +1,11 @@
 import { type EdgeName, type PieceKind, pieceName } from '../../edges';
 import type { Mm } from '../../length';
-import type { Point } from '../../plane';
 import { type Phrase, say } from '../../words';
 import { lengthOf } from '../facts';
 import { type Garment, pieceOfKind } from '../garment';
 import { type Draw, drawing, onePanel } from './draw';
 import type { PictureItem, StepPicture } from './picture';
-import { shifted } from './polygon';
+import { rectangle, shifted } from './polygon';
 
 /** A straight piece: folded end on end with its end seam lit, or folded lengthwise to a tube. */
 export function stripPicture(g: Garment, kind: PieceKind, stage: 'ends' | 'folded'): StepPicture {
@@ -35,19 +34,12 @@ interface Strip {
   readonly end: Mm;
 }
 
-const box = (l: Mm, t: Mm, r: Mm, b: Mm): readonly Point[] => [
-  { x: l, y: t },
-  { x: r, y: t },
-  { x: r, y: b },
-  { x: l, y: b },
-];
-
 /** Folded end on end, its ends sewn; below, the ring folded lengthwise. */
 function ringPicture({ name, threads, length, height, long, end }: Strip): StepPicture {
   const half = length / 2;
   const d = drawing(1.25 * Math.max(half + end, 3 * height));
   const u = d.unit;
-  const whole = box(0, -long, half + end, height + long);
+  const whole = rectangle(0, -long, half + end, height + long);
   const down = (from: Mm, to: Mm) => d.line('lit', { x: half, y: from }, { x: half, y: to });
   const lit = threads ? [down(-long, height / 2 + 5), down(height - 5, height + long)] : [down(-long, height + long)];
   const ringTop = height + long + 16 * u;
@@ -63,7 +55,7 @@ function ringPicture({ name, threads, length, height, long, end }: Strip): StepP
         x: half,
         y: 0.3 * height,
       }),
-      ...d.cloth('right', box(0, ringTop, half, ringBottom)),
+      ...d.cloth('right', rectangle(0, ringTop, half, ringBottom)),
       d.line('fold', { x: 0, y: ringTop }, { x: half, y: ringTop }),
       d.line('stitch', { x: half * 0.985, y: ringTop }, { x: half * 0.985, y: ringBottom }),
       d.line('mark', { x: half / 2, y: ringBottom }, { x: half / 2, y: ringBottom - 3 * u }),
@@ -90,12 +82,12 @@ function tubePicture({ name, length, height, long, end }: Strip): StepPicture {
   return onePanel(
     { left: 0, top: -8 * u, right: right + end + 4 * u, bottom: top + seam + 9 * u },
     [
-      ...d.cloth('right', box(far, 1.2 * u, right + end, raw + 1.2 * u)),
-      ...d.cloth('wrong', box(far, 0, right + end, raw)),
+      ...d.cloth('right', rectangle(far, 1.2 * u, right + end, raw + 1.2 * u)),
+      ...d.cloth('wrong', rectangle(far, 0, right + end, raw)),
       d.line('fold', { x: far, y: 0 }, { x: right + end, y: 0 }),
       d.line('lit', { x: far, y: seam }, { x: right + end, y: seam }),
       d.word({ x: 2 * u, y: -3 * u }, say`${name}, one end: folded lengthwise, right sides together`),
-      ...d.cloth('right', box(far, top, right, top + seam)),
+      ...d.cloth('right', rectangle(far, top, right, top + seam)),
       ...endItems(d, right, end, top, seam),
       d.word({ x: 2 * u, y: top - 3 * u }, say`turned right side out`),
       d.word({ x: right, y: top + seam + 5 * u }, say`end tucked in, stitched shut`, 'right'),

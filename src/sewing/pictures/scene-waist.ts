@@ -5,7 +5,7 @@ import type { Face, StepPicture } from './picture';
 import type { WaistStage } from './scene';
 import { closed, stitched, threaded } from './waist-casing';
 import { corded, elasticOn } from './waist-elastic-cord';
-import { both, type Stage } from './waist-parts';
+import { bothCloth, centreSeam, type Stage } from './waist-parts';
 import { bandUp, gathered, stripOn } from './waist-strips';
 import { waistView } from './waist-view';
 
@@ -21,6 +21,7 @@ export function waistPicture(g: Garment, stage: WaistStage): StepPicture {
   const face: Face = front ? 'right' : 'wrong';
   const top = Math.min(...[...view.upper, ...(stage === 'elasticOn' ? view.raw : [])].map((p) => p.y));
   const sheet = stage === 'elasticOn' ? view.open : view.body;
+  const sheetTop = Math.min(...sheet.filter(({ x }) => Math.abs(x) < 1).map(({ y }) => y));
   const up = stage === 'bandUp' || (g.waist.finish === 'separateCasing' && stage !== 'stripOn');
   const band = up ? g.finished.heights.height / 2 : 0;
   const window = {
@@ -30,8 +31,8 @@ export function waistPicture(g: Garment, stage: WaistStage): StepPicture {
     bottom: view.depth - 2 * d.unit,
   };
   const items = [
-    ...both((move) => d.cloth(face, sheet.map(move))),
-    d.line('stitch', { x: 0, y: top }, { x: 0, y: view.depth }),
+    ...bothCloth(d, face, sheet),
+    centreSeam(d, sheetTop, view.depth),
     ...STAGES[stage](g, view, d),
     d.word({ x: 0, y: top - band - 4 * d.unit }, front ? say`centre front` : say`centre back`, 'middle'),
   ];

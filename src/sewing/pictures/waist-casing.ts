@@ -19,7 +19,10 @@ export const stitched: Stage = (g, view, d) => {
       ? [
           ...d.arrow({ x: 0, y: seam[0].y + 6 * u }, { x: -gap, y: seam[0].y + 6 * u }),
           ...d.arrow({ x: 0, y: seam[0].y + 6 * u }, { x: gap, y: seam[0].y + 6 * u }),
-          d.word({ x: 0, y: seam[0].y + 10 * u }, say`${mm(LEFT_OPEN)} open`, 'middle'),
+          ...d.note({ x: gap + 5 * u, y: seam[0].y + 14 * u }, say`${mm(LEFT_OPEN)} open`, {
+            x: 0.6 * gap,
+            y: seam[0].y + 6 * u,
+          }),
         ]
       : []),
     ...d.note({ x: view.upper[1].x * 0.62, y: view.upper[0].y - 3 * u }, say`fold`, between(...view.upper, 0.45)),
@@ -96,7 +99,7 @@ export const closed: Stage = (g, view, d) => {
     ...both((move) =>
       folds.map((p, i) =>
         d.line(
-          'thin',
+          'gather',
           ...[
             { x: p.x, y: p.y + 2 * u },
             { x: p.x, y: p.y + (i % 2 === 0 ? 9 : 6) * u },
@@ -113,6 +116,9 @@ export const closed: Stage = (g, view, d) => {
           d.word({ x: -quarter.x, y: quarter.y - up - 2 * u }, say`quarter`, 'middle'),
         ]
       : []),
-    d.word({ x: 0, y: centre.y + 13 * u }, say`opening shut`, 'middle'),
+    ...d.note({ x: LEFT_OPEN / 2 + 3 * u, y: centre.y + 16 * u }, say`opening shut`, {
+      x: LEFT_OPEN / 4,
+      y: centre.y + u,
+    }),
   ];
 };

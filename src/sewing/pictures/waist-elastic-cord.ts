@@ -44,14 +44,17 @@ export const corded: Stage = (g, view, d) => {
     { x: at.x - 1 * u, y: at.y + 18 * u },
     { x: at.x - 3 * u, y: at.y + 24 * u },
   ];
+  const under = Math.max(centre.y, side.y) + 5 * u;
   return [
     ...lineOf(d, 'stitch', view.waistEdge),
     ...view.partings.flatMap((p) => lineOf(d, 'stitch', p)),
     ...inside.flatMap((run) => lineOf(d, 'hidden', run)),
-    ...lineOf(d, 'mark', opening),
     ...lineOf(d, 'cord', hanging),
+    ...lineOf(d, 'notch', opening),
     ...both((move) => [d.dot(move(hanging.at(-1) as Point))]),
-    ...d.note({ x: at.x - 14 * u, y: at.y + 14 * u }, say`cord`, { x: at.x - 1.6 * u, y: at.y + 12 * u }),
-    ...d.arrow({ x: 0.8 * side.x, y: at.y }, { x: 0.45 * side.x, y: at.y }),
+    ...d.note({ x: at.x - 14 * u, y: at.y + 18 * u }, say`cord`, { x: at.x - 1.6 * u, y: at.y + 16 * u }),
+    ...d.note({ x: at.x - 14 * u, y: at.y + 10 * u }, say`opening`, opening.at(-1) as Point),
+    ...d.arrow({ x: -0.4 * side.x, y: under }, { x: -0.7 * side.x, y: under }),
+    d.word({ x: -0.55 * side.x, y: under + 5 * u }, say`draw in`, 'middle'),
   ];
 };

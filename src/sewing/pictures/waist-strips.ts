@@ -70,7 +70,7 @@ export const gathered: Stage = (_, view, d) => {
     ...both((move) =>
       folds.map((p) =>
         d.line(
-          'thin',
+          'gather',
           ...[
             { x: p.x, y: p.y + 3.5 * u },
             { x: p.x, y: p.y + 8 * u },

@@ -4,14 +4,11 @@ export const sewingPictures = {
   '2 notches at the back': 'trade',
   'A leg folded right sides together: the front lies wrong side up on the wider back, front inseam on back inseam; the inseam is lit.':
     'trade',
-  'A leg, wrong side up, with its notches, folds, stitching lines, side and quarter marks.': 'trade',
   'All pieces as they are cut, right side up: {0}.': 'trade', // {0} inTurn( pieces.map((piece) => say`${pieceName(piece)}, ${number(piece.cut, 0)}`), '; ', )
-  'In the pictures a plain tinted face is the right side, a hatched one the wrong side; crossed strokes are elastic; dots are paper that lies printed side down. What the step sews is the thick dashed line; seams that are there already are thin and dashed; dash and dot is a fold; dotted is what lies underneath; a zigzag is a finished edge.':
+  'In the pictures a plain tinted face is the right side, a hatched one the wrong side; crossed strokes are elastic; dots are paper that lies printed side down. What the step sews is a thick dashed line, what it folds a thick line of dashes and dots, what it overlocks or zigzags a zigzag. Seams that are there already are thin and dashed; thin dashes and dots are a fold, long dashes the side line, dots what lies underneath. A short thick stroke is a notch or mark, a stroke with a head a pin, upright strokes are gathers, a thick band is cord, and an arrow with two heads is the grainline.':
     'trade',
   'One end of the {0}: folded lengthwise, right sides together, its seam lit; below, turned right side out, the end tucked in and stitched.':
     'trade', // {0} name
-  'One leg, turned right side out, is slipped into the other, which is wrong side out; the crotch seam, a U from waist to waist, is lit.':
-    'trade',
   'The back of a leg, right side up; the fork’s tip lies on it, wrong side up, its straight edge on the leg’s; the seam is lit, and dotted lines show the tip opened out.':
     'trade',
   'The cloth, {0} wide, before and after washing, with a leg on it, its grainline along the selvedge.': 'trade', // {0} mm(width)
@@ -42,6 +39,10 @@ export const sewingPictures = {
   'The pocket, wrong side up, its facing stitched, its sides and bottom pressed under.': 'trade',
   'The pocket, wrong side up, with the facing turned over and stitched.': 'trade',
   'The raw edges overlocked: {0}.': 'trade', // {0} inTurn(works.map(rawEdgeName), '; ')
+  'The right leg, turned right side out, is slipped into the left one, which is wrong side out: front on front, back on back; the crotch seam, a U from waist to waist, is lit.':
+    'trade',
+  'The right leg, wrong side up, its front at the left, with its notches, folds, stitching lines, side and quarter marks.':
+    'trade',
   'The second leg is the mirror image of the first.': 'plain',
   'The two waist facings, right sides together, with both centre seams lit.': 'trade',
   'The waist from behind, the opening shut, the casing stitched upright at centre back and at both quarter marks.':
@@ -59,9 +60,11 @@ export const sewingPictures = {
   'The waist laid out flat, both legs side by side, with the elastic above it: its quarters go to the centre seams and the quarter marks, which lie apart from the sides.':
     'trade',
   'The {0} folded right sides together with its end seam lit; below, the ring folded lengthwise.': 'trade', // {0} name
-  'Two layers, right sides together, sewn {0} from the edge, the edge overlocked.': 'trade', // {0} mm(allowances.inseam)
-  'a fold, or the side line': 'trade',
-  'an edge overlocked or zigzagged': 'trade',
+  'Two layers, right sides together, sewn {0} from the edge, the edge overlocked.': 'trade', // {0} mm(inseam)
+  'a fold': 'trade',
+  'a notch or mark': 'trade',
+  'a pin': 'trade',
+  'a seam that is there already': 'trade',
   'back, underneath': 'trade',
   'band, in quarters': 'trade',
   'both selvedges': 'trade',
@@ -69,6 +72,7 @@ export const sewingPictures = {
   'dots: lies printed side down': 'plain',
   'dotted: before washing': 'ours: what a line of the picture means',
   'dotted: elastic, held at both ends': 'ours: what a line of the picture means',
+  'draw in': 'plain',
   elastic: 'trade',
   'elastic on the raw edge': 'trade',
   'elastic, in quarters': 'trade',
@@ -78,10 +82,12 @@ export const sewingPictures = {
   'fold of the {0}': 'trade', // {0} name
   'fold, no seam': 'trade',
   'fold: cut it open and turn the upper layer round': 'trade',
+  gathers: 'trade',
   'grain along the selvedge': 'trade',
   'hem, wrong side up': 'trade',
   'in a single layer, right side up': 'trade',
   'inseam on inseam': 'trade',
+  'left leg, wrong side out': 'trade',
   'left open': 'plain',
   'leg, flat, wrong side up': 'trade',
   'leg, right side out, inseam up': 'trade',
@@ -93,13 +99,16 @@ export const sewingPictures = {
   nap: 'trade',
   'notch on notch': 'trade',
   'notch, both inseams': 'trade',
-  'one leg, right side out': 'trade',
+  opening: 'plain',
   'opening at the side': 'plain',
   'opening shut': 'plain',
   'paper, printed side down': 'plain',
   'paper, printed side up': 'plain',
-  'patch behind, opening': 'trade',
+  'patch behind it': 'plain',
+  'pocket, both legs': 'trade',
+  'pocket, this leg only': 'trade',
   'raw edges together': 'trade',
+  'right leg, right side out': 'trade',
   'right side of the cloth': 'trade',
   'right side out, seen from the front': 'trade',
   'right side up, centre front at the right': 'trade',
@@ -114,11 +123,9 @@ export const sewingPictures = {
   'slip in': 'plain',
   'stitch, stretched': 'trade',
   'stitching line': 'trade',
-  'stitching that is there already': 'trade',
   stretch: 'trade',
-  'the left one, wrong side out': 'trade',
-  'the other, wrong side out': 'trade',
-  'the right leg, right side out': 'trade',
+  'the grainline': 'trade',
+  'the side line': 'plain',
   'then the ring, folded lengthwise, right side out': 'trade',
   'threads to draw up': 'trade',
   'tip, wrong side up': 'trade',
@@ -126,7 +133,9 @@ export const sewingPictures = {
   'two facings, right sides together': 'trade',
   'waist, wrong side up': 'trade',
   'what lies underneath': 'plain',
-  'what this step sews or folds': 'trade',
+  'what this step folds': 'trade',
+  'what this step overlocks or zigzags': 'plain',
+  'what this step sews': 'trade',
   'wrong side of the cloth': 'trade',
   'wrong side out, seen from behind': 'trade',
   'wrong side up': 'trade',
