@@ -12,6 +12,7 @@ export const WORDS: Readonly<Record<string, string>> = {
   nappy: 'diaper',
   nappies: 'diapers',
   overlock: 'serge',
+  overlocks: 'serges',
   overlocked: 'serged',
   overlocking: 'serging',
   overlocker: 'serger',
