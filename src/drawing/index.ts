@@ -18,6 +18,7 @@ export {
   baseline,
   capitalsOfPt,
   DESCENT,
+  LINE_TOP,
   lineHeight,
   mmOfPt,
   ptOfCapitals,

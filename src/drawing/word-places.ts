@@ -1,6 +1,6 @@
 import type { Mm } from '../length';
 import { type Box, boxesMeet, boxGrown, boxHolds } from '../plane';
-import { placedAlong, walkOf } from './along-lines';
+import { placedAlong, type Walk, walkOf } from './along-lines';
 import { placedOnce } from './once-on-piece';
 import type { WidthOf } from './print-type';
 import { type TiltedBox, tiltedBounds, tiltedCorners, tiltedGrown, tiltedMeet, tiltedOf } from './tilted-box';
@@ -19,7 +19,7 @@ const PRINTED_HALF: Mm = 0.25;
  * what a line says beside it, once in each room in which it is seen. What finds no room in one is left out there.
  *
  * @param wanted most needed first, for it has the first choice
- * @param rooms parts of one drawing on the same paper
+ * @param rooms parts of one drawing on the same paper, each straight or in a quarter turn: their scales differ by which side is which
  * @returns the words of each room
  */
 export function placeWords(
@@ -36,8 +36,10 @@ export function placeWords(
     if (found) put(found.room, found.words);
   }
   for (const line of wanted.along) {
-    const walks = line.runs.map((run) => walkOf(run, rooms[0]?.scale ?? { x: 1, y: 1 }));
+    const walksAt = new Map<number, readonly Walk[]>();
     for (const room of open) {
+      const walks = walksAt.get(room.scale.x) ?? line.runs.map((run) => walkOf(run, room.scale));
+      walksAt.set(room.scale.x, walks);
       const words = placedAlong(line, walks, room, widthOf, { every, least, halfLine });
       put(room, words);
       if (line.once && words.length > 0) break;

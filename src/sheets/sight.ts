@@ -31,7 +31,7 @@ export function tipBox({ window, place }: Pick<Tip, 'window' | 'place'>): Box {
 }
 
 /** What a part's own marks and their numbers cover, on the drawing. */
-export function markBoxes({ marks }: SheetPart, { scale }: SheetPlan): readonly Box[] {
+export function markBoxes({ marks }: SheetPart, { scale }: Pick<SheetPlan, 'scale'>): readonly Box[] {
   const reach = MARK.depth + MARK.numberRoom;
   return marks.map(({ at, towards }) => {
     const across = towards === 'left' || towards === 'right';

@@ -16,14 +16,14 @@ import { projectDrawn } from './projects';
 // The pattern's sheets of projects that were drawn at random, as they come out of the printer.
 
 const DATE = new Date('2026-11-30T12:00:00Z');
-const COUNT = every ? 60 : 2;
+const COUNT = every ? 60 : 3;
 /** The smallest type that is printed; a hundredth for how the file writes it. */
 const LEAST_PT = 7.99;
 
 /** The first projects that can be drafted, counted from a seed, on A4. */
 function draftsOnA4(count: number): readonly (readonly [number, Draft])[] {
   const found: (readonly [number, Draft])[] = [];
-  for (let seed = 1600; found.length < count; seed += 1) {
+  for (let seed = 1601; found.length < count; seed += 1) {
     const raw = projectDrawn(seed) as unknown as Project & { readonly paper?: object };
     const result = draft({ ...raw, paper: { ...raw.paper, sheet: 'A4' } } as Project);
     if (result.ok) found.push([seed, result.value]);
@@ -47,9 +47,8 @@ function saidLines(of: Draft): { readonly said: number; readonly all: number } {
 
 describe('the words on the sheets of random projects', () => {
   const share = { said: 0, all: 0 };
-  const count = { crossed: 0, all: 0 };
   test.each(draftsOnA4(COUNT))(
-    'project %i: read alike by both readers, none under 8 pt',
+    'project %i: none on a line or another, none under 8 pt, read alike by both readers',
     async (_seed, of) => {
       const pages = wordedPages(await writePdf(of, { font: printFont(), date: DATE }));
       for (const [i, { lines, words, isInked }] of pages.entries()) {
@@ -68,9 +67,9 @@ describe('the words on the sheets of random projects', () => {
         // The first pages are documents with pictures: other tests look at them.
         if (i < pages.length - sheetsOf(of).sheets.length) continue;
         expect(lines.filter(({ pt }) => pt < LEAST_PT).map(where)).toEqual([]);
-        count.all += lines.length;
-        count.crossed += lines.filter(isInked).length;
-        count.crossed += lines.flatMap((a, k) => lines.slice(k + 1).filter((b) => linesMeet(a, b))).length;
+        expect(lines.filter(isInked).map(where)).toEqual([]);
+        const meeting = lines.filter((a, k) => lines.slice(k + 1).some((b) => linesMeet(a, b)));
+        expect(meeting.map(where)).toEqual([]);
       }
       const { said, all } = saidLines(of);
       share.said += said;
@@ -78,11 +77,6 @@ describe('the words on the sheets of random projects', () => {
     },
     120_000,
   );
-
-  test('next to none lies on a line or another: a mark’s number or a note at a join, where there is no other place', () => {
-    console.info(`words on lines or others: ${count.crossed} of ${count.all}`);
-    expect(count.crossed / count.all).toBeLessThan(1 / 100);
-  });
 
   test('nearly every line says on some sheet what it is', () => {
     console.info(`lines that say what they are: ${share.said} of ${share.all}`);

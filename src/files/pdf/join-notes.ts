@@ -16,7 +16,7 @@ export interface JoinNote {
 export const JOIN_NOTE_PT = 8;
 /** Between the join and the words, on the paper. */
 const AWAY: Mm = 0.8;
-/** Between the words and a line that ends beside them, on the drawing. */
+/** Between the words and a line that ends beside them, on the paper. */
 const AIR: Mm = 0.5;
 /** From one tried place to the next, and from the ends of the join to the first, on the paper. */
 const STEP: Mm = 4;
@@ -39,7 +39,7 @@ export function placeJoinNotes(
   const notes: JoinNote[] = [];
   for (const join of part.joins) {
     const blocked = (box: Box) =>
-      inkCrosses(ink, boxGrown(box, AIR)) ||
+      inkCrosses(ink, boxGrown(box, AIR / Math.min(plan.scale.x, plan.scale.y))) ||
       taken.some((other) => boxesMeet(other, box)) ||
       notes.some((other) => boxesMeet(other.box, box));
     const note = joinTexts(join, plan.overlap).flatMap((text) => {

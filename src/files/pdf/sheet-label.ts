@@ -12,8 +12,10 @@ export interface SheetLabel {
 }
 
 /** Tried heights of its capitals, on the paper: as large as there is white room for. */
-const CAPITALS: readonly Mm[] = [22, 20, 18, 16, 14, 12, 10, 8, 6, 5, 4];
-const LARGEST: Mm = 22;
+const CAPITALS: readonly Mm[] = [22, 20, 18, 16, 14, 12, 10, 8, 6, 5, 4, 3, 2.1];
+export const LARGEST_LABEL: Mm = 22;
+/** The heights below one. */
+export const labelHeights = (below: Mm): readonly Mm[] => CAPITALS.filter((height) => height < below - 0.01);
 /** White round it, on the paper. */
 const CLEAR: Mm = 1.5;
 
@@ -28,7 +30,7 @@ export function placeLabel(
   sheet: SheetPart,
   clear: ClearPlaces,
   widthOf: WidthOf,
-  largest: Mm = LARGEST,
+  largest: Mm = LARGEST_LABEL,
 ): SheetLabel {
   const cell = sheetCell(sheet);
   const middle = point((cell.left + cell.right) / 2, (cell.top + cell.bottom) / 2);

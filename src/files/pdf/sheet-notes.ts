@@ -1,7 +1,8 @@
 import { lineHeight, type WidthOf } from '../../drawing';
 import type { Mm } from '../../length';
-import { type Box, type Point, point } from '../../plane';
+import { type Box, point } from '../../plane';
 import type { ClearPlaces, SheetPlan } from '../../sheets';
+import { wrapText } from '../pen/text-flow';
 
 /** A sheet's own words beside its label, in a place of their own. */
 export interface SheetNote {
@@ -15,47 +16,42 @@ export const NOTE_PT = 8;
 export const NOTE_CLEAR: Mm = 1.5;
 /** Wider than this a line of the note is shortened. */
 const WIDEST: Mm = 80;
+/** To these widths lines that must stand there are broken where they have no room. */
+const NARROWER: readonly Mm[] = [40, 26, 18];
+
+/** What a sheet says under its label: lines that must stand there, and others, most needed first. */
+export interface SheetSays {
+  readonly must: readonly string[];
+  readonly may: readonly string[];
+}
 
 /**
- * Where a sheet says what it is: as near to its label as there is white room; where there is little, what need not
- * stand there is left out, the least needed first, and at the worst it stands over a line rather than nowhere.
+ * Where a sheet says what it is: as near to its label as there is white room. Where there is little, what need not stand
+ * there is left out, the least needed first, and what must is broken into shorter lines; undefined where even those have
+ * no room.
  *
  * @param label the box of the sheet's label
- * @param cell what stays in sight of the sheet
  * @param says the lines: those that must stand there, and others, most needed first
  */
 export function placeNote(
   { scale }: Pick<SheetPlan, 'scale'>,
   label: Box,
-  cell: Box,
   clear: ClearPlaces,
-  says: { readonly must: readonly string[]; readonly may: readonly string[] },
+  { must, may }: SheetSays,
   widthOf: WidthOf,
-): SheetNote {
-  const all = [...says.must, ...says.may].map((text) => shortened(text, widthOf));
+): SheetNote | undefined {
   const under = point((label.left + label.right) / 2, label.bottom);
-  for (let count = all.length; count >= says.must.length && count > 0; count -= 1) {
-    const lines = all.slice(0, count);
+  const placed = (lines: readonly string[]): readonly SheetNote[] => {
     const { width, height } = noteSize(lines, widthOf);
-    const box = clear(width / scale.x, height / scale.y, under);
-    if (box) return { lines, box };
+    const box = lines.length > 0 ? clear(width / scale.x, height / scale.y, under) : undefined;
+    return box ? [{ lines, box }] : [];
+  };
+  const all = [...must, ...may].map((text) => shortened(text, widthOf));
+  for (let count = all.length; count >= Math.max(1, must.length); count -= 1) {
+    const [note] = placed(all.slice(0, count));
+    if (note) return note;
   }
-  return noteAt(all.slice(0, says.must.length), under, cell, scale, widthOf);
-}
-
-/** A note that has to stand where there is no white room for it. */
-function noteAt(
-  lines: readonly string[],
-  top: Point,
-  cell: Box,
-  scale: SheetPlan['scale'],
-  widthOf: WidthOf,
-): SheetNote {
-  const { width, height } = noteSize(lines, widthOf);
-  const [wide, high] = [width / scale.x, height / scale.y];
-  const left = Math.max(cell.left, Math.min(top.x - wide / 2, cell.right - wide));
-  const upper = Math.max(cell.top, Math.min(top.y, cell.bottom - high));
-  return { lines, box: { left, right: left + wide, top: upper, bottom: upper + high } };
+  return NARROWER.flatMap((width) => placed(must.flatMap((text) => wrapText(text, width, NOTE_PT, widthOf))))[0];
 }
 
 function noteSize(lines: readonly string[], widthOf: WidthOf): { readonly width: Mm; readonly height: Mm } {

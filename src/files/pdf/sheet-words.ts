@@ -1,6 +1,7 @@
 import { type Ink, inkGrid, inkNear, type PlacedWord, placeWords, type Wanted, type WidthOf } from '../../drawing';
-import { markBoxes, planParts, type Sheet, type SheetPart, type SheetPlan, sheetCell, tipBox } from '../../sheets';
+import { markBoxes, type Sheet, type SheetPart, type SheetPlan, sheetCell } from '../../sheets';
 import { placeNumbers } from './mark-numbers';
+import { printedSheet } from './printed-part';
 
 /**
  * The drawing's words on the sheets that are printed and on the tips in their corners, off the lines, the marks and their
@@ -16,19 +17,20 @@ export function sheetWords(
   ink: Ink,
   widthOf: WidthOf,
 ): (part: SheetPart) => readonly PlacedWord[] {
-  const { scale } = plan;
-  const crosses = inkGrid(ink, scale);
-  const parts = planParts({ sheets });
-  const tipsOf = new Map<SheetPart, Sheet['tips']>(sheets.map((sheet) => [sheet, sheet.tips]));
-  const rooms = parts.map((part) => {
-    const numbers = placeNumbers(part, plan, inkNear(ink, part.window), widthOf);
+  const printed = sheets.flatMap((sheet) => printedSheet(plan, sheet));
+  const grids = new Map<number, ReturnType<typeof inkGrid>>();
+  const rooms = printed.map((one) => {
+    const { part, scale, taken } = one;
+    const numbers = placeNumbers(one, inkNear(ink, part.window), widthOf);
+    const crosses = grids.get(scale.x) ?? inkGrid(ink, scale);
+    grids.set(scale.x, crosses);
     return {
       box: sheetCell(part),
       scale,
       crosses,
-      taken: [...(tipsOf.get(part) ?? []).map(tipBox), ...markBoxes(part, plan), ...numbers.map(({ box }) => box)],
+      taken: [...taken, ...markBoxes(part, { scale }), ...numbers.map(({ box }) => box)],
     };
   });
   const placed = placeWords(wanted, rooms, widthOf);
-  return (part) => placed[parts.indexOf(part)] ?? [];
+  return (part) => placed[printed.findIndex((one) => one.part === part)] ?? [];
 }

@@ -9,11 +9,13 @@ import {
   type PieceDrawing,
   type PlacedWord,
   placer,
+  type WidthOf,
   wordBoxes,
 } from '../../drawing';
 import type { Mm } from '../../length';
 import { add, type Box, boxesMeet, type Point, pathThrough, point } from '../../plane';
 import {
+  type ClearPlaces,
   clearPlaces,
   joinLine,
   MARK,
@@ -25,7 +27,6 @@ import {
   type SheetPlan,
   type Side,
   sheetCell,
-  tipBox,
 } from '../../sheets';
 import { number, own, words } from '../../words';
 import { drawPaths, type Look } from '../pen/draw-paths';
@@ -33,15 +34,15 @@ import { drawWords } from '../pen/draw-words';
 import { type PageFrame, sheetFrame, tipFrame } from '../pen/page-frame';
 import type { Pen } from '../pen/pen';
 import { JOIN_NOTE_PT, placeJoinNotes } from './join-notes';
-import { NUMBER_PT, type PlacedNumber, placeNumbers } from './mark-numbers';
+import { type PlacedNumber, placeNumbers } from './mark-numbers';
+import { type PrintedPart, printedSheet, SCISSORS, scissorsAt } from './printed-part';
 import { drawScissors } from './scissors';
-import { placeLabel, type SheetLabel } from './sheet-label';
-import { NOTE_CLEAR, NOTE_PT, placeNote, type SheetNote } from './sheet-notes';
+import { LARGEST_LABEL, labelHeights, placeLabel, type SheetLabel } from './sheet-label';
+import { NOTE_CLEAR, NOTE_PT, placeNote, type SheetNote, type SheetSays } from './sheet-notes';
 
 const FRAME: LineStyle = { width: 0.15, colour: INK.frame, dash: [] };
 const JOIN: LineStyle = { width: 0.2, colour: INK.join, dash: [] };
 const TIP_RIM: LineStyle = { width: 0.3, colour: INK.sign, dash: [2.4, 1.2] };
-const TIP_SCISSORS = 8;
 const TIP_LABEL: Mm = 8;
 
 /** What one sheet needs to know beside its own window. */
@@ -61,69 +62,87 @@ export interface SheetMatter {
 
 /** Draws one sheet on the current page, and the tips in its empty corners. */
 export function drawSheet(pen: Pen, matter: SheetMatter, sheet: Sheet): void {
-  const frame = sheetFrame(matter.plan, sheet);
+  const { plan } = matter;
+  const frame = sheetFrame(plan, sheet);
   const asked = sheet.tips.map(({ label }) => words`Cut out the small piece ${own(label)} before you trim this sheet.`);
   const whole = { ...matter, says: (shown: readonly PieceDrawing[]) => [...asked, ...matter.says(shown)] };
-  drawPart(pen, whole, sheet, { frame, turn: 0, taken: sheet.tips.map(tipBox) });
-  for (const tip of sheet.tips) {
+  const [printed, ...tips] = printedSheet(plan, sheet);
+  drawPart(pen, whole, { ...printed, frame, label: LARGEST_LABEL });
+  for (const [i, tip] of sheet.tips.entries()) {
     const own = tipFrame(frame, tip);
     // The half-diamonds lie on the rim: their edge is what is laid edge to edge.
-    pen.onLayer('joins', () => drawTipRim(pen, own.box));
-    drawPart(pen, { ...matter, remarks: [], says: tipSays }, tip, {
-      frame: own,
-      turn: tip.place.turn,
-      taken: [],
-      label: TIP_LABEL,
+    pen.onLayer('joins', () => {
+      pen.frame(own.box, TIP_RIM);
+      drawScissors(pen, frame.map(scissorsAt(tip, plan.scale)), 0, SCISSORS.long);
     });
+    drawPart(
+      pen,
+      { ...matter, remarks: [], says: tipSays },
+      { ...(tips[i] as PrintedPart), frame: own, label: TIP_LABEL },
+    );
   }
 }
 
 const tipSays = () => [words`small piece: cut out along the dashes`];
 
-/** The rim along which a tip is cut out, with a pair of scissors on it. */
-function drawTipRim(pen: Pen, box: Box): void {
-  pen.frame(box, TIP_RIM);
-  drawScissors(pen, point(box.right - TIP_SCISSORS, box.top), 0, TIP_SCISSORS);
-}
-
 /** Where a part lies on its page. */
-interface PartSetting {
+interface PartSetting extends PrintedPart {
   readonly frame: PageFrame;
-  /** Degrees, clockwise as seen. */
-  readonly turn: number;
-  /** The height of its label’s capitals at most, where it is not to be read from above. */
-  readonly label?: Mm;
-  /** What is already there, on the drawing. */
-  readonly taken: readonly Box[];
+  /** The height of its label’s capitals at most: less where it is not to be read from above. */
+  readonly label: Mm;
 }
 
 /** Draws one part: lines, frame, joins, words, and the joining marks last of all. */
-function drawPart(pen: Pen, matter: SheetMatter, part: SheetPart, setting: PartSetting): void {
-  const { plan, drawings } = matter;
-  const { frame, turn } = setting;
+function drawPart(pen: Pen, matter: SheetMatter, setting: PartSetting): void {
+  const { drawings } = matter;
+  const { part, scale, frame, turn } = setting;
+  const plan = { ...matter.plan, scale };
   const ink = inkNear(matter.ink, part.window);
   const shown = drawings.filter((drawing) => boxesMeet(drawing.bounds, part.window));
-  pen.within(frame.box, () => drawPaths(pen, shown, part.window, frame, plan.scale.x, matter.look));
+  pen.within(frame.box, () => drawPaths(pen, shown, part.window, frame, scale.x, matter.look));
   pen.onLayer('joins', () => drawJoins(pen, part, frame, plan));
-  const numbers = placeNumbers(part, plan, ink, pen.widthOf);
+  const numbers = placeNumbers(setting, ink, pen.widthOf);
   const marked = [...setting.taken, ...markBoxes(part, plan), ...numbers.map((number) => number.box)];
   const placed = matter.wordsOf(part);
   drawWords(pen, placed, frame, { turn });
-  const taken = [...marked, ...placed.flatMap((word) => wordBoxes(word, plan.scale))];
+  const taken = [...marked, ...placed.flatMap((word) => wordBoxes(word, scale))];
   const joinNotes = placeJoinNotes(plan, part, ink, taken, pen.widthOf);
   taken.push(...joinNotes.map((note) => note.box));
-  const clear = (covered: readonly Box[]) => clearPlaces(sheetCell(part), ink, covered, plan.scale.x);
-  const label = placeLabel(plan, part, clear(taken), pen.widthOf, setting.label);
-  const says = { must: matter.remarks ?? [], may: [...orderTold(plan, part), ...matter.says(shown)] };
-  const note = placeNote(plan, label.box, sheetCell(part), clear([...taken, label.box]), says, pen.widthOf);
+  const clear = (covered: readonly Box[]) => clearPlaces(sheetCell(part), ink, covered, scale.x);
+  const says = { must: matter.remarks ?? [], may: [...orderTold(matter.plan, part), ...matter.says(shown)] };
+  const { label, note } = placeTold(plan, part, (also) => clear([...taken, ...also]), says, pen.widthOf, setting.label);
   pen.onLayer('joins', () => {
     drawLabel(pen, part, label, setting);
     for (const { text, at, turn: own } of joinNotes) {
       pen.words(text, frame.map(at), { pt: JOIN_NOTE_PT, colour: INK.quietWords, align: 'middle', turn: own + turn });
     }
-    drawNote(pen, note, setting);
+    if (note) drawNote(pen, note, setting);
     drawMarks(pen, part, numbers, setting);
   });
+}
+
+/** The label as large as it leaves room for what must stand under it, and as it is where nothing does. */
+function placeTold(
+  plan: SheetPlan,
+  part: SheetPart,
+  clearOf: (also: readonly Box[]) => ClearPlaces,
+  says: SheetSays,
+  widthOf: WidthOf,
+  largest: Mm,
+): { readonly label: SheetLabel; readonly note: SheetNote | undefined } {
+  const clear = clearOf([]);
+  const told = (height: Mm) => {
+    const label = placeLabel(plan, part, clear, widthOf, height);
+    return { label, note: placeNote(plan, label.box, clearOf([label.box]), says, widthOf) };
+  };
+  const first = told(largest);
+  if (first.note || says.must.length === 0) return first;
+  const smaller = labelHeights(capitalsOfPt(first.label.pt));
+  for (const height of smaller) {
+    const next = told(height);
+    if (next.note) return next;
+  }
+  return first;
 }
 
 /** Joins where they lie, and the light frame on the window's other sides. */
@@ -206,9 +225,9 @@ function drawMarks(
     const [a, tip, b] = markCorners(towards, size).map((corner) => add(base, beside(corner))) as [Point, Point, Point];
     pen.fill(pathThrough(a, tip, b, a), (p) => p, INK.mark);
   }
-  for (const { text, at } of numbers) {
-    const by = beside(point(0, capitalsOfPt(NUMBER_PT) / 2));
-    pen.words(text, add(frame.map(at), by), { pt: NUMBER_PT, colour: INK.mark, align: 'middle', turn });
+  for (const { text, pt, at } of numbers) {
+    const by = beside(point(0, capitalsOfPt(pt) / 2));
+    pen.words(text, add(frame.map(at), by), { pt, colour: INK.mark, align: 'middle', turn });
   }
 }
 

@@ -3,11 +3,11 @@ import { drawingInk, LEAST_PT, type PlacedWord, placedDrawings } from '../../../
 import { patternWords } from '../../../src/files/content/piece-words';
 import { controlWords } from '../../../src/files/pdf/control-words';
 import { placeNumbers } from '../../../src/files/pdf/mark-numbers';
+import { printedSheet } from '../../../src/files/pdf/printed-part';
 import { sheetWords } from '../../../src/files/pdf/sheet-words';
 import { startPdf } from '../../../src/files/pen/pen';
 import { boxesMeet, type Point } from '../../../src/plane';
 import { sheetsOf } from '../../../src/project';
-import { planParts } from '../../../src/sheets';
 import { draftWith } from '../drafts';
 import { printFont } from '../print-font';
 
@@ -56,9 +56,10 @@ test.each([
     }),
   );
   const all: PlacedWord[] = [];
-  for (const sheet of planParts(plan)) {
+  for (const printed of plan.sheets.flatMap((sheet) => printedSheet(plan, sheet))) {
+    const { part: sheet } = printed;
     const words = wordsOf(sheet);
-    const numbers = placeNumbers(sheet, plan, ink, widthOf);
+    const numbers = placeNumbers(printed, ink, widthOf);
     for (const [i, word] of words.entries()) {
       expect(word.pt, word.text).toBeGreaterThanOrEqual(LEAST_PT);
       const places = placesOf(word);
