@@ -2,7 +2,7 @@ import { capitalsOfPt, DESCENT, type Ink, inkCrosses, LINE_TOP, mmOfPt, type Wid
 import type { Mm } from '../../length';
 import { type Box, boxesMeet, boxInside, type Point, point } from '../../plane';
 import { type JoinMark, MARK, sheetCell } from '../../sheets';
-import type { PrintedPart } from './printed-part';
+import type { PartOnPaper } from './part-on-paper';
 
 /** A joining mark's number where it can be read: before the mark's tip, beside its base, or as near as there is room. */
 export interface PlacedNumber {
@@ -36,7 +36,7 @@ const INWARDS: Readonly<Record<JoinMark['towards'], Point>> = {
  * The numbers of a part's own marks, each off the lines, off what is there and off the other marks, and nearer to its
  * own mark than to another. Where there is no such place a number is left out: the mark's other half bears it, too.
  */
-export function placeNumbers(printed: PrintedPart, ink: Ink, widthOf: WidthOf): readonly PlacedNumber[] {
+export function placeNumbers(printed: PartOnPaper, ink: Ink, widthOf: WidthOf): readonly PlacedNumber[] {
   const { part, scale, taken } = printed;
   const cell = sheetCell(part);
   const placed: PlacedNumber[] = [];
@@ -68,7 +68,7 @@ function firstOf<T>(items: Iterable<T>, holds: (item: T) => boolean): readonly T
 function* numberPlaces(
   { number, at, towards, size }: JoinMark,
   pt: number,
-  scale: PrintedPart['scale'],
+  scale: PartOnPaper['scale'],
   widthOf: WidthOf,
 ): Generator<PlacedNumber> {
   const text = `${number}`;
@@ -103,7 +103,7 @@ const ROUND: readonly Away[] = Array.from({ length: REACH / STEP }, (_, i) => (i
   .toSorted((a, b) => Math.hypot(a.inside, a.along) - Math.hypot(b.inside, b.along));
 
 /** The box of a half-diamond on its own side of the join. */
-function markBox({ at, towards, size }: JoinMark, scale: PrintedPart['scale']): Box {
+function markBox({ at, towards, size }: JoinMark, scale: PartOnPaper['scale']): Box {
   const { x, y } = INWARDS[towards];
   const [deep, wide] = [MARK.depth * size, MARK.halfBase * size];
   const reach = { x: (x === 0 ? wide : deep / 2) / scale.x, y: (y === 0 ? wide : deep / 2) / scale.y };
@@ -116,10 +116,10 @@ function markBox({ at, towards, size }: JoinMark, scale: PrintedPart['scale']): 
   };
 }
 
-const paperApart = (a: Point, b: Point, { x, y }: PrintedPart['scale']): Mm =>
+const paperApart = (a: Point, b: Point, { x, y }: PartOnPaper['scale']): Mm =>
   Math.hypot((a.x - b.x) * x, (a.y - b.y) * y);
 
-const grown = ({ left, right, top, bottom }: Box, by: Mm, { x, y }: PrintedPart['scale']): Box => ({
+const grown = ({ left, right, top, bottom }: Box, by: Mm, { x, y }: PartOnPaper['scale']): Box => ({
   left: left - by / x,
   right: right + by / x,
   top: top - by / y,

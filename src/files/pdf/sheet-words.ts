@@ -1,7 +1,7 @@
 import { type Ink, inkGrid, inkNear, type PlacedWord, placeWords, type Wanted, type WidthOf } from '../../drawing';
 import { markBoxes, type Sheet, type SheetPart, type SheetPlan, sheetCell } from '../../sheets';
 import { placeNumbers } from './mark-numbers';
-import { printedSheet } from './printed-part';
+import { printedSheet } from './part-on-paper';
 
 /**
  * The drawing's words on the sheets that are printed and on the tips in their corners, off the lines, the marks and their

@@ -35,7 +35,7 @@ import { type PageFrame, sheetFrame, tipFrame } from '../pen/page-frame';
 import type { Pen } from '../pen/pen';
 import { JOIN_NOTE_PT, placeJoinNotes } from './join-notes';
 import { type PlacedNumber, placeNumbers } from './mark-numbers';
-import { type PrintedPart, printedSheet, SCISSORS, scissorsAt } from './printed-part';
+import { type PartOnPaper, printedSheet, SCISSORS, scissorsAt } from './part-on-paper';
 import { drawScissors } from './scissors';
 import { LARGEST_LABEL, labelHeights, placeLabel, type SheetLabel } from './sheet-label';
 import { NOTE_CLEAR, NOTE_PT, placeNote, type SheetNote, type SheetSays } from './sheet-notes';
@@ -78,7 +78,7 @@ export function drawSheet(pen: Pen, matter: SheetMatter, sheet: Sheet): void {
     drawPart(
       pen,
       { ...matter, remarks: [], says: tipSays },
-      { ...(tips[i] as PrintedPart), frame: own, label: TIP_LABEL },
+      { ...(tips[i] as PartOnPaper), frame: own, label: TIP_LABEL },
     );
   }
 }
@@ -86,7 +86,7 @@ export function drawSheet(pen: Pen, matter: SheetMatter, sheet: Sheet): void {
 const tipSays = () => [words`small piece: cut out along the dashes`];
 
 /** Where a part lies on its page. */
-interface PartSetting extends PrintedPart {
+interface PartSetting extends PartOnPaper {
   readonly frame: PageFrame;
   /** The height of its label’s capitals at most: less where it is not to be read from above. */
   readonly label: Mm;

@@ -3,7 +3,7 @@ import { drawingInk, LEAST_PT, type PlacedWord, placedDrawings } from '../../../
 import { patternWords } from '../../../src/files/content/piece-words';
 import { controlWords } from '../../../src/files/pdf/control-words';
 import { placeNumbers } from '../../../src/files/pdf/mark-numbers';
-import { printedSheet } from '../../../src/files/pdf/printed-part';
+import { printedSheet } from '../../../src/files/pdf/part-on-paper';
 import { sheetWords } from '../../../src/files/pdf/sheet-words';
 import { startPdf } from '../../../src/files/pen/pen';
 import { boxesMeet, type Point } from '../../../src/plane';

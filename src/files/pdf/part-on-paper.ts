@@ -4,7 +4,7 @@ import { type Box, type Point, point } from '../../plane';
 import { type Sheet, type SheetPart, type SheetPlan, type Tip, tipBox } from '../../sheets';
 
 /** A part as it lies on a sheet of paper: the sheet's own, or a tip in its corner. */
-export interface PrintedPart {
+export interface PartOnPaper {
   readonly part: SheetPart;
   /** Degrees by which it lies turned on the page, clockwise as seen. */
   readonly turn: number;
@@ -21,7 +21,7 @@ export const SCISSORS = { long: 8, left: 5, right: 3.4, across: 2.4 } as const;
 export function printedSheet(
   { scale }: Pick<SheetPlan, 'scale'>,
   sheet: Sheet,
-): readonly [PrintedPart, ...PrintedPart[]] {
+): readonly [PartOnPaper, ...PartOnPaper[]] {
   const own = {
     part: sheet,
     turn: 0,
@@ -31,7 +31,7 @@ export function printedSheet(
   return [own, ...sheet.tips.map((tip) => printedTip(tip, scale))];
 }
 
-function printedTip(tip: Tip, scale: SheetPlan['scale']): PrintedPart {
+function printedTip(tip: Tip, scale: SheetPlan['scale']): PartOnPaper {
   const { turn } = tip.place;
   const { left, right, top, bottom } = scissorsBox(tip, scale);
   const back = (p: Point) =>
