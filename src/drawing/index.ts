@@ -1,6 +1,6 @@
 export { apart, BLOCKS_SPACE, edgeApart } from './apart';
 export { type DrawnPath, LAYERS, type Layer, type PieceDrawing, pieceDrawing, type Stroke } from './drawing';
-export { drawingInk, INK_CHORD, type Ink, inkBounds, inkCrosses, inkNear } from './ink';
+export { drawingInk, INK_CHORD, type Ink, type InkLine, inkBounds, inkCrosses, inkNear } from './ink';
 export { type Crosses, inkGrid } from './ink-grid';
 export { INK, LINE_STYLES, type LineStyle, printedStyle, type StyleOf } from './line-styles';
 export { placer, turnCosSin } from './placer';

@@ -1,4 +1,4 @@
-import type { Ink } from '../drawing';
+import type { InkLine } from '../drawing';
 import type { Mm } from '../length';
 import { type Box, boxGrown, type Point, segmentWithin } from '../plane';
 import { inkRaster, rasterHolds } from './raster';
@@ -20,7 +20,7 @@ const SQUARE: Mm = 1.5;
  */
 export function clearPlaces(
   room: Box,
-  ink: Ink,
+  ink: { readonly lines: readonly Pick<InkLine, 'points'>[] },
   taken: readonly Box[],
   scale: number,
   square: Mm = SQUARE,

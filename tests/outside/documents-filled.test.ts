@@ -1,11 +1,13 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
+import { carriedOut } from '../../src/files';
 import { writeFitPdf } from '../../src/files/fit/pdf';
 import { writeHandoutPdf } from '../../src/files/guide/handout';
 import { writeGuidePdf } from '../../src/files/guide/pdf';
+import { firstPage, pdfWork } from '../../src/files/pdf/tiled';
 import { pageGrid } from '../../src/files/pen/page-grid';
-import { type Draft, draft, exampleProject, openProject } from '../../src/project';
+import { type Draft, draft, exampleProject, openProject, sheetsOf } from '../../src/project';
 import { draftWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
 import { anyDesign, projectOf } from '../properties/designs';
@@ -76,6 +78,20 @@ describe('the pages of documents', () => {
       pdf.close();
       expect(met.flat()).toEqual([]);
     }
+  });
+
+  it.each<readonly [string, Draft]>([
+    ['flannel-bottoms', example('flannel-bottoms')],
+    ['child-short', example('child-short')],
+    ['many small pieces', draftWith({ waist: { finish: 'separateCasing' }, hem: { finish: 'contrastBand' } })],
+  ])('before the pattern’s sheets are full but for the last, in type of no less than 8 points: %s', async (_, one) => {
+    const bytes = await carriedOut(pdfWork(one, options));
+    const plan = sheetsOf(one);
+    const fills = pageFills(bytes, firstPage(plan, one.project.units === 'inch').margin, 0);
+    const first = fills.length - plan.sheets.length;
+    expect(first).toBeGreaterThan(1);
+    for (const fill of fills.slice(0, first - 1)) expect(fill).toBeGreaterThan(LEAST_FILL);
+    expect(typeSizes(bytes).filter((pt) => pt < LEAST_PT)).toEqual([]);
   });
 
   it('of the guide to the flannel pair are six', () => {

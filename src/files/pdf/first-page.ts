@@ -109,8 +109,12 @@ const underAgain = ({ under }: FirstWords): string => said(say`${own(under)} · 
 /** Heading, note and map in a box. */
 function drawMapPart(pen: Pen, { words, draft, drawings }: Matter, room: Box, lit: readonly string[]): void {
   drawHeading(pen, words.mapTitle, room);
-  const top = drawParagraph(pen, words.mapNote, { ...room, top: room.top + lineHeight(HEADING_PT) }, NOTE_PT);
-  drawMap(pen, sheetsOf(draft), drawings, { ...room, top: top + 2 }, lit);
+  const top = room.top + lineHeight(HEADING_PT);
+  const note = Math.max(
+    ...[true, false].map((ordered) => paragraphHeight(pen, words.mapNote(ordered), room.right - room.left, NOTE_PT)),
+  );
+  const ordered = drawMap(pen, sheetsOf(draft), drawings, { ...room, top: top + note + 2 }, lit);
+  drawParagraph(pen, words.mapNote(ordered), { ...room, top }, NOTE_PT);
 }
 
 /**

@@ -30,7 +30,8 @@ export interface FirstWords {
   /** How to print, and what to exchange in an earlier print: beside the squares. */
   readonly print: readonly Section[];
   readonly mapTitle: string;
-  readonly mapNote: string;
+  /** Below it; whether the map shows the order of taping is known once it is laid out. */
+  readonly mapNote: (ordered: boolean) => string;
   /** Cutting, laying, taping; nothing where there is one sheet. */
   readonly joining: readonly JoiningWords[];
   /** Which small pieces are cut out of other sheets, and what is measured once all is joined. */
@@ -78,7 +79,7 @@ export function firstWords(
       ...(again ? [exchangeSection(draft, again)] : []),
     ],
     mapTitle: count === 1 ? words`The sheet` : words`Where each sheet goes`,
-    mapNote: mapNote(plan, again !== undefined),
+    mapNote: (ordered) => mapNote(plan, again !== undefined, ordered),
     joining: count > 1 ? joiningWords(plan.overlap) : [],
     afterwards: [
       ...tipsTold(plan),
@@ -158,14 +159,16 @@ function printSentences(margin: Mm, units: Units): readonly string[] {
   ]);
 }
 
-function mapNote(plan: SheetPlan, again: boolean): string {
+function mapNote(plan: SheetPlan, again: boolean, ordered: boolean): string {
   const count = plan.sheets.length;
   const paper = paperName(plan.paper.name);
   const bears = plan.sheets.some(({ tips }) => tips.length > 0);
   const sheets =
     count === 1
       ? say`One sheet ${paper}.`
-      : say`${number(count)} sheets ${paper}; the small figures are the order of taping.`;
+      : ordered
+        ? say`${number(count)} sheets ${paper}; the small figures are the order of taping.`
+        : say`${number(count)} sheets ${paper}; the order of taping is in the list.`;
   return said(
     inTurn([
       sheets,
@@ -177,7 +180,7 @@ function mapNote(plan: SheetPlan, again: boolean): string {
 
 function joiningWords(overlap: Mm): readonly JoiningWords[] {
   const [cut, lay, tape] = [words`1 Cut`, words`2 Lay`, words`3 Tape`];
-  const strips = words`First tape each row into a strip, in the order of the small figures; then the strips to each other, from the top.`;
+  const strips = words`First tape each row into a strip, from the left; then the strips to each other, from the top.`;
   return overlap > 0
     ? [
         {

@@ -7,6 +7,7 @@ import { mm, type Phrase, printPhrase, say, words } from '../../words';
 import type { PdfOptions } from '../pen/options';
 import { type Pen, startPdf } from '../pen/pen';
 import { wrapText } from '../pen/text-flow';
+import { TYPE, type Type } from '../pen/type-scale';
 import {
   correctionOf,
   drawGround,
@@ -59,8 +60,8 @@ export function writeProjectorTestPdf({ project }: Pick<Draft, 'project'>, optio
     date: options.date,
   });
   drawTest(pen, project, test, plain, {
+    title: say`Projector test`,
     above: [
-      say`Projector test`,
       say`1. Hang or set the projector square to the table, with its own keystone setting off or as its maker says. Show this page at 100 % and zoom until A to B is near ${mm(test.across)}.`,
       say`2. Measure with a steel rule or a good tape, flat on the table, from the middle of a corner’s lines to the middle of the other’s.`,
     ],
@@ -73,8 +74,8 @@ export function writeProjectorTestPdf({ project }: Pick<Draft, 'project'>, optio
     const frame = projectedFrame(box, correction);
     pen.newPage(frame.width, frame.height);
     drawTest(pen, project, test, frame, {
+      title: say`Projector test, corrected`,
       above: [
-        say`Projector test, corrected`,
         say`If the correction is right every line measures what is written beside it.`,
         correctionTold(correction),
       ],
@@ -89,7 +90,7 @@ function drawTest(
   { projector, units }: Project,
   test: ProjectorTest,
   frame: ProjectedFrame,
-  told: { readonly above: readonly Phrase[]; readonly below: readonly Phrase[] },
+  told: { readonly title: Phrase; readonly above: readonly Phrase[]; readonly below: readonly Phrase[] },
 ): void {
   const ground = GROUNDS[projector.ground];
   drawGround(pen, frame, ground);
@@ -125,43 +126,49 @@ function drawTest(
       colour: ground.words,
       align: 'middle',
     });
-  const write = (phrases: readonly Phrase[], upper: boolean) =>
-    drawSentences(
-      pen,
-      phrases.map((phrase) => printPhrase(phrase, units)),
-      test,
-      frame,
-      ground.words,
-      upper,
-    );
-  write(told.above, true);
-  write(told.below, false);
+  const write = (phrases: readonly Phrase[], type: Type): readonly TestText[] =>
+    phrases.map((phrase) => ({ text: printPhrase(phrase, units), type }));
+  const above = [...write([told.title], TYPE.title), ...write(told.above, TYPE.words)];
+  drawTexts(pen, above, test, frame, ground.words, true);
+  drawTexts(pen, write(told.below, TYPE.words), test, frame, ground.words, false);
 }
 
-/** Sentences between the upper or the lower side and the diagonals: line by line in the middle, as large as finds room. */
-function drawSentences(
+/** A text of the test: its type says how large it is beside the others. */
+interface TestText {
+  readonly text: string;
+  readonly type: Type;
+}
+
+/** Texts between the upper or the lower side and the diagonals: line by line in the middle, as large as finds room. */
+function drawTexts(
   pen: Pen,
-  sentences: readonly string[],
+  texts: readonly TestText[],
   { across, down }: ProjectorTest,
   { map }: ProjectedFrame,
   colour: string,
   upper: boolean,
 ): void {
+  const start = across * CAPITALS * BEYOND_LABEL;
   const set = SMALLER.map((part) => {
-    const pt = ptOfCapitals(across * CAPITALS * part);
-    const start = across * CAPITALS * BEYOND_LABEL;
+    const ptOf = ({ type }: TestText) => (ptOfCapitals(across * CAPITALS * part) * type.pt) / TYPE.words.pt;
+    const linesIn = (width: Mm) =>
+      texts.flatMap((one) => {
+        const pt = ptOf(one);
+        return wrapText(one.text, width, pt, pen.widthOf).map((text) => ({ text, pt, bold: one.type.bold === true }));
+      });
     // The wider the lines the fewer, and the sooner they meet the diagonals.
     const widths = Array.from({ length: 40 }, (_, i) => across * (1 - 2 * CLEAR) * (1 - i / 40));
-    const fitting = widths
-      .map((width) => ({ width, lines: sentences.flatMap((text) => wrapText(text, width, pt, pen.widthOf)) }))
-      .find(
-        ({ width, lines }) => start + lines.length * lineHeight(pt) <= (down / 2) * (1 - width / across - 2 * CLEAR),
-      );
-    return { pt, start, lines: fitting?.lines };
-  }).find(({ lines }) => lines !== undefined);
-  if (sentences.length === 0 || !set?.lines) return;
-  const { pt, start, lines } = set;
-  const top = upper ? start : down - start - lines.length * lineHeight(pt);
-  for (const [i, text] of lines.entries())
-    pen.words(text, map(point(across / 2, baseline(top + i * lineHeight(pt), pt))), { pt, colour, align: 'middle' });
+    return widths
+      .map((width) => ({ width, lines: linesIn(width) }))
+      .find(({ width, lines }) => start + heightOf(lines) <= (down / 2) * (1 - width / across - 2 * CLEAR))?.lines;
+  }).find((lines) => lines !== undefined);
+  if (!set) return;
+  let top = upper ? start : down - start - heightOf(set);
+  for (const { text, pt, bold } of set) {
+    pen.words(text, map(point(across / 2, baseline(top, pt))), { pt, bold, colour, align: 'middle' });
+    top += lineHeight(pt);
+  }
 }
+
+const heightOf = (lines: readonly { readonly pt: number }[]): Mm =>
+  lines.reduce((sum, { pt }) => sum + lineHeight(pt), 0);

@@ -53,8 +53,7 @@ export const filesPdf = {
   'D to C': 'plain',
   'Dashed: a small piece, where it is printed and where it belongs.': 'plain',
   'Doubtful – printer: {0}': 'plain', // {0} remark
-  'First tape each row into a strip, in the order of the small figures; then the strips to each other, from the top.':
-    'plain',
+  'First tape each row into a strip, from the left; then the strips to each other, from the top.': 'plain',
   'Four lines to measure on the cutting table': 'plain',
   'Four marks to photograph beside a paper block': 'trade',
   'Grey: in this file.': 'plain',
@@ -131,6 +130,7 @@ export const filesPdf = {
   '{0} of cloth': 'trade', // {0} mm(BAR)
   '{0} out of {1}': 'plain', // {0} own(tip.label), {1} own(label)
   '{0} pages {1}': 'plain', // {0} number(pages.length), {1} paperName(page.name)
+  '{0} sheets {1}; the order of taping is in the list.': 'plain', // {0} number(count), {1} paper
   '{0} sheets {1}; the small figures are the order of taping.': 'plain', // {0} number(count), {1} paper
   '{0} when joined': 'plain', // {0} mm(length)
   '{0} would be {1} long; a PDF page can be {2} at most: take the joined sheets instead': 'standard: PDF, ISO 32000', // {0} what, {1} mm(longest), {2} mm(LARGEST_PAGE)
