@@ -25,6 +25,8 @@ export interface ShoppingQuestion {
   readonly notions: Notions;
   /** Of all seams, casings and hems, once each. */
   readonly seams: Mm;
+  /** Whether an overlocker stands beside the plain machine. */
+  readonly overlocker: boolean;
   /** Whether a rule asks for a label on nightwear. */
   readonly nightwearLabel: boolean;
 }
@@ -71,10 +73,13 @@ function toBuy(answer: LayAnswer): Phrase {
   return say`none fits at ${mm(answer.width)}; ${answer.instead[0] ?? UNSAID}`;
 }
 
+/** Lost at the end of each length that is cut straight. @source practice */
+const CUT_LOSS: Mm = 10;
+
 const rowsOf = (count: number, length: Mm): Phrase =>
   count === 1
-    ? say`${amount(length)}: cut ${mm(length)}`
-    : say`${amount(count * length)}: cut ${number(count)} × ${mm(length)}`;
+    ? say`${amount(length + CUT_LOSS)}: cut ${mm(length)}`
+    : say`${amount(count * (length + CUT_LOSS))}: cut ${number(count)} × ${mm(length)}`;
 
 function elastics({ notions, waist, hem }: ShoppingQuestion): readonly ShoppingItem[] {
   const try1 = say`Try it round the body before it is sewn: it must not dig in.`;
@@ -102,9 +107,16 @@ function elastics({ notions, waist, hem }: ShoppingQuestion): readonly ShoppingI
   ];
 }
 
+/** A square of interfacing behind the opening for a cord of that width. @source practice */
+export const openingPatch = (cordWidth: Mm): Mm => Math.max(30, cordWidth + 20);
+
 function cords({ notions, waist, hem }: ShoppingQuestion): readonly ShoppingItem[] {
   const { cordLength, hemCordLength } = notions;
   // Two ends leave the waist casing; at each hem they leave by one opening at the side.
+  const patch = Math.max(
+    cordLength === undefined ? 0 : openingPatch(waist.cordWidth),
+    hemCordLength === undefined ? 0 : openingPatch(hem.cordWidth),
+  );
   const openings = (cordLength === undefined ? 0 : 2) + (hemCordLength === undefined ? 0 : 2);
   return [
     ...(cordLength === undefined || waist.cord === 'ofCloth'
@@ -118,15 +130,15 @@ function cords({ notions, waist, hem }: ShoppingQuestion): readonly ShoppingItem
       : [
           item(
             'openings',
-            say`Eyelets, or iron-on interfacing under buttonholes`,
-            say`${number(openings)} eyelets, or ${number(openings)} squares of ${mm(40)}`,
-            say`The cloth behind an opening for a cord tears unless it is held.`,
+            say`Iron-on interfacing, behind the openings`,
+            say`${number(openings)} squares of ${mm(patch)}`,
+            say`The cloth behind an opening for a cord tears unless it is held. For eyelets instead of buttonholes: ${number(openings)} of them, and the squares all the same.`,
           ),
         ]),
   ];
 }
 
-function sewing({ cloth, seams, nightwearLabel }: ShoppingQuestion): readonly ShoppingItem[] {
+function sewing({ cloth, seams, overlocker, waist, nightwearLabel }: ShoppingQuestion): readonly ShoppingItem[] {
   const thread = THREAD_OF_SEAM * SEWN * seams;
   const reels = Math.ceil(thread / REEL);
   return [
@@ -136,14 +148,18 @@ function sewing({ cloth, seams, nightwearLabel }: ShoppingQuestion): readonly Sh
       reels === 1
         ? say`${number(1)} reel of ${number(REEL / 1000)} m`
         : say`${number(reels)} reels of ${number(REEL / 1000)} m`,
-      say`About ${number(Math.ceil(thread / 1000))} m: ${number(THREAD_OF_SEAM)} times the seams, sewn and finished. An overlocker takes its own cones.`,
+      overlocker
+        ? say`About ${number(Math.ceil(thread / 1000))} m is used. The overlocker takes its own cones.`
+        : say`About ${number(Math.ceil(thread / 1000))} m is used.`,
     ),
     item(
       'needle',
       say`Machine needle`,
-      NEEDLES[cloth.kind],
+      say`${number(1)}: ${NEEDLES[cloth.kind]}`,
       inTurn([
-        say`A new one; keep it and pins away from children.`,
+        overlocker
+          ? say`A new one, and new ones of its own kind for the overlocker; keep them and pins away from children.`
+          : say`A new one; keep it and pins away from children.`,
         cloth.kind === 'knit' ? say`For stitching that shows: a ${TWIN_NEEDLE}, if your machine takes one.` : UNSAID,
       ]),
     ),
@@ -152,10 +168,13 @@ function sewing({ cloth, seams, nightwearLabel }: ShoppingQuestion): readonly Sh
           item(
             'nightwear-label',
             say`Label for nightwear`,
-            say`1`,
-            say`Where nightwear for children is sold, rules ask for one; the cloth’s own label and the rules where you live decide.`,
+            say`one`,
+            say`Required in some countries if you sell it; the cloth’s own label and the rules where you live decide.`,
           ),
         ]
-      : []),
+      : waist.finish === 'drawstringCasing'
+        ? []
+        : [item('loop', say`Tape, narrow, for a loop at centre back`, say`${mm(80)}`, say`A scrap will do.`)]),
+    item('tools', say`At hand`, say`scissors, pins, a safety pin, chalk, a tape measure, thread for tacking, an iron`),
   ];
 }

@@ -31,6 +31,7 @@ export function shoppingOf(draft: Draft): readonly ShoppingItem[] {
     notions: notionsToBuy(draft),
     // Two inseams, the crotch seam, the waist stitched above and below, two hems.
     seams: inseams + crotchLengthFinished + 2 * waistOpening + hems,
+    overlocker: project.sewing.machine === 'serger',
     nightwearLabel: cautions.some(({ id }) => id === 'nightwear-label'),
   });
 }

@@ -29,10 +29,10 @@ export const cautions = (choices: CautionChoices, measures: CautionMeasures): re
 /** What stands once under all cautions. */
 export const CAUTIONS_NOTE: Phrase = say`Local rules and the cloth’s own label come before anything said here; Legwork certifies nothing.`;
 
-/** A caution's source in words, with how sure it is: “16 CFR 1615, 1615.1(c), read”. */
+/** A caution's source in words, with how sure it is where nobody read it: “EN 14682:2007, quoted”. */
 export function cautionSource({ source: { document, clause, sure } }: Caution): Phrase {
   if (sure === 'practice') return say`practice`;
   const named = own(clause === '' ? document : `${document}, ${clause}`);
   if (sure === 'memory') return say`${named}, from memory`;
-  return sure === 'read' ? say`${named}, read` : say`${named}, quoted`;
+  return sure === 'read' ? say`${named}` : say`${named}, quoted`;
 }

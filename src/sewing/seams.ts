@@ -35,7 +35,7 @@ export const seamTold = (g: Garment, allowance: Mm): readonly Phrase[] =>
     : [stitchingTold(g, allowance), edgesTold(g)];
 
 /** How it is sewn, where that is not done by the serger. */
-export const stitchingTold = (g: Garment, allowance: Mm): Phrase =>
+const stitchingTold = (g: Garment, allowance: Mm): Phrase =>
   g.cloth.kind === 'knit'
     ? say`Sew ${fromEdge(allowance)} with a narrow zigzag, which gives with the cloth. Don’t pull: let the machine feed.`
     : say`Sew ${fromEdge(allowance)}; backstitch at both ends.`;

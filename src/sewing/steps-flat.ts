@@ -1,3 +1,4 @@
+import { openingPatch } from '../cloth';
 import type { EdgeName, PieceKind } from '../edges';
 import type { Mm } from '../length';
 import { all, mm, type Phrase, say } from '../words';
@@ -99,7 +100,7 @@ function openingSteps(g: Garment): readonly SewingStep[] {
         at === 'waist'
           ? say`On each leg one opening is marked ${mm(20)} from the centre-front stitching line, in the part of the casing that will lie outside.`
           : say`On each leg one opening is marked at the side, just above the hem fold, in the part that will lie outside.`,
-        say`Iron a patch of interfacing, ${mm(30)} by ${mm(Math.max(30, width + 20))}, to the wrong side behind the mark.`,
+        say`Iron a patch of interfacing, ${mm(openingPatch(width))} by ${mm(openingPatch(width))}, to the wrong side behind the mark.`,
         say`Sew a buttonhole ${mm(width + 3)} long on the mark, or press in an eyelet of ${mm(Math.max(4, 0.8 * width))}; make one on a scrap with its patch first. Cut the buttonhole open from both ends to the middle, a pin across each end.`,
       ],
       why: say`It goes through the outer layer alone, so it is made before the casing is folded.`,

@@ -36,12 +36,14 @@ function clothStep({ cloth }: Garment): SewingStep {
         say`Press it flat, along the grain, with the heat that its label allows.`,
         straightened,
         folded,
+        say`Then lay it as the lay shows: unfolded, right side up, or folded, right sides together.`,
       ]
     : [
         say`Don’t wash the cloth: the pieces are cut larger by what it will shrink, ${share(cloth.shrinkLength)} in length and ${share(cloth.shrinkWidth)} in width.`,
         say`Press it flat, along the grain, without steam: steam shrinks it.`,
         straightened,
         folded,
+        say`Then lay it as the lay shows: unfolded, right side up, or folded, right sides together.`,
       ];
   return makeStep({
     id: 'cloth',
@@ -78,6 +80,13 @@ function cutStep(g: Garment): SewingStep {
       say`Lay the cloth and the paper as the lay shows, which stands before these steps. Each grainline runs along the cloth: measure from both its arrowheads to the selvedge, and turn the paper until both distances are what the lay says.`,
       ...(cloth.oneWay
         ? [say`This cloth has a nap or a one-way print: lay the waists of all pieces towards the same end.`]
+        : [
+            say`A piece may lie upside down only on cloth without nap or direction. Stroke yours along the selvedge, and look at it from both ends: if it feels or looks otherwise from one of them, choose one-way cloth, and the lay is made anew.`,
+          ]),
+      ...(pieces.some(({ kind }) => kind !== 'leg' && kind !== 'forkTip')
+        ? [
+            say`Where the lay puts a piece’s middle on the fold, fold the paper in half, lay its crease on the fold of the cloth, and do not cut the fold.`,
+          ]
         : []),
       say`Hold the paper down with weights or pins and cut on the cut lines: ${inTurn(pieces.map(cutWords), '; ')}.`,
       ...bare.map(

@@ -144,7 +144,7 @@ describe('the shopping list', () => {
   const ids = (change: Partial<Project>) => shoppingOf(drafted(change)).map(({ id }) => id);
 
   test('holds what the choices need, and no more', () => {
-    expect(ids({})).toEqual(['cloth', 'waist-elastic', 'thread', 'needle']);
+    expect(ids({})).toEqual(['cloth', 'waist-elastic', 'thread', 'needle', 'loop', 'tools']);
     const waist = { ...exampleProject.waist, finish: 'elasticAndDrawstring' } as const;
     const hem = { ...exampleProject.hem, finish: 'ribCuff' } as const;
     expect(ids({ waist, hem })).toEqual([
@@ -155,6 +155,8 @@ describe('the shopping list', () => {
       'openings',
       'thread',
       'needle',
+      'loop',
+      'tools',
     ]);
   });
 

@@ -2,6 +2,8 @@
 export const sewingSteps = {
   'A facing cut as the leg is lies flat at any slant; a turning of the leg itself would not.': 'trade',
   'A hand goes in, and the upper edge runs level, square to the side line.': 'plain',
+  'A piece may lie upside down only on cloth without nap or direction. Stroke yours along the selvedge, and look at it from both ends: if it feels or looks otherwise from one of them, choose one-way cloth, and the lay is made anew.':
+    'trade',
   'A seam ripper slips: the pins stop it, and your other hand stays behind it.': 'trade',
   'Above the inseam the edges don’t meet yet, and needn’t. Trim nothing there: each centre edge meets its own twin on the other leg.':
     'trade',
@@ -88,7 +90,7 @@ export const sewingSteps = {
   'In one seam the curve runs smoothly under the body; sewn in two halves it would form a corner at the inseams.':
     'trade',
   'Inseam and crotch edge run on across the seam without a step, and the two legs are mirror images.': 'trade',
-  'Iron a patch of interfacing, {0} by {1}, to the wrong side behind the mark.': 'trade', // {0} mm(30), {1} mm(Math.max(30, width + 20))
+  'Iron a patch of interfacing, {0} by {1}, to the wrong side behind the mark.': 'trade', // {0} mm(openingPatch(width)), {1} mm(openingPatch(width))
   'It goes through the outer layer alone, so it is made before the casing is folded.': 'trade',
   'It is sewn on first, because a leg lies flat only before its inseam is sewn.': 'trade',
   'Join and quarter the elastic': 'trade',
@@ -310,6 +312,7 @@ export const sewingSteps = {
   'The two inseams are equally long and meet at the notch; nothing was stretched or eased to make it so.': 'trade',
   'The two inseams are equally long; nothing was stretched or eased to make it so.': 'trade',
   'The two legs are mirror images: laid right sides together, their edges meet all round.': 'trade',
+  'Then lay it as the lay shows: unfolded, right side up, or folded, right sides together.': 'trade',
   'These edges are turned inside and held by one row of stitching; nothing else keeps them from fraying.': 'trade',
   'These edges are turned inside, once, and held by one row of stitching. Knit doesn’t fray, but without this it curls.':
     'trade',
@@ -353,6 +356,8 @@ export const sewingSteps = {
   'Wash and dry the cloth as the trousers will be washed and dried. It is expected to lose {0} in length and {1} in width.':
     'trade', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)
   'Wash and press the cloth': 'trade',
+  'Where the lay puts a piece’s middle on the fold, fold the paper in half, lay its crease on the fold of the cloth, and do not cut the fold.':
+    'trade',
   'With the waist at its widest both ends are equally long, and the trousers go over the fullest part.': 'trade',
   'Zigzag the cut ends, which would fray, and wash and dry the cloth as the trousers will be washed and dried. It is expected to lose {0} in length and {1} in width.':
     'trade', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)

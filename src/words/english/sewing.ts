@@ -146,5 +146,4 @@ export const sewing = {
   '{0}, both': 'plain', // {0} NEEDLES.knit
   '{0}, from memory': 'source', // {0} named
   '{0}, quoted': 'source', // {0} named
-  '{0}, read': 'source', // {0} named
 } as const;
