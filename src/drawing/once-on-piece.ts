@@ -21,19 +21,22 @@ export function placedOnce(
   least: number,
 ): { readonly room: OpenRoom; readonly words: readonly PlacedWord[] } | undefined {
   const tries = rooms
-    .map((room) => ({ room, places: placesIn(room, onPaper(wanted.at, room.scale)) }))
-    .sort((a, b) => a.places[0].away - b.places[0].away);
+    .map((room) => {
+      const to = onPaper(wanted.at, room.scale);
+      return { room, ...placesIn(room, to) };
+    })
+    .sort((a, b) => a.away - b.away);
   for (const { lines, factor } of waysToSay(wanted)) {
-    for (const { room, places } of tries) {
+    for (const { room, nearestFirst } of tries) {
       const block = blockOf(lines, factor, wanted.turn, room, widthOf, least);
       const seen = { x: 1 / room.scale.x, y: 1 / room.scale.y };
-      const found = places.find(
-        ({ at }) =>
-          block.every(({ covers }) =>
-            room.isFree({ ...covers, middle: point(covers.middle.x + at.x, covers.middle.y + at.y) }),
-          ) && wanted.belongs(onPaper(at, seen)),
-      );
-      if (found) return { room, words: block.map((word) => wordMoved(word, found.at, room.scale)) };
+      for (const at of nearestFirst()) {
+        const isFree = block.every(({ covers }) =>
+          room.isFree({ ...covers, middle: point(covers.middle.x + at.x, covers.middle.y + at.y) }),
+        );
+        if (isFree && wanted.belongs(onPaper(at, seen)))
+          return { room, words: block.map((word) => wordMoved(word, at, room.scale)) };
+      }
     }
   }
   return undefined;
@@ -69,20 +72,27 @@ function blockOf(
   });
 }
 
-interface TriedPlace {
-  /** In millimetres of the paper. */
-  readonly at: Point;
-  readonly away: Mm;
-}
-
-/** All over a room, the nearest to a place first. */
-function placesIn({ box }: OpenRoom, to: Point): readonly [TriedPlace, ...TriedPlace[]] {
+/**
+ * Places all over a room, in millimetres of the paper, and how far the nearest is away from one that may lie outside.
+ *
+ * They are kept in rings a step wide, each sorted when it is come to: a large sheet has tens of thousands of places, and
+ * one of the first is free as a rule.
+ */
+function placesIn({ box }: OpenRoom, to: Point): { readonly away: Mm; readonly nearestFirst: () => Iterable<Point> } {
   const { left, top, right, bottom } = box;
   const start = point(Math.min(Math.max(to.x, left), right), Math.min(Math.max(to.y, top), bottom));
-  const first = { at: start, away: Math.hypot(start.x - to.x, start.y - to.y) };
-  const others: TriedPlace[] = [];
+  const away = (p: Point) => Math.hypot(p.x - to.x, p.y - to.y);
+  const rings: Point[][] = [];
   for (let x = start.x - Math.floor((start.x - left) / STEP) * STEP; x <= right; x += STEP)
-    for (let y = start.y - Math.floor((start.y - top) / STEP) * STEP; y <= bottom; y += STEP)
-      others.push({ at: point(x, y), away: Math.hypot(x - to.x, y - to.y) });
-  return [first, ...others.sort((a, b) => a.away - b.away)];
+    for (let y = start.y - Math.floor((start.y - top) / STEP) * STEP; y <= bottom; y += STEP) {
+      const at = point(x, y);
+      const ring = Math.floor(away(at) / STEP);
+      if (rings[ring]) rings[ring].push(at);
+      else rings[ring] = [at];
+    }
+  function* nearestFirst(): Generator<Point> {
+    yield start;
+    for (const ring of rings) yield* ring?.toSorted((a, b) => away(a) - away(b)) ?? [];
+  }
+  return { away: away(start), nearestFirst };
 }

@@ -1,5 +1,5 @@
 import type { Mm } from '../length';
-import { type Box, boxMeetsSegment, dot, type Point, point, pointsBounds, subtract } from '../plane';
+import { type Box, boxMeetsSegment, type Point, point, pointsBounds } from '../plane';
 
 /** An oblong that may lie askew, as a line of words does. */
 export interface TiltedBox {
@@ -36,21 +36,28 @@ export const tiltedGrown = (box: TiltedBox, by: Mm): TiltedBox => ({
 
 /** Whether a straight stretch touches it. */
 export function tiltedMeetsSegment({ middle, way, half }: TiltedBox, a: Point, b: Point): boolean {
-  const own = (p: Point): Point => {
-    const [x, y] = [p.x - middle.x, p.y - middle.y];
-    return point(x * way.x + y * way.y, y * way.x - x * way.y);
-  };
+  const [ax, ay, bx, by] = [a.x - middle.x, a.y - middle.y, b.x - middle.x, b.y - middle.y];
   const { along, across } = half;
-  return boxMeetsSegment({ left: -along, right: along, top: -across, bottom: across }, own(a), own(b));
+  return boxMeetsSegment(
+    { left: -along, right: along, top: -across, bottom: across },
+    { x: ax * way.x + ay * way.y, y: ay * way.x - ax * way.y },
+    { x: bx * way.x + by * way.y, y: by * way.x - bx * way.y },
+  );
 }
 
 /** Whether two share a point: they don't where a line along a side of one of them lies between them. */
 export function tiltedMeet(a: TiltedBox, b: TiltedBox): boolean {
-  const apart = subtract(b.middle, a.middle);
-  const axes = [a.way, b.way].flatMap((way) => [way, point(-way.y, way.x)]);
-  return axes.every((axis) => Math.abs(dot(apart, axis)) <= reach(a, axis) + reach(b, axis));
+  const [x, y] = [b.middle.x - a.middle.x, b.middle.y - a.middle.y];
+  // No corner is further from the middle than both halves together: most are told apart by this.
+  const most = a.half.along + a.half.across + b.half.along + b.half.across;
+  if (Math.abs(x) > most || Math.abs(y) > most) return false;
+  return ![a.way, b.way].some((way) => between(a, b, x, y, way.x, way.y) || between(a, b, x, y, -way.y, way.x));
 }
 
+/** Whether two whose middles are so far apart leave room between them, seen along a direction. */
+const between = (a: TiltedBox, b: TiltedBox, apartX: Mm, apartY: Mm, x: number, y: number): boolean =>
+  Math.abs(apartX * x + apartY * y) > reach(a, x, y) + reach(b, x, y);
+
 /** How far it reaches from its middle in a direction. */
-const reach = ({ way, half }: TiltedBox, axis: Point): Mm =>
-  half.along * Math.abs(dot(way, axis)) + half.across * Math.abs(way.x * axis.y - way.y * axis.x);
+const reach = ({ way, half }: TiltedBox, x: number, y: number): Mm =>
+  half.along * Math.abs(way.x * x + way.y * y) + half.across * Math.abs(way.x * y - way.y * x);

@@ -42,7 +42,12 @@ export const boxGrown = (box: Box, by: Mm): Box => ({
 });
 
 /** Whether a straight stretch touches a box. */
-export const boxMeetsSegment = (box: Box, a: Point, b: Point): boolean => segmentWithin(box, a, b) !== undefined;
+export function boxMeetsSegment(box: Box, a: Point, b: Point): boolean {
+  // Of the many that are asked most lie wholly beyond one side.
+  if ((a.x < box.left && b.x < box.left) || (a.x > box.right && b.x > box.right)) return false;
+  if ((a.y < box.top && b.y < box.top) || (a.y > box.bottom && b.y > box.bottom)) return false;
+  return segmentWithin(box, a, b) !== undefined;
+}
 
 /** The part of a straight stretch that lies in a box. Liang–Barsky: what of it is left after each side of the box has cut it. */
 export function segmentWithin(box: Box, a: Point, b: Point): readonly [Point, Point] | undefined {
