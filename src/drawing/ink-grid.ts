@@ -48,7 +48,10 @@ export function inkGrid({ lines }: Ink, scale: PaperScale): Crosses {
 /** A place of the drawing in millimetres of paper. */
 export const onPaper = ({ x, y }: Point, scale: PaperScale): Point => point(x * scale.x, y * scale.y);
 
-function* squaresOf(left: Mm, top: Mm, right: Mm, bottom: Mm): Generator<number> {
+/** The squares that a box reaches into. */
+function squaresOf(left: Mm, top: Mm, right: Mm, bottom: Mm): readonly number[] {
+  const found: number[] = [];
   for (let x = Math.floor(left / SQUARE); x <= Math.floor(right / SQUARE); x += 1)
-    for (let y = Math.floor(top / SQUARE); y <= Math.floor(bottom / SQUARE); y += 1) yield x * ROW + y;
+    for (let y = Math.floor(top / SQUARE); y <= Math.floor(bottom / SQUARE); y += 1) found.push(x * ROW + y);
+  return found;
 }

@@ -23,19 +23,17 @@ export function placedOnce(
   const tries = rooms
     .map((room) => {
       const to = onPaper(wanted.at, room.scale);
-      return { room, ...placesIn(room, to) };
+      return { room, ...placesIn(room, to, wanted.belongs) };
     })
     .sort((a, b) => a.away - b.away);
   for (const { lines, factor } of waysToSay(wanted)) {
     for (const { room, nearestFirst } of tries) {
       const block = blockOf(lines, factor, wanted.turn, room, widthOf, least);
-      const seen = { x: 1 / room.scale.x, y: 1 / room.scale.y };
       for (const at of nearestFirst()) {
         const isFree = block.every(({ covers }) =>
           room.isFree({ ...covers, middle: point(covers.middle.x + at.x, covers.middle.y + at.y) }),
         );
-        if (isFree && wanted.belongs(onPaper(at, seen)))
-          return { room, words: block.map((word) => wordMoved(word, at, room.scale)) };
+        if (isFree) return { room, words: block.map((word) => wordMoved(word, at, room.scale)) };
       }
     }
   }
@@ -73,26 +71,36 @@ function blockOf(
 }
 
 /**
- * Places all over a room, in millimetres of the paper, and how far the nearest is away from one that may lie outside.
+ * Places all over a room at which words would be understood, in millimetres of the paper, and how far the nearest place
+ * is away from one that may lie outside.
  *
- * They are kept in rings a step wide, each sorted when it is come to: a large sheet has tens of thousands of places, and
- * one of the first is free as a rule.
+ * They are kept in rings a step wide, each looked through and sorted when it is first come to: a large sheet has tens of
+ * thousands of places, most of them off a small piece, and one of the first is free as a rule.
  */
-function placesIn({ box }: OpenRoom, to: Point): { readonly away: Mm; readonly nearestFirst: () => Iterable<Point> } {
+function placesIn(
+  { box, scale }: OpenRoom,
+  to: Point,
+  belongs: WantedOnce['belongs'],
+): { readonly away: Mm; readonly nearestFirst: () => Iterable<Point> } {
   const { left, top, right, bottom } = box;
   const start = point(Math.min(Math.max(to.x, left), right), Math.min(Math.max(to.y, top), bottom));
   const away = (p: Point) => Math.hypot(p.x - to.x, p.y - to.y);
-  const rings: Point[][] = [];
+  const rings: Point[][] = [[start]];
   for (let x = start.x - Math.floor((start.x - left) / STEP) * STEP; x <= right; x += STEP)
     for (let y = start.y - Math.floor((start.y - top) / STEP) * STEP; y <= bottom; y += STEP) {
       const at = point(x, y);
-      const ring = Math.floor(away(at) / STEP);
+      // The nearest comes first, wherever it lies.
+      const ring = 1 + Math.floor(away(at) / STEP);
       if (rings[ring]) rings[ring].push(at);
       else rings[ring] = [at];
     }
+  const seen = { x: 1 / scale.x, y: 1 / scale.y };
+  const fit: (readonly Point[])[] = [];
   function* nearestFirst(): Generator<Point> {
-    yield start;
-    for (const ring of rings) yield* ring?.toSorted((a, b) => away(a) - away(b)) ?? [];
+    for (const [i, ring = []] of rings.entries()) {
+      fit[i] ??= ring.filter((at) => belongs(onPaper(at, seen))).sort((a, b) => away(a) - away(b));
+      yield* fit[i];
+    }
   }
   return { away: away(start), nearestFirst };
 }

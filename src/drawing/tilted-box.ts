@@ -1,5 +1,5 @@
 import type { Mm } from '../length';
-import { type Box, boxMeetsSegment, type Point, point, pointsBounds } from '../plane';
+import { type Box, boxMeetsSegment, type Point, point } from '../plane';
 
 /** An oblong that may lie askew, as a line of words does. */
 export interface TiltedBox {
@@ -26,7 +26,11 @@ export function tiltedCorners({ middle, way, half }: TiltedBox): readonly Point[
 }
 
 /** The least upright box round it. */
-export const tiltedBounds = (box: TiltedBox): Box => pointsBounds(tiltedCorners(box));
+export function tiltedBounds({ middle, way, half }: TiltedBox): Box {
+  const x = half.along * Math.abs(way.x) + half.across * Math.abs(way.y);
+  const y = half.along * Math.abs(way.y) + half.across * Math.abs(way.x);
+  return { left: middle.x - x, right: middle.x + x, top: middle.y - y, bottom: middle.y + y };
+}
 
 /** The same, larger by as much on every side. */
 export const tiltedGrown = (box: TiltedBox, by: Mm): TiltedBox => ({

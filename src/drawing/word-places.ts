@@ -1,9 +1,9 @@
 import type { Mm } from '../length';
-import { type Box, boxesMeet, boxGrown, boxHolds } from '../plane';
+import { type Box, boxesMeet, boxGrown, boxInside } from '../plane';
 import { placedAlong, type Walk, walkOf } from './along-lines';
 import { placedOnce } from './once-on-piece';
 import type { WidthOf } from './print-type';
-import { type TiltedBox, tiltedBounds, tiltedCorners, tiltedGrown, tiltedMeet, tiltedOf } from './tilted-box';
+import { type TiltedBox, tiltedBounds, tiltedGrown, tiltedMeet, tiltedOf } from './tilted-box';
 import type { OpenRoom, Wanted, WordRoom, WordSetting } from './wanted-words';
 import { LEAST_PT, type PlacedWord } from './word-shape';
 
@@ -54,7 +54,7 @@ function openRoom({ box, scale, crosses, taken }: WordRoom, words: readonly Plac
   const marks = taken.map((one) => paperBox(one, scale)).filter((one) => boxesMeet(one, paper));
   const tilted = marks.map(tiltedOf);
   const isFree = (covers: TiltedBox) => {
-    if (!tiltedCorners(covers).every((corner) => boxHolds(clear, corner))) return false;
+    if (!boxInside(tiltedBounds(covers), clear)) return false;
     const wide = tiltedGrown(covers, AIR + halfLine);
     const bounds = tiltedBounds(wide);
     if (marks.some((mark, i) => boxesMeet(mark, bounds) && tiltedMeet(tilted[i] as TiltedBox, wide))) return false;
