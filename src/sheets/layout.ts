@@ -5,9 +5,9 @@ import { bordered, type Cell, type Grid, gridFrom, gridTrimmed, gridWindow } fro
 import type { PrintedPart } from './joins';
 import { packPieces } from './pack';
 import { type PieceInk, stretchesBox, stretchesPlaced } from './piece-ink';
-import { filledRaster, rasterCount } from './raster';
+import { rasterCount } from './raster';
 import type { PaperWay } from './settings';
-import { type Start, squareSide, type TurnedMain } from './starts';
+import type { Start, TurnedMain } from './starts';
 import { type LaidTip, type Taken, withTips } from './tips';
 
 /** The pieces laid on a grid, and the sheets that must be printed. */
@@ -25,22 +25,30 @@ export interface Layout {
 
 /**
  * What a start comes to: the smaller pieces laid around the main one, and the lines themselves asked which sheets they
- * need.
+ * need; undefined where that is more sheets than are wanted.
+ *
+ * @param most the most sheets that are wanted
  */
-export function laidOut(start: Start, main: TurnedMain, pieces: readonly PieceInk[]): Layout {
+export function laidOut(
+  start: Start,
+  main: TurnedMain,
+  pieces: readonly PieceInk[],
+  most: number,
+): Layout | undefined {
   const [first, ...others] = pieces as readonly [PieceInk, ...PieceInk[]];
   const { way, turn, shifts } = start;
   const { left } = main.box;
   const top = main.box.top - start.y;
   const own: PiecePlace = { piece: first.ref, turn, shift: point(0, 0) };
-  const filled = filledRaster(stretchesPlaced(first.outline, turn), main.box, squareSide(way));
+  const filled = main.filled();
   const alone = gridFrom(way, left, top, main.box, shifts);
   const cells = coveringCells(alone, [main.stretches]);
-  if (others.length === 0) {
-    const taken = { filled, boxes: [], inks: [main.stretches] };
-    const laid = tipped(alone, cells, taken);
-    return { ...trimmed(alone, laid), places: [own], box: main.box, slim: slimSheets(alone, laid.cells, taken) };
-  }
+  const finished = (grid: Grid, covering: readonly Cell[], places: readonly PiecePlace[], box: Box, taken: Taken) => {
+    const laid = tipped(grid, covering, taken, most);
+    return laid && { ...trimmed(grid, laid), places, box, slim: slimSheets(grid, laid.cells, taken) };
+  };
+  if (others.length === 0)
+    return finished(alone, cells, [own], main.box, { filled, boxes: [], inks: [main.stretches] });
   const packed = packPieces({ grid: alone, cells, filled, box: main.box }, others);
   const inks = packed.map(({ turn: turned, shift }, i) =>
     stretchesPlaced((others[i] as PieceInk).stretches, turned, shift.x, shift.y),
@@ -48,15 +56,18 @@ export function laidOut(start: Start, main: TurnedMain, pieces: readonly PieceIn
   const boxes = inks.map((ink) => bordered(stretchesBox(ink), way));
   const box = boxRound([main.box, ...boxes]);
   const grid = gridRound(alone, box);
-  const taken = { filled, boxes, inks: [main.stretches, ...inks] };
-  const laid = tipped(grid, coveringCells(grid, taken.inks), taken);
-  const slim = slimSheets(grid, laid.cells, taken);
-  return { ...trimmed(grid, laid), places: [own, ...packed], box, slim };
+  const all = [main.stretches, ...inks];
+  return finished(grid, coveringCells(grid, all), [own, ...packed], box, { filled, boxes, inks: all });
 }
 
 /** On a roll a strip more is cut where it is needed. */
-const tipped = (grid: Grid, cells: readonly Cell[], taken: Taken): Pick<Layout, 'cells' | 'tips'> =>
-  grid.way.roll ? { cells, tips: [] } : withTips(grid, cells, taken);
+const tipped = (
+  grid: Grid,
+  cells: readonly Cell[],
+  taken: Taken,
+  most: number,
+): Pick<Layout, 'cells' | 'tips'> | undefined =>
+  grid.way.roll ? { cells, tips: [] } : withTips(grid, cells, taken, most);
 
 /** A sheet is worth its paper with more than this share of its window on a piece. */
 const SLIM = 0.035;

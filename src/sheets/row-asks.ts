@@ -31,35 +31,41 @@ export function rowAsker(
       square(i * pitch.x - shift + (i > 0 ? overlap.x : 0), columns),
     );
   });
+  // Only the inked columns of a row, one after the other: in the middle of a piece there are few.
+  const inked = new Int32Array(columns);
   const tops = new Int32Array(columns);
   const bottoms = new Int32Array(columns);
   const asks = tipAsks(way, side);
   return (row, y) => {
     const from = square(row * pitch.y - y + (row > 0 ? overlap.y : 0), rows);
     const to = square((row + 1) * pitch.y - y + overlap.y, rows);
+    let filled = 0;
     for (let x = 0; x < columns; x += 1) {
       const top = inkedFrom[from * columns + x] as number;
-      tops[x] = top < to ? top : rows;
-      bottoms[x] = top < to ? (inkedTo[to * columns + x] as number) : 0;
+      if (top >= to) continue;
+      inked[filled] = x;
+      tops[filled] = top;
+      bottoms[filled] = inkedTo[to * columns + x] as number;
+      filled += 1;
     }
-    return Float64Array.from(edges, (ends) => {
-      let count = 0;
-      for (let cell = 1; cell < ends.length; cell += 1) {
-        let [top, bottom, first, last] = [rows, 0, -1, -1];
+    const counts = new Float64Array(edges.length);
+    for (const [i, ends] of edges.entries()) {
+      let [at, count] = [0, 0];
+      for (let cell = 1; cell < ends.length && at < filled; cell += 1) {
         const end = ends[cell] as number;
-        for (let x = ends[cell - 1] as number; x < end; x += 1) {
-          const t = tops[x] as number;
-          if (t === rows) continue;
-          if (t < top) top = t;
-          const b = bottoms[x] as number;
-          if (b > bottom) bottom = b;
-          if (first < 0) first = x;
-          last = x;
+        // What lies before the first window's start is seen by none.
+        while (at < filled && (inked[at] as number) < (ends[cell - 1] as number)) at += 1;
+        const first = at;
+        let [top, bottom] = [rows, 0];
+        for (; at < filled && (inked[at] as number) < end; at += 1) {
+          if ((tops[at] as number) < top) top = tops[at] as number;
+          if ((bottoms[at] as number) > bottom) bottom = bottoms[at] as number;
         }
-        if (first >= 0) count += asks(last + 1 - first, bottom - top);
+        if (at > first) count += asks((inked[at - 1] as number) + 1 - (inked[first] as number), bottom - top);
       }
-      return count;
-    });
+      counts[i] = count;
+    }
+    return counts;
   };
 }
 

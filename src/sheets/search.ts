@@ -57,12 +57,17 @@ function layoutsOf(
     .slice(0, asked);
   // One start alone is asked where laying the smaller pieces is dear; the plain grids then wait for the thorough search.
   const plains = limit < Number.POSITIVE_INFINITY || (asked === 1 && counted.length > 0) ? [] : starts;
-  const tried = [...plains.filter((one) => one.plain), ...counted];
-  const laid = tried.map(({ main, start, plain }) => ({ plain, layout: laidOut(start, main, pieces) }));
-  const most = Math.min(limit, ...laid.filter(({ plain }) => plain).map(({ layout }) => layout.cells.length + 1));
-  const layouts = laid.map(({ layout }) => layout).filter(({ cells }) => cells.length < most);
-  // A sheet with next to nothing on it is not worth saving another one.
-  const worth = ({ cells, slim }: Layout) => cells.length + slim;
+  // What was laid sets a limit to what is laid next.
+  let most = limit - 1;
+  const laid = ({ main, start }: (typeof starts)[number]): readonly Layout[] => {
+    const layout = laidOut(start, main, pieces, most);
+    if (layout) most = Math.min(most, worth(layout));
+    return layout ? [layout] : [];
+  };
+  const shifted = counted.flatMap(laid);
+  const plain = plains.filter((one) => one.plain).flatMap(laid);
+  const plainest = Math.min(...plain.map(({ cells }) => cells.length));
+  const layouts = [...plain, ...shifted].filter(({ cells }) => cells.length <= plainest);
   const fewest = Math.min(...layouts.map(worth));
   return layouts
     .filter((layout) => worth(layout) === fewest)
@@ -75,6 +80,9 @@ function layoutsOf(
         a.grid.rows - b.grid.rows,
     );
 }
+
+/** A sheet with next to nothing on it is not worth saving another one. */
+const worth = ({ cells, slim }: Layout): number => cells.length + slim;
 
 const away = ({ turn }: Start): number => tilt(turn);
 /** A tilt counts most, then a quarter turn; on a roll only what is cut off counts. */

@@ -2,7 +2,7 @@ import type { Mm } from '../length';
 import type { Box } from '../plane';
 import { bordered } from './grid';
 import { type PieceInk, stretchesBox, stretchesPlaced } from './piece-ink';
-import { inkRaster } from './raster';
+import { filledRaster, inkRaster, type Raster } from './raster';
 import { rowAsker } from './row-asks';
 import type { PaperWay } from './settings';
 
@@ -27,6 +27,8 @@ export interface TurnedMain {
   readonly turn: number;
   readonly stretches: Float64Array;
   readonly box: Box;
+  /** The piece filled, worked out when it is first asked for. */
+  readonly filled: () => Raster;
 }
 
 /** Squares of the raster to the shorter side of a window. */
@@ -36,7 +38,13 @@ const SHIFTS = 16;
 
 export function turnedMain(main: PieceInk, way: PaperWay, turn: number): TurnedMain {
   const stretches = stretchesPlaced(main.stretches, turn);
-  return { way, turn, stretches, box: bordered(stretchesBox(stretches), way) };
+  const box = bordered(stretchesBox(stretches), way);
+  let raster: Raster | undefined;
+  const filled = () => {
+    raster ??= filledRaster(stretchesPlaced(main.outline, turn), box, squareSide(way));
+    return raster;
+  };
+  return { way, turn, stretches, box, filled };
 }
 
 /** The raster's squares are a fine share of the window, so that a search costs the same on every paper and scale. */
@@ -68,7 +76,7 @@ export function fewestStarts({ way, turn, stretches, box }: TurnedMain): {
   const ask = rowAsker(raster, way, across);
   const best = shifts(way.pitch.y).flatMap((y) => {
     const rows = Array.from({ length: Math.ceil((height + y) / way.pitch.y) }, (_, row) => ask(row, y));
-    const all = across.map((_, i) => rows.reduce((sum, row) => sum + (row[i] as number), 0));
+    const all = Float64Array.from(across, (_, i) => rows.reduce((sum, row) => sum + (row[i] as number), 0));
     const one = firmest(all);
     // A row stays below the one above where it asks for no more there.
     const own: Pick[] = [];
@@ -103,16 +111,22 @@ interface Pick {
 const SAME = 0.05;
 
 /** The middle of the longest run of shifts that ask for the fewest; the last and the first are neighbours. */
-function firmest(counts: ArrayLike<number>): Pick {
-  const all = Array.from(counts);
-  const least = Math.min(...all) + SAME;
-  let best: Pick | undefined;
-  for (const [at, count] of all.entries()) {
-    if (count > least) continue;
+function firmest(counts: Float64Array): Pick {
+  const { length } = counts;
+  let least = Number.POSITIVE_INFINITY;
+  for (let at = 0; at < length; at += 1) least = Math.min(least, counts[at] as number);
+  least += SAME;
+  let [best, most] = [0, -1];
+  for (let at = 0; at < length; at += 1) {
+    if ((counts[at] as number) > least) continue;
     let firm = 0;
-    const reaches = (by: number) => (all[(at + by + all.length) % all.length] as number) <= least;
-    while (firm < all.length / 2 && reaches(firm + 1) && reaches(-firm - 1)) firm += 1;
-    if (!best || firm > best.firm) best = { at, count, firm };
+    while (
+      firm < length / 2 &&
+      (counts[(at + firm + 1) % length] as number) <= least &&
+      (counts[(at - firm - 1 + length) % length] as number) <= least
+    )
+      firm += 1;
+    if (firm > most) [best, most] = [at, firm];
   }
-  return best as Pick;
+  return { at: best, count: counts[best] as number, firm: most };
 }

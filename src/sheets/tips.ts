@@ -39,12 +39,15 @@ const STEPS = 24;
 /**
  * The sheets that are left once every place of the grid with little on it is printed in an empty corner of another
  * sheet, and those tips: those with the least on them first, each only if all sheets still hang together by marks.
+ *
+ * @param most the most sheets that are wanted: undefined where more are left
  */
 export function withTips(
   grid: Grid,
   cells: readonly Cell[],
   taken: Taken,
-): { readonly cells: readonly Cell[]; readonly tips: readonly LaidTip[] } {
+  most: number,
+): { readonly cells: readonly Cell[]; readonly tips: readonly LaidTip[] } | undefined {
   let sheets = cells;
   let tips: readonly LaidTip[] = [];
   const area = (box: Box | undefined) => (box ? (box.right - box.left) * (box.bottom - box.top) : 0);
@@ -58,7 +61,9 @@ export function withTips(
     }))
     .filter(({ size }) => size < LARGEST * window)
     .toSorted((a, b) => a.size - b.size);
-  for (const { cell } of inOrder) {
+  for (const [i, { cell }] of inOrder.entries()) {
+    // If all that are still to come became tips, there would be too many sheets.
+    if (sheets.length - (inOrder.length - i) > most) return undefined;
     if (tips.some(({ host }) => isSameCell(host, cell))) continue;
     const others = sheets.filter((other) => other !== cell);
     const box = bare(cell, others, tips);
@@ -74,7 +79,7 @@ export function withTips(
     sheets = others;
     tips = more;
   }
-  return { cells: sheets, tips };
+  return sheets.length > most ? undefined : { cells: sheets, tips };
 }
 
 /** The least box round what a cell's window shows and neither any of some sheets nor of some tips; undefined where that is nothing. */
@@ -237,8 +242,8 @@ function placeTip(
     for (const host of hosts) {
       const room = hostRoom(grid, host, [...printed, ...tips.map(({ cell }) => cell)]);
       const others = [...taken.boxes, ...tips.filter((tip) => isSameCell(tip.host, host)).map(tipBox)];
-      const found = freePlace(grid, room, size, others, taken.filled);
-      if (!found || found.away >= least) continue;
+      const found = freePlace(grid, room, size, others, taken.filled, least);
+      if (!found) continue;
       least = found.away;
       best = { host, ...found };
     }
@@ -268,30 +273,36 @@ function hostRoom(grid: Grid, host: Cell, printed: readonly Cell[]): Box {
   };
 }
 
-/** The free place of a size in a room that is nearest to one of its corners. */
+/** The free place of a size in a room that is nearest to one of its corners, and nearer than a limit. */
 function freePlace(
   grid: Grid,
   room: Box,
   { width, height }: { readonly width: Mm; readonly height: Mm },
   others: readonly Box[],
   filled: Raster,
+  limit: Mm,
 ): { readonly left: Mm; readonly top: Mm; readonly away: Mm } | undefined {
   const [wide, high] = [room.right - room.left - width, room.bottom - room.top - height];
   if (wide < 0 || high < 0) return undefined;
   const { window } = grid.way;
   const step = Math.min(window.width, window.height) / STEPS;
   let best: { readonly left: Mm; readonly top: Mm; readonly away: Mm } | undefined;
+  let least = limit;
   const columns = Math.ceil(wide / step);
   const rows = Math.ceil(high / step);
   for (let j = 0; j <= rows; j += 1) {
     const y = rows === 0 ? 0 : (j * high) / rows;
+    const down = Math.min(y, high - y);
+    if (down >= least) continue;
     for (let i = 0; i <= columns; i += 1) {
       const x = columns === 0 ? 0 : (i * wide) / columns;
-      const away = Math.min(x, wide - x) + Math.min(y, high - y);
-      if (best && away >= best.away) continue;
+      const away = Math.min(x, wide - x) + down;
+      if (away >= least) continue;
       const [left, top] = [room.left + x, room.top + y];
       const box = { left, top, right: left + width, bottom: top + height };
-      if (isFree(grid, box, others, filled)) best = { left, top, away };
+      if (!isFree(grid, box, others, filled)) continue;
+      best = { left, top, away };
+      least = away;
     }
   }
   return best;
