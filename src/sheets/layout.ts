@@ -29,12 +29,7 @@ export interface Layout {
  *
  * @param most the most sheets that are wanted
  */
-export function laidOut(
-  start: Start,
-  main: TurnedMain,
-  pieces: readonly PieceInk[],
-  most: number,
-): Layout | undefined {
+export function laidOut(start: Start, main: TurnedMain, pieces: readonly PieceInk[], most: number): Layout | undefined {
   const [first, ...others] = pieces as readonly [PieceInk, ...PieceInk[]];
   const { way, turn, shifts } = start;
   const { left } = main.box;

@@ -28,15 +28,14 @@ export function fewestSheets(
 ): readonly Layout[] {
   const [main] = pieces;
   if (!main) throw new RangeError('there are no pieces');
-  const asked = ASKED[pieces.length > 1 ? 'others' : 'alone'];
   // Where the paper's way is given, turning the piece does what turning the paper would.
   const turns = ways.length > 1 ? [0] : [0, main.quarter];
   const upright = ways.flatMap((way) => turns.map((turn) => turnedMain(main, way, turn)));
-  const found = layoutsOf(upright, pieces, asked[search], Number.POSITIVE_INFINITY);
+  const found = layoutsOf(upright, pieces, search, Number.POSITIVE_INFINITY);
   const fewest = found[0]?.cells.length ?? 0;
   if (search === 'quick' || fewest <= 1 || ways.some((way) => way.roll)) return found;
   const tilted = TILTS.flatMap((tilt) => upright.map(({ way, turn }) => turnedMain(main, way, turn + tilt)));
-  const better = layoutsOf(tilted, pieces, asked.thorough, fewest);
+  const better = layoutsOf(tilted, pieces, search, fewest);
   return better.length > 0 ? better : found;
 }
 
@@ -44,7 +43,7 @@ export function fewestSheets(
 function layoutsOf(
   mains: readonly TurnedMain[],
   pieces: readonly PieceInk[],
-  asked: number,
+  search: Search,
   limit: number,
 ): readonly Layout[] {
   const starts = mains.flatMap((main) => {
@@ -54,9 +53,9 @@ function layoutsOf(
   const counted = starts
     .filter((one) => !one.plain && one.start.count < limit)
     .sort((a, b) => a.start.count - b.start.count || away(a.start) - away(b.start) || b.start.firm - a.start.firm)
-    .slice(0, asked);
-  // One start alone is asked where laying the smaller pieces is dear; the plain grids then wait for the thorough search.
-  const plains = limit < Number.POSITIVE_INFINITY || (asked === 1 && counted.length > 0) ? [] : starts;
+    .slice(0, ASKED[pieces.length > 1 ? 'others' : 'alone'][search]);
+  // Laying is dear: while somebody works on the page the plain grids wait for the thorough search.
+  const plains = limit < Number.POSITIVE_INFINITY || (search === 'quick' && counted.length > 0) ? [] : starts;
   // What was laid sets a limit to what is laid next.
   let most = limit - 1;
   const laid = ({ main, start }: (typeof starts)[number]): readonly Layout[] => {

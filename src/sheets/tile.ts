@@ -95,11 +95,12 @@ interface Marked {
 function bestMarked(pieces: readonly Piece[], layouts: readonly Layout[]): Marked {
   let best: Marked | undefined;
   let least = Number.POSITIVE_INFINITY;
-  const inks = new Map<readonly PiecePlace[], Ink>();
+  const inks = new Map<string, Ink>();
   for (const layout of layouts) {
     const { grid, places } = layout;
-    const ink = inks.get(places) ?? drawingInk(placedDrawings(pieces, places));
-    inks.set(places, ink);
+    const key = places.map(({ turn, shift }) => `${turn} ${shift.x} ${shift.y}`).join();
+    const ink = inks.get(key) ?? drawingInk(placedDrawings(pieces, places));
+    inks.set(key, ink);
     const cut = { ...grid, way: rollCut(grid.way, layout.box, grid) };
     const joins = markedJoins(cut, layoutParts({ ...layout, grid: cut }), ink);
     const covering = joins.reduce((sum, join) => sum + COVERS[join.covers], 0);

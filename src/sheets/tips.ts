@@ -1,5 +1,5 @@
 import type { Mm } from '../length';
-import { type Box, boxGrown, boxHolds, point } from '../plane';
+import { type Box, boxesMeet, boxGrown, boxHolds, point } from '../plane';
 import { type Cell, cellKey, type Grid, gridWindow, isSameCell } from './grid';
 import { hasRoom, LEAST_MARKED, type PrintedPart, partJoins } from './joins';
 import { MARK } from './marks';
@@ -57,7 +57,7 @@ export function withTips(
   const inOrder = cells
     .map((cell) => ({
       cell,
-      size: area(bare(cell, cells, [])),
+      size: area(bare(cell, cells, [], LARGEST * window)),
     }))
     .filter(({ size }) => size < LARGEST * window)
     .toSorted((a, b) => a.size - b.size);
@@ -82,18 +82,23 @@ export function withTips(
   return sheets.length > most ? undefined : { cells: sheets, tips };
 }
 
-/** The least box round what a cell's window shows and neither any of some sheets nor of some tips; undefined where that is nothing. */
+/**
+ * The least box round what a cell's window shows and neither any of some sheets nor of some tips; undefined where that is
+ * nothing. A box that has come to an area that is enough may be left smaller than it is.
+ */
 export function bareBoxes(
   grid: Grid,
   cells: readonly Cell[],
   inks: readonly Float64Array[],
-): (cell: Cell, sheets: readonly Cell[], tips: readonly PrintedPart[]) => Box | undefined {
+): (cell: Cell, sheets: readonly Cell[], tips: readonly PrintedPart[], enough?: number) => Box | undefined {
   const stretches = byCell(grid, cells, inks);
-  return (cell, sheets, tips) =>
-    bareBox(stretches.get(cellKey(cell)) ?? [], gridWindow(grid, cell), [
+  return (cell, sheets, tips, enough = Number.POSITIVE_INFINITY) => {
+    const others = [
       ...sheets.filter((other) => !isSameCell(other, cell)).map((other) => gridWindow(grid, other)),
       ...tips.filter((tip) => !isSameCell(tip.cell, cell)).map((tip) => tip.window),
-    ]);
+    ];
+    return bareBox(stretches.get(cellKey(cell)) ?? [], gridWindow(grid, cell), others, enough);
+  };
 }
 
 /** The stretches that reach into each cell's window. */
@@ -118,18 +123,28 @@ function byCell(
 }
 
 /** The least box round what a window shows and no other one does; undefined where that is nothing. */
-function bareBox(stretches: readonly Stretch[], window: Box, others: readonly Box[]): Box | undefined {
+function bareBox(stretches: readonly Stretch[], window: Box, others: readonly Box[], enough: number): Box | undefined {
   let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
   const near = others.filter(
     (box) =>
       box.left <= window.right && box.right >= window.left && box.top <= window.bottom && box.bottom >= window.top,
   );
   for (const stretch of stretches) {
+    if ((right - left) * (bottom - top) >= enough && right > left) break;
     const [ax, ay, bx, by] = stretch;
-    if (near.some((box) => boxHolds(box, { x: ax, y: ay }) && boxHolds(box, { x: bx, y: by }))) continue;
+    const own = {
+      left: Math.min(ax, bx),
+      right: Math.max(ax, bx),
+      top: Math.min(ay, by),
+      bottom: Math.max(ay, by),
+    };
+    // Most stretches add nothing, and most of the others are seen nowhere else.
+    if (own.left >= left && own.right <= right && own.top >= top && own.bottom <= bottom) continue;
+    const meeting = near.filter((box) => boxesMeet(box, own));
+    if (meeting.some((box) => boxHolds(box, { x: ax, y: ay }) && boxHolds(box, { x: bx, y: by }))) continue;
     const share = shareIn(stretch, window);
     if (!share) continue;
-    for (const ends of sharesOutside(stretch, share, near)) {
+    for (const ends of meeting.length > 0 ? sharesOutside(stretch, share, meeting) : [share]) {
       for (const t of ends) {
         const [x, y] = [ax + t * (bx - ax), ay + t * (by - ay)];
         if (x < left) left = x;
