@@ -7,7 +7,7 @@ import { fewestStarts, type Start, type TurnedMain, turnedMain } from './starts'
 export type Search = 'quick' | 'thorough';
 
 /** Degrees by which a thorough search also turns the main piece: enough for its slanting edges to fit the sheets. */
-const TILTS = [5, -5, 10, -10] as const;
+const TILTS = [5, -5] as const;
 /** Starts whose lines are asked: laying smaller pieces around the main one costs more than asking it alone. */
 const ASKED = { alone: { quick: 3, thorough: 10 }, others: { quick: 1, thorough: 6 } } as const;
 
