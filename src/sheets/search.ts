@@ -46,6 +46,7 @@ function layoutsOf(
   search: Search,
   limit: number,
 ): readonly Layout[] {
+  const asked = ASKED[pieces.length > 1 ? 'others' : 'alone'][search];
   const starts = mains.flatMap((main) => {
     const { plain, best } = fewestStarts(main);
     return [{ main, start: plain, plain: true }, ...best.map((start) => ({ main, start, plain: false }))];
@@ -53,9 +54,9 @@ function layoutsOf(
   const counted = starts
     .filter((one) => !one.plain && one.start.count < limit)
     .sort((a, b) => a.start.count - b.start.count || away(a.start) - away(b.start) || b.start.firm - a.start.firm)
-    .slice(0, ASKED[pieces.length > 1 ? 'others' : 'alone'][search]);
-  // Laying is dear: while somebody works on the page the plain grids wait for the thorough search.
-  const plains = limit < Number.POSITIVE_INFINITY || (search === 'quick' && counted.length > 0) ? [] : starts;
+    .slice(0, asked);
+  // One start alone is asked where laying the smaller pieces is dear; the plain grids then wait for the thorough search.
+  const plains = limit < Number.POSITIVE_INFINITY || (asked === 1 && counted.length > 0) ? [] : starts;
   // What was laid sets a limit to what is laid next.
   let most = limit - 1;
   const laid = ({ main, start }: (typeof starts)[number]): readonly Layout[] => {
