@@ -47,7 +47,9 @@ export function quartersPicture(g: Garment, holds: 'elastic' | 'band'): StepPict
       }),
       d.word(
         { x: whole, y: top - 2 * u },
-        holds === 'elastic' ? say`elastic, in quarters` : say`band, in quarters`,
+        holds === 'elastic'
+          ? say`elastic in quarters, its ring shown cut open at centre back`
+          : say`band in quarters, its ring shown cut open at centre back`,
         'middle',
       ),
       d.word({ x: 0, y: 7.5 * u }, say`centre back`),
