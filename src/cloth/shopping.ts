@@ -174,7 +174,7 @@ function sewing({ cloth, seams, overlocker, waist, nightwearLabel }: ShoppingQue
         ]
       : waist.finish === 'drawstringCasing'
         ? []
-        : [item('loop', say`Tape, narrow, for a loop at centre back`, say`${mm(80)}`, say`A scrap will do.`)]),
+        : [item('loop', say`Narrow tape, for a loop`, say`${mm(80)}`, say`A scrap will do.`)]),
     item('tools', say`At hand`, say`scissors, pins, a safety pin, chalk, a tape measure, thread for tacking, an iron`),
   ];
 }

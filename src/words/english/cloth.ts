@@ -20,10 +20,10 @@ export const cloth = {
   'Knit for the band': 'trade',
   'Label for nightwear': 'trade',
   'Machine needle': 'trade',
+  'Narrow tape, for a loop': 'plain',
   'Not washed first: the pieces are drawn larger instead.': 'plain',
   'Required in some countries if you sell it; the cloth’s own label and the rules where you live decide.': 'trade',
   'Rib for the cuffs': 'trade',
-  'Tape, narrow, for a loop at centre back': 'trade',
   'The cloth behind an opening for a cord tears unless it is held. For eyelets instead of buttonholes: {0} of them, and the squares all the same.':
     'trade', // {0} number(openings)
   'The cloth is {0} wide and is not washed first: the pieces themselves are drawn larger.': 'trade', // {0} mm(width)
