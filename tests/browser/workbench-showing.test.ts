@@ -227,7 +227,7 @@ describe('show mode', () => {
     // Paper has the taping, and after its last step comes the sewing.
     await page.keyboard.press('7');
     await page.keyboard.press('PageDown');
-    await sentence.filter({ hasText: 'Put down sheet' }).waitFor();
+    await sentence.filter({ hasText: /^(Put down sheet|Cut out the small piece)/ }).waitFor();
     await button(page, 'Leave').click();
     await page.locator('.path').waitFor();
   });

@@ -26,7 +26,8 @@ const SAME = [
   /--[a-z-]+/g,
   /\bbody\.\w+/g,
   /\.[a-z][\w.]*/g,
-  new RegExp(`\\b(?:${FILE_KINDS.join('|')})\\b`, 'g'),
+  // The longer first: one name begins with another.
+  new RegExp(`\\b(?:${FILE_KINDS.toSorted((a, b) => b.length - a.length).join('|')})\\b`, 'g'),
 ];
 
 /** Words with a plain vowel that nobody typed: they were not said through the catalogue. */

@@ -1,7 +1,7 @@
 import { carriedOut, makeFiles, type SingleFile } from '../../src/files';
 import type { Point } from '../../src/plane';
 import { type Draft, draft as draftOf, sheetsOf } from '../../src/project';
-import type { SheetPlan } from '../../src/sheets';
+import { planParts, type SheetPlan } from '../../src/sheets';
 import { Refusal } from '../../src/words';
 import { printFont } from '../files/print-font';
 import { pieceName } from '../names';
@@ -55,7 +55,7 @@ export function coverFinds(draft: Draft, sheets: SheetPlan = sheetsOf(draft)): r
     const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
     const outside = ringOf(piece.cutLine).map(({ x, y }) => {
       const at = { x: x * cos - y * sin + place.shift.x, y: x * sin + y * cos + place.shift.y };
-      return Math.min(...sheets.sheets.map(({ window }) => beyond(window, at)));
+      return Math.min(...planParts(sheets).map(({ window }) => beyond(window, at)));
     });
     const worst = Math.max(...outside);
     return worst > COVERED ? [find('cut line on no sheet', `${pieceName(piece)}: ${told(worst)} outside`)] : [];

@@ -160,11 +160,11 @@ describe('points on a run of curves', () => {
 describe('the foot on a polyline', () => {
   const line = [point(0, 0), point(100, 0), point(100, 0), point(100, 50)];
   it('is as near as it can be, and knows when it is one of the two ends', () => {
-    expect(pathFoot(line, point(30, -8))).toEqual({ distance: 8, atEnd: false });
-    expect(pathFoot(line, point(-3, 4))).toEqual({ distance: 5, atEnd: true });
-    expect(pathFoot(line, point(103, 54))).toEqual({ distance: 5, atEnd: true });
-    expect(pathFoot(line, point(103, -4))).toEqual({ distance: 5, atEnd: false });
-    expect(pathFoot(line, point(92, 30))).toEqual({ distance: 8, atEnd: false });
+    expect(pathFoot(line, point(30, -8))).toEqual({ at: point(30, 0), distance: 8, atEnd: false });
+    expect(pathFoot(line, point(-3, 4))).toEqual({ at: point(0, 0), distance: 5, atEnd: true });
+    expect(pathFoot(line, point(103, 54))).toEqual({ at: point(100, 50), distance: 5, atEnd: true });
+    expect(pathFoot(line, point(103, -4))).toEqual({ at: point(100, 0), distance: 5, atEnd: false });
+    expect(pathFoot(line, point(92, 30))).toEqual({ at: point(100, 30), distance: 8, atEnd: false });
   });
 });
 

@@ -13,7 +13,7 @@ export const TYPE = {
   part: { pt: 13, bold: true },
   lead: { pt: 11 },
   head: { pt: 10, bold: true },
-  words: { pt: 8.8 },
+  words: { pt: 8.4 },
   small: { pt: 8 },
 } as const satisfies Readonly<Record<string, Type>>;
 
@@ -27,12 +27,12 @@ export const SPACE = {
   /** Above a heading that stands in a column, and below it. */
   head: 4,
   underHead: 1,
-  part: 6,
+  part: 5,
   underPart: 2.4,
   /** Round a picture. */
   picture: 2,
   /** Between the runs of a page. */
-  run: 5,
+  run: 4,
   /** Above and below the words of a table's row. */
   row: 0.5,
   /** Between two columns of a table. */

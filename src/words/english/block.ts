@@ -3,7 +3,7 @@ export const block = {
   ' + crotch fit {0}': 'trade', // {0} part(fit)
   ' For a full thigh over a near knee the inseams are let out by {0}, or the crotch would end in a hook.': 'trade', // {0} mm(letOut)
   ' − crotch fit {0}': 'trade', // {0} part(-fit)
-  '; the belly is {0} fuller than the hip, and where centre front’s lean and the usual spread don’t make enough room each leg is widened, here by {1}: {2} of it in the front, {3} in the back':
+  '; the belly is {0} fuller than the hip, and where centre front’s lean and the usual spread don’t make enough room each leg is widened, here by {1}: {2} of it to the front, {3} to the back':
     'trade', // {0} mm(abdomen), {1} mm(widened), {2} number(ABDOMEN.front), {3} number(ABDOMEN.back)
   '; the crotch fit moved them by {0} and {1}': 'trade', // {0} mm(front), {1} mm(back)
   'A waist that dips in front shows a prominent abdomen: the centre front waist is {0} higher.': 'trade', // {0} mm(amount)

@@ -98,19 +98,20 @@ describe('the rest', () => {
 
   test('the sheets are there for a preview: every point of the laid cut lines is on one, every mark on two', () => {
     const { list, places, controls } = report.sheets;
+    const parts = list.flatMap((sheet) => [sheet, ...sheet.tips]);
     expect(list.map(({ label }) => label)).toEqual(sheetsOf(draft).sheets.map(({ label }) => label));
     for (const [i, piece] of report.pieces.entries()) {
       const { turn, shift } = places[i] as (typeof places)[number];
       const [cos, sin] = [Math.cos((turn * Math.PI) / 180), Math.sin((turn * Math.PI) / 180)];
       for (const [x, y] of piece.cutLine.flatMap(({ points }) => points)) {
         const at = { x: x * cos - y * sin + shift[0], y: x * sin + y * cos + shift[1] };
-        const on = list.filter(
+        const on = parts.filter(
           ({ window }) => at.x > window.left && at.x < window.right && at.y > window.top && at.y < window.bottom,
         );
         expect(on.length).toBeGreaterThan(0);
       }
     }
-    const numbers = list.flatMap(({ marks }) => marks.map(({ number }) => number));
+    const numbers = parts.flatMap(({ marks }) => marks.map(({ number }) => number));
     for (const number of new Set(numbers)) expect(numbers.filter((other) => other === number)).toHaveLength(2);
     expect(controls.map(({ name }) => name)).toEqual(['hip line', 'front inseam, along its stitching line']);
     expect(controls[1]?.length).toBeCloseTo(report.measures.inseamFront, 2);
@@ -153,7 +154,7 @@ describe('the rest', () => {
 
   test('says what to buy in both units, what to look for, and how it is sewn', () => {
     const { lay, cautions, sewing } = report;
-    expect(lay.shopping.map(({ id }) => id)).toEqual(['cloth', 'waist-elastic', 'thread', 'needle']);
+    expect(lay.shopping.map(({ id }) => id)).toEqual(['cloth', 'waist-elastic', 'thread', 'needle', 'loop', 'tools']);
     expect(lay.shopping[0]?.howMuch).toMatch(/ m, .*\(.* yd, /);
     expect(cautions.every(({ sentence, source }) => sentence !== '' && source !== '')).toBe(true);
     expect(sewing.steps.map(({ id }) => id)).toContain('inseams');

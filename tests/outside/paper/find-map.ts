@@ -20,7 +20,8 @@ export function findMap(
   lower: FoundSquare,
   lines: readonly Polyline[],
 ): FoundMap {
-  const title = Math.max(...words.filter(({ text }) => text === 'taping.').map(({ bottom }) => bottom));
+  // The last word above it: what it shows of the order of taping, or where that stands.
+  const title = Math.max(...words.filter(({ text }) => /^(taping|list)\.$/.test(text)).map(({ bottom }) => bottom));
   const inside = ({ x, y }: Place) =>
     x > lower.left + lower.width + 2 && y > title + 1 && y < lower.top + lower.height + 1;
   const middle = ({ left, right, top, bottom }: Word) => ({ x: (left + right) / 2, y: (top + bottom) / 2 });
