@@ -1,8 +1,8 @@
 import { LAYOUT_WORDS, type LayAnswer, laidRows } from '../../cloth';
 import type { Units } from '../../length';
-import { clothOf, type Draft } from '../../project';
+import { clothOf, type Draft, shoppingOf } from '../../project';
 import { amount, inside, mm, printPhrase, said, say, words } from '../../words';
-import type { Row } from './rows';
+import { bothUnits, type Row } from './rows';
 
 /** The cloths that are bought beside the legs' own, as people call them. */
 export const OTHER_CLOTHS = {
@@ -22,6 +22,15 @@ export function clothRows(draft: Draft): readonly Row[] {
       value: toBuyWords(other.answer, units),
     })),
   ];
+}
+
+/** Everything that is bought, with its amount in both units. */
+export function shoppingRows(draft: Draft): readonly Row[] {
+  const { units } = draft.project;
+  return shoppingOf(draft).map(({ name, howMuch }) => ({
+    name: printPhrase(name, units),
+    value: bothUnits(howMuch, units),
+  }));
 }
 
 function toBuyWords(answer: LayAnswer, units: Units): string {

@@ -1,10 +1,10 @@
 import type { Verdict } from '../../check';
 import { formatLength, type Mm, roundingOf } from '../../length';
-import { checksOf, type Draft, type DraftLeg, hemEnds, type Measures, sheetsOf, shoppingOf } from '../../project';
+import { checksOf, type Draft, type DraftLeg, hemEnds, type Measures, sheetsOf } from '../../project';
 import { paperName } from '../../sheets';
 import { number, own, type Phrase, printPhrase, said, say, words } from '../../words';
-import { clothRows } from '../content/cloth-rows';
-import { bodyRows, bothUnits, cautionSentences, checkSentences, choiceSentences } from '../content/rows';
+import { clothRows, shoppingRows } from '../content/cloth-rows';
+import { bodyRows, cautionSentences, checkSentences, choiceSentences } from '../content/rows';
 import { bullets, headed, type Passage, pairs } from '../pen/passage';
 
 /** One line of the comparison of body and garment; a cell that says nothing is empty. */
@@ -159,15 +159,7 @@ export function fitContent(draft: Draft): FitContent {
           },
         ]),
       ),
-      ...headed(
-        words`To buy`,
-        pairs(
-          shoppingOf(draft).map(({ name, howMuch }) => ({
-            name: printPhrase(name, units),
-            value: bothUnits(howMuch, units),
-          })),
-        ),
-      ),
+      ...headed(words`To buy`, pairs(shoppingRows(draft))),
       ...headed(words`Your choices`, bullets(choiceSentences(draft))),
       ...headed(words`Safety`, bullets(cautionSentences(cautions, units))),
     ],

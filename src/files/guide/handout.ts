@@ -1,19 +1,11 @@
 import { VERDICT_NAMES } from '../../check';
 import { plainWords } from '../../length';
 import { outlineCurves, type WorkingStep } from '../../plane';
-import {
-  checksOf,
-  clothOf,
-  clothSavingsOf,
-  type Draft,
-  STATION_NAMES,
-  type Station,
-  shoppingOf,
-  workingOf,
-} from '../../project';
+import { checksOf, clothOf, clothSavingsOf, type Draft, STATION_NAMES, type Station, workingOf } from '../../project';
 import { layPicture } from '../../sewing';
 import { inTurn, isSaid, own, printPhrase, said, say, words } from '../../words';
-import { bodyRows, bothUnits, finishedRows } from '../content/rows';
+import { shoppingRows } from '../content/cloth-rows';
+import { bodyRows, finishedRows } from '../content/rows';
 import { numberedCautions } from '../content/sources';
 import type { PdfOptions } from '../pen/options';
 import { pageGrid } from '../pen/page-grid';
@@ -127,15 +119,7 @@ function outcome(draft: Draft): readonly Passage[] {
   const { sentences, sources } = numberedCautions(draft.cautions, units);
   return [
     ...headed(words`Finished`, pairs(finishedRows(draft))),
-    ...headed(
-      words`To buy`,
-      pairs(
-        shoppingOf(draft).map(({ name, howMuch }) => ({
-          name: printPhrase(name, units),
-          value: bothUnits(howMuch, units),
-        })),
-      ),
-    ),
+    ...headed(words`To buy`, pairs(shoppingRows(draft))),
     ...(savings.length === 0 ? [] : headed(words`Where cloth is saved`, bullets(savings))),
     ...headed(
       words`Checks`,
