@@ -30,13 +30,18 @@ export async function begin(place: HTMLElement): Promise<void> {
       </Guarded>
     </StrictMode>,
   );
-  onceBegun(() =>
+  onceBegun(() => {
     withLate(
       words`The working`,
       () => import('./store/working-told'),
       ({ tellDraftSteps }) => tellDraftSteps(),
-    ),
-  );
+    );
+    withLate(
+      words`The sheets`,
+      () => import('./store/sheets-told'),
+      ({ tellFreshSheets }) => tellFreshSheets(),
+    );
+  });
   practise();
   // Where it does not come, the page works with a network, as before.
   if (import.meta.env.PROD) void import('./faults/offline').then(({ goOffline }) => goOffline()).catch(() => undefined);

@@ -11,6 +11,7 @@ export const workbench = {
   'The example is open.': 'plain',
   'The hints': 'ours: a hint, what to try first',
   'The page': 'plain',
+  'The sheets': 'plain',
   'The stations': 'ours: a station, a place of the work',
   'The working': 'ours: the working, the derivation that is shown',
   'What is finished': 'plain',

@@ -1,7 +1,8 @@
 import { LAYOUT_WORDS } from '../../cloth';
 import { LENGTH_NAMES } from '../../leg';
-import { checksOf, type Draft, freshSheetsOf, printDay, type Station } from '../../project';
+import { checksOf, type Draft, printDay, type Station } from '../../project';
 import { dated, inTurn, mm, number, own, type Phrase, say, UNSAID } from '../../words';
+import { toldSheets } from '../store/told-sheets';
 import { passing } from './rows';
 
 const WAISTS: Readonly<Record<Draft['project']['waist']['finish'], Phrase>> = {
@@ -69,10 +70,11 @@ export const RESULTS: Readonly<Record<Station, (draft: Draft) => Phrase>> = {
       const was = own(dated(printDay(lastPrint)));
       return say`last saved for printing on ${was}, on ${number(lastPrint.sheets.length, 0)} sheets ${own(lastPrint.paper.name)}`;
     }
-    const sheets = freshSheetsOf(draft);
+    const scale = project.paper.scale === 1 ? say`true size` : say`scale ${number(project.paper.scale, 3)}`;
+    const sheets = toldSheets(draft);
+    if (!sheets) return scale;
     const many = sheets.sheets.length;
     const name = own(sheets.paper.name);
-    const scale = project.paper.scale === 1 ? say`true size` : say`scale ${number(project.paper.scale, 3)}`;
     return dotted(
       many === 1 ? say`1 sheet ${name} and a first sheet` : say`${number(many, 0)} sheets ${name} and a first sheet`,
       scale,
