@@ -35,7 +35,7 @@ export function edgesWorking(
         'catch',
         [
           waist.rawEdge === 'overlocked'
-            ? say`${mm(heights.catch)} more lie beyond the stitching, so that the overlocked edge is caught.`
+            ? say`${mm(heights.catch)} more lie beyond the stitching, so that the overlocked or zigzagged edge is caught.`
             : say`${mm(heights.catch)} more lie beyond the stitching, so that the edge turned under is caught.`,
           UNSAID,
         ],
@@ -162,7 +162,8 @@ function waistTold({ heights, casing }: FinishedLeg, { waist }: EdgeChoices): To
 
 /** What is done at the hem. */
 function hemTold({ hemPlan }: FinishedLeg, { hem }: EdgeChoices, notions: Notions): Told {
-  const under = hem.turnUnder > 0 ? say`, with ${mm(hem.turnUnder)} turned under` : say`, its edge overlocked`;
+  const under =
+    hem.turnUnder > 0 ? say`, with ${mm(hem.turnUnder)} turned under` : say`, its edge overlocked or zigzagged`;
   switch (hem.finish) {
     case 'turned':
       return [say`The hem is turned up ${mm(hem.depth)}${under}.`, UNSAID];

@@ -1,4 +1,4 @@
-import { type ClothPlan, clothPlan, clothWidths, type WidthAnswer } from '../cloth';
+import { type ClothPlan, clothPlan, clothWidths, type LayAnswer, type WidthAnswer } from '../cloth';
 import type { Draft } from './draft-types';
 import { remembered } from './remembered';
 
@@ -13,4 +13,9 @@ export const clothOf: (draft: Draft) => ClothPlan = remembered(({ pieces, projec
 /** The same pieces on the widths in which cloth is sold. */
 export const clothWidthsOf: (draft: Draft) => readonly WidthAnswer[] = remembered(({ pieces, project }) =>
   clothWidths(pieces, project.cloth, project.units),
+);
+
+/** The lay of the same pieces on cloth with a nap or a direction: what it would take if the cloth turned out to have one. */
+export const oneWayClothOf: (draft: Draft) => LayAnswer = remembered(
+  ({ pieces, project }) => clothPlan(pieces, { ...project.cloth, oneWay: true }).answer,
 );

@@ -2,7 +2,7 @@ export { allowanceStepsOf } from './allowance-steps';
 export { valueAt, withValue } from './at-path';
 export { changedSince } from './changed-since';
 export { checksOf } from './checks';
-export { clothOf, clothWidthsOf } from './cloth';
+export { clothOf, clothWidthsOf, oneWayClothOf } from './cloth';
 export { draft } from './draft';
 export type * from './draft-types';
 export { exampleProject } from './example';

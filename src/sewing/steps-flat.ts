@@ -1,7 +1,7 @@
 import { openingPatch } from '../cloth';
 import type { EdgeName, PieceKind } from '../edges';
 import type { Mm } from '../length';
-import { all, mm, type Phrase, say } from '../words';
+import { all, mm, type Phrase, say, UNSAID } from '../words';
 import { tuckedUnder } from './channels';
 import { edgesOf, lengthOf, sewingFacts } from './facts';
 import { cordPieces, type Garment, pieceOfKind } from './garment';
@@ -37,9 +37,15 @@ function pocketSteps(g: Garment): readonly SewingStep[] {
       title: say`Finish the pocket’s opening`,
       tasks: [
         serger ? say`Overlock the upper edge of the pocket.` : say`Zigzag the upper edge of the pocket.`,
-        say`Turn ${mm(pocket.facing)} at the top to the wrong side, on the fold line, and press.`,
+        ...(bare
+          ? [say`Turn the facing, ${mm(pocket.facing)} deep, to the wrong side on the fold line, and press.`]
+          : [
+              say`Fold the facing, ${mm(pocket.facing)} deep, to the right side on the fold line. Stitch both its ends, ${fromEdge(g.allowances.inseam)}, and cut the corners off slantwise, close to the stitching.`,
+              say`Turn the facing to the wrong side, push its corners out, and press.`,
+            ]),
         say`Stitch it down ${mm(pocket.facing - 5)} below the fold.`,
       ],
+      why: bare ? UNSAID : say`Turned so, the facing’s ends are clean at the corners, where the pocket wears first.`,
       settings: [...barStitch(g), ...edgeStitch(g)],
       check: say`The opening is ${mm(pocket.width)} wide between the stitching lines of its sides, and straight.`,
       sews: [{ piece: 'pocket', edges: ['opening'], how: 'heldDown' }],
@@ -58,7 +64,7 @@ function pocketSteps(g: Garment): readonly SewingStep[] {
           ]
         : [
             serger ? say`Overlock the sides and the bottom.` : say`Zigzag the sides and the bottom.`,
-            say`Press ${mm(g.allowances.inseam)} to the wrong side, the bottom first, then the sides. Fold the lower corners so that no raw edge shows.`,
+            say`Press ${mm(g.allowances.inseam)} to the wrong side, the bottom first, then the sides, which go on in line with the turned facing. Fold the lower corners so that no raw edge shows.`,
           ],
       settings: edgeStitch(g),
       check: say`The pocket measures ${mm(pocket.width)} by ${mm(pocket.height)}.`,
@@ -167,6 +173,9 @@ function rawEdgeSteps(g: Garment): readonly SewingStep[] {
         g.machine === 'serger'
           ? say`Overlock ${names}. Let the knife just skim the edge, or switch it off.`
           : say`Zigzag ${names} so that the needle lands once in the cloth and once just off its edge.`,
+        ...(g.machine === 'plain' && g.cloth.kind === 'woven'
+          ? [say`A machine without zigzag? Bind them with thin bias tape instead.`]
+          : []),
         say`Press them.`,
       ],
       why:
@@ -231,6 +240,7 @@ function foldSteps(g: Garment): readonly SewingStep[] {
       part: 'flat',
       title: say`Press the folds in`,
       tasks: [
+        say`Lay each leg wrong side up: the folds that you marked are seen there.`,
         ...(atWaist && waist.rawEdge === 'turnedUnder' && heights.catch > 0
           ? [say`At the waist press ${mm(tuckedUnder(heights.catch))} to the wrong side first.`]
           : []),

@@ -81,7 +81,7 @@ function cutStep(g: Garment): SewingStep {
       ...(cloth.oneWay
         ? [say`This cloth has a nap or a one-way print: lay the waists of all pieces towards the same end.`]
         : [
-            say`A piece may lie upside down only on cloth without nap or direction. Stroke yours along the selvedge, and look at it from both ends: if it feels or looks otherwise from one of them, choose one-way cloth, and the lay is made anew.`,
+            say`A piece may lie upside down only on cloth without nap or direction. Stroke yours along the selvedge, and look at it from both ends: if it feels or looks otherwise from one of them, choose one-way cloth, and the lay is made anew; how much that takes stands beside this one.`,
           ]),
       ...(pieces.some(({ kind }) => kind !== 'leg' && kind !== 'forkTip')
         ? [

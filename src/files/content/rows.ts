@@ -127,8 +127,14 @@ function sidesTold({ sides }: Project): Phrase {
 }
 
 /** How the waist is finished. */
-function waistTold({ waist }: Project): Phrase {
-  const raw = waist.rawEdge === 'overlocked' ? say`raw edge overlocked` : say`raw edge turned under`;
+function waistTold(project: Project): Phrase {
+  const { waist } = project;
+  const raw =
+    waist.rawEdge === 'turnedUnder'
+      ? say`raw edge turned under`
+      : project.sewing.machine === 'serger'
+        ? say`raw edge overlocked`
+        : say`raw edge zigzagged`;
   const wide = mm(waist.elasticWidth);
   const elastic =
     waist.rows === 1 ? say`elastic ${wide} wide, 1 row` : say`elastic ${wide} wide, ${number(waist.rows)} rows`;
@@ -136,7 +142,7 @@ function waistTold({ waist }: Project): Phrase {
     case 'elasticCasing':
       return waist.elastic === 'threaded'
         ? say`fold-over casing for ${elastic}, threaded; ${raw}`
-        : say`fold-over casing for ${elastic}, sewn on; ${raw}`;
+        : say`fold-over casing for ${elastic}, sewn to the raw edge`;
     case 'drawstringCasing':
       return say`fold-over casing for a cord ${mm(waist.cordWidth)} wide; ${raw}`;
     case 'elasticAndDrawstring':
@@ -153,7 +159,12 @@ function waistTold({ waist }: Project): Phrase {
 /** How the hem is finished. */
 function hemTold(project: Project): Phrase {
   const hem = hemOf(project);
-  const under = hem.turnUnder > 0 ? say`${mm(hem.turnUnder)} turned under` : say`edge overlocked`;
+  const under =
+    hem.turnUnder > 0
+      ? say`${mm(hem.turnUnder)} turned under`
+      : project.sewing.machine === 'serger'
+        ? say`edge overlocked`
+        : say`edge zigzagged`;
   switch (hem.finish) {
     case 'turned':
       return say`turned ${mm(hem.depth)}, ${under}`;

@@ -1,5 +1,15 @@
-import type { Units } from '../../length';
-import { clothOf, clothWidthsOf, type Draft, garmentOf, pictureOf, sewingOf, shoppingOf } from '../../project';
+import type { LayAnswer } from '../../cloth';
+import type { Mm, Units } from '../../length';
+import {
+  clothOf,
+  clothWidthsOf,
+  type Draft,
+  garmentOf,
+  oneWayClothOf,
+  pictureOf,
+  sewingOf,
+  shoppingOf,
+} from '../../project';
 import {
   keyPicture,
   layPicture,
@@ -102,12 +112,10 @@ export function guideContent(draft: Draft): Guide {
       value: bothUnits(howMuch, units),
       note: printPhrase(note, units),
     })),
-    widths: clothWidthsOf(draft).map(({ answer: other }) => ({
-      name: printPhrase(say`${mm(other.fits ? other.lay.width : other.width)} wide`, units),
-      value: other.fits
-        ? printPhrase(say`${amount(other.lay.toBuy)}, ${number(100 * other.lay.waste, 0)} % waste`, units)
-        : words`does not fit`,
-    })),
+    widths: [
+      ...clothWidthsOf(draft).map(({ answer: other }) => takenRow(say`${mm(widthOf(other))} wide`, other, units)),
+      ...(project.cloth.oneWay ? [] : [oneWayRow(oneWayClothOf(draft), units)]),
+    ],
     lay: answer.fits ? layPicture(answer.lay, draft.pieces, project.cloth.oneWay) : undefined,
     laid: layRows(draft),
     noLay: answer.fits ? '' : printPhrase(working.at(-1)?.sentence ?? UNSAID, units),
@@ -119,6 +127,20 @@ export function guideContent(draft: Draft): Guide {
     })),
   };
 }
+
+const widthOf = (answer: LayAnswer): Mm => (answer.fits ? answer.lay.width : answer.width);
+
+/** What the same width takes of cloth whose pieces all lie one way up. */
+const oneWayRow = (answer: LayAnswer, units: Units): Row =>
+  takenRow(say`${mm(widthOf(answer))} wide, one-way cloth`, answer, units);
+
+/** How much cloth a lay takes. */
+const takenRow = (name: Phrase, answer: LayAnswer, units: Units): Row => ({
+  name: printPhrase(name, units),
+  value: answer.fits
+    ? printPhrase(say`${amount(answer.lay.toBuy)}, ${number(100 * answer.lay.waste, 0)} % waste`, units)
+    : words`does not fit`,
+});
 
 const machineSentence = ({ project }: Draft): string =>
   project.sewing.machine === 'serger'

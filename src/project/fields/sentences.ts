@@ -69,7 +69,7 @@ const SENTENCES: { readonly [Group in keyof typeof FIELDS]: SentencesOf<(typeof 
   hem: {
     finish: say`How the hem is finished.`,
     depth: say`How deep a turned or a faced hem lies inside the leg.`,
-    turnUnder: say`What is tucked in of a hem’s raw edge; 0 where that is overlocked.`,
+    turnUnder: say`What is tucked in of a hem’s raw edge; 0 where that is overlocked or zigzagged.`,
     elasticWidth: say`Of the elastic in a hem, lying flat.`,
     cordWidth: say`Of the cord in a hem.`,
     cordLength: say`How long to cut the cord of each hem, both ends to tie included.`,

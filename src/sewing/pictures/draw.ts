@@ -169,11 +169,12 @@ function withRoom(window: Box, items: readonly PictureItem[]): Box {
 export const textWidth = (text: Phrase, letter = LETTER): number =>
   Math.max(...(['cm', 'inch'] as const).map((units) => printPhrase(text, units).length)) * letter * AVERAGE_LETTER;
 
-/** Several panels, each already in its place. */
+/** Several panels, each already in its place, all as wide as the words of any need. */
 export function panelled(panels: readonly PicturePanel[], says: Phrase): StepPicture {
-  return {
-    box: boxRound(panels.map(({ window }) => window)),
-    panels,
-    says,
-  };
+  const box = boxRound([
+    ...panels.map(({ window }) => window),
+    ...panels.map(({ window, items }) => ({ ...withRoom(window, items), top: window.top, bottom: window.bottom })),
+  ]);
+  const { left, right } = box;
+  return { box, panels: panels.map(({ window, items }) => ({ window: { ...window, left, right }, items })), says };
 }

@@ -51,3 +51,9 @@ export function drawnIn(points: readonly Point[], middle: Mm, from: Mm, level: M
     return { x: middle + (x - middle) * (1 - (1 - factor) * down * down * (3 - 2 * down)), y };
   });
 }
+
+/** The same towards a waist, whose middle lies at x = 0: from a level up to its upper edge. */
+export function drawnUp(points: readonly Point[], from: Mm, level: Mm, factor: number): readonly Point[] {
+  const turned = (run: readonly Point[]) => run.map(({ x, y }): Point => ({ x, y: -y }));
+  return turned(drawnIn(turned(points), 0, -from, -level, factor));
+}

@@ -1,10 +1,11 @@
 import type { Mm } from '../../length';
-import { type Point, pathEnd, pointsBounds, subtract } from '../../plane';
+import { between, distance, type Point, pathEnd, pointsBounds, subtract } from '../../plane';
 import { say } from '../../words';
+import { LAP } from '../elastic';
 import { lengthOf, sewingFacts } from '../facts';
 import { type Garment, pieceOfKind } from '../garment';
 import { drawing, onePanel } from './draw';
-import { drawnIn, widthAt } from './hem-levels';
+import { drawnIn, drawnUp, widthAt } from './hem-levels';
 import type { StepPicture } from './picture';
 import { cutOff, flipped, type Move, polyline } from './polygon';
 
@@ -26,19 +27,66 @@ export function finishedPicture(g: Garment): StepPicture {
   const box = pointsBounds([...fronts.flatMap(({ areas }) => areas.flat()), ...behind, ...(band ?? [])]);
   const d = drawing(1.08 * (box.bottom - box.top));
   const u = d.unit;
+  const share = gatheredWaist(g);
+  // As elastic or band draw it in when nobody wears it: from the crotch upwards more and more.
+  const worn: Shape = (points) => drawnUp(points, g.leg.crotchLevel, box.top, share);
+  const round = (points: readonly Point[]) => worn([...points, points[0] as Point]);
   return onePanel(
     { left: box.left - 12 * u, top: box.top - 4 * u, right: box.right + 12 * u, bottom: box.bottom + 4 * u },
     [
-      ...d.cloth('wrong', [...behind, other.waist[1], own.waist[1]]),
-      ...d.cloth('right', turned),
-      ...fronts.flatMap(({ areas }) => areas.flatMap((area) => d.cloth('right', area))),
-      ...(band ? d.cloth('right', band) : []),
-      ...fronts.flatMap(({ stitched }) => stitched.map((run) => d.line('stitch', ...run))),
-      ...fronts.flatMap(({ cordFrom, out }) => cordsFrom(cordFrom, out * u).map((run) => d.line('cord', ...run))),
+      ...d.cloth('wrong', round([...behind, other.waist[1], own.waist[1]])),
+      ...d.cloth('right', round(turned)),
+      ...fronts.flatMap(({ areas }) => areas.flatMap((area) => d.cloth('right', round(area)))),
+      ...(band ? d.cloth('right', round(band)) : []),
+      ...fronts.flatMap(({ stitched }) => stitched.map((run) => d.line('stitch', ...worn(run)))),
+      ...(share < 1
+        ? fronts.flatMap((front) => gathersBelow(front, u).map((run) => d.line('gather', ...worn(run))))
+        : []),
+      ...fronts.flatMap(({ gathers }) => gathers.map((run) => d.line('gather', ...run))),
+      ...fronts.flatMap(({ cordFrom, out }) =>
+        cordsFrom(cordFrom && worn([cordFrom])[0], out * u).map((run) => d.line('cord', ...run)),
+      ),
     ],
-    say`The finished trousers from the front, right side out, laid flat with the waist at its widest; behind it the inside of the back, which stands highest at its centre.`,
+    share < 1
+      ? say`The finished trousers from the front, right side out, the waist drawn in as it hangs when nobody wears them; behind it the inside of the back, which stands highest at its centre.`
+      : say`The finished trousers from the front, right side out, laid flat with the waist at its widest; behind it the inside of the back, which stands highest at its centre.`,
   );
 }
+
+type Shape = (points: readonly Point[]) => readonly Point[];
+
+/** What elastic or band leaves of the waist's width; all of it where a cord alone draws it in. */
+function gatheredWaist({ notions, finished }: Garment): number {
+  const round = 2 * distance(...finished.casing.waistEdge);
+  const length = notions.elasticLength === undefined ? notions.bandLength : notions.elasticLength - LAP;
+  return length === undefined ? 1 : Math.min(1, length / round);
+}
+
+/** The same of the hem: a cuff, or elastic in its casing. */
+function gatheredHem(g: Garment): number {
+  const { hemRound } = sewingFacts(g);
+  if (g.hem.finish === 'ribCuff') return lengthOf(pieceOfKind(g, 'cuff'), ['upper']) / hemRound;
+  return g.notions.hemElasticLength === undefined ? 1 : Math.min(1, (g.notions.hemElasticLength - LAP) / hemRound);
+}
+
+/** Gathers are drawn at these shares of a width, long and short in turn. */
+const GATHERS = [0.14, 0.28, 0.42, 0.56, 0.7, 0.84] as const;
+
+/** Under the waist's lowest stitching, or under the edge that a band is sewn to. */
+function gathersBelow({ waist: [side, centre], stitched, band }: Front, u: Mm): readonly (readonly Point[])[] {
+  const [from, to] = band ? [band[1] ?? side, band[0] ?? centre] : (stitched[0] ?? [side, centre]);
+  return GATHERS.map((share, i) => {
+    const at = between(from as Point, to as Point, share);
+    return [2, i % 2 === 0 ? 8 : 5].map((down) => ({ x: at.x, y: at.y + down * u }));
+  });
+}
+
+/** Above a hem that is drawn in. */
+const gathersAbove = ([left, right]: readonly [Mm, Mm], level: Mm): readonly (readonly Point[])[] =>
+  GATHERS.map((share, i) => {
+    const x = left + share * (right - left);
+    return [0.06, i % 2 === 0 ? 0.3 : 0.2].map((up) => ({ x, y: level - up * (right - left) }));
+  });
 
 /** What is seen of one leg from the front; the centre at x = 0. */
 interface Front {
@@ -52,6 +100,8 @@ interface Front {
   readonly backTop: Point;
   readonly turned: Mm;
   readonly stitched: readonly (readonly Point[])[];
+  /** Where the hem is drawn in. */
+  readonly gathers: readonly (readonly Point[])[];
   /** Where a waist cord comes out, and to which side it hangs. */
   readonly cordFrom: Point | undefined;
   readonly out: 1 | -1;
@@ -66,6 +116,7 @@ function frontMirrored(front: Front): Front {
     backTop: over(front.backTop),
     turned: front.turned,
     stitched: front.stitched.map((run) => run.map(over)),
+    gathers: front.gathers.map((run) => run.map(over)),
     cordFrom: front.cordFrom && over(front.cordFrom),
     out: -1,
   };
@@ -105,6 +156,13 @@ function frontOf(g: Garment): Front {
     areas: [half, ...hemBandOf(g, half, bottom)],
     ...waist,
     stitched: stitchedLines(g, half, waist.waist, bottom),
+    gathers:
+      gatheredHem(g) < 1
+        ? gathersAbove(
+            widthAt([half], bottom - 1),
+            bottom - (g.finished.hemPlan.kind === 'folded' ? g.finished.hemPlan.depth : 0),
+          )
+        : [],
     cordFrom,
     out: 1,
   };
@@ -125,12 +183,11 @@ function stitchedLines(
   ];
 }
 
-/** The leg drawn in to its cuff. */
+/** The leg drawn in to its cuff or by its elastic. */
 function cuffed(g: Garment, half: readonly Point[], bottom: Mm): readonly Point[] {
-  if (g.hem.finish !== 'ribCuff') return half;
-  const share = lengthOf(pieceOfKind(g, 'cuff'), ['upper']) / sewingFacts(g).hemRound;
   const [left, right] = widthAt([half], bottom - 1);
-  return drawnIn(half, (left + right) / 2, bottom - 1.2 * (right - left), bottom, Math.min(1, share));
+  const tall = Math.min(1.2 * (right - left), 0.8 * (bottom - g.leg.crotchLevel));
+  return drawnIn(half, (left + right) / 2, bottom - tall, bottom, Math.min(1, gatheredHem(g)));
 }
 
 /** The upper edge of one half in front and behind, and what is sewn on there. */

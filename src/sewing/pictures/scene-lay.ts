@@ -67,7 +67,14 @@ function laidPiece(d: Draw, placement: Placement, pieces: readonly Piece[], lay:
     ...(layout === 'foldedLengthwise' && placement.layer === 'fold'
       ? []
       : [...d.arrow(upper, lower), ...d.arrow(lower, upper)]),
-    ...nameItems(d, says, pointsBounds(points), between(upper, lower, isLeg(piece) ? 0.68 : 0.5), table.width),
+    ...nameItems(
+      d,
+      says,
+      pointsBounds(points),
+      between(upper, lower, isLeg(piece) ? 0.68 : 0.5),
+      table.width,
+      placement.layer === 'fold',
+    ),
     ...distanceItems(d, lay, placement, piece),
     ...halfItems(d, piece, put),
   ];
@@ -122,6 +129,7 @@ function nameItems(
   { left, right, top, bottom }: Box,
   grain: Point,
   width: number,
+  onFold: boolean,
 ): readonly PictureItem[] {
   const u = d.unit;
   const reach = (Math.max(...says.map((text) => textWidth(text, LETTER))) + 2.5) * u;
@@ -132,6 +140,10 @@ function nameItems(
   if (tall && grain.x - left > reach) return at(grain.x - 1.6 * u, 'right');
   const [name = UNSAID] = says;
   const y = (top + bottom) / 2 + u;
+  if (onFold && tall && right - left > textWidth(name, LETTER) * u)
+    return [name, say`half`].map((text, row) =>
+      d.word({ x: (left + right) / 2, y: y + 3.6 * (row - 1) * u }, text, 'middle'),
+    );
   // A strip too narrow for its name has it beside it, on the side with more cloth.
   if (right - left < textWidth(name, LETTER) * u)
     return [left < width / 2 ? d.word({ x: right + u, y }, name) : d.word({ x: left - u, y }, name, 'right')];

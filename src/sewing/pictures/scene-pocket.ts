@@ -1,10 +1,11 @@
 import { cutCurves } from '../../edges';
+import type { Mm } from '../../length';
 import { between, type Point, pointsBounds } from '../../plane';
 import { mm, say } from '../../words';
 import { type Garment, pieceOfKind } from '../garment';
-import { captioned, drawing, onePanel } from './draw';
+import { captioned, drawing, onePanel, panelled } from './draw';
 import { cutLeg } from './leg-views';
-import type { PictureItem, StepPicture } from './picture';
+import type { PictureItem, PicturePanel, StepPicture } from './picture';
 import { polygon, polyline, rectangle } from './polygon';
 
 /** The pocket: its facing turned, its sides pressed under, or in its place on the leg. */
@@ -13,6 +14,7 @@ export function pocketPicture(g: Garment, stage: 'facing' | 'sides' | 'placed'):
   const piece = pieceOfKind(g, 'pocket');
   const { width, height, facing } = pocket;
   if (stage === 'placed') return placedPocket(g);
+  if (stage === 'facing' && g.allowances.inseam > 0) return turnedFacing(g);
   const cut = polygon(cutCurves(piece));
   const box = pointsBounds(cut);
   const d = drawing(1.35 * Math.max(height + facing, width));
@@ -21,13 +23,13 @@ export function pocketPicture(g: Garment, stage: 'facing' | 'sides' | 'placed'):
   const sides = stage === 'sides';
   const body = sides ? rectangle(0, 0, width, height) : rectangle(box.left, 0, box.right, box.bottom);
   const turned = sides ? rectangle(0, 0, width, facing) : rectangle(box.left, 0, box.right, facing);
-  // The facing was turned before, so what is pressed under at the sides lies on it, up to the fold.
+  // At the facing, which was turned with its ends stitched, the allowances lie within; below it they are pressed under.
   const pressed =
     sides && side > 0
       ? [
           ...d.cloth('right', rectangle(0, height - side, width, height)),
-          ...d.cloth('right', rectangle(0, 0, side, height)),
-          ...d.cloth('right', rectangle(width - side, 0, width, height)),
+          ...d.cloth('right', rectangle(0, facing, side, height)),
+          ...d.cloth('right', rectangle(width - side, facing, width, height)),
         ]
       : [];
   const round = [
@@ -64,6 +66,56 @@ export function pocketPicture(g: Garment, stage: 'facing' | 'sides' | 'placed'):
     sides
       ? say`The pocket, wrong side up, its facing stitched, its sides and bottom pressed under.`
       : say`The pocket, wrong side up, with the facing turned over and stitched.`,
+  );
+}
+
+/** The facing folded to the right side, its ends lit; below, turned to the wrong side and stitched down. */
+function turnedFacing(g: Garment): StepPicture {
+  const { width, height, facing } = g.pocket as NonNullable<Garment['pocket']>;
+  const side = g.allowances.inseam;
+  const d = drawing(1.75 * (width + 2 * side));
+  const u = d.unit;
+  const shown = Math.min(height, facing + 16 * u);
+  const strip = (top: Mm): PicturePanel['window'] => ({
+    left: -side - 3 * u,
+    right: width + side + 34 * u,
+    top: top - 8 * u,
+    bottom: top + shown,
+  });
+  const second = shown + 12 * u;
+  const end = (x: Mm) => d.line('lit', { x, y: 0 }, { x, y: facing });
+  const right = width + side + 4 * u;
+  return panelled(
+    [
+      {
+        window: strip(0),
+        items: [
+          ...d.cloth('right', rectangle(-side, 0, width + side, height)),
+          ...d.cloth('wrong', rectangle(-side, 0, width + side, facing)),
+          d.line('litFold', { x: -side, y: 0 }, { x: width + side, y: 0 }),
+          end(0),
+          end(width),
+          ...d.note({ x: right, y: 1 * u }, say`fold`, { x: width + side, y: 0 }),
+          ...d.note({ x: right, y: facing + 3 * u }, say`stitch the ends`, { x: width, y: 0.7 * facing }),
+          d.word({ x: width / 2, y: facing + 7 * u }, say`right side up`, 'middle'),
+        ],
+      },
+      {
+        window: strip(second),
+        items: [
+          ...d.cloth('wrong', rectangle(-side, second + facing, width + side, second + height)),
+          ...d.cloth('right', rectangle(0, second, width, second + facing)),
+          d.line('fold', { x: 0, y: second }, { x: width, y: second }),
+          d.line('lit', { x: 0, y: second + facing - 5 }, { x: width, y: second + facing - 5 }),
+          ...d.note({ x: right, y: second + facing + 3 * u }, say`stitch it down`, {
+            x: width,
+            y: second + facing - 5,
+          }),
+          d.word({ x: width / 2, y: second + facing + 7 * u }, say`turned, wrong side up`, 'middle'),
+        ],
+      },
+    ],
+    say`The upper end of the pocket: the facing folded to the right side with both its ends stitched; below, turned to the wrong side and stitched down.`,
   );
 }
 

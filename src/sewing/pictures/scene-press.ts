@@ -1,7 +1,8 @@
 import { cutCurves, type EdgeName, isWorn, KIND_NAMES } from '../../edges';
-import { between, type Edge, mirrored, pointsBounds } from '../../plane';
-import { inTurn, type Phrase, say } from '../../words';
+import { between, type Edge, mapTuple, mirrored, type Point, pointsBounds } from '../../plane';
+import { inTurn, mm, type Phrase, say } from '../../words';
 import { type Garment, pieceOfKind } from '../garment';
+import { hemTucked, turnedDepth } from '../hem-turning';
 import { overlockedEdges, rawEdgeName } from '../steps-flat';
 import { drawing, panelled } from './draw';
 import { cutLeg, hemFold, hemStrip } from './leg-views';
@@ -82,13 +83,34 @@ export function foldsPicture(g: Garment): StepPicture {
         ...d.cloth('wrong', polygon(body.flatMap((edge) => edge.curves)).map(move)),
         ...d.cloth('right', strip.map(move)),
         d.line('litFold', ...fold.map(move)),
-        d.word({ x: (box.right - box.left) / 2, y: y + 28.5 * u }, say`fold`, 'middle'),
-        d.word({ x: (box.right - box.left) / 2, y: y + 8 * u }, say`hem, wrong side up`, 'middle'),
+        ...(g.hem.turnUnder > 0 ? [d.line('litFold', ...tuckedFold(g).map(move))] : []),
+        d.word(
+          { x: (box.right - box.left) / 2, y: y + 28.5 * u },
+          g.hem.turnUnder > 0 ? say`then this fold` : say`fold`,
+          'middle',
+        ),
+        ...(g.hem.turnUnder > 0
+          ? [
+              d.word(
+                { x: (box.right - box.left) / 2, y: move(tuckedFold(g)[0]).y - 1.6 * u },
+                say`first fold, ${mm(hemTucked(g))} turned under`,
+                'middle',
+              ),
+            ]
+          : []),
+        d.word({ x: (box.right - box.left) / 2, y: y + 6 * u }, say`hem, wrong side up`, 'middle'),
       ],
     });
   }
   return panelled(panels, pressedTold(heights.kind === 'folded', hemPlan.kind === 'folded'));
 }
+
+/** The hem's first fold as it lies on the leg, where its edge is turned under: over the stitching line, or close to it. */
+const tuckedFold = (g: Garment): readonly [Point, Point] => {
+  const fold = hemFold(g);
+  const share = turnedDepth(g) / g.finished.hemPlan.depth;
+  return mapTuple(fold, (p, i) => between(p, g.finished.hem.stitching[i as 0 | 1], share));
+};
 
 function pressedTold(casing: boolean, hem: boolean): Phrase {
   if (!casing) return say`The leg, wrong side up, with the hem pressed over in the fold.`;

@@ -1,22 +1,21 @@
+import type { Mm } from '../../length';
 import { distance, type Point } from '../../plane';
 import { say } from '../../words';
 import type { Garment } from '../garment';
 import { drawing, onePanel } from './draw';
-import { cutLeg } from './leg-views';
 import type { StepPicture } from './picture';
-import { flipped, laidOn, type Move } from './polygon';
+import { rectangle } from './polygon';
+
+/** What is seen of the legs below their waist, in hundredths of the picture. */
+const DEEP = 22;
 
 /** The waist laid out flat, both legs side by side, and above it the elastic or band with its quarters. */
 export function quartersPicture(g: Garment, holds: 'elastic' | 'band'): StepPicture {
   const { casing, heights } = g.finished;
   const line = holds === 'elastic' ? casing.raw : casing.waistEdge;
   const whole = distance(...line);
-  const down = { x: 1, y: 0 };
-  const first = laidOn(line[0], line[1], { x: 0, y: 0 }, down, false);
-  const second: Move = (p) => flipped(whole)(first(p));
   const d = drawing(2.15 * whole);
   const u = d.unit;
-  const leg = cutLeg(g);
   const length = holds === 'elastic' ? (g.notions.elasticLength ?? 0) : (g.notions.bandLength ?? 0);
   const height = holds === 'elastic' ? g.waist.elasticWidth : heights.height / 2;
   const top = -16 * u - height;
@@ -28,12 +27,15 @@ export function quartersPicture(g: Garment, holds: 'elastic' | 'band'): StepPict
     { x: start, y: top + height },
   ];
   const marks = [0, 0.25, 0.5, 0.75, 1];
-  const side = first({ x: 0, y: line[0].y }).x;
+  const side = (whole * line[0].x) / (line[0].x - line[1].x);
+  // Seams stand upright here: laid flat, the waist's upper part is drawn straight on both sides of them.
+  const leg = (from: Mm) => rectangle(from, 0, from + whole, DEEP * u);
   return onePanel(
-    { left: -7 * u, right: 2 * whole + 7 * u, top: top - 6 * u, bottom: 18 * u },
+    { left: -7 * u, right: 2 * whole + 7 * u, top: top - 6 * u, bottom: DEEP * u },
     [
-      ...d.cloth(holds === 'elastic' ? 'wrong' : 'right', leg.map(first)),
-      ...d.cloth(holds === 'elastic' ? 'wrong' : 'right', leg.map(second)),
+      ...[0, whole].map((from) => d.area(holds === 'elastic' ? 'wrong' : 'right', leg(from))),
+      d.line('edge', { x: 0, y: DEEP * u }, { x: 0, y: 0 }, { x: 2 * whole, y: 0 }, { x: 2 * whole, y: DEEP * u }),
+      d.line('stitch', { x: whole, y: 0 }, { x: whole, y: DEEP * u }),
       d.area(holds === 'elastic' ? 'elastic' : 'right', strip),
       d.line('edge', ...strip, strip[0] as Point),
       ...marks.flatMap((share) => {
@@ -52,14 +54,14 @@ export function quartersPicture(g: Garment, holds: 'elastic' | 'band'): StepPict
           : say`band in quarters, its ring shown cut open at centre back`,
         'middle',
       ),
-      d.word({ x: 0, y: 7.5 * u }, say`centre back`),
-      d.word({ x: 2 * whole, y: 7.5 * u }, say`centre back`, 'right'),
-      d.word({ x: whole, y: 7.5 * u }, say`centre front`, 'middle'),
+      d.word({ x: u, y: 7.5 * u }, say`centre back`),
+      d.word({ x: 2 * whole - u, y: 7.5 * u }, say`centre back`, 'right'),
+      d.word({ x: whole + u, y: 15.5 * u }, say`centre front`),
       d.word({ x: whole / 2, y: 11.5 * u }, say`quarter`, 'middle'),
       d.word({ x: 1.5 * whole, y: 11.5 * u }, say`quarter`, 'middle'),
       ...[side, 2 * whole - side].flatMap((x) => [
-        d.line('side', { x, y: 0 }, { x, y: 13 * u }),
-        d.word({ x, y: 16 * u }, say`side`, 'middle'),
+        d.line('side', { x, y: 0 }, { x, y: 17 * u }),
+        d.word({ x, y: 20 * u }, say`side`, 'middle'),
       ]),
     ],
     holds === 'elastic'

@@ -1,6 +1,6 @@
 // Written by `npm run words`, save where each comes from.
 export const edges = {
-  ', its edge overlocked': 'trade',
+  ', its edge overlocked or zigzagged': 'trade',
   ', with {0} turned under': 'trade', // {0} mm(hem.turnUnder)
   '2 × (cord {0} + {1} of room)': 'trade', // {0} part(waist.cordWidth), {1} part(CORD_ROOM)
   '2 × {0} rows × {1} + {2} for the turn + {3} × {4} between the rows': 'plain', // {0} number(waist.rows), {1} part(waist.elasticWidth), {2} part(waist.turnOfCloth), {3} number(waist.rows - 1), {4} part(BETWEEN_ROWS)
@@ -107,7 +107,7 @@ export const edges = {
   'waist facing': 'trade',
   '{0} left': 'plain', // {0} name
   '{0} more lie beyond the stitching, so that the edge turned under is caught.': 'trade', // {0} mm(heights.catch)
-  '{0} more lie beyond the stitching, so that the overlocked edge is caught.': 'trade', // {0} mm(heights.catch)
+  '{0} more lie beyond the stitching, so that the overlocked or zigzagged edge is caught.': 'trade', // {0} mm(heights.catch)
   '{0} right': 'plain', // {0} name
   '{0} · cut {1}': 'trade', // {0} name, {1} number(cut)
   '{0} · cut {1}, mirrored': 'trade', // {0} name, {1} number(cut)

@@ -47,6 +47,7 @@ export const filesContent = {
   'cuff of rib, {0} high': 'trade', // {0} mm(hem.bandHeight)
   'cut here': 'plain',
   'edge overlocked': 'trade',
+  'edge zigzagged': 'plain',
   'elastic {0} wide, 1 row': 'trade', // {0} wide
   'elastic {0} wide, {1} rows': 'trade', // {0} wide, {1} number(waist.rows)
   'faced casing for {0}; {1}': 'trade', // {0} elastic, {1} raw
@@ -56,7 +57,7 @@ export const filesContent = {
   'fold – the pocket’s opening': 'trade',
   'fold-over casing for a cord {0} wide; {1}': 'trade', // {0} mm(waist.cordWidth), {1} raw
   'fold-over casing for {0}, and a cord {1} wide above it; {2}': 'trade', // {0} elastic, {1} mm(waist.cordWidth), {2} raw
-  'fold-over casing for {0}, sewn on; {1}': 'trade', // {0} elastic, {1} raw
+  'fold-over casing for {0}, sewn to the raw edge': 'trade', // {0} elastic
   'fold-over casing for {0}, threaded; {1}': 'trade', // {0} elastic, {1} raw
   grain: 'trade',
   half: 'plain',
@@ -83,6 +84,7 @@ export const filesContent = {
   'quarter of the hem': 'trade',
   'raw edge overlocked': 'trade',
   'raw edge turned under': 'trade',
+  'raw edge zigzagged': 'trade',
   'seam allowance included: {0}': 'trade', // {0} all(told)
   'seam allowances included: {0}': 'trade', // {0} all(told)
   'separate casing for {0}': 'trade', // {0} elastic

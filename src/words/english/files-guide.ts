@@ -28,8 +28,9 @@ export const filesGuide = {
   'Why:': 'plain',
   'does not fit': 'plain',
   'each leg, {0} long as cut': 'plain', // {0} mm(height)
-  '{0} wide': 'plain', // {0} mm(other.fits ? other.lay.width : other.width)
-  '{0}, {1} % waste': 'plain', // {0} amount(other.lay.toBuy), {1} number(100 * other.lay.waste, 0)
+  '{0} wide': 'plain', // {0} mm(widthOf(other))
+  '{0} wide, one-way cloth': 'trade', // {0} mm(widthOf(answer))
+  '{0}, {1} % waste': 'plain', // {0} amount(answer.lay.toBuy), {1} number(100 * answer.lay.waste, 0)
   '{0}: how to sew it': 'trade', // {0} own(guide.title)
   '{0}: the working': 'ours: the working, the derivation that is shown', // {0} own(title)
 } as const;

@@ -193,7 +193,7 @@ export const project = {
   'Use a cloth {0} wide': 'trade', // {0} mm(width)
   'Waist allowance': 'trade',
   'Waist finish': 'trade',
-  'What is tucked in of a hem’s raw edge; 0 where that is overlocked.': 'trade',
+  'What is tucked in of a hem’s raw edge; 0 where that is overlocked or zigzagged.': 'trade',
   'What is turned inside at the opening.': 'plain',
   'What the first wash takes of its length, as a share.': 'plain',
   'What the first wash takes of its width, as a share.': 'plain',

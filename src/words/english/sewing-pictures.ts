@@ -17,6 +17,8 @@ export const sewingPictures = {
   'The facing, wrong side up, on the right side of the leg, the seam at the upper edge lit.': 'trade',
   'The finished trousers from the front, right side out, laid flat with the waist at its widest; behind it the inside of the back, which stands highest at its centre.':
     'trade',
+  'The finished trousers from the front, right side out, the waist drawn in as it hangs when nobody wears them; behind it the inside of the back, which stands highest at its centre.':
+    'trade',
   'The hem facing folded right sides together, its inseam, {0} high, lit.': 'trade', // {0} mm(hemStitchingAt(g))
   'The lay, {0}: {1}. To buy: {2}.': 'trade', // {0} LAYOUT_WORDS[lay.layout], {1} inTurn( lay.placements.map((one) => pieceName(one.piece)), ', ', ), {2} amount(lay.toBuy)
   'The left leg and the right one differ.': 'plain',
@@ -45,6 +47,8 @@ export const sewingPictures = {
     'trade',
   'The second leg is the mirror image of the first.': 'plain',
   'The two waist facings, right sides together, with both centre seams lit.': 'trade',
+  'The upper end of the pocket: the facing folded to the right side with both its ends stitched; below, turned to the wrong side and stitched down.':
+    'trade',
   'The waist from behind, the opening shut, the casing stitched upright at centre back and at both quarter marks.':
     'trade',
   'The waist from behind, wrong side out, elastic going in at the opening with a safety pin.': 'trade',
@@ -79,6 +83,7 @@ export const sewingPictures = {
   'elastic, safety pin': 'trade',
   'end tucked in, stitched shut': 'trade',
   facing: 'trade',
+  'first fold, {0} turned under': 'trade', // {0} mm(hemTucked(g))
   'fold of the {0}': 'trade', // {0} name
   'fold, no seam': 'trade',
   'fold: cut it open and turn the upper layer round': 'trade',
@@ -111,6 +116,7 @@ export const sewingPictures = {
   'right leg, right side out': 'trade',
   'right side of the cloth': 'trade',
   'right side out, seen from the front': 'trade',
+  'right side up': 'trade',
   'right side up, centre front at the right': 'trade',
   'right side up, hem below': 'trade',
   'right sides together, wrong side up': 'trade',
@@ -121,15 +127,19 @@ export const sewingPictures = {
   'sew the inseam': 'trade',
   side: 'trade',
   'slip in': 'plain',
+  'stitch it down': 'trade',
+  'stitch the ends': 'trade',
   'stitch, stretched': 'trade',
   'stitching line': 'trade',
   stretch: 'trade',
   'the grainline': 'trade',
   'the side line': 'plain',
   'then the ring, folded lengthwise, right side out': 'trade',
+  'then this fold': 'trade',
   'threads to draw up': 'trade',
   'tip, wrong side up': 'trade',
   'turned right side out': 'trade',
+  'turned, wrong side up': 'trade',
   'two facings, right sides together': 'trade',
   'waist, wrong side up': 'trade',
   'what lies underneath': 'plain',

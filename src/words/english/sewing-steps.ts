@@ -2,7 +2,8 @@
 export const sewingSteps = {
   'A facing cut as the leg is lies flat at any slant; a turning of the leg itself would not.': 'trade',
   'A hand goes in, and the upper edge runs level, square to the side line.': 'plain',
-  'A piece may lie upside down only on cloth without nap or direction. Stroke yours along the selvedge, and look at it from both ends: if it feels or looks otherwise from one of them, choose one-way cloth, and the lay is made anew.':
+  'A machine without zigzag? Bind them with thin bias tape instead.': 'trade',
+  'A piece may lie upside down only on cloth without nap or direction. Stroke yours along the selvedge, and look at it from both ends: if it feels or looks otherwise from one of them, choose one-way cloth, and the lay is made anew; how much that takes stands beside this one.':
     'trade',
   'A seam ripper slips: the pins stop it, and your other hand stays behind it.': 'trade',
   'Above the inseam the edges don’t meet yet, and needn’t. Trim nothing there: each centre edge meets its own twin on the other leg.':
@@ -75,6 +76,8 @@ export const sewingSteps = {
   'Fold it lengthwise, selvedge on selvedge. If it twists, shift one selvedge along the other until the fold hangs straight: in a knit the columns of stitches show the grain better than the edges.':
     'trade',
   'Fold the casing to the wrong side on the fold line, which is {0} below the raw edge, and press.': 'trade', // {0} mm(heights.fold + heights.catch)
+  'Fold the facing, {0} deep, to the right side on the fold line. Stitch both its ends, {1}, and cut the corners off slantwise, close to the stitching.':
+    'trade', // {0} mm(pocket.facing), {1} fromEdge(g.allowances.inseam)
   'Fold the ring lengthwise, wrong sides together, and press the fold.': 'trade',
   'Fold the strip lengthwise, right sides together, and sew along the open long edge, {0} from it.': 'trade', // {0} mm(allowance('upper'))
   'Fold the {0} right sides together, end on end.': 'trade', // {0} name
@@ -105,6 +108,7 @@ export const sewingSteps = {
     'trade',
   'Lap its ends {0} and pin them.': 'trade', // {0} mm(LAP)
   'Lap the ends of the lowest one {0} and pin them; the others are threaded later.': 'trade', // {0} mm(LAP)
+  'Lay each leg wrong side up: the folds that you marked are seen there.': 'trade',
   'Lay the cloth and the paper as the lay shows, which stands before these steps. Each grainline runs along the cloth: measure from both its arrowheads to the selvedge, and turn the paper until both distances are what the lay says.':
     'trade',
   'Lay the edge of the elastic along the raw edge of the cloth, on its wrong side.': 'trade',
@@ -183,7 +187,7 @@ export const sewingSteps = {
   'Press the seam over a ham, or over a towel rolled tight: above the notches to one side. Leave the curve below them standing up: that is how it is worn.':
     'trade',
   'Press them.': 'trade',
-  'Press {0} to the wrong side, the bottom first, then the sides. Fold the lower corners so that no raw edge shows.':
+  'Press {0} to the wrong side, the bottom first, then the sides, which go on in line with the turned facing. Fold the lower corners so that no raw edge shows.':
     'trade', // {0} mm(g.allowances.inseam)
   'Pressed to different sides they don’t pile up where the four meet in the crotch.': 'trade',
   'Pull the inner leg out.': 'trade',
@@ -341,14 +345,16 @@ export const sewingSteps = {
   'Turn the casing to the wrong side in its crease, {0} deep to the stitching line. Lay centre seam on centre seam and mark on mark, and pin.':
     'trade', // {0} mm(casingDepth)
   'Turn the facing to the wrong side and press the upper edge.': 'trade',
+  'Turn the facing to the wrong side, push its corners out, and press.': 'trade',
+  'Turn the facing, {0} deep, to the wrong side on the fold line, and press.': 'trade', // {0} mm(pocket.facing)
   'Turn the waist to the wrong side round the elastic, in its crease. The elastic lies snug in the fold of the lowest row.':
     'trade',
   'Turn the waist to the wrong side round the elastic, in its crease. The elastic lies snug in the fold.': 'trade',
   'Turn the {0} down and press the allowances up to the leg.': 'trade', // {0} name
-  'Turn {0} at the top to the wrong side, on the fold line, and press.': 'trade', // {0} mm(pocket.facing)
   'Turn {0} of its lower edge under.': 'plain', // {0} mm(tuckedUnder(finished.heights.catch))
   'Turn {0} of its upper edge under.': 'plain', // {0} mm(hem.turnUnder)
   'Turn {0} of the raw edge under, in its crease.': 'trade', // {0} mm(tuckedUnder(heights.catch))
+  'Turned so, the facing’s ends are clean at the corners, where the pocket wears first.': 'trade',
   'Two fingers go under the band, and it goes over the fullest part without a thread breaking.': 'trade',
   'Two fingers go under the elastic, and it feels the same when sitting. Pulled out, it goes over the fullest part.':
     'trade',

@@ -99,7 +99,7 @@ export const workbenchStations = {
   'Nobody measured it on children; by adults’ proportions {0}.': 'plain', // {0} rangeTold(estimate)
   'Nothing counts as printed any more, so the sheets are laid out afresh.': 'plain',
   'Nothing is corrected yet: the drawing shows what was worn.': 'plain',
-  'Nothing is tucked in: its edge is overlocked.': 'trade',
+  'Nothing is tucked in: its edge is overlocked or zigzagged.': 'trade',
   'Nothing would save as much as {0}.': 'plain', // {0} mm(WORTH_SAVING)
   'Number at the edges': 'plain',
   'Of a check, along the selvedge; {0} for none. The hems then lie on the same line of it.': 'trade', // {0} mm(0)
@@ -234,6 +234,7 @@ export const workbenchStations = {
   'of blocks on paper: flattened, marked and drawn at true size': 'trade',
   'one patch, behind': 'trade',
   'one row': 'trade',
+  'overlocked or zigzagged': 'trade',
   'overlocker too': 'plain',
   'plain machine': 'trade',
   portrait: 'plain',

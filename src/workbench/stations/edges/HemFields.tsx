@@ -76,7 +76,7 @@ function TurnUnder() {
       help={
         turnUnder > 0
           ? say`Its raw edge, ${mm(turnUnder)} tucked in.`
-          : say`Nothing is tucked in: its edge is overlocked.`
+          : say`Nothing is tucked in: its edge is overlocked or zigzagged.`
       }
     />
   );

@@ -17,7 +17,7 @@ const ELASTIC = [
 ];
 
 const RAW_EDGE = [
-  { key: 'overlocked', name: say`overlocked` },
+  { key: 'overlocked', name: say`overlocked or zigzagged` },
   { key: 'turnedUnder', name: say`turned under` },
 ];
 
