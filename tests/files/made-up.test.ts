@@ -84,12 +84,12 @@ describe('the made-up language', () => {
   it('is heard through every finish in guide, handout, fit sheet, first sheet and key', () => {
     for (const draft of drafts) {
       const { verdict, lines, ...fit } = fitContent(draft);
-      const { sections, ...first } = firstWords(draft, options.date, 'zzz.pdf');
+      const first = firstWords(draft, options.date, 'zzz.pdf');
       const said = {
         guide: pageText(writeGuideHtml(draft)),
         handout: texts(handoutRuns(draft)).join('\n'),
         fit: texts([fit.says, fit.under, lines.map(({ name }) => name), fit.passages]).join('\n'),
-        first: texts([first, sections]).join('\n'),
+        first: texts(first).join('\n'),
         key: texts(keyRows(drafts).map(({ says }) => says)).join('\n'),
         remarks: sheetRemarks(draft.project.paper).join('\n'),
       };

@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Check } from '../../src/check';
 import { placedDrawings } from '../../src/drawing';
 import { bodyRows, cutRows } from '../../src/files/content/rows';
-import { drawFirst } from '../../src/files/pdf/first-page';
+import { drawFirst, otherWords } from '../../src/files/pdf/first-page';
 import { firstWords } from '../../src/files/pdf/first-words';
 import { writeLargePdf } from '../../src/files/pdf/large';
 import { writePrinterTestPdf } from '../../src/files/pdf/printer-test';
@@ -25,13 +25,9 @@ function firstOf(draft: Draft, checks: readonly Check[]): Uint8Array {
   const plan = sheetsOf(draft);
   const page = firstPage(plan, draft.project.units === 'inch');
   const pen = startPdf(page.width, page.height, printFont(), { title: '', subject: '', date: DATE });
-  drawFirst(
-    pen,
-    page,
-    firstWords(draft, DATE, 'first.pdf', { checks }),
-    draft,
-    placedDrawings(draft.printed, plan.places),
-  );
+  const told = firstWords(draft, DATE, 'first.pdf', { checks });
+  const drawings = placedDrawings(draft.printed, plan.places);
+  drawFirst(pen, page, told, [otherWords(page, told, drawings)], draft, drawings);
   return pen.bytes();
 }
 
@@ -69,7 +65,7 @@ describe.each([
   { name: 'inches on Letter', draft: inches, checks: checksOf(inches), margin: 10, pages: 2 },
   { name: 'a long name and a wide margin', draft: long, checks: checksOf(long), margin: 15, pages: 2 },
   { name: 'sixteen checks that complain', draft: inches, checks: complaining(16), margin: 10, pages: 3 },
-  { name: 'so many checks that they need another page', draft: inches, checks: complaining(45), margin: 10, pages: 3 },
+  { name: 'so many checks that they need another page', draft: inches, checks: complaining(45), margin: 10, pages: 4 },
 ])('the first pages: $name', ({ draft, checks, margin, pages }) => {
   let pdf: OpenPdf;
   beforeAll(() => {

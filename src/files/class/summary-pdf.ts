@@ -11,9 +11,9 @@ import { passageStrips } from '../pen/passage-strips';
 import { type Pen, startPdf } from '../pen/pen';
 import { drawStrips } from '../pen/strip';
 import { RULE } from '../pen/table-strips';
-import { wrapText } from '../pen/text-flow';
 import { TONE_INK } from '../pen/text-strips';
 import { SPACE, TYPE } from '../pen/type-scale';
+import { wrapText } from '../pen/wrap-text';
 import { LOOK_SIGN, type SummaryColumn, type SummaryContent, type SummaryLine } from './summary-content';
 
 const WORDS_PT = TYPE.small.pt;

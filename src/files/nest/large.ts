@@ -18,10 +18,12 @@ import { drawPaths } from '../pen/draw-paths';
 import { drawWords } from '../pen/draw-words';
 import type { PdfOptions } from '../pen/options';
 import { frameAt } from '../pen/page-frame';
+import { passageStrips } from '../pen/passage-strips';
 import { startPdf } from '../pen/pen';
-import { wrapText } from '../pen/text-flow';
+import { drawStrips, stripsHeight } from '../pen/strip';
+import { wrapText } from '../pen/wrap-text';
 import type { LongWork } from '../work/long-work';
-import { drawKey, keyHeight, keyRows } from './key';
+import { nestKey } from './key';
 import { nestLayers } from './layers';
 import { type Nest, nestSideBySide, nestTitle } from './nest';
 
@@ -40,7 +42,6 @@ export function* nestedLargeWork(nest: Nest, options: PdfOptions): LongWork<Uint
   const { drawings, look, box, ink, wanted } = nestSideBySide(nest, 'printed');
   yield { share: 0, doing: words`one large sheet` };
   const frame = frameAt(LARGE_MARGIN, LARGE_MARGIN, box, factor);
-  const rows = keyRows(nest);
   const squares = squaresSize(project.paper);
   const width = Math.max(frame.box.right, LARGE_MARGIN + squares.width + LEAST_KEY) + LARGE_MARGIN;
   const left = LARGE_MARGIN + squares.width;
@@ -55,7 +56,8 @@ export function* nestedLargeWork(nest: Nest, options: PdfOptions): LongWork<Uint
     ...wrapText(advice.trim(), room, LARGE_WORDS_PT, ruler.widthOf).map((text) => ({ text, pt: LARGE_WORDS_PT })),
   ];
   const headHeight = head.reduce((sum, { pt }) => sum + lineHeight(pt), lineHeight(LARGE_WORDS_PT));
-  const foot = Math.max(squares.height, headHeight + keyHeight(rows, room, ruler.widthOf));
+  const key = passageStrips([nestKey(nest)], room, ruler.widthOf);
+  const foot = Math.max(squares.height, headHeight + stripsHeight(key));
   const height = top + foot + LARGE_MARGIN;
   refuseLargerThanPage(width, height, say`one large sheet`, { field: 'paper.scale' });
   const pen = startPdf(width, height, options.font, {
@@ -74,6 +76,6 @@ export function* nestedLargeWork(nest: Nest, options: PdfOptions): LongWork<Uint
       y += lineHeight(pt);
     }
   });
-  pen.onLayer('key', () => drawKey(pen, rows, left, top + headHeight, room));
+  pen.onLayer('key', () => drawStrips(pen, key, left, top + headHeight));
   return pen.bytes();
 }

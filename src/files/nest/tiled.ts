@@ -1,6 +1,5 @@
-import { baseline, drawingInk, INK, lineHeight, type PieceDrawing } from '../../drawing';
+import { drawingInk, type PieceDrawing } from '../../drawing';
 import { pieceName } from '../../edges';
-import { point } from '../../plane';
 import { type Draft, sheetsOf, withoutLastPrint } from '../../project';
 import { paperName } from '../../sheets';
 import { number, own, printPhrase, words } from '../../words';
@@ -12,18 +11,15 @@ import { drawSheet } from '../pdf/sheet';
 import { sheetWords } from '../pdf/sheet-words';
 import { firstPage } from '../pdf/tiled';
 import type { PdfOptions } from '../pen/options';
+import { headed } from '../pen/passage';
 import { startPdf } from '../pen/pen';
-import { wrapText } from '../pen/text-flow';
 import type { LongWork } from '../work/long-work';
 import { nestedDrawing } from './drawing';
-import { drawKey, keyRows } from './key';
+import { nestKey } from './key';
 import { nestLayers } from './layers';
 import { type Nest, nestTitle } from './nest';
 import { nestedPieces } from './pieces';
 import { nestedWords } from './words';
-
-const TITLE_PT = 15;
-const WORDS_PT = 9;
 
 /**
  * The nest on joined sheets: a first sheet, the key, then the sheets, each with a step of its own.
@@ -54,50 +50,23 @@ export function* nestedWork(nest: Nest, options: PdfOptions): LongWork<Uint8Arra
     oneSided: true,
     layers: layersWith(nestLayers(nest)),
   });
-  const rows = keyRows(nest);
-  const told = firstWords(whole, options.date, options.fileName ?? 'nested.pdf');
-  drawFirst(
-    pen,
-    page,
-    {
-      ...told,
-      title,
-      key: false,
-      sections: [],
-    },
-    whole,
-    drawings,
-  );
-  pen.newPage(page.width, page.height);
-  pen.words(words`Key: ${own(title)}`, point(page.margin, baseline(page.margin, TITLE_PT)), {
-    pt: TITLE_PT,
-    colour: INK.cut,
-  });
-  const width = page.width - 2 * page.margin;
-  let top = page.margin + 2 * lineHeight(TITLE_PT);
-  for (const line of wrapText(
-    words`${number(nest.length)} bodies on one drawing: the legs lie with their side lines and crotch lines on each other; each body has a line type, a colour and a number of its own. Cut lines, folds and notches are drawn for every body; what else is in a piece stands in its own pattern.`,
-    width,
-    WORDS_PT,
-    pen.widthOf,
-  )) {
-    pen.words(line, point(page.margin, baseline(top, WORDS_PT)), { pt: WORDS_PT, colour: INK.words });
-    top += lineHeight(WORDS_PT);
-  }
-  drawKey(pen, rows, page.margin, top + lineHeight(WORDS_PT), width);
+  const told = { ...firstWords(whole, options.date, options.fileName ?? 'nested.pdf'), title };
+  const says = words`${number(nest.length)} bodies on one drawing: the legs lie with their side lines and crotch lines on each other; each body has a line type, a colour and a number of its own. Cut lines, folds and notches are drawn for every body; what else is in a piece stands in its own pattern.`;
+  const key = headed(words`What each line is`, { kind: 'paragraph', text: says }, nestKey(nest));
+  drawFirst(pen, page, told, [{ columns: 1, passages: key }], whole, drawings);
 
   const ink = drawingInk(drawings);
   const wanted = nestedWords(pieces, plan.places, { project, scale: project.paper.scale });
   const wordsOf = sheetWords(wanted, plan, plan.sheets, ink, pen.widthOf);
   const remarks = sheetRemarks(project.paper);
-  const says = (shown: readonly PieceDrawing[]) => [
+  const noted = (shown: readonly PieceDrawing[]) => [
     `${shown.map(({ piece }) => printPhrase(pieceName(piece), project.units)).join(', ')} · ${title}`,
-    words`Key: on the second page.`,
+    words`Which line is whose: on the first pages.`,
   ];
   for (const [i, sheet] of plan.sheets.entries()) {
     yield { share: i / plan.sheets.length, doing: words`sheet ${own(sheet.label)}` };
     pen.newPage(plan.paper.width, plan.paper.height);
-    drawSheet(pen, { plan, drawings, ink, wordsOf, says, remarks, look }, sheet);
+    drawSheet(pen, { plan, drawings, ink, wordsOf, says: noted, remarks, look }, sheet);
   }
   return pen.bytes();
 }

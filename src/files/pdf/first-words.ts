@@ -14,8 +14,8 @@ import {
   finishedRows,
   scaleSentence,
 } from '../content/rows';
-import type { Section } from '../pen/text-flow';
-import { exchangeSection } from './exchange-words';
+import { headed, type Passage, pairs, sentences } from '../pen/passage';
+import { exchangePassages } from './exchange-words';
 
 /** What is said under one of the pictures of joining. */
 export interface JoiningWords {
@@ -27,8 +27,10 @@ export interface JoiningWords {
 export interface FirstWords {
   readonly title: string;
   readonly under: string;
-  /** How to print, and what to exchange in an earlier print: beside the squares. */
-  readonly print: readonly Section[];
+  /** How to print: beside the squares. */
+  readonly print: readonly Passage[];
+  /** What to exchange in an earlier print: below it where there is room; nothing where all sheets are printed. */
+  readonly exchange: readonly Passage[];
   readonly mapTitle: string;
   /** Below it; whether the map shows the order of taping is known once it is laid out. */
   readonly mapNote: (ordered: boolean) => string;
@@ -38,10 +40,8 @@ export interface FirstWords {
   readonly afterwards: readonly string[];
   /** Stands on the second page: it may have come out on the back of the first. */
   readonly twoSided: string;
-  /** Whether the key of the lines stands before them: where a line's type tells what it means. */
-  readonly key: boolean;
-  /** Parts in the order in which they are set; the last ones go on to a further page where there is no room. */
-  readonly sections: readonly Section[];
+  /** What else belongs to the pattern, most needed first. */
+  readonly others: readonly Passage[];
 }
 
 /**
@@ -71,13 +71,12 @@ export function firstWords(
   return {
     title: project.name,
     under: words`Legwork · lounge pant, each leg one piece · ${own(dated(date))} · ${own(fileName)}`,
-    print: [
-      {
-        title: words`Print at 100 %`,
-        sentences: [...printSentences(plan.margin, units), ...(scale === '' ? [] : [scale])],
-      },
-      ...(again ? [exchangeSection(draft, again)] : []),
-    ],
+    print: headed(
+      words`Print at 100 %`,
+      { kind: 'list', sign: 'numbers', items: printSentences(plan.margin, units) },
+      ...sentences(scale === '' ? [] : [scale]),
+    ),
+    exchange: again ? exchangePassages(draft, again) : [],
     mapTitle: count === 1 ? words`The sheet` : words`Where each sheet goes`,
     mapNote: (ordered) => mapNote(plan, again !== undefined, ordered),
     joining: count > 1 ? joiningWords(plan.overlap) : [],
@@ -86,29 +85,33 @@ export function firstWords(
       ...(controls.length > 0 ? [words`Measure, to check the joins: ${own(controls.join(', '))}.`] : []),
     ],
     twoSided: words`Is anything printed on the back of this page? Then switch off two-sided printing before you print the sheets: one that is on the back of another can’t be laid beside it.`,
-    key: true,
-    sections: [
-      ...(count > 1 ? [orderSection(plan)] : []),
-      ...(paper.scale === 1 ? [cuttingSection()] : []),
-      { title: words`To cut and to buy`, rows: [...clothRows(draft), ...cutRows(draft)] },
-      {
-        title: words`Checks`,
-        sentences: [
+    others: [
+      ...(count > 1 ? orderPassages(plan) : []),
+      ...(paper.scale === 1 ? cuttingPassages() : []),
+      ...part(words`To cut and to buy`, pairs([...clothRows(draft), ...cutRows(draft)])),
+      ...part(
+        words`Checks`,
+        ...sentences([
           ...correctionRemarks(paper).map((remark) => printPhrase(say`Doubtful – printer: ${remark}`, units)),
           ...draft.body.remarks.map(({ phrase }) => printPhrase(say`Look at this before cutting: ${phrase}`, units)),
           ...checkSentences(checks, units),
-        ],
-      },
-      { title: words`Safety`, sentences: cautionSentences(draft.cautions, units) },
-      { title: words`Body: ${own(project.body.label)}`, rows: bodyRows(draft) },
-      { title: words`Finished measures`, rows: finishedRows(draft) },
-      { title: words`Your choices`, sentences: choiceSentences(draft) },
+        ]),
+      ),
+      ...part(words`Safety`, ...sentences(cautionSentences(draft.cautions, units))),
+      ...part(words`Body: ${own(project.body.label)}`, pairs(bodyRows(draft))),
+      ...part(words`Finished measures`, pairs(finishedRows(draft))),
+      ...part(words`Your choices`, ...sentences(choiceSentences(draft))),
     ],
   };
 }
 
+/** A heading with what is best not parted from it. */
+const part = (title: string, ...passages: readonly Passage[]): readonly Passage[] => [
+  { kind: 'group', passages: headed(title, ...passages) },
+];
+
 /** The strips by their letters, each with its sheets in order. */
-function orderSection({ sheets }: SheetPlan): Section {
+function orderPassages({ sheets }: SheetPlan): readonly Passage[] {
   const parts = partsInOrder({ sheets });
   const letterOf = ({ label }: SheetPart) => label.replace(/\d+$/, '');
   const letters = [...new Set(parts.map(letterOf))];
@@ -119,10 +122,8 @@ function orderSection({ sheets }: SheetPlan): Section {
       .map(({ label }) => label)
       .join(' + '),
   }));
-  return {
-    title: words`Order of taping`,
-    rows: letters.length > 1 ? [...rows, { name: words`Then the strips`, value: letters.join(' + ') }] : rows,
-  };
+  const strips = { name: words`Then the strips`, value: letters.join(' + ') };
+  return part(words`Order of taping`, pairs(letters.length > 1 ? [...rows, strips] : rows));
 }
 
 /** Which parts of the plan are printed in empty corners of other sheets; nothing where none is. */
@@ -136,19 +137,19 @@ function tipsTold({ sheets }: SheetPlan): readonly string[] {
 }
 
 /** From the joined paper to the cloth. */
-const cuttingSection = (): Section => ({
-  title: words`When the sheets are one`,
-  sentences: numbered([
-    words`Cut the paper along the thick line, and mark the notches.`,
-    words`Lay it on the cloth so that the arrow of its grainline runs along the selvedge. The sewing guide shows how all pieces lie.`,
-    words`Cut as many as the list says; mirrored means that one half of them is cut with the printed side down.`,
-  ]),
-});
-
-const numbered = (sentences: readonly string[]): readonly string[] => sentences.map((told, i) => `${i + 1}. ${told}`);
+const cuttingPassages = (): readonly Passage[] =>
+  part(words`When the sheets are one`, {
+    kind: 'list',
+    sign: 'numbers',
+    items: [
+      words`Cut the paper along the thick line, and mark the notches.`,
+      words`Lay it on the cloth so that the arrow of its grainline runs along the selvedge. The sewing guide shows how all pieces lie.`,
+      words`Cut as many as the list says; mirrored means that one half of them is cut with the printed side down.`,
+    ],
+  });
 
 function printSentences(margin: Mm, units: Units): readonly string[] {
-  return numbered([
+  return [
     words`Print this page first, alone, and on the paper of the sheets.`,
     words`Choose true size, 100 %, and one side of the paper only; switch off everything like fit to page or shrink.`,
     words`Measure both squares along all sides. If one is wrong, set the printer right before you print the rest.`,
@@ -156,7 +157,7 @@ function printSentences(margin: Mm, units: Units): readonly string[] {
       say`The drawing keeps ${mm(margin)} from the edges of the paper. If your printer cuts some of it off, choose a wider margin: the printer’s test page shows how wide.`,
       units,
     ),
-  ]);
+  ];
 }
 
 function mapNote(plan: SheetPlan, again: boolean, ordered: boolean): string {

@@ -1,7 +1,8 @@
 import { INK, type LineStyle, type PieceDrawing } from '../../drawing';
 import type { Mm } from '../../length';
-import { type Box, boxHolds, flattenCurves, type Point, point } from '../../plane';
+import { boxHolds, flattenCurves, type Point, point } from '../../plane';
 import { joinLine, type Sheet, type SheetPlan } from '../../sheets';
+import type { PagePicture } from '../pen/passage';
 import type { PageMap, Pen } from '../pen/pen';
 import { drawArrow } from './arrow';
 import { boxPath, drawPaper, drawWhole, type Picture, paperBox, same } from './laid-paper';
@@ -66,24 +67,28 @@ interface JoinPicture extends Picture {
 }
 
 /**
- * Draws cutting, laying and taping, each into its box, at one of this plan's own joins, smaller than it is.
+ * Cutting, laying and taping at one of this plan's own joins, smaller than it is; nothing where there is none.
  *
- * @param boxes on the page, one for each of the three; of equal size
+ * @param size of each picture on the page
  */
-export function drawJoining(pen: Pen, plan: SheetPlan, drawings: readonly PieceDrawing[], boxes: readonly Box[]): void {
-  const [box] = boxes;
-  if (!box) return;
-  const half = (0.4 * Math.min(box.right - box.left, box.bottom - box.top)) / SCALE / plan.scale.x;
-  const join = shownJoin(plan, drawings, half);
-  if (!join) return;
-  for (const [i, draw] of [drawCutting, drawLaying, drawTaping].entries()) {
-    const place = boxes[i] as Box;
-    pen.within(place, () => {
-      pen.fill(boxPath(place), same, TABLE);
-      draw(pen, joinPicture({ plan, drawings, place, scale: SCALE }, join));
-    });
-    pen.frame(place, RIM);
-  }
+export function joiningPictures(
+  plan: SheetPlan,
+  drawings: readonly PieceDrawing[],
+  size: { readonly width: Mm; readonly height: Mm },
+): readonly PagePicture[] {
+  const join = shownJoin(plan, drawings, (0.4 * Math.min(size.width, size.height)) / SCALE / plan.scale.x);
+  if (!join) return [];
+  return [drawCutting, drawLaying, drawTaping].map((draw) => ({
+    ratio: size.height / size.width,
+    widest: size.width,
+    draw: (pen, place) => {
+      pen.within(place, () => {
+        pen.fill(boxPath(place), same, TABLE);
+        draw(pen, joinPicture({ plan, drawings, place, scale: SCALE }, join));
+      });
+      pen.frame(place, RIM);
+    },
+  }));
 }
 
 function joinPicture(picture: Picture, join: ShownJoin): JoinPicture {

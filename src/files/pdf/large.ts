@@ -20,7 +20,7 @@ import { drawWords } from '../pen/draw-words';
 import type { PdfOptions } from '../pen/options';
 import { frameAt } from '../pen/page-frame';
 import { startPdf } from '../pen/pen';
-import { wrapText } from '../pen/text-flow';
+import { wrapText } from '../pen/wrap-text';
 import {
   drawSquares,
   LARGE_GAP,

@@ -1,9 +1,9 @@
-import { baseline, INK, LINE_STYLES, lineHeight, type PieceDrawing, type Stroke } from '../../drawing';
+import { INK, LINE_STYLES, type PieceDrawing, type Stroke } from '../../drawing';
 import type { Mm } from '../../length';
-import { type Box, pathThrough, point } from '../../plane';
-import { type Phrase, said, say, words } from '../../words';
+import { pathThrough, point } from '../../plane';
+import { type Phrase, said, say } from '../../words';
+import type { Passage } from '../pen/passage';
 import type { Pen } from '../pen/pen';
-import { TYPE } from '../pen/type-scale';
 
 type LineStroke = Exclude<Stroke, 'solid'>;
 
@@ -21,35 +21,19 @@ const MEANINGS: Readonly<Record<LineStroke, Phrase>> = {
 };
 
 const SAMPLE: Mm = 22;
-const GAP: Mm = 3;
-const TITLE_PT = TYPE.lead.pt;
-
-/** The height of the key for these drawings at a size of type, its title included. */
-export const keyHeight = (drawings: readonly PieceDrawing[], pt: number): Mm =>
-  lineHeight(TITLE_PT) + usedStrokes(drawings).length * rowHeight(pt);
-
-const rowHeight = (pt: number): Mm => lineHeight(pt) * 1.25;
-
-const usedStrokes = (drawings: readonly PieceDrawing[]): readonly LineStroke[] => {
-  const used = new Set(drawings.flatMap(({ paths }) => paths.map(({ stroke }) => stroke)));
-  return (Object.keys(MEANINGS) as LineStroke[]).filter((stroke) => used.has(stroke));
-};
 
 /** The key of the lines: each line type that these drawings use as it is printed, with its meaning. */
-export function drawLineKey(pen: Pen, drawings: readonly PieceDrawing[], room: Box, pt: number): void {
-  pen.words(words`What the lines mean`, point(room.left, baseline(room.top, TITLE_PT)), {
-    pt: TITLE_PT,
-    bold: true,
-    colour: INK.cut,
-  });
-  let top = room.top + lineHeight(TITLE_PT);
-  for (const stroke of usedStrokes(drawings)) {
-    const y = top + rowHeight(pt) / 2;
-    drawSample(pen, stroke, room.left, y);
-    const line = baseline(y - lineHeight(pt) / 2, pt);
-    pen.words(said(MEANINGS[stroke]), point(room.left + SAMPLE + GAP, line), { pt, colour: INK.words });
-    top += rowHeight(pt);
-  }
+export function lineKey(drawings: readonly PieceDrawing[]): Passage {
+  const used = new Set(drawings.flatMap(({ paths }) => paths.map(({ stroke }) => stroke)));
+  const strokes = (Object.keys(MEANINGS) as LineStroke[]).filter((stroke) => used.has(stroke));
+  return {
+    kind: 'key',
+    width: SAMPLE,
+    rows: strokes.map((stroke) => ({
+      text: said(MEANINGS[stroke]),
+      draw: (pen, left, middle) => drawSample(pen, stroke, left, middle),
+    })),
+  };
 }
 
 /** A line as the pattern has it, with the sign that it bears there. */

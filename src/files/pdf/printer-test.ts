@@ -6,7 +6,7 @@ import { correctionRemarks, edgeLines, paperName, printerTest } from '../../shee
 import { mm, number, printPhrase, say, words } from '../../words';
 import type { PdfOptions } from '../pen/options';
 import { type Pen, startPdf } from '../pen/pen';
-import { wrapText } from '../pen/text-flow';
+import { wrapText } from '../pen/wrap-text';
 import { drawEdgeLadders, LADDER_DEPTH } from './edge-ladder';
 
 const BAR: LineStyle = { width: 0.3, colour: INK.cut, dash: [] };

@@ -6,8 +6,8 @@ import { correctionTold, type ProjectorTest, projectorRemarks, projectorTest } f
 import { mm, type Phrase, printPhrase, say, words } from '../../words';
 import type { PdfOptions } from '../pen/options';
 import { type Pen, startPdf } from '../pen/pen';
-import { wrapText } from '../pen/text-flow';
 import { TYPE, type Type } from '../pen/type-scale';
+import { wrapText } from '../pen/wrap-text';
 import {
   correctionOf,
   drawGround,

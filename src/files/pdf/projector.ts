@@ -28,7 +28,7 @@ import { drawPaths } from '../pen/draw-paths';
 import { drawWords } from '../pen/draw-words';
 import type { PdfOptions } from '../pen/options';
 import { type Pen, startPdf } from '../pen/pen';
-import { wrapText } from '../pen/text-flow';
+import { wrapText } from '../pen/wrap-text';
 import type { LongWork } from '../work/long-work';
 import { refuseLargerThanPage } from './large-sheet';
 import {

@@ -6,7 +6,7 @@ import { REFERENCE, referenceSheet } from '../../sheets';
 import { own, type Phrase, type PhraseValue, said, say, words } from '../../words';
 import type { PdfOptions } from '../pen/options';
 import { type Pen, startPdf } from '../pen/pen';
-import { wrapText } from '../pen/text-flow';
+import { wrapText } from '../pen/wrap-text';
 
 const FINE: LineStyle = { width: 0.2, colour: INK.cut, dash: [] };
 const BAR: LineStyle = { width: 0.3, colour: INK.cut, dash: [] };

@@ -2,7 +2,7 @@ import { lineHeight, type WidthOf } from '../../drawing';
 import type { Mm } from '../../length';
 import { type Box, point } from '../../plane';
 import type { ClearPlaces, SheetPlan } from '../../sheets';
-import { wrapText } from '../pen/text-flow';
+import { wrapText } from '../pen/wrap-text';
 
 /** A sheet's own words beside its label, in a place of their own. */
 export interface SheetNote {

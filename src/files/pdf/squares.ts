@@ -3,7 +3,7 @@ import type { Mm } from '../../length';
 import { type Box, type Point, pathThrough, point } from '../../plane';
 import { words } from '../../words';
 import type { Pen } from '../pen/pen';
-import { wrapText } from '../pen/text-flow';
+import { wrapText } from '../pen/wrap-text';
 
 /** The test squares' sides, in millimetres: exactly 100 mm and exactly 4 inches. */
 export const TEST_SQUARES = [

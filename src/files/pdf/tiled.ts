@@ -11,7 +11,7 @@ import { startPdf } from '../pen/pen';
 import { safeFileName } from '../work/file-name';
 import type { LongWork } from '../work/long-work';
 import { controlWords } from './control-words';
-import { drawFirst, type FirstPage } from './first-page';
+import { drawFirst, type FirstPage, otherWords } from './first-page';
 import { firstWords } from './first-words';
 import { drawSheet } from './sheet';
 import { sheetWords } from './sheet-words';
@@ -64,7 +64,8 @@ function* tiledWork(
     oneSided: true,
   });
   const fileName = options.fileName ?? `${safeFileName(project.name)}.pdf`;
-  drawFirst(pen, page, firstWords(draft, options.date, fileName, { again }), draft, drawings, again?.anew);
+  const told = firstWords(draft, options.date, fileName, { again });
+  drawFirst(pen, page, told, [otherWords(page, told, drawings)], draft, drawings, again?.anew);
   const ink = drawingInk(drawings);
   const { once, along } = patternWords(draft.printed, plan.places, {
     project,

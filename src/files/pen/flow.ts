@@ -98,5 +98,8 @@ export function flowBalanced(
     const flow = flowStrips(strips, columns(lower), top, whole);
     if (flow.left.length === 0 && flow.bottom <= lower + FITS) return flow;
   }
-  return flowStrips(strips, columns(bottom), least, whole);
+  const held = flowStrips(strips, columns(bottom), least, whole);
+  // A group is parted rather than that a page is begun for what it leaves over.
+  const parted = held.left.length > 0 ? flowStrips(strips, columns(bottom), Number.POSITIVE_INFINITY, whole) : held;
+  return parted.left.length > 0 ? held : parted;
 }

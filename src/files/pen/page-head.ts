@@ -4,8 +4,8 @@ import { point } from '../../plane';
 import type { PageGrid } from './page-grid';
 import type { Pen } from './pen';
 import { RULE } from './table-strips';
-import { wrapText } from './text-flow';
 import { TYPE } from './type-scale';
+import { wrapText } from './wrap-text';
 
 const MOST_LINES = 2;
 

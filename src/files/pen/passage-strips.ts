@@ -1,6 +1,7 @@
 import { baseline, INK, type LineStyle, lineHeight } from '../../drawing';
 import type { Mm } from '../../length';
 import { point } from '../../plane';
+import { keyStrips } from './key-strips';
 import type { Passage } from './passage';
 import { besideInset, besideStrip, galleryStrips, pictureStrip } from './picture-strips';
 import { joinedStrip, type Strip, stripsBelow, stripsHeight, stripsTogether } from './strip';
@@ -43,6 +44,8 @@ function stripsOf(passage: Passage, width: Mm, widthOf: Measure): readonly Strip
       return besideStrips(passage, width, widthOf);
     case 'gallery':
       return galleryStrips(passage, width, widthOf);
+    case 'key':
+      return keyStrips(passage, width, widthOf);
     case 'caution':
       return [cautionStrip(passage, width, widthOf)];
     case 'group': {

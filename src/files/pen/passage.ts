@@ -36,6 +36,15 @@ export interface TableRow {
   readonly tones?: readonly (Tone | undefined)[];
 }
 
+/** A row of a key. */
+export interface KeyRow {
+  /** Draws the sample from `left` as wide as the key's, around `middle`. */
+  readonly draw: (pen: Pen, left: Mm, middle: Mm) => void;
+  readonly text: string;
+  /** Stands before the text, bold. */
+  readonly label?: string;
+}
+
 /** What a document's page is made of, as data; it is laid by {@link passageStrips}. */
 export type Passage =
   /** `aside` stands at the right, quiet. */
@@ -67,6 +76,8 @@ export type Passage =
       readonly ratio: number;
       readonly pictures: readonly PagePicture[];
     }
+  /** Small drawings at the left, each with what it means at its right. */
+  | { readonly kind: 'key'; readonly width: Mm; readonly rows: readonly KeyRow[] }
   /** What to take care of: a bar at its left, so that it is seen in grey too. */
   | { readonly kind: 'caution'; readonly label: string; readonly text: string }
   /** Passages that are best not parted. */
@@ -86,5 +97,9 @@ export const pairs = (rows: readonly Row[]): Passage => ({
 /** Where something comes from, small, a paragraph each. */
 export const notes = (texts: readonly string[]): readonly Passage[] =>
   texts.map((text) => ({ kind: 'paragraph', size: 'small', text }));
+
+/** Sentences: a list where they are several. */
+export const sentences = (texts: readonly string[]): readonly Passage[] =>
+  texts.length > 1 ? [bullets(texts)] : texts.map((text) => ({ kind: 'paragraph', text }));
 
 export const bullets = (items: readonly string[]): Passage => ({ kind: 'list', sign: '•', items });

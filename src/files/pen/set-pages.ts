@@ -1,6 +1,6 @@
 import { lineHeight } from '../../drawing';
 import type { Mm } from '../../length';
-import { flowBalanced, type LaidStrip } from './flow';
+import { flowBalanced } from './flow';
 import { gridColumns, type PageGrid } from './page-grid';
 import { drawFoot, drawHead } from './page-head';
 import type { Passage } from './passage';
@@ -25,8 +25,8 @@ export interface PageDocument {
 
 /** White is left at the foot of a page that reaches down to here, of its height between the margins. */
 const FULL = 0.75;
-/** A run does not begin in less room than this at the foot of a page. */
-const LEAST_ROOM: Mm = 35;
+/** A run that goes on overleaf does not begin in less room than this at the foot of a page. */
+const LEAST_ROOM: Mm = 50;
 
 /**
  * Sets a document on pages of one grid: its head, its runs below each other, and at each foot its title and the page's
@@ -34,38 +34,52 @@ const LEAST_ROOM: Mm = 35;
  */
 export function setPages(pen: Pen, grid: PageGrid, { title, under, runs }: PageDocument): void {
   let number = 1;
-  let y = drawHead(pen, grid, title, under);
-  const turnOver = () => {
+  const top = drawHead(pen, grid, title, under);
+  setRuns(pen, grid, runs, top, () => {
     drawFoot(pen, grid, title, `${number}`);
     pen.newPage(grid.width, grid.height);
     number += 1;
-    y = grid.margin;
-  };
+    return grid.margin;
+  });
+  drawFoot(pen, grid, title, `${number}`);
+}
+
+/**
+ * Sets runs below each other, from somewhere on the current page.
+ *
+ * @param top where the first one begins
+ * @param turnOver begins another page and says where its first run begins
+ */
+export function setRuns(pen: Pen, grid: PageGrid, runs: readonly PageRun[], top: Mm, turnOver: () => Mm): void {
   const least = grid.margin + FULL * (grid.bottom - grid.margin);
+  let y = top;
+  let empty = false;
+  const turn = () => {
+    y = turnOver();
+    empty = true;
+  };
   for (const { columns, passages, onNewPage = false } of runs) {
     const width = gridColumns(grid, columns, 0, 0)[0] as { left: Mm; right: Mm };
     let strips = passageStrips(passages, width.right - width.left, pen.widthOf);
-    if (y > grid.margin) {
-      if ((onNewPage && y >= least) || grid.bottom - y < LEAST_ROOM) turnOver();
-      else y += SPACE.run;
-    }
-    while (strips.length > 0) {
-      const flow = flowBalanced(strips, (lower) => gridColumns(grid, columns, y, lower), {
+    const flowHere = () =>
+      flowBalanced(strips, (lower) => gridColumns(grid, columns, y, lower), {
         top: y,
         bottom: grid.bottom,
         least,
         step: lineHeight(TYPE.words.pt) / 2,
-        whole: y === grid.margin,
+        whole: empty,
       });
-      drawLaid(pen, flow.laid);
-      y = flow.bottom;
+    if (!empty) {
+      y += SPACE.run;
+      const low = grid.bottom - y < LEAST_ROOM && flowHere().left.length > 0;
+      if ((onNewPage && y >= least) || low) turn();
+    }
+    while (strips.length > 0) {
+      const flow = flowHere();
+      for (const { strip, left, top: from } of flow.laid) strip.draw(pen, left, from);
+      if (flow.laid.length > 0) [y, empty] = [flow.bottom, false];
       strips = flow.left;
-      if (strips.length > 0) turnOver();
+      if (strips.length > 0) turn();
     }
   }
-  drawFoot(pen, grid, title, `${number}`);
-}
-
-function drawLaid(pen: Pen, laid: readonly LaidStrip[]): void {
-  for (const { strip, left, top } of laid) strip.draw(pen, left, top);
 }

@@ -4,9 +4,9 @@ import { point } from '../../plane';
 import type { TableColumn, TableRow } from './passage';
 import type { Pen } from './pen';
 import type { Strip } from './strip';
-import { wrapText } from './text-flow';
 import { type Measure, TONE_INK } from './text-strips';
 import { SPACE, TYPE, type Type } from './type-scale';
+import { wrapText } from './wrap-text';
 
 export const RULE: LineStyle = { width: 0.2, colour: INK.frame, dash: [] };
 const HEAD_RULE: LineStyle = { width: 0.3, colour: INK.join, dash: [] };

@@ -4,8 +4,8 @@ import { point } from '../../plane';
 import type { Tone } from './passage';
 import type { Pen } from './pen';
 import type { Strip } from './strip';
-import { wrapText } from './text-flow';
 import type { Type } from './type-scale';
+import { wrapText } from './wrap-text';
 
 /** The inks of words, dark enough to be read as such. */
 export const TONE_INK: Readonly<Record<Tone, string>> = {

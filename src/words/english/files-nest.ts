@@ -2,9 +2,9 @@
 export const filesNest = {
   'Common to all': 'plain',
   Key: 'plain',
-  'Key: on the second page.': 'plain',
-  'Key: {0}': 'plain', // {0} own(title)
   'Print at 100 %, no fit to page. Measure both squares before cutting.': 'plain',
+  'What each line is': 'plain',
+  'Which line is whose: on the first pages.': 'plain',
   'a nested drawing needs two projects or more': 'plain',
   'at most {0} bodies can be told apart on one drawing; these are {1}': 'plain', // {0} number(MOST_NESTED), {1} number(drafts.length)
   'dash, two dots': 'standard: ISO 128, line types',

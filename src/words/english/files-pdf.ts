@@ -134,7 +134,7 @@ export const filesPdf = {
   '{0} sheets {1}; the small figures are the order of taping.': 'plain', // {0} number(count), {1} paper
   '{0} when joined': 'plain', // {0} mm(length)
   '{0} would be {1} long; a PDF page can be {2} at most: take the joined sheets instead': 'standard: PDF, ISO 32000', // {0} what, {1} mm(longest), {2} mm(LARGEST_PAGE)
-  '{0} · first page, continued': 'plain', // {0} own(under)
+  '{0} · first page, continued': 'plain', // {0} own(words.under)
   '{0} · page {1} of {2}': 'plain', // {0} whose, {1} number(i + 1), {2} number(pages.length)
   '{0}, cut {1}': 'trade', // {0} pieceName(piece), {1} number(piece.cut)
   '{0}, to look at and not for cutting out · {1} of {2}': 'plain', // {0} own(title), {1} number(one + 1), {2} number(pages.length)

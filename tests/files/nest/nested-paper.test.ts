@@ -20,7 +20,7 @@ test('a nest on paper: sound files, the key on the second page, every sheet with
     const count = Number(/(\d+) sheets A4/.exec(pages[0] ?? '')?.[1]);
     expect(sheets.pages).toBe(count + 2);
     for (const { draft } of jobs) expect(pages[1]).toContain(draft.project.body.label);
-    expect(pages[1]).toMatch(/^Key: /);
+    expect(pages[1]).toContain('What each line is');
     for (const page of pages.slice(2, -1)) expect(page).toMatch(/^[A-Z]\d+$/m);
     // Figures are drawn as lines: the leg's name alone is said once.
     expect(sheets.text().match(/leg · cut 2/g)).toHaveLength(1);
