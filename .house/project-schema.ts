@@ -1,8 +1,8 @@
-import { BLOCK_EDGES, FARTHEST, MOST_EDGE_CURVES } from '../src/block';
 import { ASKED_KEYS, ESTIMATED, type Measurement, measurements } from '../src/body';
 import { FIELDS_BY_PATH, type Field, fieldName, LONGEST_TEXT, MAY_BE_NONE, usualValue } from '../src/project/fields';
 import { fieldSentence } from '../src/project/fields/sentences';
 import { VERSION } from '../src/project/migrate';
+import { BLOCK_EDGES, FARTHEST, MOST_EDGE_CURVES, TRACED_SOURCES } from '../src/trace';
 import { printPhrase, said, words } from '../src/words';
 
 /** A JSON Schema, or a part of one. */
@@ -102,7 +102,10 @@ function tracedSchema(): JsonSchema {
     },
     { required: ['edges', 'grainline', 'hipLevel'] },
   );
-  return group({ source: { const: 'traced' }, front: block, back: block }, { required: ['source', 'front', 'back'] });
+  return group(
+    { source: { enum: TRACED_SOURCES }, front: block, back: block },
+    { required: ['source', 'front', 'back'] },
+  );
 }
 
 /** The JSON Schema of the project file, from the catalogues of fields and of measurements. */

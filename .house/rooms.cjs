@@ -6,6 +6,7 @@ exports.rooms = [
   'plane',
   'body',
   'block',
+  'trace',
   'leg',
   'edges',
   'check',
@@ -29,6 +30,7 @@ exports.neighbours = ['workbench', 'command'];
  * @type {Readonly<Record<string, readonly string[]>>}
  */
 exports.folders = {
+  trace: ['marks'],
   files: [
     'work',
     'zip',

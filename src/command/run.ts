@@ -83,7 +83,7 @@ async function draftedJobs({ projects, blocks }: DraftOrder, around: Surrounding
 async function blocksFrom(path: string): Promise<Result<Pick<Project, 'block'>>> {
   const text = await readText(path);
   const read = text.ok ? await readBlocks(text.value) : text;
-  return read.ok ? { ok: true, value: { block: { source: 'traced', ...read.value } } } : read;
+  return read.ok ? { ok: true, value: { block: { source: 'drawn', ...read.value } } } : read;
 }
 
 /** What people wrote that is printed. */

@@ -6,7 +6,7 @@ export type { TableRecords } from './class/table';
 export { FILE_KINDS, type FileKind, type FileUse, SINGLE_FILES, type SingleFile } from './make/kinds';
 export { type FileJob, makeFiles } from './make/make-files';
 export type { PdfOptions } from './pen/options';
-export { type BroughtBlocks, readBlocks } from './read/blocks';
+export { readBlocks } from './read/blocks';
 export { makeReport, type Report, type ReportPiece, writeReport } from './report/report';
 export { writeSvg } from './svg/pieces';
 export { safeFileName, unlikeNames } from './work/file-name';

@@ -1,6 +1,7 @@
 import { measurements } from '../body';
 import { HEM_FINISH_NAMES, WAIST_FINISH_NAMES } from '../edges';
 import { LENGTH_NAMES } from '../leg';
+import { isBrought } from '../trace';
 import { mm, number, own, type Phrase, say } from '../words';
 import { valueAt } from './at-path';
 import type { Draft } from './draft-types';
@@ -22,7 +23,7 @@ export function changedSince({ project }: Pick<Draft, 'project'>): readonly Phra
     changeOf(path, valueAt(lastPrint.project, path), valueAt(project, path)),
   );
   // Lines that were brought have no numbers to name.
-  const brought = project.block.source === 'traced' && differ('block');
+  const brought = isBrought(project.block) && differ('block');
   return brought ? [...found, changeOf('block', undefined, undefined)] : found;
 }
 

@@ -1,5 +1,6 @@
 import { NO_CORRECTIONS } from '../block';
 import { type Check, checksOfLegs } from '../check';
+import { isBrought } from '../trace';
 import type { Draft } from './draft-types';
 import { withinLimits } from './remedy';
 import { remembered } from './remembered';
@@ -13,7 +14,7 @@ export const checksOf: (draft: Draft) => readonly Check[] = remembered(
         body,
         cloth: project.cloth,
         ...origin.drafted,
-        traced: project.block.source === 'traced',
+        traced: isBrought(project.block),
         corrections: project.fit ?? NO_CORRECTIONS,
         joined,
         leg,

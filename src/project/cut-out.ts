@@ -13,6 +13,7 @@ import {
 import { growthFor, legFlaw } from '../leg';
 import type { Mm } from '../length';
 import { mapTuple, outlineCrossings, outlineCurves, pathStart } from '../plane';
+import { isBrought } from '../trace';
 import { type Problem, Refusal, say } from '../words';
 import { type FittedLeg, legFitted } from './fitted-leg';
 import { hemOf } from './hem-of';
@@ -103,7 +104,7 @@ function legChecked(project: Project): FittedLeg {
 }
 
 /** Blocks that were brought along may have unequal inseams: that is told by a check. */
-const inseamsAsBrought = ({ block, leg }: Project): boolean => block.source === 'traced' && leg.shape === 'block';
+const inseamsAsBrought = ({ block, leg }: Project): boolean => isBrought(block) && leg.shape === 'block';
 
 /** The net leg doesn't cross itself: if its stitching line does, a turning is in the way of it, at the hem or at the waist. */
 function refuseCrossingTurning({ waist }: Project, { hemPlan }: FinishedLeg, { stitchLine, lines }: Piece): void {

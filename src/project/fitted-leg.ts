@@ -1,4 +1,4 @@
-import { type Blocks, blocksCorrected, blocksFromTrace, correctedBy, correctionMoves } from '../block';
+import { type Blocks, blocksCorrected, correctedBy, correctionMoves } from '../block';
 import { type Body, prepareBody } from '../body';
 import { pullOnNeeded } from '../check';
 import { type CasingHeights, casingHeights, casingLines, type HemChoices, hemPlan, waistOpening } from '../edges';
@@ -20,6 +20,7 @@ import {
   tiltRoom,
 } from '../leg';
 import type { Mm } from '../length';
+import { blocksBrought, isBrought } from '../trace';
 import { mm, Refusal, say } from '../words';
 import type { ProjectBlocks } from './draft-types';
 import { hemOf } from './hem-of';
@@ -131,7 +132,6 @@ function refuseHanging({ riseEase }: Blocks, body: Body): void {
 }
 
 function uncorrectedBlocks({ block }: Project, body: Body): Omit<ProjectBlocks, 'uncorrected' | 'corrections'> {
-  if (block.source === 'traced')
-    return { blocks: blocksFromTrace(block.front, block.back, body.bodyRise), proportions: undefined };
+  if (isBrought(block)) return { blocks: blocksBrought(block, body.bodyRise), proportions: undefined };
   return fittedBlocks(body, block);
 }

@@ -33,8 +33,27 @@ const MIGRATIONS: Readonly<Record<number, Migration>> = {
 /** Writes out what a field was where it was left out; a group that is no group is left for the schema to refuse. */
 function withUsual(raw: RawProject, group: string, key: string, usual: unknown): RawProject {
   const fields = raw[group] === undefined ? {} : raw[group];
-  if (typeof fields !== 'object' || fields === null || Array.isArray(fields)) return raw;
+  if (!isGroup(fields)) return raw;
   return Object.hasOwn(fields, key) ? raw : { ...raw, [group]: { ...fields, [key]: usual } };
+}
+
+const isGroup = (value: unknown): value is RawProject =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** A name that was changed within a version: how brought blocks came in wasn't kept, and by far the most came on a drawing. */
+const withNamesOfToday = (raw: RawProject): RawProject => withPrints(withDrawnBlocks(raw), withDrawnBlocks);
+
+const withDrawnBlocks = (raw: RawProject): RawProject =>
+  isGroup(raw.block) && raw.block.source === 'traced' ? { ...raw, block: { ...raw.block, source: 'drawn' } } : raw;
+
+/** The same done to the project as it was when it was last printed, and the time before. */
+function withPrints(raw: RawProject, bring: Migration['bring']): RawProject {
+  const print = (kept: unknown): unknown => {
+    if (!isGroup(kept)) return kept;
+    const project = isGroup(kept.project) ? bring(kept.project) : kept.project;
+    return { ...kept, project, ...(kept.before !== undefined && { before: print(kept.before) }) };
+  };
+  return raw.lastPrint === undefined ? raw : { ...raw, lastPrint: print(raw.lastPrint) };
 }
 
 /**
@@ -52,7 +71,7 @@ export function migrated(
   steps: Readonly<Record<number, Migration>> = MIGRATIONS,
   newest: number = VERSION,
 ): Migrated | undefined {
-  let now: Migrated = { raw, notes: [] };
+  let now: Migrated = { raw: withNamesOfToday(raw), notes: [] };
   for (let to = version + 1; to <= newest; to += 1) {
     const step = steps[to];
     if (!step) return undefined;

@@ -1,5 +1,6 @@
 import { bodyRemarks } from '../body';
 import type { Mm } from '../length';
+import { isBrought } from '../trace';
 import { mm, number, own, type Phrase, type Problem, say } from '../words';
 import { valueAt, withValue } from './at-path';
 import { legIsDrawn, refusalOfPieces } from './cut-out';
@@ -79,7 +80,7 @@ function fieldsOf({ hem, waist, fit, sides, leg, cloth, block, body }: Project):
     'sides.right': sides?.right ?? {},
     leg,
     cloth,
-    block: block.source === 'drafted' ? block : {},
+    block: isBrought(block) ? {} : block,
     body,
   };
   return Object.entries(parts).flatMap(([part, values]) => keysOf(part, values));

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
-import { BLOCK_EDGES, FARTHEST, MOST_EDGE_CURVES } from '../block';
 import { ASKED_KEYS, bodyProblems, ESTIMATED, type MeasurementKey, measurements } from '../body';
 import type { Units } from '../length';
+import { BLOCK_EDGES, FARTHEST, MOST_EDGE_CURVES, TRACED_SOURCES } from '../trace';
 import { number, type Phrase, type Problem, say } from '../words';
 import {
   FIELD_LIMITS,
@@ -93,7 +93,7 @@ const tracedBlock = part({
   hipLevel: coordinate,
   kneeLevel: v.optional(coordinate),
 });
-const tracedBlocks = part({ source: v.literal('traced'), front: tracedBlock, back: tracedBlock });
+const tracedBlocks = part({ source: v.picklist(TRACED_SOURCES), front: tracedBlock, back: tracedBlock });
 
 function schemaFor(units: Units) {
   const draftedBlocks = part(entriesOf('block', FIELDS.block, units));
@@ -130,7 +130,8 @@ function schemaFor(units: Units) {
   });
 }
 
-const isTraced = (block: unknown): boolean => (block as { source?: unknown } | null)?.source === 'traced';
+const isTraced = (block: unknown): boolean =>
+  TRACED_SOURCES.some((source) => source === (block as { source?: unknown } | null)?.source);
 
 /** The schema by units, whose default seam allowances differ. */
 export const SCHEMAS = { cm: schemaFor('cm'), inch: schemaFor('inch') } as const;

@@ -1,8 +1,8 @@
-import type { TracedBlock } from '../block';
 import type { BodyGiven } from '../body';
 import type { Sides } from '../leg';
 import type { Units } from '../length';
 import type { PrintedSheets } from '../sheets';
+import type { BroughtBlocks } from '../trace';
 import type { Choices } from './fields';
 import type { VERSION } from './migrate';
 
@@ -13,9 +13,7 @@ export interface Project extends Omit<Choices, 'block' | 'pocket' | 'fit' | 'sid
   readonly name: string;
   readonly units: Units;
   readonly body: BodyGiven;
-  readonly block:
-    | (Choices['block'] & { readonly source: 'drafted' })
-    | { readonly source: 'traced'; readonly front: TracedBlock; readonly back: TracedBlock };
+  readonly block: (Choices['block'] & { readonly source: 'drafted' }) | BroughtBlocks;
   readonly pocket: Choices['pocket'] | null;
   readonly fit: Choices['fit'] | null;
   /** What one side of the body has more than the other; null where they are alike. */

@@ -3,6 +3,7 @@ import { bodyWorking } from '../body';
 import { edgesWorking } from '../edges';
 import { centresOf, LENGTH_NAMES, legWorking, sideWorking } from '../leg';
 import type { WorkingStep } from '../plane';
+import { isBrought } from '../trace';
 import { say } from '../words';
 import type { Draft } from './draft-types';
 import { remembered } from './remembered';
@@ -42,6 +43,6 @@ function correctionsTold({ origin, blocks, project: { fit } }: Draft) {
 }
 
 function blocksTold({ blocks, proportions, body, project: { block } }: Draft): readonly WorkingStep[] {
-  if (proportions === undefined || block.source === 'traced') return tracedWorking(blocks);
+  if (proportions === undefined || isBrought(block)) return tracedWorking(blocks);
   return blockWorking({ blocks, proportions }, body, block);
 }

@@ -1,9 +1,10 @@
 import { readFile } from 'node:fs/promises';
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { BLOCK_EDGES, type BlockEdge, blocksFromTrace, LANDMARKS } from '../../src/block';
+import type { BlockEdge } from '../../src/block';
 import { readBlocks } from '../../src/files/read/blocks';
 import { edgeLength, outlineEdge, type Point, point } from '../../src/plane';
+import { BLOCK_EDGES, blocksFromTrace, LANDMARKS } from '../../src/trace';
 import { flatOf, floorBox } from '../../src/workbench/photo/flat';
 import { type Four, newShot } from '../../src/workbench/photo/work';
 import { fitView, zoomView } from '../../src/workbench/view/view';

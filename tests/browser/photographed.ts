@@ -1,10 +1,11 @@
 import type { Page } from 'playwright-core';
-import type { Block, BlockMarks } from '../../src/block';
-import { marksMapped } from '../../src/block';
+import type { Block } from '../../src/block';
 import { add, flattenCurves, outlineCurves, type Point, point } from '../../src/plane';
 import { draft, exampleProject } from '../../src/project';
-import { markedBlock } from '../block/marked-block';
+import type { BlockMarks } from '../../src/trace';
+import { marksMapped } from '../../src/trace';
 import { type Camera, cameraOver } from '../plane/camera';
+import { markedBlock } from '../trace/marks/marked-block';
 
 const drafted = draft(exampleProject);
 if (!drafted.ok) throw new Error('refused');

@@ -34,7 +34,7 @@ export function subjectOf(d: Draft, spoil: (leg: Leg) => Leg = (leg) => leg): Su
     blocks,
     uncorrected,
     proportions,
-    traced: p.block.source === 'traced',
+    traced: p.block.source === 'drawn',
     corrections: p.fit ?? NO_CORRECTIONS,
     joined: spreadLeg(joinBlocks(blocks), p.leg.spread),
     leg,
@@ -68,7 +68,7 @@ function tracedAgain({ blocks, project }: Draft): Project {
     hipLevel: block.hipLevel,
     kneeLevel: block.kneeLevel,
   });
-  return { ...project, block: { source: 'traced', front: traced(blocks.front), back: traced(blocks.back) } };
+  return { ...project, block: { source: 'drawn', front: traced(blocks.front), back: traced(blocks.back) } };
 }
 
 export const example: Draft = drafted(exampleProject);

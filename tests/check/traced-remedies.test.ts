@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
-import type { Project } from '../../src/project';
 import { checksOf } from '../../src/project';
+import type { BroughtBlocks } from '../../src/trace';
 import { printPhrase } from '../../src/words';
 import { drafted, tracedExample } from './subject';
 
-type Traced = Extract<Project['block'], { source: 'traced' }>;
+type Traced = BroughtBlocks;
 type Block = Traced['front'];
 type Pair = readonly [number, number];
 

@@ -44,7 +44,7 @@ const JUDGES: Readonly<Record<DamagedFile['kind'], (bytes: Uint8Array) => Verdic
   drawing: async (bytes) => {
     const read = await readBlocks(new TextDecoder().decode(bytes));
     if (!read.ok) return refusal(read.problems);
-    const project = { ...exampleProject, block: { source: 'traced', ...read.value } } as Project;
+    const project = { ...exampleProject, block: { source: 'drawn', ...read.value } } as Project;
     return { became: 'opened', faults: againFaults(project, 'brought blocks') };
   },
   table: (bytes) => {

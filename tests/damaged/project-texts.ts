@@ -24,7 +24,7 @@ const VALUES: readonly unknown[] = [
   2 ** 53 + 2,
   '',
   'auto',
-  'traced',
+  'drawn',
   'drafted',
   '40',
   '\u0000\u001b[2J',
@@ -41,7 +41,7 @@ const VALUES: readonly unknown[] = [
   { a: 1 },
   { inseam: 700 },
   { hemGirth: 'x' },
-  { source: 'traced' },
+  { source: 'drawn' },
   { length: 3 },
 ];
 const NAMES = [

@@ -71,9 +71,9 @@ function blockDrawn(schema: Walked, asked: Asked): unknown {
   const lazy = schema.wrapped as Walked;
   // The schema of a drafted block also takes the word for the other kind, which needs another schema.
   if (!chance.happens(TRACED)) return { ...(drawn(lazy, asked, 'block') as RawDraw), source: 'drafted' };
-  const traced = (lazy.getter as (input: unknown) => Walked)({ source: 'traced' });
+  const traced = (lazy.getter as (input: unknown) => Walked)({ source: 'drawn' });
   if (chance.happens(SENSELESS)) return drawn(traced, asked, 'block');
-  return { source: 'traced', ...tracedBlocks(chance) };
+  return { source: 'drawn', ...tracedBlocks(chance) };
 }
 
 function limitsAt(path: string): readonly [number, number] {

@@ -1,6 +1,7 @@
-import { type Block, draftBlocks, type TracedBlock } from '../../src/block';
+import { type Block, draftBlocks } from '../../src/block';
 import { prepareBody } from '../../src/body';
 import { exampleProject } from '../../src/project';
+import type { TracedBlock } from '../../src/trace';
 import { plausibleBody } from './bodies';
 import type { Chance } from './random';
 

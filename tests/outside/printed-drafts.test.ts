@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { CurvePoints, Pair, TracedBlock } from '../../src/block';
 import { type Curve, flattenCurves, type Point, pathFoot } from '../../src/plane';
 import { checksOf, type Draft, draft, type Project } from '../../src/project';
+import type { CurvePoints, Pair, TracedBlock } from '../../src/trace';
 import { projectFor } from './survey';
 
 /**
@@ -110,7 +110,7 @@ const drafts: readonly Printed[] = [school, domestic, needlework];
 
 const drafted = (printed: Printed, leg: object): Draft => {
   const project: Project = projectFor(printed.body, {
-    block: { source: 'traced', front: printed.front, back: printed.back },
+    block: { source: 'drawn', front: printed.front, back: printed.back },
     leg: { spread: 0, straighten: 0, ...leg },
   });
   const result = draft(project);
@@ -185,10 +185,10 @@ describe.each(drafts)('$name, cut apart at the fold', (printed) => {
 describe('a tracing that does not hang together', () => {
   it('is refused with the edge that is loose, or missing', () => {
     const loose = { ...school.front, edges: { ...school.front.edges, hem: [line(at(18, 27.5), at(0, 27))] } };
-    const result = draft(projectFor(school.body, { block: { source: 'traced', front: loose, back: school.back } }));
+    const result = draft(projectFor(school.body, { block: { source: 'drawn', front: loose, back: school.back } }));
     expect(result.ok || result.problems.map((p) => p.field)).toEqual(['block.front.edges.hem']);
     const empty = { ...school.front, edges: { ...school.front.edges, side: [] } };
-    const second = draft(projectFor(school.body, { block: { source: 'traced', front: empty, back: school.back } }));
+    const second = draft(projectFor(school.body, { block: { source: 'drawn', front: empty, back: school.back } }));
     expect(second.ok || second.problems.map((p) => p.field)).toEqual(['block.front.edges.side']);
   });
 

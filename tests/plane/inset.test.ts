@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { BLOCK_EDGES } from '../../src/block';
 import {
   curveMap,
   distance,
@@ -19,6 +18,7 @@ import {
   point,
 } from '../../src/plane';
 import { draft, exampleProject } from '../../src/project';
+import { BLOCK_EDGES } from '../../src/trace';
 import { between, chance } from '../properties/seed';
 
 const drafted = draft(exampleProject);

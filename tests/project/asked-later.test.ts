@@ -167,7 +167,7 @@ describe('what is saved of a file', () => {
     const result = openProject(
       JSON.stringify({
         ...exampleProject,
-        block: { source: 'traced', front: block, back: { ...block, grainline: 'up' } },
+        block: { source: 'drawn', front: block, back: { ...block, grainline: 'up' } },
       }),
     );
     const told = result.ok ? [] : result.problems.map(({ field, phrase }) => `${field}: ${printPhrase(phrase, 'cm')}`);

@@ -1,6 +1,9 @@
 import { expect, it } from 'vitest';
-import { draft, type Opened, openProject, salvageProject, saveProject } from '../../src/project';
+import { draft, exampleProject, type Opened, openProject, salvageProject, saveProject } from '../../src/project';
+import { migrated } from '../../src/project/migrate';
+import type { BroughtBlocks } from '../../src/trace';
 import { printPhrase, printProblem } from '../../src/words';
+import { tracedExample } from '../check/subject';
 
 const BODY = { waistGirth: 760, hipGirth: 980, bodyRise: 270, insideLeg: 760 };
 const first = (more: object = {}) => JSON.stringify({ format: 'legwork-project', version: 1, body: BODY, ...more });
@@ -72,4 +75,20 @@ it('a later version than this is refused', () => {
   expect(result.ok ? [] : result.problems.map((problem) => printProblem(problem, 'cm'))).toEqual([
     'version: 3: was written by a newer Legwork; this one reads up to version 2.',
   ]);
+});
+
+it('blocks that a file calls traced came in on a drawing, those of the last prints too', () => {
+  const { front, back } = JSON.parse(JSON.stringify(tracedExample.project.block)) as BroughtBlocks;
+  const project = { ...exampleProject, block: { source: 'traced', front, back } };
+  const before = { on: '2026-01-02', project };
+  const bring = migrated({ ...project, lastPrint: { on: '2026-02-03', project, before } }, 2);
+  const block = { source: 'drawn', front, back };
+  expect(bring?.raw).toMatchObject({
+    block,
+    lastPrint: { on: '2026-02-03', project: { block }, before: { on: '2026-01-02', project: { block } } },
+  });
+  expect(bring?.notes).toEqual([]);
+  const { value, notes } = open(JSON.stringify(project));
+  expect(value.block).toEqual(block);
+  expect(notes).toEqual([]);
 });

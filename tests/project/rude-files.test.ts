@@ -40,7 +40,7 @@ const traced = (change: (block: Record<string, Record<string, unknown>>) => void
     kneeLevel: 7,
   });
   const front: Record<string, unknown> = block();
-  const raw = { ...exampleProject, block: { source: 'traced', front, back: block() } };
+  const raw = { ...exampleProject, block: { source: 'drawn', front, back: block() } };
   change(raw.block as never);
   return JSON.stringify(raw);
 };
@@ -110,7 +110,7 @@ describe('blocks that were brought', () => {
 
   it('stay where only the knee can not be read', () => {
     const { repairs, project } = saved(traced(({ front }) => Object.assign(front ?? {}, { kneeLevel: 'low' })));
-    expect(project.block).toMatchObject({ source: 'traced', front: { hipLevel: 5 } });
+    expect(project.block).toMatchObject({ source: 'drawn', front: { hipLevel: 5 } });
     expect(fields(repairs)).toEqual(['block.front.kneeLevel']);
   });
 });

@@ -59,7 +59,7 @@ describe('a project file that can not be opened as it stands', () => {
   it('drafts blocks anew where traced ones are not whole', () => {
     const { project, repairs } = salvaged(
       text((raw) =>
-        Object.assign(raw, { block: { source: 'traced', front: { edges: { waist: [[1, 2]] } }, back: {} } }),
+        Object.assign(raw, { block: { source: 'drawn', front: { edges: { waist: [[1, 2]] } }, back: {} } }),
       ),
     );
     expect(project.block.source).toBe('drafted');

@@ -1,7 +1,8 @@
 import { expect } from 'vitest';
-import type { Block, Blocks, CurvePoints, Pair, TracedBlock } from '../../src/block';
+import type { Block, Blocks } from '../../src/block';
 import type { Curve, Point } from '../../src/plane';
 import type { Project } from '../../src/project';
+import type { CurvePoints, Pair, TracedBlock } from '../../src/trace';
 import { netLeg } from './net';
 import { farthestMove } from './outlines';
 
@@ -35,7 +36,7 @@ export function broughtAlong(
 ): Project {
   return {
     ...project,
-    block: { source: 'traced' as const, front: tracingOf(blocks.front, front), back: tracingOf(blocks.back, back) },
+    block: { source: 'drawn' as const, front: tracingOf(blocks.front, front), back: tracingOf(blocks.back, back) },
   };
 }
 

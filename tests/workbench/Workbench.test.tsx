@@ -70,7 +70,7 @@ describe('the workbench', () => {
     const drawing = writeBlocksSvg(useBench.getState().draft);
     await userEvent.upload(field(), new File([drawing], 'mine.blocks.svg', { type: 'image/svg+xml' }));
     await screen.findByText(/The blocks of “mine.blocks.svg” are on the table/, {}, { timeout: 20_000 });
-    expect(useBench.getState().project.block.source).toBe('traced');
+    expect(useBench.getState().project.block.source).toBe('drawn');
     expect(useBench.getState().problems).toEqual([]);
     expect(screen.getByText('These blocks were brought along. They are used as they are.')).toBeVisible();
     const without = drawing.replace(/<path id="back-hem"[^>]*\/>/, '');
@@ -113,7 +113,7 @@ describe('the workbench', () => {
       grainline: blocks[part].grainline.map(({ x, y }) => [x, y]),
       hipLevel: blocks[part].hipLevel,
     });
-    const project = { ...exampleProject, block: { source: 'traced', front: traced('front'), back: traced('back') } };
+    const project = { ...exampleProject, block: { source: 'drawn', front: traced('front'), back: traced('back') } };
     useBench.getState().open(JSON.stringify(project), 'own.legwork.json');
     render(<Workbench />);
     await userEvent.click(screen.getByRole('button', { name: 'Blocks' }));

@@ -293,12 +293,12 @@ describe('a fresh project', () => {
     const read = await readBlocks(writeBlocksSvg(bench().draft));
     if (!read.ok) throw new Error('the example’s blocks can’t be read');
     useBench.setState({ begun: false });
-    bench().takeBlocks(read.value, say`Here they are.`, false);
-    expect([bench().station, bench().project.block.source, isUnmeasured(bench())]).toEqual(['blocks', 'traced', true]);
+    bench().takeBlocks({ source: 'drawn', ...read.value }, say`Here they are.`, false);
+    expect([bench().station, bench().project.block.source, isUnmeasured(bench())]).toEqual(['blocks', 'drawn', true]);
     expect(bench().notice?.text).toBe('Here they are. Now measure the body that they are for.');
     bench().undo();
     expect(bench().project.block.source).toBe('drafted');
-    bench().takeBlocks(read.value, say`Here they are.`, false);
+    bench().takeBlocks({ source: 'drawn', ...read.value }, say`Here they are.`, false);
     expect(bench().notice?.text).toBe('Here they are. Undo brings the others back.');
   });
 

@@ -1,10 +1,10 @@
 import { act } from '@testing-library/react';
-import { marksMapped } from '../../src/block';
+import { marksMapped } from '../../src/trace';
 import { changeWork, goTo, STEPS, usePhoto } from '../../src/workbench/photo/photo-store';
 import { pictureOf } from '../../src/workbench/photo/picture';
 import { NO_WORK, newShot, type PhotoWork, withShot } from '../../src/workbench/photo/work';
 import { useBench } from '../../src/workbench/store/bench';
-import { markedBlock } from '../block/marked-block';
+import { markedBlock } from '../trace/marks/marked-block';
 
 export const shot = {
   ...newShot('a.png', 1200, 1200),

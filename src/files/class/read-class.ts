@@ -1,6 +1,7 @@
 import { type BodyGiven, bodyProblems } from '../../body';
 import { plainWords } from '../../length';
 import { type Project, withoutLastPrint } from '../../project';
+import { isBrought } from '../../trace';
 import { inTurn, number, own, type Phrase, type Problem, type Result, say, UNSAID, words } from '../../words';
 import { cellText, estimatedCell, legLengthCell, lengthCell, measurementCell, yesNoCell } from './cells';
 import { type ColumnKind, fieldOf, isMeasurement, nameOf } from './columns';
@@ -57,9 +58,9 @@ export function readClass(bytes: Uint8Array, project: Project): Result<ClassTabl
 
 /** A class of a table that was read before, and may have been mended since; the rest as for {@link readClass}. */
 export function classOf(records: TableRecords, project: Project): Result<ClassTable> {
-  if (project.block.source === 'traced') {
+  if (isBrought(project.block)) {
     const phrase = say`blocks that were brought along fit one body only; choose drafted blocks, to draft a class.`;
-    return { ok: false, problems: [{ field: 'block.source', value: 'traced', phrase }] };
+    return { ok: false, problems: [{ field: 'block.source', value: project.block.source, phrase }] };
   }
   const table = writtenTable(records);
   const wrong = headProblems(table);

@@ -1,13 +1,14 @@
-import { type BlockLine, blocksFromTrace, type DrawnLines, type TracedBlock, traceFromLines } from '../../block';
 import type { Curve } from '../../plane';
+import {
+  type BlockLine,
+  blocksFromTrace,
+  type DrawnLines,
+  type TracedBlock,
+  type TracedPair,
+  traceFromLines,
+} from '../../trace';
 import { type Problem, Refusal, type Result, say } from '../../words';
 import { type SvgLine, svgLines } from './lines';
-
-/** The front and the back block that somebody brought along. */
-export interface BroughtBlocks {
-  readonly front: TracedBlock;
-  readonly back: TracedBlock;
-}
 
 /** The words by which a line is known, in the name of the line or of a group round it. */
 const WORDS: Readonly<Record<string, BlockLine>> = {
@@ -36,7 +37,7 @@ const PASSED_OVER: ReadonlySet<string> = new Set(['dart', 'darts', 'text', 'note
  * @param text of the file
  * @returns the two tracings, or what is missing of them, line by line
  */
-export async function readBlocks(text: string): Promise<Result<BroughtBlocks>> {
+export async function readBlocks(text: string): Promise<Result<TracedPair>> {
   try {
     const lines = await svgLines(text, (names) => isOurs({ names }));
     const problems: Problem[] = [];

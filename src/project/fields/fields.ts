@@ -9,6 +9,7 @@ import {
   WIDEST_MARGIN,
   WIDEST_PROJECTED,
 } from '../../sheets';
+import { BLOCK_SOURCES } from '../../trace';
 import { type Phrase, say } from '../../words';
 import { answer, autoFigure, autoLength, count, figure, length, nameOrLength, oneOf, text, yesOrNo } from './kinds';
 
@@ -43,7 +44,7 @@ export const FIELDS = {
   use: { forSleeping: answer(say`Worn for sleeping`) },
   /** Of a block that is drafted; one that is brought has lines of its own. */
   block: {
-    source: oneOf(say`Blocks`, ['drafted', 'traced'], 'drafted'),
+    source: oneOf(say`Blocks`, BLOCK_SOURCES, 'drafted'),
     hipEase: length(say`Ease at the hip`, -200, 400, 50.8),
     waistEase: length(say`Ease at the waist`, 0, 200, 25),
     riseEase: autoLength(say`Ease in the rise`, 0, 100),

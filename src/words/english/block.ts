@@ -51,23 +51,13 @@ export const block = {
     'trade', // {0} mm(wanted), {1} mm(rest)
   'Their inseams are {0} and {1} long; the back crotch point lies {2} below the front’s.': 'trade', // {0} mm(inseam(front)), {1} mm(inseam(back)), {2} mm(backCrotchDrop)
   'a quarter of hip + ease, {0}, less {1} in front and as much more behind{2}': 'trade', // {0} mm(quarter), {1} part(options.balance * p.k), {2} abdomenPart(p)
-  'are more than can be taken off this block.': 'trade',
   'body rise {0} + ease {1}{2}{3} = {4}. Source: {5}.': 'trade', // {0} part(body.bodyRise), {1} part(p.riseEase - p.fitDepth), {2} fitPart(p.fitDepth), {3} rounding(p.crotchLevel, body.bodyRise, p.riseEase - p.fitDepth, fitTold(p.fitDepth)), {4} part(p.crotchLevel),
   'centre back {0} higher': 'trade', // {0} mm(backUp)
   'centre front is {0} lower': 'trade', // {0} mm(-frontUp)
-  'has {0} curves or straight parts, of {1} that a line may have: draw it with fewer points.': 'plain', // {0} number(count, 0), {1} number(MOST_EDGE_CURVES, 0)
-  'is too short to be an edge.': 'plain',
   'knee {0} + {1}{2}{3} = {4}': 'plain', // {0} part(body.kneeGirth), {1} part(KNEE_EASE * p.k), {2} letOut < TOLD ? UNSAID : say` + ${part(letOut)}`, {3} rounding(knee, body.kneeGirth, KNEE_EASE * p.k, letOut < TOLD ? 0 : letOut), {4} part(kne
   'longer forks': 'trade',
   'moved: {0}': 'plain', // {0} stagesGone(fit, p)
-  'must be drawn, as a line of that name.': 'plain',
-  'must be marked.': 'plain',
-  'must be one line; its {0} pieces don’t meet within {1}.': 'plain', // {0} number(pieces.length, 0), {1} mm(SAME_END)
-  'must lie between the waist, {0}, and the hem, {1}.': 'trade', // {0} mm(waist.y), {1} mm(hem.y)
-  'must start where {0} ends; they are {1} apart.': 'plain', // {0} own(before), {1} mm(gap)
-  'needs at least one curve.': 'plain',
   'nothing had to be moved': 'plain',
-  'reaches farther than {0} from where the waist begins at the side; no block is that large.': 'trade', // {0} mm(FARTHEST)
   'shorter forks': 'trade',
   'since the waist edge may tilt no further, the back extension is {0} longer': 'trade', // {0} mm(backOut)
   'the crotch line down by {0}': 'trade', // {0} depth

@@ -22,6 +22,7 @@ import { sewing } from './sewing';
 import { sewingPictures } from './sewing-pictures';
 import { sewingSteps } from './sewing-steps';
 import { sheets } from './sheets';
+import { trace } from './trace';
 import { words } from './words';
 import { workbench } from './workbench';
 import { workbenchAloud } from './workbench-aloud';
@@ -73,6 +74,7 @@ export const english = {
   ...sewingPictures,
   ...sewingSteps,
   ...sheets,
+  ...trace,
   ...words,
   ...workbench,
   ...workbenchAloud,

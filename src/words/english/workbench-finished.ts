@@ -13,7 +13,6 @@ export const workbenchFinished = {
   'allowance {0}': 'trade', // {0} mm(allowances.inseam)
   'body {0} + {1}{2}': 'plain', // {0} mm(body), {1} part(more), {2} plus
   'body {0} − {1}{2}': 'plain', // {0} mm(body), {1} part(-more), {2} plus
-  'brought along': 'plain',
   'casing of its own': 'trade',
   'drafted · crotch length missed by {0}': 'trade', // {0} mm(miss)
   'drafted · crotch length not measured': 'trade',

@@ -1,6 +1,7 @@
 import { LAYOUT_WORDS } from '../../cloth';
 import { LENGTH_NAMES } from '../../leg';
 import { checksOf, type Draft, printDay, type Station } from '../../project';
+import { isBrought, SOURCE_NAMES } from '../../trace';
 import { dated, inTurn, mm, number, own, type Phrase, say, UNSAID } from '../../words';
 import { toldSheets } from '../store/told-sheets';
 import { passing } from './rows';
@@ -33,7 +34,7 @@ export const RESULTS: Readonly<Record<Station, (draft: Draft) => Phrase>> = {
     return dotted(taken, body.remarks.length > 0 && say`${number(body.remarks.length, 0)} doubtful`);
   },
   blocks({ blocks, measures, project }) {
-    if (project.block.source === 'traced') return say`brought along`;
+    if (isBrought(project.block)) return SOURCE_NAMES[project.block.source];
     if (blocks.crotchWanted === undefined) return say`drafted · crotch length not measured`;
     const miss = Math.abs(measures.crotchFit);
     if (miss < CROTCH_REACHED) return say`drafted · crotch length reached`;

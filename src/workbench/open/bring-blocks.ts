@@ -20,7 +20,7 @@ export async function bringBlocks(file: File, anew = false): Promise<void> {
       tell({ tone: 'refused', text: refusal(read.problems, file.name) });
       return;
     }
-    takeBlocks(read.value, say`The blocks of “${own(file.name)}” are on the table.`, anew);
+    takeBlocks({ source: 'drawn', ...read.value }, say`The blocks of “${own(file.name)}” are on the table.`, anew);
     const state = useBench.getState();
     const { draft, notice, problems, project } = state;
     // Their rise is checked against the body’s, once that is measured.

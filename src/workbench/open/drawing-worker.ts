@@ -1,8 +1,9 @@
-import { type BroughtBlocks, readBlocks } from '../../files';
+import { readBlocks } from '../../files';
+import type { TracedPair } from '../../trace';
 import type { Result } from '../../words';
 
 /** What the worker answers: the blocks or what is wrong with the drawing; a fault is none of the drawing's. */
-export type DrawingAnswer = { readonly read: Result<BroughtBlocks> } | { readonly fault: string };
+export type DrawingAnswer = { readonly read: Result<TracedPair> } | { readonly fault: string };
 
 const answer = (message: DrawingAnswer) => postMessage(message);
 

@@ -1,4 +1,4 @@
-import type { BroughtBlocks } from '../../files';
+import type { TracedPair } from '../../trace';
 import { number, type Result, say } from '../../words';
 import type { DrawingAnswer } from './drawing-worker';
 
@@ -11,9 +11,9 @@ const PATIENCE = 10_000;
  * @param text of the file
  * @throws a fault of the program
  */
-export function readDrawing(text: string): Promise<Result<BroughtBlocks>> {
+export function readDrawing(text: string): Promise<Result<TracedPair>> {
   const worker = new Worker(new URL('./drawing-worker.ts', import.meta.url), { type: 'module' });
-  return new Promise<Result<BroughtBlocks>>((resolve, reject) => {
+  return new Promise<Result<TracedPair>>((resolve, reject) => {
     const late = say`takes longer to read than ${number(PATIENCE / 1000, 0)} seconds, far more than a drawing of blocks.`;
     const stop = setTimeout(
       () => resolve({ ok: false, problems: [{ field: 'file', value: undefined, phrase: late }] }),

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
-import { BLOCK_EDGES, edgeThroughMarks, LANDMARKS } from '../../block';
 import { curveMap, type Point } from '../../plane';
+import { BLOCK_EDGES, edgeThroughMarks, LANDMARKS } from '../../trace';
 import { number, said, words } from '../../words';
 import { lineText, pathText } from '../table/path-text';
 import { inWindow } from '../view/view';

@@ -1,4 +1,4 @@
-import { BLOCK_EDGES, LANDMARKS } from '../../block';
+import { BLOCK_EDGES, LANDMARKS } from '../../trace';
 import { number, said, words } from '../../words';
 import { ExactnessNote } from './ExactnessNote';
 import { exactnessOf, flatOf, likelyPlaces, placesOf } from './flat';

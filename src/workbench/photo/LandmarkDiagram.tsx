@@ -1,4 +1,4 @@
-import { LANDMARKS, type Landmark } from '../../block';
+import { LANDMARKS, type Landmark } from '../../trace';
 import type { Part } from './work';
 
 /** A front block in small, drawn by hand to no measure; the back is its mirror. */

@@ -1,5 +1,5 @@
-import { BLOCK_EDGES, type TracedBlock } from '../../block';
 import { type Curve, curveMap, flattenCurves, mapTuple, pointsBounds } from '../../plane';
+import { BLOCK_EDGES, type TracedBlock } from '../../trace';
 import { words } from '../../words';
 import { pathText } from '../table/path-text';
 

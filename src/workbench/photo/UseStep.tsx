@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
-import { BLOCK_EDGES, blocksFromTrace, LANDMARKS, type TracedBlock, type TracedPair } from '../../block';
 import { formatLength, type Units } from '../../length';
 import { pathLength } from '../../plane';
+import { BLOCK_EDGES, blocksFromTrace, LANDMARKS, type TracedBlock, type TracedPair } from '../../trace';
 import {
   inside,
   number,
@@ -43,7 +43,7 @@ export function UseStep() {
   const use = () => {
     if (!traced.ok) return;
     const told = say`The blocks of the photograph are on the table.`;
-    useBench.getState().takeBlocks(traced.value, told, usePhotoOpen.getState().anew);
+    useBench.getState().takeBlocks({ source: 'photographed', ...traced.value }, told, usePhotoOpen.getState().anew);
     usePhotoOpen.setState({ open: false });
   };
   return (

@@ -1,4 +1,3 @@
-import { type BlockMarks, crotchTrued, LANDMARKS, marksMapped, type TracedPair, traceFromMarks } from '../../block';
 import type { Mm } from '../../length';
 import {
   type Box,
@@ -13,6 +12,7 @@ import {
   pointsBounds,
   seenError,
 } from '../../plane';
+import { type BlockMarks, crotchTrued, LANDMARKS, marksMapped, type TracedPair, traceFromMarks } from '../../trace';
 import { type MarkedPart, type PhotoWork, type Shot, sidesOf } from './work';
 
 /** A mark that is set with care lies within so many pixels of its place, both ways. */

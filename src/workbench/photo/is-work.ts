@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { BLOCK_EDGES, LANDMARKS } from '../../block';
+import { BLOCK_EDGES, LANDMARKS } from '../../trace';
 import { type PhotoWork, sidesOf } from './work';
 
 const figure = v.pipe(v.number(), v.finite());

@@ -1,6 +1,7 @@
 import { create } from 'zustand';
-import { type BlockEdge, LANDMARKS, type Landmark } from '../../block';
+import type { BlockEdge } from '../../block';
 import type { Point } from '../../plane';
+import { LANDMARKS, type Landmark } from '../../trace';
 import { own, words } from '../../words';
 import { type History, noHistory, remember, stepBack, stepForward } from '../store/history';
 import { type Picture, pictureFrom } from './picture';

@@ -1,4 +1,5 @@
-import type { BlockEdge, Landmark } from '../../block';
+import type { BlockEdge } from '../../block';
+import type { Landmark } from '../../trace';
 import { type Phrase, say } from '../../words';
 
 /** What each place of a block is called, and where it lies. */

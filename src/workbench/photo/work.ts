@@ -1,7 +1,8 @@
-import { type BlockEdge, type BlockMarks, type Landmark, withEdgePoint } from '../../block';
+import type { BlockEdge } from '../../block';
 import type { Mm } from '../../length';
 import { mapTuple, type Point } from '../../plane';
 import { REFERENCE } from '../../sheets';
+import { type BlockMarks, type Landmark, withEdgePoint } from '../../trace';
 
 export type Part = 'front' | 'back';
 export type Four = readonly [Point, Point, Point, Point];

@@ -1,4 +1,3 @@
-import type { TracedPair } from '../../block';
 import { type AskedKey, ESTIMATED, measurements } from '../../body';
 import type { Check } from '../../check';
 import {
@@ -14,6 +13,7 @@ import {
   withoutLastPrint,
   withValue,
 } from '../../project';
+import type { BroughtBlocks } from '../../trace';
 import { inTurn, own, type Phrase, type Problem, printPhrase, type Result, said, say, words } from '../../words';
 import { isWaiting } from './asked';
 import { type Moment, momentOf, noHistory, placeOf, remember, type stepBack } from './history';
@@ -215,13 +215,13 @@ export function startedFresh(state: BenchState): Change {
  * @param told what is said of them
  * @param anew whether they begin a project, as they do where there is none; its body is still to be measured
  */
-export function withBlocks(state: BenchState, blocks: TracedPair, told: Phrase, anew: boolean): Change {
+export function withBlocks(state: BenchState, blocks: BroughtBlocks, told: Phrase, anew: boolean): Change {
   const begins = anew || !state.begun;
   const now = begins ? { ...state, ...startedFresh(state) } : state;
   const then = begins ? say`Now measure the body that they are for.` : say`Undo brings the others back.`;
   return {
     ...(begins ? { ...now, station: 'blocks' } : {}),
-    ...chosen(now, 'block', { source: 'traced', ...blocks }),
+    ...chosen(now, 'block', blocks),
     running: undefined,
     notice: { tone: 'told', text: said(inTurn([told, then])) },
   };

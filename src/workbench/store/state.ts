@@ -1,8 +1,8 @@
-import type { TracedPair } from '../../block';
 import type { AskedKey } from '../../body';
 import type { Check } from '../../check';
 import type { Units } from '../../length';
 import type { Draft, Habits, LastPrint, Measures, Project, Station } from '../../project';
+import type { BroughtBlocks } from '../../trace';
 import type { Phrase, Problem } from '../../words';
 import type { History } from './history';
 import type { Quantity } from './quantity';
@@ -94,7 +94,7 @@ export interface BenchActions {
   readonly open: (text: string, fileName: string) => void;
   readonly startFresh: () => void;
   /** Blocks that somebody brought, into the open project or, `anew`, into one of their own. */
-  readonly takeBlocks: (blocks: TracedPair, told: Phrase, anew: boolean) => void;
+  readonly takeBlocks: (blocks: BroughtBlocks, told: Phrase, anew: boolean) => void;
   readonly tell: (notice: Notice | undefined) => void;
 }
 

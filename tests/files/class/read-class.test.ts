@@ -240,7 +240,7 @@ describe('a table that can’t be understood is refused, once', () => {
   });
 
   test('blocks that were brought along are one body’s', () => {
-    const project = { ...projectWith(), block: { source: 'traced' } } as unknown as Project;
+    const project = { ...projectWith(), block: { source: 'drawn' } } as unknown as Project;
     expect(tableOf(`${NEEDED}\n${GOOD}`, project)).toEqual([expect.stringContaining('fit one body only')]);
   });
 });

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { BLOCK_EDGES } from '../../../src/block';
 import { readBlocks } from '../../../src/files/read/blocks';
 import { writeBlocksSvg } from '../../../src/files/svg/blocks';
 import { distance, edgeLength, outlineEdge } from '../../../src/plane';
 import { checksOf, type Draft, draft, exampleProject, type Project } from '../../../src/project';
+import { BLOCK_EDGES } from '../../../src/trace';
 import { printProblem } from '../../../src/words';
 
 function draftOf(project: Project): Draft {
@@ -17,7 +17,7 @@ const own = draftOf(exampleProject);
 async function brought(text: string): Promise<Draft> {
   const result = await readBlocks(text);
   if (!result.ok) throw new Error(result.problems.map((one) => printProblem(one, 'cm')).join('\n'));
-  return draftOf({ ...exampleProject, block: { source: 'traced', ...result.value } });
+  return draftOf({ ...exampleProject, block: { source: 'drawn', ...result.value } });
 }
 
 const refusedWith = async (text: string): Promise<readonly string[]> => {

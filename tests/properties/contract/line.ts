@@ -39,7 +39,7 @@ export function linesTried(lines: readonly Line[], all: Iterable<Case>): Readonl
 /** Enough to draw the case again. */
 function failure({ id, project }: Case, missed: readonly Statement[]): string {
   const { body, leg, block, fit } = project;
-  const again = JSON.stringify({ body, leg, fit, block: block.source === 'traced' ? 'traced as drafted' : undefined });
+  const again = JSON.stringify({ body, leg, fit, block: block.source === 'drawn' ? 'traced as drafted' : undefined });
   return `${id}: ${missed.map(told).join('; ')}\n  ${again}`;
 }
 

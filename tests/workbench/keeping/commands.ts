@@ -106,7 +106,7 @@ const DONE = {
     m.mark(tab);
   },
   choose: (here: Here) => choose(here, 'waist.finish', pick(FINISHES, here.value)),
-  bringBlocks: (here: Here) => choose(here, 'block', { source: 'traced', front: part, back: part }),
+  bringBlocks: (here: Here) => choose(here, 'block', { source: 'drawn', front: part, back: part }),
   slide({ real, tab, value }: Here) {
     real.bench.getState().slide('leg.spread', value);
     tab.snap = { ...tab.snap, entries: without(tab.snap.entries, 'leg.spread') };
@@ -159,7 +159,7 @@ const DONE = {
     m.look(model, tab, spotOf(real.bench.getState()));
   },
   bringBlocksAnew({ real, tab }: Here) {
-    real.bench.getState().takeBlocks({ front: part, back: part } as never, say`Brought.`, true);
+    real.bench.getState().takeBlocks({ source: 'drawn', front: part, back: part } as never, say`Brought.`, true);
     tab.running = undefined;
     const { project, id } = real.bench.getState();
     const drafted = real.bench.getState().history.past.at(-1)?.project as unknown as m.Tree;

@@ -1,5 +1,6 @@
-import { BLOCK_EDGES, type Block, type BlockEdge, type BlockMarks } from '../../src/block';
-import { outlineEdge, type Point, pathAt, pathEnd, pathLength, pathStart } from '../../src/plane';
+import type { Block, BlockEdge } from '../../../src/block';
+import { outlineEdge, type Point, pathAt, pathEnd, pathLength, pathStart } from '../../../src/plane';
+import { BLOCK_EDGES, type BlockMarks } from '../../../src/trace';
 
 /** How many points a careful hand sets along each edge, landmarks not counted. */
 const POINTS: Readonly<Record<BlockEdge, number>> = { waist: 2, centre: 0, crotch: 5, inseam: 7, hem: 0, side: 9 };

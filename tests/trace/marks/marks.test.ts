@@ -1,17 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  BLOCK_EDGES,
-  type Block,
-  type BlockMarks,
-  crotchTrued,
-  edgeMarks,
-  edgeThroughMarks,
-  LANDMARKS,
-  marksMapped,
-  traceFromMarks,
-  withEdgePoint,
-} from '../../src/block';
+import type { Block } from '../../../src/block';
 import {
   add,
   distance,
@@ -31,11 +20,22 @@ import {
   point,
   subtract,
   turned,
-} from '../../src/plane';
-import { checksOf, type Draft, draft, exampleProject } from '../../src/project';
-import { Refusal } from '../../src/words';
-import { cameraOver, type Stand, stands } from '../plane/camera';
-import { between, chance } from '../properties/seed';
+} from '../../../src/plane';
+import { checksOf, type Draft, draft, exampleProject } from '../../../src/project';
+import {
+  BLOCK_EDGES,
+  type BlockMarks,
+  crotchTrued,
+  edgeMarks,
+  edgeThroughMarks,
+  LANDMARKS,
+  marksMapped,
+  traceFromMarks,
+  withEdgePoint,
+} from '../../../src/trace';
+import { Refusal } from '../../../src/words';
+import { cameraOver, type Stand, stands } from '../../plane/camera';
+import { between, chance } from '../../properties/seed';
 import { markedBlock } from './marked-block';
 
 const drafted = draft(exampleProject);
@@ -68,7 +68,7 @@ function photographed(stand: Stand, turn: number, clicks: (i: number) => Point):
     );
   };
   const pair = crotchTrued({ front: trace('front'), back: trace('back') });
-  const result = draft({ ...exampleProject, block: { source: 'traced', ...pair } });
+  const result = draft({ ...exampleProject, block: { source: 'drawn', ...pair } });
   if (!result.ok) throw new Error('the traced blocks are refused');
   return result.value;
 }
@@ -153,7 +153,7 @@ describe('the crotch of traced blocks', () => {
   };
   const kink = (turn: number, trued: boolean) => {
     const blocks = trued ? crotchTrued(pair(turn)) : pair(turn);
-    const result = draft({ ...exampleProject, block: { source: 'traced', ...blocks } });
+    const result = draft({ ...exampleProject, block: { source: 'drawn', ...blocks } });
     const check = result.ok ? checksOf(result.value).find(({ id }) => id === 'crotch-smooth') : undefined;
     return Math.abs((check?.measured ?? Number.NaN) - 180);
   };

@@ -1,5 +1,5 @@
-import type { Mm } from '../length';
-import { cross, distance, dot, type Point, subtract, turned } from '../plane';
+import type { Mm } from '../../length';
+import { cross, distance, dot, type Point, subtract, turned } from '../../plane';
 import type { Pair, TracedBlock } from './traced';
 
 /** Both blocks of somebody's own. */

@@ -1,4 +1,5 @@
-import type { Mm } from '../length';
+import type { Block, BlockEdge, Blocks } from '../../block';
+import type { Mm } from '../../length';
 import {
   type Curve,
   curveMap,
@@ -9,9 +10,8 @@ import {
   pathEnd,
   pathLength,
   pathStart,
-} from '../plane';
-import { mm, own, type Phrase, type Problem, Refusal, say } from '../words';
-import type { Block, BlockEdge, Blocks } from './types';
+} from '../../plane';
+import { mm, own, type Phrase, type Problem, Refusal, say } from '../../words';
 
 /** A point in a file: x and y in millimetres, y down. */
 export type Pair = readonly [number, number];

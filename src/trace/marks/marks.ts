@@ -1,9 +1,9 @@
-import type { Mm } from '../length';
-import { type Curve, curvesNear, distance, insetOutline, type Point, straight, turned } from '../plane';
-import { type Problem, Refusal, say } from '../words';
-import { traceFromLines } from './trace-lines';
+import type { BlockEdge } from '../../block';
+import type { Mm } from '../../length';
+import { type Curve, curvesNear, distance, insetOutline, type Point, straight, turned } from '../../plane';
+import { type Problem, Refusal, say } from '../../words';
+import { traceFromLines } from './lines';
 import { BLOCK_EDGES, type TracedBlock } from './traced';
-import type { BlockEdge } from './types';
 
 /**
  * The places of a block that are marked on its picture: those round it in their order, then the lines within. The hip

@@ -1,18 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  BLOCK_EDGES,
-  type BlockEdge,
-  type BlockOptions,
-  blocksFromTrace,
-  crotchTrued,
-  type DrawnLines,
-  draftBlocks,
-  FARTHEST,
-  type Pair,
-  type TracedBlock,
-  traceFromLines,
-} from '../../src/block';
-import { prepareBody } from '../../src/body';
+import { type BlockEdge, type BlockOptions, draftBlocks } from '../../../src/block';
+import { prepareBody } from '../../../src/body';
 import {
   type Curve,
   curveMap,
@@ -22,8 +10,18 @@ import {
   pathReverse,
   pathStart,
   straight,
-} from '../../src/plane';
-import { printPhrase, Refusal } from '../../src/words';
+} from '../../../src/plane';
+import {
+  BLOCK_EDGES,
+  blocksFromTrace,
+  crotchTrued,
+  type DrawnLines,
+  FARTHEST,
+  type Pair,
+  type TracedBlock,
+  traceFromLines,
+} from '../../../src/trace';
+import { printPhrase, Refusal } from '../../../src/words';
 
 const OPTIONS: BlockOptions = { hipEase: 50.8, waistEase: 25, riseEase: 'auto', crotchEase: 'auto', balance: 10 };
 const BODY = { label: 'round', waistGirth: 800, hipGirth: 1000, hipDepth: 200, bodyRise: 260, insideLeg: 780 };
