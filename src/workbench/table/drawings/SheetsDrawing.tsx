@@ -1,7 +1,7 @@
 import { Fragment } from 'react';
 import { placedDrawings } from '../../../drawing';
 import { cutCurves, pieceKey } from '../../../edges';
-import type { Box } from '../../../plane';
+import { type Box, boxRound } from '../../../plane';
 import { reprintOf, sheetsOf } from '../../../project';
 import {
   markCorners,
@@ -96,7 +96,7 @@ const SheetGround = ({ sheet }: { readonly sheet: Sheet }) => (
 );
 
 interface FrameProps {
-  readonly part: SheetPart;
+  readonly part: Sheet | Tip;
   /** Its place in the order of taping, where there are several parts. */
   readonly order: number | undefined;
   readonly scale: SheetPlan['scale'];
@@ -119,7 +119,7 @@ function PartFrame({ part, order, scale, anew }: FrameProps) {
             .join(' ')}
         />
       ))}
-      <Word at={middle(window)} dy={6} className="word-sheet">
+      <Word at={middle(roomBeside(window, 'tips' in part ? part.tips.map(tipBox) : []))} dy={6} className="word-sheet">
         {label}
       </Word>
       {order !== undefined && (
@@ -139,11 +139,25 @@ function PrintedTip({ tip }: { readonly tip: Tip }) {
     <>
       <rect className="sheet-frame" data-tip {...rectangle(box)} />
       <path className="tip-way" d={`M${from.x} ${from.y}L${to.x} ${to.y}`} />
-      <Word at={middle(box)} dy={6} className="word-sheet">
+      <Word at={middle(box)} dy={5} className="word-note">
         {tip.label}
       </Word>
     </>
   );
+}
+
+/** Where a sheet's name is read first: the largest stretch of its window beside the tips that it bears. */
+function roomBeside(window: Box, tips: readonly Box[]): Box {
+  if (tips.length === 0) return window;
+  const { left, right, top, bottom } = boxRound(tips);
+  const area = (box: Box) => (box.right - box.left) * (box.bottom - box.top);
+  const beside = [
+    { ...window, right: left },
+    { ...window, left: right },
+    { ...window, bottom: top },
+    { ...window, top: bottom },
+  ];
+  return beside.reduce((a, b) => (area(b) > area(a) ? b : a));
 }
 
 const middle = ({ left, right, top, bottom }: Box) => ({ x: (left + right) / 2, y: (top + bottom) / 2 });
