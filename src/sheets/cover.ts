@@ -1,11 +1,14 @@
+import type { Box } from '../plane';
 import { bridgedCells } from './bridges';
-import { type Cell, cellIndex, type Grid, gridWindow, windowsMeeting } from './grid';
+import { type Cell, cellIndex, type Grid, gridWindow, windowAlone, windowsMeeting } from './grid';
 import { halfLine, type Stretch, shareIn, sharesOutside, stretchRims } from './stretch';
 
 /** A stretch that more than one window reaches, and which. */
 interface Shared {
   readonly stretch: Stretch;
   readonly cells: readonly number[];
+  /** Those of them that show all of it. */
+  readonly whole: readonly number[];
   /** Of its piece. */
   readonly bit: number;
 }
@@ -28,16 +31,19 @@ export function coveringCells(grid: Grid, inks: readonly Float64Array[], liked: 
     printed[cell] = 1;
     pieces[cell] = (pieces[cell] as number) | bit;
   };
-  const shared = sharedStretches(grid, inks, print);
   const windows = cellWindows(grid);
-  for (const { stretch, cells, bit } of shared) {
+  const shared = sharedStretches(grid, inks, print, windows);
+  for (const { stretch, cells, whole, bit } of shared) {
+    // What two windows show whole asks for neither of them alone.
+    if (whole.length > 1) continue;
     for (const cell of cells) {
       const share = shareIn(stretch, windows(cell));
       const others = cells.filter((other) => other !== cell).map(windows);
       if (share && sharesOutside(stretch, share, others).length > 0) print(cell, bit);
     }
   }
-  const isShown = ({ stretch, cells }: Shared) =>
+  const isShown = ({ stretch, cells, whole }: Shared) =>
+    whole.some((cell) => printed[cell]) ||
     sharesOutside(stretch, [0, 1], cells.filter((cell) => printed[cell]).map(windows)).length === 0;
   const likes = new Set(liked.map((cell) => cellIndex(grid, cell)));
   for (let open = shared.filter((one) => !isShown(one)); open.length > 0; open = open.filter((one) => !isShown(one))) {
@@ -58,9 +64,11 @@ function sharedStretches(
   grid: Grid,
   inks: readonly Float64Array[],
   print: (cell: number, bit: number) => void,
+  windows: (cell: number) => Box,
 ): readonly Shared[] {
   const { scale } = grid.way;
   const half = halfLine(scale);
+  const alone = windowAlone(grid);
   const shared: Shared[] = [];
   for (const [piece, stretches] of inks.entries()) {
     // One bit a piece, shared from the 31st on.
@@ -68,18 +76,30 @@ function sharedStretches(
     for (let i = 0; i < stretches.length; i += 4) {
       const [ax, ay] = [stretches[i] as number, stretches[i + 1] as number];
       const [bx, by] = [stretches[i + 2] as number, stretches[i + 3] as number];
-      const cells = windowsMeeting(grid, {
+      const box = {
         left: Math.min(ax, bx) - half,
         right: Math.max(ax, bx) + half,
         top: Math.min(ay, by) - half,
         bottom: Math.max(ay, by) + half,
-      });
+      };
+      const one = alone(box);
+      if (one >= 0) {
+        print(one, bit);
+        continue;
+      }
+      const cells = windowsMeeting(grid, box);
       if (cells.length === 1) print(cells[0] as number, bit);
-      else for (const stretch of stretchRims([ax, ay, bx, by], scale)) shared.push({ stretch, cells, bit });
+      else {
+        const whole = cells.filter((cell) => isWithin(box, windows(cell)));
+        for (const stretch of stretchRims([ax, ay, bx, by], scale)) shared.push({ stretch, cells, whole, bit });
+      }
     }
   }
   return shared;
 }
+
+const isWithin = (box: Box, window: Box): boolean =>
+  box.left >= window.left && box.right <= window.right && box.top >= window.top && box.bottom <= window.bottom;
 
 /** The blank cell that most open stretches ask for, of liked ones first. */
 function mostAsked(open: readonly Shared[], printed: Uint8Array, likes: ReadonlySet<number>): number | undefined {
@@ -92,7 +112,7 @@ function mostAsked(open: readonly Shared[], printed: Uint8Array, likes: Readonly
 }
 
 /** The windows of cells, each worked out once. */
-function cellWindows(grid: Grid) {
+function cellWindows(grid: Grid): (cell: number) => Box {
   const known = new Map<number, ReturnType<typeof gridWindow>>();
   return (cell: number) => {
     const window =

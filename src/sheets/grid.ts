@@ -68,6 +68,24 @@ export function windowsMeeting(grid: Grid, box: Box): readonly number[] {
   return found;
 }
 
+/** The one window, by its number, that reaches into a box in its own midst, where no neighbour shows anything of it; −1 where there may be several. */
+export function windowAlone(grid: Grid): (box: Box) => number {
+  const { way, left, top, columns, rows } = grid;
+  const { window, pitch } = way;
+  const overlap = { x: window.width - pitch.x, y: window.height - pitch.y };
+  const starts = Array.from({ length: rows }, (_, row) => left - rowShift(grid, row));
+  return (box) => {
+    const row = Math.floor((box.top - top) / pitch.y);
+    const y = box.top - top - row * pitch.y;
+    if (row < 0 || row >= rows || y <= overlap.y || y + box.bottom - box.top >= pitch.y) return -1;
+    const at = box.left - (starts[row] as number);
+    const column = Math.floor(at / pitch.x);
+    const x = at - column * pitch.x;
+    if (column < 0 || column >= columns || x <= overlap.x || x + box.right - box.left >= pitch.x) return -1;
+    return row * columns + column;
+  };
+}
+
 /** What a sheet shows, overlap included. */
 export function gridWindow(grid: Grid, { column, row }: Cell): Box {
   const { way, left, top } = grid;

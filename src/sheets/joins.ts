@@ -70,18 +70,22 @@ export const hasRoom = ({ runs, from, to }: Join, { way: { scale } }: Grid): boo
 export function partJoins({ way }: Grid, parts: readonly PrintedPart[]): readonly Join[] {
   const overlap = { x: way.window.width - way.pitch.x, y: way.window.height - way.pitch.y };
   const touch = (end: Mm, start: Mm, by: Mm) => Math.abs(end - by - start) < SAME;
+  const rows = new Map<number, PrintedPart[]>();
+  for (const part of parts) {
+    const row = rows.get(part.cell.row);
+    if (row) row.push(part);
+    else rows.set(part.cell.row, [part]);
+  }
   const besides = (a: PrintedPart, b: PrintedPart) =>
-    b.cell.row === a.cell.row &&
     b.cell.column === a.cell.column + 1 &&
     touch(a.window.right, b.window.left, overlap.x) &&
     Math.min(a.window.bottom, b.window.bottom) > Math.max(a.window.top, b.window.top);
   const follows = (a: PrintedPart, b: PrintedPart) =>
-    b.cell.row === a.cell.row + 1 &&
     touch(a.window.bottom, b.window.top, overlap.y) &&
     // Cornerwise they only meet where the overlaps of both cross.
     Math.min(a.window.right, b.window.right) - Math.max(a.window.left, b.window.left) > overlap.x + SAME;
-  const right = new Map(parts.map((a) => [a, parts.find((b) => besides(a, b))]));
-  const below = new Map(parts.map((a) => [a, parts.filter((b) => follows(a, b))]));
+  const right = new Map(parts.map((a) => [a, rows.get(a.cell.row)?.find((b) => besides(a, b))]));
+  const below = new Map(parts.map((a) => [a, (rows.get(a.cell.row + 1) ?? []).filter((b) => follows(a, b))]));
   // A join runs where both parts are in sight; beyond its end one of them lies under a third.
   const sightRight = (a: PrintedPart) => right.get(a)?.window.left ?? a.window.right;
   const sightBottom = (a: PrintedPart) => below.get(a)?.[0]?.window.top ?? a.window.bottom;

@@ -8,7 +8,8 @@ import { type PieceInk, stretchesBox, stretchesPlaced } from './piece-ink';
 import { rasterCount } from './raster';
 import type { PaperWay } from './settings';
 import type { Start, TurnedMain } from './starts';
-import { type LaidTip, type Taken, withTips } from './tips';
+import type { LaidTip, Taken } from './tip-places';
+import { withTips } from './tips';
 
 /** The pieces laid on a grid, and the sheets that must be printed. */
 export interface Layout {

@@ -40,6 +40,8 @@ const ROOMS: readonly Room[] = [
   { size: 0.7, numbered: false, end: 5, apart: 0.04, off: 'cut' },
 ];
 const STEP: Mm = 2;
+/** White between the marks of a join, on the paper: two that touch look like one. */
+const BETWEEN: Mm = 2;
 
 /** The two marks of a join: where their bases' middles lie, how large they are, and what they cover. */
 export interface MarkPlaces {
@@ -88,7 +90,7 @@ const quarters = ({ from, to }: MarkLine): readonly [Mm, Mm] => [from + 0.25 * (
 function bestPair(
   join: MarkLine,
   along: number,
-  { end, apart }: Room,
+  { size, end, apart }: Room,
   free: (s: Mm) => boolean,
 ): readonly [Mm, Mm] | undefined {
   const [first, second] = quarters(join);
@@ -100,11 +102,12 @@ function bestPair(
   const open = places.filter(free);
   const near = (to: Mm) => (a: Mm, b: Mm) => Math.abs(a - to) - Math.abs(b - to);
   const seconds = open.toSorted(near(second));
+  const between = Math.max(apart * (join.to - join.from), (2 * MARK.halfBase * size + BETWEEN) / along);
   let best: readonly [Mm, Mm] | undefined;
   let least = Number.POSITIVE_INFINITY;
   for (const a of open.toSorted(near(first))) {
     if (Math.abs(a - first) >= least) break;
-    const b = seconds.find((s) => s - a >= apart * (join.to - join.from));
+    const b = seconds.find((s) => s - a >= between);
     if (b === undefined) continue;
     const miss = Math.abs(a - first) + Math.abs(b - second);
     if (miss >= least) continue;

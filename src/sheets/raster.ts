@@ -18,14 +18,6 @@ export interface Raster {
   readonly sums: Int32Array;
 }
 
-/** A raster of lines, which also tells how far up and down they reach. */
-export interface InkRaster extends Raster {
-  /** (rows + 1) × columns: the first inked row of a column from a row on, `rows` where there is none. */
-  readonly inkedFrom: Int16Array;
-  /** (rows + 1) × columns: where the last inked row of a column before a row ends, 0 where there is none. */
-  readonly inkedTo: Int16Array;
-}
-
 /** Squares of a box, none of them inked yet. */
 function squares({ left, top, right, bottom }: Box, side: Mm) {
   const columns = Math.ceil((right - left) / side) + 1;
@@ -37,9 +29,9 @@ function squares({ left, top, right, bottom }: Box, side: Mm) {
  * The squares that lines touch.
  *
  * @param stretches x, y, x, y of every straight stretch
- * @param box holds all of them, and is what a grid must hold
+ * @param box holds all of them
  */
-export function inkRaster(stretches: Float64Array, box: Box, side: Mm): InkRaster {
+export function inkRaster(stretches: Float64Array, box: Box, side: Mm): Raster {
   const base = squares(box, side);
   const inked = new Uint8Array(base.columns * base.rows);
   for (let i = 0; i < stretches.length; i += 4) {
@@ -54,20 +46,7 @@ export function inkRaster(stretches: Float64Array, box: Box, side: Mm): InkRaste
       inked[row * base.columns + column] = 1;
     }
   }
-  const { columns, rows } = base;
-  const inkedFrom = new Int16Array((rows + 1) * columns).fill(rows, rows * columns);
-  const inkedTo = new Int16Array((rows + 1) * columns);
-  for (let row = rows - 1; row >= 0; row -= 1) {
-    for (let at = row * columns; at < (row + 1) * columns; at += 1) {
-      inkedFrom[at] = inked[at] ? row : (inkedFrom[at + columns] as number);
-    }
-  }
-  for (let row = 0; row < rows; row += 1) {
-    for (let at = row * columns; at < (row + 1) * columns; at += 1) {
-      inkedTo[at + columns] = inked[at] ? row + 1 : (inkedTo[at] as number);
-    }
-  }
-  return { ...base, sums: summed(inked, columns, rows), inkedFrom, inkedTo };
+  return { ...base, sums: summed(inked, base.columns, base.rows) };
 }
 
 /**

@@ -2,6 +2,7 @@ import { drawingInk, type PiecePlace, placedDrawings } from '../drawing';
 import { isSamePiece, type Piece } from '../edges';
 import type { Mm } from '../length';
 import { type Box, boxInside, boxRound, point } from '../plane';
+import { bareBoxes } from './bare';
 import { coveringCells } from './cover';
 import { bordered, type Cell, cellKey, type Grid, gridFrom, gridWindow, isSameCell } from './grid';
 import { hasRoom, type Join, type MarkedJoin, markedJoins, type PrintedPart, partJoins } from './joins';
@@ -16,7 +17,7 @@ import { type PaperWay, paperWays } from './settings';
 import { tipBox } from './sight';
 import { squareSide } from './starts';
 import { planOn } from './tile';
-import { bareBoxes, isFree, type LaidTip, type Taken } from './tips';
+import { hostRoom, isFree, type LaidTip, type Taken } from './tip-places';
 import type { PaperSettings, SheetPlan } from './types';
 
 /** What is drawn now, on the sheets that were printed of it before. */
@@ -126,7 +127,10 @@ function withPrintedTips(grid: Grid, covering: readonly Cell[], taken: Taken, ol
       !isIn(
         mayStay.map(({ cell }) => cell),
         tip.host,
-      ) && isFree(grid, tipBox(tip), taken.boxes, taken.filled),
+      ) &&
+      // Where sheets came to the printed ones, their marks and what they cover may lie where the tip did.
+      boxInside(tipBox(tip), hostRoom(grid, tip.host, covering)) &&
+      isFree(grid, tipBox(tip), taken.boxes, taken.filled),
   );
   const sheets = () =>
     covering.filter(
@@ -136,7 +140,7 @@ function withPrintedTips(grid: Grid, covering: readonly Cell[], taken: Taken, ol
           cell,
         ),
     );
-  const hidden = bareBoxes(grid, covering, taken.inks);
+  const hidden = bareBoxes(grid, taken.inks);
   for (const tip of tips) {
     const ink = hidden(tip.cell, sheets(), tips);
     if (ink && !boxInside(ink, tip.window)) tips = tips.filter((other) => other !== tip);

@@ -1,5 +1,6 @@
 import type { Mm } from '../length';
-import type { InkRaster } from './raster';
+import type { Box } from '../plane';
+import { fieldExtents, latticeOver, noExtents, runsOf } from './fields';
 import type { PaperWay } from './settings';
 
 /** A place with so little on it is likely to find an empty corner of another sheet, in parts of a window. */
@@ -11,69 +12,50 @@ const TIP_COUNT = { least: 0.1, byArea: 2 } as const;
  * Asks rows of windows how many sheets they need, a part of one for a place that can be printed as a tip of another.
  *
  * A row answers for its own part of the height, from where the row above is out of sight to where its windows end, and
- * each window for its own part of the width likewise.
+ * each window for its own part of the width likewise. Every window that is asked begins at a line of one lattice: what
+ * lies in its fields is looked at once.
  *
- * @param across how far a row may stand to the left of the raster
- * @returns for a row and how far the grid stands above the raster: the sheets for each of `across`
+ * @param stretches x, y, x, y of every straight stretch
+ * @param box holds all of them, and is what a grid must hold
+ * @param tried how many shifts are tried along each way, evenly over a pitch
+ * @param hop points of a stretch are looked at no further apart
+ * @returns for a row and the shift of the grid above the box, by its number: the sheets for each shift to the left of the box
  */
 export function rowAsker(
-  raster: InkRaster,
+  stretches: Float64Array,
+  box: Box,
   way: PaperWay,
-  across: readonly Mm[],
-): (row: number, y: Mm) => Float64Array {
-  const { side, columns, rows, inkedFrom, inkedTo } = raster;
+  tried: { readonly across: number; readonly down: number },
+  hop: Mm,
+): (row: number, above: number) => Float64Array {
   const { pitch, window } = way;
-  const overlap = { x: window.width - pitch.x, y: window.height - pitch.y };
-  const square = (at: Mm, most: number) => Math.max(0, Math.min(most, Math.round(at / side)));
-  const edges = across.map((shift) => {
-    const count = Math.ceil((raster.width + shift) / pitch.x);
-    return Int32Array.from({ length: count + 1 }, (_, i) =>
-      square(i * pitch.x - shift + (i > 0 ? overlap.x : 0), columns),
-    );
-  });
-  // Only the inked columns of a row, one after the other: in the middle of a piece there are few.
-  const inked = new Int32Array(columns);
-  const tops = new Int32Array(columns);
-  const bottoms = new Int32Array(columns);
-  const asks = tipAsks(way, side);
-  return (row, y) => {
-    const from = square(row * pitch.y - y + (row > 0 ? overlap.y : 0), rows);
-    const to = square((row + 1) * pitch.y - y + overlap.y, rows);
-    let filled = 0;
-    for (let x = 0; x < columns; x += 1) {
-      const top = inkedFrom[from * columns + x] as number;
-      if (top >= to) continue;
-      inked[filled] = x;
-      tops[filled] = top;
-      bottoms[filled] = inkedTo[to * columns + x] as number;
-      filled += 1;
-    }
-    const counts = new Float64Array(edges.length);
-    for (const [i, ends] of edges.entries()) {
-      let [at, count] = [0, 0];
-      for (let cell = 1; cell < ends.length && at < filled; cell += 1) {
-        const end = ends[cell] as number;
-        // What lies before the first window's start is seen by none.
-        while (at < filled && (inked[at] as number) < (ends[cell - 1] as number)) at += 1;
-        const first = at;
-        let [top, bottom] = [rows, 0];
-        for (; at < filled && (inked[at] as number) < end; at += 1) {
-          if ((tops[at] as number) < top) top = tops[at] as number;
-          if ((bottoms[at] as number) > bottom) bottom = bottoms[at] as number;
-        }
-        if (at > first) count += asks((inked[at - 1] as number) + 1 - (inked[first] as number), bottom - top);
+  const across = latticeOver(box.right - box.left, pitch.x, window.width - pitch.x, tried.across);
+  const down = latticeOver(box.bottom - box.top, pitch.y, window.height - pitch.y, tried.down);
+  const rows = runsOf(fieldExtents(stretches, box, across, down, hop), down, across.count);
+  const row = noExtents(across.count);
+  const cell = noExtents(1);
+  const asks = tipAsks(way);
+  return (at, above) => {
+    rows(at * down.pitch - above, row);
+    const cells = runsOf(row, across, 1);
+    const counts = new Float64Array(across.pitch);
+    for (let shift = 0; shift < across.pitch; shift += 1) {
+      for (let start = -shift; start + across.pitch <= across.count; start += across.pitch) {
+        cells(start, cell);
+        if (cell[0] === Infinity) continue;
+        const wide = -(cell[0] as number) - (cell[2] as number);
+        (counts[shift] as number) += asks(wide, -(cell[1] as number) - (cell[3] as number));
       }
-      counts[i] = count;
     }
     return counts;
   };
 }
 
-/** What a place asks for whose ink fills so many squares across and down: a sheet, or part of one. */
-function tipAsks({ window }: PaperWay, side: Mm): (across: number, down: number) => number {
+/** What a place asks for whose ink reaches so far across and down: a sheet, or part of one. */
+function tipAsks({ window }: PaperWay): (across: Mm, down: Mm) => number {
   const [long, short] = [Math.max(window.width, window.height), Math.min(window.width, window.height)];
   return (across, down) => {
-    const [longer, shorter] = [side * Math.max(across, down), side * Math.min(across, down)];
+    const [longer, shorter] = [Math.max(across, down), Math.min(across, down)];
     const area = (longer * shorter) / (long * short);
     const fits = longer < TIP.longest * long && shorter < TIP.shortest * short && area < TIP.area;
     return fits ? Math.min(1, TIP_COUNT.least + TIP_COUNT.byArea * area) : 1;

@@ -9,7 +9,7 @@ export type Search = 'quick' | 'thorough';
 /** Degrees by which a thorough search also turns the main piece: enough for its slanting edges to fit the sheets. */
 const TILTS = [5, -5] as const;
 /** Starts whose lines are asked: laying smaller pieces around the main one costs more than asking it alone. */
-const ASKED = { alone: { quick: 3, thorough: 10 }, others: { quick: 1, thorough: 6 } } as const;
+const ASKED = { alone: { quick: 3, thorough: 16 }, others: { quick: 1, thorough: 6 } } as const;
 
 /**
  * The layouts with the fewest sheets that a search finds, those with the fewest tips first.
@@ -56,7 +56,8 @@ function layoutsOf(
     .sort((a, b) => a.start.count - b.start.count || away(a.start) - away(b.start) || b.start.firm - a.start.firm)
     .slice(0, asked);
   // One start alone is asked where laying the smaller pieces is dear; the plain grids then wait for the thorough search.
-  const plains = limit < Number.POSITIVE_INFINITY || (asked === 1 && counted.length > 0) ? [] : starts;
+  const plains =
+    limit < Number.POSITIVE_INFINITY || (asked === 1 && counted.length > 0) ? [] : starts.filter(({ plain }) => plain);
   // What was laid sets a limit to what is laid next.
   let most = limit - 1;
   const laid = ({ main, start }: (typeof starts)[number]): readonly Layout[] => {
@@ -65,7 +66,7 @@ function layoutsOf(
     return layout ? [layout] : [];
   };
   const shifted = counted.flatMap(laid);
-  const plain = plains.filter((one) => one.plain).flatMap(laid);
+  const plain = plains.flatMap(laid);
   const plainest = Math.min(...plain.map(({ cells }) => cells.length));
   const layouts = [...plain, ...shifted].filter(({ cells }) => cells.length <= plainest);
   const fewest = Math.min(...layouts.map(worth));

@@ -2,7 +2,7 @@ import type { Mm } from '../length';
 import type { Box } from '../plane';
 import { bordered } from './grid';
 import { type PieceInk, stretchesBox, stretchesPlaced } from './piece-ink';
-import { filledRaster, inkRaster, type Raster } from './raster';
+import { filledRaster, type Raster } from './raster';
 import { rowAsker } from './row-asks';
 import type { PaperWay } from './settings';
 
@@ -15,7 +15,7 @@ export interface Start {
   readonly shifts: readonly Mm[];
   /** Rows that don't stand below the one above. */
   readonly bricks: number;
-  /** How many sheets the squares of the raster ask for, a tip for a part of one; the lines themselves may ask for more or less. */
+  /** How many sheets the fields of the lattice ask for, a tip for a part of one; the lines themselves may ask for more or less. */
   readonly count: number;
   /** How many of the starts around it ask for no more: in the middle of many, rounding matters least. */
   readonly firm: number;
@@ -34,7 +34,7 @@ export interface TurnedMain {
 /** Squares of the raster to the shorter side of a window. */
 const SQUARES = 64;
 /** Shifts tried along the shorter pitch. */
-const SHIFTS = 16;
+const SHIFTS = 12;
 
 export function turnedMain(main: PieceInk, way: PaperWay, turn: number): TurnedMain {
   const stretches = stretchesPlaced(main.stretches, turn);
@@ -66,16 +66,14 @@ export function fewestStarts({ way, turn, stretches, box }: TurnedMain): {
   const fits = width <= way.window.width && height <= way.window.height;
   const plain: Start = { way, turn, y: 0, shifts: [], bricks: 0, count: fits ? 1 : Number.POSITIVE_INFINITY, firm: 0 };
   if (fits || way.roll) return { plain, best: [] };
-  const raster = inkRaster(stretches, box, squareSide(way));
   const step = Math.min(way.pitch.x, way.pitch.y) / SHIFTS;
-  const shifts = (pitch: Mm) => {
-    const count = Math.max(1, Math.round(pitch / step));
-    return Array.from({ length: count }, (_, i) => (i * pitch) / count);
-  };
-  const across = shifts(way.pitch.x);
-  const ask = rowAsker(raster, way, across);
-  const best = shifts(way.pitch.y).flatMap((y) => {
-    const rows = Array.from({ length: Math.ceil((height + y) / way.pitch.y) }, (_, row) => ask(row, y));
+  const count = (pitch: Mm) => Math.max(1, Math.round(pitch / step));
+  const tried = { across: count(way.pitch.x), down: count(way.pitch.y) };
+  const across = Array.from({ length: tried.across }, (_, i) => (i * way.pitch.x) / tried.across);
+  const ask = rowAsker(stretches, box, way, tried, squareSide(way) / 2);
+  const best = Array.from({ length: tried.down }, (_, above) => above).flatMap((above) => {
+    const y = (above * way.pitch.y) / tried.down;
+    const rows = Array.from({ length: Math.ceil((height + y) / way.pitch.y) }, (_, row) => ask(row, above));
     const all = Float64Array.from(across, (_, i) => rows.reduce((sum, row) => sum + (row[i] as number), 0));
     const one = firmest(all);
     // A row stays below the one above where it asks for no more there.

@@ -32,15 +32,17 @@ export const halfLine = (scale: { readonly x: number; readonly y: number }): Mm 
 /** What of a stretch lies in a box; undefined where nothing does. */
 export function shareIn([ax, ay, bx, by]: Stretch, { left, right, top, bottom }: Box): Share | undefined {
   let [from, to] = [0, 1];
-  for (const [start, way, low, high] of [
-    [ax, bx - ax, left, right],
-    [ay, by - ay, top, bottom],
-  ] as const) {
-    if (way === 0) {
-      if (start < low || start > high) return undefined;
-      continue;
-    }
-    const [a, b] = [(low - start) / way, (high - start) / way];
+  if (ax === bx) {
+    if (ax < left || ax > right) return undefined;
+  } else {
+    const [a, b] = [(left - ax) / (bx - ax), (right - ax) / (bx - ax)];
+    from = Math.max(from, Math.min(a, b));
+    to = Math.min(to, Math.max(a, b));
+  }
+  if (ay === by) {
+    if (ay < top || ay > bottom) return undefined;
+  } else {
+    const [a, b] = [(top - ay) / (by - ay), (bottom - ay) / (by - ay)];
     from = Math.max(from, Math.min(a, b));
     to = Math.min(to, Math.max(a, b));
   }
@@ -49,18 +51,23 @@ export function shareIn([ax, ay, bx, by]: Stretch, { left, right, top, bottom }:
 
 /** What is left of a share of a stretch outside all boxes. */
 export function sharesOutside(stretch: Stretch, share: Share, boxes: readonly Box[]): readonly Share[] {
-  const inside = boxes.flatMap((box) => shareIn(stretch, box) ?? []);
-  let left: Share[] = [share];
-  for (let i = 0; i < inside.length; i += 2) {
-    const [from, to] = [inside[i] as number, inside[i + 1] as number];
-    left = left.flatMap(([a, b]): Share[] => {
+  let left: readonly Share[] = [share];
+  for (const box of boxes) {
+    const inside = shareIn(stretch, box);
+    if (!inside) continue;
+    const [from, to] = inside;
+    const rest: Share[] = [];
+    for (const own of left) {
+      const [a, b] = own;
       // A point is inside or not; of a longer one what is too short to see is not left.
-      if (a === b) return a >= from - MEET && a <= to + MEET ? [] : [[a, b]];
-      if (to <= a || from >= b) return [[a, b]];
-      const before: Share = [a, from];
-      const after: Share = [to, b];
-      return [before, after].filter(([c, d]) => d - c > MEET);
-    });
+      if (a === b ? a < from - MEET || a > to + MEET : to <= a || from >= b) rest.push(own);
+      else if (a < b) {
+        if (from - a > MEET) rest.push([a, from]);
+        if (b - to > MEET) rest.push([to, b]);
+      }
+    }
+    if (rest.length === 0) return rest;
+    left = rest;
   }
   return left;
 }
