@@ -9,7 +9,7 @@ import { draftWith } from '../files/drafts';
 import { printFont } from '../files/print-font';
 import { writePdf } from '../files/written';
 import { every } from '../outside/every';
-import { linesMeet, wordedPages } from '../outside/paper/printed-words';
+import { linesMeet, type SetLine, wordedPages } from '../outside/paper/printed-words';
 import { readByEye } from '../outside/paper/read-by-eye';
 import { projectDrawn } from './projects';
 
@@ -31,6 +31,14 @@ function draftsOnA4(count: number): readonly (readonly [number, Draft])[] {
   return found;
 }
 
+/** A line's letters, capitals and figures, without the white that a font leaves above and below them. */
+const lettersOf = (line: SetLine): SetLine => ({
+  ...line,
+  half: { ...line.half, across: line.half.across * CAPITALS_OF_LINE },
+});
+/** The print font's capitals in parts of its line. */
+const CAPITALS_OF_LINE = 0.729 / 1.164;
+
 const { widthOf } = startPdf(210, 297, printFont(), { title: '', subject: '', date: DATE });
 
 /** How many of the lines of a draft say what they are on one sheet at least, and how many there are. */
@@ -45,7 +53,7 @@ function saidLines(of: Draft): { readonly said: number; readonly all: number } {
   return { said: lines.filter((says) => says.some((text) => said.has(text))).length, all: lines.length };
 }
 
-describe('the words on the sheets of random projects', () => {
+describe('the words on the first pages and the sheets of random projects', () => {
   const share = { said: 0, all: 0 };
   test.each(draftsOnA4(COUNT))(
     'project %i: none on a line or another, none under 8 pt, read alike by both readers',
@@ -64,10 +72,11 @@ describe('the words on the sheets of random projects', () => {
           );
         });
         expect(lost.map(({ text }) => `page ${i + 1}: ${text}`)).toEqual([]);
-        // The first pages are documents with pictures: other tests look at them.
-        if (i < pages.length - sheetsOf(of).sheets.length) continue;
+        // On the map, which is crowded, lines may come as near to letters as other letters do in a text.
+        const isFirst = i < pages.length - sheetsOf(of).sheets.length;
+        const seen = isFirst ? (line: SetLine) => isInked(lettersOf(line)) : isInked;
         expect(lines.filter(({ pt }) => pt < LEAST_PT).map(where)).toEqual([]);
-        expect(lines.filter(isInked).map(where)).toEqual([]);
+        expect(lines.filter(seen).map(where)).toEqual([]);
         const meeting = lines.filter((a, k) => lines.slice(k + 1).some((b) => linesMeet(a, b)));
         expect(meeting.map(where)).toEqual([]);
       }

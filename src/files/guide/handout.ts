@@ -19,7 +19,7 @@ import { stepCurves, workingPictures } from './working-picture';
 /** How much of its column a step's drawing takes, and of the page the leg and the lay. */
 const SHARE = { step: 0.42, leg: 0.36, lay: 0.5 } as const;
 /** So that most stations find room on one page. */
-const TALLEST = { step: 42, lay: 80 } as const;
+const TALLEST = { step: 42, lay: 66 } as const;
 
 /**
  * The working of a draft to hand out in class, to pin up or to project: every step in the order of work with the lines

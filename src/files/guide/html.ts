@@ -60,11 +60,11 @@ function stepArticle(step: GuideStep, { units }: Guide): string {
   return `<article id="step-${step.number}">
 <figure>${pictureSvg(step.picture, `p${step.number}`, units)}</figure>
 <div><h3>${step.number}. ${e(step.title)}</h3>
+${step.care === '' ? '' : `<p class="care"><b>${e(words`Take care:`)}</b> ${e(step.care)}</p>`}
 <ol>${step.tasks.map((task) => `<li>${e(task)}</li>`).join('')}</ol>
 ${step.why === '' ? '' : `<p class="why"><b>${e(words`Why:`)}</b> ${e(step.why)}</p>`}
 ${settings.length === 0 ? '' : `<dl class="settings">${settings.join('')}</dl>`}
-<p class="check"><b>${e(words`Check:`)}</b> ${e(step.check)}</p>
-${step.care === '' ? '' : `<p class="care"><b>${e(words`Take care:`)}</b> ${e(step.care)}</p>`}</div>
+<p class="check"><b>${e(words`Check:`)}</b> ${e(step.check)}</p></div>
 </article>`;
 }
 

@@ -1,5 +1,6 @@
 import type { Mm } from '../../length';
 import { printPhrase, words } from '../../words';
+import { gridSpan, pageGrid } from '../pen/page-grid';
 import { bullets, headed, notes, type Passage, pairs } from '../pen/passage';
 import type { PageRun } from '../pen/set-pages';
 import type { Guide, GuideStep } from './content';
@@ -96,15 +97,18 @@ function layPassages({ lay, laid, noLay, widths, units }: Guide): readonly Passa
 function stepPassages(step: GuideStep, { units }: Guide): readonly Passage[] {
   const picture = framedPicture(step.picture, units);
   const told: readonly Passage[] = [
+    // Before the work, and with the picture on its page.
+    ...(step.care === '' ? [] : [{ kind: 'caution', label: words`Take care:`, text: step.care } as const]),
     bullets(step.tasks),
     ...(step.why === '' ? [] : [labelled(words`Why:`, step.why, 'quiet')]),
     labelled(words`Check:`, step.check, 'good'),
-    ...(step.care === '' ? [] : [{ kind: 'caution', label: words`Take care:`, text: step.care } as const]),
     ...(step.settings.length === 0 ? [] : [settingsLine(step)]),
   ];
   const heading: Passage = { kind: 'heading', size: 'head', text: `${step.number}. ${step.title}` };
-  return (picture.widest ?? NARROW) < NARROW
-    ? [heading, { kind: 'beside', share: SHARE.narrow, picture, passages: told }]
+  const { widest = NARROW } = picture;
+  const { left, right } = gridSpan(pageGrid(units === 'inch'), 0, 6);
+  return widest < NARROW
+    ? [heading, { kind: 'beside', share: Math.min(SHARE.narrow, widest / (right - left)), picture, passages: told }]
     : [heading, { kind: 'picture', picture }, ...told];
 }
 

@@ -15,7 +15,7 @@ const LEAST_SIDE: Mm = 45;
 const FRAME: LineStyle = { width: 0.15, colour: INK.frame, dash: [] };
 
 /** The longer side of a picture without words. */
-const WORDLESS: Mm = 56;
+const WORDLESS: Mm = 46;
 
 /** A step's picture for a page, in a thin frame, as small as its words can be read. */
 export const framedPicture = (picture: StepPicture, units: Units): PagePicture => ({

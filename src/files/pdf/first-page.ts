@@ -12,7 +12,7 @@ import { besideInset } from '../pen/picture-strips';
 import { type PageRun, setRuns } from '../pen/set-pages';
 import { drawStrips, stripsHeight } from '../pen/strip';
 import { SPACE, TYPE } from '../pen/type-scale';
-import type { FirstWords } from './first-words';
+import type { FirstWords, MapShown } from './first-words';
 import { joiningPictures } from './joining-pictures';
 import { lineKey } from './line-key';
 import { drawMap } from './map';
@@ -114,18 +114,19 @@ function drawMapPart(
   lit: readonly string[],
 ): void {
   // The note belongs above the map, and what it says is known once the map is drawn.
-  const told = (ordered: boolean) =>
+  const told = (shown: MapShown) =>
     passageStrips(
       [
         { kind: 'heading', size: 'head', text: words.mapTitle },
-        { kind: 'paragraph', text: words.mapNote(ordered) },
+        { kind: 'paragraph', text: words.mapNote(shown) },
       ],
       room.right - room.left,
       pen.widthOf,
     );
-  const high = Math.max(...[true, false].map((ordered) => stripsHeight(told(ordered))));
-  const ordered = drawMap(pen, sheetsOf(draft), drawings, { ...room, top: room.top + high + SPACE.picture }, lit);
-  drawStrips(pen, told(ordered), room.left, room.top);
+  const most = [true, false].map((ordered) => stripsHeight(told({ ordered, whole: false })));
+  const top = room.top + Math.max(...most) + SPACE.picture;
+  const shown = drawMap(pen, sheetsOf(draft), drawings, { ...room, top }, lit);
+  drawStrips(pen, told(shown), room.left, room.top);
 }
 
 /** Cutting, laying and taping side by side, each picture with its words beside it, as high as the page lets them be. */

@@ -23,6 +23,12 @@ export interface JoiningWords {
   readonly text: string;
 }
 
+/** What found room on the map: the figures of the order of taping, and all labels. */
+export interface MapShown {
+  readonly ordered: boolean;
+  readonly whole: boolean;
+}
+
 /** The first pages' words, by the place where they stand. */
 export interface FirstWords {
   readonly title: string;
@@ -32,8 +38,8 @@ export interface FirstWords {
   /** What to exchange in an earlier print: below it where there is room; nothing where all sheets are printed. */
   readonly exchange: readonly Passage[];
   readonly mapTitle: string;
-  /** Below it; whether the map shows the order of taping is known once it is laid out. */
-  readonly mapNote: (ordered: boolean) => string;
+  /** Below it; whether the map shows the order of taping, and all labels, is known once it is laid out. */
+  readonly mapNote: (shown: MapShown) => string;
   /** Cutting, laying, taping; nothing where there is one sheet. */
   readonly joining: readonly JoiningWords[];
   /** Which small pieces are cut out of other sheets, and what is measured once all is joined. */
@@ -78,7 +84,7 @@ export function firstWords(
     ),
     exchange: again ? exchangePassages(draft, again) : [],
     mapTitle: count === 1 ? words`The sheet` : words`Where each sheet goes`,
-    mapNote: (ordered) => mapNote(plan, again !== undefined, ordered),
+    mapNote: (shown) => mapNote(plan, again !== undefined, shown),
     joining: count > 1 ? joiningWords(plan.overlap) : [],
     afterwards: [
       ...tipsTold(plan),
@@ -160,7 +166,7 @@ function printSentences(margin: Mm, units: Units): readonly string[] {
   ];
 }
 
-function mapNote(plan: SheetPlan, again: boolean, ordered: boolean): string {
+function mapNote(plan: SheetPlan, again: boolean, { ordered, whole }: MapShown): string {
   const count = plan.sheets.length;
   const paper = paperName(plan.paper.name);
   const bears = plan.sheets.some(({ tips }) => tips.length > 0);
@@ -173,6 +179,7 @@ function mapNote(plan: SheetPlan, again: boolean, ordered: boolean): string {
   return said(
     inTurn([
       sheets,
+      whole ? UNSAID : say`Labels that find no room here are in the list, row by row.`,
       bears ? say`Dashed: a small piece, where it is printed and where it belongs.` : UNSAID,
       again ? say`Grey: in this file.` : UNSAID,
     ]),

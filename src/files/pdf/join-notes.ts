@@ -1,4 +1,4 @@
-import { ASCENT, DESCENT, type Ink, inkCrosses, mmOfPt, type WidthOf } from '../../drawing';
+import { ASCENT, DESCENT, type Ink, inkCrosses, LINE_TOP, mmOfPt, type WidthOf } from '../../drawing';
 import type { Mm } from '../../length';
 import { type Box, boxesMeet, boxGrown, type Point, point } from '../../plane';
 import type { SheetJoin, SheetPart, SheetPlan } from '../../sheets';
@@ -39,7 +39,7 @@ export function placeJoinNotes(
   const notes: JoinNote[] = [];
   for (const join of part.joins) {
     const blocked = (box: Box) =>
-      inkCrosses(ink, boxGrown(box, AIR / Math.min(plan.scale.x, plan.scale.y))) ||
+      inkCrosses(ink, boxGrown(lineOf(box, join, plan), AIR / Math.min(plan.scale.x, plan.scale.y))) ||
       taken.some((other) => boxesMeet(other, box)) ||
       notes.some((other) => boxesMeet(other.box, box));
     const note = joinTexts(join, plan.overlap).flatMap((text) => {
@@ -49,6 +49,14 @@ export function placeJoinNotes(
     if (note) notes.push(note);
   }
   return notes;
+}
+
+/** A note's box as high as its line, in which a letter may have an accent. */
+function lineOf(box: Box, { side }: SheetJoin, { scale }: SheetPlan): Box {
+  const accent = (LINE_TOP - ASCENT) * EM;
+  return side === 'left' || side === 'right'
+    ? { ...box, left: box.left - accent / scale.x }
+    : { ...box, top: box.top - accent / scale.y };
 }
 
 /** What is said of a neighbour, at length and in short; the arrows point to it, for the words are turned with the join. */

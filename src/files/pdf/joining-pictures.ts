@@ -1,11 +1,19 @@
-import { INK, type LineStyle, type PieceDrawing } from '../../drawing';
+import {
+  capitalsOfPt,
+  drawingInk,
+  INK,
+  inkCrosses,
+  type LineStyle,
+  lineHeight,
+  type PieceDrawing,
+} from '../../drawing';
 import type { Mm } from '../../length';
-import { boxHolds, flattenCurves, type Point, point } from '../../plane';
-import { joinLine, type Sheet, type SheetPlan } from '../../sheets';
+import { type Box, boxesMeet, boxHolds, boxInside, boxRound, flattenCurves, type Point, point } from '../../plane';
+import { joinLine, type Sheet, type SheetPlan, type Side } from '../../sheets';
 import type { PagePicture } from '../pen/passage';
 import type { PageMap, Pen } from '../pen/pen';
 import { drawArrow } from './arrow';
-import { boxPath, drawPaper, drawWhole, type Picture, paperBox, same } from './laid-paper';
+import { boxAbout, boxPath, drawPaper, type Picture, paperBox, same } from './laid-paper';
 import { drawScissors } from './scissors';
 
 /** The paper on the picture for a millimetre of paper. */
@@ -18,9 +26,16 @@ const CUT: LineStyle = { width: 0.35, colour: INK.cut, dash: [1.6, 0.9] };
 /** How far off the mark the arrow runs, on the page. */
 const ARROW_ASIDE: Mm = -9;
 const SCISSORS = { long: 11, fromRim: 7 } as const;
-const LABEL_PT = 14;
-/** From the join to the sheets' labels, and how far off the mark along it, on their paper. */
-const LABEL_AWAY = { across: 24, along: -21 } as const;
+/** What words keep off round scissors, whichever way they lie, and round an arrow's ends. */
+const SCISSORS_HALF = point(8, 8);
+const ARROW_HALF = point(1.5, 1.5);
+/** Sizes of the sheets' labels, the white at their sides, and the places at which they are tried, best first: from the join, and from the mark along it, on their paper. */
+const LABEL = {
+  pts: [14, 11, 8],
+  clear: 0.3,
+  across: [24, 20, 28, 17, 31],
+  along: [-21, 21, -18, 18, -26, 26],
+} as const;
 /** How far the second sheet still is from its place while it is being laid, across the join and along it, on its paper. */
 const COMING = { across: 20, along: 9 } as const;
 /** Strips of tape across the join: how far off the mark, and how large, on the paper. */
@@ -78,13 +93,14 @@ export function joiningPictures(
 ): readonly PagePicture[] {
   const join = shownJoin(plan, drawings, (0.4 * Math.min(size.width, size.height)) / SCALE / plan.scale.x);
   if (!join) return [];
+  const ink = drawingInk(drawings);
   return [drawCutting, drawLaying, drawTaping].map((draw) => ({
     ratio: size.height / size.width,
     widest: size.width,
     draw: (pen, place) => {
       pen.within(place, () => {
         pen.fill(boxPath(place), same, TABLE);
-        draw(pen, joinPicture({ plan, drawings, place, scale: SCALE }, join));
+        draw(pen, joinPicture({ plan, drawings, ink, place, scale: SCALE }, join));
       });
       pen.frame(place, RIM);
     },
@@ -110,59 +126,84 @@ function joinPicture(picture: Picture, join: ShownJoin): JoinPicture {
 function drawCutting(pen: Pen, picture: JoinPicture): void {
   const { plan, join, pushed, off } = picture;
   const { second, side } = join;
-  drawPaper(pen, picture, second, pushed(0, 0), []);
-  drawLabel(pen, picture, second);
+  const { left, right, top, bottom } = picture.place;
+  const reach = (side === 'left' ? bottom - top : right - left) / 2 / SCALE;
+  const scissors = off(0, reach - SCISSORS.fromRim / SCALE);
+  const taken = drawPaper(pen, picture, second, pushed(0, 0), [], [boxAbout(scissors, SCISSORS_HALF)]);
+  drawLabel(pen, picture, second, taken);
   const paper = paperBox(plan, second, []);
   const line = joinLine(second, side);
   const strip = side === 'left' ? { ...paper, right: line ?? paper.right } : { ...paper, bottom: line ?? paper.bottom };
   pen.fill(boxPath(strip), pushed(0, 0), CUT_OFF);
-  const { left, right, top, bottom } = picture.place;
-  const reach = (side === 'left' ? bottom - top : right - left) / 2 / SCALE;
   pen.line(off(0, -reach), off(0, reach), CUT);
-  drawScissors(pen, off(0, reach - SCISSORS.fromRim / SCALE), side === 'left' ? 90 : 0, SCISSORS.long);
+  drawScissors(pen, scissors, side === 'left' ? 90 : 0, SCISSORS.long);
 }
 
 /** The second sheet, cut, on its way to the first one's line. */
 function drawLaying(pen: Pen, picture: JoinPicture): void {
-  drawBoth(pen, picture, COMING);
   const aside = ARROW_ASIDE / SCALE;
-  drawArrow(pen, picture.off(COMING.across, COMING.along + aside), picture.off(0, aside));
+  const [from, to] = [picture.off(COMING.across, COMING.along + aside), picture.off(0, aside)];
+  const arrow = boxRound([from, to].map((end) => boxAbout(end, ARROW_HALF)));
+  drawBoth(pen, picture, COMING, [arrow]);
+  drawArrow(pen, from, to);
 }
 
 /** Both sheets where they belong, with tape across the join. */
 function drawTaping(pen: Pen, picture: JoinPicture): void {
-  drawBoth(pen, picture, { across: 0, along: 0 });
-  for (const at of TAPE.at) {
+  const tapes = TAPE.at.map((at) => {
     const from = picture.off(-TAPE.long / 2, at - TAPE.wide / 2);
     const to = picture.off(TAPE.long / 2, at + TAPE.wide / 2);
-    const tape = { left: from.x, right: to.x, top: from.y, bottom: to.y };
+    return { left: from.x, right: to.x, top: from.y, bottom: to.y };
+  });
+  drawBoth(pen, picture, { across: 0, along: 0 }, tapes);
+  for (const tape of tapes) {
     pen.fill(boxPath(tape), same, TAPE.fill);
     pen.frame(tape, EDGE);
   }
 }
 
+/** @param off what words keep off, on the page */
 function drawBoth(
   pen: Pen,
   picture: JoinPicture,
-  { across, along }: { readonly across: Mm; readonly along: Mm },
+  by: { readonly across: Mm; readonly along: Mm },
+  off: readonly Box[],
 ): void {
   const { plan, join, pushed } = picture;
-  const butted = plan.overlap === 0;
-  drawPaper(pen, picture, join.first, pushed(0, 0), butted ? [join.side === 'left' ? 'right' : 'bottom'] : []);
-  drawLabel(pen, picture, join.first);
-  drawPaper(pen, picture, join.second, pushed(across, along), [join.side]);
-  drawLabel(pen, picture, join.second, { across, along });
+  const butted: readonly Side[] = plan.overlap === 0 ? [join.side === 'left' ? 'right' : 'bottom'] : [];
+  const first = drawPaper(pen, picture, join.first, pushed(0, 0), butted, off);
+  const taken = drawPaper(pen, picture, join.second, pushed(by.across, by.along), [join.side], first);
+  drawLabel(pen, picture, join.first, taken);
+  drawLabel(pen, picture, join.second, taken, by);
 }
 
-/** A sheet's label beside its half of the mark. */
-function drawLabel(pen: Pen, picture: JoinPicture, sheet: Sheet, by = { across: 0, along: 0 }): void {
-  const across = sheet === picture.join.second ? LABEL_AWAY.across : -LABEL_AWAY.across;
-  drawWhole(
-    pen,
-    picture,
-    sheet.label,
-    picture.off(across + by.across, LABEL_AWAY.along + by.along),
-    LABEL_PT,
-    INK.label,
-  );
+/** A sheet's label beside its half of the mark, off the lines; none where there is no white. */
+function drawLabel(
+  pen: Pen,
+  picture: JoinPicture,
+  sheet: Sheet,
+  taken: readonly Box[],
+  by = { across: 0, along: 0 },
+): void {
+  const { plan, join, off, place, ink } = picture;
+  const towards = sheet === join.second ? 1 : -1;
+  const { x: right, y: down } = off(0, 0);
+  for (const pt of LABEL.pts) {
+    const half = { x: pen.widthOf(sheet.label, pt) / 2 + LABEL.clear, y: lineHeight(pt) / 2 };
+    for (const along of LABEL.along) {
+      for (const across of LABEL.across) {
+        const at = off(towards * across + by.across, along + by.along);
+        // Where it would lie on the drawing, which is pushed away with its sheet.
+        const own = off(towards * across, along);
+        const [kx, ky] = [SCALE * plan.scale.x, SCALE * plan.scale.y];
+        const middle = point(join.at.x + (own.x - right) / kx, join.at.y + (own.y - down) / ky);
+        const box = boxAbout(at, half);
+        if (!boxInside(box, place) || taken.some((other) => boxesMeet(other, box))) continue;
+        const on = boxAbout(middle, { x: half.x / kx, y: half.y / ky });
+        if (inkCrosses(ink, on)) continue;
+        pen.words(sheet.label, point(at.x, at.y + capitalsOfPt(pt) / 2), { pt, colour: INK.label, align: 'middle' });
+        return;
+      }
+    }
+  }
 }

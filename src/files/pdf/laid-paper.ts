@@ -1,6 +1,16 @@
-import { capitalsOfPt, INK, type LineStyle, type PieceDrawing, printedStyle, type StyleOf } from '../../drawing';
+import {
+  capitalsOfPt,
+  INK,
+  type Ink,
+  inkCrosses,
+  type LineStyle,
+  lineHeight,
+  type PieceDrawing,
+  printedStyle,
+  type StyleOf,
+} from '../../drawing';
 import type { Mm } from '../../length';
-import { type Box, boxesMeet, boxInside, type Point, pathThrough, point } from '../../plane';
+import { type Box, boxesMeet, boxInside, boxRound, type Point, pathThrough, point } from '../../plane';
 import { joinLine, markCorners, type SheetPart, type SheetPlan, type Side } from '../../sheets';
 import { drawPaths, pictureLook } from '../pen/draw-paths';
 import type { PageMap, Pen } from '../pen/pen';
@@ -11,6 +21,8 @@ export interface Picture {
   readonly drawings: readonly PieceDrawing[];
   /** On the page. */
   readonly place: Box;
+  /** What words keep off. */
+  readonly ink: Ink;
   /** The paper on the picture for a millimetre of paper. */
   readonly scale: number;
 }
@@ -19,19 +31,11 @@ const PAPER = '#FFFFFF';
 const EDGE: LineStyle = { width: 0.25, colour: INK.sign, dash: [] };
 const JOIN: LineStyle = { width: 0.2, colour: INK.join, dash: [] };
 const NUMBER_PT = 8;
-/** White between a word and the rim of its picture. */
+/** White round a number. */
 const RIM: Mm = 0.5;
 
 /** What is on the page already stays where it is. */
 export const same: PageMap = (p) => p;
-
-/** A word about its middle; nothing where the picture's rim would cut it. */
-export function drawWhole(pen: Pen, { place }: Picture, text: string, at: Point, pt: number, colour: string): void {
-  const half = { x: pen.widthOf(text, pt) / 2 + RIM, y: capitalsOfPt(pt) / 2 + RIM };
-  if (!boxInside({ left: at.x - half.x, right: at.x + half.x, top: at.y - half.y, bottom: at.y + half.y }, place))
-    return;
-  pen.words(text, point(at.x, at.y + capitalsOfPt(pt) / 2), { pt, colour, align: 'middle' });
-}
 
 /** A sheet's paper on the drawing: its window and the white round it, without what is cut off. */
 export function paperBox({ margin, scale }: SheetPlan, part: SheetPart, cut: readonly Side[]): Box {
@@ -45,8 +49,20 @@ export function paperBox({ margin, scale }: SheetPlan, part: SheetPart, cut: rea
   };
 }
 
-/** A sheet as it lies on the table: paper, lines, joins, half-diamonds with their numbers. */
-export function drawPaper(pen: Pen, picture: Picture, sheet: SheetPart, map: PageMap, cut: readonly Side[]): void {
+/**
+ * A sheet as it lies on the table: paper, lines, joins, half-diamonds with their numbers.
+ *
+ * @param off what words keep off beside the drawing, on the page
+ * @returns the same with what words keep off on this sheet
+ */
+export function drawPaper(
+  pen: Pen,
+  picture: Picture,
+  sheet: SheetPart,
+  map: PageMap,
+  cut: readonly Side[],
+  off: readonly Box[],
+): readonly Box[] {
   const { plan, drawings, place, scale } = picture;
   const paper = paperBox(plan, sheet, cut);
   pen.fill(boxPath(paper), map, PAPER);
@@ -55,23 +71,73 @@ export function drawPaper(pen: Pen, picture: Picture, sheet: SheetPart, map: Pag
   pen.within(overlapOf(seen, place), () =>
     drawPaths(pen, shown, sheet.window, { map }, plan.scale.x * scale, pictureLook(smallStyle)),
   );
-  for (const { side, at, from, to } of sheet.joins) {
-    const [a, b] =
-      side === 'left' || side === 'right' ? [point(at, from), point(at, to)] : [point(from, at), point(to, at)];
-    pen.line(map(a), map(b), JOIN);
-  }
-  pen.frame(boxOn(map, paper), EDGE);
-  for (const { at, towards, size, number } of sheet.marks) {
+  const joins = sheet.joins.map(({ side, at, from, to }) =>
+    side === 'left' || side === 'right'
+      ? boxOn(map, { left: at, right: at, top: from, bottom: to })
+      : boxOn(map, { left: from, right: to, top: at, bottom: at }),
+  );
+  for (const { left, right, top, bottom } of joins) pen.line(point(left, top), point(right, bottom), JOIN);
+  const rim = boxOn(map, paper);
+  pen.frame(rim, EDGE);
+  const marks = sheet.marks.map(({ at, towards, size, number }) => {
     const base = map(at);
     const corners = markCorners(towards, size).map(({ x, y }) => point(base.x + x * scale, base.y + y * scale));
     pen.fill(pathThrough(...corners, corners[0] as Point), same, INK.mark);
     const tip = corners[1] as Point;
     const way = point(Math.sign(tip.x - base.x), Math.sign(tip.y - base.y));
-    const beyond = { x: 1 + pen.widthOf(`${number}`, NUMBER_PT) / 2, y: 1 + capitalsOfPt(NUMBER_PT) / 2 };
-    const middle = point(tip.x + way.x * beyond.x, tip.y + way.y * beyond.y);
-    drawWhole(pen, picture, `${number}`, middle, NUMBER_PT, INK.mark);
-  }
+    return { at, base, tip, way, text: `${number}`, box: boxRound(corners.map((p) => boxAbout(p, point(0, 0)))) };
+  });
+  const sides = (['left', 'right', 'top', 'bottom'] as const).map((side) => ({ ...rim, [OTHER[side]]: rim[side] }));
+  const taken = [...off, ...joins, ...sides, ...marks.map(({ box }) => box)];
+  for (const mark of marks) taken.push(...drawNumber(pen, picture, mark, taken));
+  return taken;
 }
+
+const OTHER = { left: 'right', right: 'left', top: 'bottom', bottom: 'top' } as const;
+
+/** A mark on its drawing and on the page, and the way that it points. */
+interface ShownMark {
+  readonly at: Point;
+  readonly base: Point;
+  readonly tip: Point;
+  readonly way: Point;
+  readonly text: string;
+}
+
+/** A mark's number beyond its tip or beside it, off the lines; none where there is no white, for its other half has it, too. */
+function drawNumber(
+  pen: Pen,
+  picture: Picture,
+  { at, base, tip, way, text }: ShownMark,
+  taken: readonly Box[],
+): readonly Box[] {
+  const { plan, ink, place } = picture;
+  const half = { x: pen.widthOf(text, NUMBER_PT) / 2 + RIM, y: lineHeight(NUMBER_PT) / 2 };
+  const [deep, wide] = way.y === 0 ? [half.x, half.y] : [half.y, half.x];
+  const depth = Math.hypot(tip.x - base.x, tip.y - base.y);
+  const places = [0, 1, -1].flatMap((side) =>
+    [depth, depth + 2, depth / 2].map((from) => ({ inside: from + RIM + deep, along: side * (depth + wide) })),
+  );
+  for (const { inside, along } of places) {
+    const by = point(way.x * inside + way.y * along, way.y * inside + way.x * along);
+    const box = boxAbout(point(base.x + by.x, base.y + by.y), half);
+    const [kx, ky] = [plan.scale.x * picture.scale, plan.scale.y * picture.scale];
+    const on = boxAbout(point(at.x + by.x / kx, at.y + by.y / ky), { x: half.x / kx, y: half.y / ky });
+    if (!boxInside(box, place) || inkCrosses(ink, on) || taken.some((other) => boxesMeet(other, box))) continue;
+    const middle = point(base.x + by.x, base.y + by.y + capitalsOfPt(NUMBER_PT) / 2);
+    pen.words(text, middle, { pt: NUMBER_PT, colour: INK.mark, align: 'middle' });
+    return [box];
+  }
+  return [];
+}
+
+/** A box round its middle. */
+export const boxAbout = ({ x, y }: Point, half: Point): Box => ({
+  left: x - half.x,
+  right: x + half.x,
+  top: y - half.y,
+  bottom: y + half.y,
+});
 
 const overlapOf = (a: Box, b: Box): Box => ({
   left: Math.max(a.left, b.left),

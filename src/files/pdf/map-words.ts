@@ -1,6 +1,6 @@
-import { capitalsOfPt, INK, type InkLine, ptOfCapitals, type WidthOf } from '../../drawing';
+import { capitalsOfPt, DESCENT, INK, type InkLine, LINE_TOP, mmOfPt, ptOfCapitals, type WidthOf } from '../../drawing';
 import type { Mm } from '../../length';
-import { type Box, boxesMeet, boxGrown, type Point, pathThrough, point } from '../../plane';
+import { type Box, boxesMeet, boxGrown, boxInside, type Point, pathThrough, point } from '../../plane';
 import { clearPlaces, type SheetPart, sheetCell, type Tip, tipBox } from '../../sheets';
 import type { PageMap, Pen } from '../pen/pen';
 import { TYPE } from '../pen/type-scale';
@@ -10,6 +10,8 @@ interface MapWord {
   readonly text: string;
   readonly pt: number;
   readonly colour: string;
+  /** A sheet's label, beside which those of small pieces are plain. */
+  readonly bold?: true;
   /** What it covers, on the drawing; its letters stand in the middle. */
   readonly box: Box;
   /** Whether it found no white and lies on a line. */
@@ -40,39 +42,81 @@ export const TIP_REACH: Mm = 9;
 /** How finely white is looked for, on the paper. */
 const FINE: Mm = 0.4;
 
-/**
- * The map's words, off its lines and off each other as far as there is white. The figures of the order of taping are left
- * out where without them more labels stand clear: the order is in a list, too.
- */
-export function mapWords(ground: MapGround): { readonly words: readonly MapWord[]; readonly ordered: boolean } {
-  const bare = placedWords(ground, false);
-  if (ground.parts.length === 1) return { words: bare, ordered: false };
-  const full = placedWords(ground, true);
-  const ordered = onLines(full) <= onLines(bare);
-  return { words: ordered ? full : bare, ordered };
+/** The words of a map, and how many found no place. */
+interface MapWords {
+  readonly words: readonly MapWord[];
+  readonly left: number;
 }
 
-const onLines = (words: readonly MapWord[]): number => words.filter(({ onLine }) => onLine).length;
+/**
+ * The map's words, off its lines and off each other as far as there is white. The figures of the order of taping are left
+ * out where without them more labels stand clear: the order is in a list, too. So is a label that would lie on another.
+ *
+ * @returns `ordered`: whether the figures are there; `whole`: whether all labels are
+ */
+export function mapWords(ground: MapGround): {
+  readonly words: readonly MapWord[];
+  readonly ordered: boolean;
+  readonly whole: boolean;
+} {
+  const bare = placedWords(ground, false);
+  const full = ground.parts.length === 1 ? bare : placedWords(ground, true);
+  const ordered = full !== bare && full.left <= bare.left && onLines(full) <= onLines(bare);
+  const { words, left } = ordered ? full : bare;
+  return { words, ordered, whole: left === 0 };
+}
+
+const onLines = ({ words }: MapWords): number => words.filter(({ onLine }) => onLine).length;
+
+/** Where a word may stand, and what of the small pieces it keeps off there. */
+interface WordPlace {
+  readonly room: Box;
+  readonly off: readonly Box[];
+}
+
+/** Whether white is wanted for a whole line, at best, or for its capitals alone. */
+const TRIES = [true, false] as const;
 
 /** Figures first, each in the corner of its sheet, then labels: the small pieces', which have less room, before the sheets'. */
-function placedWords({ parts, tips, drawn, scale, widthOf }: MapGround, ordered: boolean): readonly MapWord[] {
+function placedWords({ parts, tips, drawn, scale, widthOf }: MapGround, ordered: boolean): MapWords {
   const words: MapWord[] = [];
+  let left = 0;
   const small = tips.flatMap((tip) => [tipBox(tip), tip.window]);
-  const place = (text: string, sizes: readonly number[], room: Box, near: Point, colour: string) => {
-    const lines = drawn.filter(({ bounds }) => boxesMeet(bounds, room));
-    const clear = clearPlaces(room, { lines }, [...small, ...words.map(({ box }) => box)], scale, FINE);
-    const sized = sizes.map((pt) => ({
-      pt,
-      width: (widthOf(text, pt) + CLEAR) / scale,
-      height: (capitalsOfPt(pt) + CLEAR) / scale,
-    }));
-    const found = sized.flatMap(({ pt, width, height }) => {
-      const box = clear(width, height, near);
-      return box ? [{ pt, box }] : [];
-    })[0];
-    const { pt, width, height } = sized.at(-1) as (typeof sized)[number];
-    const box = found?.box ?? boxAround(near, width, height);
-    words.push({ text, pt: found?.pt ?? pt, colour, box, onLine: !found });
+  const sizeOf = (text: string, pt: number, line: boolean) => ({
+    width: (widthOf(text, pt) + CLEAR) / scale,
+    height: ((line ? lineOf(pt) : capitalsOfPt(pt)) + CLEAR) / scale,
+  });
+  const firstPlace = (text: string, pts: readonly number[], places: readonly WordPlace[], near: Point) => {
+    for (const line of TRIES)
+      for (const { room, off } of places) {
+        const lines = drawn.filter(({ bounds }) => boxesMeet(bounds, room));
+        const white = clearPlaces(room, { lines }, [...off, ...words.map(({ box }) => box)], scale, FINE);
+        for (const pt of pts) {
+          const { width, height } = sizeOf(text, pt, line);
+          const box = white(width, height, near);
+          if (box) return { pt, box };
+        }
+      }
+    return undefined;
+  };
+  const place = (
+    text: string,
+    pts: readonly number[],
+    places: readonly WordPlace[],
+    near: Point,
+    style: Pick<MapWord, 'colour' | 'bold'>,
+  ) => {
+    const found = firstPlace(text, pts, places, near);
+    if (found) {
+      words.push({ text, ...style, ...found, onLine: false });
+      return;
+    }
+    // Over a line, if it is not over another word, too, or over more than its own.
+    const { width, height } = sizeOf(text, LEAST_PT, false);
+    const box = boxAround(near, width, height);
+    const fits = places.some(({ room }) => boxInside(box, room)) && !words.some((word) => boxesMeet(word.box, box));
+    if (fits) words.push({ text, pt: LEAST_PT, ...style, box, onLine: true });
+    else left += 1;
   };
   const sheets = parts.flatMap((part, i) =>
     tips.some(({ label }) => label === part.label)
@@ -85,7 +129,7 @@ function placedWords({ parts, tips, drawn, scale, widthOf }: MapGround, ordered:
         cell.left + widthOf(order, LEAST_PT) / 2 / scale + (2 * FINE) / scale,
         cell.top + capitalsOfPt(LEAST_PT) / 2 / scale + (2 * FINE) / scale,
       );
-      place(order, [LEAST_PT], cell, corner, INK.mark);
+      place(order, [LEAST_PT], [{ room: cell, off: small }], corner, { colour: INK.mark });
     }
   }
   for (const tip of tips) {
@@ -93,16 +137,27 @@ function placedWords({ parts, tips, drawn, scale, widthOf }: MapGround, ordered:
     for (const [box, text] of [
       [tipBox(tip), tip.label],
       [tip.window, ordered ? `${order} ${tip.label}` : tip.label],
-    ] as const)
-      place(text, [LEAST_PT], boxGrown(box, TIP_REACH / scale), boxMiddle(box), INK.words);
+    ] as const) {
+      const inside = { room: boxGrown(box, -CLEAR / scale), off: small.filter((one) => one !== box) };
+      const beside = { room: boxGrown(box, TIP_REACH / scale), off: small };
+      place(text, [LEAST_PT], [inside, beside], boxMiddle(box), { colour: INK.words });
+    }
   }
   for (const { label, cell } of sheets) {
     const side = Math.min(cell.right - cell.left, cell.bottom - cell.top) * scale;
-    const sizes = LABEL_SHARES.map((share) => ptOfCapitals(Math.min(LARGEST_CAPITALS, side * share)));
-    place(label, [...sizes.filter((pt) => pt > LEAST_PT), LEAST_PT], cell, boxMiddle(cell), INK.words);
+    const pts = LABEL_SHARES.map((share) => ptOfCapitals(Math.min(LARGEST_CAPITALS, side * share)));
+    const larger = pts.filter((pt) => pt > LEAST_PT);
+    place(label, [...larger, LEAST_PT], [{ room: cell, off: small }], boxMiddle(cell), {
+      colour: INK.words,
+      bold: true,
+    });
   }
-  return words;
+  return { words, left };
 }
+
+/** The height of a line about the middle of its capitals, where readers take it to end. */
+const lineOf = (pt: number): Mm =>
+  2 * Math.max(LINE_TOP * mmOfPt(pt) - capitalsOfPt(pt) / 2, DESCENT * mmOfPt(pt) + capitalsOfPt(pt) / 2);
 
 /** Draws them; what lies on a line has white behind it. */
 export function drawMapWords(pen: Pen, words: readonly MapWord[], map: PageMap): void {
@@ -111,9 +166,9 @@ export function drawMapWords(pen: Pen, words: readonly MapWord[], map: PageMap):
     if (onLine)
       pen.fill(pathThrough(point(left, top), point(right, top), point(right, bottom), point(left, bottom)), map, WHITE);
   }
-  for (const { text, pt, colour, box } of words) {
+  for (const { text, pt, colour, bold, box } of words) {
     const { x, y } = map(boxMiddle(box));
-    pen.words(text, point(x, y + capitalsOfPt(pt) / 2), { pt, colour, align: 'middle' });
+    pen.words(text, point(x, y + capitalsOfPt(pt) / 2), { pt, colour, bold, align: 'middle' });
   }
 }
 

@@ -16,19 +16,20 @@ const OUTLINE: LineStyle = { width: 0.3, colour: INK.cut, dash: [] };
  * belongs.
  *
  * @param lit labels of the sheets that stand out in grey
- * @returns whether the order of taping is on it: where the sheets are too small on it for labels and figures, labels alone are
+ * @returns whether the order of taping is on it, and whether all labels are: where the sheets are too small on it for labels and
+ *   figures, labels alone are, and as many as find room
  */
 export function drawMap(
   pen: Pen,
   plan: SheetPlan,
   drawings: readonly PieceDrawing[],
-  whole: Box,
+  place: Box,
   lit: readonly string[] = [],
-): boolean {
+): { readonly ordered: boolean; readonly whole: boolean } {
   const parts = partsInOrder(plan);
   const all = boxRound(parts.map(sheetCell));
   const tips = plan.sheets.flatMap((sheet) => sheet.tips);
-  const room = tips.length > 0 ? boxGrown(whole, -TIP_REACH) : whole;
+  const room = tips.length > 0 ? boxGrown(place, -TIP_REACH) : place;
   const scale = Math.min(
     (room.right - room.left) / (all.right - all.left),
     (room.bottom - room.top) / (all.bottom - all.top),
@@ -49,9 +50,9 @@ export function drawMap(
     ...lines.filter(({ stroke }) => stroke === 'cut' || stroke === 'fold'),
     ...parts.map(sheetCell).map((box) => ({ points: closed(corners(box)), bounds: box })),
   ];
-  const { words, ordered } = mapWords({ parts, tips, drawn, scale, widthOf: pen.widthOf });
+  const { words, ordered, whole } = mapWords({ parts, tips, drawn, scale, widthOf: pen.widthOf });
   drawMapWords(pen, words, map);
-  return ordered;
+  return { ordered, whole };
 }
 
 function drawBox(pen: Pen, box: Box, map: PageMap, style: LineStyle): void {

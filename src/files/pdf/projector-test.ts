@@ -128,9 +128,15 @@ function drawTest(
     });
   const write = (phrases: readonly Phrase[], type: Type): readonly TestText[] =>
     phrases.map((phrase) => ({ text: printPhrase(phrase, units), type }));
-  const above = [...write([told.title], TYPE.title), ...write(told.above, TYPE.words)];
-  drawTexts(pen, above, test, frame, ground.words, true);
-  drawTexts(pen, write(told.below, TYPE.words), test, frame, ground.words, false);
+  const texts = [
+    { upper: true, lines: [...write([told.title], TYPE.title), ...write(told.above, TYPE.words)] },
+    { upper: false, lines: write(told.below, TYPE.words) },
+  ];
+  // Above and below in one scale of type: the largest in which either finds room.
+  const set = SMALLER.map((part) =>
+    texts.map(({ upper, lines }) => ({ upper, lines: linesBetween(lines, test, part, pen.widthOf) })),
+  ).find((tried) => tried.every(({ lines }) => lines !== undefined));
+  for (const { upper, lines = [] } of set ?? []) drawTexts(pen, lines, test, frame, ground.words, upper);
 }
 
 /** A text of the test: its type says how large it is beside the others. */
@@ -139,32 +145,53 @@ interface TestText {
   readonly type: Type;
 }
 
-/** Texts between the upper or the lower side and the diagonals: line by line in the middle, as large as finds room. */
+interface TestLineOfText {
+  readonly text: string;
+  readonly pt: number;
+  readonly bold: boolean;
+}
+
+/** Between a side and its sentences, where its label stands. */
+const labelRoom = ({ across }: ProjectorTest): Mm => across * CAPITALS * BEYOND_LABEL;
+
+/**
+ * Texts broken into lines that find room between the upper or the lower side and the diagonals, as wide as may be.
+ *
+ * @param part the sentences' capitals as a part of the labels'
+ * @returns undefined where they find none
+ */
+function linesBetween(
+  texts: readonly TestText[],
+  test: ProjectorTest,
+  part: number,
+  widthOf: Pen['widthOf'],
+): readonly TestLineOfText[] | undefined {
+  const { across, down } = test;
+  const linesIn = (width: Mm) =>
+    texts.flatMap(({ text, type }) => {
+      const pt = (ptOfCapitals(across * CAPITALS * part) * type.pt) / TYPE.words.pt;
+      return wrapText(text, width, pt, widthOf).map((line) => ({ text: line, pt, bold: type.bold === true }));
+    });
+  // The wider the lines the fewer, and the sooner they meet the diagonals.
+  const widths = Array.from({ length: 40 }, (_, i) => across * (1 - 2 * CLEAR) * (1 - i / 40));
+  return widths
+    .map((width) => ({ width, lines: linesIn(width) }))
+    .find(({ width, lines }) => labelRoom(test) + heightOf(lines) <= (down / 2) * (1 - width / across - 2 * CLEAR))
+    ?.lines;
+}
+
+/** Lines below the upper side or above the lower one, in the middle. */
 function drawTexts(
   pen: Pen,
-  texts: readonly TestText[],
-  { across, down }: ProjectorTest,
+  lines: readonly TestLineOfText[],
+  test: ProjectorTest,
   { map }: ProjectedFrame,
   colour: string,
   upper: boolean,
 ): void {
-  const start = across * CAPITALS * BEYOND_LABEL;
-  const set = SMALLER.map((part) => {
-    const ptOf = ({ type }: TestText) => (ptOfCapitals(across * CAPITALS * part) * type.pt) / TYPE.words.pt;
-    const linesIn = (width: Mm) =>
-      texts.flatMap((one) => {
-        const pt = ptOf(one);
-        return wrapText(one.text, width, pt, pen.widthOf).map((text) => ({ text, pt, bold: one.type.bold === true }));
-      });
-    // The wider the lines the fewer, and the sooner they meet the diagonals.
-    const widths = Array.from({ length: 40 }, (_, i) => across * (1 - 2 * CLEAR) * (1 - i / 40));
-    return widths
-      .map((width) => ({ width, lines: linesIn(width) }))
-      .find(({ width, lines }) => start + heightOf(lines) <= (down / 2) * (1 - width / across - 2 * CLEAR))?.lines;
-  }).find((lines) => lines !== undefined);
-  if (!set) return;
-  let top = upper ? start : down - start - heightOf(set);
-  for (const { text, pt, bold } of set) {
+  const { across, down } = test;
+  let top = upper ? labelRoom(test) : down - labelRoom(test) - heightOf(lines);
+  for (const { text, pt, bold } of lines) {
     pen.words(text, map(point(across / 2, baseline(top, pt))), { pt, bold, colour, align: 'middle' });
     top += lineHeight(pt);
   }

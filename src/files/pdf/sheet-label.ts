@@ -18,6 +18,16 @@ export const LARGEST_LABEL: Mm = 22;
 export const labelHeights = (below: Mm): readonly Mm[] => CAPITALS.filter((height) => height < below - 0.01);
 /** White round it, on the paper. */
 const CLEAR: Mm = 1.5;
+/** Where nothing is left but a crowded piece. */
+const LEAST_CLEAR: Mm = 0.3;
+/** How finely white is looked for there, on the paper. */
+export const FINE: Mm = 0.4;
+
+/** The white of a part, looked for coarsely and finely. */
+export interface LabelRoom {
+  readonly clear: ClearPlaces;
+  readonly fine: () => ClearPlaces;
+}
 
 /**
  * Where a sheet's label stands: as large as it finds room in what stays in sight of the sheet, as near to the middle as
@@ -28,7 +38,7 @@ const CLEAR: Mm = 1.5;
 export function placeLabel(
   { scale }: Pick<SheetPlan, 'scale'>,
   sheet: SheetPart,
-  clear: ClearPlaces,
+  { clear, fine }: LabelRoom,
   widthOf: WidthOf,
   largest: Mm = LARGEST_LABEL,
 ): SheetLabel {
@@ -41,7 +51,9 @@ export function placeLabel(
     if (box) return labelIn(box, pt);
   }
   const pt = ptOfCapitals(CAPITALS.at(-1) as Mm);
-  const { width, height } = labelSize(sheet.label, pt, widthOf);
+  const { width, height } = labelSize(sheet.label, pt, widthOf, LEAST_CLEAR);
+  const last = fine()(width / scale.x, height / scale.y, middle);
+  if (last) return labelIn(last, pt);
   const half = { x: width / 2 / scale.x, y: height / 2 / scale.y };
   return labelIn(
     { left: middle.x - half.x, right: middle.x + half.x, top: middle.y - half.y, bottom: middle.y + half.y },
@@ -49,10 +61,15 @@ export function placeLabel(
   );
 }
 
-const labelSize = (label: string, pt: number, widthOf: WidthOf): { readonly width: Mm; readonly height: Mm } => ({
-  width: widthOf(label, pt) + 2 * CLEAR,
+const labelSize = (
+  label: string,
+  pt: number,
+  widthOf: WidthOf,
+  clear = CLEAR,
+): { readonly width: Mm; readonly height: Mm } => ({
+  width: widthOf(label, pt) + 2 * clear,
   // The room of its line, of which capitals fill the middle: above and below them it is white already.
-  height: capitalsOfPt(pt) + 2 * DESCENT * mmOfPt(pt) + CLEAR,
+  height: capitalsOfPt(pt) + 2 * DESCENT * mmOfPt(pt) + clear,
 });
 
 const labelIn = (box: Box, pt: number): SheetLabel => ({

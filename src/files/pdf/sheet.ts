@@ -37,7 +37,7 @@ import { JOIN_NOTE_PT, placeJoinNotes } from './join-notes';
 import { type PlacedNumber, placeNumbers } from './mark-numbers';
 import { type PartOnPaper, printedSheet, SCISSORS, scissorsAt } from './part-on-paper';
 import { drawScissors } from './scissors';
-import { LARGEST_LABEL, labelHeights, placeLabel, type SheetLabel } from './sheet-label';
+import { FINE, LARGEST_LABEL, labelHeights, placeLabel, type SheetLabel } from './sheet-label';
 import { NOTE_CLEAR, NOTE_PT, placeNote, type SheetNote, type SheetSays } from './sheet-notes';
 
 const FRAME: LineStyle = { width: 0.15, colour: INK.frame, dash: [] };
@@ -108,9 +108,10 @@ function drawPart(pen: Pen, matter: SheetMatter, setting: PartSetting): void {
   const taken = [...marked, ...placed.flatMap((word) => wordBoxes(word, scale))];
   const joinNotes = placeJoinNotes(plan, part, ink, taken, pen.widthOf);
   taken.push(...joinNotes.map((note) => note.box));
-  const clear = (covered: readonly Box[]) => clearPlaces(sheetCell(part), ink, covered, scale.x);
+  const clearOf = (also: readonly Box[], fine?: Mm) =>
+    clearPlaces(sheetCell(part), ink, [...taken, ...also], scale.x, fine);
   const says = { must: matter.remarks ?? [], may: [...orderTold(matter.plan, part), ...matter.says(shown)] };
-  const { label, note } = placeTold(plan, part, (also) => clear([...taken, ...also]), says, pen.widthOf, setting.label);
+  const { label, note } = placeTold(plan, part, clearOf, says, pen.widthOf, setting.label);
   pen.onLayer('joins', () => {
     drawLabel(pen, part, label, setting);
     for (const { text, at, turn: own } of joinNotes) {
@@ -125,14 +126,14 @@ function drawPart(pen: Pen, matter: SheetMatter, setting: PartSetting): void {
 function placeTold(
   plan: SheetPlan,
   part: SheetPart,
-  clearOf: (also: readonly Box[]) => ClearPlaces,
+  clearOf: (also: readonly Box[], fine?: Mm) => ClearPlaces,
   says: SheetSays,
   widthOf: WidthOf,
   largest: Mm,
 ): { readonly label: SheetLabel; readonly note: SheetNote | undefined } {
-  const clear = clearOf([]);
+  const room = { clear: clearOf([]), fine: () => clearOf([], FINE) };
   const told = (height: Mm) => {
-    const label = placeLabel(plan, part, clear, widthOf, height);
+    const label = placeLabel(plan, part, room, widthOf, height);
     return { label, note: placeNote(plan, label.box, clearOf([label.box]), says, widthOf) };
   };
   const first = told(largest);

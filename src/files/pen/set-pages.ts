@@ -26,7 +26,7 @@ export interface PageDocument {
 /** White is left at the foot of a page that reaches down to here, of its height between the margins. */
 const FULL = 0.75;
 /** A run that goes on overleaf does not begin in less room than this at the foot of a page. */
-const LEAST_ROOM: Mm = 50;
+const LEAST_ROOM: Mm = 35;
 
 /**
  * Sets a document on pages of one grid: its head, its runs below each other, and at each foot its title and the page's

@@ -67,6 +67,7 @@ export const filesPdf = {
     'ours: the name',
   'Keep {0}: no line on them has moved by more than {1}.': 'plain', // {0} labels(keep), {1} mm(moved)
   'Keep {0}: no line on them has moved.': 'plain', // {0} labels(keep)
+  'Labels that find no room here are in the list, row by row.': 'plain',
   'Lay it on the cloth so that the arrow of its grainline runs along the selvedge. The sewing guide shows how all pieces lie.':
     'trade',
   'Lay the cut edge on the thin line of that neighbour, so that half-diamonds of one number make a whole one.': 'plain',
