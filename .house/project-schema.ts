@@ -2,7 +2,15 @@ import { ASKED_KEYS, ESTIMATED, type Measurement, measurements } from '../src/bo
 import { FIELDS_BY_PATH, type Field, fieldName, LONGEST_TEXT, MAY_BE_NONE, usualValue } from '../src/project/fields';
 import { fieldSentence } from '../src/project/fields/sentences';
 import { VERSION } from '../src/project/migrate';
-import { BLOCK_EDGES, FARTHEST, MOST_EDGE_CURVES, TRACED_SOURCES } from '../src/trace';
+import {
+  BLOCK_EDGES,
+  DART_LIMITS,
+  FARTHEST,
+  MOST_DARTS,
+  MOST_EDGE_CURVES,
+  TAPE_LENGTHS,
+  TRACED_SOURCES,
+} from '../src/trace';
 import { printPhrase, said, words } from '../src/words';
 
 /** A JSON Schema, or a part of one. */
@@ -74,7 +82,7 @@ function propertiesAt(place: string): Readonly<Record<string, JsonSchema>> {
 }
 
 function groupSchema(path: string): JsonSchema {
-  if (path === 'block') return { anyOf: [draftedSchema(), tracedSchema()] };
+  if (path === 'block') return { anyOf: [draftedSchema(), tracedSchema(), numberedSchema()] };
   const schema = group(propertiesAt(`${path}.`));
   return MAY_BE_NONE.includes(path) ? { anyOf: [{ type: 'null' }, schema], default: null } : schema;
 }
@@ -104,6 +112,28 @@ function tracedSchema(): JsonSchema {
   );
   return group(
     { source: { enum: TRACED_SOURCES }, front: block, back: block },
+    { required: ['source', 'front', 'back'] },
+  );
+}
+
+/** Blocks by a table of tape measurements; what was not measured is left out. */
+function numberedSchema(): JsonSchema {
+  const limits = Object.entries(DART_LIMITS).map(
+    ([key, { lowest, highest }]) => [key, figure(lowest, highest)] as const,
+  );
+  const dart = group(Object.fromEntries(limits), { required: Object.keys(DART_LIMITS) });
+  const table = (part: 'front' | 'back') =>
+    group({
+      ...Object.fromEntries(
+        TAPE_LENGTHS.map(({ key, lowest, highest }) => [
+          key,
+          { title: printPhrase(fieldName(`block.${part}.${key}`), 'cm'), ...figure(lowest, highest) },
+        ]),
+      ),
+      darts: { type: 'array', items: dart, maxItems: MOST_DARTS },
+    });
+  return group(
+    { source: { const: 'numbers' }, front: table('front'), back: table('back') },
     { required: ['source', 'front', 'back'] },
   );
 }

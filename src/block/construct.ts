@@ -153,7 +153,7 @@ function blockOf(p: Proportions, f: PartFigures): Block {
 const WAIST_HANDLE = 0.33;
 
 /** The block's waist edge: level at the side, square to the centre line. @source practice */
-function waistLine(side: Point, centre: Point, centreWay: Point, outwards: 1 | -1): Curve {
+export function waistLine(side: Point, centre: Point, centreWay: Point, outwards: 1 | -1): Curve {
   const length = distance(side, centre);
   const square = { x: outwards * centreWay.y, y: -outwards * centreWay.x };
   return curveFrom(side, { x: outwards, y: 0 }, WAIST_HANDLE * length, centre, square, WAIST_HANDLE * length);

@@ -56,7 +56,19 @@ export const STEEPEST_INSEAM = Math.tan((18.5 * Math.PI) / 180);
 export function inseamLine(top: Point, slimKnee: Point, slimHem: Point, outwards: 1 | -1): readonly Curve[] {
   const calf = chordSlant(slimKnee, slimHem);
   const letOut = outwards * slantExcess(top, slimKnee, calf, STEEPEST_INSEAM, THIGH_EXCESS);
-  const [knee, hem] = [point(slimKnee.x + letOut, slimKnee.y), point(slimHem.x + letOut, slimHem.y)];
+  return inseamThrough(top, point(slimKnee.x + letOut, slimKnee.y), point(slimHem.x + letOut, slimHem.y));
+}
+
+/**
+ * The inseam through three points that are given, however steep that makes it.
+ *
+ * @param top the crotch point
+ * @param knee the inseam's knee point
+ * @param hem lower end
+ * @source practice
+ */
+export function inseamThrough(top: Point, knee: Point, hem: Point): readonly Curve[] {
+  const calf = chordSlant(knee, hem);
   const bend = kneeBend(chordSlant(top, knee), calf);
   return [hollowLine(top, knee, calf + bend, THIGH_HOLLOW), calfLine(knee, hem, bend)];
 }

@@ -10,6 +10,7 @@ import {
 } from '../edges';
 import type { JoinedBlocks, Leg, LegChoices, Side } from '../leg';
 import type { Mm } from '../length';
+import type { PairByNumbers } from '../trace';
 import type { Phrase } from '../words';
 
 /** How a check came out. */
@@ -100,6 +101,8 @@ export interface Subject {
   readonly proportions: Proportions | undefined;
   /** Whether the blocks were brought along, and not drafted here. */
   readonly traced: boolean;
+  /** Blocks by numbers: what their table told; undefined for others. */
+  readonly numbers?: PairByNumbers | undefined;
   /** What was corrected after wearing. */
   readonly corrections: Corrections;
   readonly joined: JoinedBlocks;

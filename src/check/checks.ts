@@ -22,6 +22,7 @@ import { checkKneeEase } from './check-knee-ease';
 import { checkLeans } from './check-leans';
 import { checkLimbEase } from './check-limb-ease';
 import { checkNotches } from './check-notches';
+import { checkNumbers } from './check-numbers';
 import { checkPiecedTip } from './check-pieced-tip';
 import { checkPullOn } from './check-pull-on';
 import { checkRiseEase } from './check-rise-ease';
@@ -67,6 +68,7 @@ export const checks: readonly ((subject: Subject) => Check | undefined)[] = [
   checkChannels,
   checkAllowances,
   checkPiecedTip,
+  checkNumbers,
   checkTracedParts,
   checkTracedGrains,
   checkTracedHips,

@@ -69,6 +69,7 @@ const PLACES: Readonly<Record<string, Place>> = {
   channels: along('waistEdge', 'casingStitching', 'channelStitching', 'waistFold', 'hemFold', 'hemStitching'),
   'allowances-uniform': wholeCut,
   'pieced-tip': along('piecing'),
+  numbers: (piece) => piece.stitchLine.flatMap(({ curves }) => curves),
   'traced-parts': crotch,
   'traced-grains': grain,
   'traced-hips': along('hip', 'side'),

@@ -36,6 +36,7 @@ export {
 export { seenError } from './homography-error';
 export { insetOutline } from './inset';
 export { loadPathReader } from './lazy-path-data';
+export { leastSquares, type Row } from './least-squares';
 export { outlineArea, outlineCrossings } from './meetings';
 export { turnBetween } from './parallel';
 export { parallelOutline } from './parallel-outline';

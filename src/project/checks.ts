@@ -1,6 +1,6 @@
 import { NO_CORRECTIONS } from '../block';
 import { type Check, checksOfLegs } from '../check';
-import { isBrought } from '../trace';
+import { isBrought, pairByNumbers } from '../trace';
 import type { Draft } from './draft-types';
 import { withinLimits } from './remedy';
 import { remembered } from './remembered';
@@ -15,6 +15,7 @@ export const checksOf: (draft: Draft) => readonly Check[] = remembered(
         cloth: project.cloth,
         ...origin.drafted,
         traced: isBrought(project.block),
+        numbers: project.block.source === 'numbers' ? pairByNumbers(project.block) : undefined,
         corrections: project.fit ?? NO_CORRECTIONS,
         joined,
         leg,

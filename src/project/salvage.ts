@@ -115,8 +115,9 @@ const LEFT_OUT: Readonly<Record<string, Phrase>> = {
 /** What must give way to a problem: the field itself or, where nothing stands there, the nearest group round it. Never the whole body. */
 function wayFor(project: object, field: string): string | undefined {
   if (standInFor(field) !== undefined) return field;
-  // A tracing with a hole in it fits nobody; only its knee may be left out.
-  if (/^block\.(front|back)\.(?!kneeLevel$)/.test(field)) return 'block';
+  // A tracing with a hole in it fits nobody; only its knee may be left out. Of a table any number may be.
+  if (valueAt(project, 'block.source') !== 'numbers' && /^block\.(front|back)\.(?!kneeLevel$)/.test(field))
+    return 'block';
   // A print is known whole or not at all.
   if (field.startsWith('lastPrint.')) return 'lastPrint';
   const keys = field.split('.');

@@ -1,7 +1,15 @@
 import * as v from 'valibot';
 import { ASKED_KEYS, bodyProblems, ESTIMATED, type MeasurementKey, measurements } from '../body';
 import type { Units } from '../length';
-import { BLOCK_EDGES, FARTHEST, MOST_EDGE_CURVES, TRACED_SOURCES } from '../trace';
+import {
+  BLOCK_EDGES,
+  DART_LIMITS,
+  FARTHEST,
+  MOST_DARTS,
+  MOST_EDGE_CURVES,
+  TAPE_LENGTHS,
+  TRACED_SOURCES,
+} from '../trace';
 import { number, type Phrase, type Problem, say } from '../words';
 import {
   FIELD_LIMITS,
@@ -95,13 +103,30 @@ const tracedBlock = part({
 });
 const tracedBlocks = part({ source: v.picklist(TRACED_SOURCES), front: tracedBlock, back: tracedBlock });
 
+const dart = part(
+  Object.fromEntries(Object.entries(DART_LIMITS).map(([key, limits]) => [key, between(limits, `dart|${key}`)])),
+);
+/** A table of tape measurements; what was not measured is left out. */
+const numbersOfPart = (name: 'front' | 'back') =>
+  part({
+    ...Object.fromEntries(
+      TAPE_LENGTHS.map((one) => [one.key, v.optional(between(one, `field|block.${name}.${one.key}`))]),
+    ),
+    darts: v.optional(v.pipe(v.array(dart, 'darts'), v.maxLength(MOST_DARTS, 'darts'))),
+  });
+const numberedBlocks = part({
+  source: v.literal('numbers'),
+  front: numbersOfPart('front'),
+  back: numbersOfPart('back'),
+});
+
 function schemaFor(units: Units) {
   const draftedBlocks = part(entriesOf('block', FIELDS.block, units));
   const group = (name: GroupName): v.GenericSchema => {
-    // A block is one of two kinds; which schema holds is decided by its source, so that problems name the right fields.
+    // A block is one of three kinds; which schema holds is decided by its source, so that problems name the right fields.
     if (name === 'block')
       return v.optional(
-        v.lazy((block) => (isTraced(block) ? tracedBlocks : draftedBlocks)),
+        v.lazy((block) => (isTraced(block) ? tracedBlocks : isNumbered(block) ? numberedBlocks : draftedBlocks)),
         {},
       );
     const fields = part(entriesOf(name, FIELDS[name], units));
@@ -130,8 +155,9 @@ function schemaFor(units: Units) {
   });
 }
 
-const isTraced = (block: unknown): boolean =>
-  TRACED_SOURCES.some((source) => source === (block as { source?: unknown } | null)?.source);
+const sourceOf = (block: unknown): unknown => (block as { source?: unknown } | null)?.source;
+const isTraced = (block: unknown): boolean => TRACED_SOURCES.some((source) => source === sourceOf(block));
+const isNumbered = (block: unknown): boolean => sourceOf(block) === 'numbers';
 
 /** The schema by units, whose default seam allowances differ. */
 export const SCHEMAS = { cm: schemaFor('cm'), inch: schemaFor('inch') } as const;
@@ -180,6 +206,9 @@ function phraseOf(code: string): Phrase {
   if (kind === 'curve') return say`must be four points: start, two handles, end.`;
   if (kind === 'mostCurves')
     return say`has more curves than the ${number(Number(which), 0)} that an edge may have; draw it with fewer points.`;
+  if (kind === 'dart')
+    return say`must be ${figureWanted({ unit: 'mm', ...DART_LIMITS[which as keyof typeof DART_LIMITS] })}.`;
+  if (kind === 'darts') return say`must be a list of at most ${number(MOST_DARTS, 0)} darts.`;
   if (kind === 'curves') return say`must be a list of curves.`;
   return say`has no place here.`;
 }

@@ -1,10 +1,12 @@
 export * from './marks';
+export * from './numbers';
 export {
   BLOCK_SOURCES,
   type BlockSource,
   type BroughtBlocks,
   blocksBrought,
   isBrought,
+  type NumberedBlocks,
   SOURCE_NAMES,
   TRACED_SOURCES,
 } from './source';

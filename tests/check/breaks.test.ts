@@ -7,6 +7,7 @@ import {
   cordedChild,
   example,
   moved,
+  numberedExample,
   piecedExample,
   subjectOf,
   tracedExample,
@@ -18,6 +19,7 @@ import {
 const whole = subjectOf(example);
 const traced = subjectOf(tracedExample);
 const pieced = subjectOf(piecedExample);
+const numbered = subjectOf(numberedExample);
 const spoiltLeg = (spoil: (leg: Leg) => Leg) => subjectOf(example, spoil);
 
 interface Break {
@@ -156,9 +158,9 @@ const BREAKS: readonly Break[] = [
 
 describe('of the whole example', () => {
   it('every check says good, and each of its kind has one verdict', () => {
-    for (const subject of [whole, traced, pieced])
+    for (const subject of [whole, traced, pieced, numbered])
       expect(Object.entries(verdicts(subject)).filter(([, verdict]) => verdict !== 'good')).toEqual([]);
-    const all = [whole, traced, pieced, subjectOf(cordedChild)];
+    const all = [whole, traced, pieced, numbered, subjectOf(cordedChild)];
     expect(new Set(all.flatMap((subject) => Object.keys(verdicts(subject)))).size).toBe(checks.length);
   });
 });

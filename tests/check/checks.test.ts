@@ -22,7 +22,7 @@ describe('the checks', () => {
       expect(check.fix).toBeUndefined();
     }
     // Those judge what the example hasn’t got, and have tests of their own.
-    const elsewhere = ['pieced-tip', 'waist-cord', 'hem-cord', 'measured'];
+    const elsewhere = ['pieced-tip', 'waist-cord', 'hem-cord', 'measured', 'numbers'];
     expect(new Set([...all.map((check) => check.id), ...elsewhere]).size).toBe(checks.length);
   });
 

@@ -5,6 +5,7 @@ import { finishedInseam, joinBlocks, type Leg, type LegHalf, spreadLeg } from '.
 import { type Curve, curveMap, type Edge, type Point, subtract, unit } from '../../src/plane';
 import { type Draft, draft, exampleProject, hemOf, type Project } from '../../src/project';
 import { legFitted } from '../../src/project/fitted-leg';
+import { isBrought, numbersOf, pairByNumbers } from '../../src/trace';
 
 /** The draft of a project that can be drafted. */
 export function drafted(project: Project): Draft {
@@ -34,7 +35,8 @@ export function subjectOf(d: Draft, spoil: (leg: Leg) => Leg = (leg) => leg): Su
     blocks,
     uncorrected,
     proportions,
-    traced: p.block.source === 'drawn',
+    traced: isBrought(p.block),
+    numbers: p.block.source === 'numbers' ? pairByNumbers(p.block) : undefined,
     corrections: p.fit ?? NO_CORRECTIONS,
     joined: spreadLeg(joinBlocks(blocks), p.leg.spread),
     leg,
@@ -73,6 +75,12 @@ function tracedAgain({ blocks, project }: Draft): Project {
 
 export const example: Draft = drafted(exampleProject);
 export const tracedExample: Draft = drafted(tracedAgain(example));
+
+/** The example with its blocks brought along as a tape measures them. */
+export const numberedExample: Draft = drafted({
+  ...example.project,
+  block: { source: 'numbers', front: numbersOf(example.blocks.front), back: numbersOf(example.blocks.back) },
+});
 
 /** The example with the tip of its back fork sewn on again. */
 export const piecedExample: Draft = drafted({

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { checksOf } from '../../src/project';
-import type { BroughtBlocks } from '../../src/trace';
+import type { TracedPair } from '../../src/trace';
 import { printPhrase } from '../../src/words';
 import { drafted, tracedExample } from './subject';
 
-type Traced = BroughtBlocks;
+type Traced = TracedPair & { readonly source: 'drawn' };
 type Block = Traced['front'];
 type Pair = readonly [number, number];
 

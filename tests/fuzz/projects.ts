@@ -4,7 +4,7 @@ import { SCHEMAS } from '../../src/project/schema';
 import { PAPER_SIZES } from '../../src/sheets';
 import { type Measured, plausibleBody } from './bodies';
 import { type Chance, chanceOf } from './random';
-import { tracedBlocks } from './traced';
+import { numberedBlocks, tracedBlocks } from './traced';
 import { type Asked, drawn, type Temperature, type Walked } from './walk';
 
 /** A project file as it was drawn: nothing of it is checked, every field that is left out has its default. */
@@ -23,6 +23,8 @@ const TEMPERATURES: Readonly<Record<string, Temperature>> = {
 const BODIES = ['example', 'plausible', 'plausible', 'plausible', 'measured', 'wild', 'wild'] as const;
 
 const TRACED = 0.08;
+/** Of the blocks that were brought along, those by numbers. */
+const NUMBERED = 0.2;
 /** Of the traced blocks, those that are no block at all. */
 const SENSELESS = 0.03;
 
@@ -71,6 +73,7 @@ function blockDrawn(schema: Walked, asked: Asked): unknown {
   const lazy = schema.wrapped as Walked;
   // The schema of a drafted block also takes the word for the other kind, which needs another schema.
   if (!chance.happens(TRACED)) return { ...(drawn(lazy, asked, 'block') as RawDraw), source: 'drafted' };
+  if (chance.happens(NUMBERED)) return numberedBlocks(chance);
   const traced = (lazy.getter as (input: unknown) => Walked)({ source: 'drawn' });
   if (chance.happens(SENSELESS)) return drawn(traced, asked, 'block');
   return { source: 'drawn', ...tracedBlocks(chance) };

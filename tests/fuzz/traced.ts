@@ -1,7 +1,7 @@
-import { type Block, draftBlocks } from '../../src/block';
+import { type Block, type Blocks, draftBlocks } from '../../src/block';
 import { prepareBody } from '../../src/body';
 import { exampleProject } from '../../src/project';
-import type { TracedBlock } from '../../src/trace';
+import { type BlockNumbers, type NumberedBlocks, numbersOf, TAPE_KEYS, type TracedBlock } from '../../src/trace';
 import { plausibleBody } from './bodies';
 import type { Chance } from './random';
 
@@ -23,13 +23,37 @@ const SLIPS = [0, 0.2, 0.5, 5] as const;
  * @param chance of this draw
  */
 export function tracedBlocks(chance: Chance): { readonly front: TracedBlock; readonly back: TracedBlock } {
+  const blocks = somebodysBlocks(chance);
+  const slip = chance.oneOf(SLIPS);
+  return { front: tracing(blocks.front, slip, chance), back: tracing(blocks.back, slip, chance) };
+}
+
+/**
+ * The blocks of a project as somebody measures them: drafted for some body, some lengths left out, each read with the slips
+ * of a hand.
+ *
+ * @param chance of this draw
+ */
+export function numberedBlocks(chance: Chance): NumberedBlocks {
+  const blocks = somebodysBlocks(chance);
+  const slip = chance.oneOf(SLIPS);
+  const left = chance.oneOf([0, 0.2, 0.9]);
+  const table = (block: Block): BlockNumbers => {
+    const read = numbersOf(block);
+    const taken = TAPE_KEYS.filter(() => !chance.happens(left));
+    const lengths = taken.map((key) => [key, Math.round(read[key] + slip * chance.bell())]);
+    return { ...Object.fromEntries(lengths), ...(chance.happens(0.5) && { darts: read.darts }) };
+  };
+  return { source: 'numbers', front: table(blocks.front), back: table(blocks.back) };
+}
+
+/** Blocks that were drafted for some body. */
+function somebodysBlocks(chance: Chance): Blocks {
   const { block } = exampleProject;
   const options = block.source === 'drafted' ? block : undefined;
   if (!options) throw new Error('The example drafts its blocks.');
   const body = prepareBody({ label: '', ...plausibleBody(chance, 0) });
-  const blocks = draftBlocks(body, options).blocks;
-  const slip = chance.oneOf(SLIPS);
-  return { front: tracing(blocks.front, slip, chance), back: tracing(blocks.back, slip, chance) };
+  return draftBlocks(body, options).blocks;
 }
 
 function tracing(block: Block, slip: number, chance: Chance): TracedBlock {

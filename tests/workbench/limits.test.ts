@@ -2,9 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { draft, exampleProject, type Project, withValue } from '../../src/project';
 import { TYPED_LIMITS } from '../../src/workbench/store/limits';
 
+/** Blocks by numbers of which none was measured yet. */
+const NUMBERS = { source: 'numbers', front: {}, back: {} } as const;
+
 /** Whether the draft complains of this field itself; what it says of others does not matter here. */
 function complains(path: string, value: number): boolean {
-  const result = draft(withValue(exampleProject, path, value) as Project);
+  const block = /^block\.(front|back)\./.test(path) ? NUMBERS : exampleProject.block;
+  const result = draft(withValue({ ...exampleProject, block }, path, value) as Project);
   return !result.ok && result.problems.some((problem) => problem.field === path);
 }
 

@@ -1,6 +1,10 @@
 import { type MeasurementKey, measurements } from '../../body';
+import { TAPE_LENGTHS, type TapeKey } from '../../trace';
 import { FIELDS, ROOT_FIELDS } from './fields';
 import type { Field, Limits, ValuesOf } from './kinds';
+
+/** The blocks of a pair, as the file names them. */
+export const BLOCK_PARTS = ['front', 'back'] as const;
 
 type Fields = typeof FIELDS;
 export type GroupName = keyof Fields;
@@ -15,8 +19,16 @@ export type FieldPath =
   | keyof typeof ROOT_FIELDS
   | { [Group in GroupName]: `${Group}.${keyof Fields[Group] & string}` }[GroupName];
 
+/** A length of the table that was measured on a block. */
+export type NumbersPath = `block.${(typeof BLOCK_PARTS)[number]}.${TapeKey}`;
+
 /** The path of any number or choice: of a measurement, or of the length within a choice too. */
-export type ProjectPath = FieldPath | `body.${MeasurementKey}` | 'leg.length.inseam' | 'leg.shape.hemGirth';
+export type ProjectPath =
+  | FieldPath
+  | NumbersPath
+  | `body.${MeasurementKey}`
+  | 'leg.length.inseam'
+  | 'leg.shape.hemGirth';
 
 const pathsOf = (group: string, fields: Readonly<Record<string, Field>>): readonly (readonly [string, Field])[] =>
   Object.entries(fields).map(([key, field]) => [group === '' ? key : `${group}.${key}`, field]);
@@ -32,6 +44,7 @@ const within = ({ lowest, highest }: Limits): Limits => ({ lowest, highest });
 /** The limits of every number in a project, by its path: choices and measurements. */
 export const FIELD_LIMITS: Readonly<Record<string, Limits>> = Object.fromEntries([
   ...measurements.map((one) => [`body.${one.key}`, within(one)] as const),
+  ...BLOCK_PARTS.flatMap((part) => TAPE_LENGTHS.map((one) => [`block.${part}.${one.key}`, within(one)] as const)),
   ...[...FIELDS_BY_PATH].flatMap(([path, field]) => {
     if (field.kind === 'nameOrLength') return [[`${path}.${field.own.key}`, within(field.own)] as const];
     return 'lowest' in field ? [[path, within(field)] as const] : [];

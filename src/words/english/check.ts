@@ -21,6 +21,8 @@ export const check = {
   'At the {0} the leg is {1} round, and what it lies on {2} (estimated).': 'plain', // {0} NAMES[worst.at], {1} mm(worst.leg), {2} mm(worst.limb)
   'At the {0} the leg is {1} round, and what it lies on {2}.': 'plain', // {0} NAMES[worst.at], {1} mm(worst.leg), {2} mm(worst.limb)
   'Back stands higher': 'ours: a check, said in words of the trade',
+  'Back, {0}: {1}, but the other numbers make it {2}, {3} less; it is drawn with {4}.': 'plain', // {0} name, {1} mm(given), {2} mm(others), {3} by, {4} mm(drawn)
+  'Back, {0}: {1}, but the other numbers make it {2}, {3} more; it is drawn with {4}.': 'plain', // {0} name, {1} mm(given), {2} mm(others), {3} by, {4} mm(drawn)
   'Below the waist at the side, the hip levels of front and back differ by {0}.': 'trade', // {0} mm(Math.abs(hipDifference))
   'Beyond the centre, the crotch reaches {0} in front and only {1} behind; in trousers it reaches farther behind.':
     'trade', // {0} mm(extensionFront), {1} mm(extensionBack)
@@ -66,6 +68,8 @@ export const check = {
   'Fork fits between the legs': 'ours: a check, said in words of the trade',
   'From crotch to hem the front inseam slants {0}, the back {1}; {2} is the most, and {3} between them.': 'trade', // {0} degrees(front), {1} degrees(back), {2} degrees(steepest), {3} degrees(APART)
   'Front and back not swapped': 'plain',
+  'Front, {0}: {1}, but the other numbers make it {2}, {3} less; it is drawn with {4}.': 'plain', // {0} name, {1} mm(given), {2} mm(others), {3} by, {4} mm(drawn)
+  'Front, {0}: {1}, but the other numbers make it {2}, {3} more; it is drawn with {4}.': 'plain', // {0} name, {1} mm(given), {2} mm(others), {3} by, {4} mm(drawn)
   'Fullness at the waist': 'ours: a check, said in words of the trade',
   'Grainlines parallel': 'ours: a check, said in words of the trade',
   'Hem runs smooth': 'ours: a check, said in words of the trade',
@@ -106,14 +110,20 @@ export const check = {
   'Make the hem {0} round{1}.': 'trade', // {0} mm(hem), {1} orMeasure(doubt, say`the knee`)
   'Make {0} {1} longer': 'plain', // {0} part.name, {1} by
   'Make {0} {1} shorter': 'plain', // {0} part.name, {1} by
+  'Measure again what contradicts the rest.': 'plain',
   'Measure body rise and crotch length again: the crotch is long for its height.': 'trade',
   'Measure body rise and hip depth again, from the same tape at the waist.': 'trade',
+  'Measure on the block what is estimated.': 'trade',
   'Measure rise and crotch length again, from the same tape at the waist.': 'trade',
+  'Measure the hip line’s width on front and back, and on one of them the heights from waist to hip line, crotch line and hem: without these nobody knows how large the block is.':
+    'trade',
   'Measure waist and hip again, or trace the blocks anew: no centre line runs out so far.': 'trade',
   'Measure {0}.': 'plain', // {0} inside(measurementName(key))
   'Measure {0}: {1}': 'plain', // {0} inside(measurementName(key)), {1} inside(where)
   'Move the back crotch point up or down until both are equal.': 'trade',
   'Narrow the leg less: the wider its hem, the more alike its inseams slant.': 'trade',
+  'No number contradicts the others.': 'plain',
+  'Not measured on the {0}, and drawn by the usual proportions of this block: {1}.': 'trade', // {0} part, {1} names
   'Notches meet': 'ours: a check, said in words of the trade',
   'Nothing is turned over: waist and hem are finished with pieces of their own.': 'trade',
   'On a child’s clothes each end of a cord may hang free by at most {0} with the waist at its widest, and by {1} drawn in; here it is {2} and {3}.':
@@ -168,6 +178,7 @@ export const check = {
     'trade', // {0} mm(40)
   'The back crotch curve': 'trade',
   'The blocks’ inseams are {0} in front and {1} behind.': 'trade', // {0} mm(front), {1} mm(back)
+  'The blocks’ numbers agree': 'trade',
   'The crotch lies {0} above the body; {1} to {2} below is wanted.': 'trade', // {0} mm(-ease), {1} mm(least), {2} mm(MOST)
   'The crotch lies {0} below the body; {1} to {2} below is wanted.': 'trade', // {0} mm(ease), {1} mm(least), {2} mm(MOST)
   'The cut line crosses itself.': 'trade',
@@ -214,11 +225,13 @@ export const check = {
   ankle: 'trade',
   'as far as a cutter goes, the blocks are {0} too long': 'trade', // {0} mm(rest)
   'as far as a cutter goes, the blocks are {0} too short': 'trade', // {0} mm(-rest)
+  back: 'trade',
   'both together': 'plain',
   calf: 'trade',
   casing: 'trade',
   'casing over the higher hip': 'trade',
   doubtful: 'plain',
+  front: 'trade',
   good: 'ours: a verdict, good, doubtful or wrong',
   hem: 'trade',
   'its front part is {0} long': 'plain', // {0} mm(rest)

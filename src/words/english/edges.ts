@@ -29,7 +29,6 @@ export const edges = {
     'trade', // {0} mm(choices.piecedTip), {1} mm(allowances.inseam)
   'as chosen': 'plain',
   'as chosen; never more than the opening': 'plain',
-  back: 'trade',
   'back crotch curve': 'trade',
   'back inseam': 'trade',
   bottom: 'plain',
@@ -53,7 +52,6 @@ export const edges = {
   'fold-over casing, drawstring': 'trade',
   'fold-over casing, elastic': 'trade',
   'fork tip': 'trade: the fork is the part of trousers between the legs',
-  front: 'trade',
   'front crotch curve': 'trade',
   'front inseam': 'trade',
   'half of {0}': 'plain', // {0} elasticSum

@@ -9,6 +9,7 @@ export const project = {
   'Along a sheet of your own size.': 'plain',
   'At the {0} of the {1} nothing is added: the cloth is cut along this line.': 'trade', // {0} inside(edge), {1} inside(piece)
   'At the {0} of the {1} the cut line runs {2} outside the stitching line.': 'trade', // {0} inside(edge), {1} inside(piece), {2} mm(allowance)
+  'Back, {0}': 'plain', // {0} inside(name)
   Balance: 'trade',
   'Band height': 'trade',
   'Between the stitching and the cut line along the crotch seam and the centre seams.': 'trade',
@@ -48,6 +49,7 @@ export const project = {
     'trade',
   'For which machine the steps are written.': 'plain',
   'From selvedge to selvedge, as it is bought.': 'trade',
+  'Front, {0}': 'plain', // {0} inside(name)
   'Full seat': 'trade: a fault that a fitting shows',
   'Full thighs': 'trade: a fault that a fitting shows',
   'Height of the band': 'trade',
@@ -244,6 +246,7 @@ export const project = {
   'left {0}, right {1}': 'plain', // {0} own(print(left)), {1} own(print(right))
   'lies about {0} on the floor': 'plain', // {0} mm(-above)
   'lies {0} on the floor': 'plain', // {0} mm(-above)
+  'must be a list of at most {0} darts.': 'trade', // {0} number(MOST_DARTS, 0)
   'must be a list of curves.': 'plain',
   'must be a point: [x, y] in millimetres.': 'plain',
   'must be an object in braces.': 'plain',

@@ -1,16 +1,65 @@
 // Written by `npm run words`, save where each comes from.
 export const trace = {
+  'Along centre and crotch curve': 'trade',
+  'Along the hem, from the side to the grainline, carried on where it ends above.': 'trade',
+  'Along the hip line, from the side to the centre line; where the crotch curve has already begun there, to the centre line carried on straight.':
+    'trade',
+  'Along the hip line, from the side to the grainline, carried on where it ends below.': 'trade',
+  'Along the inseam': 'trade',
+  'Along the knee line, from the side to the grainline.': 'trade',
+  'Along the side': 'plain',
+  'Along the waist edge': 'trade',
+  'Carry the centre line on straight down to the crotch line; from there straight across to the crotch point.': 'trade',
+  'Centre above the side': 'plain',
+  'Crotch line to hem': 'trade',
+  'Crotch line to knee line': 'trade',
+  'Follow the line from the crotch point down to the hem.': 'trade',
+  'Follow the line from the waist down to the hem.': 'trade',
+  Fork: 'trade',
+  'From the crotch line straight up to where the centre line stops being straight.': 'trade',
+  'From the hip line straight down to the level of the crotch point, where the inseam begins.': 'trade',
+  'From the level of the crotch point straight down to the hem.': 'trade',
+  'From the level of the crotch point straight down to the knee line. Leave it out where the block has no knee.':
+    'trade',
+  'From the waist’s end at the side, straight down along the grain, to the level of the hip line.': 'trade',
+  'Hip line to crotch line': 'trade',
+  'How much higher the waist lies at the centre than at the side; less than {0} where it lies lower.': 'plain', // {0} mm(0)
+  'Lean of the centre line': 'trade',
+  'Set a ruler upright on the hip line’s end at the centre: how far inside of it the waist’s end lies; less than {0} where it lies outside.':
+    'trade', // {0} mm(0)
+  'Side to grainline at the hem': 'trade',
+  'Side to grainline at the hip line': 'trade',
+  'Side to grainline at the knee line': 'trade',
+  'Stand the tape on its edge and follow the line from the waist down the centre and round the curve to the crotch point.':
+    'trade',
+  'Stand the tape on its edge and follow the waist from the side to the centre, over the darts as they lie open.':
+    'trade',
+  'Start of the crotch curve': 'trade',
+  'Straight across from the crotch point to the side.': 'trade',
+  'Straight across from the inseam to the side.': 'trade',
+  'Straight across, square to the grain: from the waist’s end at the side to the level of its end at the centre, over the darts as they lie open.':
+    'trade',
+  'Waist to hip line': 'trade',
+  'Width at the crotch line': 'trade',
+  'Width at the hem': 'trade',
+  'Width at the hip line': 'trade',
+  'Width at the knee line': 'plain',
+  'Width at the waist': 'plain',
   'are more than can be taken off this block.': 'trade',
   'drafted from the body': 'plain',
   'has {0} curves or straight parts, of {1} that a line may have: draw it with fewer points.': 'plain', // {0} number(count, 0), {1} number(MOST_EDGE_CURVES, 0)
   'is too short to be an edge.': 'plain',
   'must be drawn, as a line of that name.': 'plain',
+  'must be less than the {0} from the crotch line to the waist.': 'trade', // {0} mm(depth)
+  'must be less than the {0} to the hem; leave it out where the block ends above the knee.': 'trade', // {0} mm(hem)
   'must be marked.': 'plain',
   'must be one line; its {0} pieces don’t meet within {1}.': 'plain', // {0} number(pieces.length, 0), {1} mm(SAME_END)
   'must lie between the waist, {0}, and the hem, {1}.': 'trade', // {0} mm(waist.y), {1} mm(hem.y)
   'must start where {0} ends; they are {1} apart.': 'plain', // {0} own(before), {1} mm(gap)
+  'must take in less than the {0} of the whole waist edge.': 'trade', // {0} mm(waistEdge)
   'needs at least one curve.': 'plain',
   'reaches farther than {0} from where the waist begins at the side; no block is that large.': 'trade', // {0} mm(FARTHEST)
+  'your own, by its numbers': 'plain',
   'your own, from a drawing': 'plain',
   'your own, from a photograph': 'plain',
 } as const;

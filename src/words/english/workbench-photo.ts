@@ -71,7 +71,6 @@ export const workbenchPhoto = {
   Right: 'plain',
   'Save the reference sheet': 'plain',
   Side: 'trade',
-  'Start of the crotch curve': 'trade',
   Steps: 'plain',
   'The blocks of the photograph are on the table.': 'trade',
   'The blocks on the floor, four marks round them': 'trade',
