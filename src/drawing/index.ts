@@ -28,3 +28,4 @@ export type * from './types';
 export type { Wanted, WantedAlong, WantedLine, WantedOnce, WordRoom, WordSetting } from './wanted-words';
 export { placeWords } from './word-places';
 export { LEAST_PT, type PlacedWord, wordBoxes } from './word-shape';
+export { type StandingWord, type Stretch, type Surroundings, wordShifts } from './word-shifts';

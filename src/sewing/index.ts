@@ -2,6 +2,7 @@ export type * from './caution';
 export { CAUTIONS_NOTE, cautionSource, cautions } from './cautions';
 export type { Garment, SewingMachine } from './garment';
 export type { Face, PictureItem, PictureLine, PicturePanel, StepPicture } from './pictures/picture';
+export { type PictureSetting, type PlacedPictureWord, placedWords } from './pictures/placed-words';
 export { keyPicture } from './pictures/scene-key';
 export { layPicture } from './pictures/scene-lay';
 export { stepPicture } from './pictures/step-picture';

@@ -1,8 +1,7 @@
-import { capitalsOfPt, DESCENT, INK, type LineStyle, mmOfPt } from '../../drawing';
+import { INK, type LineStyle, mmOfPt } from '../../drawing';
 import type { Mm, Units } from '../../length';
 import { type Box, type Curve, type Point, pathThrough, point, straight } from '../../plane';
-import type { PictureItem, StepPicture } from '../../sewing';
-import { printPhrase } from '../../words';
+import { type PictureItem, placedWords, type StepPicture } from '../../sewing';
 import type { PagePicture } from '../pen/passage';
 import type { PageMap, Pen } from '../pen/pen';
 import { TYPE } from '../pen/type-scale';
@@ -60,7 +59,8 @@ function readableWidth({ box, panels }: StepPicture): Mm {
 }
 
 /** Draws a step's picture into a box of its shape. */
-function drawPicture(pen: Pen, { box, panels }: StepPicture, room: Box, units: Units): void {
+function drawPicture(pen: Pen, picture: StepPicture, room: Box, units: Units): void {
+  const { box, panels } = picture;
   const scale = (room.right - room.left) / (box.right - box.left);
   const map: PageMap = (p) => point(room.left + (p.x - box.left) * scale, room.top + (p.y - box.top) * scale);
   const unit = Math.max(LEAST_SIDE, scale * Math.max(box.right - box.left, box.bottom - box.top)) / 100;
@@ -68,30 +68,25 @@ function drawPicture(pen: Pen, { box, panels }: StepPicture, room: Box, units: U
     const [from, to] = [map(point(window.left, window.top)), map(point(window.right, window.bottom))];
     const shown: Box = { left: from.x, top: from.y, right: to.x, bottom: to.y };
     pen.within(shown, () => {
-      for (const item of items) {
-        if (item.kind === 'word') drawWord(pen, item, map, shown, scale, units);
-        else drawItem(pen, item, map, unit);
-      }
+      for (const item of items) if (item.kind !== 'word') drawItem(pen, item, map, unit);
     });
   }
+  const ptOf = (size: Mm) => (size * scale) / mmOfPt(1);
+  const clear = CLEAR / scale;
+  const words = placedWords(picture, {
+    units,
+    least: mmOfPt(LEAST_PT) / scale,
+    width: (text, size) => pen.widthOf(text, ptOf(size)) / scale,
+    room: { left: box.left + clear, right: box.right - clear, top: box.top + clear, bottom: box.bottom - clear },
+  });
+  for (const { text, left, baseline, size } of words)
+    pen.words(text, map(point(left, baseline)), { pt: ptOf(size), colour: INK.words, rim: RIM });
 }
+
+/** Between words and the edge of their picture. */
+const CLEAR: Mm = 0.4;
 
 type Word = Extract<PictureItem, { kind: 'word' }>;
-
-/** A word, moved as far as it takes to lie inside its panel: it may be larger than the picture asks for. */
-function drawWord(pen: Pen, word: Word, map: PageMap, panel: Box, scale: number, units: Units): void {
-  const pt = Math.max(LEAST_PT, (word.size * scale) / mmOfPt(1));
-  const text = printPhrase(word.text, units);
-  const width = pen.widthOf(text, pt);
-  const at = map(word.at);
-  const left = at.x - (word.align === 'left' ? 0 : word.align === 'middle' ? width / 2 : width);
-  const start = Math.max(panel.left + CLEAR, Math.min(left, panel.right - CLEAR - width));
-  const y = Math.max(panel.top + CLEAR + capitalsOfPt(pt), Math.min(at.y, panel.bottom - CLEAR - DESCENT * mmOfPt(pt)));
-  pen.words(text, point(start, y), { pt, colour: INK.words, rim: RIM });
-}
-
-/** Between words and the edge of their panel. */
-const CLEAR: Mm = 0.4;
 
 /** @param unit a hundredth of the picture's longer side, on the page */
 function drawItem(pen: Pen, item: Exclude<PictureItem, Word>, map: PageMap, unit: Mm): void {

@@ -46,6 +46,11 @@ export function openingsPicture(g: Garment, at: 'waist' | 'hem'): StepPicture {
     at === 'waist'
       ? { x: centre + 4 * u, y: middle.y + (8 * row - 3) * u }
       : { x: middle.x + reach + 5 * u, y: middle.y + tall + (6 + 6 * row) * u };
+  // On the leg's edge at a level, right of the opening.
+  const centreAt = (y: number): Point => ({
+    x: leg.reduce((x, p) => (Math.abs(p.y - y) < 40 && p.x > middle.x ? Math.min(x, p.x) : x), centre),
+    y,
+  });
   return captioned(
     { left, top, right: at === 'waist' ? centre + 4 * u : left + 210, bottom },
     [
@@ -67,8 +72,9 @@ export function openingsPicture(g: Garment, at: 'waist' | 'hem'): StepPicture {
           ? { x: middle.x + reach, y: middle.y + tall / 2 }
           : { x: middle.x + reach / 2, y: middle.y + tall },
       ),
+      ...(at === 'waist' ? d.note(beside(2), say`centre front`, centreAt(middle.y + (8 * 2 - 3) * u)) : []),
     ],
-    at === 'waist' ? say`right side up, centre front at the right` : say`right side up, hem below`,
+    at === 'waist' ? say`leg, right side up` : say`right side up, hem below`,
     say`The opening for the cord on the right side of the leg, with a patch behind it, between fold and stitching line.`,
     d,
   );

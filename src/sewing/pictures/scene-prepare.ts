@@ -22,7 +22,7 @@ export function clothPicture(g: Garment): StepPicture {
   const [top, bottom] = g.finished.sewn.grainline.map(put) as [Point, Point];
   const right = washed[1] as Point;
   return onePanel(
-    { left: -4 * u, top: -7 * u, right: width + 4 * u, bottom: length + 8 * u },
+    { left: -4 * u, top: -7 * u, right: width + 4 * u, bottom: length + (cloth.washFirst ? 7.5 : 4) * u },
     [
       ...(cloth.washFirst ? [d.line('hidden', ...whole, whole[0] as Point)] : []),
       ...d.cloth('right', washed),
@@ -33,8 +33,8 @@ export function clothPicture(g: Garment): StepPicture {
       ...d.arrow(top, bottom),
       d.word({ x: 0, y: -2 * u }, say`selvedge`),
       d.word({ x: right.x, y: -2 * u }, say`selvedge`, 'right'),
-      d.word({ x: 0, y: length + 4.5 * u }, say`grain along the selvedge`),
-      ...(cloth.washFirst ? [d.word({ x: width, y: length + 4.5 * u }, say`dotted: before washing`, 'right')] : []),
+      d.word({ x: top.x + 1.5 * u, y: (top.y + bottom.y) / 2 + u }, say`grainline`),
+      ...(cloth.washFirst ? [d.word({ x: 0, y: length + 5 * u }, say`dotted: before washing`)] : []),
     ],
     cloth.washFirst
       ? say`The cloth, ${mm(width)} wide, before and after washing, with a leg on it, its grainline along the selvedge.`
@@ -46,7 +46,7 @@ export function clothPicture(g: Garment): StepPicture {
 export function piecesPicture(g: Garment): StepPicture {
   const pieces = cutPieces(g);
   const others = pieces.filter((piece) => !isLeg(piece));
-  const gap = 70;
+  const gap = 130;
   const placed: { piece: Piece; points: readonly Point[]; move: Move }[] = [];
   const put = (piece: Piece, mirroredOne: boolean, x: Mm, y: Mm): { right: Mm; bottom: Mm } => {
     const own = polygon(cutCurves(piece));
@@ -91,9 +91,11 @@ export function piecesPicture(g: Garment): StepPicture {
     const [a, b] = piece.grainline.map(move) as [Point, Point];
     const middle = (around.left + around.right) / 2;
     const tall = around.bottom - around.top > 24 * u;
-    const fits = around.right - around.left >= textWidth(pieceName(piece)) * u;
+    const [wide, high] = [around.right - around.left, around.bottom - around.top];
+    const fits = wide >= (textWidth(pieceName(piece)) + (tall ? 2 : 12)) * u && high > 7 * u;
+    // Beside the grainline of a piece too low to have its name above that.
     const place = {
-      x: middle,
+      x: tall ? middle : middle + 0.25 * wide,
       y: tall ? around.top + 0.16 * (around.bottom - around.top) : (around.top + around.bottom) / 2,
     };
     const name = fits ? pieceName(piece) : say`${own(letterOf(piece))}`;

@@ -7,18 +7,20 @@ import type { StepPicture } from './picture';
 import { rectangle } from './polygon';
 
 /** What is seen of the legs below their waist, in hundredths of the picture. */
-const DEEP = 22;
+const DEEP = 26;
+/** The picture is as wide as the page’s column, so that its words need more of it. */
+const LETTER = 4.2;
 
 /** The waist laid out flat, both legs side by side, and above it the elastic or band with its quarters. */
 export function quartersPicture(g: Garment, holds: 'elastic' | 'band'): StepPicture {
   const { casing, heights } = g.finished;
   const line = holds === 'elastic' ? casing.raw : casing.waistEdge;
   const whole = distance(...line);
-  const d = drawing(2.15 * whole);
+  const d = drawing(2.15 * whole, LETTER);
   const u = d.unit;
   const length = holds === 'elastic' ? (g.notions.elasticLength ?? 0) : (g.notions.bandLength ?? 0);
   const height = holds === 'elastic' ? g.waist.elasticWidth : heights.height / 2;
-  const top = -16 * u - height;
+  const top = -18 * u - height;
   const start = whole - length / 2;
   const strip = [
     { x: start, y: top },
@@ -50,18 +52,18 @@ export function quartersPicture(g: Garment, holds: 'elastic' | 'band'): StepPict
       d.word(
         { x: whole, y: top - 2 * u },
         holds === 'elastic'
-          ? say`elastic in quarters, its ring shown cut open at centre back`
-          : say`band in quarters, its ring shown cut open at centre back`,
+          ? say`elastic in quarters, shown cut open at centre back`
+          : say`band in quarters, shown cut open at centre back`,
         'middle',
       ),
-      d.word({ x: u, y: 7.5 * u }, say`centre back`),
-      d.word({ x: 2 * whole - u, y: 7.5 * u }, say`centre back`, 'right'),
-      d.word({ x: whole + u, y: 15.5 * u }, say`centre front`),
-      d.word({ x: whole / 2, y: 11.5 * u }, say`quarter`, 'middle'),
-      d.word({ x: 1.5 * whole, y: 11.5 * u }, say`quarter`, 'middle'),
+      d.word({ x: u, y: 17 * u }, say`centre back`),
+      d.word({ x: 2 * whole - u, y: 17 * u }, say`centre back`, 'right'),
+      d.word({ x: whole + u, y: 23 * u }, say`centre front`),
+      d.word({ x: whole / 2 - 2 * u, y: -3 * u }, say`quarter`, 'right'),
+      d.word({ x: 1.5 * whole + 2 * u, y: -3 * u }, say`quarter`),
       ...[side, 2 * whole - side].flatMap((x) => [
-        d.line('side', { x, y: 0 }, { x, y: 17 * u }),
-        d.word({ x, y: 20 * u }, say`side`, 'middle'),
+        d.line('side', { x, y: 0 }, { x, y: 7 * u }),
+        d.word({ x, y: 11.5 * u }, say`side`, 'middle'),
       ]),
     ],
     holds === 'elastic'

@@ -1,8 +1,9 @@
+import type { Mm } from '../../length';
 import { type Point, pointsBounds, subtract, unit } from '../../plane';
-import { say } from '../../words';
+import { type Phrase, say } from '../../words';
 import { sewingFacts } from '../facts';
 import type { Garment } from '../garment';
-import { type Draw, drawing, onePanel } from './draw';
+import { captioned, type Draw, drawing, onePanel } from './draw';
 import { cutLeg, foldedLeg, hemmedLeg, runOf, type Tube, tubeOf } from './leg-views';
 import type { PictureItem, StepPicture } from './picture';
 import { flipped, type Move, polyline, shifted } from './polygon';
@@ -31,7 +32,7 @@ export function inseamsPicture(g: Garment): StepPicture {
   };
   const middleOfFront =
     (onFold(0.26).x + front.reduce((x, p) => Math.max(x, p.y < onFold(0.26).y ? p.x : x), onFold(0.26).x)) / 2;
-  return onePanel(
+  return captioned(
     { left: box.left - 20 * u, top: box.top - 3 * u, right: box.right + 30 * u, bottom: box.bottom + 3 * u },
     [
       ...d.cloth('right', back),
@@ -42,11 +43,12 @@ export function inseamsPicture(g: Garment): StepPicture {
       ...d.note({ x: box.right + 5 * u, y: middle.y }, say`sew the inseam`, middle),
       ...(notch ? d.note({ x: box.right + 5 * u, y: notch.at.y }, say`notch on notch`, notch.at) : []),
       ...d.note({ x: Math.min(box.left, onFold(0.62).x) - 4 * u, y: onFold(0.62).y }, say`fold, no seam`, onFold(0.62)),
-      d.word({ x: middleOfFront, y: onFold(0.26).y - 2.2 * u }, say`front`, 'middle'),
-      d.word({ x: middleOfFront, y: onFold(0.26).y + 2.2 * u }, say`wrong side up`, 'middle'),
+      d.word({ x: middleOfFront, y: onFold(0.26).y }, say`front`, 'middle'),
       ...d.note({ x: box.right + 5 * u, y: box.top + 4 * u }, say`back, underneath`, backShown(front, back)),
     ],
+    say`right sides together, wrong side up`,
     say`A leg folded right sides together: the front lies wrong side up on the wider back, front inseam on back inseam; the inseam is lit.`,
+    d,
   );
 }
 
@@ -83,9 +85,9 @@ export function legInLegPicture(g: Garment): StepPicture {
   const box = pointsBounds(all);
   const depth = Math.min(tube.inseam[1].y, g.leg.crotchLevel + 0.45 * (g.leg.crotchLevel - box.top));
   const width = box.right - box.left;
-  const d = drawing(2.9 * width);
+  const d = drawing(2.7 * width);
   const u = d.unit;
-  const gap = 0.5 * width;
+  const gap = 0.4 * width;
   // Turning a leg changes its front and its back over, and so does going to the other leg: both show the same way round.
   const turned: Move = flipped((box.left + box.right) / 2);
   const aside: Move = (p) => shifted(width + gap, 0)(turned(p));
@@ -94,7 +96,7 @@ export function legInLegPicture(g: Garment): StepPicture {
   const crotchPoint = aside(outer.inseam[0]);
   const above = (p: Point): Point => ({ x: p.x, y: p.y - peep });
   return onePanel(
-    { left: box.left - 2 * u, top: box.top - 9 * u, right: box.right + width + gap + 24 * u, bottom: depth + 1 * u },
+    { left: box.left - 2 * u, top: box.top - 13 * u, right: box.right + width + gap + 32 * u, bottom: depth + 1 * u },
     [
       ...tubeItems(tube, 'right', turned, d),
       ...d.arrow(
@@ -114,13 +116,9 @@ export function legInLegPicture(g: Garment): StepPicture {
         .flatMap((notch) =>
           d.pin(aside((notch.edge === 'centreFront' ? outer.front : outer.back)(notch.at)), { x: 0, y: 1 }),
         ),
-      d.word({ x: (box.left + box.right) / 2, y: box.top - 3 * u }, say`right leg, right side out`, 'middle'),
-      d.word(
-        { x: (box.left + box.right) / 2 + width + gap, y: box.top - 5 * u },
-        say`left leg, wrong side out`,
-        'middle',
-      ),
-      ...d.note({ x: box.right + width + gap + 2 * u, y: g.leg.crotchLevel }, say`inseam on inseam`, crotchPoint),
+      ...outNamed(d, (box.left + box.right) / 2, box.top - 3 * u, say`right leg`, say`right side out`),
+      ...outNamed(d, (box.left + box.right) / 2 + width + gap, box.top - 5 * u, say`left leg`, say`wrong side out`),
+      ...d.note({ x: box.right + width + gap + 2 * u, y: g.leg.crotchLevel }, say`inseams meet`, crotchPoint),
       ...halvesNamed(d, tube, turned),
       ...halvesNamed(d, outer, aside),
     ],
@@ -128,9 +126,15 @@ export function legInLegPicture(g: Garment): StepPicture {
   );
 }
 
+/** Which leg it is, and below that how it is turned. */
+const outNamed = (d: Draw, x: Mm, y: Mm, leg: Phrase, turned: Phrase): readonly PictureItem[] => [
+  d.word({ x, y: y - 4.4 * d.unit }, leg, 'middle'),
+  d.word({ x, y }, turned, 'middle'),
+];
+
 /** Front and back, on either side of the inseam below the crotch. */
 function halvesNamed(d: Draw, { inseam, folds }: Tube, move: Move): readonly PictureItem[] {
-  const y = inseam[0].y + 7 * d.unit;
+  const y = inseam[0].y + Math.min(7 * d.unit, 0.6 * (inseam[1].y - inseam[0].y));
   return folds.map(([, fold], i) => {
     const at = move({ x: (inseam[0].x + fold.x) / 2, y });
     return d.word(at, i === 0 ? say`front` : say`back`, 'middle');

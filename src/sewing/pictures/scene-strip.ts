@@ -80,13 +80,14 @@ function tubePicture({ name, length, height, long, end }: Strip): StepPicture {
   // The strip goes on beyond the left side of the picture.
   const far = -2 * u;
   return onePanel(
-    { left: 0, top: -8 * u, right: right + end + 4 * u, bottom: top + seam + 9 * u },
+    { left: 0, top: -13 * u, right: right + end + 4 * u, bottom: top + seam + 9 * u },
     [
       ...d.cloth('right', rectangle(far, 1.2 * u, right + end, raw + 1.2 * u)),
       ...d.cloth('wrong', rectangle(far, 0, right + end, raw)),
       d.line('fold', { x: far, y: 0 }, { x: right + end, y: 0 }),
       d.line('lit', { x: far, y: seam }, { x: right + end, y: seam }),
-      d.word({ x: 2 * u, y: -3 * u }, say`${name}, one end: folded lengthwise, right sides together`),
+      d.word({ x: 2 * u, y: -7.6 * u }, say`${name}, one end`),
+      d.word({ x: 2 * u, y: -3 * u }, say`folded lengthwise, right sides together`),
       ...d.cloth('right', rectangle(far, top, right, top + seam)),
       ...endItems(d, right, end, top, seam),
       d.word({ x: 2 * u, y: top - 3 * u }, say`turned right side out`),

@@ -18,7 +18,7 @@ export const elasticOn: Stage = (g, view, d) => {
       d.pin(move(between(centre, side, Math.min(1, view.quarter / distance(centre, side)))), { x: 1, y: 0 }),
     ),
     ...d.pin(centre, { x: 1, y: 0 }),
-    d.word({ x: -0.5 * Math.abs(side.x), y: below + 4 * u }, say`elastic on the raw edge`, 'middle'),
+    d.word({ x: -0.5 * Math.abs(side.x), y: below + 5 * u }, say`elastic`, 'middle'),
     ...d.arrow({ x: 0.3 * Math.abs(side.x), y: below + 3 * u }, { x: 0.75 * Math.abs(side.x), y: below + 3 * u }),
     d.word({ x: 0.5 * Math.abs(side.x), y: below + 7 * u }, say`stretch`, 'middle'),
   ];

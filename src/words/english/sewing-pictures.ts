@@ -1,7 +1,7 @@
 // Written by `npm run words`, save where each comes from.
 export const sewingPictures = {
-  '1 notch in front': 'trade',
-  '2 notches at the back': 'trade',
+  '1 notch': 'trade',
+  '2 notches': 'trade',
   'A leg folded right sides together: the front lies wrong side up on the wider back, front inseam on back inseam; the inseam is lit.':
     'trade',
   'All pieces as they are cut, right side up: {0}.': 'trade', // {0} inTurn( pieces.map((piece) => say`${pieceName(piece)}, ${number(piece.cut, 0)}`), '; ', )
@@ -70,7 +70,7 @@ export const sewingPictures = {
   'a pin': 'trade',
   'a seam that is there already': 'trade',
   'back, underneath': 'trade',
-  'band in quarters, its ring shown cut open at centre back': 'trade',
+  'band in quarters, shown cut open at centre back': 'trade',
   'both selvedges': 'trade',
   cord: 'trade',
   'dots: lies printed side down': 'plain',
@@ -78,8 +78,7 @@ export const sewingPictures = {
   'dotted: elastic, held at both ends': 'ours: what a line of the picture means',
   'draw in': 'plain',
   elastic: 'trade',
-  'elastic in quarters, its ring shown cut open at centre back': 'trade',
-  'elastic on the raw edge': 'trade',
+  'elastic in quarters, shown cut open at centre back': 'trade',
   'elastic, safety pin': 'trade',
   'end tucked in, stitched shut': 'trade',
   facing: 'trade',
@@ -87,12 +86,12 @@ export const sewingPictures = {
   'fold of the {0}': 'trade', // {0} name
   'fold, no seam': 'trade',
   'fold: cut it open and turn the upper layer round': 'trade',
+  'folded lengthwise, right sides together': 'trade',
   gathers: 'trade',
-  'grain along the selvedge': 'trade',
+  grainline: 'trade',
   'hem, wrong side up': 'trade',
   'in a single layer, right side up': 'trade',
-  'inseam on inseam': 'trade',
-  'left leg, wrong side out': 'trade',
+  'inseams meet': 'trade',
   'left open': 'plain',
   'leg, flat, wrong side up': 'trade',
   'leg, right side out, inseam up': 'trade',
@@ -102,8 +101,8 @@ export const sewingPictures = {
   'leg, right side up; facing, wrong side up': 'trade',
   'leg, wrong side out, inseam up': 'trade',
   nap: 'trade',
+  notch: 'trade',
   'notch on notch': 'trade',
-  'notch, both inseams': 'trade',
   opening: 'plain',
   'opening at the side': 'plain',
   'opening shut': 'plain',
@@ -113,11 +112,10 @@ export const sewingPictures = {
   'pocket, both legs': 'trade',
   'pocket, this leg only': 'trade',
   'raw edges together': 'trade',
-  'right leg, right side out': 'trade',
   'right side of the cloth': 'trade',
+  'right side out': 'trade',
   'right side out, seen from the front': 'trade',
   'right side up': 'trade',
-  'right side up, centre front at the right': 'trade',
   'right side up, hem below': 'trade',
   'right sides together, wrong side up': 'trade',
   seam: 'trade',
@@ -147,12 +145,13 @@ export const sewingPictures = {
   'what this step overlocks or zigzags': 'plain',
   'what this step sews': 'trade',
   'wrong side of the cloth': 'trade',
+  'wrong side out': 'trade',
   'wrong side out, seen from behind': 'trade',
   'wrong side up': 'trade',
   '{0} as it lies, cloth {1} wide': 'trade', // {0} mm(length), {1} mm(lay.clothWidth)
   '{0} open': 'plain', // {0} mm(LEFT_OPEN)
   '{0} under': 'plain', // {0} mm(side)
-  '{0}, one end: folded lengthwise, right sides together': 'trade', // {0} name
+  '{0}, one end': 'plain', // {0} name
   '{0}, right sides together': 'trade', // {0} LAYOUT_WORDS[lay.layout]
   '{0}, right sides together, folded at the left': 'trade', // {0} name
   '{0}, stretched': 'trade', // {0} name

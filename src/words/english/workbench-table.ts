@@ -41,7 +41,6 @@ export const workbenchTable = {
   'casing {0}, laid flat': 'trade', // {0} mm(height)
   'dashed: the left leg': 'ours: what a line of the picture means',
   'folded crosswise, right sides together': 'trade',
-  'folded lengthwise, right sides together': 'trade',
   'folded over': 'trade',
   'for {0}': 'plain', // {0} all([ ...(notions.elasticLength === undefined ? [] : [elastic]), ...(notions.cordLength === undefined ? [] : [cord]), ])
   'fullest hip': 'trade',

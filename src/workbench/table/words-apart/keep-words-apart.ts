@@ -1,5 +1,5 @@
+import { wordShifts } from '../../../drawing';
 import { useTable } from '../table-state';
-import { wordShifts } from './places';
 import { seenSurroundings, seenWords, WORDS } from './seen';
 
 /** While a wheel turns, words wait: so long after the last turn they are placed anew, ms. */

@@ -1,12 +1,12 @@
+import type { StandingWord, Stretch, Surroundings } from '../../../drawing';
 import { type Box, type Point, point, pointsBounds } from '../../../plane';
 import { RULER } from '../Rulers';
-import type { StandingWord, Stretch, Surroundings } from './places';
 
 /** What is drawn as a line, and what fills an area without one. */
 const LINES =
-  'path:is(.line, .tape, .figure, .folded-outline, .folded-over, .cloth-over, .chalk-line, .join-measure, .sheet-frame, .arrowhead, .fold-triangle)';
+  'path:is(.line, .sewn, .tape, .figure, .folded-outline, .folded-over, .cloth-over, .chalk-line, .join-measure, .sheet-frame, .arrowhead, .fold-triangle)';
 /** The outline of a piece or of the cloth: a word inside belongs there. */
-const OUTLINES = '.line-cut, .line-joined, .folded-outline';
+const OUTLINES = '.line-cut, .sewn-edge, .line-joined, .folded-outline';
 /** Words of a drawing, and of a picture of the sewing, whose letters grow in show mode. */
 export const WORDS = '.word, .sewn-word';
 /** What lies over the drawing. */
@@ -31,10 +31,12 @@ export function seenWords(drawing: Element): readonly SeenWord[] {
   const words = [...drawing.querySelectorAll<SVGTextElement>(WORDS)].flatMap((text) => {
     const matrix = text.getScreenCTM();
     const { x, width } = text.getBBox();
+    // A word of a picture stands at a level of its own, any other where its group was moved to.
+    const baseline = Number(text.getAttribute('y') ?? 0);
     if (!matrix || width === 0) return [];
     const size = Number.parseFloat(getComputedStyle(text).fontSize);
     const corners = [x, x + width].flatMap((across) =>
-      [-ASCENT * size, DESCENT * size].map((down) => inMatrix(point(across, down), matrix)),
+      [-ASCENT * size, DESCENT * size].map((down) => inMatrix(point(across, baseline + down), matrix)),
     );
     const inside = text.matches('.word-part');
     return [{ text, inside, box: pointsBounds(corners), scale: Math.hypot(matrix.a, matrix.b) }];

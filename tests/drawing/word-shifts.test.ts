@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { type StandingWord, type Stretch, wordShifts } from '../../src/drawing';
 import { type Box, boxesMeet, boxMeetsSegment, type Point, point } from '../../src/plane';
-import { type StandingWord, type Stretch, wordShifts } from '../../src/workbench/table/words-apart/places';
 import { between, chance, PATIENCE } from '../properties/seed';
 
 const ROOM: Box = { left: 0, right: 800, top: 0, bottom: 600 };

@@ -1,14 +1,4 @@
-import {
-  type Box,
-  boxesMeet,
-  boxGrown,
-  boxHolds,
-  boxMeetsSegment,
-  cross,
-  type Point,
-  point,
-  subtract,
-} from '../../../plane';
+import { type Box, boxesMeet, boxGrown, boxHolds, boxMeetsSegment, cross, type Point, point, subtract } from '../plane';
 
 /** A straight stretch of a line that is drawn, pixels of the window. */
 export interface Stretch {
