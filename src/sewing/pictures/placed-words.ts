@@ -35,7 +35,7 @@ const PARTING: readonly PictureLine[] = ['edge'];
 
 /**
  * A picture's words where they lie on no line and on no other word, however large they are set in it: each at its own place,
- * or as near to that as there is room.
+ * or as near to that as there is room. A word that has none is left out, as it is on the screen.
  */
 export function placedWords(
   { panels }: StepPicture,
@@ -51,9 +51,9 @@ export function placedWords(
     standing.map(({ box }) => ({ box: scaled(box, scale), inside: false })),
     { lines: panels.flatMap((panel) => stretchesOf(panel, scale)), taken: [], room: scaled(room, scale) },
   );
-  return standing.map((word, i) => {
-    const { x, y } = shifts[i] ?? { x: 0, y: 0 };
-    return moved(word, x / scale, y / scale);
+  return standing.flatMap((word, i) => {
+    const by = shifts[i];
+    return by ? [moved(word, by.x / scale, by.y / scale)] : [];
   });
 }
 

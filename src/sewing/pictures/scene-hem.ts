@@ -33,7 +33,7 @@ export function hemPicture(g: Garment, stage: HemStage): StepPicture {
   const near = tube.near.map((part) => drawn(upTo(part, level)));
   const edges = mapTuple(whole, (x) => middle + factor * (x - middle));
   const [left, right] = edges;
-  const shown = Math.min(0.75 * (whole[1] - whole[0]), Math.max(level - tube.inseam[0].y - 4 * u, 30 * u));
+  const shown = Math.min(0.45 * (whole[1] - whole[0]), Math.max(level - tube.inseam[0].y - 4 * u, 30 * u));
   return captioned(
     { left: whole[0] - 12 * u, right: whole[1] + 12 * u, top: level - shown, bottom: level + 6 * u },
     [

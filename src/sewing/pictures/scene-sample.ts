@@ -7,12 +7,12 @@ import type { StepPicture } from './picture';
 import { rectangle, shifted } from './polygon';
 
 /** The scrap's sides: no piece of a leg, so that nobody looks for one. */
-const [WIDE, TALL]: readonly [Mm, Mm] = [110, 120];
+const [WIDE, TALL]: readonly [Mm, Mm] = [110, 80];
 
 /** Two layers of a scrap as an inseam is sewn: its stitching line, its allowance, and the finished edge. */
 export function samplePicture(g: Garment): StepPicture {
   const { inseam } = g.allowances;
-  const d = drawing(1.25 * TALL);
+  const d = drawing(1.36 * WIDE);
   const u = d.unit;
   const scrap = rectangle(0, 0, WIDE, TALL);
   const stitched = WIDE - inseam;

@@ -3,7 +3,7 @@ import { type Point, pointsBounds, subtract, unit } from '../../plane';
 import { type Phrase, say } from '../../words';
 import { sewingFacts } from '../facts';
 import type { Garment } from '../garment';
-import { captioned, type Draw, drawing, onePanel } from './draw';
+import { captioned, type Draw, drawing } from './draw';
 import { cutLeg, foldedLeg, hemmedLeg, runOf, type Tube, tubeOf } from './leg-views';
 import type { PictureItem, StepPicture } from './picture';
 import { flipped, type Move, polyline, shifted } from './polygon';
@@ -87,7 +87,7 @@ export function legInLegPicture(g: Garment): StepPicture {
   const width = box.right - box.left;
   const d = drawing(2.7 * width);
   const u = d.unit;
-  const gap = 0.4 * width;
+  const gap = 0.5 * width;
   // Turning a leg changes its front and its back over, and so does going to the other leg: both show the same way round.
   const turned: Move = flipped((box.left + box.right) / 2);
   const aside: Move = (p) => shifted(width + gap, 0)(turned(p));
@@ -95,8 +95,8 @@ export function legInLegPicture(g: Garment): StepPicture {
   const crotchLit = outer.crotch.map(aside);
   const crotchPoint = aside(outer.inseam[0]);
   const above = (p: Point): Point => ({ x: p.x, y: p.y - peep });
-  return onePanel(
-    { left: box.left - 2 * u, top: box.top - 13 * u, right: box.right + width + gap + 32 * u, bottom: depth + 1 * u },
+  return captioned(
+    { left: box.left - 2 * u, top: box.top - 13 * u, right: box.right + width + gap + 2 * u, bottom: depth + 1 * u },
     [
       ...tubeItems(tube, 'right', turned, d),
       ...d.arrow(
@@ -118,11 +118,12 @@ export function legInLegPicture(g: Garment): StepPicture {
         ),
       ...outNamed(d, (box.left + box.right) / 2, box.top - 3 * u, say`right leg`, say`right side out`),
       ...outNamed(d, (box.left + box.right) / 2 + width + gap, box.top - 5 * u, say`left leg`, say`wrong side out`),
-      ...d.note({ x: box.right + width + gap + 2 * u, y: g.leg.crotchLevel }, say`inseams meet`, crotchPoint),
       ...halvesNamed(d, tube, turned),
       ...halvesNamed(d, outer, aside),
     ],
+    say`pin inseam on inseam first`,
     say`The right leg, turned right side out, is slipped into the left one, which is wrong side out: front on front, back on back; the crotch seam, a U from waist to waist, is lit.`,
+    d,
   );
 }
 
@@ -132,7 +133,7 @@ const outNamed = (d: Draw, x: Mm, y: Mm, leg: Phrase, turned: Phrase): readonly 
   d.word({ x, y }, turned, 'middle'),
 ];
 
-/** Front and back, on either side of the inseam below the crotch. */
+/** Front and back, on either side of the inseam below the crotch, however short it is. */
 function halvesNamed(d: Draw, { inseam, folds }: Tube, move: Move): readonly PictureItem[] {
   const y = inseam[0].y + Math.min(7 * d.unit, 0.6 * (inseam[1].y - inseam[0].y));
   return folds.map(([, fold], i) => {

@@ -62,7 +62,7 @@ export const threaded: Stage = (g, view, d) => {
     d.area('elastic', ribbon(at, end, w)),
     d.line('edge', ...ribbon(at, end, w), ribbon(at, end, w)[0] as Point),
     ...d.pin(between(at, end, 0.85), { x: 0.6, y: 0.8 }),
-    ...d.note({ x: end.x - 7 * u, y: end.y - 3 * u }, say`elastic, safety pin`, between(at, end, 0.7)),
+    ...d.note({ x: 6 * u, y: end.y - 3 * u }, say`elastic, safety pin`, between(at, end, 0.7)),
   ];
 };
 
