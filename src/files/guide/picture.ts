@@ -80,7 +80,7 @@ function drawPicture(pen: Pen, picture: StepPicture, room: Box, units: Units): v
     room: { left: box.left + clear, right: box.right - clear, top: box.top + clear, bottom: box.bottom - clear },
   });
   for (const { text, left, baseline, size } of words)
-    pen.words(text, map(point(left, baseline)), { pt: ptOf(size), colour: INK.words, rim: RIM });
+    pen.words(text, map(point(left, baseline)), { pt: Math.max(LEAST_PT, ptOf(size)), colour: INK.words, rim: RIM });
 }
 
 /** Between words and the edge of their picture. */
