@@ -29,6 +29,9 @@ interface Remedied {
   'leg.shape': 'pyjama' | { readonly hemGirth: Mm };
   'leg.spread': Mm;
   'leg.straighten': number | 'auto';
+  'paper.margin': Mm;
+  'paper.overlap': Mm;
+  'paper.printerMargin': Mm | 'auto';
   'waist.elasticLength': Mm;
   'waist.finish': WaistFinish;
   'waist.turnOfCloth': Mm;

@@ -30,6 +30,7 @@ export { applyRemedy } from './remedy';
 export { type Repair, type Salvaged, salvageProject } from './salvage';
 export { type ClothSaving, clothSavingsOf, inOrder, savingQuestions, WORTH_SAVING } from './savings';
 export { garmentOf, pictureOf, sewingOf } from './sewing';
+export { leastChanges, type SheetSaving, sheetSavingQuestions } from './sheet-savings';
 export { reprintOf, sheetsOf } from './sheets';
 export { notionsToBuy, shoppingOf } from './shopping';
 export { STATION_NAMES, STATIONS, type Station } from './stations';

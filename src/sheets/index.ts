@@ -11,7 +11,15 @@ export {
   SMALLEST_PAGE,
 } from './paper-sizes';
 export { type PrintedSheets, printedSheets } from './printed';
-export { correctionFor, correctionRemarks, type EdgeLine, edgeLines, type PrinterTest, printerTest } from './printer';
+export {
+  correctionFor,
+  correctionRemarks,
+  type EdgeLine,
+  edgeLines,
+  marginRemark,
+  type PrinterTest,
+  printerTest,
+} from './printer';
 export {
   correctionTold,
   type ProjectorCorrection,

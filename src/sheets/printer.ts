@@ -1,5 +1,5 @@
 import { MM_PER_INCH, type Mm, type Units } from '../length';
-import { number, type Phrase, say } from '../words';
+import { mm, number, type Phrase, say } from '../words';
 import { paperSize } from './paper-sizes';
 import type { PaperSettings } from './types';
 
@@ -47,6 +47,15 @@ export function edgeLines(units: Units): readonly EdgeLine[] {
 
 /** The correction for a bar of that length that came out as it was measured. */
 export const correctionFor = (bar: Mm, measured: Mm): number => bar / measured;
+
+/** Margins that differ by less are the same: a tenth of what a ruler shows. */
+const SAME_MARGIN: Mm = 0.05;
+
+/** Why the margin is too narrow for this printer; undefined where it isn't, or where nobody looked. */
+export function marginRemark({ margin, printerMargin }: PaperSettings): Phrase | undefined {
+  if (printerMargin === 'auto' || margin >= printerMargin - SAME_MARGIN) return undefined;
+  return say`The test page showed a margin of ${mm(printerMargin)}: what lies nearer to the edge is not printed.`;
+}
 
 /** Both corrections, where they are so large that the printer's own settings are to be looked at first. */
 export function correctionRemarks({ correctX, correctY }: PaperSettings): readonly Phrase[] {

@@ -10,8 +10,10 @@ export interface PaperSettings {
   readonly ownWidth: Mm;
   readonly ownHeight: Mm;
   readonly orientation: 'auto' | 'portrait' | 'landscape';
-  /** The strip round every sheet that the printer can't reach. */
+  /** The strip round every sheet that is left white. */
   readonly margin: Mm;
+  /** The strip that the printer can't reach, as its test page showed; `auto` where nobody looked. */
+  readonly printerMargin: Mm | 'auto';
   /** How far neighbouring sheets lie on each other; 0 = trimmed and butted. */
   readonly overlap: Mm;
   /** Paper per drawing: 1 true size, 0.5 half. */

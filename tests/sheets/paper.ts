@@ -5,6 +5,7 @@ export const A4: PaperSettings = {
   sheet: 'A4',
   orientation: 'auto',
   margin: 10,
+  printerMargin: 'auto',
   overlap: 10,
   ownWidth: 900,
   ownHeight: 1500,

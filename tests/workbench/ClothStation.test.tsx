@@ -48,7 +48,7 @@ it('looks for nothing while something on the drawing is held', async () => {
   render(<Workbench />);
   await screen.findByText('Laying it in other ways …', {}, PATIENT);
   await new Promise((resolve) => setTimeout(resolve, 1_000));
-  expect(document.querySelector('.cloth-savings')).toBeNull();
+  expect(document.querySelector('.savings')).toBeNull();
   act(() => useTable.getState().hold(undefined));
   await screen.findByRole('button', { name: 'Piece the fork’s tip, 5 cm' }, PATIENT);
 });

@@ -3,7 +3,7 @@ import { act, cleanup, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { SINGLE_FILES } from '../../src/files';
-import { sheetsOf } from '../../src/project';
+import { sheetsOf, withFewestSheets } from '../../src/project';
 import { useClassOpen } from '../../src/workbench/class/class-open';
 import { useBench } from '../../src/workbench/store/bench';
 import { useTaking } from '../../src/workbench/take/taking';
@@ -39,12 +39,33 @@ describe('the station Paper', () => {
   it('sets the margin to the number that was read at the edges of the test page', async () => {
     render(<Workbench />);
     const number = await screen.findByRole('combobox', { name: 'Number at the edges' });
-    expect(number).toHaveDisplayValue('10: margin 1 cm');
-    await userEvent.selectOptions(number, '5');
-    expect(useBench.getState().project.paper.margin).toBe(5);
-    expect(screen.getByRole('textbox', { name: 'Margin' })).toHaveValue('0.5');
-    act(() => useBench.getState().choose('paper.margin', 20));
     expect(number).toHaveDisplayValue('not read');
+    await userEvent.selectOptions(number, '8');
+    const paper = () => useBench.getState().project.paper;
+    expect(paper()).toMatchObject({ margin: 8, printerMargin: 8 });
+    const margin = screen.getByRole('textbox', { name: 'Margin' });
+    expect(margin).toHaveValue('0.8');
+    act(() => useBench.getState().choose('paper.margin', 5));
+    expect(number).toHaveDisplayValue('8: margin 0.8 cm');
+    expect(margin.closest('.field')).toHaveTextContent('The test page showed a margin of 0.8 cm');
+    act(() => useBench.getState().undo());
+    act(() => useBench.getState().undo());
+    expect(paper()).toMatchObject({ margin: 10, printerMargin: 'auto' });
+  });
+
+  it('offers a narrower margin where it saves sheets, by one press that keeps its word and that one undo takes back', async () => {
+    act(() => useBench.getState().choose('paper.margin', 20));
+    render(<Workbench />);
+    const button = await screen.findByRole('button', { name: /^Set the margin to / }, { timeout: 30_000 });
+    const said = /would save (\d+) sheets?\./.exec(button.closest('li')?.textContent ?? '');
+    const count = () => sheetsOf(withFewestSheets(useBench.getState().draft)).sheets.length;
+    const before = count();
+    await userEvent.click(button);
+    expect(useBench.getState().project.paper.margin).toBeLessThan(20);
+    expect(before - count()).toBe(Number(said?.[1]));
+    expect(screen.getByRole('combobox', { name: 'Paper' })).toHaveFocus();
+    act(() => useBench.getState().undo());
+    expect(useBench.getState().project.paper.margin).toBe(20);
   });
 
   it('has every kind of file at one place, with what it is for in a sentence', async () => {

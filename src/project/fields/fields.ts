@@ -151,6 +151,8 @@ export const FIELDS = {
     sheet: text(say`Paper`, 'A4'),
     orientation: oneOf(say`Turned`, ['auto', 'portrait', 'landscape'], 'auto'),
     margin: length(say`Margin`, 0, WIDEST_MARGIN, 10),
+    /** As the test page showed it; “auto” where nobody looked. */
+    printerMargin: autoLength(say`Printer’s margin`, 0, WIDEST_MARGIN),
     overlap: length(say`Overlap`, 0, 40, 10),
     ownWidth: length(say`Width of the sheet`, SMALLEST_PAGE, LARGEST_PAGE, 900),
     ownHeight: length(say`Height of the sheet`, SMALLEST_PAGE, LARGEST_PAGE, 1500),

@@ -115,7 +115,8 @@ const SENTENCES: { readonly [Group in keyof typeof FIELDS]: SentencesOf<(typeof 
   paper: {
     sheet: say`A size by its name, or “own”.`,
     orientation: say`Whether the sheets are printed portrait or landscape, or whichever takes fewer.`,
-    margin: say`The strip round each sheet that the printer can’t reach.`,
+    margin: say`The strip round each sheet that is left white, because the printer can’t reach it.`,
+    printerMargin: say`How near to the edges of the paper the printer prints, as its test page showed; “auto” where nobody looked.`,
     overlap: say`How far neighbouring sheets lie on each other; 0 where they are trimmed and butted.`,
     ownWidth: say`Across a sheet of your own size.`,
     ownHeight: say`Along a sheet of your own size.`,

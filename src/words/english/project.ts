@@ -1,12 +1,16 @@
 // Written by `npm run words`, save where each comes from.
 export const project = {
   '1 is true size; below that it is a sample.': 'plain',
+  'A margin of {0} instead of {1} would save 1 sheet.': 'plain', // {0} mm(to), {1} mm(from)
+  'A margin of {0} instead of {1} would save {2} sheets.': 'plain', // {0} mm(to), {1} mm(from), {2} number(saved, 0)
   'A size by its name, or “own”.': 'plain',
   'A wider cloth costs more by the length.': 'trade',
   'Across a sheet of your own size.': 'plain',
   'After wearing': 'trade: a fault that a fitting shows',
   Allowances: 'trade',
   'Along a sheet of your own size.': 'plain',
+  'An overlap of {0} instead of {1} would save 1 sheet.': 'plain', // {0} mm(to), {1} mm(from)
+  'An overlap of {0} instead of {1} would save {2} sheets.': 'plain', // {0} mm(to), {1} mm(from), {2} number(saved, 0)
   'At the {0} of the {1} nothing is added: the cloth is cut along this line.': 'trade', // {0} inside(edge), {1} inside(piece)
   'At the {0} of the {1} the cut line runs {2} outside the stitching line.': 'trade', // {0} inside(edge), {1} inside(piece), {2} mm(allowance)
   'Back, {0}': 'plain', // {0} inside(name)
@@ -18,6 +22,9 @@ export const project = {
   'Between the stitching and the cut line where something is sewn to the waist.': 'trade',
   Blocks: 'trade',
   'Both legs lie on one length then.': 'plain',
+  'Butt the sheets, without an overlap': 'trade',
+  'Butting the sheets edge to edge would save 1 sheet.': 'plain',
+  'Butting the sheets edge to edge would save {0} sheets.': 'plain', // {0} number(saved, 0)
   'Buy {0} instead of {1}.': 'plain', // {0} amount(toBuy), {1} amount(now.lay.toBuy)
   'Buy {0}, where nothing fits now.': 'plain', // {0} amount(toBuy)
   Check: 'plain',
@@ -78,6 +85,8 @@ export const project = {
   'How much longer the elastic gets when it is pulled out, as a share of its length.': 'trade',
   'How much longer the seam between the legs is than the body’s crotch length.': 'trade',
   'How much wider the back is than the front at the hip, as half of the difference.': 'plain',
+  'How near to the edges of the paper the printer prints, as its test page showed; “auto” where nobody looked.':
+    'plain',
   'How the casing’s raw edge is kept from fraying.': 'trade',
   'How the cloth lies on the table when the pieces are cut.': 'trade',
   'How the hem is finished.': 'trade',
@@ -125,6 +134,7 @@ export const project = {
   'Of the elastic, lying flat; the casing is built to it.': 'trade',
   'Of the finished pocket, across its opening.': 'trade',
   'Of the finished pocket, from the opening down.': 'trade',
+  'Of two that meet, both are trimmed then.': 'plain',
   'Off the grain': 'trade',
   'One pocket, or one on each leg.': 'trade',
   'Only in cloth without a nap, and with a print that has no upper end.': 'trade',
@@ -139,6 +149,7 @@ export const project = {
   'Pocket height': 'trade',
   'Pocket width': 'trade',
   Pockets: 'trade',
+  'Printer’s margin': 'plain',
   'Projected cut line': 'trade',
   'Projected ground': 'plain',
   'Prominent abdomen': 'trade: a fault that a fitting shows',
@@ -157,6 +168,8 @@ export const project = {
   'Room round the waist of the blocks, beyond the body.': 'trade',
   'Rows of elastic': 'trade',
   Scale: 'plain',
+  'Set the margin to {0}': 'plain', // {0} mm(to)
+  'Set the overlap to {0}': 'plain', // {0} mm(to)
   Sew: 'trade',
   Shape: 'trade',
   'Shrinks in length': 'trade',
@@ -177,6 +190,7 @@ export const project = {
   'The leg': 'plain',
   'The long bar measures': 'ours: the long and the short bar of the test page',
   'The pocket is': 'trade',
+  'The printer’s test page shows whether yours prints so near to the edges.': 'plain',
   'The project': 'plain',
   'The raw edge is': 'trade',
   'The same along the long side.': 'plain',
@@ -184,7 +198,7 @@ export const project = {
   'The same for the diagonal B to D; with it the four lengths prove each other.': 'plain',
   'The same for the line A to D; without both of these nothing is corrected.': 'plain',
   'The short bar measures': 'ours: the long and the short bar of the test page',
-  'The strip round each sheet that the printer can’t reach.': 'plain',
+  'The strip round each sheet that is left white, because the printer can’t reach it.': 'plain',
   'The true length of the projected line A to B over what it measures on the table; “auto” where nobody measured it.':
     'plain',
   'Turn of the cloth': 'trade',

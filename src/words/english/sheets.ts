@@ -10,6 +10,7 @@ export const sheets = {
     'plain', // {0} number(100 * (by - 1), 1), {1} side, {2} number(100 * MIND_BEYOND)
   'The projector is off by {0} %. Move it or set its zoom until less than {1} % is left, and measure again: a small correction keeps the picture sharp.':
     'plain', // {0} number(100 * most, 1), {1} number(100 * MIND_BEYOND)
+  'The test page showed a margin of {0}: what lies nearer to the edge is not printed.': 'plain', // {0} mm(printerMargin)
   'a printer’s correction must be between {0} and {1}; beyond that it is fitting to the page: switch that off and measure again':
     'plain', // {0} number(1 - WIDEST_CORRECTION), {1} number(1 + WIDEST_CORRECTION)
   'a sheet’s side must be between {0} and {1}, which is the longest that a PDF page can be': 'standard: PDF, ISO 32000', // {0} mm(SMALLEST_PAGE), {1} mm(LARGEST_PAGE)

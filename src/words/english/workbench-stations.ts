@@ -226,6 +226,7 @@ export const workbenchStations = {
   lengthwise: 'trade',
   'light on dark': 'plain',
   man: 'plain',
+  'margin {0}': 'plain', // {0} mm(read)
   'nine in ten bodies like this one have {0} to {1}': 'plain', // {0} mm(least), {1} mm(most)
   no: 'plain',
   none: 'plain',

@@ -1,5 +1,5 @@
 import { sheetsOf } from '../../project';
-import { correctionRemarks, OWN_SIZE, PAPER_SIZES, printerTest } from '../../sheets';
+import { correctionRemarks, marginRemark, OWN_SIZE, PAPER_SIZES, printerTest } from '../../sheets';
 import { mm, number, own, say, words } from '../../words';
 import { Group } from '../fields/Group';
 import { PickField } from '../fields/PickField';
@@ -14,6 +14,7 @@ import { Files } from './paper/Files';
 import { FilesFor } from './paper/FilesFor';
 import { PrintedBefore } from './paper/PrintedBefore';
 import { PrintPattern } from './paper/PrintPattern';
+import { SheetSavings } from './paper/SheetSavings';
 import { UnprintedLetters } from './paper/UnprintedLetters';
 import { useFewestSheets } from './use-fewest-sheets';
 
@@ -91,12 +92,14 @@ function Sheets() {
         path="paper.margin"
         quantity={length}
         help={say`The border your printer can’t print; its test page shows how wide that is.`}
+        doubt={marginRemark(paper)}
       />
       <QuantityField
         path="paper.overlap"
         quantity={length}
         help={say`How far one sheet lies under the next for gluing; 0 to butt and tape.`}
       />
+      <SheetSavings />
     </>
   );
 }

@@ -6,17 +6,12 @@ const ID = 'edge-number';
 /** Lengths that differ by less are the same margin. */
 const SAME = 0.05;
 
-/** The number that was read at the edges of the test page: the margin follows it. */
+/** The number that was read at the edges of the test page: how near the printer prints, and the margin follows it. */
 export function EdgeNumber() {
   const units = useBench((state) => state.project.units);
-  const margin = useBench((state) => state.draft.project.paper.margin);
-  const choose = useBench((state) => state.choose);
+  const read = useBench((state) => state.project.paper.printerMargin);
   const lines = edgeLines(units);
-  const chosen = lines.find((line) => Math.abs(line.margin - margin) < SAME);
-  const pick = (text: string) => {
-    const line = lines.find((one) => `${one.number}` === text);
-    if (line) choose('paper.margin', line.margin);
-  };
+  const chosen = lines.find((line) => read !== 'auto' && Math.abs(line.margin - read) < SAME);
   return (
     <div className="field">
       <label className="field-label" htmlFor={ID}>
@@ -27,9 +22,11 @@ export function EdgeNumber() {
           id={ID}
           value={chosen?.number ?? ''}
           aria-describedby={`${ID}-help`}
-          onChange={(event) => pick(event.target.value)}
+          onChange={(event) => noteMargin(lines.find((line) => `${line.number}` === event.target.value)?.margin)}
         >
-          {!chosen && <option value="">{words`not read`}</option>}
+          <option value="">
+            {chosen || read === 'auto' ? words`not read` : printPhrase(say`margin ${mm(read)}`, units)}
+          </option>
           {lines.map((line) => (
             <option key={line.number} value={line.number}>
               {printPhrase(say`${number(line.number, 0)}: margin ${mm(line.margin)}`, units)}
@@ -44,4 +41,15 @@ export function EdgeNumber() {
       </div>
     </div>
   );
+}
+
+/** Takes what was read, and the margin with it, as one change; undefined where it doesn't count any more. */
+function noteMargin(margin: number | undefined): void {
+  const { choose, remedy } = useBench.getState();
+  if (margin === undefined) choose('paper.printerMargin', 'auto');
+  else {
+    const label = say`Number at the edges`;
+    const changes = (['paper.printerMargin', 'paper.margin'] as const).map((path) => ({ path, value: margin }));
+    remedy({ id: 'printer-margin', fix: { label, changes } });
+  }
 }
