@@ -32,6 +32,7 @@ export {
   homographyInverse,
   homographyPoint,
   homographyThrough,
+  type Seen,
 } from './homography';
 export { seenError } from './homography-error';
 export { insetOutline } from './inset';

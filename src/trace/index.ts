@@ -1,3 +1,4 @@
+export * from './camera';
 export * from './marks';
 export * from './numbers';
 export {

@@ -3,13 +3,22 @@ import type { Mm } from '../../src/length';
 import type { Point } from '../../src/plane';
 import { between } from '../properties/seed';
 
-/** A pinhole camera over the floor: sees a point of it, in pixels. Nothing of ours is used, so that it can judge. */
-export type Camera = (onFloor: Point) => Point;
+/** A point of the floor, or so far above it. */
+export interface OnFloor extends Point {
+  readonly above?: Mm;
+}
+
+/** A camera over the floor: what it sees of it, in pixels. Nothing of ours is used, so that it can judge. */
+export type Camera = (onFloor: OnFloor) => Point;
 
 /** A picture of 12 megapixels. */
-const PICTURE = { width: 4000, height: 3000 };
+export const PICTURE = { width: 4000, height: 3000 };
+const HALF_DIAGONAL = Math.hypot(PICTURE.width, PICTURE.height) / 2;
 /** A phone's lens: about 67° over the longer side. */
 const FOCAL = 3000;
+
+/** A pinhole, which draws what is straight as straight. */
+const PINHOLE = { focal: FOCAL, bend: (p: Point): Point => p };
 
 export interface Stand {
   /** Off the plumb line, degrees. */
@@ -23,16 +32,28 @@ const rad = (degrees: number) => (degrees * Math.PI) / 180;
 
 /**
  * A camera that looks at `middle`, and stands as near as it can so that all of `scene` is on the picture, with a border.
+ *
+ * @param lens its focal length, pixels, and how it bends a point of the true picture, in halves of the diagonal
  */
-export function cameraOver(scene: readonly Point[], middle: Point, { tilt, azimuth, roll }: Stand): Camera {
+export function cameraOver(
+  scene: readonly Point[],
+  middle: Point,
+  { tilt, azimuth, roll }: Stand,
+  { focal, bend } = PINHOLE,
+): Camera {
   const seenFrom = (height: Mm): Camera => {
     const [t, a, r] = [rad(tilt), rad(azimuth), rad(roll)];
-    return ({ x, y }) => {
+    return ({ x, y, above = 0 }) => {
       // Turned about the plumb line, tilted, held: x to the right, y down, z away from the camera.
       const [dx, dy] = [x - middle.x, y - middle.y];
       const [u, v] = [dx * Math.cos(a) + dy * Math.sin(a), -dx * Math.sin(a) + dy * Math.cos(a)];
-      const [right, down, away] = [u, v * Math.cos(t), height + v * Math.sin(t)];
-      const [px, py] = [(FOCAL * right) / away, (FOCAL * down) / away];
+      const [right, down, away] = [
+        u,
+        v * Math.cos(t) + above * Math.sin(t),
+        height + v * Math.sin(t) - above * Math.cos(t),
+      ];
+      const sharp = bend({ x: (focal * right) / away / HALF_DIAGONAL, y: (focal * down) / away / HALF_DIAGONAL });
+      const [px, py] = [sharp.x * HALF_DIAGONAL, sharp.y * HALF_DIAGONAL];
       return {
         x: PICTURE.width / 2 + px * Math.cos(r) - py * Math.sin(r),
         y: PICTURE.height / 2 + px * Math.sin(r) + py * Math.cos(r),

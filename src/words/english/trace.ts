@@ -46,6 +46,7 @@ export const trace = {
   'Width at the knee line': 'plain',
   'Width at the waist': 'plain',
   'are more than can be taken off this block.': 'trade',
+  'don’t show one flat floor: are the marks on their places?': 'plain',
   'drafted from the body': 'plain',
   'has {0} curves or straight parts, of {1} that a line may have: draw it with fewer points.': 'plain', // {0} number(count, 0), {1} number(MOST_EDGE_CURVES, 0)
   'is too short to be an edge.': 'plain',
@@ -59,6 +60,8 @@ export const trace = {
   'must take in less than the {0} of the whole waist edge.': 'trade', // {0} mm(waistEdge)
   'needs at least one curve.': 'plain',
   'reaches farther than {0} from where the waist begins at the side; no block is that large.': 'trade', // {0} mm(FARTHEST)
+  'shows too few marks that lie on a sheet or on another photograph, or marks that cross over; four that go round do.':
+    'plain',
   'your own, by its numbers': 'plain',
   'your own, from a drawing': 'plain',
   'your own, from a photograph': 'plain',
