@@ -5,17 +5,17 @@ import { type Draft, sheetsOf } from '../../project';
 import { own, said, say } from '../../words';
 import { gridColumns, type PageGrid, pageGrid } from '../pen/page-grid';
 import { drawHead } from '../pen/page-head';
-import { headed, type Passage } from '../pen/passage';
+import { headed, type PagePicture, type Passage } from '../pen/passage';
 import { passageStrips } from '../pen/passage-strips';
 import type { Pen } from '../pen/pen';
 import { besideInset } from '../pen/picture-strips';
 import { type PageRun, setRuns } from '../pen/set-pages';
 import { drawStrips, stripsHeight } from '../pen/strip';
 import { SPACE, TYPE } from '../pen/type-scale';
-import type { FirstWords, MapShown } from './first-words';
+import type { FirstWords } from './first-words';
 import { joiningPictures } from './joining-pictures';
 import { lineKey } from './line-key';
-import { drawMap } from './map';
+import { mapRatio, placedMap } from './map';
 import { drawSquare, squareAt, TEST_SQUARES } from './squares';
 
 /** The size of the first page, upright, and the white round it. */
@@ -29,6 +29,8 @@ export interface FirstPage {
 const GAP: Mm = 4;
 /** The map has at least this share of the column beside the squares. */
 const MAP_SHARE = 0.42;
+/** Where its labels find no room there it is drawn larger further on, and takes this share of the page's height. */
+const LARGE_MAP_SHARE = 0.62;
 /** The pictures of joining stand beside their words, and are no higher than this and no lower than that. */
 const PICTURES = { highest: 54, lowest: 26, share: 0.42 } as const;
 /** A column of words is no narrower. */
@@ -75,7 +77,8 @@ export function drawFirst(
   const all = stripsOf([...words.print, ...words.exchange]);
   const fits = stripsHeight(all) <= room;
   const below = drawStrips(pen, fits ? all : stripsOf(words.print), beside.left, top);
-  drawMapPart(pen, words, draft, drawings, { ...beside, top: below + SPACE.head, bottom: inch.bottom }, lit);
+  const mapRoom = { ...beside, top: below + SPACE.head, bottom: inch.bottom };
+  const largerMap = drawMapPart(pen, grid, words, draft, drawings, mapRoom, lit);
 
   const under = inch.bottom + GAP;
   const afterwards: PageRun = {
@@ -86,6 +89,7 @@ export function drawFirst(
     ...joiningRuns(pen, grid, words, draft, drawings, under, afterwards),
     afterwards,
     ...(fits ? [] : [{ columns: 1, passages: words.exchange } as const]),
+    ...largerMap,
     ...others,
   ];
   let turned = false;
@@ -104,29 +108,38 @@ export function drawFirst(
   });
 }
 
-/** Heading, note and map in a box. */
+/** Heading, note and map in a box; where its labels have no room, it has none of them, and what is returned follows further on. */
 function drawMapPart(
   pen: Pen,
+  grid: PageGrid,
   words: FirstWords,
   draft: Draft,
   drawings: readonly PieceDrawing[],
   room: Box,
   lit: readonly string[],
-): void {
-  // The note belongs above the map, and what it says is known once the map is drawn.
-  const told = (shown: MapShown) =>
-    passageStrips(
-      [
-        { kind: 'heading', size: 'head', text: words.mapTitle },
-        { kind: 'paragraph', text: words.mapNote(shown) },
-      ],
-      room.right - room.left,
-      pen.widthOf,
-    );
-  const most = [true, false].map((ordered) => stripsHeight(told({ ordered, whole: false })));
-  const top = room.top + Math.max(...most) + SPACE.picture;
-  const shown = drawMap(pen, sheetsOf(draft), drawings, { ...room, top }, lit);
-  drawStrips(pen, told(shown), room.left, room.top);
+): readonly PageRun[] {
+  const plan = sheetsOf(draft);
+  const told = (note: string): readonly Passage[] => [
+    { kind: 'heading', size: 'head', text: words.mapTitle },
+    { kind: 'paragraph', text: note },
+  ];
+  const stripsOf = (note: string) => passageStrips(told(note), room.right - room.left, pen.widthOf);
+  // The note belongs above the map, and what it says is known once the map is laid out.
+  const most = [...[true, false].map((ordered) => words.mapNote({ ordered, whole: true })), words.mapFurtherOn];
+  const top = room.top + Math.max(...most.map((note) => stripsHeight(stripsOf(note)))) + SPACE.picture;
+  const small = placedMap(plan, drawings, { ...room, top }, pen.widthOf);
+  small.draw(pen, small.whole, lit);
+  drawStrips(pen, stripsOf(small.whole ? words.mapNote(small) : words.mapFurtherOn), room.left, room.top);
+  if (small.whole) return [];
+  const ratio = mapRatio(plan);
+  const height = Math.min((grid.bottom - grid.margin) * LARGE_MAP_SHARE, (grid.width - 2 * grid.margin) * ratio);
+  const shown = placedMap(plan, drawings, { left: 0, top: 0, right: height / ratio, bottom: height }, pen.widthOf);
+  const picture: PagePicture = {
+    ratio,
+    tallest: height,
+    draw: (on, box) => placedMap(plan, drawings, box, on.widthOf).draw(on, true, lit),
+  };
+  return [{ columns: 1, passages: [...told(words.mapNote(shown)), { kind: 'picture', picture }] }];
 }
 
 /** Cutting, laying and taping side by side, each picture with its words beside it, as high as the page lets them be. */

@@ -40,6 +40,8 @@ export interface FirstWords {
   readonly mapTitle: string;
   /** Below it; whether the map shows the order of taping, and all labels, is known once it is laid out. */
   readonly mapNote: (shown: MapShown) => string;
+  /** In its place where the map beside the squares is too small for its labels. */
+  readonly mapFurtherOn: string;
   /** Cutting, laying, taping; nothing where there is one sheet. */
   readonly joining: readonly JoiningWords[];
   /** Which small pieces are cut out of other sheets, and what is measured once all is joined. */
@@ -85,6 +87,7 @@ export function firstWords(
     exchange: again ? exchangePassages(draft, again) : [],
     mapTitle: count === 1 ? words`The sheet` : words`Where each sheet goes`,
     mapNote: (shown) => mapNote(plan, again !== undefined, shown),
+    mapFurtherOn: words`${number(count)} sheets ${paperName(plan.paper.name)}. Further on the map is larger and has their labels.`,
     joining: count > 1 ? joiningWords(plan.overlap) : [],
     afterwards: [
       ...tipsTold(plan),

@@ -1,6 +1,6 @@
 import { capitalsOfPt, DESCENT, INK, type InkLine, LINE_TOP, mmOfPt, ptOfCapitals, type WidthOf } from '../../drawing';
 import type { Mm } from '../../length';
-import { type Box, boxesMeet, boxGrown, boxInside, type Point, pathThrough, point } from '../../plane';
+import { type Box, boxesMeet, boxGrown, type Point, point } from '../../plane';
 import { clearPlaces, type SheetPart, sheetCell, type Tip, tipBox } from '../../sheets';
 import type { PageMap, Pen } from '../pen/pen';
 import { TYPE } from '../pen/type-scale';
@@ -12,10 +12,8 @@ interface MapWord {
   readonly colour: string;
   /** A sheet's label, beside which those of small pieces are plain. */
   readonly bold?: true;
-  /** What it covers, on the drawing; its letters stand in the middle. */
+  /** Its line's box on the drawing, in the middle of which its capitals stand. */
   readonly box: Box;
-  /** Whether it found no white and lies on a line. */
-  readonly onLine: boolean;
 }
 
 /** What the words of the map are placed by. */
@@ -49,8 +47,8 @@ interface MapWords {
 }
 
 /**
- * The map's words, off its lines and off each other as far as there is white. The figures of the order of taping are left
- * out where without them more labels stand clear: the order is in a list, too. So is a label that would lie on another.
+ * The map's words, off its lines and off each other. One that finds no white is left out; the figures of the order of taping
+ * are, where without them more labels find some: the order is in a list, too.
  *
  * @returns `ordered`: whether the figures are there; `whole`: whether all labels are
  */
@@ -61,12 +59,10 @@ export function mapWords(ground: MapGround): {
 } {
   const bare = placedWords(ground, false);
   const full = ground.parts.length === 1 ? bare : placedWords(ground, true);
-  const ordered = full !== bare && full.left <= bare.left && onLines(full) <= onLines(bare);
+  const ordered = full !== bare && full.left <= bare.left;
   const { words, left } = ordered ? full : bare;
   return { words, ordered, whole: left === 0 };
 }
-
-const onLines = ({ words }: MapWords): number => words.filter(({ onLine }) => onLine).length;
 
 /** Where a word may stand, and what of the small pieces it keeps off there. */
 interface WordPlace {
@@ -82,19 +78,19 @@ function placedWords({ parts, tips, drawn, scale, widthOf }: MapGround, ordered:
   const words: MapWord[] = [];
   let left = 0;
   const small = tips.flatMap((tip) => [tipBox(tip), tip.window]);
-  const sizeOf = (text: string, pt: number, line: boolean) => ({
-    width: (widthOf(text, pt) + CLEAR) / scale,
-    height: ((line ? lineOf(pt) : capitalsOfPt(pt)) + CLEAR) / scale,
-  });
   const firstPlace = (text: string, pts: readonly number[], places: readonly WordPlace[], near: Point) => {
     for (const line of TRIES)
       for (const { room, off } of places) {
         const lines = drawn.filter(({ bounds }) => boxesMeet(bounds, room));
-        const white = clearPlaces(room, { lines }, [...off, ...words.map(({ box }) => box)], scale, FINE);
+        // Capitals keep as far from other words as their line would.
+        const rise = line ? 0 : riseOf(Math.max(...pts)) / scale;
+        const others = words.map(({ box }) => ({ ...box, top: box.top - rise, bottom: box.bottom + rise }));
+        const white = clearPlaces(room, { lines }, [...off, ...others], scale, FINE);
         for (const pt of pts) {
-          const { width, height } = sizeOf(text, pt, line);
-          const box = white(width, height, near);
-          if (box) return { pt, box };
+          const height = (line ? lineOf(pt) : capitalsOfPt(pt)) + CLEAR;
+          const box = white((widthOf(text, pt) + CLEAR) / scale, height / scale, near);
+          const more = line ? 0 : riseOf(pt) / scale;
+          if (box) return { pt, box: { ...box, top: box.top - more, bottom: box.bottom + more } };
         }
       }
     return undefined;
@@ -107,15 +103,7 @@ function placedWords({ parts, tips, drawn, scale, widthOf }: MapGround, ordered:
     style: Pick<MapWord, 'colour' | 'bold'>,
   ) => {
     const found = firstPlace(text, pts, places, near);
-    if (found) {
-      words.push({ text, ...style, ...found, onLine: false });
-      return;
-    }
-    // Over a line, if it is not over another word, too, or over more than its own.
-    const { width, height } = sizeOf(text, LEAST_PT, false);
-    const box = boxAround(near, width, height);
-    const fits = places.some(({ room }) => boxInside(box, room)) && !words.some((word) => boxesMeet(word.box, box));
-    if (fits) words.push({ text, pt: LEAST_PT, ...style, box, onLine: true });
+    if (found) words.push({ text, ...style, ...found });
     else left += 1;
   };
   const sheets = parts.flatMap((part, i) =>
@@ -159,26 +147,14 @@ function placedWords({ parts, tips, drawn, scale, widthOf }: MapGround, ordered:
 const lineOf = (pt: number): Mm =>
   2 * Math.max(LINE_TOP * mmOfPt(pt) - capitalsOfPt(pt) / 2, DESCENT * mmOfPt(pt) + capitalsOfPt(pt) / 2);
 
-/** Draws them; what lies on a line has white behind it. */
+/** How much higher a line reaches than its capitals, and as much lower. */
+const riseOf = (pt: number): Mm => (lineOf(pt) - capitalsOfPt(pt)) / 2;
+
 export function drawMapWords(pen: Pen, words: readonly MapWord[], map: PageMap): void {
-  for (const { box, onLine } of words) {
-    const { left, top, right, bottom } = box;
-    if (onLine)
-      pen.fill(pathThrough(point(left, top), point(right, top), point(right, bottom), point(left, bottom)), map, WHITE);
-  }
   for (const { text, pt, colour, bold, box } of words) {
     const { x, y } = map(boxMiddle(box));
     pen.words(text, point(x, y + capitalsOfPt(pt) / 2), { pt, colour, bold, align: 'middle' });
   }
 }
 
-const WHITE = '#FFFFFF';
-
 const boxMiddle = ({ left, top, right, bottom }: Box): Point => point((left + right) / 2, (top + bottom) / 2);
-
-const boxAround = ({ x, y }: Point, width: Mm, height: Mm): Box => ({
-  left: x - width / 2,
-  right: x + width / 2,
-  top: y - height / 2,
-  bottom: y + height / 2,
-});

@@ -131,6 +131,7 @@ export const filesPdf = {
   '{0} of cloth': 'trade', // {0} mm(BAR)
   '{0} out of {1}': 'plain', // {0} own(tip.label), {1} own(label)
   '{0} pages {1}': 'plain', // {0} number(pages.length), {1} paperName(page.name)
+  '{0} sheets {1}. Further on the map is larger and has their labels.': 'plain', // {0} number(count), {1} paperName(plan.paper.name)
   '{0} sheets {1}; the order of taping is in the list.': 'plain', // {0} number(count), {1} paper
   '{0} sheets {1}; the small figures are the order of taping.': 'plain', // {0} number(count), {1} paper
   '{0} when joined': 'plain', // {0} mm(length)
