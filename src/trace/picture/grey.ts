@@ -11,7 +11,7 @@ export interface GreyPicture {
  * A picture in grey, from its colours.
  *
  * @param colours red, green, blue and one more byte a pixel
- * @source *BT.601*, ITU-R, 2011: how bright each colour is to the eye, in 256ths
+ * @source *Recommendation ITU-R BT.601*, 2011: how bright each colour is to the eye, in 256ths, from memory
  */
 export function greyPicture(width: number, height: number, colours: Uint8Array | Uint8ClampedArray): GreyPicture {
   const data = new Uint8Array(width * height);

@@ -1,14 +1,4 @@
-export { type FoundMark, findMarks } from './find-marks';
-export { FAINT, type FollowedLine, followLine } from './follow-line';
-export type { FourCorners } from './four-corners';
+export { findMarks } from './find-marks';
+export { FAINT, followLine } from './follow-line';
 export { type GreyPicture, greyPicture } from './grey';
-export {
-  CELLS,
-  cellsOfMark,
-  MARK_SHEET,
-  MARKS_A_SHEET,
-  MOST_SHEETS,
-  marksOfSheet,
-  type PrintedMark,
-  sheetOfMark,
-} from './mark-sheet';
+export { CELLS, cellsOfMark, MARK_SHEET, marksOfSheet } from './mark-sheet';

@@ -58,8 +58,8 @@ function isCorner(cell: number): boolean {
 /**
  * What is added to a number so that any two differ in seven cells at least: the remainder by this polynomial, 15 bits.
  *
- * @source the code of R. C. Bose and D. K. Ray-Chaudhuri, 1960, and A. Hocquenghem, 1959, of 31 bits with 16 of them
- *   free, shortened; polynomial from memory, and the seven cells are counted in a test
+ * @source R. C. Bose & D. K. Ray-Chaudhuri, *On a class of error correcting binary group codes*, 1960: the code of 31 bits
+ *   with 16 of them free, shortened, from memory; a test counts the seven cells
  */
 const POLYNOMIAL = 0b1000111110101111;
 const ADDED = 15;

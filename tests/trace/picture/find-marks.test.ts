@@ -1,7 +1,5 @@
 import { expect, test } from 'vitest';
-import { findMarks } from '../../../src/trace/picture/find-marks';
-import { greyPicture } from '../../../src/trace/picture/grey';
-import { marksOfSheet } from '../../../src/trace/picture/mark-sheet';
+import { findMarks, greyPicture, marksOfSheet } from '../../../src/trace';
 import { every } from '../../outside/every';
 import { chance } from './chance';
 import { lensOverFloor } from './lens-over-floor';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { followLine } from '../../../src/trace/picture/follow-line';
+import { FAINT, followLine } from '../../../src/trace';
 import { chance } from './chance';
 import { lensOverFloor } from './lens-over-floor';
 import { type Place, photographed } from './photographed-floor';
@@ -78,7 +78,7 @@ test.each(CASES)('$name is followed to half a millimetre', ({ width: wide, ink, 
   );
   expect(rms).toBeLessThan(0.5);
   expect(Math.max(...off)).toBeLessThan(1.5);
-  expect(followed.shown).toBeGreaterThan(0.5);
+  expect(followed.shown).toBeGreaterThan(FAINT);
 });
 
 test('where there is no line, little of it is said to show', () => {
@@ -96,5 +96,5 @@ test('where there is no line, little of it is said to show', () => {
       ],
       2,
     ).shown,
-  ).toBeLessThan(0.5);
+  ).toBeLessThan(FAINT);
 });

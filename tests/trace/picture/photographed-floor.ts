@@ -1,5 +1,4 @@
-import type { GreyPicture } from '../../../src/trace/picture/grey';
-import { CELLS, cellsOfMark, MARK_SHEET, marksOfSheet } from '../../../src/trace/picture/mark-sheet';
+import { CELLS, cellsOfMark, type GreyPicture, MARK_SHEET, marksOfSheet } from '../../../src/trace';
 
 /** A place: of the floor in millimetres, or of the picture in pixels. */
 export interface Place {
