@@ -8,7 +8,7 @@ import {
   wantedOf,
 } from '../src/project/fields';
 import { fieldSentence } from '../src/project/fields/sentences';
-import { TAPE_LENGTHS, type TapeLength } from '../src/trace';
+import { TAPE_LENGTHS, TAPE_PLACES, type TapeLength } from '../src/trace';
 import { printPhrase, said, words } from '../src/words';
 
 /** Nothing of the draft rests on these where they were not measured. */
@@ -56,7 +56,12 @@ const choiceRow = ([path, field]: readonly [string, Field]): string =>
   );
 
 const tapeRow = (one: TapeLength): string =>
-  row(one.key, words`${one.name}`, words`${one.where}`, printPhrase(figureWanted({ unit: 'mm', ...one }), 'cm'));
+  row(
+    one.key,
+    words`${one.name}`,
+    words`${TAPE_PLACES[one.key]}`,
+    printPhrase(figureWanted({ unit: 'mm', ...one }), 'cm'),
+  );
 
 const measurementRow = (one: Measurement): string =>
   row(

@@ -1,6 +1,6 @@
 import type { Mm } from '../length';
-import { type Contradiction, tapeLength } from '../trace';
-import { all, inside, inTurn, mm, type Phrase, say, UNSAID } from '../words';
+import { type Contradiction, contradictionTold, tapeLength } from '../trace';
+import { all, inside, inTurn, type Phrase, say, UNSAID } from '../words';
 import type { Check, Subject } from './check';
 
 /** A tape on paper, read by two people. */
@@ -36,19 +36,6 @@ export function checkNumbers({ numbers }: Subject): Check | undefined {
     ]),
     remedy: remedyOf(contradictions, unknown, guessed),
   };
-}
-
-/** A number that the others contradict, in a sentence. */
-function contradictionTold({ part, key, given, others, drawn }: Contradiction): Phrase {
-  const name = inside(tapeLength(key).name);
-  const by = mm(Math.abs(given - others));
-  if (part === 'front')
-    return given > others
-      ? say`Front, ${name}: ${mm(given)}, but the other numbers make it ${mm(others)}, ${by} less; it is drawn with ${mm(drawn)}.`
-      : say`Front, ${name}: ${mm(given)}, but the other numbers make it ${mm(others)}, ${by} more; it is drawn with ${mm(drawn)}.`;
-  return given > others
-    ? say`Back, ${name}: ${mm(given)}, but the other numbers make it ${mm(others)}, ${by} less; it is drawn with ${mm(drawn)}.`
-    : say`Back, ${name}: ${mm(given)}, but the other numbers make it ${mm(others)}, ${by} more; it is drawn with ${mm(drawn)}.`;
 }
 
 function estimatedTold(part: Phrase, keys: readonly Contradiction['key'][]): Phrase {

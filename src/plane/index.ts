@@ -37,7 +37,8 @@ export {
 export { seenError } from './homography-error';
 export { insetOutline } from './inset';
 export { loadPathReader } from './lazy-path-data';
-export { leastSquares, type Row } from './least-squares';
+export { leastSquares, type Row, type Solved } from './least-squares';
+export { choleskyOf, forward, type Matrix, solvedBy } from './matrix';
 export { outlineArea, outlineCrossings } from './meetings';
 export { turnBetween } from './parallel';
 export { parallelOutline } from './parallel-outline';

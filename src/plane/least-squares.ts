@@ -19,6 +19,7 @@ export interface Solved {
   readonly triangle: Matrix;
 }
 
+/** Rounds of a search that goes on, how much it is damped at first, and when it gives up. @source tolerance */
 const MOST_ROUNDS = 80;
 const FIRST_DAMPING = 1e-3;
 const MOST_DAMPING = 1e9;
@@ -33,21 +34,22 @@ const NOTHING = 1e-18;
  * @param start a guess near enough
  * @param free which unknowns may change
  * @param rowsAt the equations at a guess; undefined where it makes no sense
- * @source R. Hartley and A. Zisserman, *Multiple View Geometry*, 2004, appendix 6, from memory: the steps of K. Levenberg, 1944, and
- *   D. W. Marquardt, 1963
+ * @param most rounds: fewer where the solution is but a guess for another
+ * @source memory: K. Levenberg 1944, D. W. Marquardt 1963, as in Hartley & Zisserman 2004, appendix 6
  * @returns undefined where the start makes no sense, or the equations leave an unknown open
  */
 export function leastSquares(
   start: readonly number[],
   free: readonly boolean[],
   rowsAt: (unknowns: readonly number[]) => readonly Row[] | undefined,
+  most = MOST_ROUNDS,
 ): Solved | undefined {
   let unknowns = start;
   let rows = rowsAt(unknowns);
   if (!rows) return undefined;
   let cost = costOf(rows);
   let damping = FIRST_DAMPING;
-  for (let round = 0; round < MOST_ROUNDS && cost > NOTHING; round += 1) {
+  for (let round = 0; round < most && cost > NOTHING; round += 1) {
     const { matrix, slope } = normalEquations(rows, free);
     let better: { unknowns: readonly number[]; rows: readonly Row[]; cost: number } | undefined;
     while (!better && damping < MOST_DAMPING) {

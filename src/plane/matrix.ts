@@ -27,7 +27,7 @@ export function choleskyOf(matrix: Matrix): Matrix | undefined {
 }
 
 /** x of L y = b. */
-function forward(lower: Matrix, b: readonly number[]): readonly number[] {
+export function forward(lower: Matrix, b: readonly number[]): readonly number[] {
   const y: number[] = [];
   lower.forEach((row, i) => {
     let sum = b[i] as number;

@@ -18,6 +18,9 @@ export const withValue = <Whole extends object>(project: Whole, path: string, va
 
 function put<Whole extends object>(whole: Whole, [key = '', ...rest]: readonly string[], value: unknown): Whole {
   const here = Object.hasOwn(whole, key) ? (whole as Tree)[key] : undefined;
+  // One of a list stays one of a list.
+  if (Array.isArray(here) && Object.hasOwn(here, rest[0] ?? '') && rest.length > 1)
+    return { ...whole, [key]: here.with(Number(rest[0]), put(here[Number(rest[0])] ?? {}, rest.slice(1), value)) };
   if (rest.length > 0) return { ...whole, [key]: put(isTree(here) && !Array.isArray(here) ? here : {}, rest, value) };
   const changed = { ...whole, [key]: value };
   if (value === undefined) Reflect.deleteProperty(changed, key);

@@ -21,6 +21,9 @@ export interface NumberedBlocks extends NumbersPair {
   readonly source: 'numbers';
 }
 
+/** Blocks by numbers before the first of them was measured. */
+export const NOTHING_MEASURED: NumberedBlocks = { source: 'numbers', front: {}, back: {} };
+
 /** Blocks that somebody brought along, by whatever road. */
 export type BroughtBlocks = TracedBlocks | NumberedBlocks;
 

@@ -118,7 +118,7 @@ describe('the workbench', () => {
     render(<Workbench />);
     await userEvent.click(screen.getByRole('button', { name: 'Blocks' }));
     expect(screen.queryByRole('textbox', { name: 'Ease at the hip' })).toBeNull();
-    await userEvent.click(screen.getByRole('button', { name: /Draft them from the body/ }));
+    await userEvent.click(screen.getByRole('button', { name: /Drafted from the body/ }));
     expect(screen.getByRole('textbox', { name: 'Ease at the hip' })).toBeVisible();
   });
 });

@@ -1,6 +1,6 @@
 import { measurements } from '../../body';
 import { TAPE_LENGTHS } from '../../trace';
-import { inside, own, type Phrase, say } from '../../words';
+import { inside, number, own, type Phrase, say } from '../../words';
 import { GROUP_NAMES } from './fields';
 import { FIELDS_BY_PATH } from './paths';
 
@@ -18,10 +18,19 @@ const NAMES: ReadonlyMap<string, Phrase> = new Map([
   ]),
 ]);
 
+/** What a number of a dart is called; darts are counted from the side. */
+function dartName(block: string, nth: number, what: string): Phrase {
+  const of = block === 'front' ? say`Front, dart ${number(nth, 0)}` : say`Back, dart ${number(nth, 0)}`;
+  if (what === 'intake') return say`${of}: takes in`;
+  return what === 'length' ? say`${of}: length` : say`${of}: from the side`;
+}
+
 /** What the field at a path of the project is called; the path itself where nothing there has a name. */
 export function fieldName(path: string): Phrase {
   const named = NAMES.get(path);
   if (named) return named;
+  const [, block, nth, what] = /^block\.(front|back)\.darts\.(\d)\.(\w+)$/.exec(path) ?? [];
+  if (block && nth && what) return dartName(block, Number(nth) + 1, what);
   const [, part, line] = /^block\.(front|back)\.(?:edges\.)?(\w+)$/.exec(path) ?? [];
   if (part && line) return say`${own(part)}-${own(line)}`;
   return say`${own(path)}`;

@@ -1,7 +1,6 @@
 import type { Mm } from '../../length';
-import { type Point, subtract } from '../../plane';
+import { forward, type Point, subtract } from '../../plane';
 import type { Joined } from './join';
-import { forward } from './matrix';
 import { predicted } from './predicted';
 import { middleOf } from './rigid';
 import { type PlaceSeen, placeSeen } from './rows';

@@ -1,5 +1,5 @@
+import { leastSquares, type Solved } from '../../plane';
 import { type Problem, type Result, say } from '../../words';
-import { leastSquares, type Solved } from './least-squares';
 import { type Lens, TRUE_LENS } from './lens';
 import { rowsOf } from './rows';
 import type { ShotView } from './shot-view';

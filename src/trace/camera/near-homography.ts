@@ -1,5 +1,12 @@
-import { type FourSeen, type Homography, homographyPoint, homographyThrough, type Seen } from '../../plane';
-import { choleskyOf, solvedBy } from './matrix';
+import {
+  choleskyOf,
+  type FourSeen,
+  type Homography,
+  homographyPoint,
+  homographyThrough,
+  type Seen,
+  solvedBy,
+} from '../../plane';
 import { withNinth } from './unknowns';
 
 /**

@@ -1,5 +1,5 @@
+import type { Row } from '../../plane';
 import { distance, dot, type Point, scale, subtract, turned } from '../../plane';
-import type { Row } from './least-squares';
 import { straightened } from './lens';
 import { type Predicted, predicted } from './predicted';
 import { frameOf, viewToPlane } from './shot-view';

@@ -1,5 +1,4 @@
-import { distance, type Point, scale, subtract } from '../../plane';
-import { leastSquares } from './least-squares';
+import { distance, leastSquares, type Point, scale, subtract } from '../../plane';
 import { type Lens, straightened, TRUE_LENS } from './lens';
 import { homographyNear } from './near-homography';
 import { middleOf, movedOnto } from './rigid';

@@ -1,5 +1,5 @@
-import type { Row } from './least-squares';
-import { choleskyOf, forward, type Matrix } from './matrix';
+import type { Row } from '../../plane';
+import { choleskyOf, forward, type Matrix } from '../../plane';
 
 /** Rows that stand or fall together: those of one mark. */
 export interface Group {

@@ -31,14 +31,26 @@ function blockByNumbers(part: 'front' | 'back', pair: NumbersPair): BlockByNumbe
   const problems = tableProblems(part, numbers);
   if (problems.length > 0) throw new Refusal(problems);
   const fitted = shapeFitted(part, numbers, usualPlaces(part, pair));
+  const contradictions = contradictionsOf(part, pair, fitted);
+  const gross = contradictions.filter(({ given, others }) => Math.abs(given - others) > DRAWN_WITH);
+  if (gross.length > 0) throw new Refusal(gross.map(contradictionProblem));
   const drawn = shapeDrawn(part, fitted.shape);
   return {
     drawn,
     darts: (numbers.darts ?? []).map((dart) => dartOn(drawn, dart)),
     estimated: estimatedOf(numbers),
-    contradictions: contradictionsOf(part, pair, fitted),
+    contradictions,
   };
 }
+
+/** Numbers that contradict each other by more draw no block that anybody has: one of them is a slip of the pen. @source practice */
+const DRAWN_WITH: Mm = 40;
+
+const contradictionProblem = ({ part, key, given, others }: Contradiction): Problem => ({
+  field: `block.${part}.${key}`,
+  value: given,
+  phrase: say`can’t be ${mm(given)}, for the other numbers make it ${mm(others)}: measure it again, and what it hangs together with.`,
+});
 
 /** Both blocks by their numbers. */
 export interface PairByNumbers {

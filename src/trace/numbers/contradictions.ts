@@ -18,7 +18,7 @@ export interface Contradiction {
 
 /** Numbers that miss each other by no more were read off as well as a tape can be. @source tolerance */
 const MISSED: Mm = 1.5;
-/** An edge that bends otherwise than usual by more than so many spreads would hang oddly: its length is wrong rather. @source practice */
+/** What is further from usual by so many spreads would hang oddly: a number is wrong rather. @source practice */
 const UNLIKELY = 2.5;
 /** A number is named where it lies so far from what the others make it. @source tolerance */
 const NAMED: Mm = 3;
@@ -47,8 +47,8 @@ function readingsOf(part: Part, shape: BlockShape): Readonly<Record<TapeKey, Mm>
 export function contradictionsOf(part: Part, pair: NumbersPair, fitted: FittedShape): readonly Contradiction[] {
   const drawn = readingsOf(part, fitted.shape);
   const told: Contradiction[] = [];
-  let [left, now, bent] = [pair, drawn, fitted.bent];
-  for (let round = 0; round < MOST && (worstMiss(left[part], now) > MISSED || bent > UNLIKELY); round += 1) {
+  let [left, now, unusual] = [pair, drawn, fitted.unusual];
+  for (let round = 0; round < MOST && (worstMiss(left[part], now) > MISSED || unusual > UNLIKELY); round += 1) {
     const found = suspectsAmong(left[part], now)
       .map((key) => {
         const without = { ...left, [part]: { ...left[part], [key]: undefined } };
@@ -57,7 +57,7 @@ export function contradictionsOf(part: Part, pair: NumbersPair, fitted: FittedSh
       .reduce((best, one) => (one.strain < best.strain ? one : best));
     const { key } = found;
     const given = pair[part][key] as Mm;
-    [left, now, bent] = [found.without, readingsOf(part, found.shape), found.bent];
+    [left, now, unusual] = [found.without, readingsOf(part, found.shape), found.unusual];
     if (Math.abs(given - now[key]) > NAMED) told.push({ part, key, given, others: now[key], drawn: drawn[key] });
   }
   return told;

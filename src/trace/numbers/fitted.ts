@@ -23,6 +23,9 @@ const BENDS: Readonly<Record<BendKey, number>> = {
   sideAtWaist: 0.06,
 };
 
+/** Proportions differ by so many times as many spreads as bends do before it is strange. @source practice */
+const PROPORTIONS = 1.6;
+
 const isPlace = (key: TapeKey): key is PlaceKey => PLACE_KEYS.some((one) => one === key);
 const UNKNOWNS = [...PLACE_KEYS, ...BEND_KEYS];
 const FREE = UNKNOWNS.map(() => true);
@@ -38,8 +41,8 @@ export interface FittedShape {
   readonly shape: BlockShape;
   /** The sum of the squares of what each number and bend is off, in its own spreads. */
   readonly strain: number;
-  /** How far the edge that is bent most differs from a drafted one, in spreads: no real block's by many. */
-  readonly bent: number;
+  /** How far from usual it is, where that is most, in spreads of a bend: no real block is so by many. */
+  readonly unusual: number;
 }
 
 /**
@@ -90,6 +93,9 @@ export function shapeFitted(
   };
   const found = leastSquares(start, FREE, rowsAt);
   const shape = shapeOf(found?.unknowns ?? start);
-  const bent = Math.max(...BEND_KEYS.map((key) => Math.abs(shape[key]) / BENDS[key]));
-  return { shape, strain: found?.cost ?? Number.POSITIVE_INFINITY, bent };
+  const bent = BEND_KEYS.map((key) => Math.abs(shape[key]) / BENDS[key]);
+  const placed = PLACE_KEYS.map((key, i) =>
+    given[key] === undefined ? Math.abs(shape[key] - usual[key]) / (spreads[i] as number) / PROPORTIONS : 0,
+  );
+  return { shape, strain: found?.cost ?? Number.POSITIVE_INFINITY, unusual: Math.max(...bent, ...placed) };
 }

@@ -1,9 +1,10 @@
 export { blocksFromNumbers, type PairByNumbers, pairByNumbers } from './blocks';
 export type { Contradiction } from './contradictions';
-export { numbersOf } from './measured';
+export { isStraightTape, numbersOf, tapesOn } from './measured';
 export {
   type BlockNumbers,
   DART_LIMITS,
+  type DartNumbers,
   MOST_DARTS,
   type NumbersPair,
   TAPE_KEYS,
@@ -12,3 +13,5 @@ export {
   type TapeLength,
   tapeLength,
 } from './table';
+export { contradictionTold } from './told';
+export { TAPE_PLACES } from './where';

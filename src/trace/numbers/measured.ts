@@ -114,7 +114,7 @@ export function tapesOn(block: DrawnBlock): Readonly<Record<TapeKey, Tape>> {
 }
 
 /** Whether a tape is stretched between two points, and doesn't follow an edge. */
-const isStraightTape = (tape: Tape): tape is readonly [Point, Point] => !Array.isArray(tape[0]);
+export const isStraightTape = (tape: Tape): tape is readonly [Point, Point] => !Array.isArray(tape[0]);
 
 /** What a tape reads: along an edge its length; straight, how far down or outwards its second end lies from its first. */
 export function tapeReads(tape: Tape, outwards: 1 | -1): Mm {

@@ -1,5 +1,5 @@
 import type { Mm } from '../../length';
-import { mm, type Phrase, say } from '../../words';
+import { type Phrase, say } from '../../words';
 
 /** The lengths that a tape takes of one block on its paper, in the order of work. */
 export const TAPE_KEYS = [
@@ -48,18 +48,17 @@ export interface NumbersPair {
   readonly back: BlockNumbers;
 }
 
-/** A length of the table: what it is called, where the tape lies, and between which limits a block of a person has it. */
+/** A length of the table: what it is called, and between which limits a block of a person has it. */
 export interface TapeLength {
   readonly key: TapeKey;
   readonly name: Phrase;
-  readonly where: Phrase;
   readonly group: 'heights' | 'widths' | 'centre' | 'grain' | 'edges';
   readonly lowest: Mm;
   readonly highest: Mm;
 }
 
 /**
- * All lengths of the table. Heights run along the grainline and widths square to it, straight; lengths along an edge follow
+ * All lengths of the table; where the tape lies for each stands in {@link TAPE_PLACES}. Heights run along the grainline and widths square to it, straight; lengths along an edge follow
  * its bends. Where a block has its seam allowances on, the tape begins and ends at the stitching lines.
  *
  * @source practice; limits half as large again as the largest body of ANSUR II, 2014
@@ -68,7 +67,6 @@ export const TAPE_LENGTHS: readonly TapeLength[] = [
   {
     key: 'waistToHip',
     name: say`Waist to hip line`,
-    where: say`From the waist’s end at the side, straight down along the grain, to the level of the hip line.`,
     group: 'heights',
     lowest: 20,
     highest: 500,
@@ -76,7 +74,6 @@ export const TAPE_LENGTHS: readonly TapeLength[] = [
   {
     key: 'hipToCrotch',
     name: say`Hip line to crotch line`,
-    where: say`From the hip line straight down to the level of the crotch point, where the inseam begins.`,
     group: 'heights',
     lowest: 5,
     highest: 300,
@@ -84,7 +81,6 @@ export const TAPE_LENGTHS: readonly TapeLength[] = [
   {
     key: 'crotchToKnee',
     name: say`Crotch line to knee line`,
-    where: say`From the level of the crotch point straight down to the knee line. Leave it out where the block has no knee.`,
     group: 'heights',
     lowest: 10,
     highest: 700,
@@ -92,7 +88,6 @@ export const TAPE_LENGTHS: readonly TapeLength[] = [
   {
     key: 'crotchToHem',
     name: say`Crotch line to hem`,
-    where: say`From the level of the crotch point straight down to the hem.`,
     group: 'heights',
     lowest: 25,
     highest: 1300,
@@ -100,7 +95,6 @@ export const TAPE_LENGTHS: readonly TapeLength[] = [
   {
     key: 'waistWidth',
     name: say`Width at the waist`,
-    where: say`Straight across, square to the grain: from the waist’s end at the side to the level of its end at the centre, over the darts as they lie open.`,
     group: 'widths',
     lowest: 60,
     highest: 700,
@@ -108,7 +102,6 @@ export const TAPE_LENGTHS: readonly TapeLength[] = [
   {
     key: 'hipWidth',
     name: say`Width at the hip line`,
-    where: say`Along the hip line, from the side to the centre line; where the crotch curve has already begun there, to the centre line carried on straight.`,
     group: 'widths',
     lowest: 80,
     highest: 700,
@@ -116,7 +109,6 @@ export const TAPE_LENGTHS: readonly TapeLength[] = [
   {
     key: 'crotchWidth',
     name: say`Width at the crotch line`,
-    where: say`Straight across from the crotch point to the side.`,
     group: 'widths',
     lowest: 80,
     highest: 900,
@@ -124,7 +116,6 @@ export const TAPE_LENGTHS: readonly TapeLength[] = [
   {
     key: 'kneeWidth',
     name: say`Width at the knee line`,
-    where: say`Straight across from the inseam to the side.`,
     group: 'widths',
     lowest: 50,
     highest: 700,
@@ -132,7 +123,6 @@ export const TAPE_LENGTHS: readonly TapeLength[] = [
   {
     key: 'hemWidth',
     name: say`Width at the hem`,
-    where: say`Straight across from the inseam to the side.`,
     group: 'widths',
     lowest: 40,
     highest: 700,
@@ -140,7 +130,6 @@ export const TAPE_LENGTHS: readonly TapeLength[] = [
   {
     key: 'fork',
     name: say`Fork`,
-    where: say`Carry the centre line on straight down to the crotch line; from there straight across to the crotch point.`,
     group: 'centre',
     lowest: 5,
     highest: 350,
@@ -148,7 +137,6 @@ export const TAPE_LENGTHS: readonly TapeLength[] = [
   {
     key: 'centreRise',
     name: say`Centre above the side`,
-    where: say`How much higher the waist lies at the centre than at the side; less than ${mm(0)} where it lies lower.`,
     group: 'centre',
     lowest: -120,
     highest: 150,
@@ -156,7 +144,6 @@ export const TAPE_LENGTHS: readonly TapeLength[] = [
   {
     key: 'centreLean',
     name: say`Lean of the centre line`,
-    where: say`Set a ruler upright on the hip line’s end at the centre: how far inside of it the waist’s end lies; less than ${mm(0)} where it lies outside.`,
     group: 'centre',
     lowest: -120,
     highest: 200,
@@ -164,7 +151,6 @@ export const TAPE_LENGTHS: readonly TapeLength[] = [
   {
     key: 'curveStart',
     name: say`Start of the crotch curve`,
-    where: say`From the crotch line straight up to where the centre line stops being straight.`,
     group: 'centre',
     lowest: 5,
     highest: 350,
@@ -172,7 +158,6 @@ export const TAPE_LENGTHS: readonly TapeLength[] = [
   {
     key: 'grainHip',
     name: say`Side to grainline at the hip line`,
-    where: say`Along the hip line, from the side to the grainline, carried on where it ends below.`,
     group: 'grain',
     lowest: -100,
     highest: 600,
@@ -180,7 +165,6 @@ export const TAPE_LENGTHS: readonly TapeLength[] = [
   {
     key: 'grainKnee',
     name: say`Side to grainline at the knee line`,
-    where: say`Along the knee line, from the side to the grainline.`,
     group: 'grain',
     lowest: -100,
     highest: 600,
@@ -188,7 +172,6 @@ export const TAPE_LENGTHS: readonly TapeLength[] = [
   {
     key: 'grainHem',
     name: say`Side to grainline at the hem`,
-    where: say`Along the hem, from the side to the grainline, carried on where it ends above.`,
     group: 'grain',
     lowest: -100,
     highest: 600,
@@ -196,7 +179,6 @@ export const TAPE_LENGTHS: readonly TapeLength[] = [
   {
     key: 'waistEdge',
     name: say`Along the waist edge`,
-    where: say`Stand the tape on its edge and follow the waist from the side to the centre, over the darts as they lie open.`,
     group: 'edges',
     lowest: 60,
     highest: 800,
@@ -204,7 +186,6 @@ export const TAPE_LENGTHS: readonly TapeLength[] = [
   {
     key: 'crotchSeam',
     name: say`Along centre and crotch curve`,
-    where: say`Stand the tape on its edge and follow the line from the waist down the centre and round the curve to the crotch point.`,
     group: 'edges',
     lowest: 80,
     highest: 1000,
@@ -212,7 +193,6 @@ export const TAPE_LENGTHS: readonly TapeLength[] = [
   {
     key: 'inseam',
     name: say`Along the inseam`,
-    where: say`Follow the line from the crotch point down to the hem.`,
     group: 'edges',
     lowest: 25,
     highest: 1400,
@@ -220,7 +200,6 @@ export const TAPE_LENGTHS: readonly TapeLength[] = [
   {
     key: 'side',
     name: say`Along the side`,
-    where: say`Follow the line from the waist down to the hem.`,
     group: 'edges',
     lowest: 60,
     highest: 1700,

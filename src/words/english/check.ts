@@ -21,8 +21,6 @@ export const check = {
   'At the {0} the leg is {1} round, and what it lies on {2} (estimated).': 'plain', // {0} NAMES[worst.at], {1} mm(worst.leg), {2} mm(worst.limb)
   'At the {0} the leg is {1} round, and what it lies on {2}.': 'plain', // {0} NAMES[worst.at], {1} mm(worst.leg), {2} mm(worst.limb)
   'Back stands higher': 'ours: a check, said in words of the trade',
-  'Back, {0}: {1}, but the other numbers make it {2}, {3} less; it is drawn with {4}.': 'plain', // {0} name, {1} mm(given), {2} mm(others), {3} by, {4} mm(drawn)
-  'Back, {0}: {1}, but the other numbers make it {2}, {3} more; it is drawn with {4}.': 'plain', // {0} name, {1} mm(given), {2} mm(others), {3} by, {4} mm(drawn)
   'Below the waist at the side, the hip levels of front and back differ by {0}.': 'trade', // {0} mm(Math.abs(hipDifference))
   'Beyond the centre, the crotch reaches {0} in front and only {1} behind; in trousers it reaches farther behind.':
     'trade', // {0} mm(extensionFront), {1} mm(extensionBack)
@@ -68,8 +66,6 @@ export const check = {
   'Fork fits between the legs': 'ours: a check, said in words of the trade',
   'From crotch to hem the front inseam slants {0}, the back {1}; {2} is the most, and {3} between them.': 'trade', // {0} degrees(front), {1} degrees(back), {2} degrees(steepest), {3} degrees(APART)
   'Front and back not swapped': 'plain',
-  'Front, {0}: {1}, but the other numbers make it {2}, {3} less; it is drawn with {4}.': 'plain', // {0} name, {1} mm(given), {2} mm(others), {3} by, {4} mm(drawn)
-  'Front, {0}: {1}, but the other numbers make it {2}, {3} more; it is drawn with {4}.': 'plain', // {0} name, {1} mm(given), {2} mm(others), {3} by, {4} mm(drawn)
   'Fullness at the waist': 'ours: a check, said in words of the trade',
   'Grainlines parallel': 'ours: a check, said in words of the trade',
   'Hem runs smooth': 'ours: a check, said in words of the trade',

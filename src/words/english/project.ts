@@ -13,6 +13,7 @@ export const project = {
   'An overlap of {0} instead of {1} would save {2} sheets.': 'plain', // {0} mm(to), {1} mm(from), {2} number(saved, 0)
   'At the {0} of the {1} nothing is added: the cloth is cut along this line.': 'trade', // {0} inside(edge), {1} inside(piece)
   'At the {0} of the {1} the cut line runs {2} outside the stitching line.': 'trade', // {0} inside(edge), {1} inside(piece), {2} mm(allowance)
+  'Back, dart {0}': 'trade', // {0} number(nth, 0)
   'Back, {0}': 'plain', // {0} inside(name)
   Balance: 'trade',
   'Band height': 'trade',
@@ -56,6 +57,7 @@ export const project = {
     'trade',
   'For which machine the steps are written.': 'plain',
   'From selvedge to selvedge, as it is bought.': 'trade',
+  'Front, dart {0}': 'trade', // {0} number(nth, 0)
   'Front, {0}': 'plain', // {0} inside(name)
   'Full seat': 'trade: a fault that a fitting shows',
   'Full thighs': 'trade: a fault that a fitting shows',
@@ -287,6 +289,9 @@ export const project = {
   'with this the lines of the leg cross or turn back': 'plain',
   'with this the lines of the {0} leg cross or turn back; less would do.': 'plain', // {0} SIDE_NAMES[side]
   '{0}: changed': 'plain', // {0} name
+  '{0}: from the side': 'plain', // {0} of
+  '{0}: length': 'plain', // {0} of
+  '{0}: takes in': 'plain', // {0} of
   '{0}: {1}, now {2}': 'plain', // {0} name, {1} before, {2} now
   '{0}; leave it out.': 'plain', // {0} crossing
   '{0}; measure it again, or leave it empty.': 'plain', // {0} crossing

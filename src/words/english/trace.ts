@@ -9,6 +9,8 @@ export const trace = {
   'Along the knee line, from the side to the grainline.': 'trade',
   'Along the side': 'plain',
   'Along the waist edge': 'trade',
+  'Back, {0}: {1}, but the other numbers make it {2}, {3} less; it is drawn with {4}.': 'plain', // {0} name, {1} mm(given), {2} mm(others), {3} by, {4} mm(drawn)
+  'Back, {0}: {1}, but the other numbers make it {2}, {3} more; it is drawn with {4}.': 'plain', // {0} name, {1} mm(given), {2} mm(others), {3} by, {4} mm(drawn)
   'Carry the centre line on straight down to the crotch line; from there straight across to the crotch point.': 'trade',
   'Centre above the side': 'plain',
   'Crotch line to hem': 'trade',
@@ -22,6 +24,8 @@ export const trace = {
   'From the level of the crotch point straight down to the knee line. Leave it out where the block has no knee.':
     'trade',
   'From the waist’s end at the side, straight down along the grain, to the level of the hip line.': 'trade',
+  'Front, {0}: {1}, but the other numbers make it {2}, {3} less; it is drawn with {4}.': 'plain', // {0} name, {1} mm(given), {2} mm(others), {3} by, {4} mm(drawn)
+  'Front, {0}: {1}, but the other numbers make it {2}, {3} more; it is drawn with {4}.': 'plain', // {0} name, {1} mm(given), {2} mm(others), {3} by, {4} mm(drawn)
   'Hip line to crotch line': 'trade',
   'How much higher the waist lies at the centre than at the side; less than {0} where it lies lower.': 'plain', // {0} mm(0)
   'Lean of the centre line': 'trade',
@@ -46,6 +50,7 @@ export const trace = {
   'Width at the knee line': 'plain',
   'Width at the waist': 'plain',
   'are more than can be taken off this block.': 'trade',
+  'can’t be {0}, for the other numbers make it {1}: measure it again, and what it hangs together with.': 'plain', // {0} mm(given), {1} mm(others)
   'don’t show one flat floor: are the marks on their places?': 'plain',
   'drafted from the body': 'plain',
   'has {0} curves or straight parts, of {1} that a line may have: draw it with fewer points.': 'plain', // {0} number(count, 0), {1} number(MOST_EDGE_CURVES, 0)

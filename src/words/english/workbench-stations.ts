@@ -12,19 +12,24 @@ export const workbenchStations = {
   'A pool above the seat: the centre back waist comes down; 1 cm or ⅜ in is usual.': 'trade',
   'A strip of its own, folded, sewn and turned.': 'trade',
   'A woven gives nothing: the opening itself has to pass over the hip.': 'trade',
+  'Across its open end at the waist edge.': 'trade',
+  'Add a dart': 'trade',
   'All of them can be kept; there is nothing to print again. If one is missing, print it from the file of all sheets.':
     'plain',
   'All {0} steps': 'plain', // {0} number(steps.length, 0)
+  'Along the edges': 'plain',
+  'Along the waist edge, from the side to the dart’s middle.': 'trade',
   'Another way': 'plain',
   'As large as your projector can show.': 'plain',
   'Ask for 100 %, nothing fitted to the page, and measure the square on it before you cut.': 'plain',
   'At a print shop': 'plain',
+  'At the centre': 'plain',
   'At the sewing machine': 'trade',
   'Both inseams get this much longer.': 'trade',
-  'Bring your own blocks': 'trade',
   Buy: 'plain',
   'Buy {0} ({1})': 'plain', // {0} own(here), {1} own(there)
   'By a cutting machine': 'plain',
+  'By numbers': 'plain',
   'Centre back {0}, centre front {1}.': 'trade', // {0} centreStands('back', leg.back), {1} centreStands('front', leg.front)
   'Changes only the safety notes, not the drawing.': 'plain',
   'Cut it to length, knot its ends.': 'plain',
@@ -32,8 +37,9 @@ export const workbenchStations = {
   'Cut it {0} long, with two ends to tie.': 'plain', // {0} mm(cordLength ?? 0)
   'Cut it {0} long, {1} times.': 'plain', // {0} mm(elasticLength ?? 0), {1} number(rows, 0)
   'Cut it {0} long.': 'plain', // {0} mm(elasticLength ?? 0)
+  Darts: 'trade',
   'Does not fit this width.': 'plain',
-  'Draft them from the body instead': 'plain',
+  'Drafted from the body': 'plain',
   'Drags at the inner knee: both inseams are let out there; 8 mm or ⅜ in is usual.': 'trade',
   'Drags from the seat to the crotch: the back extension and the back rise get longer; 1 cm or ⅜ in is usual.': 'trade',
   'Drawing of the blocks': 'trade',
@@ -55,10 +61,13 @@ export const workbenchStations = {
   'For the estimates': 'ours: as the body asks, an estimate from what was measured',
   'For the fit of the seat': 'trade',
   'For the knee line and cross-checks': 'plain',
+  'From a drawing': 'plain',
   'From a photograph': 'plain',
   'From the block’s lean to upright': 'trade',
   'From the crotch seam to the finished hem, along the inseam.': 'trade',
+  'From the waist edge to its point.': 'trade',
   'Full width lets a sample be sewn like the real thing.': 'trade',
+  Heights: 'plain',
   'Hem {0} round; the foot needs {1}.': 'trade', // {0} mm(hemGirthFinished), {1} mm(foot)
   'Hip about': 'trade',
   'How deep it lies inside the leg.': 'plain',
@@ -69,6 +78,7 @@ export const workbenchStations = {
   'How much to buy in the widths in which cloth is sold': 'trade',
   'How much wider each back is than the middle, and each front narrower.': 'plain',
   'How old': 'plain',
+  'How the grainline lies': 'trade',
   'How the sheets lie under the pieces.': 'plain',
   'I wore them: correct what I see': 'plain',
   'It comes out at centre front, through the outer layer.': 'trade',
@@ -79,6 +89,8 @@ export const workbenchStations = {
   'Just upright enough to pull on.': 'plain',
   Laid: 'trade',
   'Last saved for printing on {0}, {1} sheets in all.': 'plain', // {0} dayOf(lastPrint), {1} count
+  'Lay the block flat, its grainline upright, and measure to 1 mm. What you leave empty is estimated by the proportions of your block, and told.':
+    'trade',
   'Laying it in other ways …': 'plain',
   'Left and right are alike': 'plain',
   'Left and right differ': 'plain',
@@ -162,6 +174,7 @@ export const workbenchStations = {
   'Step of the sewing': 'trade',
   'Step {0} of {1}': 'plain', // {0} number(place, 0), {1} number(steps.length, 0)
   'Take the corrections back': 'plain',
+  'Take this dart away': 'trade',
   'That was never printed': 'plain',
   'The back fork’s tip, cut off this far inside the crotch point and sewn on again: {0} is usual, {1} leaves the leg whole.':
     'trade', // {0} mm(50), {1} mm(0)
@@ -175,6 +188,7 @@ export const workbenchStations = {
   'The leg gets this much wider behind.': 'plain',
   'The leg gets this much wider, half in front and half behind.': 'plain',
   'The leg is drawn larger by what the cloth will lose, and says so; how much that is stands at Cloth.': 'trade',
+  'The numbers of your blocks go in here.': 'trade',
   'The other side.': 'plain',
   'The pieces are drawn larger by that.': 'plain',
   'The project and all files of this page in one.': 'plain',
@@ -183,6 +197,8 @@ export const workbenchStations = {
   'The waist edge lies this much higher over the side, and not at the centres.': 'trade',
   'The {0} is {1} wide; {2} {3} can be cut. What would fit:': 'plain', // {0} pieceName(widest.piece), {1} mm(widest.width), {2} LAYOUT_WORDS[layout], {3} mm(room)
   'These blocks were brought along. They are used as they are.': 'trade',
+  'They are drawn on the block and told apart from the waist; nothing is sewn of them in a pant that pulls on.':
+    'trade',
   'Thicker where the room is bright.': 'plain',
   'This pattern and up to eleven more, from their project files, one upon the other.': 'plain',
   'To exchange, with a first page that says what to throw away and what to keep.': 'plain',
@@ -195,11 +211,14 @@ export const workbenchStations = {
   'What the fold itself takes up; more in a thick flannel.': 'trade',
   'When it is folded.': 'trade',
   'When it is folded; the leg ends that much higher.': 'trade',
+  'Where the blocks come from': 'trade',
   'Where the hem is sewn to its own piece.': 'trade',
   'Where the waist is sewn to its own piece.': 'trade',
+  'Which block is measured': 'trade',
   Whose: 'ours: whose, the body that a project is for',
   'Why: {0}': 'plain', // {0} step.why
   Width: 'plain',
+  Widths: 'plain',
   'With a projector': 'plain',
   'With the waist at the navel {0}; nothing is drawn from that.': 'plain', // {0} rangeTold(estimate)
   'Worn sitting, all day or in a wheelchair: centre front goes down and centre back up, and the leg gets longer; 4 cm or 1½ in is usual.':
@@ -209,11 +228,12 @@ export const workbenchStations = {
   'a size of your own': 'plain',
   'an SVG drawing at true size, its lines called front-waist, front-centre …': 'standard: SVG, W3C',
   'an inseam': 'trade',
+  'as a drawing at true size, to print, correct and bring back': 'plain',
   'as needed': 'ours: as the body asks, an estimate from what was measured',
   'as on the block': 'trade',
-  'as such a drawing, to print, correct and bring back': 'plain',
   'both directions': 'plain',
   bought: 'plain',
+  'by its measurements': 'plain',
   child: 'plain',
   crosswise: 'trade',
   'dark on light': 'plain',
@@ -249,8 +269,8 @@ export const workbenchStations = {
   'turned under': 'trade',
   'two patches, behind': 'trade',
   'two patches, in front': 'trade',
-  'undo brings yours back': 'plain',
   upright: 'plain',
+  'what a tape measures on the paper of your block': 'trade',
   'where no tape is at hand': 'plain',
   'with a nappy': 'plain',
   without: 'plain',

@@ -7,7 +7,6 @@ export const workbenchWays = {
   'Draft loose trousers or pyjama bottoms without side seams for any body, and print the pattern at true size.':
     'trade',
   'Drawing of my blocks': 'trade',
-  'From a drawing': 'plain',
   'From a few measurements: waist, hip, rise and leg.': 'trade',
   'I measure in': 'plain',
   'Look at the example': 'plain',

@@ -6,6 +6,7 @@ import type { Draft, Station } from '../../project';
 import { type Phrase, say } from '../../words';
 import { late } from '../faults/late';
 import { type AskedPlace, placeInWorking } from './asked-place';
+import { blockTape, tapeBox } from './block-tape';
 import { CheckDrawing } from './drawings/CheckDrawing';
 import type { DrawingProps } from './drawings/drawing-props';
 import { EdgesDrawing } from './drawings/EdgesDrawing';
@@ -38,7 +39,10 @@ export type LateStation = 'body' | 'cloth' | 'paper' | 'sew';
 export const STATION_DRAWINGS: Readonly<Record<Exclude<Station, LateStation>, StationDrawing>> = {
   blocks: {
     Drawing: late(() => import('./drawings/BlocksDrawing'), { what: say`The drawing of the blocks`, place: 'bit' }),
-    asked: (draft, path) => placeInWorking(draft, 'blocks', path),
+    asked(draft, path) {
+      const tape = blockTape(draft, path);
+      return tape ? { key: path, box: tapeBox(tape) } : placeInWorking(draft, 'blocks', path);
+    },
     says: () => say`The front block and the back block, side by side`,
     box({ blocks }) {
       const front = curvesBounds(outlineCurves(blocks.front.edges));

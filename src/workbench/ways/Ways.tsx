@@ -1,11 +1,13 @@
 import { type ReactNode, useRef, useState } from 'react';
-import { words } from '../../words';
+import { NOTHING_MEASURED } from '../../trace';
+import { say, words } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { FileInput } from '../fields/FileInput';
 import { startMeasuring } from '../fields/start-measuring';
 import { bringBlocks } from '../open/bring-blocks';
 import { openPhotoAnew } from '../photo/opened';
 import { onThisPage } from '../shelf/start';
+import { useBench } from '../store/bench';
 
 export interface WaysProps {
   /** Called before a way is taken. */
@@ -53,6 +55,17 @@ export function Ways({ onTaken = () => undefined }: WaysProps) {
             >
               <span className="take-name">{words`From a photograph`}</span>
               <span className="take-what">{words`of blocks on paper: flattened, marked and drawn at true size`}</span>
+            </button>
+            <button
+              type="button"
+              className="button"
+              onClick={() => {
+                onTaken();
+                useBench.getState().takeBlocks(NOTHING_MEASURED, say`The numbers of your blocks go in here.`, true);
+              }}
+            >
+              <span className="take-name">{words`By numbers`}</span>
+              <span className="take-what">{words`what a tape measures on the paper of your block`}</span>
             </button>
             <FileInput
               opener={file}

@@ -141,8 +141,7 @@ export function marksOf(
   };
 }
 
-const isOnPicture = ({ x, y }: Point): boolean =>
-  x > 5 && y > 5 && x < PICTURE.width - 5 && y < PICTURE.height - 5;
+const isOnPicture = ({ x, y }: Point): boolean => x > 5 && y > 5 && x < PICTURE.width - 5 && y < PICTURE.height - 5;
 
 /** All places of a block that are marked, in a fixed order. */
 export const allPlaces = ({ landmarks, points }: BlockMarks): readonly Point[] => [

@@ -193,6 +193,11 @@ describe('numbers that contradict each other', () => {
     expect(drawn).toBeLessThan(given - 1);
   });
 
+  it('by far too much are refused, with what the others make it', () => {
+    const told = refused(spoilt('inseam', 200)).join();
+    expect(told).toMatch(/^block\.front\.inseam can’t be [\d.]+ cm, for the other numbers make it [\d.]+ cm/);
+  });
+
   it('are not found in what a tape reads a millimetre off', () => {
     for (const key of ['inseam', 'side', 'hipWidth', 'crotchToHem'] as const)
       expect(contradicted(spoilt(key, 1)), key).toEqual([]);

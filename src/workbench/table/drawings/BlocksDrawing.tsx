@@ -5,6 +5,7 @@ import { levelName } from '../../../edges';
 import { curvesBounds, outlineCurves, outlineEdge, type Point, pathEnd, pathStart, straight } from '../../../plane';
 import { mm, printPhrase, said, say, words } from '../../../words';
 import { useBench } from '../../store/bench';
+import { blockTape } from '../block-tape';
 import { pathText } from '../path-text';
 import { Word } from '../Word';
 import type { DrawingProps } from './drawing-props';
@@ -16,12 +17,19 @@ const LEVELS = ['hip', 'crotchLine', 'knee'] as const;
 /** The two fitted blocks, net, side by side with a space between. */
 export default function BlocksDrawing({ draft }: DrawingProps) {
   const units = useBench((state) => state.project.units);
+  const field = useBench((state) => state.field);
+  const tape = field === undefined ? undefined : blockTape(draft, field);
   const { front, back, backCrotchDrop } = draft.blocks;
   const backPoint = pathEnd(outlineEdge(back.edges, 'crotch').curves);
   return (
     <>
       <BlockShape block={back} />
       <BlockShape block={front} />
+      {tape && (
+        <g style={{ transform: `translateX(${apart(tape.part)}px)` }}>
+          <path className="tape tape-lit" d={pathText(tape.curves)} />
+        </g>
+      )}
       <g style={{ transform: `translateX(${apart('back')}px)` }}>
         <Word at={backPoint} anchor="end" dx={-10} dy={18} className="word-note">
           {printPhrase(say`${mm(backCrotchDrop)} below the front’s`, units)}
