@@ -4,37 +4,72 @@ import { type Cell, cellIndex, type Grid, gridWindow, isSameCell, windowAlone, w
 import type { PrintedPart } from './joins';
 import { type Stretch, shareIn, sharesOutside } from './stretch';
 
+/** Asks what a cell's window shows and neither any of some sheets nor of some tips. */
+export interface Bare {
+  /**
+   * The least box round it; undefined where it is nothing. A box that has come to an area that is enough may be left
+   * smaller than it is.
+   */
+  readonly box: (cell: Cell, sheets: readonly Cell[], tips: readonly PrintedPart[], enough?: number) => Box | undefined;
+  /** Whether it is nothing but level lines: what is cut, sewn or folded lacks nothing without it. */
+  readonly isLevelsOnly: (cell: Cell, sheets: readonly Cell[], tips: readonly PrintedPart[]) => boolean;
+}
+
 /**
- * The least box round what a cell's window shows and neither any of some sheets nor of some tips; undefined where that is
- * nothing. A box that has come to an area that is enough may be left smaller than it is.
+ * Everything that is drawn, ready to be asked for what lies bare.
+ *
+ * @param inks every straight stretch of each piece: x, y, x, y
+ * @param levelsFrom where in each of them the level lines begin, which are the last
  */
-export function bareBoxes(
-  grid: Grid,
-  inks: readonly Float64Array[],
-): (cell: Cell, sheets: readonly Cell[], tips: readonly PrintedPart[], enough?: number) => Box | undefined {
-  const stretches = byWindow(grid, inks);
-  return (cell, sheets, tips, enough = Number.POSITIVE_INFINITY) => {
+export function bareInk(grid: Grid, inks: readonly Float64Array[], levelsFrom: readonly number[]): Bare {
+  const found = byWindow(grid, inks, levelsFrom);
+  const box = (
+    stretches: readonly Stretch[],
+    cell: Cell,
+    [sheets, tips]: readonly [readonly Cell[], readonly PrintedPart[]],
+    enough: number,
+  ) => {
     const others = [
       ...sheets.filter((other) => !isSameCell(other, cell)).map((other) => gridWindow(grid, other)),
       ...tips.filter((tip) => !isSameCell(tip.cell, cell)).map((tip) => tip.window),
     ];
-    return bareBox(stretches[cellIndex(grid, cell)] ?? [], gridWindow(grid, cell), others, enough);
+    return bareBox(stretches, gridWindow(grid, cell), others, enough);
+  };
+  const inWindow = (cell: Cell) => found[cellIndex(grid, cell)] ?? { all: [], others: [] };
+  return {
+    box: (cell, sheets, tips, enough = Number.POSITIVE_INFINITY) =>
+      box(inWindow(cell).all, cell, [sheets, tips], enough),
+    isLevelsOnly: (cell, sheets, tips) => box(inWindow(cell).others, cell, [sheets, tips], 0) === undefined,
   };
 }
 
-/** The stretches that reach into each window, by the windows' numbers. */
-function byWindow(grid: Grid, inks: readonly Float64Array[]): readonly (readonly Stretch[] | undefined)[] {
+/** The stretches that reach into a window, and those of them that are no level lines. */
+interface InWindow {
+  readonly all: Stretch[];
+  readonly others: Stretch[];
+}
+
+/** What reaches into each window, by the windows' numbers. */
+function byWindow(
+  grid: Grid,
+  inks: readonly Float64Array[],
+  levelsFrom: readonly number[],
+): readonly (InWindow | undefined)[] {
   const alone = windowAlone(grid);
-  const found: Stretch[][] = [];
-  for (const ink of inks) {
+  const found: InWindow[] = [];
+  for (const [piece, ink] of inks.entries()) {
+    const levels = levelsFrom[piece] ?? ink.length;
     for (let i = 0; i < ink.length; i += 4) {
       const [ax, ay] = [ink[i] as number, ink[i + 1] as number];
       const [bx, by] = [ink[i + 2] as number, ink[i + 3] as number];
       const box = boxOf(ax, ay, bx, by);
       const one = alone(box);
       for (const window of one >= 0 ? [one] : windowsMeeting(grid, box)) {
-        found[window] ??= [];
-        found[window].push([ax, ay, bx, by]);
+        const own = found[window] ?? { all: [], others: [] };
+        found[window] = own;
+        const stretch: Stretch = [ax, ay, bx, by];
+        own.all.push(stretch);
+        if (i < levels) own.others.push(stretch);
       }
     }
   }

@@ -44,7 +44,12 @@ export function laidOut(start: Start, main: TurnedMain, pieces: readonly PieceIn
     return laid && { ...trimmed(grid, laid), places, box, slim: slimSheets(grid, laid.cells, taken) };
   };
   if (others.length === 0)
-    return finished(alone, cells, [own], main.box, { filled, boxes: [], inks: [main.stretches] });
+    return finished(alone, cells, [own], main.box, {
+      filled,
+      boxes: [],
+      inks: [main.stretches],
+      levelsFrom: [first.levelsFrom],
+    });
   const packed = packPieces({ grid: alone, cells, filled, box: main.box }, others);
   const inks = packed.map(({ turn: turned, shift }, i) =>
     stretchesPlaced((others[i] as PieceInk).stretches, turned, shift.x, shift.y),
@@ -53,7 +58,12 @@ export function laidOut(start: Start, main: TurnedMain, pieces: readonly PieceIn
   const box = boxRound([main.box, ...boxes]);
   const grid = gridRound(alone, box);
   const all = [main.stretches, ...inks];
-  return finished(grid, coveringCells(grid, all), [own, ...packed], box, { filled, boxes, inks: all });
+  return finished(grid, coveringCells(grid, all), [own, ...packed], box, {
+    filled,
+    boxes,
+    inks: all,
+    levelsFrom: pieces.map((piece) => piece.levelsFrom),
+  });
 }
 
 /** On a roll a strip more is cut where it is needed. */

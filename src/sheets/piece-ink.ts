@@ -1,4 +1,4 @@
-import { drawingInk, INK_CHORD, pieceDrawing, turnCosSin } from '../drawing';
+import { type DrawnPath, drawingInk, INK_CHORD, pieceDrawing, turnCosSin } from '../drawing';
 import { cutCurves, type Piece, type PieceRef, pieceRef } from '../edges';
 import { type Box, flattenCurves, type Point } from '../plane';
 
@@ -7,18 +7,27 @@ export interface PieceInk {
   readonly ref: PieceRef;
   /** Of all its lines, and every word's middle as a stretch without length. */
   readonly stretches: Float64Array;
+  /** Where among them its level lines begin, which are the last. */
+  readonly levelsFrom: number;
   /** Of its cut line, closed. */
   readonly outline: Float64Array;
   /** The quarter turn, in degrees, after which none of its words stands on its head. */
   readonly quarter: 90 | -90;
 }
 
-export const pieceInk = (piece: Piece): PieceInk => ({
-  ref: pieceRef(piece),
-  stretches: drawingInk([pieceDrawing(piece)]).stretches,
-  outline: chained(flattenCurves(cutCurves(piece), INK_CHORD)),
-  quarter: piece.texts.some(({ turn }) => turn > 0) ? -90 : 90,
-});
+export function pieceInk(piece: Piece): PieceInk {
+  const drawing = pieceDrawing(piece);
+  const isLevel = ({ stroke }: DrawnPath) => stroke === 'level';
+  const others = drawingInk([{ ...drawing, paths: drawing.paths.filter((path) => !isLevel(path)) }]).stretches;
+  const levels = drawingInk([{ ...drawing, paths: drawing.paths.filter(isLevel), texts: [] }]).stretches;
+  return {
+    ref: pieceRef(piece),
+    stretches: Float64Array.from([...others, ...levels]),
+    levelsFrom: others.length,
+    outline: chained(flattenCurves(cutCurves(piece), INK_CHORD)),
+    quarter: piece.texts.some(({ turn }) => turn > 0) ? -90 : 90,
+  };
+}
 
 function chained(points: readonly Point[]): Float64Array {
   return Float64Array.from(

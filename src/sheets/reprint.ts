@@ -2,7 +2,7 @@ import { drawingInk, type PiecePlace, placedDrawings } from '../drawing';
 import { isSamePiece, type Piece } from '../edges';
 import type { Mm } from '../length';
 import { type Box, boxInside, boxRound, point } from '../plane';
-import { bareBoxes } from './bare';
+import { bareInk } from './bare';
 import { coveringCells } from './cover';
 import { bordered, type Cell, cellKey, type Grid, gridFrom, gridWindow, isSameCell } from './grid';
 import { hasRoom, type Join, type MarkedJoin, markedJoins, type PrintedPart, partJoins } from './joins';
@@ -18,6 +18,7 @@ import { tipBox } from './sight';
 import { squareSide } from './starts';
 import { planOn } from './tile';
 import { hostRoom, isFree, type LaidTip, type Taken } from './tip-places';
+import { groupCount } from './tips';
 import type { PaperSettings, SheetPlan } from './types';
 
 /** What is drawn now, on the sheets that were printed of it before. */
@@ -68,7 +69,12 @@ export function reprint(pieces: readonly Piece[], settings: PaperSettings, befor
   );
   const [main, ...boxes] = placed.map((ink) => stretchesBox(ink));
   const filled = filledAt(way, inks[0] as PieceInk, places[0] as PiecePlace, main as Box);
-  const { cells, tips } = withPrintedTips(grid, covering, { filled, boxes, inks: placed }, [...old.values()]);
+  const { cells, tips } = withPrintedTips(
+    grid,
+    covering,
+    { filled, boxes, inks: placed, levelsFrom: inks.map(({ levelsFrom }) => levelsFrom) },
+    [...old.values()],
+  );
   const parts = layoutParts({ grid, cells, tips });
   const drawings = placedDrawings(pieces, places);
   const moves = partMoves(grid, parts, before, { lines: drawnLines(drawings), words: drawnWords(drawings), old });
@@ -140,12 +146,20 @@ function withPrintedTips(grid: Grid, covering: readonly Cell[], taken: Taken, ol
           cell,
         ),
     );
-  const hidden = bareBoxes(grid, taken.inks);
+  const bare = bareInk(grid, taken.inks, taken.levelsFrom);
   for (const tip of tips) {
-    const ink = hidden(tip.cell, sheets(), tips);
+    const ink = bare.box(tip.cell, sheets(), tips);
     if (ink && !boxInside(ink, tip.window)) tips = tips.filter((other) => other !== tip);
   }
-  return { cells: sheets(), tips };
+  // What was left out for it holds nothing but a level line stays out.
+  let cells = sheets();
+  const groups = groupCount(grid, cells, tips);
+  for (const cell of cells) {
+    const others = cells.filter((other) => other !== cell);
+    const isOut = !old.some((part) => isSameCell(part.cell, cell)) && bare.isLevelsOnly(cell, others, tips);
+    if (isOut && groupCount(grid, others, tips) <= groups) cells = others;
+  }
+  return { cells, tips };
 }
 
 const isPrintedOn = (way: PaperWay, { paper, margin, overlap, scale }: PrintedSheets): boolean =>

@@ -15,8 +15,8 @@ import type { PaperSettings, RowShift, SheetPart, SheetPlan } from './types';
 const MOST_MARKED = { quick: 6, thorough: 16 } as const;
 
 /**
- * Spreads the pieces over sheets of one size: every line is in sight on a sheet, blank sheets are dropped, and
- * neighbours bear halves of the same marks.
+ * Spreads the pieces over sheets of one size: every line is in sight on a sheet, blank sheets and those that would hold
+ * nothing but a stretch of a level line are dropped, and neighbours bear halves of the same marks.
  *
  * A sheet's window is the paper without its margins; the next sheet starts an overlap before the window ends. So the
  * right (lower) sheet is trimmed along its left (upper) join, where its own drawing begins, and laid on the left

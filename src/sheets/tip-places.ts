@@ -20,6 +20,8 @@ export interface Taken {
   readonly boxes: readonly Box[];
   /** Every straight stretch of all pieces: x, y, x, y. */
   readonly inks: readonly Float64Array[];
+  /** Where in each of these the level lines begin, which are the last. */
+  readonly levelsFrom: readonly number[];
 }
 
 /** A tip is at least so deep behind its join that its half-diamonds and their numbers lie on it, and so far from its host's. */

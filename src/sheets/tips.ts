@@ -1,6 +1,6 @@
 import type { Mm } from '../length';
 import type { Box } from '../plane';
-import { bareBoxes } from './bare';
+import { bareInk } from './bare';
 import { type Cell, cellKey, type Grid, gridWindow, isSameCell } from './grid';
 import { hasRoom, LEAST_MARKED, partJoins } from './joins';
 import { DEEP, type LaidTip, neighbourSides, type Taken, tipPlaces } from './tip-places';
@@ -12,7 +12,8 @@ const RIM: Mm = 2;
 
 /**
  * The sheets that are left once every place of the grid with little on it is printed in an empty corner of another
- * sheet, and those tips: those with the least on them first, each only if all sheets still hang together by marks.
+ * sheet, and those tips: those with the least on them first, each only if all sheets still hang together by marks. Where
+ * it is nothing but a stretch of a level line, the place is left out: a ruler bridges it.
  *
  * @param most the most sheets that are wanted: undefined where more are left
  */
@@ -26,13 +27,13 @@ export function withTips(
   let tips: readonly LaidTip[] = [];
   const area = (box: Box | undefined) => (box ? (box.right - box.left) * (box.bottom - box.top) : 0);
   const window = grid.way.window.width * grid.way.window.height;
-  const bare = bareBoxes(grid, taken.inks);
+  const bare = bareInk(grid, taken.inks, taken.levelsFrom);
   const placeOf = tipPlaces(grid, cells, taken);
   const groups = groupCount(grid, cells, []);
   const inOrder = cells
     .map((cell) => ({
       cell,
-      size: area(bare(cell, cells, [], LARGEST * window)),
+      size: area(bare.box(cell, cells, [], LARGEST * window)),
     }))
     .filter(({ size }) => size < LARGEST * window)
     .toSorted((a, b) => a.size - b.size);
@@ -41,8 +42,12 @@ export function withTips(
     if (sheets.length - (inOrder.length - i) > most) return undefined;
     if (tips.some(({ host }) => isSameCell(host, cell))) continue;
     const others = sheets.filter((other) => other !== cell);
-    const box = bare(cell, others, tips);
+    const box = bare.box(cell, others, tips);
     if (!box) continue;
+    if (bare.isLevelsOnly(cell, others, tips) && groupCount(grid, others, tips) <= groups) {
+      sheets = others;
+      continue;
+    }
     const shown = tipWindow(grid, cell, box, [...others, ...tips.map((tip) => tip.cell)]);
     // A sheet that may become a tip itself is no place for others while there is one that won't.
     const firm = others.filter((other) => !inOrder.some((one) => one.cell === other));
@@ -124,7 +129,7 @@ function stretched(
 }
 
 /** In how many groups printed parts hang together by joins that bear marks. */
-function groupCount(grid: Grid, cells: readonly Cell[], tips: readonly LaidTip[]): number {
+export function groupCount(grid: Grid, cells: readonly Cell[], tips: readonly LaidTip[]): number {
   const parts = [...cells.map((cell) => ({ cell, window: gridWindow(grid, cell) })), ...tips];
   const places = new Map(parts.map(({ cell }, i) => [cellKey(cell), i]));
   const groups = parts.map((_, i) => i);
