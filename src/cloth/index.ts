@@ -1,4 +1,5 @@
 export { grainPlace, type LaidRow, laidName, laidRows } from './grain-place';
+export { clothOfPiece } from './kinds';
 export { LAYER_WORDS, LAYOUT_WORDS } from './layout-words';
 export { NEEDLES, TWIN_NEEDLE } from './needles';
 export { placedPoint } from './placed';

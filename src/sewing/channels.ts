@@ -35,7 +35,7 @@ export const allowancesHeld = (seams: Phrase): Phrase =>
 
 /** The same of seams that were pressed before, open or to one side. */
 export const pressedAllowancesHeld = (seams: Phrase): Phrase =>
-  say`Where the ${seams} will lie inside the casing, stitch their allowances down as they are pressed, from the raw edge to below the stitching line, so that the safety pin does not catch on them.`;
+  say`Where the ${seams} will lie inside the casing, stitch the allowances down as they are pressed, from the raw edge to below the stitching line, so that the safety pin does not catch on them.`;
 
 /** Length of one round of stitching for each channel. */
 export const channelLength = (g: Garment): number =>

@@ -17,11 +17,16 @@ export function elasticsCut({ waist, notions }: Garment): Phrase {
     : say`Cut ${number(waist.rows, 0)} elastics ${length} long, ${mm(waist.elasticWidth)} wide. Close one with a pin round the waist, ${mm(LAP)} lapped, and shorten it until it holds without digging in; cut the others to match.`;
 }
 
-/** How the lap is sewn, on elastic of that width. */
-export const lapSewn = (width: Mm): Phrase =>
-  width < ROOM_FOR_A_CROSS
-    ? say`Sew each lap with three rows of zigzag across it.`
+/** How so many laps are sewn, on elastic of that width. */
+export function lapSewn(width: Mm, laps: number): Phrase {
+  if (width < ROOM_FOR_A_CROSS)
+    return laps === 1
+      ? say`Sew the lap with three rows of zigzag across it.`
+      : say`Sew each lap with three rows of zigzag across it.`;
+  return laps === 1
+    ? say`Sew the lap: a square round its edge, and a cross in it from corner to corner.`
     : say`Sew each lap: a square round its edge, and a cross in it from corner to corner.`;
+}
 
 /** With which stitch. */
 export const lapSetting = (width: Mm): Setting =>

@@ -1,3 +1,4 @@
+import type { Layout } from '../cloth';
 import type {
   Allowances,
   CasingChoices,
@@ -22,6 +23,11 @@ export interface SewnCloth {
   readonly oneWay: boolean;
   readonly shrinkLength: number;
   readonly shrinkWidth: number;
+  /** Of a check or a print along the grain, and of stripes across it; 0 where nothing is matched. */
+  readonly repeat: Mm;
+  readonly repeatAcross: Mm;
+  /** How the cloth lies on the table when the pieces are cut. */
+  readonly layout: Layout | 'best';
 }
 
 /** Everything that the order of work depends on: the finished pattern and what was chosen. */

@@ -1,6 +1,6 @@
 import { sewnStretch } from '../edges';
 import type { Mm } from '../length';
-import { mm, say } from '../words';
+import { mm, type Phrase, say } from '../words';
 import { lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceOfKind } from './garment';
 import { makeStep } from './make-step';
@@ -37,6 +37,10 @@ export function gatheredTo(g: Garment, at: 'waist' | 'hem'): Mm | undefined {
   return fullness && fullness.edge > EASED * fullness.reach ? fullness.reach : undefined;
 }
 
+/** What becomes of the gathering threads once the ring is sewn on. */
+export const threadsOut = (g: Garment, at: 'waist' | 'hem'): readonly Phrase[] =>
+  gatheredTo(g, at) === undefined ? [] : [say`Pull out whatever is still seen of the gathering threads.`];
+
 const LONG_STITCH = setting(say`Stitch`, say`straight, 4 to 5 mm long, upper tension loosened`);
 
 /** Gathers for an edge that is longer than its ring can be stretched; none where stretching is enough. */
@@ -54,7 +58,7 @@ export function gatherSteps(g: Garment, at: 'waist' | 'hem'): readonly SewingSte
       title: at === 'hem' ? say`Gather the hems` : say`Gather the waist`,
       tasks: [
         say`Mark ${edge} in quarters.`,
-        say`Sew two rows of long stitches all round inside the allowance, one close to the stitching line. Leave long threads at both ends.`,
+        say`Sew two rows of long stitches on the plain machine, all round inside the allowance, one close to the stitching line. Leave long threads at both ends.`,
         say`Pull both bobbin threads together until ${edge} is ${mm(to)} round, knot them, and share the gathers out from quarter to quarter.`,
       ],
       why: say`The edge is ${mm(length)} round, and the ${ring} reaches ${mm(to)} when it is stretched as far as a seam should be.`,

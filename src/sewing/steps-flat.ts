@@ -107,7 +107,7 @@ function openingSteps(g: Garment): readonly SewingStep[] {
           ? say`On each leg one opening is marked ${mm(20)} from the centre-front stitching line, in the part of the casing that will lie outside.`
           : say`On each leg one opening is marked at the side, just above the hem fold, in the part that will lie outside.`,
         say`Iron a patch of interfacing, ${mm(openingPatch(width))} by ${mm(openingPatch(width))}, to the wrong side behind the mark.`,
-        say`Sew a buttonhole ${mm(width + 3)} long on the mark, or press in an eyelet of ${mm(Math.max(4, 0.8 * width))}; make one on a scrap with its patch first. Cut the buttonhole open from both ends to the middle, a pin across each end.`,
+        say`Sew an upright buttonhole, ${mm(width + 3)} long, on the mark, or press in an eyelet of ${mm(Math.max(4, 0.8 * width))}; make one on a scrap with its patch first. Cut the buttonhole open from both ends to the middle, a pin across each end.`,
       ],
       why: say`It goes through the outer layer alone, so it is made before the casing is folded.`,
       settings: buttonholeStitch(g),

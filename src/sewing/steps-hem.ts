@@ -4,7 +4,7 @@ import { allowancesHeld } from './channels';
 import { LAP, lapSetting, lapSewn } from './elastic';
 import { lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceOfKind } from './garment';
-import { gatherSteps } from './gathers';
+import { gatherSteps, threadsOut } from './gathers';
 import { hemStitchingAt, knitTurnedOnce, turningTold } from './hem-turning';
 import { makeStep } from './make-step';
 import { fromEdge, seamPace, seamPressed, seamSettings, seamSewn, seamTold, trimTold } from './seams';
@@ -103,7 +103,7 @@ function elasticStep(g: Garment): SewingStep {
     tasks: [
       say`Cut two elastics ${mm(length)} long, ${mm(g.hem.elasticWidth)} wide. Try one round the leg where the hem will sit, closed with a pin.`,
       say`Thread each with a safety pin, pull both ends well out of the opening, and lap them ${mm(LAP)}, not twisted.`,
-      lapSewn(g.hem.elasticWidth),
+      lapSewn(g.hem.elasticWidth, 2),
       say`Let them slip back, stretch the hem flat, and stitch the openings shut.`,
       say`Spread the gathers evenly, by quarters: the lap at the inseam, the elastic’s quarters at the quarter marks.`,
     ],
@@ -171,6 +171,7 @@ function stripHemSteps(g: Garment): readonly SewingStep[] {
           ? [say`Sew inside the ring and stretch the cuff, not the leg, from pin to pin.`]
           : [say`Sew inside the ring: the foot stands in the tube, the leg lies round it.`]),
         ...seamTold(g, allowances.hem),
+        ...threadsOut(g, 'hem'),
         say`Turn the ${name} down and press the allowances up to the leg.`,
       ],
       settings: seamSettings(g),

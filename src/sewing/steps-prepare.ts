@@ -1,3 +1,4 @@
+import { clothOfPiece } from '../cloth';
 import { cutCurves, isAlong, type Piece, pieceName, pieceRef } from '../edges';
 import type { Mm } from '../length';
 import { pathLength } from '../plane';
@@ -19,7 +20,8 @@ export const preparingSteps = (g: Garment): readonly SewingStep[] => [
   tryStep(g),
 ];
 
-function clothStep({ cloth }: Garment): SewingStep {
+function clothStep(g: Garment): SewingStep {
+  const { cloth } = g;
   const straightened =
     cloth.kind === 'knit'
       ? say`Straighten both ends: cut along one row of stitches.`
@@ -33,6 +35,9 @@ function clothStep({ cloth }: Garment): SewingStep {
         cloth.kind === 'woven'
           ? say`Zigzag the cut ends, which would fray, and wash and dry the cloth as the trousers will be washed and dried. It is expected to lose ${share(cloth.shrinkLength)} in length and ${share(cloth.shrinkWidth)} in width.`
           : say`Wash and dry the cloth as the trousers will be washed and dried. It is expected to lose ${share(cloth.shrinkLength)} in length and ${share(cloth.shrinkWidth)} in width.`,
+        ...(ofOtherCloth(g).length > 0
+          ? [say`Wash and dry the other cloth with it, so that it shrinks now, too.`]
+          : []),
         say`Press it flat, along the grain, with the heat that its label allows.`,
         straightened,
         folded,
@@ -79,13 +84,21 @@ function cutStep(g: Garment): SewingStep {
       sideChosen(cloth),
       say`Lay the cloth and the paper as the lay shows, which stands before these steps. Each grainline runs along the cloth: measure from both its arrowheads to the selvedge, and turn the paper until both distances are what the lay says.`,
       ...(cloth.oneWay
-        ? [say`This cloth has a nap or a one-way print: lay the waists of all pieces towards the same end.`]
+        ? [
+            say`This cloth has a nap or a one-way print: lay the waists of all pieces towards the same end, the upper one of a print; of a nap, that from which it is smooth to stroke down the leg.`,
+          ]
         : [
             say`A piece may lie upside down only on cloth without nap or direction. Stroke yours along the selvedge, and look at it from both ends: if it feels or looks otherwise from one of them, choose one-way cloth, and the lay is made anew; how much that takes stands beside this one.`,
           ]),
-      ...(pieces.some(({ kind }) => kind !== 'leg' && kind !== 'forkTip')
+      ...repeatTold(cloth),
+      ...(ofOtherCloth(g).length > 0
         ? [
-            say`Where the lay puts a piece’s middle on the fold, fold the paper in half, lay its crease on the fold of the cloth, and do not cut the fold.`,
+            say`Not on that lay, but on a cloth of their own: ${inTurn(ofOtherCloth(g).map(pieceName), '; ')}. Lay them on it side by side, their grainlines along its selvedge.`,
+          ]
+        : []),
+      ...(mayLieOnFold(g)
+        ? [
+            say`Where the lay shows a piece’s middle on the fold, fold the paper in half, lay its crease on the fold of the cloth, and do not cut the fold.`,
           ]
         : []),
       say`Hold the paper down with weights or pins and cut on the cut lines: ${inTurn(pieces.map(cutWords), '; ')}.`,
@@ -110,6 +123,32 @@ function cutStep(g: Garment): SewingStep {
   });
 }
 
+/** What is cut from another cloth than the legs. */
+const ofOtherCloth = (g: Garment): readonly Piece[] =>
+  cutPieces(g).filter((piece) => clothOfPiece(piece, g.cloth.kind) !== 'own');
+
+/** Whether a lay of this cloth can have a piece's middle on its fold: a piece that is cut once, on cloth folded lengthwise. */
+const mayLieOnFold = (g: Garment): boolean =>
+  !g.sides &&
+  (g.cloth.layout === 'best' || g.cloth.layout === 'foldedLengthwise') &&
+  cutPieces(g).some((piece) => piece.cut === 1 && clothOfPiece(piece, g.cloth.kind) === 'own');
+
+/** Where a repeat has to lie on both legs. */
+function repeatTold({ repeat, repeatAcross }: Garment['cloth']): readonly Phrase[] {
+  return [
+    ...(repeat > 0
+      ? [
+          say`The cloth repeats every ${mm(repeat)} along its length: lay the hem fold of both legs on the same line of it, so that it meets at the inseams and the centres.`,
+        ]
+      : []),
+    ...(repeatAcross > 0
+      ? [
+          say`The cloth repeats every ${mm(repeatAcross)} across: lay the side lines of both legs on the same stripe, so that one leg mirrors the other.`,
+        ]
+      : []),
+  ];
+}
+
 /** Which side will be seen, and what to do where nobody can tell. */
 const sideChosen = ({ kind }: Garment['cloth']): Phrase =>
   kind === 'knit'
@@ -125,7 +164,7 @@ function markStep(g: Garment): SewingStep {
   const { pieces, cloth, sides } = g;
   const [leg] = pieces;
   const tip = pieces.find(({ kind }) => kind === 'forkTip');
-  const opening = leg?.lines.some((line) => line.kind === 'opening') ?? false;
+  const openings = leg?.lines.filter((line) => line.kind === 'opening').length ?? 0;
   const place = leg?.lines.some((line) => line.kind === 'place') ?? false;
   return makeStep({
     id: 'mark',
@@ -139,11 +178,17 @@ function markStep(g: Garment): SewingStep {
       quarterBeforeSide(g.finished) === 0
         ? say`The quarter mark is halfway along the waist edge, here at the side line.`
         : say`The quarter mark is halfway along the waist edge, which is not where the side line is.`,
-      ...(opening ? [say`Mark the opening for the cord on the right side, with a washable pen.`] : []),
+      ...(openings === 1 ? [say`Mark the opening for the cord on the right side, with a washable pen.`] : []),
+      ...(openings > 1 ? [say`Mark the openings for the cords on the right side, with a washable pen.`] : []),
       ...(place ? [say`Mark the pocket’s corners with a stitch of thread each, so that both sides show them.`] : []),
       sides
         ? say`Chalk LEFT BACK or RIGHT BACK on the wrong side of the back half of each leg: left and right as they are worn.`
         : say`Chalk BACK on the wrong side of the back half of each leg.`,
+      ...(pieces.some(({ kind }) => kind === 'waistFacing' || kind === 'hemFacing')
+        ? [
+            say`Chalk BACK on the wrong side of each facing, too, at its back end: the left one where the paper’s words are read upright, seen from the printed side.`,
+          ]
+        : []),
     ],
     why:
       cloth.kind === 'knit'

@@ -28,7 +28,7 @@ export function tipSteps(g: Garment): readonly SewingStep[] {
       settings: seamSettings(g),
       check: say`Inseam and crotch edge run on across the seam without a step, and the two legs are mirror images.`,
       ...seamSewn(g, 'piecing'),
-      care: say`Press on the wrong side, and keep your fingers off the point that you hold down.`,
+      care: say`Press on the wrong side, and hold the narrow point with a pin, not with your fingers.`,
       time: timeOf(4, 2 * lengthOf(pieced.tip, ['piecing']), seamPace(g)),
       scene: { view: 'forkTip' },
     }),

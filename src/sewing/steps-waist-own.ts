@@ -4,7 +4,7 @@ import { backMark } from './back-mark';
 import { channelLength, channelTold, LEFT_OPEN, pressedAllowancesHeld, tuckedUnder } from './channels';
 import { lengthOf, sewingFacts } from './facts';
 import { type Garment, pieceOfKind } from './garment';
-import { gatherSteps } from './gathers';
+import { gatherSteps, threadsOut } from './gathers';
 import { knitTurnedOnce } from './hem-turning';
 import { makeStep } from './make-step';
 import { fromEdge, seamPace, seamPressed, seamSettings, seamSewn, seamTold, trimTold } from './seams';
@@ -58,9 +58,12 @@ export function stripWaistSteps(g: Garment): readonly SewingStep[] {
           ? [
               say`The band is shorter than the waist: pin the quarters, and stretch the band, not the leg, to it while you sew.`,
             ]
-          : []),
+          : [
+              say`The half with the gap lies on top, away from the leg: when the casing is turned up, it comes to lie inside.`,
+            ]),
         backMark(g, 'seam'),
         ...seamTold(g, allowances.waist),
+        ...threadsOut(g, 'waist'),
         say`Press the allowances down to the legs.`,
         ...channelTold(g, false),
       ],
@@ -101,7 +104,7 @@ export function facedWaistSteps(g: Garment): readonly SewingStep[] {
       part: 'waist',
       title: say`Join the waist facings`,
       tasks: [
-        say`Lay the two facings right sides together and sew both centre seams, ${fromEdge(allowances.crotch)}. The wider side is the back.`,
+        say`Lay the two facings right sides together and sew both centre seams, ${fromEdge(allowances.crotch)}. The ends that are chalked BACK meet at centre back.`,
         seamPressed(g, 2),
       ],
       settings: seamStitch(g),

@@ -51,7 +51,7 @@ function foldStep(g: Garment): SewingStep {
       ...channelTold(g, finished.heights.channels.filter((channel) => channel.holds === 'elastic').length > 1),
     ],
     settings: topStitch(g),
-    check: say`The channel is ${mm(heights.channels[0]?.to ?? casingDepth)} wide all round, and the turned part has no tuck anywhere.`,
+    check: channelsChecked(g),
     sews: [{ piece: 'leg', edges: ['waist'], how: 'heldDown' }],
     finishes: under ? [{ piece: 'leg', edges: ['waist'], how: 'turnedUnder' }] : [],
     time: timeOf(6, channelLength(g), PER_METRE.topstitch),
@@ -77,7 +77,7 @@ function threadStep(g: Garment): SewingStep {
       say`Mark ${mm(LAP / 2)} from both ends, where they will be lapped, then the middle, and halfway between the middle and each end mark.`,
       pinPushed(rows, cordAbove),
       say`Check that it is not twisted. Pull both ends ${mm(PULLED_OUT)} out of the opening, lap them ${mm(LAP)} and pin; try the trousers on.`,
-      lapSewn(elasticWidth),
+      lapSewn(elasticWidth, rows),
       say`Let the elastic slip back into the casing.`,
     ],
     why: say`Elastics differ, so fit it on the body.`,
@@ -87,6 +87,19 @@ function threadStep(g: Garment): SewingStep {
     time: timeOf(5 + 5 * rows, rows * length, PER_METRE.thread),
     scene: { view: 'waist', stage: 'threaded' },
   });
+}
+
+/** How wide the stitched channels are, of elastic and cord each where both are there. */
+function channelsChecked(g: Garment): Phrase {
+  const { channels } = g.finished.heights;
+  const wide = (holds: 'elastic' | 'cord'): Mm | undefined => {
+    const channel = channels.find((one) => one.holds === holds);
+    return channel && channel.to - channel.from;
+  };
+  const [elastic, cord] = [wide('elastic'), wide('cord')];
+  return elastic !== undefined && cord !== undefined
+    ? say`The elastic’s channel is ${mm(elastic)} wide all round, the cord’s above it ${mm(cord)}, and the turned part has no tuck anywhere.`
+    : say`The channel is ${mm(elastic ?? cord ?? sewingFacts(g).casingDepth)} wide all round, and the turned part has no tuck anywhere.`;
 }
 
 /** How far in front of the side line the waist's quarter lies; 0 where nobody sees that, less where it lies behind it. */
@@ -142,7 +155,7 @@ function cordStep(g: Garment): SewingStep {
     tasks: [
       waist.cord === 'ofCloth'
         ? say`Take the cord that you sewed; its seam goes to centre back.`
-        : say`Cut the cord ${mm(notions.cordLength ?? 0)} long, ${mm(waist.cordWidth)} wide, and keep its ends from fraying: dip, knot or stitch them.`,
+        : say`Cut the cord ${mm(notions.cordLength ?? 0)} long, ${mm(waist.cordWidth)} wide, and keep its ends from fraying: stitch across them, or touch them with fabric glue.`,
       say`Put a safety pin into one end. Draw it in at one opening in front, all round, and out at the other.`,
       say`Try the trousers on. Then lay the waist flat at its widest, even out the ends, and stitch across cord and casing at centre back.`,
     ],
@@ -170,7 +183,7 @@ function sewnOnSteps(g: Garment): readonly SewingStep[] {
         more === 0
           ? say`Lap its ends ${mm(LAP)} and pin them.`
           : say`Lap the ends of the lowest one ${mm(LAP)} and pin them; the others are threaded later.`,
-        lapSewn(waist.elasticWidth),
+        lapSewn(waist.elasticWidth, 1),
         say`Mark its quarters: the lap, the middle, and halfway between.`,
         say`Pin it to the wrong side of the waist’s raw edge: the lap at centre back, the middle at centre front, the quarters at the quarter marks.`,
       ],

@@ -115,6 +115,18 @@ describe('the pages of documents', () => {
     }
   });
 
+  it('of a guide whose lay has just no room below what is to buy are full too', () => {
+    const { project } = example('flannel-bottoms');
+    const drafted = draft({
+      ...project,
+      units: 'inch',
+      waist: { ...project.waist, finish: 'elasticAndDrawstring' },
+      hem: { ...project.hem, finish: 'drawstringCasing', cord: 'ofCloth' },
+      cloth: { ...project.cloth, oneWay: true, repeat: 120 },
+    });
+    expect(drafted.ok && pageFaults(writeGuidePdf(drafted.value, options), true)).toEqual([]);
+  });
+
   it('of the guide to the flannel pair are six', () => {
     const pdf = openPdf(writeGuidePdf(example('flannel-bottoms'), options));
     expect(pdf.pages).toBeLessThanOrEqual(6);

@@ -87,8 +87,8 @@ const SHAPE_WORDS: Readonly<Record<string, Phrase>> = {
 };
 
 /** What was chosen, in words. */
-export function choiceSentences({ project, leg }: Draft): readonly string[] {
-  const { allowances, units } = project;
+export function choiceSentences({ project, leg, legs: [{ finished }] }: Draft): readonly string[] {
+  const { units } = project;
   const { length, shape } = project.leg;
   const lengthTold = typeof length === 'string' ? LENGTH_NAMES[length] : say`inseam ${mm(length.inseam)}`;
   const shapeTold =
@@ -102,10 +102,25 @@ export function choiceSentences({ project, leg }: Draft): readonly string[] {
       : say`Leg: ${lengthTold}, shape ${shapeTold}, spread ${spread}, centre back ${back}, centre front ${front} (straightened by hand).`,
     say`Waist: ${waistTold(project)}.`,
     say`Hem: ${hemTold(project)}.`,
-    say`Seam allowances are drawn in: inseam ${mm(allowances.inseam)}, crotch and centres ${mm(allowances.crotch)}.`,
+    say`Seam allowances are drawn in: ${drawnAllowances(project, finished)}.`,
     sidesTold(project),
   ].flatMap((phrase) => (isSaid(phrase) ? [printPhrase(phrase, units)] : []));
 }
+
+/** The allowances of the seams that this pair has, wherever something is sewn on at waist or hem there, too. */
+const drawnAllowances = (
+  { allowances: { inseam, crotch, waist, hem } }: Project,
+  { heights, hemPlan }: Draft['legs'][number]['finished'],
+): Phrase =>
+  inTurn(
+    [
+      say`inseam ${mm(inseam)}`,
+      say`crotch and centres ${mm(crotch)}`,
+      ...(heights.kind === 'folded' ? [] : [say`waist ${mm(waist)}`]),
+      ...(hemPlan.kind === 'folded' ? [] : [say`hem ${mm(hem)}`]),
+    ],
+    ', ',
+  );
 
 function clothTold({ cloth, use }: Project): Phrase {
   const kind = cloth.kind === 'knit' ? say`knit` : say`woven`;

@@ -12,7 +12,7 @@ const NARROW: Mm = 48;
 const SHARE = { narrow: 0.5, lay: 0.64, pair: 0.42 } as const;
 /** The way in small: at most so many steps in a row, each in a cell of this shape. */
 const WAY = { most: 8, ratio: 1 } as const;
-const TALLEST = { pair: 75, lay: 110 } as const;
+const TALLEST = { pair: 75, lay: 110, smallLay: 80 } as const;
 
 /**
  * The guide's pages: the finished pair and the whole way in small first, then what to buy and to cut, the lay, the steps,
@@ -62,7 +62,7 @@ export function guideRuns(guide: Guide): readonly PageRun[] {
         ...headed(words`Safety`, bullets(guide.safety)),
       ],
     },
-    { columns: 1, passages: layPassages(guide) },
+    { columns: 1, passages: layPassages(guide, TALLEST.lay), smaller: layPassages(guide, TALLEST.smallLay) },
     {
       columns: 2,
       passages: [
@@ -78,11 +78,11 @@ export function guideRuns(guide: Guide): readonly PageRun[] {
 }
 
 /** The lay to scale; beside it where each piece lies, and other widths. */
-function layPassages({ lay, laid, noLay, widths, units }: Guide): readonly Passage[] {
+function layPassages({ lay, laid, noLay, widths, units }: Guide, tallest: Mm): readonly Passage[] {
   const others = headed(words`On other widths`, pairs(widths));
   const heading: Passage = { kind: 'heading', size: 'part', text: words`The lay` };
   if (!lay) return [heading, { kind: 'paragraph', text: noLay }, ...others];
-  const picture = { ...barePicture(lay, units), tallest: TALLEST.lay };
+  const picture = { ...barePicture(lay, units), tallest };
   return [
     heading,
     {

@@ -12,6 +12,8 @@ import { SPACE, TYPE } from './type-scale';
 export interface PageRun {
   readonly columns: 1 | 2 | 3 | 4;
   readonly passages: readonly Passage[];
+  /** The same with a smaller picture, for the rest of a page that would be left too empty otherwise. */
+  readonly smaller?: readonly Passage[];
   /** Whether it begins a page, where the one before is full enough. */
   readonly onNewPage?: boolean;
 }
@@ -58,9 +60,10 @@ export function setRuns(pen: Pen, grid: PageGrid, runs: readonly PageRun[], top:
     y = turnOver();
     empty = true;
   };
-  for (const { columns, passages, onNewPage = false } of runs) {
+  for (const { columns, passages, smaller, onNewPage = false } of runs) {
     const width = gridColumns(grid, columns, 0, 0)[0] as { left: Mm; right: Mm };
-    let strips = passageStrips(passages, width.right - width.left, pen.widthOf);
+    const stripsOf = (some: readonly Passage[]) => passageStrips(some, width.right - width.left, pen.widthOf);
+    let strips = stripsOf(passages);
     const flowHere = () =>
       flowBalanced(strips, (lower) => gridColumns(grid, columns, y, lower), {
         top: y,
@@ -73,6 +76,7 @@ export function setRuns(pen: Pen, grid: PageGrid, runs: readonly PageRun[], top:
       y += SPACE.run;
       const low = grid.bottom - y < LEAST_ROOM && flowHere().left.length > 0;
       if ((onNewPage && y >= least) || low) turn();
+      else if (smaller && y < least && flowHere().laid.length === 0) strips = stripsOf(smaller);
     }
     while (strips.length > 0) {
       const flow = flowHere();

@@ -46,6 +46,10 @@ export function finishedPicture(g: Garment): StepPicture {
       ...fronts.flatMap(({ cordFrom, out }) =>
         cordsFrom(cordFrom && worn([cordFrom])[0], out * u).map((run) => d.line('cord', ...run)),
       ),
+      // The opening at the side is seen from its edge: one end hangs before the leg, one beside it.
+      ...fronts.flatMap(({ hemCordFrom, out }) =>
+        [0.35, -0.35].flatMap((way) => cordsFrom(hemCordFrom, way * out * u).map((run) => d.line('cord', ...run))),
+      ),
     ],
     share < 1
       ? say`The finished trousers from the front, right side out, the waist drawn in as it hangs when nobody wears them; behind it the inside of the back, which stands highest at its centre.`
@@ -104,6 +108,8 @@ interface Front {
   readonly gathers: readonly (readonly Point[])[];
   /** Where a waist cord comes out, and to which side it hangs. */
   readonly cordFrom: Point | undefined;
+  /** Where a hem cord comes out, at the side. */
+  readonly hemCordFrom: Point | undefined;
   readonly out: 1 | -1;
 }
 
@@ -118,6 +124,7 @@ function frontMirrored(front: Front): Front {
     stitched: front.stitched.map((run) => run.map(over)),
     gathers: front.gathers.map((run) => run.map(over)),
     cordFrom: front.cordFrom && over(front.cordFrom),
+    hemCordFrom: front.hemCordFrom && over(front.hemCordFrom),
     out: -1,
   };
 }
@@ -164,6 +171,10 @@ function frontOf(g: Garment): Front {
           )
         : [],
     cordFrom,
+    hemCordFrom:
+      g.hem.finish === 'drawstringCasing'
+        ? { x: widthAt([half], bottom - 1)[0] + 4, y: bottom - sewingFacts(g).hemDepth / 2 }
+        : undefined,
     out: 1,
   };
 }

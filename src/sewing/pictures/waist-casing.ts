@@ -2,9 +2,14 @@ import type { Mm } from '../../length';
 import { between, distance, type Point } from '../../plane';
 import { mm, say } from '../../words';
 import { LEFT_OPEN } from '../channels';
+import type { Garment } from '../garment';
 import { elasticSewnOn } from '../steps-flat';
 import { both, hasElastic, lineOf, raised, type Stage, turning, upTo } from './waist-parts';
 import { stripOnTop } from './waist-strips';
+
+/** How far a line between channels stays open at the centre: only where an elastic is threaded above it. */
+const partingGap = (g: Garment): Mm =>
+  g.finished.heights.channels.filter(({ holds }) => holds === 'elastic').length > 1 ? LEFT_OPEN / 2 : 0;
 
 export const stitched: Stage = (g, view, d) => {
   const u = d.unit;
@@ -14,7 +19,7 @@ export const stitched: Stage = (g, view, d) => {
   return [
     ...turning(view, d),
     ...lineOf(d, 'lit', upTo(seam, gap)),
-    ...view.partings.flatMap((parting) => lineOf(d, 'lit', upTo(parting, gap))),
+    ...view.partings.flatMap((parting) => lineOf(d, 'lit', upTo(parting, partingGap(g)))),
     ...(gap > 0
       ? [
           ...d.arrow({ x: 0, y: seam[0].y + 6 * u }, { x: -gap, y: seam[0].y + 6 * u }),
@@ -52,7 +57,7 @@ export const threaded: Stage = (g, view, d) => {
     : [
         ...turning(view, d),
         ...lineOf(d, 'stitch', upTo(view.waistEdge, gap)),
-        ...view.partings.flatMap((p) => lineOf(d, 'stitch', upTo(p, gap))),
+        ...view.partings.flatMap((p) => lineOf(d, 'stitch', upTo(p, partingGap(g)))),
       ];
   const at = { x: -0.3 * gap, y: centre.y - (strip ? 0.3 * w : 0) };
   const end = { x: at.x - 0.7 * tail, y: at.y + tail };
@@ -107,7 +112,8 @@ export const closed: Stage = (g, view, d) => {
         ),
       ),
     ),
-    d.line('lit', { x: -LEFT_OPEN / 2, y: centre.y }, { x: LEFT_OPEN / 2, y: centre.y }),
+    // A ring that is sewn on has its gap in its own end seam, which stands upright at the centre.
+    ...(strip ? [] : [d.line('lit', { x: -LEFT_OPEN / 2, y: centre.y }, { x: LEFT_OPEN / 2, y: centre.y })]),
     d.line('lit', ...upright(centre)),
     ...(view.quarter <= whole ? both((move) => [d.line('lit', ...upright(quarter).map(move))]) : []),
     ...(view.quarter <= whole
@@ -116,9 +122,11 @@ export const closed: Stage = (g, view, d) => {
           d.word({ x: -quarter.x, y: quarter.y - up - 2 * u }, say`quarter`, 'middle'),
         ]
       : []),
-    ...d.note({ x: LEFT_OPEN / 2 + 3 * u, y: centre.y + 16 * u }, say`opening shut`, {
-      x: LEFT_OPEN / 4,
-      y: centre.y + u,
-    }),
+    ...(strip
+      ? d.note({ x: LEFT_OPEN / 2 + 3 * u, y: centre.y + 16 * u }, say`gap sewn shut`, { x: 0, y: centre.y - up / 2 })
+      : d.note({ x: LEFT_OPEN / 2 + 3 * u, y: centre.y + 16 * u }, say`opening shut`, {
+          x: LEFT_OPEN / 4,
+          y: centre.y + u,
+        })),
   ];
 };

@@ -23,7 +23,7 @@ export const filesContent = {
   'Levels and side': 'plain',
   'Notches and grain': 'trade',
   'Notes and test squares': 'plain',
-  'Seam allowances are drawn in: inseam {0}, crotch and centres {1}.': 'trade', // {0} mm(allowances.inseam), {1} mm(allowances.crotch)
+  'Seam allowances are drawn in: {0}.': 'trade', // {0} drawnAllowances(project, finished)
   Stitching: 'trade',
   'Waist band, finished depth': 'trade',
   'Waist must open to at least': 'plain',
@@ -44,6 +44,7 @@ export const filesContent = {
   'casing – stitch here': 'trade',
   'channel – stitch here': 'trade',
   crotch: 'trade',
+  'crotch and centres {0}': 'trade', // {0} mm(crotch)
   'cuff of rib, {0} high': 'trade', // {0} mm(hem.bandHeight)
   'cut here': 'plain',
   'edge overlocked': 'trade',
@@ -63,6 +64,7 @@ export const filesContent = {
   half: 'plain',
   'hem fold': 'trade',
   'hem fold – the finished hem': 'trade',
+  'hem {0}': 'trade', // {0} mm(hem)
   'hem {0} round': 'trade', // {0} mm(shape.hemGirth)
   'hem – stitch here': 'trade',
   'hip line': 'trade',
@@ -100,6 +102,7 @@ export const filesContent = {
   'waist edge': 'trade',
   'waist fold': 'trade',
   'waist fold – the finished top edge': 'trade',
+  'waist {0}': 'plain', // {0} mm(waist)
   'washed before cutting': 'trade',
   woven: 'trade',
   '{0} (estimated)': 'plain', // {0} mm(estimate)

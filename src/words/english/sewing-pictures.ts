@@ -87,6 +87,7 @@ export const sewingPictures = {
   'fold, no seam': 'trade',
   'fold: cut it open and turn the upper layer round': 'trade',
   'folded lengthwise, right sides together': 'trade',
+  'gap sewn shut': 'trade',
   gathers: 'trade',
   grainline: 'trade',
   'hem, wrong side up': 'trade',

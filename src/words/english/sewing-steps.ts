@@ -24,6 +24,8 @@ export const sewingSteps = {
   'Both sides of a knit look alike, and so do front and back until one has been sewn the wrong way round.': 'trade',
   'Both sides of many cloths look alike, and so do front and back until one has been sewn the wrong way round.':
     'trade',
+  'Chalk BACK on the wrong side of each facing, too, at its back end: the left one where the paper’s words are read upright, seen from the printed side.':
+    'trade',
   'Chalk BACK on the wrong side of the back half of each leg.': 'trade',
   'Chalk LEFT BACK or RIGHT BACK on the wrong side of the back half of each leg: left and right as they are worn.':
     'trade',
@@ -43,7 +45,8 @@ export const sewingSteps = {
   'Cut away from your hands. Close a rotary cutter every time you put it down.': 'plain',
   'Cut each elastic {0} long, {1} wide. Draw it through with a safety pin, let it reach {2} beyond both inseam stitching lines, and sew across both its ends inside the allowance.':
     'trade', // {0} mm(g.notions.hemElasticLength ?? 0), {1} mm(g.hem.elasticWidth), {2} mm(LAP / 2)
-  'Cut the cord {0} long, {1} wide, and keep its ends from fraying: dip, knot or stitch them.': 'trade', // {0} mm(notions.cordLength ?? 0), {1} mm(waist.cordWidth)
+  'Cut the cord {0} long, {1} wide, and keep its ends from fraying: stitch across them, or touch them with fabric glue.':
+    'trade', // {0} mm(notions.cordLength ?? 0), {1} mm(waist.cordWidth)
   'Cut the pieces': 'trade',
   'Cut two cords {0} long, {1} wide, and keep their ends from fraying.': 'trade', // {0} mm(length), {1} mm(g.hem.cordWidth)
   'Cut two elastics {0} long, {1} wide. Try one round the leg where the hem will sit, closed with a pin.': 'trade', // {0} mm(length), {1} mm(g.hem.elasticWidth)
@@ -119,7 +122,8 @@ export const sewingSteps = {
     'trade',
   'Lay the tip on the back of its leg, right sides together, its long straight edge on that of the leg: the notches meet, and so do both ends of the raw edges. The wider end is the crotch’s.':
     'trade',
-  'Lay the two facings right sides together and sew both centre seams, {0}. The wider side is the back.': 'trade', // {0} fromEdge(allowances.crotch)
+  'Lay the two facings right sides together and sew both centre seams, {0}. The ends that are chalked BACK meet at centre back.':
+    'trade', // {0} fromEdge(allowances.crotch)
   'Lay the two halves right sides together, sew one end of each to the other, {0}, and press the seam open.': 'trade', // {0} fromEdge(allowance('leftEnd'))
   'Lay two scraps right sides together, and sew them as you will sew the inseams.': 'trade',
   'Leave the paper on each piece until it is marked. A piece that is cut twice from a single layer is cut and marked once, then once more with the paper turned over.':
@@ -137,6 +141,7 @@ export const sewingSteps = {
   'Mark on the wrong side, with chalk or a washable pen: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of waist and hem.':
     'trade',
   'Mark the opening for the cord on the right side, with a washable pen.': 'trade',
+  'Mark the openings for the cords on the right side, with a washable pen.': 'trade',
   'Mark the pieces': 'trade',
   'Mark the pocket’s corners with a stitch of thread each, so that both sides show them.': 'trade',
   'Mark {0} from both ends, where they will be lapped, then the middle, and halfway between the middle and each end mark.':
@@ -144,6 +149,8 @@ export const sewingSteps = {
   'No allowance is drawn at the {0}: cut that much outside the line as you mean to sew inside it.': 'trade', // {0} seam
   'No overlocker? Sew each seam with a narrow zigzag on the stitching line, sew a second zigzag beside it in the allowance, and trim what is left outside.':
     'trade',
+  'Not on that lay, but on a cloth of their own: {0}. Lay them on it side by side, their grainlines along its selvedge.':
+    'trade', // {0} inTurn(ofOtherCloth(g).map(pieceName), '; ')
   'On each leg one opening is marked at the side, just above the hem fold, in the part that will lie outside.': 'trade',
   'On each leg one opening is marked {0} from the centre-front stitching line, in the part of the casing that will lie outside.':
     'trade', // {0} mm(20)
@@ -173,7 +180,7 @@ export const sewingSteps = {
   'Press it flat, along the grain, with the heat that its label allows.': 'trade',
   'Press it flat, along the grain, without steam: steam shrinks it.': 'trade',
   'Press it.': 'trade',
-  'Press on the wrong side, and keep your fingers off the point that you hold down.': 'trade',
+  'Press on the wrong side, and hold the narrow point with a pin, not with your fingers.': 'trade',
   'Press the allowances down to the legs.': 'trade',
   'Press the allowances towards the facing and stitch them to it, close beside the seam.': 'trade',
   'Press the allowances towards the facing and stitch them to it, close beside the seam: the edge rolls inside by itself then.':
@@ -205,9 +212,9 @@ export const sewingSteps = {
     'trade',
   'Put a safety pin into one end. Draw it in at one opening in front, all round, and out at the other.': 'trade',
   'Released, the waist draws in evenly, and no raw edge shows.': 'trade',
-  'Sew a buttonhole {0} long on the mark, or press in an eyelet of {1}; make one on a scrap with its patch first. Cut the buttonhole open from both ends to the middle, a pin across each end.':
-    'trade', // {0} mm(width + 3), {1} mm(Math.max(4, 0.8 * width))
   'Sew all round, {0}.': 'trade', // {0} fromEdge(allowances.hem)
+  'Sew an upright buttonhole, {0} long, on the mark, or press in an eyelet of {1}; make one on a scrap with its patch first. Cut the buttonhole open from both ends to the middle, a pin across each end.':
+    'trade', // {0} mm(width + 3), {1} mm(Math.max(4, 0.8 * width))
   'Sew inside the ring and stretch the cuff, not the leg, from pin to pin.': 'trade',
   'Sew inside the ring: the foot stands in the tube, the leg lies round it.': 'trade',
   'Sew the band to the waist': 'trade',
@@ -291,13 +298,21 @@ export const sewingSteps = {
   'The band is shorter than the waist: pin the quarters, and stretch the band, not the leg, to it while you sew.':
     'trade',
   'The channel is {0} wide all round, and the facing has no tuck anywhere.': 'trade', // {0} mm(finished.heights.channels[0]?.to ?? finished.heights.fold)
-  'The channel is {0} wide all round, and the turned part has no tuck anywhere.': 'trade', // {0} mm(heights.channels[0]?.to ?? casingDepth)
+  'The channel is {0} wide all round, and the turned part has no tuck anywhere.': 'trade', // {0} mm(elastic ?? cord ?? sewingFacts(g).casingDepth)
+  'The cloth repeats every {0} across: lay the side lines of both legs on the same stripe, so that one leg mirrors the other.':
+    'trade', // {0} mm(repeatAcross)
+  'The cloth repeats every {0} along its length: lay the hem fold of both legs on the same line of it, so that it meets at the inseams and the centres.':
+    'trade', // {0} mm(repeat)
   'The cord is equally wide from end to end, and no raw edge shows.': 'trade',
   'The cord, with a pin in its end, goes through.': 'trade',
   'The creases run straight from edge to edge, and the turned parts lie flat on the leg.': 'plain',
   'The edges are as long as before: not stretched, not drawn together.': 'plain',
+  'The elastic’s channel is {0} wide all round, the cord’s above it {1}, and the turned part has no tuck anywhere.':
+    'trade', // {0} mm(elastic), {1} mm(cord)
   'The foot goes through, and the elastic leaves no mark on the leg.': 'trade',
   'The gathers are even, every quarter equally full, and the opening is shut.': 'trade',
+  'The half with the gap lies on top, away from the leg: when the casing is turned up, it comes to lie inside.':
+    'trade',
   'The inseams meet at the crotch; one notch meets one notch in front, two meet two at the back. Nowhere is the seam wider than drawn: that would take from the opening that goes over the hips.':
     'trade',
   'The iron stays hot when you look away: stand it up, and switch it off when you leave.': 'plain',
@@ -320,7 +335,8 @@ export const sewingSteps = {
   'These edges are turned inside and held by one row of stitching; nothing else keeps them from fraying.': 'trade',
   'These edges are turned inside, once, and held by one row of stitching. Knit doesn’t fray, but without this it curls.':
     'trade',
-  'This cloth has a nap or a one-way print: lay the waists of all pieces towards the same end.': 'trade',
+  'This cloth has a nap or a one-way print: lay the waists of all pieces towards the same end, the upper one of a print; of a nap, that from which it is smooth to stroke down the leg.':
+    'trade',
   'This hem is {0} round; a machine’s free arm is about that, so the leg could not be drawn over it. Flat it is easy, and the inseam holds the ends.':
     'trade', // {0} mm(hemRound)
   'Thread each with a safety pin, pull both ends well out of the opening, and lap them {0}, not twisted.': 'trade', // {0} mm(LAP)
@@ -361,8 +377,9 @@ export const sewingSteps = {
   'Two fingers go under the elastic. Between any two pins the cloth is equally full.': 'trade',
   'Wash and dry the cloth as the trousers will be washed and dried. It is expected to lose {0} in length and {1} in width.':
     'trade', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)
+  'Wash and dry the other cloth with it, so that it shrinks now, too.': 'trade',
   'Wash and press the cloth': 'trade',
-  'Where the lay puts a piece’s middle on the fold, fold the paper in half, lay its crease on the fold of the cloth, and do not cut the fold.':
+  'Where the lay shows a piece’s middle on the fold, fold the paper in half, lay its crease on the fold of the cloth, and do not cut the fold.':
     'trade',
   'With the waist at its widest both ends are equally long, and the trousers go over the fullest part.': 'trade',
   'Zigzag the cut ends, which would fray, and wash and dry the cloth as the trousers will be washed and dried. It is expected to lose {0} in length and {1} in width.':

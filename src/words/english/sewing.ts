@@ -71,10 +71,13 @@ export const sewing = {
   'Pull every seam once, gently: none opens. Both legs are equally long, and the centre seams stand upright.': 'trade',
   'Pull every seam once, gently: none opens. The left leg is on the wearer’s left, and the centre seams stand upright.':
     'trade',
+  'Pull out whatever is still seen of the gathering threads.': 'trade',
   'Second row': 'plain',
   'Sew each lap with three rows of zigzag across it.': 'trade',
   'Sew each lap: a square round its edge, and a cross in it from corner to corner.': 'trade',
-  'Sew two rows of long stitches all round inside the allowance, one close to the stitching line. Leave long threads at both ends.':
+  'Sew the lap with three rows of zigzag across it.': 'trade',
+  'Sew the lap: a square round its edge, and a cross in it from corner to corner.': 'trade',
+  'Sew two rows of long stitches on the plain machine, all round inside the allowance, one close to the stitching line. Leave long threads at both ends.':
     'trade',
   'Sew {0} with a narrow zigzag, which gives with the cloth. Don’t pull: let the machine feed.': 'trade', // {0} fromEdge(allowance)
   'Sew {0}; backstitch at both ends.': 'trade', // {0} fromEdge(allowance)
@@ -104,7 +107,7 @@ export const sewing = {
   'Under seven years the rule is stricter: elastic is the better choice.': 'trade',
   'Where the {0} will lie inside the casing, press their allowances to one side and stitch them down, from the raw edge to below the stitching line, so that the safety pin does not catch on them.':
     'trade', // {0} seams
-  'Where the {0} will lie inside the casing, stitch their allowances down as they are pressed, from the raw edge to below the stitching line, so that the safety pin does not catch on them.':
+  'Where the {0} will lie inside the casing, stitch the allowances down as they are pressed, from the raw edge to below the stitching line, so that the safety pin does not catch on them.':
     'trade', // {0} seams
   'Write the date and the measurements on the paper pattern, and what you would change.': 'plain',
   'Zigzag both edges together beside the stitching, and trim off what is left outside it.': 'trade',
