@@ -35,9 +35,10 @@ export function wordsByRoom(all: readonly Gathered[]): ReadonlyMap<string, reado
   return new Map(rooms.map((room) => [room, sorted.filter((one) => roomOf(one) === room)]));
 }
 
-/** `src/check/fixes.ts` is of `check`; the large rooms are taken folder by folder, and the steps of the sewing by themselves. */
+/** `src/check/fixes.ts` is of `check`; the large rooms are taken folder by folder, and the steps of the sewing by themselves, those of the waist apart. */
 function roomOf({ file }: Gathered): string {
   const [, room = '', ...inner] = file.split('/');
+  if (room === 'sewing' && inner[0]?.startsWith('steps-waist')) return 'sewing-waist';
   if (room === 'sewing' && inner[0]?.startsWith('steps-')) return 'sewing-steps';
   return ['files', 'sewing', 'workbench'].includes(room) && inner.length > 1 ? `${room}-${inner[0]}` : room;
 }

@@ -21,6 +21,7 @@ import { project } from './project';
 import { sewing } from './sewing';
 import { sewingPictures } from './sewing-pictures';
 import { sewingSteps } from './sewing-steps';
+import { sewingWaist } from './sewing-waist';
 import { sheets } from './sheets';
 import { trace } from './trace';
 import { words } from './words';
@@ -73,6 +74,7 @@ export const english = {
   ...sewing,
   ...sewingPictures,
   ...sewingSteps,
+  ...sewingWaist,
   ...sheets,
   ...trace,
   ...words,

@@ -1,6 +1,5 @@
 // Written by `npm run words`, save where each comes from.
 export const sewingSteps = {
-  'A facing cut as the leg is lies flat at any slant; a turning of the leg itself would not.': 'trade',
   'A hand goes in, and the upper edge runs level, square to the side line.': 'plain',
   'A machine without zigzag? Bind them with thin bias tape instead.': 'trade',
   'A piece may lie upside down only on cloth without nap or direction. Stroke yours along the selvedge, and look at it from both ends: if it feels or looks otherwise from one of them, choose one-way cloth, and the lay is made anew; how much that takes stands beside this one.':
@@ -8,7 +7,6 @@ export const sewingSteps = {
   'A seam ripper slips: the pins stop it, and your other hand stays behind it.': 'trade',
   'Above the inseam the edges don’t meet yet, and needn’t. Trim nothing there: each centre edge meets its own twin on the other leg.':
     'trade',
-  'All three layers are caught all round, and the {0} stands equally high everywhere.': 'plain', // {0} name
   'All three layers are caught all round. The band lies flat, without a tuck.': 'trade',
   'All three layers are caught all round. The foot goes through without a thread breaking.': 'trade',
   'An iron does it well on flat cloth, and badly in a narrow tube.': 'trade',
@@ -29,24 +27,17 @@ export const sewingSteps = {
   'Chalk BACK on the wrong side of the back half of each leg.': 'trade',
   'Chalk LEFT BACK or RIGHT BACK on the wrong side of the back half of each leg: left and right as they are worn.':
     'trade',
-  'Check that it is not twisted. Pull both ends {0} out of the opening, lap them {1} and pin; try the trousers on.':
-    'trade', // {0} mm(PULLED_OUT), {1} mm(LAP)
   'Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. The print is clearer on it, or the nap softer. Where both sides look alike, take either, and chalk a cross on the wrong side of every piece as you cut it.':
     'trade',
   'Choose the side of the cloth that will be seen: that is the right side, the other one the wrong side. The right side shows small V’s. Pull an edge that was cut across the cloth: it curls to the right side. Where both sides look alike, take either, and chalk a cross on the wrong side of every piece as you cut it.':
     'trade',
   'Clip the {0} notches of each leg and its tip, no deeper than {1}: {2}.': 'trade', // {0} clipped, {1} mm(3), {2} places
   'Clip the {0} notches of each leg, no deeper than {1}: {2}.': 'trade', // {0} clipped, {1} mm(3), {2} places
-  'Close the casing and spread the gathers': 'trade',
   'Cords at hems catch in bicycles and doors; on children’s clothes leave them out, or wholly inside.': 'trade',
-  'Cords catch on doors and toys. On a child’s clothes elastic is the better choice; leave no long ends, no knots and no toggles there.':
-    'trade',
   'Count the pins that you take out.': 'trade',
   'Cut away from your hands. Close a rotary cutter every time you put it down.': 'plain',
   'Cut each elastic {0} long, {1} wide. Draw it through with a safety pin, let it reach {2} beyond both inseam stitching lines, and sew across both its ends inside the allowance.':
     'trade', // {0} mm(g.notions.hemElasticLength ?? 0), {1} mm(g.hem.elasticWidth), {2} mm(LAP / 2)
-  'Cut the cord {0} long, {1} wide, and keep its ends from fraying: stitch across them, or touch them with fabric glue.':
-    'trade', // {0} mm(notions.cordLength ?? 0), {1} mm(waist.cordWidth)
   'Cut the pieces': 'trade',
   'Cut two cords {0} long, {1} wide, and keep their ends from fraying.': 'trade', // {0} mm(length), {1} mm(g.hem.cordWidth)
   'Cut two elastics {0} long, {1} wide. Try one round the leg where the hem will sit, closed with a pin.': 'trade', // {0} mm(length), {1} mm(g.hem.elasticWidth)
@@ -54,15 +45,10 @@ export const sewingSteps = {
   'Don’t wash the cloth: the pieces are cut larger by what it will shrink, {0} in length and {1} in width.': 'trade', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)
   'Draw each in at the opening at the side with a safety pin, once round, and out at the same opening.': 'trade',
   'Draw one over the foot and up to where it will sit: it holds there and doesn’t pinch.': 'plain',
-  'Draw the cord in': 'trade',
   'Draw the hem cords in': 'trade',
-  'Draw the ring over the hips and up to the waist. It holds by its own stretch: where it is too wide, take the seam in now, before it is sewn on.':
-    'trade',
   'Each leg has one front notch, two back notches, and its quarter mark at the waist.': 'trade',
   'Each ring is as long round as the hem of its leg.': 'trade',
   'Elastic that is too tight hurts.': 'trade',
-  'Elastic that is too tight hurts; on a child, allow for growing.': 'trade',
-  'Elastics differ, so fit it on the body.': 'trade',
   'Finish the pocket’s opening': 'trade',
   'Fold each facing right sides together and sew its inseam, {0}.': 'trade', // {0} fromEdge(allowances.inseam)
   'Fold each leg right sides together, so that its front inseam lies on its back inseam. There is no side seam: at the crotch the leg folds {0} behind the side line, because the back is wider there.':
@@ -83,15 +69,10 @@ export const sewingSteps = {
     'trade', // {0} mm(pocket.facing), {1} fromEdge(g.allowances.inseam)
   'Fold the ring lengthwise, wrong sides together, and press the fold.': 'trade',
   'Fold the strip lengthwise, right sides together, and sew along the open long edge, {0} from it.': 'trade', // {0} mm(allowance('upper'))
-  'Fold the {0} right sides together, end on end.': 'trade', // {0} name
   'Folded, each ring is {0} high and {1} round.': 'trade', // {0} mm(hem.bandHeight), {1} mm(lengthOf(piece, ['upper']))
-  'Folded, the ring is {0} high and {1} round.': 'trade', // {0} mm(finished.heights.height / 2), {1} mm(lengthOf(piece, ['upper']))
   'From the right side no facing shows at the lower edge.': 'trade',
-  'From the right side no facing shows at the upper edge.': 'trade',
   'Hem the legs flat': 'trade',
-  'Hold the band’s seam down': 'trade',
   'Hold the paper down with weights or pins and cut on the cut lines: {0}.': 'trade', // {0} inTurn(pieces.map(cutWords), '; ')
-  'Hold the work in front of and behind the foot; let the machine feed it. A pulled needle bends and breaks.': 'trade',
   'If cloth shrinks after sewing, the trousers become too tight and too short.': 'trade',
   'In one seam the curve runs smoothly under the body; sewn in two halves it would form a corner at the inseams.':
     'trade',
@@ -99,22 +80,15 @@ export const sewingSteps = {
   'Iron a patch of interfacing, {0} by {1}, to the wrong side behind the mark.': 'trade', // {0} mm(openingPatch(width)), {1} mm(openingPatch(width))
   'It goes through the outer layer alone, so it is made before the casing is folded.': 'trade',
   'It is sewn on first, because a leg lies flat only before its inseam is sewn.': 'trade',
-  'Join and quarter the elastic': 'trade',
-  'Join the casing': 'trade',
   'Join the cuffs': 'trade',
   'Join the hem bands': 'trade',
   'Join the hem facings': 'trade',
-  'Join the waist band': 'trade',
-  'Join the waist facings': 'trade',
   'Keep your fingers beside the foot, never in front of the needle.': 'trade',
   'Laid right sides together, the two legs meet along the whole crotch seam, front and back; elsewhere they differ, as they should.':
     'trade',
-  'Lap its ends {0} and pin them.': 'trade', // {0} mm(LAP)
-  'Lap the ends of the lowest one {0} and pin them; the others are threaded later.': 'trade', // {0} mm(LAP)
   'Lay each leg wrong side up: the folds that you marked are seen there.': 'trade',
   'Lay the cloth and the paper as the lay shows, which stands before these steps. Each grainline runs along the cloth: measure from both its arrowheads to the selvedge, and turn the paper until both distances are what the lay says.':
     'trade',
-  'Lay the edge of the elastic along the raw edge of the cloth, on its wrong side.': 'trade',
   'Lay the pocket on the right side of the {0} of each leg, its corners on the marks, and pin it.': 'trade', // {0} part
   'Lay the pocket on the right side of the {0} of the right leg, as it is worn, its corners on the marks, and pin it.':
     'trade', // {0} part
@@ -122,20 +96,15 @@ export const sewingSteps = {
     'trade',
   'Lay the tip on the back of its leg, right sides together, its long straight edge on that of the leg: the notches meet, and so do both ends of the raw edges. The wider end is the crotch’s.':
     'trade',
-  'Lay the two facings right sides together and sew both centre seams, {0}. The ends that are chalked BACK meet at centre back.':
-    'trade', // {0} fromEdge(allowances.crotch)
   'Lay the two halves right sides together, sew one end of each to the other, {0}, and press the seam open.': 'trade', // {0} fromEdge(allowance('leftEnd'))
   'Lay two scraps right sides together, and sew them as you will sew the inseams.': 'trade',
   'Leave the paper on each piece until it is marked. A piece that is cut twice from a single layer is cut and marked once, then once more with the paper turned over.':
     'plain',
-  'Let the elastic slip back into the casing.': 'trade',
   'Let them slip back, stretch the hem flat, and stitch the openings shut.': 'trade',
   'Look at your chalk marks: seen from behind, the left leg lies on the left, as it is worn.': 'plain',
   'Make the openings for the cord': 'trade',
   'Make the openings for the hem cords': 'trade',
-  'Mark its quarters: the lap, the middle, and halfway between.': 'trade',
   'Mark its quarters: the seam comes to the inseam.': 'trade',
-  'Mark its quarters: the seam is centre back.': 'trade',
   'Mark on the wrong side, with chalk or a washable pen: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of the waist.':
     'trade',
   'Mark on the wrong side, with chalk or a washable pen: the folds (on the paper they bear small triangles), the stitching lines, the side, and the quarters of waist and hem.':
@@ -144,8 +113,6 @@ export const sewingSteps = {
   'Mark the openings for the cords on the right side, with a washable pen.': 'trade',
   'Mark the pieces': 'trade',
   'Mark the pocket’s corners with a stitch of thread each, so that both sides show them.': 'trade',
-  'Mark {0} from both ends, where they will be lapped, then the middle, and halfway between the middle and each end mark.':
-    'trade', // {0} mm(LAP / 2)
   'No allowance is drawn at the {0}: cut that much outside the line as you mean to sew inside it.': 'trade', // {0} seam
   'No overlocker? Sew each seam with a narrow zigzag on the stitching line, sew a second zigzag beside it in the allowance, and trim what is left outside.':
     'trade',
@@ -162,8 +129,6 @@ export const sewingSteps = {
   'Overlock the raw edges': 'trade',
   'Overlock the sides and the bottom.': 'trade',
   'Overlock the upper edge of the pocket.': 'trade',
-  'Overlock them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Keep the knife off the elastic.':
-    'trade',
   'Overlock {0}. Let the knife just skim the edge, or switch it off.': 'trade', // {0} names
   'Pin at the crotch and at the hem, then between.': 'trade',
   'Pin at the crotch, at the hem, and at both notches, then between.': 'trade',
@@ -172,19 +137,13 @@ export const sewingSteps = {
     'trade',
   'Pin it at both ends and at the notch.': 'trade',
   'Pin it at both ends.': 'trade',
-  'Pin it to the wrong side of the waist’s raw edge: the lap at centre back, the middle at centre front, the quarters at the quarter marks.':
-    'trade',
-  'Pinned quarter by quarter, the fullness spreads evenly all round.': 'trade',
   'Press each seam flat as it was sewn. Then slip a towel, rolled tight, into the leg, and press the allowances of one leg to its front, those of the other to its back.':
     'trade',
   'Press it flat, along the grain, with the heat that its label allows.': 'trade',
   'Press it flat, along the grain, without steam: steam shrinks it.': 'trade',
   'Press it.': 'trade',
   'Press on the wrong side, and hold the narrow point with a pin, not with your fingers.': 'trade',
-  'Press the allowances down to the legs.': 'trade',
   'Press the allowances towards the facing and stitch them to it, close beside the seam.': 'trade',
-  'Press the allowances towards the facing and stitch them to it, close beside the seam: the edge rolls inside by itself then.':
-    'trade',
   'Press the casings from the wrong side.': 'trade',
   'Press the cloth': 'trade',
   'Press the folds in': 'trade',
@@ -204,35 +163,19 @@ export const sewingSteps = {
     'trade',
   'Pull the seam lengthwise as far as the cloth gives. If the thread breaks, rethread the machine first, then widen the zigzag or loosen the upper thread; if the seam waves, lighten the foot’s pressure.':
     'trade',
-  'Put a safety pin into one end and pin the other end down beside the opening, so that it can’t slip in. Push the pin through the channel.':
-    'trade',
-  'Put a safety pin into one end and pin the other end down beside the opening, so that it can’t slip in. Push the pin through the lower channel.':
-    'trade',
-  'Put a safety pin into one end and pin the other end down beside the opening, so that it can’t slip in. Push the pin through the lowest channel, then the next ones.':
-    'trade',
-  'Put a safety pin into one end. Draw it in at one opening in front, all round, and out at the other.': 'trade',
-  'Released, the waist draws in evenly, and no raw edge shows.': 'trade',
   'Sew all round, {0}.': 'trade', // {0} fromEdge(allowances.hem)
   'Sew an upright buttonhole, {0} long, on the mark, or press in an eyelet of {1}; make one on a scrap with its patch first. Cut the buttonhole open from both ends to the middle, a pin across each end.':
     'trade', // {0} mm(width + 3), {1} mm(Math.max(4, 0.8 * width))
   'Sew inside the ring and stretch the cuff, not the leg, from pin to pin.': 'trade',
   'Sew inside the ring: the foot stands in the tube, the leg lies round it.': 'trade',
-  'Sew the band to the waist': 'trade',
-  'Sew the casing to the waist': 'trade',
   'Sew the crotch seam, leg in leg': 'trade',
   'Sew the cuffs on': 'trade',
   'Sew the curve between the notches a second time, in the allowance, {0} nearer the raw edge than the first row: here the seam bears the most pull.':
     'trade', // {0} mm(SECOND_ROW)
   'Sew the curve between the notches a second time, on the plain machine, just outside the needle threads: here the seam bears the most pull.':
     'trade',
-  'Sew the elastic to the edge': 'trade',
-  'Sew the ends together, {0}, but in the half that will lie inside leave {1} open: the elastic goes in there.':
-    'trade', // {0} fromEdge(allowances.crotch), {1} mm(Math.max(waist.elasticWidth + 5, finished.heights.height / 2 - 10))
-  'Sew the ends together, {0}.': 'trade', // {0} fromEdge(allowances.crotch)
-  'Sew the facing to the waist': 'trade',
   'Sew the facings to the hems': 'trade',
   'Sew the fork’s tip on': 'trade',
-  'Sew the gap in the end seam shut by hand.': 'trade',
   'Sew the hem bands on': 'trade',
   'Sew the hem casings flat': 'trade',
   'Sew the hem cords': 'trade',
@@ -247,26 +190,15 @@ export const sewingSteps = {
     'trade', // {0} fromEdge(crotch)
   'Sew {0}, in one go from the waist in front through the crotch to the waist behind; backstitch at both ends.':
     'trade', // {0} fromEdge(crotch)
-  'Sewn down behind, the cord can’t be pulled out in the wash, nor by a child.': 'trade',
   'Sewn on first, it lies flat; its allowances, pressed that way, are held by the inseam and the crotch seam later. From here on the leg is one piece.':
     'trade',
   'Slip each facing over the hem, right sides together, inseam on inseam; pin.': 'trade',
   'Slip each ring over the hem, on the right side: raw edges together, seam at the inseam, quarters on quarters; pin.':
     'trade',
-  'Slip the facing over the waist, right sides together, upper edges and seams meeting; pin.': 'trade',
-  'Slip the folded ring over the waist, on the right side: raw edges together, seam at centre back, middle at centre front, quarter marks on quarter marks.':
-    'trade',
   'Spread the gathers evenly, by quarters: the lap at the inseam, the elastic’s quarters at the quarter marks.':
     'trade',
-  'Spread the gathers evenly, by quarters: the middle of the elastic at centre front, its lap at centre back, its quarters at the quarter marks. These lie {0}.':
-    'trade', // {0} quarterPlace(g)
   'Steam burns fingers: hold the fold with a ruler, not with your hand.': 'trade',
   'Stitch across cord and hem at the inseam, so that it can’t be pulled out.': 'trade',
-  'Stitch all round on the stitching line, from {0} on one side of centre back to {1} on the other, and backstitch at both ends: {2} stay open. The {3} edge lies {4} beyond the stitching.':
-    'trade', // {0} mm(LEFT_OPEN / 2), {1} mm(LEFT_OPEN / 2), {2} mm(LEFT_OPEN), {3} edge, {4} mm(beyond)
-  'Stitch all round on the stitching line, {0} below the upper edge, from {1} on one side of centre back to {2} on the other, and backstitch at both ends: {3} stay open.':
-    'trade', // {0} mm(finished.heights.fold), {1} mm(LEFT_OPEN / 2), {2} mm(LEFT_OPEN / 2), {3} mm(LEFT_OPEN)
-  'Stitch all round on the stitching line; the {0} edge lies {1} beyond it.': 'trade', // {0} edge, {1} mm(beyond)
   'Stitch all round, {0} above the hem.': 'trade', // {0} mm(hemStitchingAt(g))
   'Stitch all round, {0} from the fold; begin and end {1} to each side of the inseam and backstitch: {2} stay open.':
     'trade', // {0} mm(hemStitchingAt(g)), {1} mm(HEM_GAP / 2), {2} mm(HEM_GAP)
@@ -275,30 +207,12 @@ export const sewingSteps = {
     'trade',
   'Stitch from one inseam to the other, {0} from the fold.': 'trade', // {0} mm(hemStitchingAt(g))
   'Stitch it down {0} below the fold.': 'trade', // {0} mm(pocket.facing - 5)
-  'Stitch straight down across the casing in both centre seams and at both quarter marks, so that the elastic can’t roll.':
-    'trade',
-  'Stitch straight down across the elastic’s channel, not the cord’s, in both centre seams and at both quarter marks, so that the elastic can’t roll.':
-    'trade',
-  'Stitch the allowances down, {0} below the seam, with the waist stretched.': 'trade', // {0} mm(3)
-  'Stitch the facing down': 'trade',
   'Stitch the hem casings': 'trade',
   'Stitch the hem facings down': 'trade',
   'Straighten both ends: cut along one crosswise thread; pull one out and its gap shows the way.': 'trade',
   'Straighten both ends: cut along one row of stitches.': 'trade',
-  'Stretch it flat and stitch from the wrong side, through the elastic, {0} above its lower edge, the overlocked one.':
-    'trade', // {0} mm(3)
-  'Stretch it flat and stitch from the wrong side, through the elastic, {0} above its lower edge, the zigzagged one.':
-    'trade', // {0} mm(3)
-  'Stretch the casing flat at centre back and stitch all its openings shut.': 'trade',
-  'Stretch the casing flat at centre back and stitch the opening shut.': 'trade',
   'Stretched and let go, the seam lies flat again and no thread has broken.': 'trade',
-  'Stretched, no thread breaks, and the waist goes over the fullest part.': 'trade',
-  'Take the cord that you sewed; its seam goes to centre back.': 'trade',
   'Take the two cords that you sewed.': 'trade',
-  'The band is shorter than the waist: pin the quarters, and stretch the band, not the leg, to it while you sew.':
-    'trade',
-  'The channel is {0} wide all round, and the facing has no tuck anywhere.': 'trade', // {0} mm(finished.heights.channels[0]?.to ?? finished.heights.fold)
-  'The channel is {0} wide all round, and the turned part has no tuck anywhere.': 'trade', // {0} mm(elastic ?? cord ?? sewingFacts(g).casingDepth)
   'The cloth repeats every {0} across: lay the side lines of both legs on the same stripe, so that one leg mirrors the other.':
     'trade', // {0} mm(repeatAcross)
   'The cloth repeats every {0} along its length: lay the hem fold of both legs on the same line of it, so that it meets at the inseams and the centres.':
@@ -307,12 +221,7 @@ export const sewingSteps = {
   'The cord, with a pin in its end, goes through.': 'trade',
   'The creases run straight from edge to edge, and the turned parts lie flat on the leg.': 'plain',
   'The edges are as long as before: not stretched, not drawn together.': 'plain',
-  'The elastic’s channel is {0} wide all round, the cord’s above it {1}, and the turned part has no tuck anywhere.':
-    'trade', // {0} mm(elastic), {1} mm(cord)
   'The foot goes through, and the elastic leaves no mark on the leg.': 'trade',
-  'The gathers are even, every quarter equally full, and the opening is shut.': 'trade',
-  'The half with the gap lies on top, away from the leg: when the casing is turned up, it comes to lie inside.':
-    'trade',
   'The inseams meet at the crotch; one notch meets one notch in front, two meet two at the back. Nowhere is the seam wider than drawn: that would take from the opening that goes over the hips.':
     'trade',
   'The iron stays hot when you look away: stand it up, and switch it off when you leave.': 'plain',
@@ -322,9 +231,6 @@ export const sewingSteps = {
   'The pocket measures {0} by {1}.': 'trade', // {0} mm(pocket.width), {1} mm(pocket.height)
   'The quarter mark is halfway along the waist edge, here at the side line.': 'trade',
   'The quarter mark is halfway along the waist edge, which is not where the side line is.': 'trade',
-  'The quarter marks lie {0}.': 'trade', // {0} quarterPlace(g)
-  'The quarter marks lie {0}. Pinned to the side marks, the gathers would not be even.': 'trade', // {0} quarterPlace(g)
-  'The ring is as long as the waist of the legs, and its seams meet theirs.': 'trade',
   'The seam lies flat, and the stitch looks the same from both sides.': 'trade',
   'The selvedges lie on each other without a pull, and the ends are square to them.': 'trade',
   'The two inseams are equally long and meet at both notches; nothing was stretched or eased to make it so.': 'trade',
@@ -340,66 +246,37 @@ export const sewingSteps = {
   'This hem is {0} round; a machine’s free arm is about that, so the leg could not be drawn over it. Flat it is easy, and the inseam holds the ends.':
     'trade', // {0} mm(hemRound)
   'Thread each with a safety pin, pull both ends well out of the opening, and lap them {0}, not twisted.': 'trade', // {0} mm(LAP)
-  'Thread the elastic': 'trade',
   'Thread the hem elastics': 'trade',
-  'Thread the other elastic with a safety pin, lap the ends {0} and sew them as before, then stitch the opening shut.':
-    'trade', // {0} mm(LAP)
-  'Thread the other elastics with a safety pin, lap the ends {0} and sew them as before, then stitch the openings shut.':
-    'trade', // {0} mm(LAP)
   'Trim the allowances between the notches to {0}, and let them widen gently above: a wide allowance can’t spread round the curve, and pulls.':
     'trade', // {0} mm(TRIMMED)
   'Try the iron’s heat on a scrap; the steam comes out at your fingers.': 'plain',
   'Try the stitches on a scrap': 'trade',
   'Try the trousers on and see whether the creases hang level and long enough.': 'plain',
-  'Try the trousers on. Then lay the waist flat at its widest, even out the ends, and stitch across cord and casing at centre back.':
-    'trade',
   'Turn each facing to the wrong side and press the lower edge.': 'trade',
   'Turn it with a safety pin, turn its free ends in by {0}, stitch them shut, and press.': 'trade', // {0} mm(allowance('rightEnd'))
   'Turn one leg right side out. Slip it into the other, which stays wrong side out: right sides together, front on front, back on back.':
     'trade',
-  'Turn the casing over and stitch it': 'trade',
-  'Turn the casing to the wrong side in its crease, {0} deep to the stitching line. Lay centre seam on centre seam and mark on mark, and pin.':
-    'trade', // {0} mm(casingDepth)
-  'Turn the facing to the wrong side and press the upper edge.': 'trade',
   'Turn the facing to the wrong side, push its corners out, and press.': 'trade',
   'Turn the facing, {0} deep, to the wrong side on the fold line, and press.': 'trade', // {0} mm(pocket.facing)
-  'Turn the waist to the wrong side round the elastic, in its crease. The elastic lies snug in the fold of the lowest row.':
-    'trade',
-  'Turn the waist to the wrong side round the elastic, in its crease. The elastic lies snug in the fold.': 'trade',
   'Turn the {0} down and press the allowances up to the leg.': 'trade', // {0} name
-  'Turn {0} of its lower edge under.': 'plain', // {0} mm(tuckedUnder(finished.heights.catch))
   'Turn {0} of its upper edge under.': 'plain', // {0} mm(hem.turnUnder)
-  'Turn {0} of the raw edge under, in its crease.': 'trade', // {0} mm(tuckedUnder(heights.catch))
   'Turned so, the facing’s ends are clean at the corners, where the pocket wears first.': 'trade',
-  'Two fingers go under the band, and it goes over the fullest part without a thread breaking.': 'trade',
-  'Two fingers go under the elastic, and it feels the same when sitting. Pulled out, it goes over the fullest part.':
-    'trade',
-  'Two fingers go under the elastic. Between any two pins the cloth is equally full.': 'trade',
   'Wash and dry the cloth as the trousers will be washed and dried. It is expected to lose {0} in length and {1} in width.':
     'trade', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)
   'Wash and dry the other cloth with it, so that it shrinks now, too.': 'trade',
   'Wash and press the cloth': 'trade',
   'Where the lay shows a piece’s middle on the fold, fold the paper in half, lay its crease on the fold of the cloth, and do not cut the fold.':
     'trade',
-  'With the waist at its widest both ends are equally long, and the trousers go over the fullest part.': 'trade',
   'Zigzag the cut ends, which would fray, and wash and dry the cloth as the trousers will be washed and dried. It is expected to lose {0} in length and {1} in width.':
     'trade', // {0} share(cloth.shrinkLength), {1} share(cloth.shrinkWidth)
   'Zigzag the raw edges': 'trade',
   'Zigzag the sides and the bottom.': 'trade',
   'Zigzag the sides and the bottom: no allowance is drawn there, so the pocket is sewn on over its edges.': 'trade',
   'Zigzag the upper edge of the pocket.': 'trade',
-  'Zigzag them together along the raw edge, and stretch the elastic from pin to pin until the cloth lies flat. Let the needle swing over the raw edge.':
-    'trade',
   'Zigzag {0} so that the needle lands once in the cloth and once just off its edge.': 'trade', // {0} names
   'and as high': 'plain',
   'and {0} higher': 'plain', // {0} mm(higher)
   'and {0} lower': 'plain', // {0} mm(-higher)
-  'at the side marks here, because front and back are equally wide': 'plain',
-  'behind the side marks, because at the waist the back is wider than the front': 'plain',
-  'centre seams': 'trade',
-  'centre seams of legs and facing': 'trade',
-  'end seam': 'trade',
-  'in front of the side marks, because at the waist the front is wider than the back': 'plain',
   inseams: 'trade',
   'one on the front centre seam': 'trade',
   'single ones on the inseams': 'trade',
