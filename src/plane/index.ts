@@ -34,7 +34,6 @@ export {
   homographyThrough,
   type Seen,
 } from './homography';
-export { seenError } from './homography-error';
 export { insetOutline } from './inset';
 export { loadPathReader } from './lazy-path-data';
 export { leastSquares, type Row, type Solved } from './least-squares';

@@ -4,8 +4,8 @@ import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import type { BlockEdge } from '../../src/block';
 import { readBlocks } from '../../src/files/read/blocks';
 import { edgeLength, outlineEdge, type Point, point } from '../../src/plane';
-import { BLOCK_EDGES, blocksFromTrace, LANDMARKS } from '../../src/trace';
-import { flatOf, floorBox } from '../../src/workbench/photo/flat';
+import { BLOCK_EDGES, blocksFromTrace, floorBox, LANDMARKS } from '../../src/trace';
+import { flatsOfWork } from '../../src/workbench/photo/flat';
 import { type Four, newShot } from '../../src/workbench/photo/work';
 import { fitView, zoomView } from '../../src/workbench/view/view';
 import { faultsOf } from './faults';
@@ -47,10 +47,10 @@ async function onScreen(page: Page, board: 'picture' | 'floor', nearer = 0): Pro
   const box = await page.locator('.photo-picture').boundingBox();
   if (!box) throw new Error('no picture');
   const shot = { ...newShot('', SIZE.width, SIZE.height), ...CARDS, corners: cornersSeen as unknown as Four };
-  const flat = flatOf(shot);
+  const [flat] = flatsOfWork({ shots: [shot] });
   if (!flat) throw new Error('not flattened');
   const whole = { left: 0, top: 0, right: SIZE.width, bottom: SIZE.height };
-  const first = fitView(board === 'picture' ? whole : floorBox(shot, flat), box, ROOM);
+  const first = fitView(board === 'picture' ? whole : floorBox(flat), box, ROOM);
   const view = zoomView(first, 1.25 ** nearer, { x: box.width / 2, y: box.height / 2 });
   return ({ x, y }) => point(box.x + x * view.scale + view.left, box.y + y * view.scale + view.top);
 }

@@ -2,9 +2,10 @@ import '@testing-library/jest-dom/vitest';
 import 'fake-indexeddb/auto';
 import { act, cleanup, render, screen } from '@testing-library/react';
 import { afterEach, describe, expect, it } from 'vitest';
+import { moveMark } from '../../src/workbench/photo/move-mark';
 import PhotoScreen from '../../src/workbench/photo/PhotoScreen';
-import { changeWork, goTo, startAgain, usePhoto } from '../../src/workbench/photo/photo-store';
-import { NO_WORK, withShot } from '../../src/workbench/photo/work';
+import { changeWork, goTo, showShot, startAgain, usePhoto } from '../../src/workbench/photo/photo-store';
+import { NO_WORK, withMark, withShot } from '../../src/workbench/photo/work';
 import { markedWork, pictures, shot } from './photo-steps';
 
 afterEach(() => {
@@ -52,5 +53,41 @@ describe('the screen for blocks from a photograph', () => {
     act(() => changeWork(withShot(work, 0, { corners: [a, c, b, d] })));
     expect(screen.getByText(/The four corners cross over/)).toBeInTheDocument();
     expect(screen.getByRole('button', { name: /Mark the front/ })).toBeDisabled();
+  });
+
+  it('marks a block on two photographs that show the same places', () => {
+    render(<PhotoScreen />);
+    act(() => {
+      changeWork({ ...work, shots: [shot, { ...shot, name: 'b.png', rectangle: 'none' }] });
+      usePhoto.setState({ pictures: [pictures[0], pictures[0]] });
+      goTo('corners');
+    });
+    act(() => showShot(1));
+    expect(screen.getByText(/Nothing holds this photograph yet/)).toBeInTheDocument();
+    for (let i = 0; i < 4; i += 1) act(() => screen.getByRole('button', { name: /^Add a place/ }).click());
+    const places = [
+      { x: 100, y: 100 },
+      { x: 900, y: 120 },
+      { x: 850, y: 1000 },
+      { x: 120, y: 950 },
+    ];
+    // The second picture is taken from 50 pixels farther to the right.
+    for (const [i, at] of places.entries())
+      for (const [index, by] of [0, 50].entries()) {
+        const moved = { x: at.x - by, y: at.y };
+        act(() => changeWork(withMark(usePhoto.getState().work, index, { kind: 'join', index: i + 1 }, moved)));
+      }
+    expect(screen.queryByText(/Nothing holds this photograph yet/)).toBeNull();
+    act(() => goTo('front'));
+    act(() => showShot(1));
+    const { knee } = work.front.marks.landmarks;
+    const id = { kind: 'landmark', part: 'front', name: 'knee' } as const;
+    act(() => moveMark(id, knee ?? { x: 0, y: 0 }, 'here'));
+    const set = usePhoto.getState().work.front.marks.landmarks.knee;
+    expect(set?.shot).toBe(1);
+    expect(set?.x).toBeCloseTo((knee?.x ?? 0) - 50, 6);
+    expect(usePhoto.getState().work.front.marks.landmarks.hemSide?.shot).toBe(0);
+    act(() => goTo('use'));
+    expect(screen.getByRole('button', { name: /Use these blocks/ })).toBeEnabled();
   });
 });

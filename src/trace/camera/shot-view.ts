@@ -1,4 +1,13 @@
-import { add, type Homography, homographyInverse, homographyPoint, type Point, scale, subtract } from '../../plane';
+import {
+  add,
+  type Homography,
+  homographyAfter,
+  homographyInverse,
+  homographyPoint,
+  type Point,
+  scale,
+  subtract,
+} from '../../plane';
 import { bent, type Lens, straightened } from './lens';
 import type { Shot } from './sightings';
 
@@ -42,4 +51,10 @@ export function viewToPicture(view: ShotView, onPlane: Point): Point | undefined
 export function viewToPlane(view: ShotView, onPicture: Point): Point | undefined {
   const { middle, half } = frameOf(view);
   return homographyPoint(view.back, straightened(view.lens, scale(subtract(onPicture, middle), 1 / half)));
+}
+
+/** From the plane, millimetres, to the pixels of the picture of a true lens. */
+export function straightPixels(view: ShotView): Homography {
+  const { middle, half } = frameOf(view);
+  return homographyAfter([half, 0, middle.x, 0, half, middle.y, 0, 0, 1], view.seen);
 }

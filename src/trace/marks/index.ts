@@ -5,6 +5,7 @@ export {
   edgeThroughMarks,
   LANDMARKS,
   type Landmark,
+  type MarkedPoint,
   marksMapped,
   traceFromMarks,
   withEdgePoint,

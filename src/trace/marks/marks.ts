@@ -25,14 +25,19 @@ export const LANDMARKS = [
 ] as const;
 export type Landmark = (typeof LANDMARKS)[number];
 
+/** A mark, and which picture it is on where there are several. */
+export interface MarkedPoint extends Point {
+  readonly shot?: number;
+}
+
 /** A point on an edge between its landmarks; the edge has a corner there, or runs through it smoothly. */
-export interface EdgePoint extends Point {
+export interface EdgePoint extends MarkedPoint {
   readonly corner?: boolean;
 }
 
 /** What is marked of one block: on a picture in pixels, on the paper in millimetres. */
 export interface BlockMarks {
-  readonly landmarks: Readonly<Partial<Record<Landmark, Point>>>;
+  readonly landmarks: Readonly<Partial<Record<Landmark, MarkedPoint>>>;
   readonly points: Readonly<Partial<Record<BlockEdge, readonly EdgePoint[]>>>;
 }
 
@@ -107,7 +112,7 @@ function apartFromEachOther(run: readonly EdgePoint[], level: Point | undefined)
 }
 
 /** The same marks somewhere else, e.g. on the paper instead of on its picture. */
-export function marksMapped({ landmarks, points }: BlockMarks, map: (p: Point) => Point): BlockMarks {
+export function marksMapped({ landmarks, points }: BlockMarks, map: (p: MarkedPoint) => Point): BlockMarks {
   const each = <K extends string, A, B>(record: Readonly<Partial<Record<K, A>>>, to: (a: A) => B) =>
     Object.fromEntries(Object.entries(record).map(([key, value]) => [key, to(value as A)])) as Partial<Record<K, B>>;
   return {

@@ -1,8 +1,12 @@
 // Written by `npm run words`, save where each comes from.
 export const workbenchPhoto = {
+  'A cross on the paper, a corner of a tile: lay the same number on the same place of both. Four or more join a photograph without marks of its own; the farther apart, the truer.':
+    'plain',
   'A point of: {0}': 'plain', // {0} EDGE_NAMES[id.edge]
+  'Add a place': 'plain',
   'Add a point with the keyboard': 'plain',
   'Allowances already on the paper': 'trade',
+  'Also on': 'plain',
   'Another point of the grainline, as far down as it goes.': 'trade',
   'Any point of the grainline; the farther from the other, the truer.': 'trade',
   'At centre and crotch': 'trade',
@@ -16,7 +20,7 @@ export const workbenchPhoto = {
   'Centre line': 'trade',
   'Check by a fifth length': 'ours: the fifth length, which checks four marks',
   'Choose a photograph': 'plain',
-  'Choose the photograph of the back': 'plain',
+  'Choose photograph {0}': 'plain', // {0} number(index + 1, 0)
   'Choose “{0}” again to go on where you left it.': 'plain', // {0} own(name)
   'Corner {0}': 'plain', // {0} own('ABCD'.charAt(id.index))
   'Corner {0}, {1}': 'plain', // {0} own(letter), {1} where(at)
@@ -30,9 +34,10 @@ export const workbenchPhoto = {
   'End {0} of the fifth length, {1}': 'ours: the fifth length, which checks four marks', // {0} own(letter), {1} where(at)
   'Fifth length, E to F': 'ours: the fifth length, which checks four marks',
   Fit: 'plain',
+  'Four marks say nothing of the lens: keep the block away from the picture’s edges.': 'trade',
   'From the middle of one mark to the middle of the next. Any rectangle whose sides you know does.': 'plain',
   Front: 'trade',
-  'Front and back may lie on one photograph, or each on its own. A tile floor or any other rectangle whose sides you know does as well.':
+  'Front and back may lie on one photograph, or each on up to six that overlap. A tile floor or any other rectangle whose sides you know does as well.':
     'plain',
   Good: 'ours: a verdict, good, doubtful or wrong',
   'Hem at the inseam': 'trade',
@@ -54,16 +59,23 @@ export const workbenchPhoto = {
   'Marks are kept.': 'plain',
   'Measure the rectangle from mark to mark: its width, its length, and that both diagonals are alike.': 'plain',
   'Net lengths: measure one on the paper': 'trade',
+  'Nothing holds this photograph yet: mark four places that another one shows, too, far apart and not in a line.':
+    'plain',
   'Now the curves: add points along': 'plain',
   'One press moves it by half a millimetre; arrow keys do the same, with Shift ten times as far. Delete takes it away.':
     'plain',
   'One press moves it by one pixel; arrow keys do the same, with Shift ten times as far.': 'plain',
-  'Over most of the picture ± {0}, if every mark lies within {1} pixel of its place.': 'plain', // {0} by, {1} number(CLICK)
+  'Over most of the picture ± {0}, with marks set to a pixel and paper flat to {1}.': 'plain', // {0} by, {1} mm(FLAT)
   'PDF, four marks to cut apart, A4 or Letter': 'standard: PDF, ISO 32000',
   Photograph: 'plain',
   'Photograph it from as straight above as you can, with all four marks on the picture.': 'plain',
   'Photograph of the blocks': 'trade',
+  'Photograph {0}': 'plain', // {0} number(i + 1, 0)
+  Photographs: 'plain',
   'Place it with the keyboard': 'plain',
+  'Place {0} on two photographs': 'plain', // {0} number(id.index, 0)
+  'Place {0} on two photographs, {1}': 'plain', // {0} own(key), {1} where(at)
+  'Places on two photographs': 'plain',
   'Press along the edge, three points or more on a strong curve. What is straight needs none. Where an edge has a corner, tick it for that point.':
     'plain',
   'Print the reference sheet at 100 % and cut it in four.': 'plain',
@@ -83,6 +95,7 @@ export const workbenchPhoto = {
   'The lower corner on the inner leg.': 'plain',
   'The lower corner on the outer leg.': 'plain',
   'The marks are where you left them.': 'plain',
+  'The marks don’t agree with each other: is one of them beside its place?': 'plain',
   'The photograph stays on this computer. The marks are kept here as you set them; the picture is not.': 'plain',
   'The photograph.': 'plain',
   'The rectangle': 'plain',
@@ -107,22 +120,25 @@ export const workbenchPhoto = {
   'Where the line of the fullest hip meets the side seam.': 'trade',
   'Where the waist line meets centre front or centre back.': 'trade',
   'Where the waist line meets the side seam.': 'trade',
-  'Where you marked it ± {0}, if every mark lies within {1} pixel of its place.': 'plain', // {0} by, {1} number(CLICK)
+  'Where you marked it ± {0}, with marks set to a pixel and paper flat to {1}.': 'plain', // {0} by, {1} mm(FLAT)
   'Width, A to B': 'plain',
   Wrong: 'ours: a verdict, good, doubtful or wrong',
   'Zoom in': 'plain',
   'Zoom out': 'plain',
   'a corner of the edge': 'plain',
+  'don’t show four places in common: mark them on both.': 'plain',
   'forget all marks and begin again': 'plain',
   'four parts': 'plain',
   'in the middle; arrow keys move it': 'plain',
   length: 'plain',
+  none: 'plain',
   'on the flattened picture': 'plain',
+  'on this photograph and on photograph {0}': 'plain', // {0} number(other + 1, 0)
   'or drop it here; it goes nowhere else': 'plain',
+  'photograph {0}': 'plain', // {0} number(i + 1, 0)
+  'take another photograph to it': 'plain',
   'take it away': 'plain',
   'take the fifth length away': 'ours: the fifth length, which checks four marks',
-  'the back lies on another photograph': 'plain',
-  'the back lies on the first photograph': 'plain',
   'the edges can still be changed later': 'plain',
   'undo brings the others back': 'plain',
   'what was marked on photographs': 'plain',

@@ -249,7 +249,6 @@ export const workbenchStations = {
   'margin {0}': 'plain', // {0} mm(read)
   'nine in ten bodies like this one have {0} to {1}': 'plain', // {0} mm(least), {1} mm(most)
   no: 'plain',
-  none: 'plain',
   'not read': 'plain',
   'not washed': 'trade',
   'of blocks on paper: flattened, marked and drawn at true size': 'trade',

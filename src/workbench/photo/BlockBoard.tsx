@@ -1,11 +1,11 @@
 import { useMemo } from 'react';
 import { curveMap, type Point } from '../../plane';
-import { BLOCK_EDGES, edgeThroughMarks, LANDMARKS } from '../../trace';
+import { BLOCK_EDGES, edgeThroughMarks, floorBox, LANDMARKS } from '../../trace';
 import { number, said, words } from '../../words';
 import { lineText, pathText } from '../table/path-text';
 import { inWindow } from '../view/view';
-import { type Mark, onPicture } from './board';
-import { flatOf, floorBox, marksOnPaper } from './flat';
+import { boardOf, type Mark, onPicture } from './board';
+import { flatsOfWork, marksOnPaper } from './flat';
 import { NUDGE } from './MarkPad';
 import { lookedAt } from './middle';
 import { PhotoView } from './PhotoView';
@@ -19,11 +19,16 @@ export function BlockBoard({ part, picture }: { readonly part: Part; readonly pi
   const work = usePhoto((state) => state.work);
   const selected = usePhoto((state) => state.selected);
   const edge = usePhoto((state) => state.edge);
-  const shot = work.shots[work[part].shot];
-  const flat = useMemo(() => shot && flatOf(shot), [shot]);
-  const box = useMemo(() => shot && flat && floorBox(shot, flat), [shot, flat]);
-  const marks = useMemo(() => flat && marksOnPaper(work[part], flat), [work, part, flat]);
-  if (!shot || !flat || !box || !marks) return null;
+  const flats = flatsOfWork(work);
+  const flat = flats[work[part].shot];
+  const board = useMemo(() => flat && boardOf(flat), [flat]);
+  const box = useMemo(() => flat && floorBox(flat), [flat]);
+  const marks = useMemo(() => {
+    // Those on photographs of another floor have no place on this one.
+    const ofPlane = flats.map((other) => (other?.joined === flat?.joined ? other : undefined));
+    return marksOnPaper(work[part], ofPlane);
+  }, [work, part, flats, flat]);
+  if (!board || !box) return null;
   const shown: readonly Mark[] = [
     ...LANDMARKS.flatMap((name): Mark[] => {
       const at = marks.landmarks[name];
@@ -42,14 +47,14 @@ export function BlockBoard({ part, picture }: { readonly part: Part; readonly pi
   ];
   const { grainTop, grainBottom, hipSide, hipCentre } = marks.landmarks;
   const onPress = (at: Point) => {
-    const there = onPicture(picture, flat.toPicture, at);
+    const there = onPicture(picture, board, at);
     if (there) place(part, there);
   };
   return (
     <PhotoView
       picture={picture}
-      toPicture={flat.toPicture}
-      board={`${part} ${work[part].shot}`}
+      board={board}
+      name={`${part} ${work[part].shot}`}
       box={box}
       about={
         part === 'front'
@@ -61,7 +66,7 @@ export function BlockBoard({ part, picture }: { readonly part: Part; readonly pi
       step={NUDGE.paper}
       onPress={onPress}
       onMiddle={(at) => {
-        lookedAt.current = onPicture(picture, flat.toPicture, at);
+        lookedAt.current = onPicture(picture, board, at);
       }}
       lines={(view) => {
         const levels = [

@@ -1,11 +1,12 @@
 import { BLOCK_EDGES, LANDMARKS } from '../../trace';
 import { number, said, words } from '../../words';
 import { ExactnessNote } from './ExactnessNote';
-import { exactnessOf, flatOf, likelyPlaces, placesOf } from './flat';
+import { exactnessOfBlock, exactnessOfShot, placesOf } from './flat';
 import { LandmarkDiagram } from './LandmarkDiagram';
 import { MarkPad } from './MarkPad';
 import { lookedAt } from './middle';
-import { goTo, nextLandmark, place, setBackShot, usePhoto } from './photo-store';
+import { goTo, nextLandmark, place, usePhoto } from './photo-store';
+import { WhichPhotograph } from './WhichPhotograph';
 import { EDGE_NAMES, LANDMARK_WORDS } from './words';
 import type { Part } from './work';
 
@@ -14,10 +15,8 @@ export function BlockStep({ part }: { readonly part: Part }) {
   const work = usePhoto((state) => state.work);
   const next = nextLandmark(work, part);
   const { marks, shot: index } = work[part];
-  const shot = work.shots[index];
-  const flat = shot && flatOf(shot);
   const set = LANDMARKS.filter((name) => marks.landmarks[name]).length;
-  const places = placesOf(marks);
+  const enough = placesOf(work[part]).length > 1;
   return (
     <>
       {next ? (
@@ -37,13 +36,11 @@ export function BlockStep({ part }: { readonly part: Part }) {
         <span className="take-what">{words`in the middle; arrow keys move it`}</span>
       </button>
       <MarkPad />
-      {shot && flat && (
-        <ExactnessNote
-          exactness={exactnessOf(shot, flat, places.length > 1 ? places : likelyPlaces(shot))}
-          where={places.length > 1 ? 'marks' : 'most'}
-        />
-      )}
-      {part === 'back' && <WhichPhotograph />}
+      <ExactnessNote
+        exactness={enough ? exactnessOfBlock(work, part) : exactnessOfShot(work, index)}
+        where={enough ? 'marks' : 'most'}
+      />
+      <WhichPhotograph />
       <button
         type="button"
         className="button button-main"
@@ -83,14 +80,5 @@ function Edges({ part }: { readonly part: Part }) {
         {words`Press along the edge, three points or more on a strong curve. What is straight needs none. Where an edge has a corner, tick it for that point.`}
       </p>
     </fieldset>
-  );
-}
-
-function WhichPhotograph() {
-  const own = usePhoto((state) => state.work.back.shot === 1);
-  return (
-    <button type="button" className="plain-link photo-again" onClick={() => setBackShot(own ? 0 : 1)}>
-      {own ? words`the back lies on the first photograph` : words`the back lies on another photograph`}
-    </button>
   );
 }

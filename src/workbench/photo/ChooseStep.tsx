@@ -1,5 +1,5 @@
 import { type DragEvent, useRef } from 'react';
-import { own, words } from '../../words';
+import { number, own, words } from '../../words';
 import { FileInput } from '../fields/FileInput';
 import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
@@ -14,7 +14,7 @@ export function ChooseStep() {
   const told = usePhoto((state) => state.told);
   const name = usePhoto((state) => state.work.shots[shotAt(state)]?.name);
   const pictured = usePhoto((state) => state.pictures[shotAt(state)] !== undefined);
-  const second = usePhoto((state) => shotAt(state) === 1);
+  const index = usePhoto(shotAt);
   const any = usePhoto((state) => state.work.shots.length > 0);
 
   const onDrop = (event: DragEvent) => {
@@ -34,7 +34,7 @@ export function ChooseStep() {
           <li>{words`Photograph it from as straight above as you can, with all four marks on the picture.`}</li>
         </ol>
         <p className="field-help">
-          {words`Front and back may lie on one photograph, or each on its own. A tile floor or any other rectangle whose sides you know does as well.`}
+          {words`Front and back may lie on one photograph, or each on up to six that overlap. A tile floor or any other rectangle whose sides you know does as well.`}
         </p>
         <div className="take">
           <button type="button" className="button" disabled={stale} onClick={() => take('reference')}>
@@ -45,7 +45,7 @@ export function ChooseStep() {
           <div className="photo-drop" onDragOver={(event) => event.preventDefault()} onDrop={onDrop}>
             <button type="button" className="button button-main" onClick={() => file.current?.click()}>
               <span className="take-name">
-                {second ? words`Choose the photograph of the back` : words`Choose a photograph`}
+                {index > 0 ? words`Choose photograph ${number(index + 1, 0)}` : words`Choose a photograph`}
               </span>
               <span className="take-what">{words`or drop it here; it goes nowhere else`}</span>
             </button>

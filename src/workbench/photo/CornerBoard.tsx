@@ -18,7 +18,7 @@ export function CornerBoard({ picture }: { readonly picture: Picture }) {
   if (!shot) return null;
   const where = ({ x, y }: Point) => say`${number(x, 0)} across, ${number(y, 0)} down`;
   const marks: readonly Mark[] = [
-    ...shot.corners.map((at, i): Mark => {
+    ...(shot.rectangle === 'none' ? [] : shot.corners).map((at, i): Mark => {
       const letter = 'ABCD'.charAt(i);
       return { id: { kind: 'corner', index: i }, at, letter, name: words`Corner ${own(letter)}, ${where(at)}` };
     }),
@@ -31,12 +31,20 @@ export function CornerBoard({ picture }: { readonly picture: Picture }) {
         name: words`End ${own(letter)} of the fifth length, ${where(at)}`,
       };
     }),
+    ...Object.entries(shot.joins ?? {}).map(
+      ([key, at]): Mark => ({
+        id: { kind: 'join', index: Number(key) },
+        at,
+        letter: key,
+        name: words`Place ${own(key)} on two photographs, ${where(at)}`,
+      }),
+    ),
   ];
   return (
     <PhotoView
       picture={picture}
-      toPicture={AS_IT_IS.toPicture}
-      board={`picture ${index}`}
+      board={AS_IT_IS}
+      name={`picture ${index}`}
       box={box}
       about={words`The photograph.`}
       marks={marks}
@@ -49,7 +57,7 @@ export function CornerBoard({ picture }: { readonly picture: Picture }) {
         const seen = (points: readonly Point[]) => points.map((p) => inWindow(p, view));
         return (
           <>
-            <path className="photo-rectangle" d={polygonText(seen(shot.corners))} />
+            {shot.rectangle !== 'none' && <path className="photo-rectangle" d={polygonText(seen(shot.corners))} />}
             {shot.check && <path className="photo-check" d={lineText(seen(shot.check.ends))} />}
           </>
         );

@@ -1,13 +1,15 @@
-import { homographyPoint } from '../../plane';
 import { REFERENCE } from '../../sheets';
+import { viewToPicture } from '../../trace';
 import { mm, printPhrase, say, words } from '../../words';
 import { Switch } from '../fields/Switch';
 import { useBench } from '../store/bench';
 import { ExactnessNote } from './ExactnessNote';
-import { exactnessOf, flatOf, likelyPlaces } from './flat';
+import { exactnessOfShot, flatsOfWork } from './flat';
+import { Joins } from './Joins';
 import { LengthEntry } from './LengthEntry';
 import { MarkPad } from './MarkPad';
-import { changeWork, goTo, shotAt, usePhoto } from './photo-store';
+import { changeWork, goTo, nextLandmark, shotAt, usePhoto } from './photo-store';
+import { WhichPhotograph } from './WhichPhotograph';
 import { type Shot, withShot } from './work';
 
 /** The sides of a rectangle that is photographed, millimetres. */
@@ -19,26 +21,32 @@ const RECTANGLES = [
   { key: 'own', name: say`four parts` },
   { key: 'sheet', name: say`whole sheet` },
 ];
+/** A photograph after the first may show none: then places that it shares with another hold it. */
+const WITHOUT = [...RECTANGLES, { key: 'none', name: say`none` }];
 
 /** The rectangle on the photograph: its corners, its sides, and a fifth length. */
 export function CornerStep() {
   const units = useBench((state) => state.project.units);
   const index = usePhoto(shotAt);
-  const shot = usePhoto((state) => state.work.shots[shotAt(state)]);
+  const work = usePhoto((state) => state.work);
+  const shot = work.shots[index];
   if (!shot) return null;
   const set = (part: Partial<Shot>, running?: string) =>
     changeWork(withShot(usePhoto.getState().work, index, part), running);
-  const flat = flatOf(shot);
-  const next = index === 1 ? 'back' : 'front';
+  const flat = flatsOfWork(work)[index];
+  // A photograph of the back alone comes after all of the front.
+  const next = index === 0 || nextLandmark(work, 'front') ? 'front' : 'back';
+  const several = work.shots.length > 1;
   return (
     <>
-      <p>{words`Lay A, B, C and D on the middles of the four marks, going round.`}</p>
+      {several && <WhichPhotograph />}
+      {shot.rectangle !== 'none' && <p>{words`Lay A, B, C and D on the middles of the four marks, going round.`}</p>}
       <MarkPad />
       <Switch
         label={words`The rectangle`}
-        choices={RECTANGLES}
+        choices={index === 0 ? RECTANGLES : WITHOUT}
         chosen={shot.rectangle}
-        onPick={(key) => set({ rectangle: key === 'sheet' ? 'sheet' : 'own' })}
+        onPick={(key) => set({ rectangle: key === 'sheet' || key === 'none' ? key : 'own' })}
       />
       {shot.rectangle === 'own' ? (
         <>
@@ -60,7 +68,7 @@ export function CornerStep() {
             onValue={(along) => set({ along }, 'along')}
           />
         </>
-      ) : (
+      ) : shot.rectangle === 'none' ? null : (
         <p className="field-help">
           {printPhrase(
             say`The sheet as it was printed: A to B ${mm(REFERENCE.width)}, A to D ${mm(REFERENCE.height)}, E to F ${mm(REFERENCE.check)}. A block much larger than the sheet is drawn less truly.`,
@@ -68,15 +76,22 @@ export function CornerStep() {
           )}
         </p>
       )}
+      {several && <Joins index={index} />}
       <Check shot={shot} set={set} />
       {flat ? (
-        <ExactnessNote exactness={exactnessOf(shot, flat, likelyPlaces(shot))} where="most" />
+        <ExactnessNote exactness={exactnessOfShot(work, index)} where="most" />
+      ) : shot.rectangle === 'none' ? (
+        <p className="photo-exact" data-verdict="wrong" role="status">
+          <strong>{words`Wrong`}</strong>{' '}
+          {words`Nothing holds this photograph yet: mark four places that another one shows, too, far apart and not in a line.`}
+        </p>
       ) : (
         <p className="photo-exact" data-verdict="wrong" role="status">
           <strong>{words`Wrong`}</strong>{' '}
           {words`The four corners cross over, or three lie on a line: A, B, C and D go round.`}
         </p>
       )}
+      {!several && <WhichPhotograph />}
       <button type="button" className="button button-main" disabled={!flat} onClick={() => goTo(next)}>
         <span className="take-name">{next === 'back' ? words`Mark the back` : words`Mark the front`}</span>
         <span className="take-what">{words`on the flattened picture`}</span>
@@ -94,9 +109,10 @@ function Check({ shot, set }: { readonly shot: Shot; readonly set: (part: Partia
         type="button"
         className="button"
         onClick={() => {
-          const flat = flatOf(shot);
+          const { work } = usePhoto.getState();
+          const flat = flatsOfWork(work)[work.shots.indexOf(shot)];
           // Beside where the sheet has it, so that it is laid on by hand and judges the corners.
-          const at = (x: number, y: number) => (flat && homographyPoint(flat.toPicture, { x, y })) ?? undefined;
+          const at = (x: number, y: number) => flat && viewToPicture(flat.view, { x, y });
           const [a, b] =
             shot.rectangle === 'sheet'
               ? [at(REFERENCE.width / 2, 20), at(REFERENCE.width / 2, REFERENCE.height - 20)]

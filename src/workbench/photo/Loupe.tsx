@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
-import { type Homography, homographyAfter } from '../../plane';
+import { homographyAfter } from '../../plane';
 import { inWindow, type Size, type View, windowMap } from '../view/view';
-import type { Mark } from './board';
+import type { Board, Mark } from './board';
 import { type Picture, pixelsAcross, seenPixels } from './picture';
 
 /** Its side, pixels of the screen. */
@@ -11,25 +11,25 @@ const LARGE = 3;
 
 interface LoupeProps {
   readonly picture: Picture;
-  readonly toPicture: Homography;
+  readonly board: Board;
   readonly mark: Mark;
   readonly view: View;
   readonly size: Size;
 }
 
 /** What lies under the mark in hand, pixel by pixel: in the corner that is away from it. */
-export function Loupe({ picture, toPicture, mark, view, size }: LoupeProps) {
+export function Loupe({ picture, board, mark, view, size }: LoupeProps) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const { x, y } = mark.at;
   useEffect(() => {
     const context = canvas.current?.getContext('2d');
     if (!context) return;
-    const scale = LARGE * pixelsAcross(toPicture, { x, y });
+    const scale = LARGE * pixelsAcross(board.straight, { x, y });
     const back = windowMap({ scale, left: SIDE / 2 - x * scale, top: SIDE / 2 - y * scale });
     const image = context.createImageData(SIDE, SIDE);
-    image.data.set(seenPixels(picture, homographyAfter(toPicture, back), SIDE, SIDE));
+    image.data.set(seenPixels(picture, homographyAfter(board.straight, back), board.lens, SIDE, SIDE));
     context.putImageData(image, 0, 0);
-  }, [picture, toPicture, x, y]);
+  }, [picture, board, x, y]);
   const right = inWindow(mark.at, view).x < size.width / 2;
   return (
     <div className="photo-loupe" data-side={right ? 'right' : 'left'} aria-hidden="true">

@@ -27,7 +27,7 @@ export function MarkButton({ mark, view, step, selected }: MarkButtonProps) {
   const button = useRef<HTMLButtonElement>(null);
   const wanted = usePhoto((state) => state.focus === key);
   const inHandBefore = useRef(false);
-  const removable = isOnPaper(mark.id);
+  const removable = isOnPaper(mark.id) || mark.id.kind === 'join';
 
   useEffect(() => {
     if (!wanted) return;

@@ -1,4 +1,4 @@
-import { own, said, say, words } from '../../words';
+import { number, own, said, say, words } from '../../words';
 import { isOnPaper } from './board';
 import { moveMark, placeOf } from './move-mark';
 import { changeWork, endRun, removeMark, shotAt, usePhoto } from './photo-store';
@@ -60,7 +60,7 @@ export function MarkPad() {
           <span>{words`a corner of the edge`}</span>
         </label>
       )}
-      {onPaper && (
+      {(onPaper || selected.kind === 'join') && (
         <button type="button" className="plain-link" onClick={() => removeMark(selected)}>
           {words`take it away`}
         </button>
@@ -77,5 +77,6 @@ export function MarkPad() {
 function markName(id: MarkId): string {
   if (id.kind === 'corner') return words`Corner ${own('ABCD'.charAt(id.index))}`;
   if (id.kind === 'check') return words`End ${own('EF'.charAt(id.index))}`;
+  if (id.kind === 'join') return words`Place ${number(id.index, 0)} on two photographs`;
   return id.kind === 'landmark' ? said(LANDMARK_WORDS[id.name].name) : words`A point of: ${EDGE_NAMES[id.edge]}`;
 }

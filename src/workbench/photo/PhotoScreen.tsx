@@ -7,7 +7,7 @@ import { BlockStep } from './BlockStep';
 import { ChooseStep } from './ChooseStep';
 import { CornerBoard } from './CornerBoard';
 import { CornerStep } from './CornerStep';
-import { flatOf } from './flat';
+import { flatsOfWork } from './flat';
 import { usePhotoOpen } from './opened';
 import { keepMarks } from './photo-keep';
 import { goTo, type PhotoStep, redo, STEPS, shotAt, takePicture, undo, usePhoto } from './photo-store';
@@ -70,7 +70,7 @@ function Steps() {
   const work = usePhoto((state) => state.work);
   const past = usePhoto((state) => state.history.past.length);
   const future = usePhoto((state) => state.history.future.length);
-  const flat = work.shots[0] !== undefined && flatOf(work.shots[0]) !== undefined;
+  const flat = flatsOfWork(work).some((one) => one !== undefined);
   return (
     <nav className="photo-steps" aria-label={words`Steps`}>
       <ol>

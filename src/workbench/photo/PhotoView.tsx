@@ -1,12 +1,12 @@
 import { type ReactNode, useEffect, useRef } from 'react';
-import { type Box, type Homography, homographyAfter, type Point } from '../../plane';
+import { type Box, homographyAfter, type Point } from '../../plane';
 import { own, words } from '../../words';
 import { useView, type ViewControl } from '../view/use-view';
 import { useWindowDrag } from '../view/use-window-drag';
 import { useWindowSize } from '../view/use-window-size';
 import { outOfWindow, type View, windowMap } from '../view/view';
 import { moveViewByKey, NEARER } from '../view/view-keys';
-import type { Mark } from './board';
+import type { Board, Mark } from './board';
 import { Loupe } from './Loupe';
 import { MarkButton } from './MarkButton';
 import { type Picture, seenPixels } from './picture';
@@ -14,10 +14,9 @@ import { type MarkId, markKey } from './work';
 
 export interface PhotoViewProps {
   readonly picture: Picture;
-  /** From the board to the picture. */
-  readonly toPicture: Homography;
+  readonly board: Board;
   /** What is shown, so that another view of it is fitted anew. */
-  readonly board: string;
+  readonly name: string;
   readonly box: Box;
   readonly about: string;
   readonly marks: readonly Mark[];
@@ -35,11 +34,11 @@ const ROOM = { left: 16, top: 16, right: 16, bottom: 56 };
 
 /** The photograph in its window, with its marks over it: dragged, zoomed and marked by hand or by keys. */
 export function PhotoView(props: PhotoViewProps) {
-  const { picture, toPicture, board, box, about, marks, selected, step, onPress, onMiddle, lines } = props;
+  const { picture, board, name, box, about, marks, selected, step, onPress, onMiddle, lines } = props;
   const element = useRef<HTMLElement>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
   const size = useWindowSize(element);
-  const control = useView(board, () => box, size, ROOM);
+  const control = useView(name, () => box, size, ROOM);
   const { view } = control;
   const drag = useWindowDrag(element, control, (at) => onPress?.(outOfWindow(at, view)));
 
@@ -51,9 +50,9 @@ export function PhotoView(props: PhotoViewProps) {
     const context = canvas.current?.getContext('2d');
     if (!context || width === 0 || height === 0) return;
     const image = context.createImageData(width, height);
-    image.data.set(seenPixels(picture, homographyAfter(toPicture, windowMap(view)), width, height));
+    image.data.set(seenPixels(picture, homographyAfter(board.straight, windowMap(view)), board.lens, width, height));
     context.putImageData(image, 0, 0);
-  }, [picture, toPicture, view, size]);
+  }, [picture, board, view, size]);
 
   const chosen = selected && marks.find(({ id }) => markKey(id) === markKey(selected));
   return (
@@ -76,7 +75,7 @@ export function PhotoView(props: PhotoViewProps) {
           <MarkButton key={markKey(mark.id)} mark={mark} view={view} step={step} selected={mark === chosen} />
         ))}
       </section>
-      {chosen && <Loupe picture={picture} toPicture={toPicture} mark={chosen} view={view} size={size} />}
+      {chosen && <Loupe picture={picture} board={board} mark={chosen} view={view} size={size} />}
       <ZoomTools control={control} />
     </div>
   );

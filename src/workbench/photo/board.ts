@@ -1,7 +1,7 @@
-import { type Homography, homographyPoint, type Point } from '../../plane';
-import { flatOf } from './flat';
+import type { Homography, Point } from '../../plane';
+import { type Flat, type Lens, straightPixels, TRUE_LENS, viewToPicture, viewToPlane } from '../../trace';
 import type { Picture } from './picture';
-import type { MarkId, Shot } from './work';
+import type { MarkId } from './work';
 
 /** A mark on the board that is shown: the picture as it is, in pixels, or flattened, in millimetres. */
 export interface Mark {
@@ -12,29 +12,36 @@ export interface Mark {
   readonly letter?: string;
 }
 
-/** The way between a board and the picture, in its pixels. */
+/** The way between a board and the picture, in its pixels; undefined where one doesn't show the other. */
 export interface Board {
-  readonly toPicture: Homography;
-  readonly fromPicture: Homography;
+  /** From the board to the pixels of a true lens, and how the lens bends those round the picture's middle. */
+  readonly straight: Homography;
+  readonly lens: Lens;
+  readonly toPicture: (onBoard: Point) => Point | undefined;
+  readonly fromPicture: (onPicture: Point) => Point | undefined;
 }
 
-const SAME: Homography = [1, 0, 0, 0, 1, 0, 0, 0, 1];
-
 /** The picture as it is. */
-export const AS_IT_IS: Board = { toPicture: SAME, fromPicture: SAME };
+export const AS_IT_IS: Board = {
+  straight: [1, 0, 0, 0, 1, 0, 0, 0, 1],
+  lens: TRUE_LENS,
+  toPicture: (p) => p,
+  fromPicture: (p) => p,
+};
 
 /** Whether a mark is shown on the flattened paper, and not on the picture as it is. */
 export const isOnPaper = ({ kind }: MarkId): boolean => kind === 'landmark' || kind === 'point';
 
-/** The board on which a mark is shown; undefined where the photograph can't be flattened. */
-export function boardOf(shot: Shot, id: MarkId): Board | undefined {
-  if (!isOnPaper(id)) return AS_IT_IS;
-  const flat = flatOf(shot);
-  return flat && { toPicture: flat.toPicture, fromPicture: flat.toPaper };
-}
+/** The flattened paper. */
+export const boardOf = ({ view }: Flat): Board => ({
+  straight: straightPixels(view),
+  lens: view.lens,
+  toPicture: (p) => viewToPicture(view, p),
+  fromPicture: (p) => viewToPlane(view, p),
+});
 
 /** Where a place of the board is on the picture, in its pixels; undefined beyond it. */
-export function onPicture({ width, height }: Picture, toPicture: Homography, at: Point): Point | undefined {
-  const p = homographyPoint(toPicture, at);
+export function onPicture({ width, height }: Picture, { toPicture }: Board, at: Point): Point | undefined {
+  const p = toPicture(at);
   return p && p.x >= 0 && p.y >= 0 && p.x <= width && p.y <= height ? p : undefined;
 }

@@ -1,128 +1,87 @@
-import type { Mm } from '../../length';
+import type { Point } from '../../plane';
 import {
-  type Box,
-  distance,
-  type FourSeen,
-  type Homography,
-  homographyInverse,
-  homographyPoint,
-  homographyThrough,
-  mapTuple,
-  type Point,
-  pointsBounds,
-  seenError,
-} from '../../plane';
-import { type BlockMarks, crotchTrued, LANDMARKS, marksMapped, type TracedPair, traceFromMarks } from '../../trace';
-import { type MarkedPart, type PhotoWork, type Shot, sidesOf } from './work';
+  type BlockMarks,
+  crotchTrued,
+  type Exactness,
+  exactnessOf,
+  type Flat,
+  flatsOf,
+  LANDMARKS,
+  type MarkedPoint,
+  marksMapped,
+  type Sight,
+  type TracedPair,
+  traceFromMarks,
+  viewToPlane,
+} from '../../trace';
+import { Refusal, say } from '../../words';
+import { type MarkedPart, type Part, type PhotoWork, type Shot, shotOf, sidesOf } from './work';
 
-/** A mark that is set with care lies within so many pixels of its place, both ways. */
-export const CLICK = 1;
+/** Photographs stay the same while a block is marked on them: they are joined once. */
+const joined = new WeakMap<PhotoWork['shots'], readonly (Flat | undefined)[]>();
 
-/** A photograph that can be flattened: from its pixels to millimetres on the paper, and back. */
-export interface Flat {
-  readonly seen: FourSeen;
-  readonly toPaper: Homography;
-  readonly toPicture: Homography;
+/** How each photograph is flattened; undefined for one whose corners cross over, or that nothing joins to the others. */
+export function flatsOfWork({ shots }: Pick<PhotoWork, 'shots'>): readonly (Flat | undefined)[] {
+  const known = joined.get(shots);
+  if (known) return known;
+  const flats = flatsOf(
+    shots.map((shot) => ({
+      width: shot.width,
+      height: shot.height,
+      rectangle: shot.rectangle === 'none' ? undefined : { corners: shot.corners, ...sidesOf(shot) },
+      joins: shot.joins ?? {},
+    })),
+  );
+  joined.set(shots, flats);
+  return flats;
 }
 
-/** The corners of a marked rectangle on the paper, from A. */
-function rectangleOf(shot: Shot): readonly Point[] {
-  const { across, along } = sidesOf(shot);
-  return [
-    { x: 0, y: 0 },
-    { x: across, y: 0 },
-    { x: across, y: along },
-    { x: 0, y: along },
-  ];
-}
-
-/** How a photograph is flattened; undefined where its four corners cross over or lie on a line. */
-export function flatOf(shot: Shot): Flat | undefined {
-  const paper = rectangleOf(shot);
-  const seen = mapTuple(shot.corners, (from, i) => ({ from, to: paper[i] as Point }));
-  const toPaper = homographyThrough(seen);
-  return toPaper && { seen, toPaper, toPicture: homographyInverse(toPaper) };
-}
-
-/** Round a rectangle that was laid round the block there is as much to see, of its longer side; round a sheet beside it, more. */
-const ROUND_IT = { own: 0.12, sheet: 4 } as const;
-
-/** What of the floor is shown at first, millimetres: what is on the picture, and not too far from the rectangle. */
-export function floorBox(shot: Shot, { toPaper }: Flat): Box {
-  const { across, along } = sidesOf(shot);
-  const reach = ROUND_IT[shot.rectangle] * Math.max(across, along);
-  const edge = Array.from({ length: 10 }, (_, i) => i / 10).flatMap((t) => [
-    { x: t, y: 0 },
-    { x: 1, y: t },
-    { x: 1 - t, y: 1 },
-    { x: 0, y: 1 - t },
-  ]);
-  const far = [
-    { x: -reach, y: -reach },
-    { x: across + reach, y: along + reach },
-  ];
-  // Beyond the horizon there is no end to the floor.
-  const seen = edge.flatMap(({ x, y }) => homographyPoint(toPaper, { x: x * shot.width, y: y * shot.height }) ?? far);
-  const box = pointsBounds([...rectangleOf(shot), ...seen]);
-  return {
-    left: Math.max(box.left, -reach),
-    top: Math.max(box.top, -reach),
-    right: Math.min(box.right, across + reach),
-    bottom: Math.min(box.bottom, along + reach),
-  };
-}
-
-/** How far off the paper may be. */
-export interface Exactness {
-  /** By marks that lie beside their places, at the worst of the places asked for. */
-  readonly byMarks: Mm;
-  /** How long the fifth length comes out, and how far off by that the longest way across the block may be. */
-  readonly check: { readonly found: Mm; readonly length: Mm; readonly across: Mm } | undefined;
-  /** The larger of both. */
-  readonly off: Mm;
-}
-
-/**
- * How far off places of a photograph may be when it is flattened.
- *
- * @param places in pixels; the corners of the picture's middle part where nothing is marked yet
- * @returns undefined where it can't be flattened so far out
- */
-export function exactnessOf(shot: Shot, flat: Flat, places: readonly Point[]): Exactness | undefined {
-  const errors = places.map((place) => seenError(flat.seen, place, CLICK));
-  const onPaper = places.map((place) => homographyPoint(flat.toPaper, place));
-  if (errors.includes(undefined) || onPaper.includes(undefined)) return undefined;
-  const byMarks = Math.max(0, ...(errors as Mm[]));
-  const found = checkFound(shot, flat);
-  const { left, top, right, bottom } = pointsBounds(onPaper as Point[]);
-  const longest = places.length > 1 ? Math.hypot(right - left, bottom - top) : 0;
-  const check =
-    shot.check && found !== undefined && shot.check.length > 0
-      ? { found, length: shot.check.length, across: Math.abs(found / shot.check.length - 1) * longest }
-      : undefined;
-  return { byMarks, check, off: Math.max(byMarks, check?.across ?? 0) };
-}
-
-function checkFound({ check }: Shot, { toPaper }: Flat): Mm | undefined {
-  const [a, b] = check?.ends.map((end) => homographyPoint(toPaper, end)) ?? [];
-  return a && b && distance(a, b);
-}
-
-/** Where a block may lie before it is marked: the corners of the rectangle, and of most of the picture. */
-export function likelyPlaces({ width, height, corners }: Shot): readonly Point[] {
+/** Where a block may lie on a photograph before it is marked: the marks of the floor, and most of the picture. */
+function likelyPlaces({ width, height, corners, rectangle }: Shot): readonly Point[] {
   const inner = [0.1, 0.9].flatMap((x) => [0.1, 0.9].map((y) => ({ x: x * width, y: y * height })));
-  return [...corners, ...inner];
+  return [...(rectangle === 'none' ? [] : corners), ...inner];
 }
 
-/** Every mark of a block. */
-export const placesOf = ({ landmarks, points }: BlockMarks): readonly Point[] => [
-  ...LANDMARKS.flatMap((name) => landmarks[name] ?? []),
-  ...Object.values(points).flat(),
-];
+/** How exact most of a photograph is. */
+export function exactnessOfShot(work: PhotoWork, index: number): Exactness | undefined {
+  const shot = work.shots[index];
+  if (!shot) return undefined;
+  const places = likelyPlaces(shot).map((at) => ({ shot: index, at }));
+  return exactnessOf(flatsOfWork(work), places, shot.check && { shot: index, ...shot.check });
+}
 
-/** The marks of a block on the paper, millimetres. */
-export const marksOnPaper = ({ marks }: MarkedPart, { toPaper }: Flat): BlockMarks =>
-  marksMapped(marks, (p) => homographyPoint(toPaper, p) ?? { x: 0, y: 0 });
+/** How exact the places of a block are, once two are marked. */
+export function exactnessOfBlock(work: PhotoWork, part: Part): Exactness | undefined {
+  const places = placesOf(work[part]);
+  const index = work.shots.findIndex(({ check }) => check !== undefined);
+  const check = work.shots[index]?.check;
+  return exactnessOf(flatsOfWork(work), places, check && { shot: index, ...check });
+}
+
+/** Every mark of a block, with its photograph. */
+export function placesOf(part: MarkedPart): readonly Sight[] {
+  const { landmarks, points } = part.marks;
+  const marks: readonly MarkedPoint[] = [
+    ...LANDMARKS.flatMap((name) => landmarks[name] ?? []),
+    ...Object.values(points).flat(),
+  ];
+  return marks.map((mark) => ({ shot: shotOf(part, mark), at: { x: mark.x, y: mark.y } }));
+}
+
+/** The marks of a block on the paper, millimetres; those of a photograph that can't be flattened are left out. */
+export function marksOnPaper(part: MarkedPart, flats: readonly (Flat | undefined)[]): BlockMarks {
+  const at = (mark: MarkedPoint): Point | undefined => {
+    const flat = flats[shotOf(part, mark)];
+    return flat && viewToPlane(flat.view, mark);
+  };
+  const seen = ([, mark]: readonly [string, MarkedPoint]) => at(mark) !== undefined;
+  const { landmarks, points } = part.marks;
+  const shown: BlockMarks = {
+    landmarks: Object.fromEntries(Object.entries(landmarks).filter(seen)),
+    points: Object.fromEntries(Object.entries(points).map(([edge, run]) => [edge, run.filter((mark) => at(mark))])),
+  };
+  return marksMapped(shown, (mark) => at(mark) ?? mark);
+}
 
 /**
  * Both blocks as traced, their crotch curves trued to each other.
@@ -131,11 +90,18 @@ export const marksOnPaper = ({ marks }: MarkedPart, { toPaper }: Flat): BlockMar
  */
 export function tracedBlocks(work: PhotoWork): TracedPair {
   const { waist, crotch, inseam, hem, side } = work.allowances;
-  const trace = (part: 'front' | 'back') => {
-    const shot = work.shots[work[part].shot];
-    const flat = shot && flatOf(shot);
-    const marks = flat ? marksOnPaper(work[part], flat) : { landmarks: {}, points: {} };
-    return traceFromMarks(part, marks, { waist, centre: crotch, crotch, inseam, hem, side });
+  const flats = flatsOfWork(work);
+  const trace = (part: Part) => {
+    const planes = new Set(placesOf(work[part]).map(({ shot }) => flats[shot]?.joined));
+    if (planes.size > 1)
+      throw new Refusal([
+        {
+          field: `${part}-photographs`,
+          value: undefined,
+          phrase: say`don’t show four places in common: mark them on both.`,
+        },
+      ]);
+    return traceFromMarks(part, marksOnPaper(work[part], flats), { waist, centre: crotch, crotch, inseam, hem, side });
   };
   return crotchTrued({ front: trace('front'), back: trace('back') });
 }

@@ -1,28 +1,30 @@
 import * as v from 'valibot';
 import { BLOCK_EDGES, LANDMARKS } from '../../trace';
-import { type PhotoWork, sidesOf } from './work';
+import { MOST_SHOTS, type PhotoWork, sidesOf } from './work';
 
 const figure = v.pipe(v.number(), v.finite());
-const point = v.looseObject({ x: figure, y: figure });
+const whole = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(MOST_SHOTS - 1));
+const point = v.looseObject({ x: figure, y: figure, shot: v.optional(whole) });
 const shot = v.looseObject({
   name: v.string(),
   width: figure,
   height: figure,
   corners: v.strictTuple([point, point, point, point]),
-  rectangle: v.picklist(['sheet', 'own']),
+  rectangle: v.picklist(['sheet', 'own', 'none']),
   across: figure,
   along: figure,
   check: v.optional(v.looseObject({ ends: v.strictTuple([point, point]), length: figure })),
+  joins: v.optional(v.record(v.string(), point)),
 });
 const part = v.looseObject({
-  shot: v.picklist([0, 1]),
+  shot: whole,
   marks: v.looseObject({
     landmarks: v.record(v.picklist(LANDMARKS), point),
     points: v.record(v.picklist(BLOCK_EDGES), v.array(point)),
   }),
 });
 const work = v.looseObject({
-  shots: v.pipe(v.array(shot), v.maxLength(2)),
+  shots: v.pipe(v.array(shot), v.maxLength(MOST_SHOTS)),
   front: part,
   back: part,
   allowances: v.looseObject({ waist: figure, crotch: figure, inseam: figure, hem: figure, side: figure }),

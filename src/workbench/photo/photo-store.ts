@@ -4,17 +4,22 @@ import type { Point } from '../../plane';
 import { LANDMARKS, type Landmark } from '../../trace';
 import { own, words } from '../../words';
 import { type History, noHistory, remember, stepBack, stepForward } from '../store/history';
+import { flatsOfWork } from './flat';
 import { type Picture, pictureFrom } from './picture';
 import {
   type MarkId,
+  MOST_SHOTS,
   markKey,
   NO_WORK,
   newShot,
   type Part,
   type PhotoWork,
+  withJoin,
   withMark,
   withoutMark,
+  withoutShot,
   withPoint,
+  withShown,
 } from './work';
 
 export const STEPS = ['choose', 'corners', 'front', 'back', 'use'] as const;
@@ -100,23 +105,15 @@ export async function takePicture(file: File): Promise<void> {
   const { work, shot, pictures } = get();
   const kept = work.shots[shot];
   const same = kept && kept.width === picture.width && kept.height === picture.height && !pictures[shot];
-  const next = [0, 1].map((i) => (i === shot ? picture : pictures[i]));
+  const next = Array.from({ length: MOST_SHOTS }, (_, i) => (i === shot ? picture : pictures[i]));
   set({ pictures: next, told: same ? words`The marks are where you left them.` : undefined });
   if (!same) {
     const fresh = newShot(file.name, picture.width, picture.height);
     // A second photograph is most often taken over the same rectangle.
     const first = shot > 0 ? work.shots[0] : undefined;
     const like = first ? { rectangle: first.rectangle, across: first.across, along: first.along } : {};
-    const bare = { marks: NO_WORK.front.marks, shot };
-    changeWork({
-      ...work,
-      shots: [0, 1].slice(0, Math.max(work.shots.length, shot + 1)).map((i) => {
-        const old = work.shots[i];
-        return i === shot || !old ? { ...fresh, ...like } : old;
-      }),
-      front: work.front.shot === shot ? bare : work.front,
-      back: work.back.shot === shot ? bare : work.back,
-    });
+    const shots = work.shots.toSpliced(shot, 1, { ...fresh, ...like });
+    changeWork({ ...withoutShot(work, shot), shots });
   }
   set({ step: 'corners', selected: { kind: 'corner', index: 0 } });
 }
@@ -152,12 +149,24 @@ export function removeMark(id: MarkId): void {
   set({ selected: undefined });
 }
 
-/** The back on a photograph of its own, or on the front's. */
-export function setBackShot(shot: 0 | 1): void {
-  const { work } = get();
-  if (work.back.shot === shot) return;
-  changeWork({ ...work, back: { shot, marks: NO_WORK.front.marks } });
-  set({ shot, step: shot === 1 && !work.shots[1] ? 'choose' : 'back', selected: undefined });
+/** Shows a photograph: in the steps of a block, to mark that block on it. One that isn't there yet is chosen first. */
+export function showShot(shot: number): void {
+  const { work, step, pictures } = get();
+  const there = { shot, selected: undefined };
+  if (shot >= work.shots.length) set({ ...there, step: 'choose', told: undefined });
+  else if (step === 'front' || step === 'back') {
+    if (work[step].shot !== shot) changeWork(withShown(work, step, shot));
+    // Before it lies on the floor with the others, nothing can be marked on it.
+    const ready = flatsOfWork(work)[shot] !== undefined && pictures[shot] !== undefined;
+    set({ ...there, step: ready ? step : 'corners' });
+  } else set(there);
+}
+
+/** One more place on two photographs: on the one that is shown and on another, to be laid on it there, too. */
+export function addJoin(shots: readonly [number, number]): void {
+  const { work, index } = withJoin(get().work, shots);
+  changeWork(work);
+  set({ selected: { kind: 'join', index } });
 }
 
 /** Forgets all marks and photographs. */

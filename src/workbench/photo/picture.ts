@@ -1,4 +1,5 @@
 import { type Homography, homographyPoint, type Point } from '../../plane';
+import { bentTable, type Lens } from '../../trace';
 
 /** The pixels of a picture at one size: red, green, blue, opaque, row by row. */
 export interface Level {
@@ -70,22 +71,34 @@ function halved({ width, height, data }: Level): Level {
 /**
  * The picture as it is seen in a window, flattened or as it is: what lies beyond it stays clear.
  *
- * @param toPicture from a pixel of the window to the picture
+ * @param toPicture from a pixel of the window to the picture of a true lens
+ * @param lens how that is bent, round the picture's middle
  */
-export function seenPixels(picture: Picture, toPicture: Homography, width: number, height: number): Uint8ClampedArray {
+export function seenPixels(
+  picture: Picture,
+  toPicture: Homography,
+  lens: Lens,
+  width: number,
+  height: number,
+): Uint8ClampedArray {
   const out = new Uint8ClampedArray(4 * width * height);
   const level = levelFor(picture, toPicture, { x: width / 2, y: height / 2 });
   const { data, width: w, height: h } = level;
   const [sx, sy] = [w / picture.width, h / picture.height];
   const [a, b, c, d, e, f, g, i, j] = toPicture;
+  const bent = bentTable(lens);
+  const [mx, my] = [picture.width / 2, picture.height / 2];
+  const half = mx * mx + my * my;
   for (let y = 0; y < height; y += 1) {
     for (let x = 0; x < width; x += 1) {
       const [px, py] = [x + 0.5, y + 0.5];
       const depth = g * px + i * py + j;
       if (depth <= 0) continue;
-      const u = Math.floor(((a * px + b * py + c) / depth) * sx);
-      const v = Math.floor(((d * px + e * py + f) / depth) * sy);
-      if (u < 0 || v < 0 || u >= w || v >= h) continue;
+      const [dx, dy] = [(a * px + b * py + c) / depth - mx, (d * px + e * py + f) / depth - my];
+      const by = bent((dx * dx + dy * dy) / half);
+      const u = Math.floor((mx + by * dx) * sx);
+      const v = Math.floor((my + by * dy) * sy);
+      if (!(u >= 0 && v >= 0 && u < w && v < h)) continue;
       const from = 4 * (v * w + u);
       const to = 4 * (y * width + x);
       out[to] = data[from] as number;

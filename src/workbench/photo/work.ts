@@ -2,7 +2,7 @@ import type { BlockEdge } from '../../block';
 import type { Mm } from '../../length';
 import { mapTuple, type Point } from '../../plane';
 import { REFERENCE } from '../../sheets';
-import { type BlockMarks, type Landmark, withEdgePoint } from '../../trace';
+import { type BlockMarks, type Landmark, type MarkedPoint, withEdgePoint } from '../../trace';
 
 export type Part = 'front' | 'back';
 export type Four = readonly [Point, Point, Point, Point];
@@ -14,13 +14,18 @@ export interface Shot {
   readonly height: number;
   /** A, B, C, D, round the rectangle. */
   readonly corners: Four;
-  /** The reference sheet left whole, or a rectangle of the person's own. */
-  readonly rectangle: 'sheet' | 'own';
+  /** The reference sheet left whole, a rectangle of the person's own, or none: then places join it to other photographs. */
+  readonly rectangle: 'sheet' | 'own' | 'none';
   readonly across: Mm;
   readonly along: Mm;
   /** A fifth length: where it begins and ends, and how long it is. */
   readonly check: { readonly ends: readonly [Point, Point]; readonly length: Mm } | undefined;
+  /** Places that another photograph shows, too, by their number. */
+  readonly joins?: Readonly<Record<string, Point>>;
 }
+
+/** No more photographs than this are taken together. */
+export const MOST_SHOTS = 6;
 
 /** The edges by which allowances are taken off: centre and crotch are one seam. */
 export type SeamOnPaper = 'waist' | 'crotch' | 'inseam' | 'hem' | 'side';
@@ -28,7 +33,7 @@ export type SeamOnPaper = 'waist' | 'crotch' | 'inseam' | 'hem' | 'side';
 /** All that somebody marked; the pictures themselves are not part of it. */
 export interface PhotoWork {
   readonly shots: readonly Shot[];
-  /** Which photograph shows a block, and its marks there. */
+  /** The marks of a block, and the photograph on which it is being marked. */
   readonly front: MarkedPart;
   readonly back: MarkedPart;
   readonly allowances: Readonly<Record<SeamOnPaper, Mm>>;
@@ -78,6 +83,7 @@ export const withShot = (work: PhotoWork, index: number, change: Partial<Shot>):
 export type MarkId =
   | { readonly kind: 'corner'; readonly index: number }
   | { readonly kind: 'check'; readonly index: number }
+  | { readonly kind: 'join'; readonly index: number }
   | { readonly kind: 'landmark'; readonly part: Part; readonly name: Landmark }
   | { readonly kind: 'point'; readonly part: Part; readonly edge: BlockEdge; readonly index: number };
 
@@ -87,6 +93,7 @@ export const markKey = (id: MarkId): string => Object.values(id).join('-');
 export function markAt(work: PhotoWork, shot: number, id: MarkId): Point | undefined {
   if (id.kind === 'corner') return work.shots[shot]?.corners[id.index];
   if (id.kind === 'check') return work.shots[shot]?.check?.ends[id.index];
+  if (id.kind === 'join') return work.shots[shot]?.joins?.[id.index];
   const { marks } = work[id.part];
   return id.kind === 'landmark' ? marks.landmarks[id.name] : marks.points[id.edge]?.[id.index];
 }
@@ -101,9 +108,10 @@ export function withMark(work: PhotoWork, shot: number, id: MarkId, at: Point): 
     if (!now.check) return work;
     return withShot(work, shot, { check: { ...now.check, ends: mapTuple(now.check.ends, set) } });
   }
+  if (id.kind === 'join') return withShot(work, shot, { joins: { ...now.joins, [id.index]: at } });
   const { marks } = work[id.part];
   if (id.kind === 'landmark')
-    return withMarks(work, id.part, { ...marks, landmarks: { ...marks.landmarks, [id.name]: at } });
+    return withMarks(work, id.part, { ...marks, landmarks: { ...marks.landmarks, [id.name]: { ...at, shot } } });
   const run = marks.points[id.edge] ?? [];
   const moved = run.map((p, i) => (i === id.index ? { ...p, ...at } : p));
   return withMarks(work, id.part, { ...marks, points: { ...marks.points, [id.edge]: moved } });
@@ -112,6 +120,7 @@ export function withMark(work: PhotoWork, shot: number, id: MarkId, at: Point): 
 /** The work without a mark: a landmark waits to be placed again, a point of an edge is gone. */
 export function withoutMark(work: PhotoWork, id: MarkId): PhotoWork {
   if (id.kind === 'corner' || id.kind === 'check') return work;
+  if (id.kind === 'join') return withoutJoin(work, id.index);
   const { marks } = work[id.part];
   if (id.kind === 'landmark') {
     const { [id.name]: _gone, ...landmarks } = marks.landmarks;
@@ -123,8 +132,9 @@ export function withoutMark(work: PhotoWork, id: MarkId): PhotoWork {
 
 /** The work with one more point on an edge, and which it is. */
 export function withPoint(work: PhotoWork, part: Part, edge: BlockEdge, at: Point) {
-  const marks = withEdgePoint(work[part].marks, edge, at);
-  const index = marks.points[edge]?.indexOf(at) ?? 0;
+  const placed = { ...at, shot: work[part].shot };
+  const marks = withEdgePoint(work[part].marks, edge, placed);
+  const index = marks.points[edge]?.indexOf(placed) ?? 0;
   return { work: withMarks(work, part, marks), id: { kind: 'point', part, edge, index } satisfies MarkId };
 }
 
@@ -139,3 +149,62 @@ const withMarks = (work: PhotoWork, part: Part, marks: BlockMarks): PhotoWork =>
   ...work,
   [part]: { ...work[part], marks },
 });
+
+/** On which photograph a mark of a block lies: those set before there were several lie on the one that was marked. */
+export const shotOf = ({ shot }: MarkedPart, mark: MarkedPoint): number => mark.shot ?? shot;
+
+/** The work with a block marked on another photograph from now on; what was marked stays where it is. */
+export function withShown(work: PhotoWork, part: Part, shot: number): PhotoWork {
+  const marked = work[part];
+  const marks = withShots(marked);
+  return { ...work, [part]: { shot, marks } };
+}
+
+/** The work without what was marked of its blocks on one photograph. */
+export function withoutShot(work: PhotoWork, shot: number): PhotoWork {
+  const left = (part: MarkedPart): MarkedPart => {
+    const { landmarks, points } = withShots(part);
+    const stays = (mark: MarkedPoint | undefined) => mark?.shot !== shot;
+    return {
+      shot: part.shot,
+      marks: {
+        landmarks: Object.fromEntries(Object.entries(landmarks).filter(([, mark]) => stays(mark))),
+        points: Object.fromEntries(Object.entries(points).map(([edge, run]) => [edge, run.filter(stays)])),
+      },
+    };
+  };
+  return { ...work, front: left(work.front), back: left(work.back) };
+}
+
+/** Every mark of a block with the photograph it lies on. */
+function withShots(part: MarkedPart): BlockMarks {
+  const { landmarks, points } = part.marks;
+  const on = <One extends MarkedPoint>(mark: One): One => ({ ...mark, shot: shotOf(part, mark) });
+  return {
+    landmarks: Object.fromEntries(Object.entries(landmarks).map(([name, mark]) => [name, on(mark)])),
+    points: Object.fromEntries(Object.entries(points).map(([edge, run]) => [edge, run.map(on)])),
+  };
+}
+
+/** The work with one more place that two photographs show, amid both until it is laid on, and its number. */
+export function withJoin(work: PhotoWork, shots: readonly [number, number]): { work: PhotoWork; index: number } {
+  const used = work.shots.flatMap(({ joins = {} }) => Object.keys(joins).map(Number));
+  const index = Math.max(0, ...used) + 1;
+  const shot = (one: Shot, i: number): Shot =>
+    shots.includes(i) ? { ...one, joins: { ...one.joins, [index]: amid(one, index) } } : one;
+  return { work: { ...work, shots: work.shots.map(shot) }, index };
+}
+
+/** Places that wait side by side, so that each can be taken up. */
+const amid = ({ width, height }: Shot, index: number): Point => ({
+  x: width * (0.3 + ((0.1 * (index - 1)) % 0.5)),
+  y: height / 2,
+});
+
+function withoutJoin(work: PhotoWork, index: number): PhotoWork {
+  const shot = ({ joins = {}, ...one }: Shot): Shot => ({
+    ...one,
+    joins: Object.fromEntries(Object.entries(joins).filter(([key]) => key !== String(index))),
+  });
+  return { ...work, shots: work.shots.map(shot) };
+}

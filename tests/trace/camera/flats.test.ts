@@ -1,0 +1,129 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { add, distance, type Point, point } from '../../../src/plane';
+import { exactnessOf, type FloorShot, flatsOf, floorBox, viewToPlane } from '../../../src/trace';
+import { type Camera, cameraOver, PICTURE, stands } from '../../plane/camera';
+import { between, chance } from '../../properties/seed';
+
+const corners = (across: number, along: number): readonly Point[] => [
+  point(0, 0),
+  point(across, 0),
+  point(across, along),
+  point(0, along),
+];
+/** A front and a back block side by side. */
+const SCENE = corners(900, 1150);
+const MIDDLE = point(450, 575);
+
+const shotBy = (seen: readonly Point[], across: number, along: number): FloorShot => ({
+  ...PICTURE,
+  rectangle: { corners: [seen[0], seen[1], seen[2], seen[3]] as [Point, Point, Point, Point], across, along },
+  joins: {},
+});
+
+describe('how far off a place may be on a photograph with four marks', () => {
+  // Evenly scattered: the chance that looks for faults would rather click at the very edge.
+  const clicks = fc.noBias(fc.array(between(-1, 1), { minLength: 10, maxLength: 10 }));
+
+  /** Share of cases in which the far corner of the scene lies nearer to its true place than was told, and what was told. */
+  function shareWithin([across, along]: readonly [number, number], from: Point) {
+    const told: number[] = [];
+    let within = 0;
+    fc.assert(
+      fc.property(fc.noBias(stands), clicks, (stand, off) => {
+        const camera = cameraOver(SCENE, MIDDLE, stand);
+        const mark = (p: Point, i: number) => add(camera(add(p, from)), point(off[2 * i] ?? 0, off[2 * i + 1] ?? 0));
+        const flats = flatsOf([shotBy(corners(across, along).map(mark), across, along)]);
+        const far = point(900 - from.x, 1150 - from.y);
+        const at = mark(far, 4);
+        const found = flats[0] && viewToPlane(flats[0].view, at);
+        const by = exactnessOf(flats, [{ shot: 0, at }], undefined)?.off ?? Number.POSITIVE_INFINITY;
+        if (found && distance(found, far) <= by) within += 1;
+        told.push(by);
+      }),
+      chance(`a rectangle of ${across} by ${along}`, 200),
+    );
+    return { share: within / told.length, typical: told.toSorted((a, b) => a - b)[told.length >> 1] ?? 0 };
+  }
+
+  test('is more than it is, in at least 95 of 100 cases, and less the larger the rectangle', () => {
+    const large = shareWithin([900, 1150], point(0, 0));
+    const half = shareWithin([500, 1000], point(0, 0));
+    const sheet = shareWithin([180, 240], point(300, 400));
+    for (const { share } of [large, half, sheet]) expect(share).toBeGreaterThanOrEqual(0.95);
+    expect(large.typical).toBeLessThan(2);
+    expect(half.typical).toBeLessThan(4);
+    expect(sheet.typical).toBeGreaterThan(5 * large.typical);
+  });
+});
+
+describe('photographs of one floor', () => {
+  const cameras = [0, 1].map((i) =>
+    cameraOver(SCENE, point(450, 300 + 400 * i), { tilt: 15 + 10 * i, azimuth: 50 * i, roll: 0 }),
+  ) as [Camera, Camera];
+  const first = shotBy(
+    corners(500, 600).map((p) => cameras[0](p)),
+    500,
+    600,
+  );
+  const crosses = [point(100, 700), point(800, 650), point(820, 100), point(120, 150)];
+  const joined = (camera: Camera) => Object.fromEntries(crosses.map((p, i) => [String(i + 1), camera(p)]));
+  const shots = [
+    { ...first, joins: joined(cameras[0]) },
+    { ...PICTURE, rectangle: undefined, joins: joined(cameras[1]) },
+  ];
+
+  test('lie on one plane where they show the same places', () => {
+    const flats = flatsOf(shots);
+    const far = point(700, 1000);
+    const found = flats[1] && viewToPlane(flats[1].view, cameras[1](far));
+    expect(found && distance(found, far)).toBeLessThan(1e-3);
+    expect(flats[0]?.joined).toBe(flats[1]?.joined);
+    const ends = [cameras[0](point(0, 0)), cameras[0](point(500, 0))] as const;
+    const told = exactnessOf(
+      flats,
+      [
+        { shot: 0, at: ends[0] },
+        { shot: 1, at: cameras[1](far) },
+      ],
+      { shot: 0, ends, length: 490 },
+    );
+    expect(told?.check?.found).toBeCloseTo(500, 3);
+    expect(told?.check?.difference).toBeCloseTo(10, 3);
+    expect(told?.off).toBe(Math.max(told?.byMarks ?? 0, told?.check?.across ?? 0));
+    expect(told?.agreed).toBe(true);
+  });
+
+  test('stay apart where they don’t, and one that is marked wrongly keeps none of the others', () => {
+    const apart = flatsOf([
+      first,
+      shotBy(
+        corners(300, 400).map((p) => cameras[1](p)),
+        300,
+        400,
+      ),
+    ]);
+    expect(apart.map((flat) => flat !== undefined)).toEqual([true, true]);
+    expect(apart[0]?.joined).not.toBe(apart[1]?.joined);
+    const sights = [0, 1].map((shot) => ({ shot, at: point(2000, 1500) }));
+    expect(exactnessOf(apart, sights, undefined)).toBeUndefined();
+    const crossed = shotBy(
+      [0, 2, 1, 3].map((i) => cameras[1](corners(500, 600)[i] as Point)),
+      500,
+      600,
+    );
+    expect(flatsOf([first, crossed, ...shots.slice(1)]).map((flat) => flat !== undefined)).toEqual([
+      true,
+      false,
+      false,
+    ]);
+  });
+
+  test('show the floor round their marks, and not what lies far off', () => {
+    const [flat] = flatsOf([first]);
+    const box = flat && floorBox(flat);
+    expect(box?.left).toBeGreaterThanOrEqual(-0.12 * 600 - 0.001);
+    expect(box?.bottom).toBeLessThanOrEqual(600 * 1.12 + 0.001);
+    expect(box && box.right - box.left).toBeGreaterThan(500);
+  });
+});
