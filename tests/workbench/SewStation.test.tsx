@@ -2,7 +2,7 @@ import { act, cleanup, render, screen, waitFor, within } from '@testing-library/
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { sewingOf } from '../../src/project';
-import { UNSAID, words } from '../../src/words';
+import { isSaid, UNSAID, words } from '../../src/words';
 import { useBench } from '../../src/workbench/store/bench';
 import { Workbench } from '../../src/workbench/Workbench';
 import { useSewingShown } from '../../src/workbench/working/sewing-shown';
@@ -36,6 +36,17 @@ describe('the station Sew', () => {
     expect(drawing()?.querySelectorAll('.face').length).toBeGreaterThan(0);
     await userEvent.click(within(step()).getByRole('button', { name: 'Back' }));
     expect(within(step()).getByRole('heading').textContent).toBe(titleOf(0));
+  });
+
+  it('says what to take care of before what is to be done', async () => {
+    render(<Workbench />);
+    const careful = sewingOf(useBench.getState().draft).find(({ care }) => isSaid(care));
+    act(() => useSewingShown.getState().show(careful?.id as string));
+    const care = await within(await screen.findByRole('region', { name: 'Step of the sewing' })).findByText(
+      'Take care:',
+    );
+    const [task] = within(step()).getAllByRole('listitem');
+    expect(care.compareDocumentPosition(task as HTMLElement)).toBe(Node.DOCUMENT_POSITION_FOLLOWING);
   });
 
   it('stays at its step when a choice changes the ones before it', async () => {

@@ -35,6 +35,11 @@ export function StepWords() {
       <h3 ref={title} tabIndex={-1}>
         {said(step.title)}
       </h3>
+      {isSaid(step.care) && (
+        <p className="sew-care">
+          <strong>{words`Take care:`}</strong> {printPhrase(step.care, units)}
+        </p>
+      )}
       <ol>
         {step.tasks.map((task) => (
           <li key={said(task)}>{printPhrase(task, units)}</li>
@@ -54,11 +59,6 @@ export function StepWords() {
       <p>
         <strong>{words`Check:`}</strong> {printPhrase(step.check, units)}
       </p>
-      {isSaid(step.care) && (
-        <p className="sew-care">
-          <strong>{words`Take care:`}</strong> {printPhrase(step.care, units)}
-        </p>
-      )}
     </section>
   );
 }
