@@ -76,7 +76,7 @@ async function measured(draft: Draft) {
         shows: { left: -back.x, top: -back.y, right: page.width - back.x, bottom: page.height - back.y },
       };
     });
-    const map = findMap(first, pdf.words(1), squares[1] as (typeof squares)[number], lines.cut);
+    const map = findMap(pdf, squares[1] as (typeof squares)[number], lines.cut);
     return { squares, pages, worst, cut, sewn, own, map };
   } finally {
     pdf.close();

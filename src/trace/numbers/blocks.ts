@@ -91,7 +91,9 @@ function asTraced({ edges, grainline, hipLevel, kneeLevel }: DrawnBlock, numbers
   const points = (name: (typeof BLOCK_EDGES)[number]): readonly CurvePoints[] =>
     outlineEdge(edges, name).curves.map(([a, b, c, d]) => [pair(a), pair(b), pair(c), pair(d)]);
   return {
-    edges: Object.fromEntries(BLOCK_EDGES.map((name) => [name, points(name)])) as unknown as TracedBlock['edges'],
+    edges: Object.fromEntries<readonly CurvePoints[]>(
+      BLOCK_EDGES.map((name) => [name, points(name)]),
+    ) as TracedBlock['edges'],
     grainline: [pair(grainline[0]), pair(grainline[1])],
     hipLevel,
     ...(hasKnee(numbers) && { kneeLevel }),

@@ -1,6 +1,6 @@
 import type { Polyline } from './compare';
 import { inkedPixels, inkPlaces, type Place } from './pixels';
-import type { Picture, Word } from './render';
+import type { OpenPdf, Picture, Word } from './render';
 import type { FoundSquare } from './squares';
 
 /** The map of the sheets as it is printed: what each label points at, on the drawing. */
@@ -11,19 +11,42 @@ export interface FoundMap {
 }
 
 /**
- * Reads the map on the right of the squares of the first page: the outlines drawn there are laid on the pattern's own by
- * their boxes, and each label's middle is taken back to the pattern.
+ * Reads the map of the sheets: the outlines drawn there are laid on the pattern's own by their boxes, and each label's
+ * middle is taken back to the pattern. It lies on the right of the squares of the first page or, where its labels find
+ * no room there, by itself on one of the next.
+ *
+ * @param lower the lower square of the first page
  */
-export function findMap(
+export function findMap(pdf: OpenPdf, lower: FoundSquare, lines: readonly Polyline[]): FoundMap {
+  const first = pdf.words(1);
+  if (!first.some(({ text }) => text === 'larger')) {
+    const title = titleOf(first);
+    return mapWithin(pdf.picture(1), first, lines, (p) => {
+      const beside = p.x > lower.left + lower.width + 2 && p.y < lower.top + lower.height + 1;
+      return beside && p.y > title + 1;
+    });
+  }
+  const page = Array.from({ length: pdf.pages }, (_, i) => i + 1).find((one) => one > 1 && titleOf(pdf.words(one)) > 0);
+  if (page === undefined) throw new Error('The larger map is on no page.');
+  const words = pdf.words(page);
+  const title = titleOf(words);
+  // What isn't on the map follows below it.
+  const end = Math.min(
+    ...words.filter(({ top, text }) => top > title && !/^[A-Z]*\d+$/.test(text)).map(({ top }) => top),
+  );
+  return mapWithin(pdf.picture(page), words, lines, ({ y }) => y > title + 1 && y < end - 1);
+}
+
+/** Where the note above the map ends: what it shows of the order of taping, or where that stands. */
+const titleOf = (words: readonly Word[]): number =>
+  Math.max(0, ...words.filter(({ text }) => /^(taping|list)\.$/.test(text)).map(({ bottom }) => bottom));
+
+function mapWithin(
   picture: Picture,
   words: readonly Word[],
-  lower: FoundSquare,
   lines: readonly Polyline[],
+  inside: (p: Place) => boolean,
 ): FoundMap {
-  // The last word above it: what it shows of the order of taping, or where that stands.
-  const title = Math.max(...words.filter(({ text }) => /^(taping|list)\.$/.test(text)).map(({ bottom }) => bottom));
-  const inside = ({ x, y }: Place) =>
-    x > lower.left + lower.width + 2 && y > title + 1 && y < lower.top + lower.height + 1;
   const middle = ({ left, right, top, bottom }: Word) => ({ x: (left + right) / 2, y: (top + bottom) / 2 });
   const here = words.filter((word) => inside(middle(word)));
   const drawn = boxOf(inkPlaces(picture, inkedPixels(picture), 'cut').filter(inside));
