@@ -80,7 +80,7 @@ describe('what is told of the waist', () => {
 
   it('says how its raw edge is caught, where one is', () => {
     expect(told(drafted(), 'catch')[0]).toBe(
-      '0.6 cm more lie beyond the stitching, so that the overlocked edge is caught.',
+      '0.6 cm more lie beyond the stitching, so that the overlocked or zigzagged edge is caught.',
     );
     expect(told(drafted({ rawEdge: 'turnedUnder' }), 'catch')[0]).toBe(
       '1 cm more lie beyond the stitching, so that the edge turned under is caught.',
@@ -109,7 +109,7 @@ describe('what is told of the waist', () => {
 describe('what is told of the hem', () => {
   it.each([
     [{ finish: 'turned' }, 'The hem is turned up 3 cm, with 1 cm turned under.', ''],
-    [{ finish: 'turned', turnUnder: 0 }, 'The hem is turned up 3 cm, its edge overlocked.', ''],
+    [{ finish: 'turned', turnUnder: 0 }, 'The hem is turned up 3 cm, its edge overlocked or zigzagged.', ''],
     [
       { finish: 'elasticCasing' },
       'The hem is a casing 1.4 cm deep; cut its elastic 25.4 cm long.',

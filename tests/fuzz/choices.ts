@@ -27,7 +27,12 @@ function middle(numbers: readonly number[]): number {
   return others[others.length >> 1] ?? 0;
 }
 
+/** The lines or numbers of a block that was brought along are one choice, however many they are. */
+const BROUGHT = /^block\.(front|back)$/;
+
 const entries = (value: unknown, path = ''): readonly Entry[] =>
-  typeof value === 'object' && value !== null && !Array.isArray(value)
-    ? Object.entries(value).flatMap(([key, inner]) => entries(inner, path === '' ? key : `${path}.${key}`))
-    : [[path, Array.isArray(value) ? 'a list' : value]];
+  BROUGHT.test(path)
+    ? [[path, 'a block']]
+    : typeof value === 'object' && value !== null && !Array.isArray(value)
+      ? Object.entries(value).flatMap(([key, inner]) => entries(inner, path === '' ? key : `${path}.${key}`))
+      : [[path, Array.isArray(value) ? 'a list' : value]];

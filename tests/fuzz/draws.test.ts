@@ -13,7 +13,7 @@ const PAPERS = 50;
 const WATCHDOG = 600_000;
 
 const asked = process.env.LEGWORK_SEED;
-const from = asked === 'new' ? Math.floor(Math.random() * 2 ** 30) : Number(asked ?? 20261129);
+const from = asked === 'new' ? Math.floor(Math.random() * 2 ** 30) : Number(asked ?? 20261130);
 const count = Math.round(2000 * Number(process.env.LEGWORK_RUNS ?? 1));
 
 const judge = openJudge();

@@ -111,5 +111,5 @@ function groups(schema: Walked): readonly Walked[] {
   if (schema.type === 'union') return (schema.options as readonly Walked[]).flatMap(groups);
   if (schema.type !== 'lazy') return [schema];
   const getter = schema.getter as (input: unknown) => Walked;
-  return [getter({}), getter({ source: 'drawn' })].flatMap(groups);
+  return [getter({}), getter({ source: 'drawn' }), getter({ source: 'numbers' })].flatMap(groups);
 }
