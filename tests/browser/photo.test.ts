@@ -205,6 +205,9 @@ describe('blocks from a photograph', () => {
     expect(await corner.getAttribute('aria-label')).toBe('Corner A, 499 across, 375 down');
     expect(await faultsOf(page)).toEqual([]);
     await button(page, /^Mark the front/).tap();
+    // Only then does the picture lie where it is tapped, with the block's places asked for.
+    await page.getByText('1 of 11').waitFor();
+    await page.locator('.photo-picture[data-placing]').waitFor();
     const box = await page.locator('.photo-picture').boundingBox();
     await page.touchscreen.tap((box?.x ?? 0) + 150, (box?.y ?? 0) + 150);
     await page.getByText('2 of 11').waitFor();
