@@ -1,6 +1,7 @@
 export * from './camera';
 export * from './marks';
 export * from './numbers';
+export * from './picture';
 export {
   BLOCK_SOURCES,
   type BlockSource,
