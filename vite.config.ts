@@ -107,7 +107,7 @@ export default defineConfig({
           name: 'workbench',
           environment: 'jsdom',
           include: ['tests/workbench/**/*.test.tsx'],
-          setupFiles: ['tests/workbench/in-britain.ts', 'tests/workbench/patience.ts'],
+          setupFiles: ['tests/workbench/in-britain.ts', 'tests/workbench/patience.ts', 'tests/workbench/unstyled.ts'],
           testTimeout: 120_000,
         },
       },

@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 
 /** The rooms whose figures a cutter would ask about: each of them has a source. */
-const ROOMS = ['body', 'block', 'leg'] as const;
+const ROOMS = ['body', 'block', 'trace', 'leg'] as const;
 
 /** Where a figure can come from: a survey, a rule, a print, practice, memory; or it is none of the body's and only a tolerance. */
 const SOURCE =
@@ -45,7 +45,7 @@ function figuresOf(text: string): readonly { readonly name: string; readonly com
   });
 }
 
-test('every figure of body, block and leg names its source', () => {
+test('every figure of body, block, trace and leg names its source', () => {
   const figures = files
     .filter(({ file }) => ROOMS.some((room) => file.startsWith(`${room}/`)))
     .flatMap(({ file, text }) => figuresOf(text).map((one) => ({ ...one, file })));

@@ -23,7 +23,7 @@ const UNLIKELY = 2.5;
 /** A number is named where it lies so far from what the others make it. @source tolerance */
 const NAMED: Mm = 3;
 const SUSPECTS = 4;
-/** More than so many numbers at once are not wrong: the block is another one. */
+/** More than so many numbers at once are not wrong: the block is another one. @source tolerance */
 const MOST = 4;
 
 type Part = keyof NumbersPair;

@@ -32,7 +32,11 @@ const FREE = UNKNOWNS.map(() => true);
 const shapeOf = (unknowns: readonly number[]): BlockShape =>
   Object.fromEntries(UNKNOWNS.map((key, i) => [key, unknowns[i]])) as BlockShape;
 
-/** A step for a slope of a length by a place, millimetres, or by a bend, radians: the lengths are smooth far beyond that. */
+/**
+ * A step for a slope of a length by a place, millimetres, or by a bend, radians: the lengths are smooth far beyond that.
+ *
+ * @source tolerance
+ */
 const STEP = { place: 0.01, bend: 1e-5 } as const;
 const stepOf = (i: number): number => (i < PLACE_KEYS.length ? STEP.place : STEP.bend);
 

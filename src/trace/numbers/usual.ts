@@ -7,7 +7,7 @@ import type { BlockNumbers, NumbersPair, TapeKey } from './table';
 
 /** A middling body: the block drafted for it has the usual proportions. @source ANSUR II, 2014, medians, rounded */
 const MIDDLING = { label: '', waistGirth: 860, hipGirth: 1020, hipDepth: 190, bodyRise: 260, insideLeg: 790 };
-/** As a block is drafted where nothing was chosen. */
+/** As a block is drafted where nothing was chosen. @source practice: 2 in of hip ease */
 const OPTIONS: BlockOptions = { hipEase: 50.8, waistEase: 25, riseEase: 'auto', crotchEase: 'auto', balance: 10 };
 
 type Part = keyof NumbersPair;

@@ -57,6 +57,7 @@ function softened(picture: GreyPicture, left: number, top: number, width: number
   return soft;
 }
 
+/** Along the rows, the columns and both diagonals. @source geometry */
 const DIRECTIONS = [
   [1, 0],
   [0, 1],

@@ -1,12 +1,14 @@
 import type { Mm } from '../../length';
 import { type Point, point } from '../../plane';
 
-/** How many cells a mark has each way: a black frame of one cell, and the cells that say its number within. */
+/** How many cells a mark has each way: a black frame of one cell, and the cells that say its number within. @source tolerance */
 export const CELLS = 7;
+/** @source geometry */
 const INNER = CELLS - 2;
 
-/** A sheet bears so many marks, and so many sheets are told apart. */
+/** A sheet bears so many marks, and so many sheets are told apart. @source practice: a sheet at each corner, and as many between */
 export const MARKS_A_SHEET = 5;
+/** @source practice */
 export const MOST_SHEETS = 8;
 const MOST_NUMBER = MARKS_A_SHEET * MOST_SHEETS;
 
@@ -22,7 +24,7 @@ export const MARK_SHEET: { readonly side: Mm; readonly width: Mm; readonly heigh
   height: 240,
 };
 
-/** The upper left corner of each mark on its sheet, from the first one's: round the sheet, then the middle. */
+/** The upper left corner of each mark on its sheet, from the first one's: round the sheet, then the middle. @source geometry */
 const PLACES: readonly Point[] = (() => {
   const [right, bottom] = [MARK_SHEET.width - MARK_SHEET.side, MARK_SHEET.height - MARK_SHEET.side];
   return [point(0, 0), point(right, 0), point(right, bottom), point(0, bottom), point(right / 2, bottom / 2)];
@@ -68,6 +70,7 @@ const MIXED = 0b101100101001101011001;
 /** Of seven cells that differ, so many may be misread without one number passing for another. @source tolerance */
 const MOST_MISREAD = 1;
 
+/** The cells of each number, as bits. @source geometry: the remainder of a division of polynomials over two elements */
 const WORDS: readonly number[] = Array.from({ length: MOST_NUMBER + 1 }, (_, number) => {
   let rest = number << ADDED;
   for (let bit = SAYING.length - 1; bit >= ADDED; bit -= 1) if (rest & (1 << bit)) rest ^= POLYNOMIAL << (bit - ADDED);
