@@ -4,7 +4,7 @@ import { placer } from './placer';
 import { arrowheads, foldTriangles, notchTicks, openingBars } from './symbols';
 
 /** The named groups of a drawing, from the bottom up. */
-export const LAYERS = ['levels', 'folds', 'stitch', 'cut', 'marks', 'text'] as const;
+export const LAYERS = ['levels', 'folds', 'stitch', 'cut', 'notches', 'grain', 'text'] as const;
 export type Layer = (typeof LAYERS)[number];
 
 /** What a line means; each meaning has its own line type. `solid` is a filled sign: an arrowhead, a fold triangle. */
@@ -45,8 +45,8 @@ const LINE_LAYER: Readonly<Record<LineKind, Layer>> = {
   side: 'levels',
   waistEdge: 'levels',
   stitching: 'stitch',
-  quarter: 'marks',
-  opening: 'marks',
+  quarter: 'notches',
+  opening: 'notches',
   lengthen: 'levels',
   place: 'levels',
 };
@@ -96,11 +96,11 @@ export function pieceDrawing(piece: Piece, shift: Point = point(0, 0), turn = 0)
   for (const edge of sewnEdges(piece)) draw('stitch', 'stitching', edge.name, edge.curves);
   draw('cut', 'cut', 'cut line', cutCurves(piece), true);
   for (const notch of piece.notches) {
-    for (const tick of notchTicks(notch)) draw('marks', 'notch', `notch ${notch.edge}`, tick);
+    for (const tick of notchTicks(notch)) draw('notches', 'notch', `notch ${notch.edge}`, tick);
   }
   const [from, to] = piece.grainline;
-  draw('marks', 'grain', 'grainline', [straight(from, to)]);
-  for (const head of arrowheads(from, to)) draw('marks', 'solid', 'grainline', head, true);
+  draw('grain', 'grain', 'grainline', [straight(from, to)]);
+  for (const head of arrowheads(from, to)) draw('grain', 'solid', 'grainline', head, true);
 
   const order = (path: DrawnPath) => LAYERS.indexOf(path.layer);
   return {

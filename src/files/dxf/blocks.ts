@@ -1,6 +1,7 @@
 import { DxfWriter, LWPolylineFlags, point2d, point3d, TextHorizontalAlignment, Units } from '@tarikjabiri/dxf';
 import type { Draft } from '../../project';
-import { DXF_LAYERS, DXF_NOTCHES, DXF_WORDS, dxfPieces } from './drawing';
+import { layerNumber } from '../content/layers';
+import { DXF_LAYERS, dxfPieces } from './drawing';
 
 /**
  * The pieces as DXF of 2007 in millimetres: one block a piece, cut lines closed, layers as in {@link DXF_LAYERS}.
@@ -21,16 +22,16 @@ export function writeDxf(draft: Draft): string {
         { layerName: layer, flags: closed ? LWPolylineFlags.Closed : LWPolylineFlags.None },
       );
     }
-    for (const { x, y } of piece.notches) block.addPoint(x, y, 0, { layerName: DXF_NOTCHES });
+    for (const { x, y } of piece.notches) block.addPoint(x, y, 0, { layerName: layerNumber('notches') });
     for (const { text, at, height, turn } of piece.words) {
       block.addText(point3d(at.x, at.y), height, text, {
-        layerName: DXF_WORDS,
+        layerName: layerNumber('text'),
         rotation: turn,
         horizontalAlignment: TextHorizontalAlignment.Center,
         secondAlignmentPoint: point3d(at.x, at.y),
       });
     }
-    dxf.addInsert(piece.name, point3d(piece.at.x, piece.at.y), { layerName: '1' });
+    dxf.addInsert(piece.name, point3d(piece.at.x, piece.at.y), { layerName: layerNumber('cut') });
   }
   return dxf.stringify();
 }

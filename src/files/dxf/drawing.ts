@@ -1,30 +1,21 @@
-import { type PieceDrawing, placedDrawings, type Stroke, uprightPlaces } from '../../drawing';
+import { type PieceDrawing, placedDrawings, uprightPlaces } from '../../drawing';
 import { pieceKey } from '../../edges';
 import { type Mm, plainLetters } from '../../length';
 import { flattenCurves, type Point, pathEnd, pathFoot, point, TOLERANCE } from '../../plane';
 import type { Draft } from '../../project';
+import { DRAWING_LAYERS, type LayerNumber, layerNumber } from '../content/layers';
 
-/**
- * The layers by number, after the open standard for garment pieces in DXF (ASTM D6673, ANSI/AAMA-292), as others quote
- * it: the standard itself was not at hand, so these files use its numbers and claim no conformity. The colours are
- * ours (the ordinary colour numbers of DXF), so that an operator sees the layers apart.
- */
-export const DXF_LAYERS = [
-  { number: '1', colour: 7, what: 'cut line' },
-  { number: '4', colour: 1, what: 'notches' },
-  { number: '7', colour: 5, what: 'grainline' },
-  { number: '8', colour: 8, what: 'lines inside, not cut' },
-  { number: '14', colour: 3, what: 'sewing lines' },
-  { number: '15', colour: 2, what: 'words' },
-] as const;
-export type DxfLayer = (typeof DXF_LAYERS)[number]['number'];
+/** The ordinary colour numbers of DXF, chosen here, so that an operator sees the layers apart. */
+const COLOURS: Readonly<Record<LayerNumber, number>> = { 1: 7, 4: 1, 7: 5, 8: 8, 14: 3, 15: 2 };
 
-/** Words stand on a layer of their own. */
-export const DXF_WORDS: DxfLayer = '15';
+/** The layers of a cutting file, by their numbers. */
+export const DXF_LAYERS = [...new Set(DRAWING_LAYERS.map(({ id }) => layerNumber(id)))]
+  .sort((a, b) => Number(a) - Number(b))
+  .map((number) => ({ number, colour: COLOURS[number] }));
 
 /** A run of straight stretches, millimetres, y up; a closed one does not repeat its first point. */
 export interface DxfLine {
-  readonly layer: DxfLayer;
+  readonly layer: LayerNumber;
   readonly points: readonly Point[];
   readonly closed: boolean;
 }
@@ -39,9 +30,6 @@ export interface DxfWord {
   readonly turn: number;
 }
 
-/** Where a notch is in the cut line, as the standard has it; its line across the allowance stands on the same layer. */
-export const DXF_NOTCHES: DxfLayer = '4';
-
 /** One piece, the lower left corner of its cut line's box at 0, 0. */
 export interface DxfPiece {
   /** Letters, figures and hyphens; unlike every other piece's. */
@@ -49,7 +37,7 @@ export interface DxfPiece {
   /** Where that corner lies among the pieces; never negative. */
   readonly at: Point;
   readonly lines: readonly DxfLine[];
-  /** Where a notch is in the cut line: two where it is a double one. */
+  /** Where a notch is in the cut line, as the standard has it, on the layer of its line across the allowance: two where it is a double one. */
   readonly notches: readonly Point[];
   readonly words: readonly DxfWord[];
 }
@@ -58,20 +46,6 @@ export interface DxfPiece {
 const CHORD = TOLERANCE.chord / 8;
 /** Points are written to a ten-thousandth of a millimetre: rounding must not be seen beside the chords. */
 const STEP = 1e-4;
-
-/** Arrowheads and fold triangles are signs for the eye; a machine would draw them all. */
-const STROKE_LAYER: Readonly<Record<Stroke, DxfLayer | undefined>> = {
-  cut: '1',
-  notch: '4',
-  grain: '7',
-  fold: '8',
-  level: '8',
-  lengthen: '8',
-  side: '8',
-  waistEdge: '8',
-  stitching: '14',
-  solid: undefined,
-};
 
 /**
  * What a cutting file holds: each piece at its true size, its y axis up, curves as close runs of straight stretches; the
@@ -98,11 +72,11 @@ function dxfContent({ bounds, paths, texts }: PieceDrawing): Pick<DxfPiece, 'lin
   // A notch's line is straight across the allowance: where the cut line leans it ends a hair off it.
   const cut = paths.filter(({ stroke }) => stroke === 'cut').flatMap(({ curves }) => flattenCurves(curves, CHORD));
   return {
-    lines: paths.flatMap(({ stroke, curves, closed }) => {
-      const layer = STROKE_LAYER[stroke];
-      if (layer === undefined || curves.length === 0) return [];
+    lines: paths.flatMap(({ stroke, layer, curves, closed }) => {
+      // Arrowheads and fold triangles are signs for the eye; a machine would draw them all.
+      if (stroke === 'solid' || curves.length === 0) return [];
       const points = flattenCurves(curves, CHORD).map(up);
-      return [{ layer, points: closed ? withoutRepeat(points) : points, closed }];
+      return [{ layer: layerNumber(layer), points: closed ? withoutRepeat(points) : points, closed }];
     }),
     notches: paths
       .filter(({ name }) => name.startsWith('notch '))

@@ -1,6 +1,7 @@
 import { type Point, point } from '../../plane';
 import type { Draft } from '../../project';
-import { DXF_LAYERS, DXF_NOTCHES, DXF_WORDS, type DxfLine, type DxfWord, dxfPieces } from './drawing';
+import { layerNumber } from '../content/layers';
+import { DXF_LAYERS, type DxfLine, type DxfWord, dxfPieces } from './drawing';
 
 /** One value of the file, after the number that says what it is. */
 type Tag = readonly [code: number, value: string | number];
@@ -84,13 +85,17 @@ function polyline({ layer, points, closed }: DxfLine, at: Point): readonly Tag[]
   ];
 }
 
-const pointEntity = (p: Point, at: Point): readonly Tag[] => [[0, 'POINT'], [8, DXF_NOTCHES], ...place(moved(p, at))];
+const pointEntity = (p: Point, at: Point): readonly Tag[] => [
+  [0, 'POINT'],
+  [8, layerNumber('notches')],
+  ...place(moved(p, at)),
+];
 
 function textEntity({ text, at: own, height, turn }: DxfWord, at: Point): readonly Tag[] {
   const there = moved(own, at);
   return [
     [0, 'TEXT'],
-    [8, DXF_WORDS],
+    [8, layerNumber('text')],
     ...place(there),
     [40, figure(height)],
     [1, plainText(text)],

@@ -95,10 +95,10 @@ function numberPaths(
     const place = pathAt(cut, at);
     const { field, figures } = lineNumber(body + 1, place.at, place.way);
     const name = `body ${body + 1}`;
-    const ground: DrawnPath = { layer: 'marks', stroke: 'solid', name, curves: field, closed: true };
+    const ground: DrawnPath = { layer: 'notches', stroke: 'solid', name, curves: field, closed: true };
     owners.set(ground, { body, style: WHITE });
     const drawnFigures = figures.map(
-      (line): DrawnPath => ({ layer: 'marks', stroke: 'notch', name, curves: line, closed: false }),
+      (line): DrawnPath => ({ layer: 'notches', stroke: 'notch', name, curves: line, closed: false }),
     );
     for (const path of drawnFigures) owners.set(path, { body, style: numberStyle(body) });
     return [ground, ...drawnFigures];

@@ -40,7 +40,7 @@ export function writeNestedSvg(nest: Nest): string {
   const key = rows.map((row, i) => {
     const y = lines.bottom + ROW * (i + 1);
     const sample: DrawnPath = {
-      layer: 'marks',
+      layer: 'notches',
       stroke: 'cut',
       name: row.name,
       curves: [straight(point(lines.left, y), point(lines.left + SAMPLE, y))],

@@ -12,6 +12,7 @@ export const filesContent = {
   'Drawn at {0} of true size, allowances too: a sample, not for cutting out.': 'trade', // {0} size
   'Finished rise': 'trade',
   Folds: 'trade',
+  Grainline: 'trade',
   Grid: 'plain',
   Hem: 'trade',
   'Hem, worn': 'trade',
@@ -21,7 +22,7 @@ export const filesContent = {
   'Leg: {0}, shape {1}, spread {2}, centre back {3}, centre front {4} (straightened as needed to pull on).': 'trade', // {0} lengthTold, {1} shapeTold, {2} spread, {3} back, {4} front
   'Leg: {0}, shape {1}, spread {2}, centre back {3}, centre front {4} (straightened by hand).': 'trade', // {0} lengthTold, {1} shapeTold, {2} spread, {3} back, {4} front
   'Levels and side': 'plain',
-  'Notches and grain': 'trade',
+  Notches: 'trade',
   'Notes and test squares': 'plain',
   'Seam allowances are drawn in: {0}.': 'trade', // {0} drawnAllowances(project, finished)
   Stitching: 'trade',

@@ -29,7 +29,7 @@ describe('the drawing file', () => {
         .filter((child) => child.tagName === 'g')
         .map((group) => group.id)
         .sort(),
-    ).toEqual(['cut', 'folds', 'levels', 'marks', 'stitch', 'text']);
+    ).toEqual(['cut', 'folds', 'grain', 'levels', 'notches', 'stitch', 'text']);
   });
 
   test('its cut line is one closed path and reads back to the same length within 0.05 mm', () => {
@@ -41,14 +41,20 @@ describe('the drawing file', () => {
     expect(Math.abs(pathLength(curvesOf(cut?.getAttribute('d') ?? '')) - pathLength(own))).toBeLessThan(0.05);
   });
 
-  test.each(['levels', 'folds', 'stitch', 'marks'] as const)('every path of %s reads back to its own length', (id) => {
-    const paths = drawing.paths.filter((path) => path.layer === id);
-    expect(paths.length).toBeGreaterThan(0);
-    for (const [i, element] of layer(id).entries()) {
-      expect(element.getAttribute('data-name')).toBe(paths[i]?.name);
-      expect(pathLength(curvesOf(element.getAttribute('d') ?? ''))).toBeCloseTo(pathLength(paths[i]?.curves ?? []), 1);
-    }
-  });
+  test.each(['levels', 'folds', 'stitch', 'notches', 'grain'] as const)(
+    'every path of %s reads back to its own length',
+    (id) => {
+      const paths = drawing.paths.filter((path) => path.layer === id);
+      expect(paths.length).toBeGreaterThan(0);
+      for (const [i, element] of layer(id).entries()) {
+        expect(element.getAttribute('data-name')).toBe(paths[i]?.name);
+        expect(pathLength(curvesOf(element.getAttribute('d') ?? ''))).toBeCloseTo(
+          pathLength(paths[i]?.curves ?? []),
+          1,
+        );
+      }
+    },
+  );
 
   test('straight lines are L and curves are C', () => {
     const all = drawing.paths.flatMap((path) => path.curves);
