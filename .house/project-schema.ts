@@ -8,8 +8,11 @@ import {
   FARTHEST,
   MOST_DARTS,
   MOST_EDGE_CURVES,
+  PAPER_SEAMS,
   TAPE_LENGTHS,
   TRACED_SOURCES,
+  TRUINGS,
+  WIDEST_ON_PAPER,
 } from '../src/trace';
 import { printPhrase, said, words } from '../src/words';
 
@@ -111,10 +114,23 @@ function tracedSchema(): JsonSchema {
     { required: ['edges', 'grainline', 'hipLevel'] },
   );
   return group(
-    { source: { enum: TRACED_SOURCES }, front: block, back: block },
+    { source: { enum: TRACED_SOURCES }, front: block, back: block, ...broughtProperties() },
     { required: ['source', 'front', 'back'] },
   );
 }
+
+/** What is done to brought blocks of any source. */
+const broughtProperties = (): Readonly<Record<string, JsonSchema>> => ({
+  allowances: group(
+    Object.fromEntries(
+      PAPER_SEAMS.map((seam) => [
+        seam,
+        { title: printPhrase(fieldName(`block.allowances.${seam}`), 'cm'), ...figure(0, WIDEST_ON_PAPER) },
+      ]),
+    ),
+  ),
+  trued: { type: 'array', items: { enum: TRUINGS }, uniqueItems: true },
+});
 
 /** Blocks by a table of tape measurements; what was not measured is left out. */
 function numberedSchema(): JsonSchema {
@@ -133,7 +149,7 @@ function numberedSchema(): JsonSchema {
       darts: { type: 'array', items: dart, maxItems: MOST_DARTS },
     });
   return group(
-    { source: { const: 'numbers' }, front: table('front'), back: table('back') },
+    { source: { const: 'numbers' }, front: table('front'), back: table('back'), ...broughtProperties() },
     { required: ['source', 'front', 'back'] },
   );
 }

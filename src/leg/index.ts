@@ -4,7 +4,7 @@ export { legCurves } from './curves';
 export { fittedBlocks, referenceLeg, tiltRoom } from './fit';
 export { type LegFlaw, legFlaw } from './flaw';
 export { type Growth, growthFor, legGrown } from './growth';
-export { type JoinedBlocks, joinBlocks, spreadLeg } from './join';
+export { blockMoved, type JoinedBlocks, joinBlocks, spreadLeg } from './join';
 export { centreLean, type LeanRange, leanRange, straighteningFor } from './lean';
 export { type LegChoices, legCrotchLength, legDrawn, legFrom, refuseLeg } from './leg';
 export { finishedInseam, LENGTH_NAMES, type LengthName } from './lengths';

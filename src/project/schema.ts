@@ -7,10 +7,13 @@ import {
   FARTHEST,
   MOST_DARTS,
   MOST_EDGE_CURVES,
+  PAPER_SEAMS,
   TAPE_LENGTHS,
   TRACED_SOURCES,
+  TRUINGS,
+  WIDEST_ON_PAPER,
 } from '../trace';
-import { number, type Phrase, type Problem, say } from '../words';
+import { number, own, type Phrase, type Problem, say } from '../words';
 import {
   FIELD_LIMITS,
   FIELDS,
@@ -101,7 +104,32 @@ const tracedBlock = part({
   hipLevel: coordinate,
   kneeLevel: v.optional(coordinate),
 });
-const tracedBlocks = part({ source: v.picklist(TRACED_SOURCES), front: tracedBlock, back: tracedBlock });
+
+/** What is done to brought blocks of any source. */
+const broughtEntries = {
+  allowances: v.optional(
+    part(
+      Object.fromEntries(
+        PAPER_SEAMS.map((seam) => [
+          seam,
+          v.optional(between({ lowest: 0, highest: WIDEST_ON_PAPER }, `field|block.allowances.${seam}`)),
+        ]),
+      ),
+    ),
+  ),
+  trued: v.optional(
+    v.pipe(
+      v.array(v.picklist(TRUINGS, 'trued'), 'trued'),
+      v.check((chosen) => new Set(chosen).size === chosen.length, 'trued'),
+    ),
+  ),
+};
+const tracedBlocks = part({
+  source: v.picklist(TRACED_SOURCES),
+  front: tracedBlock,
+  back: tracedBlock,
+  ...broughtEntries,
+});
 
 const dart = part(
   Object.fromEntries(Object.entries(DART_LIMITS).map(([key, limits]) => [key, between(limits, `dart|${key}`)])),
@@ -118,6 +146,7 @@ const numberedBlocks = part({
   source: v.literal('numbers'),
   front: numbersOfPart('front'),
   back: numbersOfPart('back'),
+  ...broughtEntries,
 });
 
 function schemaFor(units: Units) {
@@ -208,6 +237,7 @@ function phraseOf(code: string): Phrase {
     return say`has more curves than the ${number(Number(which), 0)} that an edge may have; draw it with fewer points.`;
   if (kind === 'dart')
     return say`must be ${figureWanted({ unit: 'mm', ...DART_LIMITS[which as keyof typeof DART_LIMITS] })}.`;
+  if (kind === 'trued') return say`must be a list of ${own(TRUINGS.join(', '))}, each at most once.`;
   if (kind === 'darts') return say`must be a list of at most ${number(MOST_DARTS, 0)} darts.`;
   if (kind === 'curves') return say`must be a list of curves.`;
   return say`has no place here.`;

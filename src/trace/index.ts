@@ -7,9 +7,11 @@ export {
   type BlockSource,
   type BroughtBlocks,
   blocksBrought,
+  broughtTrued,
   isBrought,
   NOTHING_MEASURED,
   type NumberedBlocks,
   SOURCE_NAMES,
   TRACED_SOURCES,
 } from './source';
+export * from './truing';

@@ -52,7 +52,7 @@ describe('docs/project.schema.json', () => {
   });
 
   it.each(Object.entries(FIELD_LIMITS))('refuses %s beyond its limits', (path, { lowest, highest }) => {
-    const block = path.startsWith('block.front.') || path.startsWith('block.back.') ? NUMBERS : exampleProject.block;
+    const block = /^block\.(front|back|allowances)\./.test(path) ? NUMBERS : exampleProject.block;
     const whole = { ...exampleProject, block, pocket: {}, fit: {} } as never;
     const beyond = (highest - lowest) / 100;
     for (const value of [lowest, highest, lowest - beyond, highest + beyond]) {

@@ -1,5 +1,5 @@
 import { measurements } from '../../body';
-import { TAPE_LENGTHS } from '../../trace';
+import { PAPER_SEAM_NAMES, PAPER_SEAMS, TAPE_LENGTHS } from '../../trace';
 import { inside, number, own, type Phrase, say } from '../../words';
 import { GROUP_NAMES } from './fields';
 import { FIELDS_BY_PATH } from './paths';
@@ -12,6 +12,8 @@ const NAMES: ReadonlyMap<string, Phrase> = new Map([
     [`block.front.${key}`, say`Front, ${inside(name)}`] as const,
     [`block.back.${key}`, say`Back, ${inside(name)}`] as const,
   ]),
+  ...PAPER_SEAMS.map((seam) => [`block.allowances.${seam}`, PAPER_SEAM_NAMES[seam]] as const),
+  ['block.trued', say`Trued`],
   ...[...FIELDS_BY_PATH].flatMap(([path, field]): (readonly [string, Phrase])[] => [
     [path, field.name],
     ...(field.kind === 'nameOrLength' ? [[`${path}.${field.own.key}`, field.own.name] as const] : []),

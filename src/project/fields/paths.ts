@@ -1,5 +1,5 @@
 import { type MeasurementKey, measurements } from '../../body';
-import { TAPE_LENGTHS, type TapeKey } from '../../trace';
+import { PAPER_SEAMS, type PaperSeam, TAPE_LENGTHS, type TapeKey, WIDEST_ON_PAPER } from '../../trace';
 import { FIELDS, ROOT_FIELDS } from './fields';
 import type { Field, Limits, ValuesOf } from './kinds';
 
@@ -22,10 +22,14 @@ export type FieldPath =
 /** A length of the table that was measured on a block. */
 export type NumbersPath = `block.${(typeof BLOCK_PARTS)[number]}.${TapeKey}`;
 
+/** An allowance that is on the paper of brought blocks. */
+export type PaperSeamPath = `block.allowances.${PaperSeam}`;
+
 /** The path of any number or choice: of a measurement, or of the length within a choice too. */
 export type ProjectPath =
   | FieldPath
   | NumbersPath
+  | PaperSeamPath
   | `body.${MeasurementKey}`
   | 'leg.length.inseam'
   | 'leg.shape.hemGirth';
@@ -45,6 +49,7 @@ const within = ({ lowest, highest }: Limits): Limits => ({ lowest, highest });
 export const FIELD_LIMITS: Readonly<Record<string, Limits>> = Object.fromEntries([
   ...measurements.map((one) => [`body.${one.key}`, within(one)] as const),
   ...BLOCK_PARTS.flatMap((part) => TAPE_LENGTHS.map((one) => [`block.${part}.${one.key}`, within(one)] as const)),
+  ...PAPER_SEAMS.map((seam) => [`block.allowances.${seam}`, { lowest: 0, highest: WIDEST_ON_PAPER }] as const),
   ...[...FIELDS_BY_PATH].flatMap(([path, field]) => {
     if (field.kind === 'nameOrLength') return [[`${path}.${field.own.key}`, within(field.own)] as const];
     return 'lowest' in field ? [[path, within(field)] as const] : [];

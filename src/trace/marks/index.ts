@@ -10,13 +10,19 @@ export {
   traceFromMarks,
   withEdgePoint,
 } from './marks';
+export { blocksFromTrace, refuseBroken } from './traced';
 export {
   BLOCK_EDGES,
-  blocksFromTrace,
   type CurvePoints,
   FARTHEST,
   MOST_EDGE_CURVES,
+  mapPair,
   type Pair,
+  pairOf,
+  pointOf,
   type TracedBlock,
-} from './traced';
-export { crotchTrued, type TracedPair } from './true-crotch';
+  type TracedPair,
+  tracedEdge,
+  tracedEdges,
+  tracedOutline,
+} from './traced-block';

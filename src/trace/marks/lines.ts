@@ -2,7 +2,7 @@ import type { BlockEdge } from '../../block';
 import type { Mm } from '../../length';
 import { type Curve, distance, type Edge, type Point, pathEnd, pathReverse, pathStart } from '../../plane';
 import { mm, number, type Problem, Refusal, say } from '../../words';
-import { BLOCK_EDGES, type CurvePoints, FARTHEST, MOST_EDGE_CURVES, type Pair, type TracedBlock } from './traced';
+import { BLOCK_EDGES, type CurvePoints, FARTHEST, MOST_EDGE_CURVES, type Pair, type TracedBlock } from './traced-block';
 
 /** What a line of a drawn block is: one of its edges, or a line to find its way by. */
 export type BlockLine = BlockEdge | 'grainline' | 'hip' | 'knee';

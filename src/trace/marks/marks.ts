@@ -1,9 +1,8 @@
 import type { BlockEdge } from '../../block';
-import type { Mm } from '../../length';
-import { type Curve, curvesNear, distance, insetOutline, type Point, straight, turned } from '../../plane';
+import { type Curve, curvesNear, distance, type Point, straight, turned } from '../../plane';
 import { type Problem, Refusal, say } from '../../words';
 import { traceFromLines } from './lines';
-import { BLOCK_EDGES, type TracedBlock } from './traced';
+import { BLOCK_EDGES, type TracedBlock } from './traced-block';
 
 /**
  * The places of a block that are marked on its picture: those round it in their order, then the lines within. The hip
@@ -121,22 +120,15 @@ export function marksMapped({ landmarks, points }: BlockMarks, map: (p: MarkedPo
   };
 }
 
-/** How much of what lies on the paper is allowance, edge by edge, millimetres. */
-export type AllowancesOnPaper = Readonly<Partial<Record<BlockEdge, Mm>>>;
-
 /**
  * A traced block from the places that were marked on its paper: turned until its grainline is upright, its edges drawn
- * smoothly through their points, the allowances taken off.
+ * smoothly through their points.
  *
  * @param part which block; problems name its marks so
  * @param marks in millimetres on the paper, lying any way round
- * @throws Refusal naming each landmark that is missing, or the allowances where they are more than the paper holds
+ * @throws Refusal naming each landmark that is missing
  */
-export function traceFromMarks(
-  part: 'front' | 'back',
-  marks: BlockMarks,
-  allowances: AllowancesOnPaper = {},
-): TracedBlock {
+export function traceFromMarks(part: 'front' | 'back', marks: BlockMarks): TracedBlock {
   const missing = LANDMARKS.filter((name) => !marks.landmarks[name]);
   const problem = (what: string, phrase: Problem['phrase']): Problem => ({
     field: `${part}-${what}`,
@@ -149,10 +141,7 @@ export function traceFromMarks(
   const drawn = BLOCK_EDGES.map((name) => ({ name, curves: edgeThroughMarks(upright, name) ?? [] }));
   const empty = drawn.filter(({ curves }) => curves.length === 0);
   if (empty.length > 0) throw new Refusal(empty.map(({ name }) => problem(name, say`is too short to be an edge.`)));
-  const none = BLOCK_EDGES.every((name) => !allowances[name]);
-  const net = none ? drawn : insetOutline(drawn, (name) => allowances[name] ?? 0);
-  if (!net) throw new Refusal([problem('allowances', say`are more than can be taken off this block.`)]);
-  const lines = Object.fromEntries(net.map(({ name, curves }) => [name, [curves]]));
+  const lines = Object.fromEntries(drawn.map(({ name, curves }) => [name, [curves]]));
   return traceFromLines(part, {
     ...lines,
     grainline: [[straight(grainTop, grainBottom)]],

@@ -1,8 +1,8 @@
 import type { Block, Blocks, Dart } from '../../block';
 import type { Mm } from '../../length';
-import { leftOf, moved, outlineEdge, type Point, pathAt, scale } from '../../plane';
+import { leftOf, moved, outlineEdge, pathAt, scale } from '../../plane';
 import { mm, type Problem, Refusal, say } from '../../words';
-import { BLOCK_EDGES, blocksFromTrace, type CurvePoints, type Pair, type TracedBlock } from '../marks';
+import { pairOf, type TracedBlock, type TracedPair, tracedEdges } from '../marks';
 import { type Contradiction, contradictionsOf } from './contradictions';
 import { shapeFitted } from './fitted';
 import { type DrawnBlock, shapeDrawn } from './shape';
@@ -12,7 +12,6 @@ import { usualPlaces } from './usual';
 /** A block as its numbers draw it, and what is to be told of them. */
 export interface BlockByNumbers {
   readonly drawn: DrawnBlock;
-  readonly darts: readonly Dart[];
   /** What the drawing rests on and was not measured: taken by the proportions of a usual block from what was. */
   readonly estimated: readonly TapeKey[];
   readonly contradictions: readonly Contradiction[];
@@ -34,10 +33,8 @@ function blockByNumbers(part: 'front' | 'back', pair: NumbersPair): BlockByNumbe
   const contradictions = contradictionsOf(part, pair, fitted);
   const gross = contradictions.filter(({ given, others }) => Math.abs(given - others) > DRAWN_WITH);
   if (gross.length > 0) throw new Refusal(gross.map(contradictionProblem));
-  const drawn = shapeDrawn(part, fitted.shape);
   return {
-    drawn,
-    darts: (numbers.darts ?? []).map((dart) => dartOn(drawn, dart)),
+    drawn: shapeDrawn(part, fitted.shape),
     estimated: estimatedOf(numbers),
     contradictions,
   };
@@ -72,38 +69,39 @@ export function pairByNumbers({ front, back }: NumbersPair): PairByNumbers {
 }
 
 /**
- * The pair of blocks from two tables.
+ * The lines of the pair that two tables draw, as those of any blocks that were brought.
  *
- * @param pair what was measured
- * @param bodyRise of the body, from which the blocks' rise ease is told
  * @throws Refusal where the numbers leave no blocks to draw
  */
-export function blocksFromNumbers(pair: NumbersPair, bodyRise: Mm): Blocks {
+export function pairOfNumbers(pair: NumbersPair): TracedPair {
   const { front, back } = pairByNumbers(pair);
-  const blocks = blocksFromTrace(asTraced(front.drawn, pair.front), asTraced(back.drawn, pair.back), bodyRise);
-  const withDarts = (block: Block, { darts }: BlockByNumbers): Block => ({ ...block, darts });
-  return { ...blocks, front: withDarts(blocks.front, front), back: withDarts(blocks.back, back) };
+  return { front: asTraced(front.drawn, pair.front), back: asTraced(back.drawn, pair.back) };
+}
+
+/** The blocks with the darts of their tables drawn on their waists. */
+export function withDarts(blocks: Blocks, pair: NumbersPair): Blocks {
+  const drawn = (block: Block): Block => ({
+    ...block,
+    darts: (pair[block.part].darts ?? []).map((dart) => dartOn(block, dart)),
+  });
+  return { ...blocks, front: drawn(blocks.front), back: drawn(blocks.back) };
 }
 
 /** The drawn block as one that was brought along; without a knee line where none was measured. */
-function asTraced({ edges, grainline, hipLevel, kneeLevel }: DrawnBlock, numbers: BlockNumbers): TracedBlock {
-  const pair = ({ x, y }: Point): Pair => [x, y];
-  const points = (name: (typeof BLOCK_EDGES)[number]): readonly CurvePoints[] =>
-    outlineEdge(edges, name).curves.map(([a, b, c, d]) => [pair(a), pair(b), pair(c), pair(d)]);
-  return {
-    edges: Object.fromEntries<readonly CurvePoints[]>(
-      BLOCK_EDGES.map((name) => [name, points(name)]),
-    ) as TracedBlock['edges'],
-    grainline: [pair(grainline[0]), pair(grainline[1])],
-    hipLevel,
-    ...(hasKnee(numbers) && { kneeLevel }),
-  };
-}
+const asTraced = (
+  { edges, grainline: [top, bottom], hipLevel, kneeLevel }: DrawnBlock,
+  numbers: BlockNumbers,
+): TracedBlock => ({
+  edges: tracedEdges(edges),
+  grainline: [pairOf(top), pairOf(bottom)],
+  hipLevel,
+  ...(hasKnee(numbers) && { kneeLevel }),
+});
 
 const hasKnee = (numbers: BlockNumbers): boolean => numbers.crotchToKnee !== undefined;
 
 /** A dart square to the waist edge at its place. */
-function dartOn({ part, edges }: DrawnBlock, { intake, length, fromSide }: DartNumbers): Dart {
+function dartOn({ part, edges }: Block, { intake, length, fromSide }: DartNumbers): Dart {
   const waist = outlineEdge(edges, 'waist').curves;
   const { at, way } = pathAt(waist, fromSide);
   // Of the two directions square to the edge the one that goes down.

@@ -1,4 +1,4 @@
-export { blocksFromNumbers, type PairByNumbers, pairByNumbers } from './blocks';
+export { type PairByNumbers, pairByNumbers, pairOfNumbers, withDarts } from './blocks';
 export type { Contradiction } from './contradictions';
 export { isStraightTape, numbersOf, tapesOn } from './measured';
 export {

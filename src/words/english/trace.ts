@@ -11,24 +11,38 @@ export const trace = {
   'Along the waist edge': 'trade',
   'Back, {0}: {1}, but the other numbers make it {2}, {3} less; it is drawn with {4}.': 'plain', // {0} name, {1} mm(given), {2} mm(others), {3} by, {4} mm(drawn)
   'Back, {0}: {1}, but the other numbers make it {2}, {3} more; it is drawn with {4}.': 'plain', // {0} name, {1} mm(given), {2} mm(others), {3} by, {4} mm(drawn)
+  'Below the hip line at the side, the hem lies {0} down in front and {1} behind.': 'trade', // {0} mm(front), {1} mm(back)
+  'Below the waist at the side, the hip line lies {0} down in front and {1} behind.': 'trade', // {0} mm(front), {1} mm(back)
   'Carry the centre line on straight down to the crotch line; from there straight across to the crotch point.': 'trade',
   'Centre above the side': 'plain',
   'Crotch line to hem': 'trade',
   'Crotch line to knee line': 'trade',
+  'Crotch run': 'trade',
   'Follow the line from the crotch point down to the hem.': 'trade',
   'Follow the line from the waist down to the hem.': 'trade',
   Fork: 'trade',
   'From the crotch line straight up to where the centre line stops being straight.': 'trade',
   'From the hip line straight down to the level of the crotch point, where the inseam begins.': 'trade',
+  'From the hip line up to the waist, the side is {0} long in front and {1} behind.': 'trade', // {0} mm(front), {1} mm(back)
   'From the level of the crotch point straight down to the hem.': 'trade',
   'From the level of the crotch point straight down to the knee line. Leave it out where the block has no knee.':
     'trade',
   'From the waist’s end at the side, straight down along the grain, to the level of the hip line.': 'trade',
   'Front, {0}: {1}, but the other numbers make it {2}, {3} less; it is drawn with {4}.': 'plain', // {0} name, {1} mm(given), {2} mm(others), {3} by, {4} mm(drawn)
   'Front, {0}: {1}, but the other numbers make it {2}, {3} more; it is drawn with {4}.': 'plain', // {0} name, {1} mm(given), {2} mm(others), {3} by, {4} mm(drawn)
+  Hems: 'trade',
   'Hip line to crotch line': 'trade',
+  'Hip lines': 'trade',
   'How much higher the waist lies at the centre than at the side; less than {0} where it lies lower.': 'plain', // {0} mm(0)
+  Inseams: 'trade',
   'Lean of the centre line': 'trade',
+  'Level the hems: {0} on each block': 'trade', // {0} half
+  'Level the hip lines: {0} on each block': 'trade', // {0} half
+  'On the paper, at centre and crotch': 'trade',
+  'On the paper, at the hem': 'trade',
+  'On the paper, at the inseam': 'trade',
+  'On the paper, at the side': 'plain',
+  'On the paper, at the waist': 'plain',
   'Set a ruler upright on the hip line’s end at the centre: how far inside of it the waist’s end lies; less than {0} where it lies outside.':
     'trade', // {0} mm(0)
   'Side to grainline at the hem': 'trade',
@@ -43,17 +57,33 @@ export const trace = {
   'Straight across from the inseam to the side.': 'trade',
   'Straight across, square to the grain: from the waist’s end at the side to the level of its end at the centre, over the darts as they lie open.':
     'trade',
+  'That is more than a pencil line: either the blocks were cut so, or a line lies in the wrong place.': 'trade',
+  'The back crotch point was lowered by {0}; the inseams are equal.': 'trade', // {0} mm(off)
+  'The back crotch point was raised by {0}; the inseams are equal.': 'trade', // {0} mm(off)
+  'The crotch run was trued by {0}.': 'trade', // {0} degrees(off)
+  'The hems were levelled: {0} on each block.': 'trade', // {0} half
+  'The hip lines were levelled: {0} on each block.': 'trade', // {0} half
+  'The inseams are {0} long in front and {1} behind.': 'trade', // {0} mm(front), {1} mm(back)
+  'The waist was trued at the side: {0} on each block.': 'trade', // {0} half
+  'True the crotch run by {0}': 'trade', // {0} degrees(off)
+  'True the inseams: lower the back crotch point by {0}': 'trade', // {0} mm(off)
+  'True the inseams: raise the back crotch point by {0}': 'trade', // {0} mm(off)
+  'True the waist at the side: {0} on each block': 'trade', // {0} half
+  'Waist at the side': 'trade',
   'Waist to hip line': 'trade',
   'Width at the crotch line': 'trade',
   'Width at the hem': 'trade',
   'Width at the hip line': 'trade',
   'Width at the knee line': 'plain',
   'Width at the waist': 'plain',
-  'are more than can be taken off this block.': 'trade',
+  'With the inseams sewn together, the two corners at the crotch point add up to {0}; the seam runs on smoothly at {1}.':
+    'trade', // {0} degrees(180 + by), {1} degrees(180)
   'can’t be {0}, for the other numbers make it {1}: measure it again, and what it hangs together with.': 'plain', // {0} mm(given), {1} mm(others)
   'don’t show one flat floor: are the marks on their places?': 'plain',
   'drafted from the body': 'plain',
   'has {0} curves or straight parts, of {1} that a line may have: draw it with fewer points.': 'plain', // {0} number(count, 0), {1} number(MOST_EDGE_CURVES, 0)
+  'is more than can be taken off the back.': 'plain',
+  'is more than can be taken off the front.': 'plain',
   'is too short to be an edge.': 'plain',
   'must be drawn, as a line of that name.': 'plain',
   'must be less than the {0} from the crotch line to the waist.': 'trade', // {0} mm(depth)

@@ -5,15 +5,9 @@ export const workbenchPhoto = {
   'A point of: {0}': 'plain', // {0} EDGE_NAMES[id.edge]
   'Add a place': 'plain',
   'Add a point with the keyboard': 'plain',
-  'Allowances already on the paper': 'trade',
   'Also on': 'plain',
   'Another point of the grainline, as far down as it goes.': 'trade',
   'Any point of the grainline; the farther from the other, the truer.': 'trade',
-  'At centre and crotch': 'trade',
-  'At the hem': 'trade',
-  'At the inseam': 'trade',
-  'At the side': 'trade',
-  'At the waist': 'trade',
   Back: 'trade',
   'Back and front, net': 'trade',
   'Blocks from a photograph': 'trade',
@@ -52,13 +46,13 @@ export const workbenchPhoto = {
   'Lay the paper block flat on the floor, and the four marks round it as the corners of a rectangle.': 'trade',
   Left: 'plain',
   'Length, A to D': 'plain',
+  'Lengths: measure one on the paper': 'plain',
   'Look and use': 'plain',
   'Lower end of the grainline': 'trade',
   'Mark the back': 'plain',
   'Mark the front': 'plain',
   'Marks are kept.': 'plain',
   'Measure the rectangle from mark to mark: its width, its length, and that both diagonals are alike.': 'plain',
-  'Net lengths: measure one on the paper': 'trade',
   'Nothing holds this photograph yet: mark four places that another one shows, too, far apart and not in a line.':
     'plain',
   'Now the curves: add points along': 'plain',
@@ -103,7 +97,6 @@ export const workbenchPhoto = {
   'The sheet as it was printed: A to B {0}, A to D {1}, E to F {2}. A block much larger than the sheet is drawn less truly.':
     'trade', // {0} mm(REFERENCE.width), {1} mm(REFERENCE.height), {2} mm(REFERENCE.check)
   'The tip, where the crotch curve meets the inseam.': 'trade',
-  'They are taken off, because a block is net. Leave 0 where the paper has none.': 'trade',
   'This picture can’t be flattened that far out: lay the marks farther apart, and photograph from more nearly above.':
     'plain',
   Undo: 'plain',
@@ -112,8 +105,8 @@ export const workbenchPhoto = {
   Use: 'plain',
   'Use these blocks': 'trade',
   'Waist at the centre': 'trade',
-  'Waist at the side': 'trade',
   'What is missing': 'plain',
+  'What of the paper is allowance is taken off afterwards, at Blocks, where the pair is trued, too.': 'trade',
   'Where the centre line stops being straight.': 'trade',
   'Where the knee line meets the inseam; halfway down the leg, if there is none.': 'trade',
   'Where the line of the fullest hip meets the centre line or the crotch curve.': 'trade',

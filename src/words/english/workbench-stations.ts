@@ -17,14 +17,20 @@ export const workbenchStations = {
   'All of them can be kept; there is nothing to print again. If one is missing, print it from the file of all sheets.':
     'plain',
   'All {0} steps': 'plain', // {0} number(steps.length, 0)
+  'Allowances on the paper': 'trade',
   'Along the edges': 'plain',
   'Along the waist edge, from the side to the dart’s middle.': 'trade',
   'Another way': 'plain',
+  'As it was brought': 'plain',
+  'As it was brought again.': 'plain',
+  'As it was brought: {0}': 'plain', // {0} inside(TRUING_NAMES[difference.truing])
   'As large as your projector can show.': 'plain',
   'Ask for 100 %, nothing fitted to the page, and measure the square on it before you cut.': 'plain',
   'At a print shop': 'plain',
   'At the centre': 'plain',
+  'At the hem': 'trade',
   'At the sewing machine': 'trade',
+  'At the waist': 'trade',
   'Both inseams get this much longer.': 'trade',
   Buy: 'plain',
   'Buy {0} ({1})': 'plain', // {0} own(here), {1} own(there)
@@ -48,6 +54,7 @@ export const workbenchStations = {
   'Estimate {0}': 'plain', // {0} all(keys.map((key) => say`${inside(measurementName(key))}`))
   'Estimate {0}: about {1}': 'plain', // {0} inside(name), {1} mm(estimate.value)
   'Estimated from {0}, and follows when that changes: {1}.': 'plain', // {0} basisTold(estimate), {1} rangeTold(estimate)
+  'Even within {0}: {1}.': 'plain', // {0} mm(1), {1} all(even.map(({ truing }) => say`${inside(TRUING_NAMES[truing])}`))
   'Everything, ZIP': 'standard: the ZIP format',
   'Fill the fields': 'plain',
   'Finished inseam {0}; the hem {1}.': 'trade', // {0} mm(inseamFront), {1} hemEnds(draft)
@@ -66,6 +73,7 @@ export const workbenchStations = {
   'From the block’s lean to upright': 'trade',
   'From the crotch seam to the finished hem, along the inseam.': 'trade',
   'From the waist edge to its point.': 'trade',
+  'Front and back as a pair': 'plain',
   'Full width lets a sample be sewn like the real thing.': 'trade',
   Heights: 'plain',
   'Hem {0} round; the foot needs {1}.': 'trade', // {0} mm(hemGirthFinished), {1} mm(foot)
@@ -181,6 +189,7 @@ export const workbenchStations = {
   'The border your printer can’t print; its test page shows how wide that is.': 'plain',
   'The checks stand here once the measurements are in.': 'plain',
   'The class …': 'plain',
+  'The dotted line is what was brought; it is kept, and truing can be taken back at any time.': 'plain',
   'The dotted line is what was worn. Against it:': 'plain',
   'The fields hold the middle values of {0} people: now correct what you can measure.': 'plain', // {0} number(start.people, 0)
   'The hem {0}.': 'trade', // {0} hemEnds(draft)
@@ -196,7 +205,6 @@ export const workbenchStations = {
   'The waist dips over the belly: the centre front waist goes up; 1.5 cm or ⅝ in is usual.': 'trade',
   'The waist edge lies this much higher over the side, and not at the centres.': 'trade',
   'The {0} is {1} wide; {2} {3} can be cut. What would fit:': 'plain', // {0} pieceName(widest.piece), {1} mm(widest.width), {2} LAYOUT_WORDS[layout], {3} mm(room)
-  'These blocks were brought along. They are used as they are.': 'trade',
   'They are drawn on the block and told apart from the waist; nothing is sewn of them in a pant that pulls on.':
     'trade',
   'Thicker where the room is bright.': 'plain',
@@ -209,6 +217,7 @@ export const workbenchStations = {
   'Turned inside at the opening.': 'plain',
   'Wash and dry it as you will the trousers, before it is cut.': 'plain',
   'What the fold itself takes up; more in a thick flannel.': 'trade',
+  'What you say here is taken off. Leave it empty where the paper ends at the stitching line.': 'trade',
   'When it is folded.': 'trade',
   'When it is folded; the leg ends that much higher.': 'trade',
   'Where the blocks come from': 'trade',

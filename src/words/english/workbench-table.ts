@@ -36,6 +36,7 @@ export const workbenchTable = {
   'Waist height': 'trade',
   Working: 'ours: the working, the derivation that is shown',
   apart: 'ours: the join, where the two blocks meet',
+  'as they were brought': 'plain',
   'before the corrections': 'plain',
   'casing {0}, folded over': 'trade', // {0} mm(height)
   'casing {0}, laid flat': 'trade', // {0} mm(height)

@@ -2,40 +2,17 @@ import { useMemo } from 'react';
 import { formatLength, type Units } from '../../length';
 import { pathLength } from '../../plane';
 import { BLOCK_EDGES, blocksFromTrace, LANDMARKS, type TracedBlock, type TracedPair } from '../../trace';
-import {
-  inside,
-  number,
-  own,
-  type Phrase,
-  type Problem,
-  printPhrase,
-  Refusal,
-  type Result,
-  said,
-  say,
-  words,
-} from '../../words';
+import { inside, number, own, type Problem, printPhrase, Refusal, type Result, said, say, words } from '../../words';
 import { useBench } from '../store/bench';
 import { sentence } from '../store/refusal';
 import { tracedBlocks } from './flat';
-import { LengthEntry } from './LengthEntry';
 import { usePhotoOpen } from './opened';
-import { changeWork, usePhoto } from './photo-store';
+import { usePhoto } from './photo-store';
 import { TracedPreview } from './TracedPreview';
 import { EDGE_NAMES, LANDMARK_WORDS } from './words';
-import type { PhotoWork, SeamOnPaper } from './work';
+import type { PhotoWork } from './work';
 
-const SEAMS: readonly (readonly [SeamOnPaper, Phrase])[] = [
-  ['waist', say`At the waist`],
-  ['crotch', say`At centre and crotch`],
-  ['inseam', say`At the inseam`],
-  ['hem', say`At the hem`],
-  ['side', say`At the side`],
-];
-/** No seam or hem allowance on paper is wider, millimetres. */
-const WIDEST = 100;
-
-/** What lies on the paper beyond the net line is taken off; then the blocks are used. */
+/** The lengths of what was marked, to be compared with the paper; then the blocks are used. */
 export function UseStep() {
   const work = usePhoto((state) => state.work);
   const units = useBench((state) => state.project.units);
@@ -43,29 +20,21 @@ export function UseStep() {
   const use = () => {
     if (!traced.ok) return;
     const told = say`The blocks of the photograph are on the table.`;
-    useBench.getState().takeBlocks({ source: 'photographed', ...traced.value }, told, usePhotoOpen.getState().anew);
+    const { project, takeBlocks } = useBench.getState();
+    const { anew } = usePhotoOpen.getState();
+    // Marked again, the same paper has the same allowances, and is trued as it was.
+    const { allowances, trued } = project.block.source === 'photographed' && !anew ? project.block : {};
+    takeBlocks(
+      { source: 'photographed', ...traced.value, ...(allowances && { allowances }), ...(trued && { trued }) },
+      told,
+      anew,
+    );
     usePhotoOpen.setState({ open: false });
   };
   return (
     <div className="photo-use">
       <div className="photo-use-words">
-        <fieldset className="group">
-          <legend>{words`Allowances already on the paper`}</legend>
-          <p className="field-help">{words`They are taken off, because a block is net. Leave 0 where the paper has none.`}</p>
-          {SEAMS.map(([seam, name]) => (
-            <LengthEntry
-              key={seam}
-              label={said(name)}
-              value={work.allowances[seam]}
-              lowest={0}
-              highest={WIDEST}
-              onValue={(value) => {
-                const { work: now } = usePhoto.getState();
-                changeWork({ ...now, allowances: { ...now.allowances, [seam]: value } }, `allowance ${seam}`);
-              }}
-            />
-          ))}
-        </fieldset>
+        <p className="field-help">{words`What of the paper is allowance is taken off afterwards, at Blocks, where the pair is trued, too.`}</p>
         {traced.ok ? (
           <Lengths {...traced.value} />
         ) : (
@@ -108,7 +77,7 @@ function Lengths({ front, back }: TracedPair) {
     formatLength(pathLength(block.edges[name].map((curve) => curve.map(([x, y]) => ({ x, y })) as never)), units);
   return (
     <table className="photo-lengths">
-      <caption className="field-label">{words`Net lengths: measure one on the paper`}</caption>
+      <caption className="field-label">{words`Lengths: measure one on the paper`}</caption>
       <thead>
         <tr>
           <td />

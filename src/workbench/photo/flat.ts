@@ -1,7 +1,6 @@
 import type { Point } from '../../plane';
 import {
   type BlockMarks,
-  crotchTrued,
   type Exactness,
   exactnessOf,
   type Flat,
@@ -84,12 +83,11 @@ export function marksOnPaper(part: MarkedPart, flats: readonly (Flat | undefined
 }
 
 /**
- * Both blocks as traced, their crotch curves trued to each other.
+ * Both blocks as they lie on their paper.
  *
  * @throws Refusal saying what is missing
  */
 export function tracedBlocks(work: PhotoWork): TracedPair {
-  const { waist, crotch, inseam, hem, side } = work.allowances;
   const flats = flatsOfWork(work);
   const trace = (part: Part) => {
     const planes = new Set(placesOf(work[part]).map(({ shot }) => flats[shot]?.joined));
@@ -101,7 +99,7 @@ export function tracedBlocks(work: PhotoWork): TracedPair {
           phrase: say`don’t show four places in common: mark them on both.`,
         },
       ]);
-    return traceFromMarks(part, marksOnPaper(work[part], flats), { waist, centre: crotch, crotch, inseam, hem, side });
+    return traceFromMarks(part, marksOnPaper(work[part], flats));
   };
-  return crotchTrued({ front: trace('front'), back: trace('back') });
+  return { front: trace('front'), back: trace('back') };
 }

@@ -27,7 +27,6 @@ const work = v.looseObject({
   shots: v.pipe(v.array(shot), v.maxLength(MOST_SHOTS)),
   front: part,
   back: part,
-  allowances: v.looseObject({ waist: figure, crotch: figure, inseam: figure, hem: figure, side: figure }),
 });
 
 /** Whether what was kept is what somebody marked on photographs, and can be shown. */

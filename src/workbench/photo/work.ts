@@ -27,16 +27,12 @@ export interface Shot {
 /** No more photographs than this are taken together. */
 export const MOST_SHOTS = 6;
 
-/** The edges by which allowances are taken off: centre and crotch are one seam. */
-export type SeamOnPaper = 'waist' | 'crotch' | 'inseam' | 'hem' | 'side';
-
 /** All that somebody marked; the pictures themselves are not part of it. */
 export interface PhotoWork {
   readonly shots: readonly Shot[];
   /** The marks of a block, and the photograph on which it is being marked. */
   readonly front: MarkedPart;
   readonly back: MarkedPart;
-  readonly allowances: Readonly<Record<SeamOnPaper, Mm>>;
 }
 
 export interface MarkedPart {
@@ -53,7 +49,6 @@ export const NO_WORK: PhotoWork = {
   shots: [],
   front: UNMARKED,
   back: UNMARKED,
-  allowances: { waist: 0, crotch: 0, inseam: 0, hem: 0, side: 0 },
 };
 
 /** A photograph of which nothing is marked yet: the corners wait within it. */

@@ -5,6 +5,7 @@ import { isStale } from '../store/asked';
 import { useBench } from '../store/bench';
 import { length } from '../store/quantity';
 import { take } from '../take/taking';
+import { Brought } from './blocks/Brought';
 import { NumbersTable } from './blocks/NumbersTable';
 import { SourceChoice } from './blocks/SourceChoice';
 
@@ -16,9 +17,7 @@ export default function BlocksStation() {
       <SourceChoice />
       {source === 'drafted' && <DraftedBlocks />}
       {source === 'numbers' && <NumbersTable />}
-      {source !== 'drafted' && source !== 'numbers' && (
-        <p>{words`These blocks were brought along. They are used as they are.`}</p>
-      )}
+      {source !== 'drafted' && <Brought />}
       <SaveBlocks />
     </>
   );

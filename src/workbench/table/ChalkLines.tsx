@@ -5,6 +5,7 @@ import { legCurves } from '../../leg';
 import { type Curve, curveMap, curvesBounds, outlineCurves } from '../../plane';
 import type { Draft, Station } from '../../project';
 import { words } from '../../words';
+import { useAsBrought } from '../chalk/as-brought';
 import { useChalk } from '../chalk/chalk';
 import { useFirstCut } from '../chalk/first-cut';
 import { useBench } from '../store/bench';
@@ -16,9 +17,13 @@ export function ChalkLines() {
   const station = useBench((state) => state.station);
   const lines = useChalk((state) => state.lines);
   const firstCut = useFirstCut();
+  const asBrought = useAsBrought();
   const shown = lines.filter((line) => line.shown);
   const all = [
     ...(station === 'check' && firstCut ? [{ id: 'first', name: words`before the corrections`, draft: firstCut }] : []),
+    ...(station === 'blocks' && asBrought
+      ? [{ id: 'brought', name: words`as they were brought`, draft: asBrought }]
+      : []),
     ...shown,
   ];
   return all.map(({ id, name, draft }, row) => (

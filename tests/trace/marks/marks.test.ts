@@ -25,11 +25,14 @@ import { checksOf, type Draft, draft, exampleProject } from '../../../src/projec
 import {
   BLOCK_EDGES,
   type BlockMarks,
-  crotchTrued,
   edgeMarks,
   edgeThroughMarks,
   LANDMARKS,
   marksMapped,
+  PAPER_SEAMS,
+  pairNet,
+  pairTrued,
+  tracedEdge,
   traceFromMarks,
   withEdgePoint,
 } from '../../../src/trace';
@@ -67,7 +70,7 @@ function photographed(stand: Stand, turn: number, clicks: (i: number) => Point):
       marksMapped(onPicture, (p) => homographyPoint(flat, p) ?? p),
     );
   };
-  const pair = crotchTrued({ front: trace('front'), back: trace('back') });
+  const { pair } = pairTrued({ front: trace('front'), back: trace('back') }, ['crotch']);
   const result = draft({ ...exampleProject, block: { source: 'drawn', ...pair } });
   if (!result.ok) throw new Error('the traced blocks are refused');
   return result.value;
@@ -129,15 +132,21 @@ describe('blocks on a photograph', () => {
   });
 
   test('drawn with allowances are the same without them', () => {
-    const { front } = own.blocks;
     const away = (name: string) => (name === 'hem' ? 30 : name === 'waist' ? 10 : 15);
-    const marks = markedBlock({ ...front, edges: parallelOutline(front.edges, away as never) });
-    const net = traceFromMarks('front', marks, Object.fromEntries(BLOCK_EDGES.map((name) => [name, away(name)])));
+    const { front: block } = own.blocks;
+    const drawn = traceFromMarks(
+      'front',
+      markedBlock({ ...block, edges: parallelOutline(block.edges, away as never) }),
+    );
+    const pair = { front: drawn, back: drawn };
+    const net = pairNet(pair, Object.fromEntries(PAPER_SEAMS.map((seam) => [seam, away(seam)])));
     for (const name of BLOCK_EDGES) {
-      const length = pathLength(net.edges[name].map((c) => c.map(([x, y]) => point(x, y)) as never));
-      expect(Math.abs(length - edgeLength(outlineEdge(front.edges, name))), name).toBeLessThan(2);
+      const off = pathLength(tracedEdge(net.front, name)) - edgeLength(outlineEdge(block.edges, name));
+      expect(Math.abs(off), name).toBeLessThan(2);
     }
-    expect(() => traceFromMarks('front', marks, { inseam: 150, side: 150 })).toThrow(/more than can be taken off/);
+    expect(() => pairNet(pair, { inseam: 150, side: 150 })).toThrow(
+      /block.allowances.inseam.* is more than can be taken off the front/,
+    );
   });
 });
 
@@ -152,7 +161,7 @@ describe('the crotch of traced blocks', () => {
     return { front: { ...front, edges: { ...front.edges, crotch } }, back: trace('back') };
   };
   const kink = (turn: number, trued: boolean) => {
-    const blocks = trued ? crotchTrued(pair(turn)) : pair(turn);
+    const blocks = trued ? pairTrued(pair(turn), ['crotch']).pair : pair(turn);
     const result = draft({ ...exampleProject, block: { source: 'drawn', ...blocks } });
     const check = result.ok ? checksOf(result.value).find(({ id }) => id === 'crotch-smooth') : undefined;
     return Math.abs((check?.measured ?? Number.NaN) - 180);
@@ -168,7 +177,7 @@ describe('the crotch of traced blocks', () => {
   });
 
   test('keeps every point that was marked', () => {
-    const [before, after] = [pair(3), crotchTrued(pair(3))];
+    const [before, after] = [pair(3), pairTrued(pair(3), ['crotch']).pair];
     expect(after.back.edges.crotch.map((curve) => [curve[0], curve[3]])).toEqual(
       before.back.edges.crotch.map((curve) => [curve[0], curve[3]]),
     );

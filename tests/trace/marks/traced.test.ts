@@ -14,10 +14,10 @@ import {
 import {
   BLOCK_EDGES,
   blocksFromTrace,
-  crotchTrued,
   type DrawnLines,
   FARTHEST,
   type Pair,
+  pairTrued,
   type TracedBlock,
   traceFromLines,
 } from '../../../src/trace';
@@ -139,7 +139,7 @@ describe('blocks from two tracings', () => {
     const [end] = last ? [last[3]] : [[0, 0] as Pair];
     const short = withLastHandle(trace, [end[0] - 0.005, end[1] + 0.0003]);
     const pair = { front: short, back };
-    expect(crotchTrued(pair)).toBe(pair);
+    expect(pairTrued(pair, ['crotch']).pair).toEqual(pair);
   });
 });
 

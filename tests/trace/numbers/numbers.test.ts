@@ -15,7 +15,7 @@ import {
 } from '../../../src/plane';
 import {
   type BlockNumbers,
-  blocksFromNumbers,
+  blocksBrought,
   type NumbersPair,
   numbersOf,
   pairByNumbers,
@@ -66,9 +66,11 @@ function beside(drawn: Block, measured: Block): number {
   return Math.max(...line(drawn).map((p) => pathFoot(other, p).distance));
 }
 
+const fromNumbers = (pair: NumbersPair, rise: number) => blocksBrought({ source: 'numbers', ...pair }, rise);
+
 const refused = (pair: NumbersPair): readonly string[] => {
   try {
-    blocksFromNumbers(pair, RISE);
+    fromNumbers(pair, RISE);
   } catch (error) {
     if (error instanceof Refusal)
       return error.problems.map(({ field, phrase }) => `${field} ${printPhrase(phrase, 'cm')}`);
@@ -82,7 +84,7 @@ describe('a block that was measured on its paper to 1 mm', () => {
 
   it.each(bodies.map(({ name, body }) => [name, body] as const))('of a body “%s” comes back', (_, body) => {
     const blocks = draftedFor(body);
-    const drawn = blocksFromNumbers(tapedPair(blocks), RISE);
+    const drawn = fromNumbers(tapedPair(blocks), RISE);
     for (const part of PARTS) {
       for (const seam of Object.keys(SEAMS) as (keyof typeof SEAMS)[])
         expect(Math.abs(seamOf(drawn[part], seam) - seamOf(blocks[part], seam)), `${part} ${seam}`).toBeLessThan(SEAM);
@@ -93,7 +95,7 @@ describe('a block that was measured on its paper to 1 mm', () => {
   });
 
   it('has its darts where they were, each with both ends on the waist edge', () => {
-    const { back } = blocksFromNumbers(tapedPair(usual), RISE);
+    const { back } = fromNumbers(tapedPair(usual), RISE);
     const waist = flattenCurves(outlineEdge(back.edges, 'waist').curves);
     expect(back.darts).toHaveLength(usual.back.darts.length);
     back.darts.forEach((dart, i) => {
@@ -107,7 +109,7 @@ describe('a block that was measured on its paper to 1 mm', () => {
   it('runs through its corners smoothly, whatever the lengths along its edges make of the bends', () => {
     const { front, ...pair } = tapedPair(usual);
     const longer = { ...front, side: (front.side ?? 0) + 1, inseam: (front.inseam ?? 0) + 1 };
-    const { edges } = blocksFromNumbers({ ...pair, front: longer }, RISE).front;
+    const { edges } = fromNumbers({ ...pair, front: longer }, RISE).front;
     for (const name of ['side', 'inseam'] as const) {
       const { curves } = outlineEdge(edges, name);
       curves.slice(1).forEach(([knot, next], i) => {
@@ -127,7 +129,7 @@ describe('a table with gaps', () => {
     const few = (numbers: BlockNumbers) => Object.fromEntries(kept.map((key) => [key, numbers[key]]));
     const pair = { front: few(whole.front), back: few(whole.back) };
     expect(pairByNumbers(pair).front.estimated).toEqual(['fork', 'centreRise', 'centreLean', 'curveStart']);
-    const drawn = blocksFromNumbers(pair, RISE);
+    const drawn = fromNumbers(pair, RISE);
     for (const part of PARTS) expect(beside(drawn[part], usual[part]), part).toBeLessThan(20);
   });
 
@@ -135,7 +137,7 @@ describe('a table with gaps', () => {
     const pair = { front: without(whole.front, 'crotchToHem', 'side'), back: without(whole.back, 'waistToHip') };
     const { front, back } = pairByNumbers(pair);
     expect([front.estimated, back.estimated]).toEqual([[], ['waistToHip']]);
-    const drawn = blocksFromNumbers(pair, RISE);
+    const drawn = fromNumbers(pair, RISE);
     expect(numbersOf(drawn.front).crotchToHem).toBeCloseTo(numbersOf(usual.front).crotchToHem, -1);
     expect(Math.abs(numbersOf(drawn.back).waistToHip - numbersOf(usual.back).waistToHip)).toBeLessThan(3);
   });
@@ -146,7 +148,7 @@ describe('a table with gaps', () => {
       hipToCrotch: (numbers.hipToCrotch as number) / 2,
       hipWidth: (numbers.hipWidth as number) / 2,
     });
-    const drawn = blocksFromNumbers({ front: half(whole.front), back: half(whole.back) }, RISE / 2);
+    const drawn = fromNumbers({ front: half(whole.front), back: half(whole.back) }, RISE / 2);
     for (const part of PARTS)
       for (const key of ['crotchToHem', 'waistWidth', 'fork', 'hemWidth', 'crotchWidth'] as const) {
         const [one, other] = [numbersOf(drawn[part])[key], numbersOf(usual[part])[key]];
@@ -156,7 +158,7 @@ describe('a table with gaps', () => {
   });
 
   it('draws a block even where nothing was measured', () => {
-    const { front, back } = blocksFromNumbers({ front: {}, back: {} }, RISE);
+    const { front, back } = fromNumbers({ front: {}, back: {} }, RISE);
     for (const { edges } of [front, back]) expect(outlineCrossings(outlineCurves(edges))).toEqual([]);
   });
 });

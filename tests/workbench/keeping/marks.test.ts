@@ -18,7 +18,6 @@ it.each([
   { ...work, shots: [{ ...shot, corners: [null, null, null, null] }] },
   { ...work, front: { shot: 0, marks: { landmarks: { waistSide: null }, points: {} } } },
   { ...work, front: { shot: 0, marks: { landmarks: {}, points: { crotch: 'torn' } } } },
-  { ...work, allowances: null },
 ])('takes no others', (found) => {
   expect(isWork(found)).toBe(false);
 });

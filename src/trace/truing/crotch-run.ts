@@ -1,20 +1,7 @@
 import type { Mm } from '../../length';
 import { cross, distance, dot, type Point, subtract, turned } from '../../plane';
-import type { Pair, TracedBlock } from './traced';
+import { pairOf, pointOf, type TracedBlock, type TracedPair } from '../marks';
 
-/** Both blocks of somebody's own. */
-export interface TracedPair {
-  readonly front: TracedBlock;
-  readonly back: TracedBlock;
-}
-
-/**
- * Marks off by a pixel turn the ends of a traced curve by a degree or two, and four such ends meet at the crotch point.
- * What is off by more than this, degrees, is how the blocks were cut, and is left for the check to speak of.
- *
- * @source tolerance
- */
-const MOST_TURN = 6;
 /** Directions are looked for no nearer to the crotch point than this, millimetres: of a handle without length there is none. @source tolerance */
 const SHORTEST: Mm = 0.01;
 
@@ -23,7 +10,7 @@ const SHORTEST: Mm = 0.01;
  * trues it on paper. Half of what the two corners at the crotch point miss of 180° is taken from either crotch curve,
  * by turning its last handle; no point that was marked moves.
  *
- * @returns the blocks themselves where nothing is off, or too much
+ * @returns the blocks themselves where a corner has no direction
  * @source practice
  */
 export function crotchTrued(pair: TracedPair): TracedPair {
@@ -31,8 +18,14 @@ export function crotchTrued(pair: TracedPair): TracedPair {
   const [atFront, atBack] = [corner(front), corner(back)];
   if (!atFront || !atBack) return pair;
   const off = atFront.angle + atBack.angle - Math.PI;
-  if (Math.abs(off) > (MOST_TURN * Math.PI) / 180) return pair;
   return { front: withCorner(front, atFront, off / 2), back: withCorner(back, atBack, off / 2) };
+}
+
+/** The angle between crotch curve and inseam on each block, degrees; undefined where an edge has no direction there. */
+export function cornersAtCrotch({ front, back }: TracedPair): { front: number; back: number } | undefined {
+  const [atFront, atBack] = [corner(front), corner(back)];
+  const degrees = ({ angle }: Corner) => (angle * 180) / Math.PI;
+  return atFront && atBack && { front: degrees(atFront), back: degrees(atBack) };
 }
 
 /** The corner at the crotch point: where it lies, where the crotch curve comes from, and the angle between the edges. */
@@ -56,11 +49,9 @@ function corner({ edges }: TracedBlock): Corner | undefined {
 
 /** The block with its corner made smaller by so many radians. */
 function withCorner(block: TracedBlock, { at, handle, side }: Corner, smaller: number): TracedBlock {
-  const { x, y } = turned(handle, at, side * smaller);
+  const nearer = pairOf(turned(handle, at, side * smaller));
   const crotch = block.edges.crotch.map((curve, i, all) =>
-    i === all.length - 1 ? ([curve[0], curve[1], [x, y], curve[3]] as const) : curve,
+    i === all.length - 1 ? ([curve[0], curve[1], nearer, curve[3]] as const) : curve,
   );
   return { ...block, edges: { ...block.edges, crotch } };
 }
-
-const pointOf = ([x, y]: Pair): Point => ({ x, y });
