@@ -28,7 +28,7 @@ export {
   projectorRemarks,
   projectorTest,
 } from './projector';
-export { REFERENCE, type ReferenceSheet, referenceSheet } from './reference';
+export { CHECK_SQUARE, type ReferenceSheet, referenceSheet } from './reference';
 export { MOST_MOVED, type Reprint, reprint, STILL } from './reprint';
 export type { Search } from './search';
 export { LEAST_SCALE, paperWays, WIDEST_CORRECTION, WIDEST_MARGIN, WIDEST_PROJECTED } from './settings';

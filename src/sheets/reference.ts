@@ -1,14 +1,12 @@
 import type { Mm, Units } from '../length';
+import { MARK_SHEET } from '../trace';
 import { paperSize } from './paper-sizes';
 import type { PaperSettings } from './types';
 
-/**
- * The marks of the reference sheet, which is photographed beside a paper block: the corners A, B, C, D of a rectangle that
- * both A4 and Letter hold within what printers reach, and a fifth length, E to F, to check by.
- */
-export const REFERENCE = { width: 170, height: 240, check: 200 } as const;
+/** The side of the square on each sheet of marks, by which its print is checked. @source practice */
+export const CHECK_SQUARE: Mm = 100;
 
-/** The sheet's paper, and where on it the rectangle's corner A lies. */
+/** A sheet of marks: its paper, and where on it the upper left corner of its first mark lies. */
 export interface ReferenceSheet {
   readonly paper: { readonly width: Mm; readonly height: Mm };
   readonly left: Mm;
@@ -22,7 +20,7 @@ export function referenceSheet({ sheet, correctX, correctY }: PaperSettings, uni
   const { width, height } = paperSize(inches ? 'Letter' : 'A4', own);
   return {
     paper: { width, height },
-    left: (width - REFERENCE.width * correctX) / 2,
-    top: (height - REFERENCE.height * correctY) / 2,
+    left: (width - MARK_SHEET.width * correctX) / 2,
+    top: (height - MARK_SHEET.height * correctY) / 2,
   };
 }

@@ -93,8 +93,8 @@ export const SINGLE_FILES = [
   {
     kind: 'reference',
     ending: '.reference.pdf',
-    name: say`Reference sheet, PDF`,
-    what: say`Four marks to lay beside a paper block and photograph with it.`,
+    name: say`Mark sheets, PDF`,
+    what: say`Numbered marks to lay round a paper block and photograph with it; they say how to.`,
     use: 'other',
     load: async () => (await import('../pdf/reference')).writeReferencePdf,
   },

@@ -1,33 +1,26 @@
 import { baseline, INK, type LineStyle, lineHeight } from '../../drawing';
 import { MM_PER_INCH, type Mm, plain } from '../../length';
-import { type Curve, curveMap, type Point, point, straight } from '../../plane';
+import { add, type Curve, mapTuple, type Point, point, straight } from '../../plane';
 import type { Draft } from '../../project';
-import { REFERENCE, referenceSheet } from '../../sheets';
-import { own, type Phrase, type PhraseValue, said, say, words } from '../../words';
+import { CHECK_SQUARE, referenceSheet } from '../../sheets';
+import { CELLS, cellsOfMark, MARK_SHEET, MOST_SHEETS, marksOfSheet } from '../../trace';
+import { number, own, type Phrase, type PhraseValue, said, say, words } from '../../words';
 import type { PdfOptions } from '../pen/options';
 import { type Pen, startPdf } from '../pen/pen';
 import { wrapText } from '../pen/wrap-text';
 
 const FINE: LineStyle = { width: 0.2, colour: INK.cut, dash: [] };
-const BAR: LineStyle = { width: 0.3, colour: INK.cut, dash: [] };
-const CUT: LineStyle = { width: 0.25, colour: INK.join, dash: [3, 1.5] };
-/** Radius of a mark: over a floor's length it still covers a dozen pixels. */
-const RADIUS: Mm = 9;
-/** Of the marks that end the fifth length. */
-const SMALL: Mm = 4;
-/** How far the strokes reach in from the paper's edges where the sheet may be cut in four. */
-const CUT_STROKE: Mm = 14;
-const LETTER_PT = 16;
 const TITLE_PT = 15;
 const WORDS_PT = 10.5;
-/** Between the words and the marks round them. */
-const CLEAR: Mm = 6;
-/** A quarter of a circle as a cubic: its handles are this share of the radius long, 4/3·(√2 − 1). @source memory */
-const ROUND = 0.5523;
+const LETTER_PT = 12;
+/** From a mark to the words beside it: a cell stays white round it, and a little more. */
+const CLEAR: Mm = 8;
+/** Cells are printed into each other by so much of a cell: else a reader shows hairlines between them. */
+const OVERLAP = 0.02;
 
 /**
- * The reference sheet: four marks at known distances to photograph beside a paper block, a fifth length to check by, and
- * how to use it. It is corrected for the printer like the pattern.
+ * The sheets of marks to photograph beside a paper block, corrected for the printer like the pattern: how to use them, and
+ * then each sheet on a page of its own, with a square to check its print by.
  *
  * @param draft its project's paper and units are used; Letter where its paper is measured in inches, else A4
  */
@@ -36,80 +29,97 @@ export function writeReferencePdf({ project }: Pick<Draft, 'project'>, options: 
   const { paper, left, top } = referenceSheet(settings, units);
   const { correctX, correctY } = settings;
   const pen = startPdf(paper.width, paper.height, options.font, {
-    title: words`Reference sheet`,
-    subject: words`Four marks to photograph beside a paper block`,
+    title: words`Mark sheets`,
+    subject: words`Numbered marks to photograph beside a paper block`,
     date: options.date,
+    oneSided: true,
   });
-  const { width, height, check } = REFERENCE;
-  const place = (x: Mm, y: Mm): Point => point(left + x * correctX, top + y * correctY);
-  const corners = [place(0, 0), place(width, 0), place(width, height), place(0, height)];
-  const middle = place(width / 2, height / 2);
-  corners.forEach((at, i) => {
-    drawMark(pen, at, RADIUS);
-    const inwards = at.x < middle.x ? 1 : -1;
-    const letter = point(at.x + inwards * (RADIUS + 4), at.y + 2.2);
-    pen.words('ABCD'.charAt(i), letter, { pt: LETTER_PT, colour: INK.cut, align: 'middle' });
-  });
-  const aside = width - RADIUS;
-  const [e, f] = [place(aside, (height - check) / 2), place(aside, (height + check) / 2)];
-  pen.line(e, f, BAR);
-  for (const [end, letter] of [[e, 'E'] as const, [f, 'F'] as const]) {
-    drawMark(pen, end, SMALL);
-    pen.words(letter, point(end.x - SMALL - 3, end.y + 1.6), { pt: 11, colour: INK.cut, align: 'middle' });
+  const place = ({ x, y }: Point): Point => point(left + x * correctX, top + y * correctY);
+  const set = setter(pen, place);
+  const below = set(words`Mark sheets`, point(0, 0), MARK_SHEET.width, TITLE_PT);
+  SENTENCES.reduce((y, sentence) => set(said(sentence), point(0, y), MARK_SHEET.width, WORDS_PT), below);
+  for (let sheet = 1; sheet <= MOST_SHEETS; sheet += 1) {
+    pen.newPage(paper.width, paper.height);
+    drawSheet(pen, place, sheet);
   }
-  for (const [from, to] of [
-    [point(middle.x, 10), point(middle.x, 10 + CUT_STROKE)],
-    [point(middle.x, paper.height - 10), point(middle.x, paper.height - 10 - CUT_STROKE)],
-    [point(10, middle.y), point(10 + CUT_STROKE, middle.y)],
-    [point(paper.width - 10, middle.y), point(paper.width - 10 - CUT_STROKE, middle.y)],
-  ] as const)
-    pen.line(from, to, CUT);
-
-  const start = left + RADIUS + CLEAR;
-  let y = top + RADIUS + CLEAR;
-  const set = (text: string, pt: number) => {
-    for (const line of wrapText(text, e.x - SMALL - 8 - start, pt, pen.widthOf)) {
-      pen.words(line, point(start, baseline(y, pt)), { pt, colour: INK.words });
-      y += lineHeight(pt);
-    }
-    y += 2.5;
-  };
-  set(words`Reference sheet`, TITLE_PT);
-  for (const sentence of SENTENCES) set(said(sentence), WORDS_PT);
   return pen.bytes();
+}
+
+/** Sets a text down from a place of the sheet, so wide, and says where the next one begins. */
+const setter = (pen: Pen, place: (p: Point) => Point) => (text: string, from: Point, width: Mm, pt: number) => {
+  let { y } = from;
+  for (const line of wrapText(text, width, pt, pen.widthOf)) {
+    pen.words(line, place(point(from.x, baseline(y, pt))), { pt, colour: INK.words });
+    y += lineHeight(pt);
+  }
+  return y + 2.5;
+};
+
+function drawSheet(pen: Pen, place: (p: Point) => Point, sheet: number): void {
+  const marks = marksOfSheet(sheet);
+  for (const { number: mark, corners } of marks) drawMark(pen, place, mark, corners[0]);
+  const { side, width, height } = MARK_SHEET;
+  const [from, wide] = [side + CLEAR, width - 2 * (side + CLEAR)];
+  const letters = [point(from, 4), point(width - from, 4), point(width - from, height - 1), point(from, height - 1)];
+  letters.forEach((at, i) => {
+    pen.words('ABCD'.charAt(i), place(at), { pt: LETTER_PT, colour: INK.cut, align: i % 3 === 0 ? 'left' : 'right' });
+  });
+  const set = setter(pen, place);
+  const below = set(words`Mark sheet ${number(sheet, 0)} of ${number(MOST_SHEETS, 0)}`, point(from, 9), wide, TITLE_PT);
+  set(words`Lay it flat beside the block, any way round.`, point(from, below), wide, WORDS_PT);
+  const corner = point((width - CHECK_SQUARE) / 2, (height - CHECK_SQUARE) / 2);
+  const [a, b, c, d] = squareFrom(corner, CHECK_SQUARE);
+  pen.stroke([straight(a, b), straight(b, c), straight(c, d), straight(d, a)], place, FINE, { closed: true });
+  for (const [letter, end] of [
+    ['E', a],
+    ['F', d],
+  ] as const)
+    pen.words(letter, place(add(end, point(-4, 1.5))), { pt: LETTER_PT, colour: INK.cut, align: 'middle' });
+  set(said(SQUARE_TOLD), add(corner, point(5, 4)), CHECK_SQUARE - 10, WORDS_PT);
+  set(said(BY_HAND), point(from, height - side + 4), wide, WORDS_PT);
+}
+
+/** A square's corners, clockwise from its upper left. */
+const squareFrom = ({ x, y }: Point, side: Mm): readonly [Point, Point, Point, Point] => [
+  point(x, y),
+  point(x + side, y),
+  point(x + side, y + side),
+  point(x, y + side),
+];
+
+function drawMark(pen: Pen, place: (p: Point) => Point, mark: number, corner: Point): void {
+  const cell = MARK_SHEET.side / CELLS;
+  const fill = (at: Point, width: Mm, height: Mm) => {
+    const box = [at, add(at, point(width, 0)), add(at, point(width, height)), add(at, point(0, height))] as const;
+    const round = mapTuple(box, (from, i): Curve => straight(from, box[(i + 1) % 4] as Point));
+    pen.fill(round, place, INK.cut);
+  };
+  const inner = CELLS - 2;
+  // The frame as four bars, then each run of black cells of a row.
+  for (const across of [0, CELLS - 1]) fill(add(corner, point(across * cell, 0)), cell, MARK_SHEET.side);
+  for (const down of [0, CELLS - 1]) fill(add(corner, point(0, down * cell)), MARK_SHEET.side, cell);
+  cellsOfMark(mark).forEach((white, i) => {
+    if (white) return;
+    const [column, row] = [i % inner, Math.floor(i / inner)];
+    const at = add(corner, point((column + 1 - OVERLAP) * cell, (row + 1 - OVERLAP) * cell));
+    fill(at, (1 + 2 * OVERLAP) * cell, (1 + 2 * OVERLAP) * cell);
+  });
 }
 
 /** Exact in both units: these are typed, not read off a tape. */
 const both = (value: Mm): PhraseValue => own(`${value} mm (${plain(value / MM_PER_INCH, 2)} in)`);
 
-const SENTENCES: readonly Phrase[] = [
-  say`It is photographed beside a block on paper, so that Legwork can flatten the picture and draw the block at its true size.`,
-  say`1. Print it at 100 %, without fit to page. From mark to mark A to B measures ${both(REFERENCE.width)}, A to D ${both(REFERENCE.height)}, E to F ${both(REFERENCE.check)}.`,
-  say`2. Cut it in four where the broken strokes at its edges meet. Lay the block flat on an even floor and the four parts round it, A, B, C and D as they stood here, at the corners of a rectangle as large as the block.`,
-  say`3. Measure from mark to mark: A to B and D to C alike, A to D and B to C alike, and both diagonals alike, or it is no rectangle. Write the two lengths down, and one more on the block itself, its grainline perhaps, to check by.`,
-  say`4. Or leave the sheet whole and lay it close beside the block. That is quicker and much less exact: whatever lies far from the marks is off by many times more than a mark on the picture.`,
-  say`5. Photograph from as straight above as you can, from far enough away that no lens bends the edges, with everything on the picture and the four marks sharp. Front and back may lie on one photograph.`,
-  say`6. At Blocks choose the photograph, and mark the middle of each mark on it.`,
-];
+const SQUARE_TOLD = say`This square measures ${both(CHECK_SQUARE)} each way, or it was not printed at 100 %.`;
+const BY_HAND = say`To mark by hand: the outer corners of the marks. A to B is ${both(MARK_SHEET.width)}, A to D ${both(MARK_SHEET.height)}.`;
 
-/** A circle whose quarters are filled by turns: its middle is a point, however large the mark is seen. */
-function drawMark(pen: Pen, at: Point, radius: Mm): void {
-  const quarter = (turn: number): readonly Curve[] => {
-    const spin = ({ x, y }: Point): Point => {
-      const [cos, sin] = [Math.round(Math.cos(turn)), Math.round(Math.sin(turn))];
-      return point(at.x + x * cos - y * sin, at.y + x * sin + y * cos);
-    };
-    const handle = radius * ROUND;
-    const arc: Curve = [point(radius, 0), point(radius, handle), point(handle, radius), point(0, radius)];
-    const [o, a, b] = [point(0, 0), point(radius, 0), point(0, radius)];
-    return [straight(o, a), arc, straight(b, o)].map((curve) => curveMap(curve, spin));
-  };
-  const asIs = (p: Point) => p;
-  for (const turn of [0, 1, 2, 3]) {
-    const curves = quarter((turn * Math.PI) / 2);
-    if (turn % 2 === 0) pen.fill(curves, asIs, INK.cut);
-    pen.stroke(curves.slice(1, 2), asIs, FINE);
-  }
-  pen.line(point(at.x - radius, at.y), point(at.x + radius, at.y), FINE);
-  pen.line(point(at.x, at.y - radius), point(at.x, at.y + radius), FINE);
-}
+const SENTENCES: readonly Phrase[] = [
+  say`They are photographed beside a block on paper, so that Legwork can flatten the picture and draw the block at its true size.`,
+  say`1. Print them at 100 %, without fit to page, on plain white paper. Four sheets do for one photograph, pages 2 to 5. No sheet may lie there twice, which is why each has its number.`,
+  say`2. Measure the square on one of them: ${both(CHECK_SQUARE)} each way. If it is off, print the test page and type what its bars measure, and the sheets are corrected, too.`,
+  say`3. Lay the block flat on an even floor, and a sheet close to each of its corners, outside it and any way round; on a long block two more halfway down. Nothing between the sheets has to be measured. They lie flat, without a curl.`,
+  say`4. Measure one length on the block itself, its grainline perhaps, and write it down to check by.`,
+  say`5. Photograph it from as straight above as you can, with everything on the picture, sharp, in even light. Front and back may lie on one photograph.`,
+  say`6. Or take up to six photographs that overlap, with every sheet left where it lies. A sheet that shows on two photographs joins them, and two join them better.`,
+  say`7. At Blocks choose the photograph. The marks are found on it by their numbers, and you mark the places of the block.`,
+  say`8. Where no mark is found, mark by hand the outer corners A, B, C and D of one sheet, or of any rectangle whose sides you measured.`,
+];

@@ -5,15 +5,16 @@ export const filesPdf = {
   '1 square = {0}': 'plain', // {0} own(GRID[units].name)
   '1. Hang or set the projector square to the table, with its own keystone setting off or as its maker says. Show this page at 100 % and zoom until A to B is near {0}.':
     'plain', // {0} mm(test.across)
-  '1. Print it at 100 %, without fit to page. From mark to mark A to B measures {0}, A to D {1}, E to F {2}.': 'plain', // {0} both(REFERENCE.width), {1} both(REFERENCE.height), {2} both(REFERENCE.check)
+  '1. Print them at 100 %, without fit to page, on plain white paper. Four sheets do for one photograph. No sheet may lie there twice, which is why each has its number.':
+    'plain',
   '1. Print this page as you will print the pattern: on the same printer and paper, at 100 %, without fit to page.':
     'plain',
   '100 mm with the correction × {0}, × {1}': 'plain', // {0} number(correctX, 4), {1} number(correctY, 4)
   '2 Lay': 'plain',
-  '2. Cut it in four where the broken strokes at its edges meet. Lay the block flat on an even floor and the four parts round it, A, B, C and D as they stood here, at the corners of a rectangle as large as the block.':
-    'trade',
   '2. Measure both bars with a steel rule, from the middle of one end stroke to the middle of the other. A tape may be longer or shorter than it says.':
     'plain',
+  '2. Measure the square on one of them: {0} each way. If it is off, print the test page and type what its bars measure, and the sheets are corrected, too.':
+    'plain', // {0} both(CHECK_SQUARE)
   '2. Measure with a steel rule or a good tape, flat on the table, from the middle of a corner’s lines to the middle of the other’s.':
     'plain',
   '3 Tape': 'plain',
@@ -21,18 +22,22 @@ export const filesPdf = {
     'plain',
   '3. D to C must be as long as A to B, and B to C as long as A to D. If they are not, the picture is wider at one end (a keystone), which four lengths can’t put right: set the projector square first.':
     'plain',
-  '3. Measure from mark to mark: A to B and D to C alike, A to D and B to C alike, and both diagonals alike, or it is no rectangle. Write the two lengths down, and one more on the block itself, its grainline perhaps, to check by.':
+  '3. Lay the block flat on an even floor, and a sheet close to each of its corners, outside it and any way round; on a long block two more halfway down. Nothing between the sheets has to be measured. They lie flat, without a curl.':
     'trade',
   '4. At Paper, type what A to B, A to D, A to C and B to D measure. In a project file each is its true length divided by what it measures.':
     'plain',
   '4. At each edge of the paper find the lowest number whose short line is printed whole. Choose the highest of the four at Paper: it becomes the margin.':
     'plain',
-  '4. Or leave the sheet whole and lay it close beside the block. That is quicker and much less exact: whatever lies far from the marks is off by many times more than a mark on the picture.':
-    'trade',
+  '4. Measure one length on the block itself, its grainline perhaps, and write it down to check by.': 'trade',
   '5. If a bar is off by more than {0} %, look for a setting that fits the page to the paper first.': 'plain', // {0} { number: 3, decimals: 0 }
-  '5. Photograph from as straight above as you can, from far enough away that no lens bends the edges, with everything on the picture and the four marks sharp. Front and back may lie on one photograph.':
+  '5. Photograph it from as straight above as you can, with everything on the picture, sharp, in even light. Front and back may lie on one photograph.':
     'plain',
-  '6. At Blocks choose the photograph, and mark the middle of each mark on it.': 'trade',
+  '6. Or take up to six photographs that overlap, with every sheet left where it lies. Two sheets that show on both of two photographs join them.':
+    'plain',
+  '7. At Blocks choose the photograph. The marks are found on it by their numbers, and you mark the places of the block.':
+    'trade',
+  '8. Where no mark is found, mark by hand the outer corners A, B, C and D of one sheet, or of any rectangle whose sides you measured.':
+    'plain',
   'A to B': 'plain',
   'A to C': 'plain',
   'A to D': 'plain',
@@ -55,7 +60,6 @@ export const filesPdf = {
   'Doubtful – printer: {0}': 'plain', // {0} remark
   'First tape each row into a strip, from the left; then the strips to each other, from the top.': 'plain',
   'Four lines to measure on the cutting table': 'plain',
-  'Four marks to photograph beside a paper block': 'trade',
   'Grey: in this file.': 'plain',
   'If one of these is missing, print that sheet from the file of all sheets; saved now, it is laid out the same way.':
     'plain',
@@ -63,11 +67,10 @@ export const filesPdf = {
   'In this file: {0}.': 'plain', // {0} labels(printed)
   'Is anything printed on the back of this page? Then switch off two-sided printing before you print the sheets: one that is on the back of another can’t be laid beside it.':
     'plain',
-  'It is photographed beside a block on paper, so that Legwork can flatten the picture and draw the block at its true size.':
-    'ours: the name',
   'Keep {0}: no line on them has moved by more than {1}.': 'plain', // {0} labels(keep), {1} mm(moved)
   'Keep {0}: no line on them has moved.': 'plain', // {0} labels(keep)
   'Labels that find no room here are in the list, row by row.': 'plain',
+  'Lay it flat beside the block, any way round.': 'trade',
   'Lay it on the cloth so that the arrow of its grainline runs along the selvedge. The sewing guide shows how all pieces lie.':
     'trade',
   'Lay the cut edge on the thin line of that neighbour, so that half-diamonds of one number make a whole one.': 'plain',
@@ -76,10 +79,13 @@ export const filesPdf = {
   'Lounge pant for {0}, one large sheet': 'plain', // {0} own(project.body.label)
   'Lounge pant for {0}, to be projected at true size': 'plain', // {0} own(project.body.label)
   'Lounge pant for {0}, {1} sheets {2}': 'plain', // {0} own(project.body.label), {1} number(sheets.length), {2} paperName(plan.paper.name)
+  'Mark sheet {0} of {1}': 'plain', // {0} number(sheet, 0), {1} number(MOST_SHEETS, 0)
+  'Mark sheets': 'plain',
   'Measure both squares along all sides. If one is wrong, set the printer right before you print the rest.': 'plain',
   'Measure from the middle of one line to the middle of the other, along all four sides.': 'plain',
   'Measure, to check the joins: {0}.': 'plain', // {0} own(controls.join(', '))
   'Number {0} of {1} in the order of taping': 'plain', // {0} number(place, 0), {1} number(parts.length, 0)
+  'Numbered marks to photograph beside a paper block': 'trade',
   'One sheet {0}.': 'plain', // {0} paper
   'Only changed sheets': 'plain',
   'Order of taping': 'plain',
@@ -88,7 +94,6 @@ export const filesPdf = {
   'Printer test': 'plain',
   'Projector test': 'plain',
   'Projector test, corrected': 'plain',
-  'Reference sheet': 'plain',
   'Strip {0}': 'plain', // {0} own(letter)
   'The bars are printed without the correction that is set; the square is printed with it, and measures 100 mm both ways if it is right.':
     'plain',
@@ -98,8 +103,12 @@ export const filesPdf = {
   'The sheet': 'plain',
   'The short bar is {0}, the long bar {1}.': 'ours: the long and the short bar of the test page', // {0} mm(across), {1} mm(along)
   'Then the strips': 'plain',
+  'They are photographed beside a block on paper, so that Legwork can flatten the picture and draw the block at its true size.':
+    'ours: the name',
+  'This square measures {0} each way, or it was not printed at 100 %.': 'plain', // {0} both(CHECK_SQUARE)
   'Throw away the old {0}.': 'plain', // {0} labels(away)
   'To cut and to buy': 'plain',
+  'To mark by hand: the outer corners of the marks. A to B is {0}, A to D {1}.': 'plain', // {0} both(MARK_SHEET.width), {1} both(MARK_SHEET.height)
   'Two bars to measure, {0}': 'ours: the long and the short bar of the test page', // {0} paperName(settings.sheet)
   'What the lines mean': 'plain',
   'When the sheets are one': 'plain',

@@ -1,5 +1,5 @@
-import { REFERENCE } from '../../sheets';
-import { viewToPicture } from '../../trace';
+import { CHECK_SQUARE } from '../../sheets';
+import { MARK_SHEET, viewToPicture } from '../../trace';
 import { mm, printPhrase, say, words } from '../../words';
 import { Switch } from '../fields/Switch';
 import { useBench } from '../store/bench';
@@ -71,7 +71,7 @@ export function CornerStep() {
       ) : shot.rectangle === 'none' ? null : (
         <p className="field-help">
           {printPhrase(
-            say`The sheet as it was printed: A to B ${mm(REFERENCE.width)}, A to D ${mm(REFERENCE.height)}, E to F ${mm(REFERENCE.check)}. A block much larger than the sheet is drawn less truly.`,
+            say`The outer corners of the marks on one sheet: A to B ${mm(MARK_SHEET.width)}, A to D ${mm(MARK_SHEET.height)}, E to F ${mm(CHECK_SQUARE)}. A block much larger than the sheet is drawn less truly.`,
             units,
           )}
         </p>
@@ -115,10 +115,10 @@ function Check({ shot, set }: { readonly shot: Shot; readonly set: (part: Partia
           const at = (x: number, y: number) => flat && viewToPicture(flat.view, { x, y });
           const [a, b] =
             shot.rectangle === 'sheet'
-              ? [at(REFERENCE.width / 2, 20), at(REFERENCE.width / 2, REFERENCE.height - 20)]
+              ? [at(MARK_SHEET.width / 2, 60), at(MARK_SHEET.width / 2, 60 + CHECK_SQUARE)]
               : [];
           const ends = [a ?? { x: 0.45 * width, y: 0.4 * height }, b ?? { x: 0.45 * width, y: 0.6 * height }] as const;
-          const length = shot.rectangle === 'sheet' ? REFERENCE.check : 500;
+          const length = shot.rectangle === 'sheet' ? CHECK_SQUARE : 500;
           set({ check: { ends, length } });
           usePhoto.setState({ selected: { kind: 'check', index: 0 } });
         }}

@@ -1,8 +1,7 @@
 import type { BlockEdge } from '../../block';
 import type { Mm } from '../../length';
 import { mapTuple, type Point } from '../../plane';
-import { REFERENCE } from '../../sheets';
-import { type BlockMarks, type Landmark, type MarkedPoint, withEdgePoint } from '../../trace';
+import { type BlockMarks, type Landmark, MARK_SHEET, type MarkedPoint, withEdgePoint } from '../../trace';
 
 export type Part = 'front' | 'back';
 export type Four = readonly [Point, Point, Point, Point];
@@ -67,7 +66,7 @@ export function newShot(name: string, width: number, height: number): Shot {
 
 /** The sides of the marked rectangle. */
 export const sidesOf = ({ rectangle, across, along }: Shot): { readonly across: Mm; readonly along: Mm } =>
-  rectangle === 'sheet' ? { across: REFERENCE.width, along: REFERENCE.height } : { across, along };
+  rectangle === 'sheet' ? { across: MARK_SHEET.width, along: MARK_SHEET.height } : { across, along };
 
 export const withShot = (work: PhotoWork, index: number, change: Partial<Shot>): PhotoWork => ({
   ...work,
