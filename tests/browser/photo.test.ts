@@ -10,7 +10,7 @@ import { type Four, newShot } from '../../src/workbench/photo/work';
 import { fitView, zoomView } from '../../src/workbench/view/view';
 import { faultsOf } from './faults';
 import { launchChromium, type OpenedApp, openApp } from './open-app';
-import { blocks, CARDS, cornersSeen, marksOnFloor, photograph, SIZE } from './photographed';
+import { blocks, CARDS, cornersSeen, marksOnFloor, marksSeen, photograph, SIZE } from './photographed';
 
 let browser: Browser;
 let app: OpenedApp;
@@ -36,7 +36,7 @@ async function openPhotograph(page: Page): Promise<void> {
 }
 
 async function choosePhotograph(page: Page): Promise<void> {
-  const buffer = await photograph(page);
+  const buffer = await photograph(page, 'marks');
   const field = page.getByLabel('Photograph of the blocks');
   await field.setInputFiles({ name: 'blocks.png', mimeType: 'image/png', buffer });
   await button(page, /^Corner A/).waitFor();
@@ -132,6 +132,45 @@ describe('blocks from a photograph', () => {
     // A change like any other.
     await page.keyboard.press('ControlOrMeta+z');
     await page.getByRole('textbox', { name: 'Ease at the hip' }).waitFor();
+  });
+
+  test('finds printed marks, which can be corrected, and refuses far too large a picture before it is decoded', async () => {
+    app = await openApp(browser);
+    const { page } = app;
+    await page.getByRole('button', { name: 'Blocks', exact: true }).click();
+    await page.getByRole('button', { name: /^From a photograph/ }).click();
+    const field = page.getByLabel('Photograph of the blocks');
+    // The head of a PNG of 20,000 by 10,000 pixels, and nothing else of it.
+    const head = Buffer.from('89504e470d0a1a0a0000000d4948445200004e20000027100802000000', 'hex');
+    await field.setInputFiles({ name: 'vast.png', mimeType: 'image/png', buffer: head });
+    await page.getByText('“vast.png” has 200 megapixels').waitFor();
+    const buffer = await photograph(page, 'sheets');
+    await field.setInputFiles({ name: 'blocks.png', mimeType: 'image/png', buffer });
+    await page.getByText('Marks found: 20, sheets: 4.').waitFor();
+    const seen = marksSeen.find(({ number }) => number === 7);
+    const whole = button(page, 'Found mark 7');
+    await whole.focus();
+    const corner = page.getByRole('button', { name: 'Corner 1 of found mark 7' });
+    await corner.waitFor();
+    const at = await onScreen(page, 'picture');
+    const box = await corner.boundingBox();
+    const wanted = seen && at(seen.corners[0]);
+    expect(
+      Math.hypot(
+        (box?.x ?? 0) + (box?.width ?? 0) / 2 - (wanted?.x ?? 0),
+        (box?.y ?? 0) + (box?.height ?? 0) / 2 - (wanted?.y ?? 0),
+      ),
+    ).toBeLessThan(1);
+    await corner.focus();
+    await page.keyboard.press('Shift+ArrowRight');
+    await page.keyboard.press('Shift+ArrowRight');
+    await page.getByText('Left out, because they don’t lie where the others say: 7.').waitFor();
+    await page.keyboard.press('Delete');
+    await page.getByText('Marks found: 19, sheets: 4.').waitFor();
+    expect(await whole.count()).toBe(0);
+    await button(page, /^Mark the front/).click();
+    await page.getByText('1 of 11').waitFor();
+    expect(await faults(page)).toEqual([]);
   });
 
   test('by keys alone, with the marks kept over a reload', async () => {

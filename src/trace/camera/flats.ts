@@ -1,22 +1,11 @@
 import type { Mm } from '../../length';
 import { type Box, mapTuple, type Point, pointsBounds } from '../../plane';
-import { exactnessAt, HAND_OFF } from './exactness';
+import { exactnessAt } from './exactness';
+import { type FloorShot, planesOf, sightingsOf } from './floor';
 import { type Joined, joinShots } from './join';
 import { type LengthFound, lengthFound } from './lengths';
-import { type ShotView, viewToPlane } from './shot-view';
-import type { Sheet, Sight, Sightings } from './sightings';
-
-/** A photograph and what somebody marked of the floor on it; points are in its own pixels. */
-export interface FloorShot {
-  readonly width: number;
-  readonly height: number;
-  /** A, B, C, D, round a rectangle of which the sides are known; undefined where the photograph shows none. */
-  readonly rectangle:
-    | { readonly corners: readonly [Point, Point, Point, Point]; readonly across: Mm; readonly along: Mm }
-    | undefined;
-  /** Places that another photograph shows, too, by their number. */
-  readonly joins: Readonly<Record<string, Point>>;
-}
+import { type ShotView, turnedView, viewToPlane } from './shot-view';
+import type { Sight } from './sightings';
 
 /** A photograph that can be flattened. */
 export interface Flat {
@@ -30,8 +19,8 @@ export interface Flat {
 }
 
 /**
- * How each photograph is flattened: those that show the same rectangle, or places of each other, lie on one plane. Rectangles
- * of the same sides are taken to be one.
+ * How each photograph is flattened: those that show the same printed marks, the same rectangle, or places of each other, lie
+ * on one plane. Rectangles of the same sides are taken to be one.
  *
  * @returns undefined for one whose corners cross over or lie on a line, or that too little joins to the others
  */
@@ -48,59 +37,26 @@ export function flatsOf(shots: readonly FloorShot[]): readonly (Flat | undefined
       result = joinShots(sightingsOf(shots, held));
     }
     if (!result.ok) continue;
+    const turn = turnOf(shots[held[0] ?? 0] as FloorShot, result.value.views[0] as ShotView);
     for (const [shot, member] of held.entries()) {
-      const view = result.value.views[shot] as ShotView;
-      const { rectangle, joins } = shots[member] as FloorShot;
-      const marked = [...(rectangle?.corners ?? []), ...Object.values(joins)];
+      const view = turnedView(result.value.views[shot] as ShotView, turn);
+      const { rectangle, joins, found } = shots[member] as FloorShot;
+      const marked = [
+        ...(rectangle?.corners ?? []),
+        ...Object.values(joins),
+        ...found.flatMap(({ corners }) => corners),
+      ];
       flats[member] = { view, joined: result.value, shot, marks: marked.flatMap((p) => viewToPlane(view, p) ?? []) };
     }
   }
   return flats;
 }
 
-const sidesOf = ({ rectangle }: FloorShot): string => (rectangle ? `${rectangle.across} ${rectangle.along}` : '');
-
-/** Which photographs hang together, each by its index. */
-function planesOf(shots: readonly FloorShot[]): readonly (readonly number[])[] {
-  const together = (a: FloorShot, b: FloorShot) =>
-    (sidesOf(a) !== '' && sidesOf(a) === sidesOf(b)) || Object.keys(a.joins).some((key) => key in b.joins);
-  const planes: number[][] = [];
-  for (const [i, shot] of shots.entries()) {
-    const meets = planes.filter((plane) => plane.some((other) => together(shots[other] as FloorShot, shot)));
-    const rest = planes.filter((plane) => !meets.includes(plane));
-    planes.splice(0, planes.length, ...rest, [...meets.flat(), i]);
-  }
-  return planes.map((plane) => plane.toSorted((a, b) => a - b));
-}
-
-/** What some photographs show, the rectangle of the first that has one as the sheet that holds the plane. */
-function sightingsOf(all: readonly FloorShot[], members: readonly number[]): Sightings {
-  const shots = members.map((member) => all[member] as FloorShot);
-  const kinds = [...new Set(shots.map(sidesOf).filter((sides) => sides !== ''))];
-  const sheets = kinds.map((kind): Sheet => {
-    const { across, along } = shots.find((shot) => sidesOf(shot) === kind)?.rectangle ?? { across: 0, along: 0 };
-    return { marks: [[at(0, 0)], [at(across, 0)], [at(across, along)], [at(0, along)]] };
-  });
-  const names = [...new Set(shots.flatMap(({ joins }) => Object.keys(joins)))];
-  return {
-    shots: shots.map(({ width, height }) => ({ width, height, flat: false })),
-    sheets,
-    marks: shots.flatMap((shot, i) =>
-      (shot.rectangle?.corners ?? []).map((corner, mark) => ({
-        shot: i,
-        sheet: kinds.indexOf(sidesOf(shot)),
-        mark,
-        at: [corner],
-        off: HAND_OFF,
-      })),
-    ),
-    ties: names.map((name) => ({
-      seen: shots.flatMap(({ joins }, shot) => (joins[name] ? [{ shot, at: joins[name] }] : [])),
-      off: HAND_OFF,
-    })),
-    edges: [],
-    lengths: [],
-  };
+/** Sheets may lie any way round: a floor that they hold is turned until down is down on its first picture; radians. */
+function turnOf({ found, width, height }: FloorShot, view: ShotView): number {
+  if (found.length === 0) return 0;
+  const [middle, below] = [0.5, 0.6].map((share) => viewToPlane(view, at(width / 2, share * height)));
+  return middle && below ? Math.atan2(below.x - middle.x, below.y - middle.y) : 0;
 }
 
 const at = (x: Mm, y: Mm): Point => ({ x, y });

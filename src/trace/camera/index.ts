@@ -1,6 +1,7 @@
 export { exactMap } from './exact-map';
 export { exactnessAt, HAND_OFF } from './exactness';
-export { type Exactness, exactnessOf, type Flat, type FloorShot, flatsOf, floorBox } from './flats';
+export { type Exactness, exactnessOf, type Flat, flatsOf, floorBox } from './flats';
+export { type FloorShot, takenForOne } from './floor';
 export { glassOf } from './glass';
 export { type Joined, joinShots } from './join';
 export { lengthFound } from './lengths';

@@ -58,3 +58,9 @@ export function straightPixels(view: ShotView): Homography {
   const { middle, half } = frameOf(view);
   return homographyAfter([half, 0, middle.x, 0, half, middle.y, 0, 0, 1], view.seen);
 }
+
+/** The same view of its plane turned about the origin, clockwise as seen; radians. */
+export function turnedView(view: ShotView, turn: number): ShotView {
+  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+  return shotView(view, view.lens, homographyAfter(view.seen, [cos, sin, 0, -sin, cos, 0, 0, 0, 1]));
+}

@@ -5,7 +5,7 @@ export const filesPdf = {
   '1 square = {0}': 'plain', // {0} own(GRID[units].name)
   '1. Hang or set the projector square to the table, with its own keystone setting off or as its maker says. Show this page at 100 % and zoom until A to B is near {0}.':
     'plain', // {0} mm(test.across)
-  '1. Print them at 100 %, without fit to page, on plain white paper. Four sheets do for one photograph. No sheet may lie there twice, which is why each has its number.':
+  '1. Print them at 100 %, without fit to page, on plain white paper. Four sheets do for one photograph, pages 2 to 5. No sheet may lie there twice, which is why each has its number.':
     'plain',
   '1. Print this page as you will print the pattern: on the same printer and paper, at 100 %, without fit to page.':
     'plain',
@@ -32,7 +32,7 @@ export const filesPdf = {
   '5. If a bar is off by more than {0} %, look for a setting that fits the page to the paper first.': 'plain', // {0} { number: 3, decimals: 0 }
   '5. Photograph it from as straight above as you can, with everything on the picture, sharp, in even light. Front and back may lie on one photograph.':
     'plain',
-  '6. Or take up to six photographs that overlap, with every sheet left where it lies. Two sheets that show on both of two photographs join them.':
+  '6. Or take up to six photographs that overlap, with every sheet left where it lies. A sheet that shows on two photographs joins them, and two join them better.':
     'plain',
   '7. At Blocks choose the photograph. The marks are found on it by their numbers, and you mark the places of the block.':
     'trade',

@@ -3,6 +3,8 @@ export const workbenchPhoto = {
   'A cross on the paper, a corner of a tile: lay the same number on the same place of both. Four or more join a photograph without marks of its own; the farther apart, the truer.':
     'plain',
   'A point of: {0}': 'plain', // {0} EDGE_NAMES[id.edge]
+  'A rectangle by hand': 'plain',
+  'A tile, a table, or places that you measured from corner to corner: both diagonals must be alike.': 'plain',
   'Add a place': 'plain',
   'Add a point with the keyboard': 'plain',
   'Also on': 'plain',
@@ -17,6 +19,7 @@ export const workbenchPhoto = {
   'Choose photograph {0}': 'plain', // {0} number(index + 1, 0)
   'Choose “{0}” again to go on where you left it.': 'plain', // {0} own(name)
   'Corner {0}': 'plain', // {0} own('ABCD'.charAt(id.index))
+  'Corner {0} of found mark {1}': 'plain', // {0} number(index + 1, 0), {1} number(mark, 0)
   'Corner {0}, {1}': 'plain', // {0} own(letter), {1} where(at)
   Corners: 'plain',
   'Crotch curve': 'trade',
@@ -28,10 +31,10 @@ export const workbenchPhoto = {
   'End {0} of the fifth length, {1}': 'ours: the fifth length, which checks four marks', // {0} own(letter), {1} where(at)
   'Fifth length, E to F': 'ours: the fifth length, which checks four marks',
   Fit: 'plain',
+  'Found mark {0}': 'plain', // {0} number(mark, 0)
   'Four marks say nothing of the lens: keep the block away from the picture’s edges.': 'trade',
-  'From the middle of one mark to the middle of the next. Any rectangle whose sides you know does.': 'plain',
   Front: 'trade',
-  'Front and back may lie on one photograph, or each on up to six that overlap. A tile floor or any other rectangle whose sides you know does as well.':
+  'Front and back may lie on one photograph, or each on up to six that overlap. Without the sheets, a tile floor or any other rectangle whose sides you know does as well.':
     'plain',
   Good: 'ours: a verdict, good, doubtful or wrong',
   'Hem at the inseam': 'trade',
@@ -39,12 +42,18 @@ export const workbenchPhoto = {
   'Hip at the centre': 'trade',
   'Hip at the side': 'trade',
   'It gets better with marks farther apart, round the block, and with a sharper picture.': 'trade',
+  'It gets truer with a sheet at each corner of the block. Press on a mark to set its corners or to take it away.':
+    'trade',
   'It must be {0}.': 'plain', // {0} length.range(lowest, highest, units)
+  'Its sides are those of the rectangle on photograph {0}: both are taken to be one. If they lie apart, choose none here and mark four places that both photographs show.':
+    'plain', // {0} number(takenFor + 1, 0)
   'Knee at the inseam': 'trade',
-  'Lay A, B, C and D on the middles of the four marks, going round.': 'plain',
+  'Lay A, B, C and D on the corners of a rectangle whose sides you know, going round.': 'plain',
   'Lay E and F on its ends. The grainline of the block does well.': 'trade',
-  'Lay the paper block flat on the floor, and the four marks round it as the corners of a rectangle.': 'trade',
+  'Lay the paper block flat on the floor, and a sheet at each of its corners, any way round. Nothing between them has to be measured.':
+    'trade',
   Left: 'plain',
+  'Left out, because they don’t lie where the others say: {0}. Does that sheet curl, or was it moved?': 'plain', // {0} own(wrong.join(', '))
   'Length, A to D': 'plain',
   'Lengths: measure one on the paper': 'plain',
   'Look and use': 'plain',
@@ -52,17 +61,19 @@ export const workbenchPhoto = {
   'Mark the back': 'plain',
   'Mark the front': 'plain',
   'Marks are kept.': 'plain',
-  'Measure the rectangle from mark to mark: its width, its length, and that both diagonals are alike.': 'plain',
+  'Marks found: {0}, sheets: {1}.': 'plain', // {0} number(found.length, 0), {1} number(sheets, 0)
   'Nothing holds this photograph yet: mark four places that another one shows, too, far apart and not in a line.':
     'plain',
+  'Nothing needs to be marked here. Press on a mark to set its corners or to take it away.': 'plain',
   'Now the curves: add points along': 'plain',
   'One press moves it by half a millimetre; arrow keys do the same, with Shift ten times as far. Delete takes it away.':
     'plain',
   'One press moves it by one pixel; arrow keys do the same, with Shift ten times as far.': 'plain',
+  'Opening the photograph and looking for marks …': 'plain',
   'Over most of the picture ± {0}, with marks set to a pixel and paper flat to {1}.': 'plain', // {0} by, {1} mm(FLAT)
-  'PDF, four marks to cut apart, A4 or Letter': 'standard: PDF, ISO 32000',
+  'PDF, numbered marks and how to lay them, A4 or Letter': 'standard: PDF, ISO 32000',
   Photograph: 'plain',
-  'Photograph it from as straight above as you can, with all four marks on the picture.': 'plain',
+  'Photograph it from as straight above as you can, with all the marks on the picture.': 'plain',
   'Photograph of the blocks': 'trade',
   'Photograph {0}': 'plain', // {0} number(i + 1, 0)
   Photographs: 'plain',
@@ -72,14 +83,14 @@ export const workbenchPhoto = {
   'Places on two photographs': 'plain',
   'Press along the edge, three points or more on a strong curve. What is straight needs none. Where an edge has a corner, tick it for that point.':
     'plain',
-  'Print the reference sheet at 100 % and cut it in four.': 'plain',
+  'Print the mark sheets at 100 %: four do for one photograph.': 'plain',
   Redo: 'plain',
   Right: 'plain',
-  'Save the reference sheet': 'plain',
+  'Save the mark sheets': 'plain',
   Side: 'trade',
   Steps: 'plain',
   'The blocks of the photograph are on the table.': 'trade',
-  'The blocks on the floor, four marks round them': 'trade',
+  'The blocks on the floor, a mark sheet at each corner': 'trade',
   'The fifth length comes out as {0}.': 'ours: the fifth length, which checks four marks', // {0} mm(check.found)
   'The fifth length does not agree: are the sides measured, the corners square, the paper flat?':
     'ours: the fifth length, which checks four marks',
@@ -88,14 +99,15 @@ export const workbenchPhoto = {
   'The four corners cross over, or three lie on a line: A, B, C and D go round.': 'plain',
   'The lower corner on the inner leg.': 'plain',
   'The lower corner on the outer leg.': 'plain',
+  'The marks are found by themselves; you mark eleven places of each block and points along its curves.': 'trade',
   'The marks are where you left them.': 'plain',
   'The marks don’t agree with each other: is one of them beside its place?': 'plain',
+  'The marks that were found don’t hold this photograph: are they on their places? Take away one that is not.': 'plain',
+  'The outer corners of the marks on one sheet: A to B {0}, A to D {1}, E to F {2}. A block much larger than the sheet is drawn less truly.':
+    'trade', // {0} mm(MARK_SHEET.width), {1} mm(MARK_SHEET.height), {2} mm(CHECK_SQUARE)
   'The photograph stays on this computer. The marks are kept here as you set them; the picture is not.': 'plain',
   'The photograph.': 'plain',
-  'The rectangle': 'plain',
   'The screen for a photograph': 'plain',
-  'The sheet as it was printed: A to B {0}, A to D {1}, E to F {2}. A block much larger than the sheet is drawn less truly.':
-    'trade', // {0} mm(REFERENCE.width), {1} mm(REFERENCE.height), {2} mm(REFERENCE.check)
   'The tip, where the crotch curve meets the inseam.': 'trade',
   'This picture can’t be flattened that far out: lay the marks farther apart, and photograph from more nearly above.':
     'plain',
@@ -121,12 +133,12 @@ export const workbenchPhoto = {
   'a corner of the edge': 'plain',
   'don’t show four places in common: mark them on both.': 'plain',
   'forget all marks and begin again': 'plain',
-  'four parts': 'plain',
   'in the middle; arrow keys move it': 'plain',
-  length: 'plain',
+  'my own': 'plain',
   none: 'plain',
   'on the flattened picture': 'plain',
   'on this photograph and on photograph {0}': 'plain', // {0} number(other + 1, 0)
+  'one mark sheet': 'plain',
   'or drop it here; it goes nowhere else': 'plain',
   'photograph {0}': 'plain', // {0} number(i + 1, 0)
   'take another photograph to it': 'plain',
@@ -136,8 +148,6 @@ export const workbenchPhoto = {
   'undo brings the others back': 'plain',
   'what was marked on photographs': 'plain',
   'when every place is marked': 'plain',
-  'whole sheet': 'plain',
-  width: 'plain',
   '{0} Arrow keys move it, plus and minus zoom, F fits it.': 'plain', // {0} own(about)
   '{0} Press on it.': 'plain', // {0} LANDMARK_WORDS[next].where
   '{0} across, {1} down': 'plain', // {0} number(x, 0), {1} number(y, 0)
@@ -146,4 +156,5 @@ export const workbenchPhoto = {
   '{0}: {1} places are still to be marked.': 'plain', // {0} name, {1} number(its.length, 0)
   '“{0}” can’t be read as a picture here; a JPEG or PNG file can.':
     'standard: JPEG, ISO/IEC 10918, and PNG, ISO/IEC 15948', // {0} own(file.name)
+  '“{0}” has {1} megapixels, too many to open here: save it smaller, half as wide is enough.': 'plain', // {0} own(file.name), {1} many
 } as const;

@@ -15,6 +15,7 @@ export function ChooseStep() {
   const name = usePhoto((state) => state.work.shots[shotAt(state)]?.name);
   const pictured = usePhoto((state) => state.pictures[shotAt(state)] !== undefined);
   const index = usePhoto(shotAt);
+  const opening = usePhoto((state) => state.opening);
   const any = usePhoto((state) => state.work.shots.length > 0);
 
   const onDrop = (event: DragEvent) => {
@@ -28,18 +29,18 @@ export function ChooseStep() {
     <div className="photo-use">
       <div className="photo-choose">
         <ol className="photo-how">
-          <li>{words`Print the reference sheet at 100 % and cut it in four.`}</li>
-          <li>{words`Lay the paper block flat on the floor, and the four marks round it as the corners of a rectangle.`}</li>
-          <li>{words`Measure the rectangle from mark to mark: its width, its length, and that both diagonals are alike.`}</li>
-          <li>{words`Photograph it from as straight above as you can, with all four marks on the picture.`}</li>
+          <li>{words`Print the mark sheets at 100 %: four do for one photograph.`}</li>
+          <li>{words`Lay the paper block flat on the floor, and a sheet at each of its corners, any way round. Nothing between them has to be measured.`}</li>
+          <li>{words`Photograph it from as straight above as you can, with all the marks on the picture.`}</li>
+          <li>{words`The marks are found by themselves; you mark eleven places of each block and points along its curves.`}</li>
         </ol>
         <p className="field-help">
-          {words`Front and back may lie on one photograph, or each on up to six that overlap. A tile floor or any other rectangle whose sides you know does as well.`}
+          {words`Front and back may lie on one photograph, or each on up to six that overlap. Without the sheets, a tile floor or any other rectangle whose sides you know does as well.`}
         </p>
         <div className="take">
           <button type="button" className="button" disabled={stale} onClick={() => take('reference')}>
-            <span className="take-name">{words`Save the reference sheet`}</span>
-            <span className="take-what">{words`PDF, four marks to cut apart, A4 or Letter`}</span>
+            <span className="take-name">{words`Save the mark sheets`}</span>
+            <span className="take-what">{words`PDF, numbered marks and how to lay them, A4 or Letter`}</span>
           </button>
           {/* biome-ignore lint/a11y/noStaticElementInteractions: a photograph may be dropped; the button does the same */}
           <div className="photo-drop" onDragOver={(event) => event.preventDefault()} onDrop={onDrop}>
@@ -62,8 +63,8 @@ export function ChooseStep() {
             <strong>{words`Marks are kept.`}</strong> {words`Choose “${own(name)}” again to go on where you left it.`}
           </p>
         )}
-        <p className="field-problem" role="status">
-          {told}
+        <p className={opening ? 'field-help' : 'field-problem'} role="status">
+          {opening ? words`Opening the photograph and looking for marks …` : told}
         </p>
         {any && (
           <button type="button" className="plain-link photo-again" onClick={startAgain}>

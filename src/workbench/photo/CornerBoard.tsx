@@ -4,20 +4,26 @@ import { number, own, say, words } from '../../words';
 import { lineText, polygonText } from '../table/path-text';
 import { inWindow } from '../view/view';
 import { AS_IT_IS, type Mark } from './board';
+import { wrongFound } from './flat';
+import { foundAt, WHOLE } from './found';
 import { PhotoView } from './PhotoView';
 import { shotAt, usePhoto } from './photo-store';
 import type { Picture } from './picture';
+import type { MarkId, Shot } from './work';
 
 /** The photograph as it is, with the rectangle's corners and the fifth length. */
 export function CornerBoard({ picture }: { readonly picture: Picture }) {
-  const shot = usePhoto((state) => state.work.shots[shotAt(state)]);
+  const work = usePhoto((state) => state.work);
   const index = usePhoto(shotAt);
+  const shot = work.shots[index];
   const selected = usePhoto((state) => state.selected);
   const middle = useRef<Point>({ x: 0, y: 0 });
   const box = useMemo(() => ({ left: 0, top: 0, right: picture.width, bottom: picture.height }), [picture]);
   if (!shot) return null;
+  const wrong = wrongFound(work, index);
   const where = ({ x, y }: Point) => say`${number(x, 0)} across, ${number(y, 0)} down`;
   const marks: readonly Mark[] = [
+    ...(shot.found ?? []).flatMap(({ number: mark }) => foundMarks(shot, mark, selected)),
     ...(shot.rectangle === 'none' ? [] : shot.corners).map((at, i): Mark => {
       const letter = 'ABCD'.charAt(i);
       return { id: { kind: 'corner', index: i }, at, letter, name: words`Corner ${own(letter)}, ${where(at)}` };
@@ -57,6 +63,14 @@ export function CornerBoard({ picture }: { readonly picture: Picture }) {
         const seen = (points: readonly Point[]) => points.map((p) => inWindow(p, view));
         return (
           <>
+            {(shot.found ?? []).map((mark) => (
+              <path
+                key={mark.number}
+                className="photo-found"
+                data-wrong={wrong.includes(mark.number) || undefined}
+                d={polygonText(seen(mark.corners))}
+              />
+            ))}
             {shot.rectangle !== 'none' && <path className="photo-rectangle" d={polygonText(seen(shot.corners))} />}
             {shot.check && <path className="photo-check" d={lineText(seen(shot.check.ends))} />}
           </>
@@ -64,4 +78,16 @@ export function CornerBoard({ picture }: { readonly picture: Picture }) {
       }}
     />
   );
+}
+
+/** A printed mark that was found, to take up as a whole; in hand, its corners are there to be set. */
+function foundMarks({ found }: Shot, mark: number, selected: MarkId | undefined): readonly Mark[] {
+  const inHand = selected?.kind === 'found' && selected.number === mark;
+  return [WHOLE, ...(inHand ? [0, 1, 2, 3] : [])].flatMap((index): readonly Mark[] => {
+    const id = { kind: 'found', number: mark, index } as const;
+    const at = foundAt(found, id);
+    if (!at) return [];
+    if (index === WHOLE) return [{ id, at, letter: String(mark), name: words`Found mark ${number(mark, 0)}` }];
+    return [{ id, at, name: words`Corner ${number(index + 1, 0)} of found mark ${number(mark, 0)}` }];
+  });
 }

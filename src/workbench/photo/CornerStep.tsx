@@ -1,10 +1,10 @@
 import { CHECK_SQUARE } from '../../sheets';
-import { MARK_SHEET, viewToPicture } from '../../trace';
-import { mm, printPhrase, say, words } from '../../words';
+import { type FoundMark, MARK_SHEET, sheetOfMark, viewToPicture } from '../../trace';
+import { mm, number, own, printPhrase, say, words } from '../../words';
 import { Switch } from '../fields/Switch';
 import { useBench } from '../store/bench';
 import { ExactnessNote } from './ExactnessNote';
-import { exactnessOfShot, flatsOfWork } from './flat';
+import { exactnessOfShot, flatsOfWork, rectangleTakenFor, wrongFound } from './flat';
 import { Joins } from './Joins';
 import { LengthEntry } from './LengthEntry';
 import { MarkPad } from './MarkPad';
@@ -18,10 +18,10 @@ const MOST = 5000;
 const SHORTEST_CHECK = 50;
 
 const RECTANGLES = [
-  { key: 'own', name: say`four parts` },
-  { key: 'sheet', name: say`whole sheet` },
+  { key: 'own', name: say`my own` },
+  { key: 'sheet', name: say`one mark sheet` },
 ];
-/** A photograph after the first may show none: then places that it shares with another hold it. */
+/** Where marks are found none is needed, nor after the first photograph: then places that it shares with another hold it. */
 const WITHOUT = [...RECTANGLES, { key: 'none', name: say`none` }];
 
 /** The rectangle on the photograph: its corners, its sides, and a fifth length. */
@@ -34,17 +34,22 @@ export function CornerStep() {
   const set = (part: Partial<Shot>, running?: string) =>
     changeWork(withShot(usePhoto.getState().work, index, part), running);
   const flat = flatsOfWork(work)[index];
+  const found = shot.found ?? [];
+  const takenFor = rectangleTakenFor(work, index);
   // A photograph of the back alone comes after all of the front.
   const next = index === 0 || nextLandmark(work, 'front') ? 'front' : 'back';
   const several = work.shots.length > 1;
   return (
     <>
       {several && <WhichPhotograph />}
-      {shot.rectangle !== 'none' && <p>{words`Lay A, B, C and D on the middles of the four marks, going round.`}</p>}
+      {found.length > 0 && <Found found={found} wrong={wrongFound(work, index)} />}
+      {shot.rectangle !== 'none' && (
+        <p>{words`Lay A, B, C and D on the corners of a rectangle whose sides you know, going round.`}</p>
+      )}
       <MarkPad />
       <Switch
-        label={words`The rectangle`}
-        choices={index === 0 ? RECTANGLES : WITHOUT}
+        label={words`A rectangle by hand`}
+        choices={index === 0 && found.length === 0 ? RECTANGLES : WITHOUT}
         chosen={shot.rectangle}
         onPick={(key) => set({ rectangle: key === 'sheet' || key === 'none' ? key : 'own' })}
       />
@@ -61,7 +66,7 @@ export function CornerStep() {
           <LengthEntry
             key={`along ${index}`}
             label={words`Length, A to D`}
-            help={words`From the middle of one mark to the middle of the next. Any rectangle whose sides you know does.`}
+            help={words`A tile, a table, or places that you measured from corner to corner: both diagonals must be alike.`}
             value={shot.along}
             lowest={LEAST}
             highest={MOST}
@@ -76,6 +81,11 @@ export function CornerStep() {
           )}
         </p>
       )}
+      {takenFor !== undefined && (
+        <p className="field-doubt">
+          {words`Its sides are those of the rectangle on photograph ${number(takenFor + 1, 0)}: both are taken to be one. If they lie apart, choose none here and mark four places that both photographs show.`}
+        </p>
+      )}
       {several && <Joins index={index} />}
       <Check shot={shot} set={set} />
       {flat ? (
@@ -83,7 +93,9 @@ export function CornerStep() {
       ) : shot.rectangle === 'none' ? (
         <p className="photo-exact" data-verdict="wrong" role="status">
           <strong>{words`Wrong`}</strong>{' '}
-          {words`Nothing holds this photograph yet: mark four places that another one shows, too, far apart and not in a line.`}
+          {found.length > 0
+            ? words`The marks that were found don’t hold this photograph: are they on their places? Take away one that is not.`
+            : words`Nothing holds this photograph yet: mark four places that another one shows, too, far apart and not in a line.`}
         </p>
       ) : (
         <p className="photo-exact" data-verdict="wrong" role="status">
@@ -97,6 +109,26 @@ export function CornerStep() {
         <span className="take-what">{words`on the flattened picture`}</span>
       </button>
     </>
+  );
+}
+
+/** How many printed marks were found, and which of them don't agree with the others. */
+function Found({ found, wrong }: { readonly found: readonly FoundMark[]; readonly wrong: readonly number[] }) {
+  const sheets = new Set(found.map(({ number: mark }) => sheetOfMark(mark))).size;
+  return (
+    <div>
+      <p>
+        <strong>{words`Marks found: ${number(found.length, 0)}, sheets: ${number(sheets, 0)}.`}</strong>{' '}
+        {sheets > 2
+          ? words`Nothing needs to be marked here. Press on a mark to set its corners or to take it away.`
+          : words`It gets truer with a sheet at each corner of the block. Press on a mark to set its corners or to take it away.`}
+      </p>
+      {wrong.length > 0 && (
+        <p className="field-doubt">
+          {words`Left out, because they don’t lie where the others say: ${own(wrong.join(', '))}. Does that sheet curl, or was it moved?`}
+        </p>
+      )}
+    </div>
   );
 }
 

@@ -2,7 +2,7 @@ import { type KeyboardEvent, useEffect, useRef } from 'react';
 import type { Point } from '../../plane';
 import { useDrag } from '../view/use-drag';
 import { inWindow, outOfWindow, standingAt, type View } from '../view/view';
-import { isOnPaper, type Mark } from './board';
+import { isRemovable, type Mark } from './board';
 import { moveMark } from './move-mark';
 import { endRun, placeOnMark, removeMark, usePhoto } from './photo-store';
 import { markKey } from './work';
@@ -27,7 +27,7 @@ export function MarkButton({ mark, view, step, selected }: MarkButtonProps) {
   const button = useRef<HTMLButtonElement>(null);
   const wanted = usePhoto((state) => state.focus === key);
   const inHandBefore = useRef(false);
-  const removable = isOnPaper(mark.id) || mark.id.kind === 'join';
+  const removable = isRemovable(mark.id);
 
   useEffect(() => {
     if (!wanted) return;

@@ -1,5 +1,6 @@
 import { number, own, said, say, words } from '../../words';
-import { isOnPaper } from './board';
+import { isOnPaper, isRemovable } from './board';
+import { WHOLE } from './found';
 import { moveMark, placeOf } from './move-mark';
 import { changeWork, endRun, removeMark, shotAt, usePhoto } from './photo-store';
 import { EDGE_NAMES, LANDMARK_WORDS } from './words';
@@ -60,7 +61,7 @@ export function MarkPad() {
           <span>{words`a corner of the edge`}</span>
         </label>
       )}
-      {(onPaper || selected.kind === 'join') && (
+      {isRemovable(selected) && (
         <button type="button" className="plain-link" onClick={() => removeMark(selected)}>
           {words`take it away`}
         </button>
@@ -77,6 +78,10 @@ export function MarkPad() {
 function markName(id: MarkId): string {
   if (id.kind === 'corner') return words`Corner ${own('ABCD'.charAt(id.index))}`;
   if (id.kind === 'check') return words`End ${own('EF'.charAt(id.index))}`;
+  if (id.kind === 'found')
+    return id.index === WHOLE
+      ? words`Found mark ${number(id.number, 0)}`
+      : words`Corner ${number(id.index + 1, 0)} of found mark ${number(id.number, 0)}`;
   if (id.kind === 'join') return words`Place ${number(id.index, 0)} on two photographs`;
   return id.kind === 'landmark' ? said(LANDMARK_WORDS[id.name].name) : words`A point of: ${EDGE_NAMES[id.edge]}`;
 }

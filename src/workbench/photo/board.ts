@@ -32,6 +32,9 @@ export const AS_IT_IS: Board = {
 /** Whether a mark is shown on the flattened paper, and not on the picture as it is. */
 export const isOnPaper = ({ kind }: MarkId): boolean => kind === 'landmark' || kind === 'point';
 
+/** Whether a mark can be taken away: the rectangle and the fifth length keep theirs. */
+export const isRemovable = ({ kind }: MarkId): boolean => kind !== 'corner' && kind !== 'check';
+
 /** The flattened paper. */
 export const boardOf = ({ view }: Flat): Board => ({
   straight: straightPixels(view),

@@ -4,12 +4,14 @@ import {
   type Exactness,
   exactnessOf,
   type Flat,
+  type FloorShot,
   flatsOf,
   LANDMARKS,
   type MarkedPoint,
   marksMapped,
   type Sight,
   type TracedPair,
+  takenForOne,
   traceFromMarks,
   viewToPlane,
 } from '../../trace';
@@ -23,22 +25,36 @@ const joined = new WeakMap<PhotoWork['shots'], readonly (Flat | undefined)[]>();
 export function flatsOfWork({ shots }: Pick<PhotoWork, 'shots'>): readonly (Flat | undefined)[] {
   const known = joined.get(shots);
   if (known) return known;
-  const flats = flatsOf(
-    shots.map((shot) => ({
-      width: shot.width,
-      height: shot.height,
-      rectangle: shot.rectangle === 'none' ? undefined : { corners: shot.corners, ...sidesOf(shot) },
-      joins: shot.joins ?? {},
-    })),
-  );
+  const flats = flatsOf(shots.map(floorShotOf));
   joined.set(shots, flats);
   return flats;
 }
 
-/** Where a block may lie on a photograph before it is marked: the marks of the floor, and most of the picture. */
-function likelyPlaces({ width, height, corners, rectangle }: Shot): readonly Point[] {
+const floorShotOf = (shot: Shot): FloorShot => ({
+  width: shot.width,
+  height: shot.height,
+  rectangle: shot.rectangle === 'none' ? undefined : { corners: shot.corners, ...sidesOf(shot) },
+  joins: shot.joins ?? {},
+  found: shot.found ?? [],
+});
+
+/** Which other photograph shows a rectangle that is taken to be this one's for its equal sides alone. */
+export const rectangleTakenFor = ({ shots }: PhotoWork, index: number): number | undefined =>
+  takenForOne(shots.map(floorShotOf), index);
+
+/** Which of the marks found on a photograph lie so far beside their places that they are left out, by their numbers. */
+export function wrongFound(work: PhotoWork, index: number): readonly number[] {
+  const left = new Set(flatsOfWork(work)[index]?.joined.wrong.map(({ at }) => at));
+  return (work.shots[index]?.found ?? []).filter(({ corners }) => left.has(corners)).map(({ number }) => number);
+}
+
+/** Where a block may lie on a photograph before it is marked: between the marks that were found, or else on most of the picture. */
+function likelyPlaces({ width, height, corners, rectangle, found = [] }: Shot): readonly Point[] {
   const inner = [0.1, 0.9].flatMap((x) => [0.1, 0.9].map((y) => ({ x: x * width, y: y * height })));
-  return [...(rectangle === 'none' ? [] : corners), ...inner];
+  return [
+    ...(rectangle === 'none' ? [] : corners),
+    ...(found.length > 0 ? found.map((mark) => mark.corners[0]) : inner),
+  ];
 }
 
 /** How exact most of a photograph is. */

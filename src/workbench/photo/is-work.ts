@@ -1,9 +1,10 @@
 import * as v from 'valibot';
-import { BLOCK_EDGES, LANDMARKS } from '../../trace';
+import { BLOCK_EDGES, LANDMARKS, MARKS_A_SHEET, MOST_SHEETS } from '../../trace';
 import { MOST_SHOTS, type PhotoWork, sidesOf } from './work';
 
 const figure = v.pipe(v.number(), v.finite());
 const whole = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(MOST_SHOTS - 1));
+const markNumber = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(MARKS_A_SHEET * MOST_SHEETS));
 const point = v.looseObject({ x: figure, y: figure, shot: v.optional(whole) });
 const shot = v.looseObject({
   name: v.string(),
@@ -15,6 +16,9 @@ const shot = v.looseObject({
   along: figure,
   check: v.optional(v.looseObject({ ends: v.strictTuple([point, point]), length: figure })),
   joins: v.optional(v.record(v.string(), point)),
+  found: v.optional(
+    v.array(v.looseObject({ number: markNumber, corners: v.strictTuple([point, point, point, point]) })),
+  ),
 });
 const part = v.looseObject({
   shot: whole,

@@ -2,10 +2,11 @@ import { create } from 'zustand';
 import type { BlockEdge } from '../../block';
 import type { Point } from '../../plane';
 import { LANDMARKS, type Landmark } from '../../trace';
-import { own, words } from '../../words';
+import { number, own, words } from '../../words';
 import { type History, noHistory, remember, stepBack, stepForward } from '../store/history';
+import { forgetPictures, openedPicture } from './ask-worker';
 import { flatsOfWork } from './flat';
-import { type Picture, pictureFrom } from './picture';
+import type { Picture } from './picture';
 import {
   type MarkId,
   MOST_SHOTS,
@@ -41,6 +42,8 @@ export interface PhotoState {
   /** The edge to which points are added; undefined while landmarks are placed. */
   readonly edge: BlockEdge;
   readonly told: string | undefined;
+  /** Whether a photograph is being opened. */
+  readonly opening: boolean;
 }
 
 export const usePhoto = create<PhotoState>()(() => ({
@@ -54,6 +57,7 @@ export const usePhoto = create<PhotoState>()(() => ({
   focus: undefined,
   edge: 'crotch',
   told: undefined,
+  opening: false,
 }));
 
 const { getState: get, setState: set } = usePhoto;
@@ -93,29 +97,38 @@ export function goTo(step: PhotoStep): void {
   set({ step, shot, selected: undefined, focus: undefined, running: undefined, edge: 'crotch', told: undefined });
 }
 
-/** Takes a photograph in: the one whose marks are kept, if it is as large as that, else a new one. */
+/** Takes a photograph in: the one whose marks are kept, if it is as large as that, else a new one with the marks found on it. */
 export async function takePicture(file: File): Promise<void> {
-  let picture: Picture;
-  try {
-    picture = await pictureFrom(file);
-  } catch {
+  const { shot } = get();
+  set({ opening: true, told: undefined });
+  const opened = await openedPicture(file).catch(() => undefined);
+  set({ opening: false });
+  if (!opened) {
     set({ told: words`“${own(file.name)}” can’t be read as a picture here; a JPEG or PNG file can.` });
     return;
   }
-  const { work, shot, pictures } = get();
+  if ('tooMany' in opened) {
+    const many = number(opened.tooMany / 1e6, 0);
+    set({
+      told: words`“${own(file.name)}” has ${many} megapixels, too many to open here: save it smaller, half as wide is enough.`,
+    });
+    return;
+  }
+  const { picture, found } = opened;
+  const { work, pictures } = get();
   const kept = work.shots[shot];
   const same = kept && kept.width === picture.width && kept.height === picture.height && !pictures[shot];
   const next = Array.from({ length: MOST_SHOTS }, (_, i) => (i === shot ? picture : pictures[i]));
   set({ pictures: next, told: same ? words`The marks are where you left them.` : undefined });
   if (!same) {
-    const fresh = newShot(file.name, picture.width, picture.height);
+    const fresh = newShot(file.name, picture.width, picture.height, found);
     // A second photograph is most often taken over the same rectangle.
-    const first = shot > 0 ? work.shots[0] : undefined;
+    const first = shot > 0 && found.length === 0 ? work.shots[0] : undefined;
     const like = first ? { rectangle: first.rectangle, across: first.across, along: first.along } : {};
     const shots = work.shots.toSpliced(shot, 1, { ...fresh, ...like });
     changeWork({ ...withoutShot(work, shot), shots });
   }
-  set({ step: 'corners', selected: { kind: 'corner', index: 0 } });
+  set({ step: 'corners', selected: found.length > 0 ? undefined : { kind: 'corner', index: 0 } });
 }
 
 /** The landmark of a block that is to be placed next. */
@@ -145,7 +158,7 @@ export function placeOnMark(id: MarkId): void {
 }
 
 export function removeMark(id: MarkId): void {
-  changeWork(withoutMark(get().work, id));
+  changeWork(withoutMark(get().work, shotAt(get()), id));
   set({ selected: undefined });
 }
 
@@ -171,6 +184,7 @@ export function addJoin(shots: readonly [number, number]): void {
 
 /** Forgets all marks and photographs. */
 export function startAgain(): void {
+  forgetPictures();
   changeWork(NO_WORK);
   set({ pictures: [], shot: 0, step: 'choose', selected: undefined, told: undefined });
 }

@@ -15,30 +15,8 @@ export interface Picture {
   readonly levels: readonly Level[];
 }
 
-/** More pixels than this are not held in memory; finer than that no click is. */
-const MOST_PIXELS = 24e6;
 /** The smallest level still fills a telephone's screen. */
 const SMALLEST = 400;
-
-/**
- * Decodes a photograph on this computer; the browser turns it as the camera noted.
- *
- * @throws where the file is no picture that this browser reads
- */
-export async function pictureFrom(file: Blob): Promise<Picture> {
-  const bitmap = await createImageBitmap(file);
-  const { width, height } = bitmap;
-  const shrink = Math.min(1, Math.sqrt(MOST_PIXELS / (width * height)));
-  const canvas = document.createElement('canvas');
-  canvas.width = Math.round(width * shrink);
-  canvas.height = Math.round(height * shrink);
-  const context = canvas.getContext('2d', { willReadFrequently: true });
-  if (!context) throw new Error('no canvas');
-  context.drawImage(bitmap, 0, 0, canvas.width, canvas.height);
-  bitmap.close();
-  const { data } = context.getImageData(0, 0, canvas.width, canvas.height);
-  return pictureOf(width, height, { width: canvas.width, height: canvas.height, data });
-}
 
 /** A picture with all its levels. */
 export function pictureOf(width: number, height: number, first: Level): Picture {

@@ -1,7 +1,15 @@
 import type { BlockEdge } from '../../block';
 import type { Mm } from '../../length';
 import { mapTuple, type Point } from '../../plane';
-import { type BlockMarks, type Landmark, MARK_SHEET, type MarkedPoint, withEdgePoint } from '../../trace';
+import {
+  type BlockMarks,
+  type FoundMark,
+  type Landmark,
+  MARK_SHEET,
+  type MarkedPoint,
+  withEdgePoint,
+} from '../../trace';
+import { type FoundId, foundAt, withFoundAt, withoutFound } from './found';
 
 export type Part = 'front' | 'back';
 export type Four = readonly [Point, Point, Point, Point];
@@ -13,7 +21,7 @@ export interface Shot {
   readonly height: number;
   /** A, B, C, D, round the rectangle. */
   readonly corners: Four;
-  /** The reference sheet left whole, a rectangle of the person's own, or none: then places join it to other photographs. */
+  /** The outer corners of one mark sheet, a rectangle of the person's own, or none: then found marks hold it, or places join it to others. */
   readonly rectangle: 'sheet' | 'own' | 'none';
   readonly across: Mm;
   readonly along: Mm;
@@ -21,6 +29,8 @@ export interface Shot {
   readonly check: { readonly ends: readonly [Point, Point]; readonly length: Mm } | undefined;
   /** Places that another photograph shows, too, by their number. */
   readonly joins?: Readonly<Record<string, Point>>;
+  /** The printed marks that were found on it. */
+  readonly found?: readonly FoundMark[];
 }
 
 /** No more photographs than this are taken together. */
@@ -50,17 +60,18 @@ export const NO_WORK: PhotoWork = {
   back: UNMARKED,
 };
 
-/** A photograph of which nothing is marked yet: the corners wait within it. */
-export function newShot(name: string, width: number, height: number): Shot {
+/** A photograph of which nothing is marked yet but what was found on it: where that is nothing, corners wait within it. */
+export function newShot(name: string, width: number, height: number, found: readonly FoundMark[] = []): Shot {
   const at = (x: number, y: number): Point => ({ x: x * width, y: y * height });
   return {
     name,
     width,
     height,
     corners: [at(0.25, 0.25), at(0.75, 0.25), at(0.75, 0.75), at(0.25, 0.75)],
-    rectangle: 'own',
+    rectangle: found.length > 0 ? 'none' : 'own',
     ...USUAL,
     check: undefined,
+    found,
   };
 }
 
@@ -73,11 +84,12 @@ export const withShot = (work: PhotoWork, index: number, change: Partial<Shot>):
   shots: work.shots.map((shot, i) => (i === index ? { ...shot, ...change } : shot)),
 });
 
-/** Which mark: one of the rectangle, of the fifth length, of a block. */
+/** Which mark: one of the rectangle, of the fifth length, found, of a block. */
 export type MarkId =
   | { readonly kind: 'corner'; readonly index: number }
   | { readonly kind: 'check'; readonly index: number }
   | { readonly kind: 'join'; readonly index: number }
+  | FoundId
   | { readonly kind: 'landmark'; readonly part: Part; readonly name: Landmark }
   | { readonly kind: 'point'; readonly part: Part; readonly edge: BlockEdge; readonly index: number };
 
@@ -88,6 +100,7 @@ export function markAt(work: PhotoWork, shot: number, id: MarkId): Point | undef
   if (id.kind === 'corner') return work.shots[shot]?.corners[id.index];
   if (id.kind === 'check') return work.shots[shot]?.check?.ends[id.index];
   if (id.kind === 'join') return work.shots[shot]?.joins?.[id.index];
+  if (id.kind === 'found') return foundAt(work.shots[shot]?.found, id);
   const { marks } = work[id.part];
   return id.kind === 'landmark' ? marks.landmarks[id.name] : marks.points[id.edge]?.[id.index];
 }
@@ -103,6 +116,7 @@ export function withMark(work: PhotoWork, shot: number, id: MarkId, at: Point): 
     return withShot(work, shot, { check: { ...now.check, ends: mapTuple(now.check.ends, set) } });
   }
   if (id.kind === 'join') return withShot(work, shot, { joins: { ...now.joins, [id.index]: at } });
+  if (id.kind === 'found') return withShot(work, shot, { found: withFoundAt(now.found, id, at) });
   const { marks } = work[id.part];
   if (id.kind === 'landmark')
     return withMarks(work, id.part, { ...marks, landmarks: { ...marks.landmarks, [id.name]: { ...at, shot } } });
@@ -112,8 +126,9 @@ export function withMark(work: PhotoWork, shot: number, id: MarkId, at: Point): 
 }
 
 /** The work without a mark: a landmark waits to be placed again, a point of an edge is gone. */
-export function withoutMark(work: PhotoWork, id: MarkId): PhotoWork {
+export function withoutMark(work: PhotoWork, shot: number, id: MarkId): PhotoWork {
   if (id.kind === 'corner' || id.kind === 'check') return work;
+  if (id.kind === 'found') return withShot(work, shot, { found: withoutFound(work.shots[shot]?.found, id) });
   if (id.kind === 'join') return withoutJoin(work, id.index);
   const { marks } = work[id.part];
   if (id.kind === 'landmark') {

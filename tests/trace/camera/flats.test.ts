@@ -1,7 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { add, distance, type Point, point } from '../../../src/plane';
-import { exactnessOf, type FloorShot, flatsOf, floorBox, viewToPlane } from '../../../src/trace';
+import { add, distance, mapTuple, type Point, point, turned } from '../../../src/plane';
+import {
+  exactnessOf,
+  type FloorShot,
+  flatsOf,
+  floorBox,
+  marksOfSheet,
+  takenForOne,
+  viewToPlane,
+} from '../../../src/trace';
 import { type Camera, cameraOver, PICTURE, stands } from '../../plane/camera';
 import { between, chance } from '../../properties/seed';
 
@@ -19,6 +27,7 @@ const shotBy = (seen: readonly Point[], across: number, along: number): FloorSho
   ...PICTURE,
   rectangle: { corners: [seen[0], seen[1], seen[2], seen[3]] as [Point, Point, Point, Point], across, along },
   joins: {},
+  found: [],
 });
 
 describe('how far off a place may be on a photograph with four marks', () => {
@@ -70,7 +79,7 @@ describe('photographs of one floor', () => {
   const joined = (camera: Camera) => Object.fromEntries(crosses.map((p, i) => [String(i + 1), camera(p)]));
   const shots = [
     { ...first, joins: joined(cameras[0]) },
-    { ...PICTURE, rectangle: undefined, joins: joined(cameras[1]) },
+    { ...PICTURE, rectangle: undefined, joins: joined(cameras[1]), found: [] },
   ];
 
   test('lie on one plane where they show the same places', () => {
@@ -125,5 +134,67 @@ describe('photographs of one floor', () => {
     expect(box?.left).toBeGreaterThanOrEqual(-0.12 * 600 - 0.001);
     expect(box?.bottom).toBeLessThanOrEqual(600 * 1.12 + 0.001);
     expect(box && box.right - box.left).toBeGreaterThan(500);
+  });
+});
+
+describe('photographs with printed marks', () => {
+  /** Sheets at the corners of the scene, lying any way round: sheet, where, radians. */
+  const LAID = [
+    [1, point(-200, 0), 0.3],
+    [2, point(1100, 100), 2],
+    [3, point(1000, 1200), -1],
+    [7, point(-60, 1000), 3],
+  ] as const;
+  const found = (camera: Camera, sheets: readonly number[]) =>
+    LAID.filter(([sheet]) => sheets.includes(sheet)).flatMap(([sheet, at, turn]) =>
+      marksOfSheet(sheet).map(({ number, corners }) => ({
+        number,
+        corners: mapTuple(corners, (p) => camera(add(at, turned(p, point(0, 0), turn)))),
+      })),
+    );
+  const stand = { tilt: 25, azimuth: 40, roll: 10 };
+  const camera = cameraOver([...SCENE, point(-250, 0), point(1200, 1300)], MIDDLE, stand);
+  const shot = (sheets: readonly number[], by = camera): FloorShot => ({
+    ...PICTURE,
+    rectangle: undefined,
+    joins: {},
+    found: found(by, sheets),
+  });
+
+  test('are flattened by them alone, nothing between the sheets measured, and down stays down', () => {
+    const [flat] = flatsOf([shot([1, 2, 3, 7])]);
+    const [a, b] = [point(0, 0), point(900, 1150)].map((p) => flat && viewToPlane(flat.view, camera(p)));
+    expect(a && b && distance(a, b)).toBeCloseTo(Math.hypot(900, 1150), 3);
+    const [middle, below] = [1500, 1800].map((y) => flat && viewToPlane(flat.view, point(2000, y)));
+    expect(middle && below && Math.abs(below.x - middle.x)).toBeLessThan(1);
+    expect(middle && below && below.y > middle.y).toBe(true);
+  });
+
+  test('are one floor where they show one sheet, and two where they show none in common, however alike', () => {
+    const other = cameraOver(SCENE, point(450, 900), { tilt: 10, azimuth: 80, roll: 0 });
+    const joined = flatsOf([shot([1, 2, 3]), shot([3, 7], other)]);
+    expect(joined[0]?.joined).toBe(joined[1]?.joined);
+    const far = point(500, 1000);
+    const [one, two] = [camera, other].map((by, i) => joined[i] && viewToPlane(joined[i].view, by(far)));
+    expect(one && two && distance(one, two)).toBeLessThan(0.01);
+    const apart = flatsOf([shot([1, 2]), shot([3, 7], other)]);
+    expect(apart[0]?.joined).not.toBe(apart[1]?.joined);
+  });
+
+  test('leave out a mark that was moved, and say which', () => {
+    const all = shot([1, 2, 3, 7]);
+    const moved = all.found.map((mark) =>
+      mark.number === 7 ? { ...mark, corners: mapTuple(mark.corners, (p) => add(p, point(30, 10))) } : mark,
+    );
+    const [flat] = flatsOf([{ ...all, found: moved }]);
+    expect(flat?.joined.wrong.map(({ at }) => moved.find(({ corners }) => corners === at)?.number)).toEqual([7]);
+  });
+
+  test('take equal rectangles with nothing else in common for one, and it is told which', () => {
+    const card = shotBy(corners(500, 600).map(camera), 500, 600);
+    expect(takenForOne([card, card], 1)).toBe(0);
+    expect(takenForOne([card, shotBy(corners(500, 600).map(camera), 500, 601)], 1)).toBeUndefined();
+    const held = { ...card, found: found(camera, [1]) };
+    expect(takenForOne([held, held], 1)).toBeUndefined();
   });
 });

@@ -32,7 +32,7 @@ export function SourceChoice() {
       source: 'photographed',
       name: say`From a photograph`,
       what: say`of blocks on paper: flattened, marked and drawn at true size`,
-      take: openPhoto,
+      take: () => openPhoto(),
       opensDialog: true,
     },
     {
