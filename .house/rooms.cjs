@@ -30,7 +30,7 @@ exports.neighbours = ['workbench', 'command'];
  * @type {Readonly<Record<string, readonly string[]>>}
  */
 exports.folders = {
-  trace: ['marks', 'truing', 'picture', 'camera', 'numbers'],
+  trace: ['marks', 'truing', 'picture', 'camera', 'numbers', 'drawing'],
   files: [
     'work',
     'zip',

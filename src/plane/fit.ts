@@ -1,5 +1,5 @@
 import type { Mm } from '../length';
-import { curveNearest, curvePoint } from './curve';
+import { curveNearest, curvePoint, straight } from './curve';
 import { distance, point } from './point';
 import { curvesThrough } from './spline';
 import type { Curve, Point } from './types';
@@ -30,6 +30,41 @@ export function curvesNear(points: readonly Point[], within: Mm): readonly Curve
   const longest = LONGEST_HANDLE * distance(a, d);
   const sane = one && distance(a, one[1]) < longest && distance(one[2], d) < longest;
   return sane && points.every((p, i) => miss(one, p, shares[i] as number) <= within) ? [one] : curvesThrough(points);
+}
+
+/**
+ * As few smooth curves as lie within `within` of every point of a line that somebody’s program had cut into many short
+ * straight ones; a straight line where the points lie on one. What a few points can’t be drawn through smoothly stays in
+ * straight pieces.
+ *
+ * @param points at least two, each away from the one before it; the first and the last are kept exactly
+ * @param within in the points’ unit
+ */
+export function curvesAlong(points: readonly Point[], within: Mm): readonly Curve[] {
+  const [a, d] = [points[0] as Point, points.at(-1) as Point];
+  if (points.every((p) => besideChord(p, a, d) <= within / STRAIGHTER)) return [straight(a, d)];
+  if (points.length >= ENOUGH + 2) {
+    const shares = sharesAlong(points);
+    const one = fittedCurve(points, shares);
+    const longest = LONGEST_HANDLE * distance(a, d);
+    const sane = one && distance(a, one[1]) < longest && distance(one[2], d) < longest;
+    if (sane && points.every((p, i) => miss(one, p, shares[i] as number) <= within)) return [one];
+    const half = shares.findIndex((share) => share >= 0.5);
+    const cut = Math.min(points.length - 3, Math.max(2, half));
+    return [...curvesAlong(points.slice(0, cut + 1), within), ...curvesAlong(points.slice(cut), within)];
+  }
+  return points.slice(1).map((p, i) => straight(points[i] as Point, p));
+}
+
+/** What is taken for straight is so much straighter than a curve has to lie near its points. */
+const STRAIGHTER = 4;
+
+/** How far a point lies from the straight line between two others, or from the nearer of them. */
+function besideChord(p: Point, a: Point, d: Point): Mm {
+  const [dx, dy] = [d.x - a.x, d.y - a.y];
+  const square = dx * dx + dy * dy;
+  const t = square === 0 ? 0 : Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / square));
+  return distance(p, point(a.x + t * dx, a.y + t * dy));
 }
 
 /** How far a point lies from the curve, looked for from where it lies among the others. */

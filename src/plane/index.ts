@@ -1,3 +1,5 @@
+export { arcCurves, bulgeCurves } from './arc';
+export { type BSpline, splineCurves } from './b-spline';
 export {
   boxesMeet,
   boxGrown,
@@ -18,12 +20,13 @@ export {
   curveMeetsLine,
   curvePart,
   curvePoint,
+  curveReverse,
   curveSplit,
   curveTangent,
   curveTimeAt,
   straight,
 } from './curve';
-export { curvesNear } from './fit';
+export { curvesAlong, curvesNear } from './fit';
 export { chordSlant, downWith, type Hollow, hollowLine, hollowLineWithin, type Slant, slantExcess } from './hollow';
 export {
   type FourSeen,

@@ -1,4 +1,5 @@
 export * from './camera';
+export * from './drawing';
 export * from './marks';
 export * from './numbers';
 export * from './picture';

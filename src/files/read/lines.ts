@@ -1,15 +1,25 @@
 import { type SaxesAttributeNS, SaxesParser, type SaxesTagNS } from 'saxes';
-import { compose, type Matrix } from 'transformation-matrix';
+import { applyToPoint, compose, type Matrix } from 'transformation-matrix';
 import { plainWords } from '../../length';
 import { type Curve, loadPathReader } from '../../plane';
+import type { Drawing, DrawnRun, DrawnWords } from '../../trace';
 import { number, own, type Phrase, Refusal, say } from '../../words';
-import { type Attributes, innerPlace, refuseDrawing, trueSize, turnOf, userLength } from './place';
+import {
+  type Attributes,
+  drawnSize,
+  innerPlace,
+  MOST_CURVES,
+  refuseDrawing,
+  trueSize,
+  turnOf,
+  userLength,
+} from './place';
+import { ENDS, pathDataOf } from './shapes';
 import { declarationsOf, effectOf, ruleEffect, type Styled, type StyleRule, stylingRules } from './style';
 
-/** A line of a drawing, in millimetres, y down. */
+/** A line of a drawing by its names, in millimetres, y down. */
 export interface SvgLine {
-  /** The names of the line itself and of all the groups round it, innermost first. */
-  readonly names: readonly string[];
+  readonly names: DrawnRun['names'];
   readonly runs: readonly (readonly Curve[])[];
 }
 
@@ -17,26 +27,31 @@ export interface SvgLine {
 const NOT_DRAWN: ReadonlySet<string> = new Set(['defs', 'symbol', 'clipPath', 'mask', 'pattern', 'marker']);
 const SVG = 'http://www.w3.org/2000/svg';
 
-/** A drawing of blocks has a few dozen elements, a busy one of a drawing program thousands; these many take half a second. */
-const MOST_ELEMENTS = 20_000;
+/** A drawing of blocks has a few dozen elements, one whose lines are cut into short ones thousands; these many take a second or two. */
+const MOST_ELEMENTS = 60_000;
 /** Of one element. */
 const MOST_ATTRIBUTES = 300;
 const LONGEST_STYLE = 10_000;
 /** All style sheets together. */
 const LARGEST_SHEET = 200_000;
 const DEEPEST = 200;
-/** Lines that are read, of all that are there. */
+/** Lines by the name of an edge, of all that are there. */
 const MOST_LINES = 2000;
 const LONGEST_PATH = 200_000;
 const MOST_RULES = 200;
 /** No name of a line is longer; a file may repeat it for every line in a group. */
 const LONGEST_NAME = 100;
+/** Elements whose words stand on the drawing, and how many of them are read. */
+const WORDS: ReadonlySet<string> = new Set(['text', 'tspan']);
+const MOST_WORDS = 5000;
 
 /** An element that is open while the file is read. */
 interface Open extends Styled {
   readonly place: Matrix;
   readonly names: readonly string[];
   readonly drawn: boolean;
+  /** Where words of it begin. */
+  readonly at: readonly [number, number];
   /** Why it lies where nobody can tell. */
   readonly lost: Phrase | undefined;
   readonly round: Open | undefined;
@@ -59,7 +74,7 @@ export async function svgLines(
   text: string,
   wanted: (names: readonly string[]) => boolean,
 ): Promise<readonly SvgLine[]> {
-  const found = elementsOf(text, wanted);
+  const { found } = elementsOf(text, wanted, { most: MOST_LINES, place: trueSize });
   const runsOf = await loadPathReader();
   return found.map(({ element, names, data, place, lost }) => {
     const [name = ''] = names;
@@ -71,11 +86,51 @@ export async function svgLines(
   });
 }
 
-function elementsOf(text: string, wanted: (names: readonly string[]) => boolean): readonly Found[] {
+/**
+ * All lines and words of an SVG drawing, whatever they are called. Lines of which nobody can tell where they lie are counted.
+ *
+ * @param text of the file
+ * @throws Refusal where it is no SVG, or has more than any drawing of blocks
+ */
+export async function svgDrawing(text: string): Promise<Drawing> {
+  let unit: number | undefined;
+  const place = (own: Attributes) => {
+    const size = drawnSize(own);
+    unit = size.sized ? 1 : undefined;
+    return size.place;
+  };
+  const { found, words } = elementsOf(text, () => true, { most: MOST_ELEMENTS, place });
+  const runsOf = await loadPathReader();
+  const runs: DrawnRun[] = [];
+  let [unread, curves] = [0, 0];
+  for (const { names, data, place: its, lost } of found) {
+    const read = lost || data.length > LONGEST_PATH ? undefined : runsOf(data, its);
+    if (!read) unread += 1;
+    for (const run of read ?? []) {
+      curves += run.length;
+      if (curves > MOST_CURVES)
+        refuseDrawing(
+          undefined,
+          say`has more than ${number(MOST_CURVES, 0)} curves, far more than a drawing of blocks.`,
+        );
+      runs.push({ names, curves: run });
+    }
+  }
+  return { runs, words, unit, unread };
+}
+
+/** How a file is read: how many lines at most, and where the whole drawing lies. */
+interface Reading {
+  readonly most: number;
+  readonly place: (own: Attributes) => Matrix;
+}
+
+function elementsOf(text: string, wanted: (names: readonly string[]) => boolean, reading: Reading) {
   const parser = new SaxesParser({ xmlns: true });
   const open: Open[] = [];
   const found: Found[] = [];
   const sheets: string[] = [];
+  const words: DrawnWords[] = [];
   let [elements, attributes, sheetSize] = [0, 0, 0];
   parser.on('attribute', () => {
     attributes += 1;
@@ -98,16 +153,22 @@ function elementsOf(text: string, wanted: (names: readonly string[]) => boolean)
     const round = open.at(-1);
     if (!round && tag.local !== 'svg') throw notSvg(text, `it starts with <${plainWords(tag.name)}>`);
     const own = attributesOf(tag);
-    const one = opened(tag, own, round);
+    const one = opened(tag, own, round, reading);
     open.push(one);
     const data = one.drawn ? pathDataOf(one.element, own) : undefined;
     if (data === undefined || data.trim() === '' || !wanted(one.names)) return;
-    if (found.length === MOST_LINES)
-      refuseDrawing(undefined, say`draws its blocks in more than ${number(MOST_LINES, 0)} lines.`);
+    if (found.length === reading.most)
+      refuseDrawing(undefined, say`draws its blocks in more than ${number(reading.most, 0)} lines.`);
     found.push({ ...one, data });
   });
   const sheet = (css: string) => {
-    if (open.at(-1)?.element !== 'style') return;
+    const here = open.at(-1);
+    if (here?.drawn && WORDS.has(here.element) && css.trim() !== '' && words.length < MOST_WORDS)
+      words.push({
+        text: plainWords(css.slice(0, LONGEST_NAME).trim()),
+        at: applyToPoint(here.place, pointOf(here.at)),
+      });
+    if (here?.element !== 'style') return;
     sheetSize += css.length;
     if (sheetSize > LARGEST_SHEET)
       refuseDrawing(undefined, say`has a style sheet of more than ${number(LARGEST_SHEET / 1000, 0)} kB.`);
@@ -117,10 +178,12 @@ function elementsOf(text: string, wanted: (names: readonly string[]) => boolean)
   parser.on('cdata', sheet);
   parser.on('closetag', () => open.pop());
   parser.write(text).close();
-  return styled(found, sheets.join('\n'));
+  return { found: styled(found, sheets.join('\n')), words };
 }
 
-function opened(tag: SaxesTagNS, own: Attributes, round: Open | undefined): Open {
+const pointOf = ([x, y]: readonly [number, number]) => ({ x, y });
+
+function opened(tag: SaxesTagNS, own: Attributes, round: Open | undefined, reading: Reading): Open {
   // What another namespace calls a path is none.
   const ours = tag.uri === SVG || tag.uri === '';
   if ((own.style?.length ?? 0) > LONGEST_STYLE)
@@ -128,7 +191,7 @@ function opened(tag: SaxesTagNS, own: Attributes, round: Open | undefined): Open
   const style = declarationsOf(own.style ?? '');
   const { hides, moves } = effectOf(style);
   const inner = round && tag.local === 'svg' ? innerPlace(own) : undefined;
-  const place = round ? compose(round.place, turnOf(own.transform), inner ?? turnOf(undefined)) : trueSize(own);
+  const place = round ? compose(round.place, turnOf(own.transform), inner ?? turnOf(undefined)) : reading.place(own);
   const pivoted = own.transform !== undefined && (own['transform-origin'] ?? style.get('transform-origin'));
   const lost =
     round?.lost ??
@@ -146,6 +209,7 @@ function opened(tag: SaxesTagNS, own: Attributes, round: Open | undefined): Open
     id: own.id ?? '',
     classes: (own.class ?? '').slice(0, LONGEST_NAME).split(/\s+/),
     place,
+    at: [userLength(own.x) || (round?.at[0] ?? 0), userLength(own.y) || (round?.at[1] ?? 0)],
     names: [...namesOf(own), ...(round?.names ?? [])],
     drawn: ours && (round?.drawn ?? true) && !NOT_DRAWN.has(tag.local) && !hides && !isHidden(own),
     lost,
@@ -200,18 +264,3 @@ const namesOf = ({ id, label }: Attributes): readonly string[] =>
 
 const isHidden = ({ display, visibility }: Attributes): boolean =>
   display === 'none' || visibility === 'hidden' || visibility === 'collapse';
-
-const ENDS = ['x1', 'y1', 'x2', 'y2'] as const;
-
-/** What an element draws, as path data; undefined where it draws nothing that could be an edge. */
-function pathDataOf(element: string, own: Attributes): string | undefined {
-  if (element === 'path') return own.d;
-  if (element === 'line') {
-    const [x1, y1, x2, y2] = ENDS.map((end) => userLength(own[end]) ?? 0);
-    return `M${x1} ${y1}L${x2} ${y2}`;
-  }
-  if (element === 'polyline' || element === 'polygon')
-    return own.points === undefined ? undefined : `M${own.points}${element === 'polygon' ? 'Z' : ''}`;
-  // Never a line by itself, but one that is meant to be drawn: what it refers to is told to be missing in plain words.
-  return element === 'use' ? 'M0 0' : undefined;
-}

@@ -14,6 +14,8 @@ const LONGEST_FIGURE = 100;
 const LONGEST_TRANSFORM = 2000;
 /** No drawing of blocks is larger, mm. */
 const LARGEST = 20_000;
+/** A drawing whose lines were cut into short straight ones has some ten thousand, one of many pieces more; these many take a few seconds. */
+export const MOST_CURVES = 100_000;
 
 /** Throws a refusal of the file. */
 export function refuseDrawing(value: unknown, phrase: Phrase): never {
@@ -38,24 +40,39 @@ function matrixOf(transform: string): Matrix | undefined {
 
 /** From the drawing's own numbers to millimetres. */
 export function trueSize(own: Attributes): Matrix {
+  const { place, sized, width } = drawnSize(own);
+  if (!sized)
+    refuseDrawing(
+      width === '' ? undefined : width,
+      say`has no true size: the width of the drawing must be given in mm, cm, in, pt or pc.`,
+    );
+  return place;
+}
+
+/** From the drawing's own numbers to millimetres where it tells its true size; else only how it is turned as a whole. */
+export function drawnSize(own: Attributes): {
+  readonly place: Matrix;
+  readonly sized: boolean;
+  readonly width: string;
+} {
   // What the style says of the size stands above what the attributes say.
   const style = declarationsOf(own.style ?? '');
   const width = style.get('width') ?? own.width ?? '';
   const [wide, high] = [mmOf(width), mmOf(style.get('height') ?? own.height ?? '')];
-  if (!(wide > 0 && wide <= LARGEST))
+  if (wide > LARGEST)
     refuseDrawing(
-      width === '' ? undefined : width,
-      wide > LARGEST
-        ? say`is wider than any drawing of blocks: the width must be given in mm, cm, in, pt or pc, and be at most 20 m.`
-        : say`has no true size: the width of the drawing must be given in mm, cm, in, pt or pc.`,
+      width,
+      say`is wider than any drawing of blocks: the width must be given in mm, cm, in, pt or pc, and be at most 20 m.`,
     );
   // A transform of the whole drawing counts too: where it moves it does not matter, how it turns and scales it does.
   const turn = turnOf(own.transform);
+  if (!(wide > 0)) return { place: turn, sized: false, width };
   // Without a viewBox a unit is a CSS pixel, whatever the width (SVG 2, chapter 8).
-  if (own.viewBox === undefined) return compose(turn, scale(PIXEL));
+  if (own.viewBox === undefined) return { place: compose(turn, scale(PIXEL)), sized: true, width };
   const box = boxOf(own.viewBox);
   const [, , across, down] = box;
-  return compose(turn, fitted(box, wide, high > 0 ? high : (wide / across) * down, own.preserveAspectRatio));
+  const place = compose(turn, fitted(box, wide, high > 0 ? high : (wide / across) * down, own.preserveAspectRatio));
+  return { place, sized: true, width };
 }
 
 /** A length in millimetres; not a number where it has no unit that tells a true size. */
