@@ -1,8 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import { printFontName, unprintedTold } from '../drawing';
-import { carriedOut, type FileJob, makeFiles, readBlocks, safeFileName } from '../files';
+import { carriedOut, type FileJob, makeFiles, readDrawing, safeFileName } from '../files';
 import { checksOf, draft, type Project, withFewestSheets } from '../project';
-import { englishOf, number, own, printProblem, type Result, said, speakNamed, words } from '../words';
+import { blocksTaken } from '../trace';
+import { englishOf, number, own, printPhrase, printProblem, type Result, said, speakNamed, words } from '../words';
 import { type DraftOrder, parseArguments } from './arguments';
 import { baseName, sameName } from './names';
 import { DONE, plainSpoken, refuse, refuseError, type Surroundings, tellNotes, WRONG } from './outcome';
@@ -56,7 +57,7 @@ type Drafted =
 async function draftedJobs({ projects, blocks }: DraftOrder, around: Surroundings): Promise<Drafted> {
   const jobs: FileJob[] = [];
   const lines: string[] = [];
-  const brought = blocks === undefined ? undefined : await blocksFrom(blocks);
+  const brought = blocks === undefined ? undefined : await blocksFrom(blocks, around);
   if (brought && !brought.ok)
     return { ok: false, lines: brought.problems.map((problem) => `${blocks}: ${printProblem(problem, 'cm')}`) };
   for (const [i, path] of projects.entries()) {
@@ -79,11 +80,16 @@ async function draftedJobs({ projects, blocks }: DraftOrder, around: Surrounding
   return lines.length > 0 ? { ok: false, lines } : { ok: true, jobs };
 }
 
-/** The blocks of a drawing, as the part of a project that holds them. */
-async function blocksFrom(path: string): Promise<Result<Pick<Project, 'block'>>> {
+/** The blocks of a drawing, as the part of a project that holds them; what was found by shapes alone is told. */
+async function blocksFrom(path: string, around: Surroundings): Promise<Result<Pick<Project, 'block'>>> {
   const text = await readText(path);
-  const read = text.ok ? await readBlocks(text.value) : text;
-  return read.ok ? { ok: true, value: { block: { source: 'drawn', ...read.value } } } : read;
+  const read = text.ok ? await readDrawing(text.value) : text;
+  if (!read.ok) return read;
+  const taken =
+    'pair' in read.value ? { ok: true as const, value: { ...read.value, told: [] } } : blocksTaken(read.value.drawing);
+  if (!taken.ok) return taken;
+  for (const note of taken.value.told) around.complain(`${path}: ${printPhrase(note, 'cm')}`);
+  return { ok: true, value: { block: { source: 'drawn', ...taken.value.pair } } };
 }
 
 /** What people wrote that is printed. */

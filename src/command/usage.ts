@@ -18,7 +18,7 @@ export function usage(): readonly string[] {
     ],
     [
       '--blocks',
-      words`an SVG drawing of your own front and back block, each edge a line by its name, to be\nused instead of drafting them; ${own('--files blocks')} writes such a drawing`,
+      words`an SVG or DXF drawing of your own front and back block, to be used instead of drafting\nthem: each edge a line by its name, as ${own('--files blocks')} writes it, or just two closed\noutlines, each with its grainline, whose shapes tell the rest`,
     ],
     [
       '--class',
@@ -39,7 +39,7 @@ export function usage(): readonly string[] {
   return [
     words`Drafts a lounge pant from a project file and writes its pattern.`,
     '',
-    `${command} … --out ${folder} [--files ${FILE_KINDS.join(',')}] [--blocks ${blocks}.svg] [--strict]`,
+    `${command} … --out ${folder} [--files ${FILE_KINDS.join(',')}] [--blocks ${blocks}.svg|.dxf] [--strict]`,
     `${command} --class ${bodies}.csv --out ${folder} [--files …] [--strict]`,
     `${command} --empty-table --out ${folder}`,
     '',

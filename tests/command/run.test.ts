@@ -1,6 +1,7 @@
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { runDraft } from '../../src/command';
 import type { Progress } from '../../src/files';
@@ -89,14 +90,40 @@ describe('a project that can be drafted', () => {
     expect(edge(again)?.length).toBe(edge(out())?.length);
   });
 
+  test('with a drawing of just two closed outlines takes them by their shapes, and tells it', async () => {
+    const drawing = fileURLToPath(new URL('../trace/fixtures/librecad.dxf', import.meta.url));
+    const { code, complained } = await run([
+      project('a.legwork.json'),
+      '--out',
+      out(),
+      '--files',
+      'blocks',
+      '--blocks',
+      drawing,
+    ]);
+    expect([code, written()]).toEqual([0, ['out']]);
+    expect(complained).toEqual([
+      `${drawing}: Front and back, their corners and edges were found by their shapes.`,
+      `${drawing}: The front has no plain hip line; it is taken to lie 18.6 cm below the waist at the side.`,
+      `${drawing}: The back has no plain hip line; it is taken to lie 18.6 cm below the waist at the side.`,
+    ]);
+  });
+
+  test('with a drawing whose shapes don’t tell all says what to name, and nothing is written', async () => {
+    const drawing = fileURLToPath(new URL('../trace/fixtures/inkscape.dxf', import.meta.url));
+    const { code, complained } = await run([project('a.legwork.json'), '--out', out(), '--blocks', drawing]);
+    expect([code, written()]).toEqual([2, []]);
+    expect(complained).toEqual([
+      `${drawing}: file: missing: doesn’t tell in which unit it is drawn: save it with its unit, or as SVG with a width in mm, cm or in.`,
+    ]);
+  });
+
   test('with a drawing that holds no blocks is refused, and nothing is written', async () => {
     const path = project('a.legwork.json');
     const drawing = project('no.svg', '<svg xmlns="http://www.w3.org/2000/svg" width="9" viewBox="0 0 9 9"/>');
     const { code, complained } = await run([path, '--out', out(), '--blocks', drawing]);
     expect(code).toBe(2);
-    expect(complained).toEqual([
-      `${drawing}: file: "9": has no true size: the width of the drawing must be given in mm, cm, in, pt or pc.`,
-    ]);
+    expect(complained).toEqual([`${drawing}: file: missing: has no line that can be read.`]);
     expect(written()).toEqual([]);
     expect((await run([path, '--out', out(), '--blocks', join(folder, 'none.svg')])).complained[0]).toContain(
       'there is no such file',

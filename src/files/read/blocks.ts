@@ -6,6 +6,7 @@ import {
   type TracedBlock,
   type TracedPair,
   traceFromLines,
+  wordsOf,
 } from '../../trace';
 import { type Problem, Refusal, type Result, say } from '../../words';
 import { type SvgLine, svgLines } from './lines';
@@ -79,9 +80,6 @@ function linesOf(lines: readonly SvgLine[], part: 'front' | 'back'): DrawnLines 
   }
   return found;
 }
-
-/** The words of a name: `Front-Waist_2` is front, waist. */
-const wordsOf = (name: string): readonly string[] => name.toLowerCase().match(/[a-z]+/g) ?? [];
 
 /** The innermost name that says it decides. */
 function partOf({ names }: Named): 'front' | 'back' | undefined {

@@ -121,7 +121,7 @@ function toldOf(
 }
 
 /** That lines were passed over, where some were. */
-export const unreadTold = (unread: number): readonly Phrase[] =>
+const unreadTold = (unread: number): readonly Phrase[] =>
   unread === 0
     ? []
     : unread === 1
@@ -129,7 +129,7 @@ export const unreadTold = (unread: number): readonly Phrase[] =>
       : [say`${number(unread, 0)} lines were passed over, because it can’t be told where they lie.`];
 
 /** How far below the waist at the side the hip lies, along the grain. */
-export function hipDepth({ way, places, grain, hip }: BlockReading): Mm | undefined {
+function hipDepth({ way, places, grain, hip }: BlockReading): Mm | undefined {
   if (!grain || !hip || places.waistSide === undefined) return undefined;
   return dot(subtract(hip, pointRound(way, places.waistSide)), unit(subtract(grain[1], grain[0])));
 }

@@ -11,7 +11,7 @@ export const command = {
   'a project file, or - to read it from standard input; several may be named': 'plain',
   'a table of bodies, one a row, each drafted with the project’s choices: a folder for each\nwith the files asked for ({0} where that is left out) and a\nsummary, in one ZIP; a row that can’t be drafted is told, and the rest is made':
     'standard: the ZIP format', // {0} own(CLASS_KINDS.join(','))
-  'an SVG drawing of your own front and back block, each edge a line by its name, to be\nused instead of drafting them; {0} writes such a drawing':
+  'an SVG or DXF drawing of your own front and back block, to be used instead of drafting\nthem: each edge a line by its name, as {0} writes it, or just two closed\noutlines, each with its grainline, whose shapes tell the rest':
     'standard: SVG, W3C', // {0} own('--files blocks')
   'british (trousers, overlocker), american (pants, serger) or canadian; otherwise as is said\nwhere your system says that you live':
     'trade',

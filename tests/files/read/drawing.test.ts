@@ -20,7 +20,8 @@ const LINE = pairs(0, 'LINE', 8, 'Seam', 10, 1, 20, 2, 11, 4, 21, 6);
 async function drawn(text: string): Promise<Drawing> {
   const read = await readDrawing(text);
   if (!read.ok) throw new Error(read.problems.map((one) => printProblem(one, 'cm')).join('\n'));
-  return read.value;
+  if (!('drawing' in read.value)) throw new Error('has names');
+  return read.value.drawing;
 }
 const told = async (text: string): Promise<string> => {
   const read = await readDrawing(text);

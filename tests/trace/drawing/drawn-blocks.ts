@@ -11,7 +11,7 @@ import {
 import { printProblem } from '../../../src/words';
 
 /** How long each edge of the fitted blocks of the first example is, millimetres, as the kept drawings hold them. */
-export const LENGTHS = {
+const LENGTHS = {
   front: { waist: 234.114, centre: 214.27, crotch: 113.463, inseam: 670.036, hem: 225.386, side: 974.153 },
   back: { waist: 227.448, centre: 247.318, crotch: 168.949, inseam: 670.036, hem: 245.386, side: 978.067 },
 } as const;
@@ -19,7 +19,8 @@ export const LENGTHS = {
 export async function drawingOf(text: string): Promise<Drawing> {
   const read = await readDrawing(text);
   if (!read.ok) throw new Error(read.problems.map((one) => printProblem(one, 'cm')).join('\n'));
-  return read.value;
+  if (!('drawing' in read.value)) throw new Error('has names');
+  return read.value.drawing;
 }
 
 export async function takenOf(text: string): Promise<BlocksTaken> {
