@@ -114,7 +114,7 @@ describe('a project that can be drafted', () => {
     const { code, complained } = await run([project('a.legwork.json'), '--out', out(), '--blocks', drawing]);
     expect([code, written()]).toEqual([2, []]);
     expect(complained).toEqual([
-      `${drawing}: file: missing: doesn’t tell in which unit it is drawn: save it with its unit, or as SVG with a width in mm, cm or in.`,
+      `${drawing}: file: doesn’t tell in which unit it is drawn: save it with its unit, or as SVG with a width in mm, cm or in.`,
     ]);
   });
 
@@ -123,7 +123,7 @@ describe('a project that can be drafted', () => {
     const drawing = project('no.svg', '<svg xmlns="http://www.w3.org/2000/svg" width="9" viewBox="0 0 9 9"/>');
     const { code, complained } = await run([path, '--out', out(), '--blocks', drawing]);
     expect(code).toBe(2);
-    expect(complained).toEqual([`${drawing}: file: missing: has no line that can be read.`]);
+    expect(complained).toEqual([`${drawing}: file: has no line that can be read.`]);
     expect(written()).toEqual([]);
     expect((await run([path, '--out', out(), '--blocks', join(folder, 'none.svg')])).complained[0]).toContain(
       'there is no such file',

@@ -51,7 +51,7 @@ export function outlinesOf({ runs, words }: Drawing, within: number): readonly D
   }));
 }
 
-/** An outline has a few names; a file may give each of its curves some. */
+/** An outline has a few names; a file may give each of its curves some. @source practice */
 const MOST_NAMES = 40;
 
 /** Every curve starts where the one before it ended. */

@@ -17,7 +17,7 @@ export interface CornerReading {
   readonly unlike: number;
 }
 
-/** So many corners at most are tried, the sharpest. */
+/** So many corners at most are tried, the sharpest. @source practice */
 const MOST_CORNERS = 13;
 
 /** Every way to take the corners of an outline for those of a block, the likeliest first. */

@@ -15,7 +15,7 @@ const LOOKS = 24;
 /** The turning of an outline that runs clockwise: outer corners turn onward, hollow curves back. */
 export function turningOf({ curves, ends }: WayRound): Turning {
   const [places, onward, back]: [Mm[], number[], number[]] = [[], [], []];
-  let [forth, to, last]: [number, number, Point | undefined] = [0, 0, curveTangent(curves.at(-1) ?? NO_CURVE, 1)];
+  let [forth, to, last]: [number, number, Point | undefined] = [0, 0, undefined];
   const note = (at: Mm, way: Point) => {
     const turn = last ? Math.atan2(cross(last, way), dot(last, way)) : 0;
     if (turn > 0) forth += turn;
@@ -25,6 +25,8 @@ export function turningOf({ curves, ends }: WayRound): Turning {
     onward.push(forth);
     back.push(to);
   };
+  const closing = curves.at(-1);
+  if (closing) last = curveTangent(closing, 1);
   curves.forEach((curve, i) => {
     const before = i === 0 ? 0 : (ends[i - 1] as Mm);
     const looks = curveIsStraight(curve) ? 1 : LOOKS;
@@ -33,13 +35,6 @@ export function turningOf({ curves, ends }: WayRound): Turning {
   });
   return { places, onward, back };
 }
-
-const NO_CURVE = [
-  { x: 0, y: 0 },
-  { x: 1, y: 0 },
-  { x: 2, y: 0 },
-  { x: 3, y: 0 },
-] as const;
 
 /** What was turned up to a place, what happens there included; lengths beyond the whole go on. */
 function upTo({ places }: Turning, sums: readonly number[], whole: Mm, at: Mm): number {
