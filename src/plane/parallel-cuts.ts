@@ -31,13 +31,14 @@ export function endsCut(sides: readonly HasRuns[], on: Point, way: Point, reach:
   const gone: undefined[] = [];
   for (const { runs } of sides) {
     const last = runs.at(-1);
-    if (last?.to !== 1) return undefined;
+    if (!last) return undefined;
     const cut = runCut(last.curves, on, way);
     if (cut) {
       if (distance(cut.at, end) > reach) return undefined;
-      return { at: cut.at, runs: [...gone, [...runs.slice(0, -1), { ...last, curves: cut.curves }]] };
+      // A stretch left out at the end, in a hollow tighter than the distance, lies beyond the line with the rest.
+      return { at: cut.at, runs: [...gone, [...runs.slice(0, -1), { ...last, to: 1, curves: cut.curves }]] };
     }
-    if (last.from !== 0) return undefined;
+    if (last.from !== 0 || last.to !== 1) return undefined;
     gone.push(undefined);
   }
   return undefined;

@@ -174,4 +174,25 @@ describe('a parallel outline', () => {
     );
     expect(Math.max(...outlineCurves(turned).flatMap((curve) => curve.map((p) => p.y)))).toBeCloseTo(100.2, 6);
   });
+
+  it('cuts off a hollow that gets tighter than its distance at its end, where the next edge carried on crosses it', () => {
+    // The inseam of a leg of four centimetres with an allowance as wide: its hollow ends at the hem, at a radius of 35 mm.
+    const tight: Curve = [point(110, 0), point(104.6, 7.4), point(100.3, 16.4), point(99.6, 25.6)];
+    const facing = [
+      { name: 'upper', curves: pathThrough(point(0, 0), point(110, 0)) },
+      { name: 'inseam', curves: [tight] },
+      { name: 'hem', curves: pathThrough(point(99.6, 25.6), point(0, 25.6)) },
+      { name: 'fold', curves: pathThrough(point(0, 25.6), point(0, 0)) },
+    ] as const;
+    const away = 40;
+    expect(1 + curveCurvature(tight, 1) * away).toBeLessThan(0);
+    const [, inseam, hem] = parallelOutline(facing, (name) => (name === 'inseam' ? away : 0));
+    expect(hem?.curves).toHaveLength(1);
+    expect(pathStart(hem?.curves ?? []).y).toBeCloseTo(25.6, 6);
+    const net = flattenCurves([tight], 0.001);
+    for (const p of flattenCurves(inseam?.curves ?? [], 0.05)) {
+      expect(p.y).toBeLessThan(25.6 + 1e-6);
+      expect(pathFoot(net, p).distance).toBeGreaterThan(away - 0.05);
+    }
+  });
 });
