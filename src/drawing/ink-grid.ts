@@ -1,5 +1,5 @@
 import type { Mm } from '../length';
-import { type Point, point } from '../plane';
+import { type Box, type Point, point } from '../plane';
 import type { Ink } from './ink';
 import { type TiltedBox, tiltedBounds, tiltedMeetsSegment } from './tilted-box';
 import type { PaperScale } from './types';
@@ -47,6 +47,14 @@ export function inkGrid({ lines }: Ink, scale: PaperScale): Crosses {
 
 /** A place of the drawing in millimetres of paper. */
 export const onPaper = ({ x, y }: Point, scale: PaperScale): Point => point(x * scale.x, y * scale.y);
+
+/** The same of a box. */
+export const boxOnPaper = ({ left, top, right, bottom }: Box, { x, y }: PaperScale): Box => ({
+  left: left * x,
+  right: right * x,
+  top: top * y,
+  bottom: bottom * y,
+});
 
 /** The squares that a box reaches into. */
 function squaresOf(left: Mm, top: Mm, right: Mm, bottom: Mm): readonly number[] {

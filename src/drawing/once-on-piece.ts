@@ -1,6 +1,6 @@
 import type { Mm } from '../length';
-import { type Point, point } from '../plane';
-import { onPaper } from './ink-grid';
+import { type Box, boxShared, type Point, point } from '../plane';
+import { boxOnPaper, onPaper } from './ink-grid';
 import { lineHeight, ptOfCapitals, type WidthOf } from './print-type';
 import type { OpenRoom, WantedLine, WantedOnce } from './wanted-words';
 import { type PlacedWord, SMALLER, waysOf, wordAt, wordMoved } from './word-shape';
@@ -74,33 +74,62 @@ function blockOf(
  * Places all over a room at which words would be understood, in millimetres of the paper, and how far the nearest place
  * is away from one that may lie outside.
  *
- * They are kept in rings a step wide, each looked through and sorted when it is first come to: a large sheet has tens of
- * thousands of places, most of them off a small piece, and one of the first is free as a rule.
+ * They are found in rings a step wide, each when it is first come to: a large sheet has tens of thousands of places, most
+ * of them off a small piece, and one of the first is free as a rule.
  */
 function placesIn(
   { box, scale }: OpenRoom,
   to: Point,
   belongs: WantedOnce['belongs'],
 ): { readonly away: Mm; readonly nearestFirst: () => Iterable<Point> } {
-  const { left, top, right, bottom } = box;
-  const start = point(Math.min(Math.max(to.x, left), right), Math.min(Math.max(to.y, top), bottom));
+  const start = nearestIn(box, to);
   const away = (p: Point) => Math.hypot(p.x - to.x, p.y - to.y);
-  const rings: Point[][] = [[start]];
-  for (let x = start.x - Math.floor((start.x - left) / STEP) * STEP; x <= right; x += STEP)
-    for (let y = start.y - Math.floor((start.y - top) / STEP) * STEP; y <= bottom; y += STEP) {
-      const at = point(x, y);
-      // The nearest comes first, wherever it lies.
-      const ring = 1 + Math.floor(away(at) / STEP);
-      if (rings[ring]) rings[ring].push(at);
-      else rings[ring] = [at];
-    }
+  const asked = boxShared(box, boxOnPaper(belongs.within, scale));
   const seen = { x: 1 / scale.x, y: 1 / scale.y };
   const fit: (readonly Point[])[] = [];
   function* nearestFirst(): Generator<Point> {
-    for (const [i, ring = []] of rings.entries()) {
-      fit[i] ??= ring.filter((at) => belongs(onPaper(at, seen))).sort((a, b) => away(a) - away(b));
-      yield* fit[i];
+    if (!asked) return;
+    const { left, top, right, bottom } = asked;
+    const columns = stepsThrough(start.x, left, right);
+    const rows = stepsThrough(start.y, top, bottom);
+    const ringAt = (ring: number): readonly Point[] =>
+      columns(to.x, 0, ring * STEP).flatMap((x) => {
+        const reach = (radius: Mm): Mm => Math.sqrt(Math.max(0, radius ** 2 - (x - to.x) ** 2));
+        return rows(to.y, reach((ring - 1) * STEP), reach(ring * STEP))
+          .map((y) => point(x, y))
+          .filter((at) => Math.floor(away(at) / STEP) === ring - 1);
+      });
+    const fits = (at: Point) => belongs.at(onPaper(at, seen));
+    // The nearest comes first, wherever it lies.
+    if (fits(start)) yield start;
+    const first = 1 + Math.floor(away(nearestIn(asked, to)) / STEP);
+    const farthest = Math.hypot(Math.max(to.x - left, right - to.x), Math.max(to.y - top, bottom - to.y));
+    for (let ring = first; (ring - 1) * STEP <= farthest; ring += 1) {
+      fit[ring] ??= ringAt(ring)
+        .filter(fits)
+        .sort((a, b) => away(a) - away(b));
+      yield* fit[ring] ?? [];
     }
   }
   return { away: away(start), nearestFirst };
+}
+
+const nearestIn = ({ left, top, right, bottom }: Box, { x, y }: Point): Point =>
+  point(Math.min(Math.max(x, left), right), Math.min(Math.max(y, top), bottom));
+
+/**
+ * The places on the way through a stretch, in steps from one on both ways.
+ *
+ * @returns those about so far from a place, or a step more or less, from the lowest up
+ */
+function stepsThrough(start: Mm, low: Mm, high: Mm) {
+  const between = (from: Mm, to: Mm): readonly Mm[] => {
+    const first = Math.max(Math.ceil((low - start) / STEP), Math.floor((from - start) / STEP));
+    const last = Math.min(Math.floor((high - start) / STEP), Math.ceil((to - start) / STEP));
+    return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => start + (first + i) * STEP);
+  };
+  return (place: Mm, least: Mm, most: Mm): readonly Mm[] =>
+    least < 2 * STEP
+      ? between(place - most, place + most)
+      : [...between(place - most, place - least), ...between(place + least, place + most)];
 }

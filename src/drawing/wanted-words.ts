@@ -17,8 +17,8 @@ export interface WantedOnce {
   /** The middle of the lines, on the drawing. */
   readonly at: Point;
   readonly turn: number;
-  /** Whether it would still be understood at a place of the drawing. */
-  readonly belongs: (p: Point) => boolean;
+  /** Where on the drawing it would still be understood, and a box that holds all of that. */
+  readonly belongs: { readonly at: (p: Point) => boolean; readonly within: Box };
 }
 
 /** What a line says along itself. */

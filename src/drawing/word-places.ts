@@ -1,6 +1,7 @@
 import type { Mm } from '../length';
-import { type Box, boxesMeet, boxGrown, boxInside } from '../plane';
+import { boxesMeet, boxGrown, boxInside } from '../plane';
 import { placedAlong, type Walk, walkOf } from './along-lines';
+import { boxOnPaper } from './ink-grid';
 import { placedOnce } from './once-on-piece';
 import type { WidthOf } from './print-type';
 import { type TiltedBox, tiltedBounds, tiltedGrown, tiltedMeet, tiltedOf } from './tilted-box';
@@ -49,9 +50,9 @@ export function placeWords(
 }
 
 function openRoom({ box, scale, crosses, taken }: WordRoom, words: readonly PlacedWord[], halfLine: Mm): OpenRoom {
-  const paper = paperBox(box, scale);
+  const paper = boxOnPaper(box, scale);
   const clear = boxGrown(paper, -CLEAR);
-  const marks = taken.map((one) => paperBox(one, scale)).filter((one) => boxesMeet(one, paper));
+  const marks = taken.map((one) => boxOnPaper(one, scale)).filter((one) => boxesMeet(one, paper));
   const tilted = marks.map(tiltedOf);
   const isFree = (covers: TiltedBox) => {
     if (!boxInside(tiltedBounds(covers), clear)) return false;
@@ -62,10 +63,3 @@ function openRoom({ box, scale, crosses, taken }: WordRoom, words: readonly Plac
   };
   return { box: clear, scale, isFree };
 }
-
-const paperBox = ({ left, top, right, bottom }: Box, { x, y }: WordRoom['scale']): Box => ({
-  left: left * x,
-  right: right * x,
-  top: top * y,
-  bottom: bottom * y,
-});

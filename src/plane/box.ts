@@ -22,6 +22,17 @@ export const curvesBounds = (curves: readonly Curve[]): Box => boxRound(curves.m
 export const boxesMeet = (a: Box, b: Box): boolean =>
   a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom;
 
+/** What two boxes have in common; undefined where they don't meet. */
+export const boxShared = (a: Box, b: Box): Box | undefined =>
+  boxesMeet(a, b)
+    ? {
+        left: Math.max(a.left, b.left),
+        top: Math.max(a.top, b.top),
+        right: Math.min(a.right, b.right),
+        bottom: Math.min(a.bottom, b.bottom),
+      }
+    : undefined;
+
 /** Whether a box holds a point, its border included. */
 export const boxHolds = (box: Box, p: Point): boolean =>
   p.x >= box.left && p.x <= box.right && p.y >= box.top && p.y <= box.bottom;

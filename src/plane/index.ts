@@ -7,6 +7,7 @@ export {
   boxInside,
   boxMeetsSegment,
   boxRound,
+  boxShared,
   curvesBounds,
   segmentWithin,
 } from './box';

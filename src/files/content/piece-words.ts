@@ -78,7 +78,7 @@ export function blockOf(piece: Piece, place: PiecePlace, lines: readonly string[
     lines: [{ text: head?.text ?? '', size }, ...under],
     at: { x: (middle.left + middle.right) / 2, y: (middle.top + middle.bottom) / 2 },
     turn: (head?.turn ?? 0) + place.turn,
-    belongs: (p) => pointsHold(inPiece, p),
+    belongs: { at: (p) => pointsHold(inPiece, p), within: pointsBounds(inPiece) },
   };
 }
 
@@ -145,7 +145,7 @@ export function halvesOf(piece: Piece, place: PiecePlace): readonly WantedOnce[]
       lines: [{ text, size }],
       at: to,
       turn: turn + place.turn,
-      belongs: (p) => half(p) === half(to) && pointsHold(inPiece, p),
+      belongs: { at: (p) => half(p) === half(to) && pointsHold(inPiece, p), within: pointsBounds(inPiece) },
     };
   });
 }
