@@ -25,13 +25,22 @@ function squares({ left, top, right, bottom }: Box, side: Mm) {
   return { left, top, width: right - left, height: bottom - top, side, columns, rows };
 }
 
+/** Squares, inked or not, before they are added up. */
+export interface Inked extends Omit<Raster, 'sums'> {
+  readonly inked: Uint8Array;
+}
+
 /**
- * The squares that lines touch.
+ * The squares that lines touch, added up.
  *
  * @param stretches x, y, x, y of every straight stretch
  * @param box holds all of them
  */
-export function inkRaster(stretches: Float64Array, box: Box, side: Mm): Raster {
+export const inkRaster = (stretches: ArrayLike<number>, box: Box, side: Mm): Raster =>
+  rasterOf(inkedSquares(stretches, box, side));
+
+/** The squares that lines touch. */
+export function inkedSquares(stretches: ArrayLike<number>, box: Box, side: Mm): Inked {
   const base = squares(box, side);
   const inked = new Uint8Array(base.columns * base.rows);
   for (let i = 0; i < stretches.length; i += 4) {
@@ -46,7 +55,21 @@ export function inkRaster(stretches: Float64Array, box: Box, side: Mm): Raster {
       inked[row * base.columns + column] = 1;
     }
   }
-  return { ...base, sums: summed(inked, base.columns, base.rows) };
+  return { ...base, inked };
+}
+
+/** Squares added up, those that boxes touch inked with them. */
+export function rasterOf({ inked: lines, ...base }: Inked, boxes: readonly Box[] = []): Raster {
+  const { left, top, width, height, side, columns, rows } = base;
+  const inked = boxes.length > 0 ? lines.slice() : lines;
+  for (const box of boxes) {
+    const [from, to] = [Math.max(0, box.left - left), Math.min(width, box.right - left)];
+    const [first, last] = [Math.max(0, box.top - top), Math.min(height, box.bottom - top)];
+    if (from > to || first > last) continue;
+    for (let row = Math.floor(first / side); row <= Math.floor(last / side); row += 1)
+      inked.fill(1, row * columns + Math.floor(from / side), row * columns + Math.floor(to / side) + 1);
+  }
+  return { ...base, sums: summed(inked, columns, rows) };
 }
 
 /**

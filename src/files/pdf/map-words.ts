@@ -85,7 +85,7 @@ function placedWords({ parts, tips, drawn, scale, widthOf }: MapGround, ordered:
         // Capitals keep as far from other words as their line would.
         const rise = line ? 0 : riseOf(Math.max(...pts)) / scale;
         const others = words.map(({ box }) => ({ ...box, top: box.top - rise, bottom: box.bottom + rise }));
-        const white = clearPlaces(room, { lines }, [...off, ...others], scale, FINE);
+        const white = clearPlaces(room, { lines }, scale, FINE)([...off, ...others]);
         for (const pt of pts) {
           const height = (line ? lineOf(pt) : capitalsOfPt(pt)) + CLEAR;
           const box = white((widthOf(text, pt) + CLEAR) / scale, height / scale, near);

@@ -108,8 +108,9 @@ function drawPart(pen: Pen, matter: SheetMatter, setting: PartSetting): void {
   const taken = [...marked, ...placed.flatMap((word) => wordBoxes(word, scale))];
   const joinNotes = placeJoinNotes(plan, part, ink, taken, pen.widthOf);
   taken.push(...joinNotes.map((note) => note.box));
+  const clear = clearPlaces(sheetCell(part), ink, scale.x);
   const clearOf = (also: readonly Box[], fine?: Mm) =>
-    clearPlaces(sheetCell(part), ink, [...taken, ...also], scale.x, fine);
+    (fine === undefined ? clear : clearPlaces(sheetCell(part), ink, scale.x, fine))([...taken, ...also]);
   const says = { must: matter.remarks ?? [], may: [...orderTold(matter.plan, part), ...matter.says(shown)] };
   const { label, note } = placeTold(plan, part, clearOf, says, pen.widthOf, setting.label);
   pen.onLayer('joins', () => {

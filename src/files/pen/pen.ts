@@ -93,19 +93,19 @@ export function startPdf(width: Mm, height: Mm, font: Uint8Array, facts: Documen
   doc.viewerPreferences({ PrintScaling: 'None', ...(facts.oneSided ? { Duplex: 'Simplex' } : {}) });
   doc.setLineJoin('round');
 
-  const known = glyphTest(doc);
+  const { known, advance } = glyphsOf(doc);
   const printable = (text: string) => [...printedLetters(text)].map((c) => (known(c) ? c : MISSING)).join('');
-  // Words are measured again and again while their place is sought.
-  const widths = new Map<string, Mm>();
-  const widthOf = (text: string, pt: number) => {
-    const key = `${pt} ${text}`;
-    const known = widths.get(key);
-    if (known !== undefined) return known;
-    doc.setFontSize(pt);
-    const width = doc.getTextWidth(printable(text));
-    widths.set(key, width);
-    return width;
+  // Words are measured again and again, in many sizes, while their place is sought.
+  const ems = new Map<string, number>();
+  const emsOf = (text: string): number => {
+    let sum = ems.get(text);
+    if (sum === undefined) {
+      sum = [...printable(text)].reduce((so, c) => so + advance(c), 0);
+      ems.set(text, sum);
+    }
+    return sum;
   };
+  const widthOf = (text: string, pt: number) => emsOf(text) * mmOfPt(pt);
   const style = ({ width, colour, dash }: LineStyle, phase = 0) => {
     doc.setLineWidth(width);
     doc.setDrawColor(colour);
@@ -181,19 +181,43 @@ export function startPdf(width: Mm, height: Mm, font: Uint8Array, facts: Documen
   };
 }
 
-/** A font as the writer holds it: it tells each character's glyph, none or 0 where it has none. */
+/** A font as the writer holds it: it tells each character's glyph, none or 0 where it has none, and each glyph's width. */
 interface Embedded {
-  readonly metadata: { readonly characterToGlyph: (code: number) => number | undefined };
+  readonly metadata: {
+    readonly characterToGlyph: (code: number) => number | undefined;
+    /** In thousandths of the size of type. */
+    readonly widthOfGlyph: (glyph: number) => number;
+  };
 }
 
 const isEmbedded = (font: object): font is Embedded => 'metadata' in font;
 
-/** Whether the embedded font has a character; the writer's own table of the font is asked. */
-function glyphTest(doc: jsPDF): (character: string) => boolean {
+/** What the embedded font says of a character: whether it has it, and how wide it is set, of the size of type. */
+function glyphsOf(doc: jsPDF) {
   const font = doc.getFont();
   if (!isEmbedded(font)) throw new TypeError('this font doesn’t tell its characters');
-  return (character) => (font.metadata.characterToGlyph(character.codePointAt(0) ?? 0) ?? 0) > 0;
+  const glyphs = new Map<string, number>();
+  const glyphOf = (character: string): number => {
+    const told = glyphs.get(character) ?? font.metadata.characterToGlyph(character.codePointAt(0) ?? 0) ?? 0;
+    glyphs.set(character, told);
+    return told;
+  };
+  return {
+    known: (character: string): boolean => glyphOf(character) > 0,
+    advance: (character: string): number => font.metadata.widthOfGlyph(glyphOf(character)) / 1000,
+  };
 }
+
+/** When the writer asks its plug-ins about a text: before it is encoded, and after. */
+const [BEFORE, AFTER] = ['preProcessText', 'postProcessText'];
+
+/**
+ * The writer shapes every text for scripts that the print font doesn't have, and puts it in their order; most of the
+ * time of a PDF would go there. What encodes the text comes first of those that are asked after, and is all that is left.
+ */
+jsPDF.API.events = jsPDF.API.events.filter(
+  ([when], i, all) => when !== BEFORE && (when !== AFTER || i === all.findIndex(([one]) => one === AFTER)),
+);
 
 function binaryText(bytes: Uint8Array): string {
   const parts: string[] = [];
