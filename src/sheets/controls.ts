@@ -6,7 +6,7 @@ import { type Phrase, say } from '../words';
 import { planParts } from './sight';
 import type { PaperSettings, SheetPlan } from './types';
 
-/** A line across the joins whose length is known: measured once the sheets are joined, it proves them. */
+/** A line whose length is known: measured once the sheets are joined, it proves the joins, and on one sheet the print. */
 export interface ControlLength {
   readonly piece: PieceRef;
   readonly name: Phrase;
@@ -24,7 +24,7 @@ const LINE_NAMES: Readonly<Record<LevelName, Phrase>> = {
 
 /**
  * Two lines to measure after joining: a level of the main piece, across it, and its front inseam, down it; of each only
- * where it crosses a join. The hip line comes first; another level takes its place where it lies on one sheet.
+ * where it crosses a join, where there are joins. The hip line comes first; another level takes its place where it lies on one sheet.
  *
  * @param pieces as printed, in the order of the plan's places
  */
@@ -37,9 +37,10 @@ export function controlLengths(
   const [where] = plan.places;
   if (!main || !where) return [];
   const place = placer(where);
+  const joined = plan.sheets.length > 1;
   const control = (name: Phrase, curves: readonly Curve[]): readonly ControlLength[] => {
     const placed = curves.map((curve) => curveMap(curve, place));
-    if (placed.length === 0 || !crossesJoin(placed, plan)) return [];
+    if (placed.length === 0 || (joined && !crossesJoin(placed, plan))) return [];
     return [{ piece: pieceRef(main), name, length: pathLength(curves) * scale, curves: placed }];
   };
   const levels = main.lines.filter(isLevel);

@@ -17,6 +17,7 @@ export interface PieceInk {
 
 export function pieceInk(piece: Piece): PieceInk {
   const drawing = pieceDrawing(piece);
+  // A line to lengthen at is none: the pattern is cut along it, and it keeps the leg's sides apart as they should be.
   const isLevel = ({ stroke }: DrawnPath) => stroke === 'level';
   const others = drawingInk([{ ...drawing, paths: drawing.paths.filter((path) => !isLevel(path)) }]).stretches;
   const levels = drawingInk([{ ...drawing, paths: drawing.paths.filter(isLevel), texts: [] }]).stretches;

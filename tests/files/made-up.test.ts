@@ -17,8 +17,8 @@ import { draftWith, projectWith } from './drafts';
 import { printFont } from './print-font';
 import { parsedTexts } from './read-dxf';
 
-/** Inches, and the words of documents: the same in every language. */
-const SIGNS = /^(in|Nightwear|Safety|Regulations|its|edition|of|was|not|read|letter|December|and|practice)$/;
+/** Inches, a paper’s name, and the words of documents: the same in every language. */
+const SIGNS = /^(in|Letter|Nightwear|Safety|Regulations|its|edition|of|was|not|read|letter|December|and|practice)$/;
 const ALIKE = { fullerHip: 0, fullerSeat: 0, higherHip: 0, longerLeg: 0 };
 const options = { font: printFont(), date: new Date('2026-03-03T12:00:00Z') };
 

@@ -6,12 +6,12 @@ import { number, own, printPhrase, words } from '../../words';
 import { layersWith } from '../content/layers';
 import { sheetRemarks } from '../content/rows';
 import { drawFirst } from '../pdf/first-page';
+import { firstPage } from '../pdf/first-paper';
 import { firstWords } from '../pdf/first-words';
 import { drawSheet } from '../pdf/sheet';
 import { sheetWords } from '../pdf/sheet-words';
-import { firstPage } from '../pdf/tiled';
 import type { PdfOptions } from '../pen/options';
-import { headed } from '../pen/passage';
+import { headedWhole } from '../pen/passage';
 import { startPdf } from '../pen/pen';
 import type { LongWork } from '../work/long-work';
 import { nestedDrawing } from './drawing';
@@ -52,7 +52,7 @@ export function* nestedWork(nest: Nest, options: PdfOptions): LongWork<Uint8Arra
   });
   const told = { ...firstWords(whole, options.date, options.fileName ?? 'nested.pdf'), title };
   const says = words`${number(nest.length)} bodies on one drawing: the legs lie with their side lines and crotch lines on each other; each body has a line type, a colour and a number of its own. Cut lines, folds and notches are drawn for every body; what else is in a piece stands in its own pattern.`;
-  const key = headed(words`What each line is`, { kind: 'paragraph', text: says }, nestKey(nest));
+  const key = headedWhole(words`What each line is`, { kind: 'paragraph', text: says }, nestKey(nest));
   drawFirst(pen, page, told, [{ columns: 1, passages: key }], whole, drawings);
 
   const ink = drawingInk(drawings);

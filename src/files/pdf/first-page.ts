@@ -5,25 +5,19 @@ import { type Draft, sheetsOf } from '../../project';
 import { own, said, say } from '../../words';
 import { gridColumns, type PageGrid, pageGrid } from '../pen/page-grid';
 import { drawHead } from '../pen/page-head';
-import { headed, type PagePicture, type Passage } from '../pen/passage';
+import { headedWhole, type PagePicture, type Passage } from '../pen/passage';
 import { passageStrips } from '../pen/passage-strips';
 import type { Pen } from '../pen/pen';
 import { besideInset } from '../pen/picture-strips';
 import { type PageRun, setRuns } from '../pen/set-pages';
-import { drawStrips, stripsHeight } from '../pen/strip';
+import { drawStrips, type Strip, stripsHeight } from '../pen/strip';
 import { SPACE, TYPE } from '../pen/type-scale';
+import type { FirstPage } from './first-paper';
 import type { FirstWords } from './first-words';
 import { joiningPictures } from './joining-pictures';
 import { lineKey } from './line-key';
 import { mapRatio, placedMap } from './map';
 import { drawSquare, squareAt, TEST_SQUARES } from './squares';
-
-/** The size of the first page, upright, and the white round it. */
-export interface FirstPage {
-  readonly width: Mm;
-  readonly height: Mm;
-  readonly margin: Mm;
-}
 
 /** Between the squares, and from them to what stands beside and below. */
 const GAP: Mm = 4;
@@ -35,6 +29,8 @@ const LARGE_MAP_SHARE = 0.62;
 const PICTURES = { highest: 54, lowest: 26, share: 0.42 } as const;
 /** A column of words is no narrower. */
 const NARROWEST: Mm = 80;
+/** Beside the squares there are two where they are no narrower than this. */
+const NARROWEST_BESIDE: Mm = 70;
 
 /** What else belongs to a pattern, in as many columns as the page holds: the key of its lines first. */
 export function otherWords(
@@ -43,12 +39,12 @@ export function otherWords(
   drawings: readonly PieceDrawing[],
 ): PageRun {
   const columns = ([3, 2] as const).find((count) => (width - 2 * margin) / count > NARROWEST) ?? 1;
-  return { columns, passages: [...headed(said(say`What the lines mean`), lineKey(drawings)), ...others] };
+  return { columns, passages: [...headedWhole(said(say`What the lines mean`), lineKey(drawings)), ...others] };
 }
 
 /**
  * Draws the first page on the current one: both squares, how to print, the map, and cutting, laying and taping in
- * pictures. What else belongs to the pattern follows below where the paper is large, else on further pages: so no sheet
+ * pictures. What else belongs to the pattern follows beside and below where the paper is large, else on further pages: so no sheet
  * of the pattern lies on the back of the squares where a printer prints on both sides.
  *
  * @param others what else belongs to the pattern
@@ -71,7 +67,7 @@ export function drawFirst(
   const inch = squareAt(page.margin, metric.bottom + GAP, TEST_SQUARES[1].side, correct);
   drawSquare(pen, metric, TEST_SQUARES[0].label);
   drawSquare(pen, inch, TEST_SQUARES[1].label);
-  const beside = { left: Math.max(metric.right, inch.right) + GAP, right: page.width - page.margin, top };
+  const { beside, second } = columnsBeside(grid, Math.max(metric.right, inch.right) + GAP, top, inch.bottom);
   const room = (1 - MAP_SHARE) * (inch.bottom - top);
   const stripsOf = (passages: readonly Passage[]) => passageStrips(passages, beside.right - beside.left, pen.widthOf);
   const all = stripsOf([...words.print, ...words.exchange]);
@@ -79,6 +75,9 @@ export function drawFirst(
   const below = drawStrips(pen, fits ? all : stripsOf(words.print), beside.left, top);
   const mapRoom = { ...beside, top: below + SPACE.head, bottom: inch.bottom };
   const largerMap = drawMapPart(pen, grid, words, draft, drawings, mapRoom, lit);
+
+  const { placed, left } = placedIn(second, others, pen);
+  drawStrips(pen, placed, second?.left ?? 0, top);
 
   const under = inch.bottom + GAP;
   const afterwards: PageRun = {
@@ -90,13 +89,13 @@ export function drawFirst(
     afterwards,
     ...(fits ? [] : [{ columns: 1, passages: words.exchange } as const]),
     ...largerMap,
-    ...others,
+    ...left,
   ];
   let turned = false;
   setRuns(pen, grid, runs, under - SPACE.run, () => {
     pen.newPage(page.width, page.height);
     const first = drawHead(pen, grid, words.title, said(say`${own(words.under)} · first page, continued`));
-    if (turned) return first;
+    if (turned || words.twoSided === '') return first;
     turned = true;
     // It may have come out on the back of the squares.
     const told = passageStrips(
@@ -106,6 +105,42 @@ export function drawFirst(
     );
     return drawStrips(pen, told, page.margin, first) + SPACE.run;
   });
+}
+
+/** The column beside the squares, and on large paper a second one. */
+function columnsBeside(
+  { width, margin, gutter }: PageGrid,
+  left: Mm,
+  top: Mm,
+  bottom: Mm,
+): { readonly beside: Box; readonly second: Box | undefined } {
+  const right = width - margin;
+  const half = (right - left - gutter) / 2;
+  return half < NARROWEST_BESIDE
+    ? { beside: { left, right, top, bottom }, second: undefined }
+    : {
+        beside: { left, right: left + half, top, bottom },
+        second: { left: right - half, right, top, bottom },
+      };
+}
+
+/** As much of the first run as a column holds without parting a passage, and what is left of the runs. */
+function placedIn(
+  column: Box | undefined,
+  [first, ...others]: readonly PageRun[],
+  { widthOf }: Pen,
+): { readonly placed: readonly Strip[]; readonly left: readonly PageRun[] } {
+  if (!first || !column) return { placed: [], left: first ? [first, ...others] : [] };
+  const stripsOf = (count: number) =>
+    passageStrips(first.passages.slice(0, count), column.right - column.left, widthOf);
+  const holds = (count: number) => stripsHeight(stripsOf(count)) <= column.bottom - column.top;
+  let count = 0;
+  while (count < first.passages.length && holds(count + 1)) count += 1;
+  const rest = first.passages.slice(count);
+  return {
+    placed: stripsOf(count),
+    left: [...(rest.length > 0 ? [{ ...first, passages: rest }] : []), ...others],
+  };
 }
 
 /** Heading, note and map in a box; where its labels have no room, it has none of them, and what is returned follows further on. */

@@ -14,8 +14,9 @@ import {
   finishedRows,
   scaleSentence,
 } from '../content/rows';
-import { headed, type Passage, pairs, sentences } from '../pen/passage';
+import { headed, headedWhole, type Passage, pairs, sentences } from '../pen/passage';
 import { exchangePassages } from './exchange-words';
+import { firstPage } from './first-paper';
 
 /** What is said under one of the pictures of joining. */
 export interface JoiningWords {
@@ -46,7 +47,7 @@ export interface FirstWords {
   readonly joining: readonly JoiningWords[];
   /** Which small pieces are cut out of other sheets, and what is measured once all is joined. */
   readonly afterwards: readonly string[];
-  /** Stands on the second page: it may have come out on the back of the first. */
+  /** Stands on the second page: it may have come out on the back of the first. Nothing where there is one sheet. */
   readonly twoSided: string;
   /** What else belongs to the pattern, most needed first. */
   readonly others: readonly Passage[];
@@ -81,7 +82,7 @@ export function firstWords(
     under: words`Legwork · lounge pant, each leg one piece · ${own(dated(date))} · ${own(fileName)}`,
     print: headed(
       words`Print at 100 %`,
-      { kind: 'list', sign: 'numbers', items: printSentences(plan.margin, units) },
+      { kind: 'list', sign: 'numbers', items: printSentences(plan, units) },
       ...sentences(scale === '' ? [] : [scale]),
     ),
     exchange: again ? exchangePassages(draft, again) : [],
@@ -91,14 +92,23 @@ export function firstWords(
     joining: count > 1 ? joiningWords(plan.overlap) : [],
     afterwards: [
       ...tipsTold(plan),
-      ...(controls.length > 0 ? [words`Measure, to check the joins: ${own(controls.join(', '))}.`] : []),
+      ...(controls.length === 0
+        ? []
+        : [
+            count > 1
+              ? words`Measure, to check the joins: ${own(controls.join(', '))}.`
+              : words`Measure, to check the print: ${own(controls.join(', '))}.`,
+          ]),
     ],
-    twoSided: words`Is anything printed on the back of this page? Then switch off two-sided printing before you print the sheets: one that is on the back of another can’t be laid beside it.`,
+    twoSided:
+      count > 1
+        ? words`Is anything printed on the back of this page? Then switch off two-sided printing before you print the sheets: one that is on the back of another can’t be laid beside it.`
+        : '',
     others: [
       ...(count > 1 ? orderPassages(plan) : []),
-      ...(paper.scale === 1 ? cuttingPassages() : []),
-      ...part(words`To cut and to buy`, pairs([...clothRows(draft), ...cutRows(draft)])),
-      ...part(
+      ...(paper.scale === 1 ? cuttingPassages(count) : []),
+      ...headedWhole(words`To cut and to buy`, pairs([...clothRows(draft), ...cutRows(draft)])),
+      ...headedWhole(
         words`Checks`,
         ...sentences([
           ...correctionRemarks(paper).map((remark) => printPhrase(say`Doubtful – printer: ${remark}`, units)),
@@ -106,20 +116,15 @@ export function firstWords(
           ...checkSentences(checks, units),
         ]),
       ),
-      ...part(words`Safety`, ...sentences(cautionSentences(draft.cautions, units))),
-      ...part(words`Body: ${own(project.body.label)}`, pairs(bodyRows(draft))),
-      ...part(words`Finished measures`, pairs(finishedRows(draft))),
-      ...part(words`Your choices`, ...sentences(choiceSentences(draft))),
+      ...headedWhole(words`Safety`, ...sentences(cautionSentences(draft.cautions, units))),
+      ...headedWhole(words`Body: ${own(project.body.label)}`, pairs(bodyRows(draft))),
+      ...headedWhole(words`Finished measures`, pairs(finishedRows(draft))),
+      ...headedWhole(words`Your choices`, ...sentences(choiceSentences(draft))),
     ],
   };
 }
 
-/** A heading with what is best not parted from it. */
-const part = (title: string, ...passages: readonly Passage[]): readonly Passage[] => [
-  { kind: 'group', passages: headed(title, ...passages) },
-];
-
-/** The strips by their letters, each with its sheets in order. */
+/** The strips by their letters, each with its sheets in order; a comma where two of them don't touch. */
 function orderPassages({ sheets }: SheetPlan): readonly Passage[] {
   const parts = partsInOrder({ sheets });
   const letterOf = ({ label }: SheetPart) => label.replace(/\d+$/, '');
@@ -128,12 +133,22 @@ function orderPassages({ sheets }: SheetPlan): readonly Passage[] {
     name: words`Strip ${own(letter)}`,
     value: parts
       .filter((part) => letterOf(part) === letter)
-      .map(({ label }) => label)
-      .join(' + '),
+      .map((part, i) => `${i === 0 ? '' : isApart(part) ? ', ' : ' + '}${part.label}`)
+      .join(''),
   }));
   const strips = { name: words`Then the strips`, value: letters.join(' + ') };
-  return part(words`Order of taping`, pairs(letters.length > 1 ? [...rows, strips] : rows));
+  const apart = rows.some(({ value }) => value.includes(','));
+  return headedWhole(
+    words`Order of taping`,
+    pairs(letters.length > 1 ? [...rows, strips] : rows),
+    ...sentences(
+      apart ? [words`Where a comma stands, the two do not touch: the strips above and below hold them in place.`] : [],
+    ),
+  );
 }
+
+/** Whether a part joins nothing on its left. */
+const isApart = ({ joins }: SheetPart): boolean => !joins.some(({ side }) => side === 'left');
 
 /** Which parts of the plan are printed in empty corners of other sheets; nothing where none is. */
 function tipsTold({ sheets }: SheetPlan): readonly string[] {
@@ -146,8 +161,8 @@ function tipsTold({ sheets }: SheetPlan): readonly string[] {
 }
 
 /** From the joined paper to the cloth. */
-const cuttingPassages = (): readonly Passage[] =>
-  part(words`When the sheets are one`, {
+const cuttingPassages = (sheets: number): readonly Passage[] =>
+  headedWhole(sheets > 1 ? words`When the sheets are one` : words`When the sheet is printed`, {
     kind: 'list',
     sign: 'numbers',
     items: [
@@ -157,9 +172,13 @@ const cuttingPassages = (): readonly Passage[] =>
     ],
   });
 
-function printSentences(margin: Mm, units: Units): readonly string[] {
+function printSentences(plan: SheetPlan, units: Units): readonly string[] {
+  const { name } = firstPage(plan, units === 'inch');
+  const { margin } = plan;
   return [
-    words`Print this page first, alone, and on the paper of the sheets.`,
+    name === plan.paper.name
+      ? words`Print this page first, alone, and on the paper of the sheets.`
+      : words`Print this page first, alone, on ${paperName(name)}; the pattern itself is printed on paper of its own size.`,
     words`Choose true size, 100 %, and one side of the paper only; switch off everything like fit to page or shrink.`,
     words`Measure both squares along all sides. If one is wrong, set the printer right before you print the rest.`,
     printPhrase(

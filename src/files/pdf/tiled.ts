@@ -1,8 +1,7 @@
 import { drawingInk, type PieceDrawing, placedDrawings } from '../../drawing';
 import { pieceName } from '../../edges';
-import type { Mm } from '../../length';
 import { type Draft, reprintOf, sheetsOf } from '../../project';
-import { PAPER_SIZES, paperName, type Reprint, type SheetPlan } from '../../sheets';
+import { paperName, type Reprint } from '../../sheets';
 import { number, own, type Phrase, Refusal, said, say, words } from '../../words';
 import { patternWords } from '../content/piece-words';
 import { sheetRemarks } from '../content/rows';
@@ -11,7 +10,8 @@ import { startPdf } from '../pen/pen';
 import { safeFileName } from '../work/file-name';
 import type { LongWork } from '../work/long-work';
 import { controlWords } from './control-words';
-import { drawFirst, type FirstPage, otherWords } from './first-page';
+import { drawFirst, otherWords } from './first-page';
+import { firstPage } from './first-paper';
 import { firstWords } from './first-words';
 import { drawSheet } from './sheet';
 import { sheetWords } from './sheet-words';
@@ -84,20 +84,4 @@ function* tiledWork(
     drawSheet(pen, { plan, drawings, ink, wordsOf, says, remarks }, sheet);
   }
   return pen.bytes();
-}
-
-/** Words don't grow with the paper: the first sheet of a plan on large sheets is a small one. */
-const LARGEST_FIRST: Mm = 450;
-/** Both squares and the words beside them want this much. */
-const NARROWEST_FIRST: Mm = 200;
-const LEAST_MARGIN: Mm = 8;
-/** Beyond this the words would not find room on the small papers; printers reach closer. */
-const WIDEST_MARGIN: Mm = 15;
-
-/** The first sheet's paper: the plan's own, upright; A4 or Letter where the plan's is larger than A3 or Tabloid. */
-export function firstPage({ paper, margin }: SheetPlan, inches: boolean): FirstPage {
-  const own = { width: Math.min(paper.width, paper.height), height: Math.max(paper.width, paper.height) };
-  const small = PAPER_SIZES.find((size) => size.name === (inches ? 'Letter' : 'A4')) ?? own;
-  const { width, height } = own.height > LARGEST_FIRST || own.width < NARROWEST_FIRST ? small : own;
-  return { width, height, margin: Math.min(Math.max(margin, LEAST_MARGIN), WIDEST_MARGIN) };
 }

@@ -16,8 +16,8 @@ export interface Flow {
   readonly left: readonly Strip[];
 }
 
-/** The most of a column that is left white rather than that a group is parted. */
-const WHITE = 0.4;
+/** The most of a column that is left white rather than that a group is parted; this much in any case, however short it is. */
+const WHITE = { share: 0.4, least: 45 } as const;
 /** Rounding, where a strip just fits. */
 const FITS: Mm = 1e-6;
 
@@ -43,7 +43,7 @@ export function flowStrips(strips: readonly Strip[], columns: readonly Box[], le
       y + (fresh ? 0 : (some[0]?.above ?? 0)) + stripsHeight(some) <= box.bottom + FITS;
     const group = strips.slice(at, at + (chunk[0]?.groups ?? 0));
     const last = column === columns.length - 1;
-    const white = box.bottom - y <= WHITE * (box.bottom - box.top);
+    const white = box.bottom - y <= Math.max(WHITE.share * (box.bottom - box.top), WHITE.least);
     const waits = !fresh && white && (last ? bottom : y) >= least && group.length > 0 && !fits(group);
     // What is higher than a whole page's column is set all the same, where nothing else was.
     const must = whole && fresh && last && laid.length === 0;

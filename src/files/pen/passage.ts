@@ -87,6 +87,11 @@ export type Passage =
 export const headed = (text: string, ...passages: readonly Passage[]): readonly Passage[] =>
   passages.length === 0 ? [] : [{ kind: 'heading', size: 'head', text }, ...passages];
 
+/** The same as what is best not parted. */
+export const headedWhole = (text: string, ...passages: readonly Passage[]): readonly Passage[] => [
+  { kind: 'group', passages: headed(text, ...passages) },
+];
+
 /** Names at the left, their values at the right. */
 export const pairs = (rows: readonly Row[]): Passage => ({
   kind: 'table',

@@ -84,6 +84,7 @@ export const filesPdf = {
   'Measure both squares along all sides. If one is wrong, set the printer right before you print the rest.': 'plain',
   'Measure from the middle of one line to the middle of the other, along all four sides.': 'plain',
   'Measure, to check the joins: {0}.': 'plain', // {0} own(controls.join(', '))
+  'Measure, to check the print: {0}.': 'plain', // {0} own(controls.join(', '))
   'Number {0} of {1} in the order of taping': 'plain', // {0} number(place, 0), {1} number(parts.length, 0)
   'Numbered marks to photograph beside a paper block': 'trade',
   'One sheet {0}.': 'plain', // {0} paper
@@ -91,6 +92,7 @@ export const filesPdf = {
   'Order of taping': 'plain',
   'Print at 100 %': 'plain',
   'Print this page first, alone, and on the paper of the sheets.': 'plain',
+  'Print this page first, alone, on {0}; the pattern itself is printed on paper of its own size.': 'plain', // {0} paperName(name)
   'Printer test': 'plain',
   'Projector test': 'plain',
   'Projector test, corrected': 'plain',
@@ -111,7 +113,9 @@ export const filesPdf = {
   'To mark by hand: the outer corners of the marks. A to B is {0}, A to D {1}.': 'plain', // {0} both(MARK_SHEET.width), {1} both(MARK_SHEET.height)
   'Two bars to measure, {0}': 'ours: the long and the short bar of the test page', // {0} paperName(settings.sheet)
   'What the lines mean': 'plain',
+  'When the sheet is printed': 'plain',
   'When the sheets are one': 'plain',
+  'Where a comma stands, the two do not touch: the strips above and below hold them in place.': 'plain',
   'Where each sheet goes': 'plain',
   'a piece is {0} long even at a quarter, longer than any paper.': 'plain', // {0} mm(widest)
   'cut along this line, then lay it on {0} ↑': 'plain', // {0} label
@@ -134,6 +138,7 @@ export const filesPdf = {
   'the piece': 'plain',
   'too few of the sheets that were printed can be kept. Print all sheets.': 'plain',
   'waist edge, or where a part goes': 'trade',
+  '{0} at 100 %': 'plain', // {0} mm(length)
   '{0} bodies, a quarter of true size, {1}': 'plain', // {0} number(drafts.length), {1} sheets
   '{0} goes here ↓': 'plain', // {0} label
   '{0} goes here ↓ its cut edge on this line': 'plain', // {0} label
@@ -151,4 +156,5 @@ export const filesPdf = {
   '{0}, to look at and not for cutting out · {1} of {2}': 'plain', // {0} own(title), {1} number(one + 1), {2} number(pages.length)
   '{0}: samples at a quarter': 'trade: small patterns, to show in class', // {0} own(project.name)
   '{0}: {1} when joined': 'plain', // {0} name, {1} mm(length)
+  '{0}: {1} when printed at 100 %': 'plain', // {0} name, {1} mm(length)
 } as const;
