@@ -20,7 +20,7 @@ if (!drafted.ok) throw new Error('refused');
 export const { blocks } = drafted.value;
 
 /** The rectangle of the four marks, millimetres; both blocks lie within it. */
-export const CARDS = { across: 1050, along: 1150 } as const;
+const CARDS = { across: 1050, along: 1150 } as const;
 const CORNERS = [point(0, 0), point(CARDS.across, 0), point(CARDS.across, CARDS.along), point(0, CARDS.along)];
 
 /** The picture is half as large as the camera's, so that a test is quick. */
@@ -52,7 +52,7 @@ const LAID = [
 ] as const;
 const SCENE = [point(-200, 0), point(1170, 0), point(1170, 1060), point(-200, 1060)];
 /** A camera over blocks and sheets. */
-const sheetCamera = halfOf(cameraOver(SCENE, point(485, 530), { tilt: 20, azimuth: 30, roll: 34 }));
+export const sheetCamera = halfOf(cameraOver(SCENE, point(485, 530), { tilt: 20, azimuth: 30, roll: 34 }));
 
 /** A place of a sheet on the floor. */
 const ofSheet = ({ at, turn }: (typeof LAID)[number], p: Point): Point => add(at, turned(p, point(0, 0), turn));
@@ -85,8 +85,7 @@ export const marksSeen: readonly FoundMark[] = LAID.flatMap((laid) =>
   })),
 );
 
-/** Where the marks of the rectangle are on the picture, pixels, and the marks of a block on the floor, millimetres. */
-export const cornersSeen: readonly Point[] = CORNERS.map(camera);
+/** The marks of a block on the floor, millimetres. */
 export const marksOnFloor = (part: 'front' | 'back'): BlockMarks =>
   marksMapped(markedBlock(blocks[part]), onFloor[part]);
 

@@ -8,10 +8,10 @@ import {
   exactnessAt,
   joinShots,
   marksMapped,
+  movedOnto,
   type Sight,
   viewToPlane,
 } from '../../src/trace';
-import { movedOnto } from '../../src/trace/camera/rigid';
 import type { Camera } from '../plane/camera';
 import { allPlaces, type Chances, cameraOf, chances, dice, type Floor, floorOf, marksOf } from '../trace/camera/scene';
 import { every } from './every';

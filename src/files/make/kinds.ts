@@ -94,7 +94,7 @@ export const SINGLE_FILES = [
     kind: 'reference',
     ending: '.reference.pdf',
     name: say`Mark sheets, PDF`,
-    what: say`Numbered marks to lay round a paper block and photograph with it; they say how to.`,
+    what: say`Numbered marks to photograph beside a paper block.`,
     use: 'other',
     load: async () => (await import('../pdf/reference')).writeReferencePdf,
   },

@@ -1,8 +1,8 @@
 import type { Mm } from '../../length';
 import { forward, type Point, subtract } from '../../plane';
+import { middleOf } from '../marks';
 import type { Joined } from './join';
 import { predicted } from './predicted';
-import { middleOf } from './rigid';
 import { type PlaceSeen, placeSeen } from './rows';
 import type { MarkSeen, Shot, Sight } from './sightings';
 import { type Standpoint, standpointOf } from './standpoint';

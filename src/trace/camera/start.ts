@@ -1,7 +1,7 @@
 import { distance, leastSquares, type Point, scale, subtract } from '../../plane';
+import { middleOf, movedOnto } from '../marks';
 import { type Lens, straightened, TRUE_LENS } from './lens';
 import { homographyNear } from './near-homography';
-import { middleOf, movedOnto } from './rigid';
 import { rowsOf } from './rows';
 import { frameOf, type ShotView, shotView, viewToPlane } from './shot-view';
 import type { MarkSeen, Sight, Sightings } from './sightings';

@@ -1,6 +1,7 @@
 import type { BlockEdge } from '../../block';
 import { type Curve, curvesNear, distance, type Point, straight, turned } from '../../plane';
 import { type Problem, Refusal, say } from '../../words';
+import { type EdgePoint, type FollowedEdge, followedThrough, type MarkedPoint } from './followed';
 import { traceFromLines } from './lines';
 import { BLOCK_EDGES, type TracedBlock } from './traced-block';
 
@@ -24,20 +25,12 @@ export const LANDMARKS = [
 ] as const;
 export type Landmark = (typeof LANDMARKS)[number];
 
-/** A mark, and which picture it is on where there are several. */
-export interface MarkedPoint extends Point {
-  readonly shot?: number;
-}
-
-/** A point on an edge between its landmarks; the edge has a corner there, or runs through it smoothly. */
-export interface EdgePoint extends MarkedPoint {
-  readonly corner?: boolean;
-}
-
 /** What is marked of one block: on a picture in pixels, on the paper in millimetres. */
 export interface BlockMarks {
   readonly landmarks: Readonly<Partial<Record<Landmark, MarkedPoint>>>;
   readonly points: Readonly<Partial<Record<BlockEdge, readonly EdgePoint[]>>>;
+  /** Edges as they were followed on the picture. */
+  readonly followed?: Readonly<Partial<Record<BlockEdge, FollowedEdge>>>;
 }
 
 /** From where to where an edge runs, and the landmark that lies on it. */
@@ -84,14 +77,23 @@ export function withEdgePoint(marks: BlockMarks, edge: BlockEdge, p: EdgePoint):
   return { ...marks, points: { ...marks.points, [edge]: old.toSpliced(at, 0, p) } };
 }
 
+/** Whether an edge is one that was followed, through its marks as they are now. */
+export const isFollowed = (marks: BlockMarks, edge: BlockEdge): boolean =>
+  followedThrough(marks.followed?.[edge], edgeMarks(marks, edge) ?? []) !== undefined;
+
 /** A smooth edge is drawn as near as this to its marks: half a pencil line and a click's tremble, millimetres. @source tolerance */
 const NEAR_MARKS = 0.5;
 /** A crotch curve bends one way only, and marks that tremble would bend it to and fro: it may lie farther from them. @source tolerance */
 const NEAR_CROTCH = 1;
 
-/** An edge as a smooth curve along its marks on the paper, millimetres; undefined until both its ends are marked. */
+/**
+ * An edge as a smooth curve on the paper, millimetres: along the line that was followed through its marks, or along the marks
+ * alone; undefined until both its ends are marked.
+ */
 export function edgeThroughMarks(marks: BlockMarks, edge: BlockEdge): readonly Curve[] | undefined {
-  const run = apartFromEachOther(edgeMarks(marks, edge) ?? [], marks.landmarks[RUNS[edge].by ?? RUNS[edge].from]);
+  const through = edgeMarks(marks, edge) ?? [];
+  const along = followedThrough(marks.followed?.[edge], through) ?? through;
+  const run = apartFromEachOther(along, marks.landmarks[RUNS[edge].by ?? RUNS[edge].from]);
   if (run.length < 2) return undefined;
   const cuts = run.flatMap(({ corner }, i) => (corner && i > 0 && i < run.length - 1 ? [i] : []));
   const ends = [0, ...cuts, run.length - 1];
@@ -111,12 +113,16 @@ function apartFromEachOther(run: readonly EdgePoint[], level: Point | undefined)
 }
 
 /** The same marks somewhere else, e.g. on the paper instead of on its picture. */
-export function marksMapped({ landmarks, points }: BlockMarks, map: (p: MarkedPoint) => Point): BlockMarks {
+export function marksMapped({ landmarks, points, followed }: BlockMarks, map: (p: MarkedPoint) => Point): BlockMarks {
   const each = <K extends string, A, B>(record: Readonly<Partial<Record<K, A>>>, to: (a: A) => B) =>
     Object.fromEntries(Object.entries(record).map(([key, value]) => [key, to(value as A)])) as Partial<Record<K, B>>;
+  const run = (points: readonly EdgePoint[]) => points.map((p) => ({ ...p, ...map(p) }));
   return {
     landmarks: each(landmarks, map),
-    points: each(points, (run: readonly EdgePoint[]) => run.map((p) => ({ ...p, ...map(p) }))),
+    points: each(points, run),
+    ...(followed && {
+      followed: each(followed, (edge: FollowedEdge) => ({ through: run(edge.through), points: run(edge.points) })),
+    }),
   };
 }
 

@@ -1,5 +1,5 @@
 export { type FoundMark, findMarks } from './find-marks';
-export { FAINT, followLine } from './follow-line';
+export { FAINT, type FollowedLine, followLine } from './follow-line';
 export { type GreyPicture, greyPicture } from './grey';
 export {
   CELLS,

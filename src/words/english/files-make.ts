@@ -14,7 +14,7 @@ export const filesMake = {
     'plain',
   'Handout, PDF': 'standard: PDF, ISO 32000',
   'Mark sheets, PDF': 'standard: PDF, ISO 32000',
-  'Numbered marks to lay round a paper block and photograph with it; they say how to.': 'trade',
+  'Numbered marks to photograph beside a paper block.': 'trade',
   'One large sheet, PDF': 'standard: PDF, ISO 32000',
   'Only changed sheets, PDF': 'standard: PDF, ISO 32000',
   'Projector test, PDF': 'standard: PDF, ISO 32000',

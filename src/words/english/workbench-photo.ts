@@ -65,8 +65,7 @@ export const workbenchPhoto = {
   'Nothing holds this photograph yet: mark four places that another one shows, too, far apart and not in a line.':
     'plain',
   'Nothing needs to be marked here. Press on a mark to set its corners or to take it away.': 'plain',
-  'Now the curves: add points along': 'plain',
-  'One press moves it by half a millimetre; arrow keys do the same, with Shift ten times as far. Delete takes it away.':
+  'One press moves it by half a millimetre; arrow keys do the same, with Shift ten times as far. Delete takes it away, and Enter goes on to the next place.':
     'plain',
   'One press moves it by one pixel; arrow keys do the same, with Shift ten times as far.': 'plain',
   'Opening the photograph and looking for marks …': 'plain',
@@ -81,8 +80,6 @@ export const workbenchPhoto = {
   'Place {0} on two photographs': 'plain', // {0} number(id.index, 0)
   'Place {0} on two photographs, {1}': 'plain', // {0} own(key), {1} where(at)
   'Places on two photographs': 'plain',
-  'Press along the edge, three points or more on a strong curve. What is straight needs none. Where an edge has a corner, tick it for that point.':
-    'plain',
   'Print the mark sheets at 100 %: four do for one photograph.': 'plain',
   Redo: 'plain',
   Right: 'plain',
@@ -91,6 +88,7 @@ export const workbenchPhoto = {
   Steps: 'plain',
   'The blocks of the photograph are on the table.': 'trade',
   'The blocks on the floor, a mark sheet at each corner': 'trade',
+  'The edges, as they are drawn on the paper': 'plain',
   'The fifth length comes out as {0}.': 'ours: the fifth length, which checks four marks', // {0} mm(check.found)
   'The fifth length does not agree: are the sides measured, the corners square, the paper flat?':
     'ours: the fifth length, which checks four marks',
@@ -99,7 +97,8 @@ export const workbenchPhoto = {
   'The four corners cross over, or three lie on a line: A, B, C and D go round.': 'plain',
   'The lower corner on the inner leg.': 'plain',
   'The lower corner on the outer leg.': 'plain',
-  'The marks are found by themselves; you mark eleven places of each block and points along its curves.': 'trade',
+  'The marks are found by themselves; you mark eleven places of each block, and its edges follow the drawn lines.':
+    'trade',
   'The marks are where you left them.': 'plain',
   'The marks don’t agree with each other: is one of them beside its place?': 'plain',
   'The marks that were found don’t hold this photograph: are they on their places? Take away one that is not.': 'plain',
@@ -119,6 +118,8 @@ export const workbenchPhoto = {
   'Waist at the centre': 'trade',
   'What is missing': 'plain',
   'What of the paper is allowance is taken off afterwards, at Blocks, where the pair is trued, too.': 'trade',
+  'Where an edge leaves its line, choose it and press on the line: it then passes there. Where no line shows, three points or more make a strong curve, and what is straight needs none. Where an edge has a corner, tick it for that point.':
+    'plain',
   'Where the centre line stops being straight.': 'trade',
   'Where the knee line meets the inseam; halfway down the leg, if there is none.': 'trade',
   'Where the line of the fullest hip meets the centre line or the crotch curve.': 'trade',
@@ -131,10 +132,13 @@ export const workbenchPhoto = {
   'Zoom in': 'plain',
   'Zoom out': 'plain',
   'a corner of the edge': 'plain',
+  'as drawn': 'plain',
+  'as drawn, through {0}': 'plain', // {0} number(count, 0)
   'don’t show four places in common: mark them on both.': 'plain',
   'forget all marks and begin again': 'plain',
   'in the middle; arrow keys move it': 'plain',
   'my own': 'plain',
+  'no line shows': 'plain',
   none: 'plain',
   'on the flattened picture': 'plain',
   'on this photograph and on photograph {0}': 'plain', // {0} number(other + 1, 0)
@@ -145,9 +149,11 @@ export const workbenchPhoto = {
   'take it away': 'plain',
   'take the fifth length away': 'ours: the fifth length, which checks four marks',
   'the edges can still be changed later': 'plain',
+  'this edge follows the drawn line': 'plain',
   'undo brings the others back': 'plain',
   'what was marked on photographs': 'plain',
   'when every place is marked': 'plain',
+  'where it likely lies; arrow keys move it': 'plain',
   '{0} Arrow keys move it, plus and minus zoom, F fits it.': 'plain', // {0} own(about)
   '{0} Press on it.': 'plain', // {0} LANDMARK_WORDS[next].where
   '{0} across, {1} down': 'plain', // {0} number(x, 0), {1} number(y, 0)

@@ -1,16 +1,17 @@
 import { useMemo } from 'react';
 import { curveMap, type Point } from '../../plane';
-import { BLOCK_EDGES, edgeThroughMarks, floorBox, LANDMARKS } from '../../trace';
+import { BLOCK_EDGES, edgeThroughMarks, LANDMARKS } from '../../trace';
 import { number, said, words } from '../../words';
 import { lineText, pathText } from '../table/path-text';
 import { inWindow } from '../view/view';
 import { boardOf, type Mark, onPicture } from './board';
-import { flatsOfWork, marksOnPaper } from './flat';
+import { flatsOfWork } from './flat';
 import { NUDGE } from './MarkPad';
 import { lookedAt } from './middle';
 import { PhotoView } from './PhotoView';
 import { place, usePhoto } from './photo-store';
 import type { Picture } from './picture';
+import { marksOnFloor, shownFloor } from './shown-place';
 import { EDGE_NAMES, LANDMARK_WORDS } from './words';
 import type { Part } from './work';
 
@@ -19,16 +20,15 @@ export function BlockBoard({ part, picture }: { readonly part: Part; readonly pi
   const work = usePhoto((state) => state.work);
   const selected = usePhoto((state) => state.selected);
   const edge = usePhoto((state) => state.edge);
-  const flats = flatsOfWork(work);
-  const flat = flats[work[part].shot];
+  const byKeys = usePhoto((state) => state.byKeys);
+  const flat = flatsOfWork(work)[work[part].shot];
   const board = useMemo(() => flat && boardOf(flat), [flat]);
-  const box = useMemo(() => flat && floorBox(flat), [flat]);
-  const marks = useMemo(() => {
-    // Those on photographs of another floor have no place on this one.
-    const ofPlane = flats.map((other) => (other?.joined === flat?.joined ? other : undefined));
-    return marksOnPaper(work[part], ofPlane);
-  }, [work, part, flats, flat]);
-  if (!board || !box) return null;
+  const marks = useMemo(() => marksOnFloor(work, part), [work, part]);
+  const floor = useMemo(
+    () => flat && shownFloor({ work, selected, byKeys }, part, flat),
+    [work, selected, byKeys, part, flat],
+  );
+  if (!board || !floor) return null;
   const shown: readonly Mark[] = [
     ...LANDMARKS.flatMap((name): Mark[] => {
       const at = marks.landmarks[name];
@@ -54,8 +54,9 @@ export function BlockBoard({ part, picture }: { readonly part: Part; readonly pi
     <PhotoView
       picture={picture}
       board={board}
-      name={`${part} ${work[part].shot}`}
-      box={box}
+      name={`${part} ${work[part].shot} ${floor.name}`}
+      box={floor.box}
+      still
       about={
         part === 'front'
           ? words`The flattened picture; press on it to mark the front.`

@@ -1,14 +1,16 @@
-import { BLOCK_EDGES, LANDMARKS } from '../../trace';
+import type { BlockEdge } from '../../block';
+import { BLOCK_EDGES, isFollowed, LANDMARKS } from '../../trace';
 import { number, said, words } from '../../words';
 import { ExactnessNote } from './ExactnessNote';
 import { exactnessOfBlock, exactnessOfShot, placesOf } from './flat';
 import { LandmarkDiagram } from './LandmarkDiagram';
 import { MarkPad } from './MarkPad';
 import { lookedAt } from './middle';
-import { goTo, nextLandmark, place, usePhoto } from './photo-store';
+import { changeWork, goTo, nextLandmark, place, usePhoto } from './photo-store';
+import { likelyPixel } from './shown-place';
 import { WhichPhotograph } from './WhichPhotograph';
 import { EDGE_NAMES, LANDMARK_WORDS } from './words';
-import type { Part } from './work';
+import { type Part, withByHand } from './work';
 
 /** One block: its places one by one, then points along its curved edges. */
 export function BlockStep({ part }: { readonly part: Part }) {
@@ -16,6 +18,10 @@ export function BlockStep({ part }: { readonly part: Part }) {
   const next = nextLandmark(work, part);
   const { marks, shot: index } = work[part];
   const set = LANDMARKS.filter((name) => marks.landmarks[name]).length;
+  const byKeys = () => {
+    const at = likelyPixel(work, part) ?? lookedAt.current;
+    if (at) place(part, at, true);
+  };
   const enough = placesOf(work[part]).length > 1;
   return (
     <>
@@ -29,11 +35,13 @@ export function BlockStep({ part }: { readonly part: Part }) {
       ) : (
         <Edges part={part} />
       )}
-      <button type="button" className="button" onClick={() => lookedAt.current && place(part, lookedAt.current, true)}>
+      <button type="button" className="button" onClick={byKeys}>
         <span className="take-name">
           {next ? words`Place it with the keyboard` : words`Add a point with the keyboard`}
         </span>
-        <span className="take-what">{words`in the middle; arrow keys move it`}</span>
+        <span className="take-what">
+          {next ? words`where it likely lies; arrow keys move it` : words`in the middle; arrow keys move it`}
+        </span>
       </button>
       <MarkPad />
       <ExactnessNote
@@ -56,13 +64,18 @@ export function BlockStep({ part }: { readonly part: Part }) {
   );
 }
 
-/** The edge to which points are added. */
+/** How each edge runs, and the edge to which points are added. */
 function Edges({ part }: { readonly part: Part }) {
   const edge = usePhoto((state) => state.edge);
-  const points = usePhoto((state) => state.work[part].marks.points);
+  const { marks, byHand = [] } = usePhoto((state) => state.work[part]);
+  const told = (name: BlockEdge): string => {
+    const count = marks.points[name]?.length ?? 0;
+    if (isFollowed(marks, name)) return count > 0 ? words`as drawn, through ${number(count, 0)}` : words`as drawn`;
+    return count > 0 ? String(count) : byHand.includes(name) ? words`by hand` : words`no line shows`;
+  };
   return (
     <fieldset className="photo-edges">
-      <legend className="field-label">{words`Now the curves: add points along`}</legend>
+      <legend className="field-label">{words`The edges, as they are drawn on the paper`}</legend>
       {BLOCK_EDGES.map((name) => (
         <label key={name} className="photo-tick">
           <input
@@ -72,12 +85,23 @@ function Edges({ part }: { readonly part: Part }) {
             onChange={() => usePhoto.setState({ edge: name })}
           />
           <span>
-            {said(EDGE_NAMES[name])} <span className="quiet">{points[name]?.length ?? 0}</span>
+            {said(EDGE_NAMES[name])} <span className="quiet">{told(name)}</span>
           </span>
         </label>
       ))}
+      <label className="photo-tick">
+        <input
+          type="checkbox"
+          checked={!byHand.includes(edge)}
+          onChange={(event) => {
+            const { work } = usePhoto.getState();
+            changeWork(withByHand(work, part, edge, !event.target.checked));
+          }}
+        />
+        <span>{words`this edge follows the drawn line`}</span>
+      </label>
       <p className="field-help">
-        {words`Press along the edge, three points or more on a strong curve. What is straight needs none. Where an edge has a corner, tick it for that point.`}
+        {words`Where an edge leaves its line, choose it and press on the line: it then passes there. Where no line shows, three points or more make a strong curve, and what is straight needs none. Where an edge has a corner, tick it for that point.`}
       </p>
     </fieldset>
   );

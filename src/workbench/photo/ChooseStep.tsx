@@ -32,7 +32,7 @@ export function ChooseStep() {
           <li>{words`Print the mark sheets at 100 %: four do for one photograph.`}</li>
           <li>{words`Lay the paper block flat on the floor, and a sheet at each of its corners, any way round. Nothing between them has to be measured.`}</li>
           <li>{words`Photograph it from as straight above as you can, with all the marks on the picture.`}</li>
-          <li>{words`The marks are found by themselves; you mark eleven places of each block and points along its curves.`}</li>
+          <li>{words`The marks are found by themselves; you mark eleven places of each block, and its edges follow the drawn lines.`}</li>
         </ol>
         <p className="field-help">
           {words`Front and back may lie on one photograph, or each on up to six that overlap. Without the sheets, a tile floor or any other rectangle whose sides you know does as well.`}

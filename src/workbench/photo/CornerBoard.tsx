@@ -1,4 +1,4 @@
-import { useMemo, useRef } from 'react';
+import { useRef } from 'react';
 import type { Point } from '../../plane';
 import { number, own, say, words } from '../../words';
 import { lineText, polygonText } from '../table/path-text';
@@ -18,7 +18,7 @@ export function CornerBoard({ picture }: { readonly picture: Picture }) {
   const shot = work.shots[index];
   const selected = usePhoto((state) => state.selected);
   const middle = useRef<Point>({ x: 0, y: 0 });
-  const box = useMemo(() => ({ left: 0, top: 0, right: picture.width, bottom: picture.height }), [picture]);
+  const box = () => ({ left: 0, top: 0, right: picture.width, bottom: picture.height });
   if (!shot) return null;
   const wrong = wrongFound(work, index);
   const where = ({ x, y }: Point) => say`${number(x, 0)} across, ${number(y, 0)} down`;

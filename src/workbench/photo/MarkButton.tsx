@@ -4,7 +4,8 @@ import { useDrag } from '../view/use-drag';
 import { inWindow, outOfWindow, standingAt, type View } from '../view/view';
 import { isRemovable, type Mark } from './board';
 import { moveMark } from './move-mark';
-import { endRun, placeOnMark, removeMark, usePhoto } from './photo-store';
+import { endRun, place, placeOnMark, removeMark, usePhoto } from './photo-store';
+import { likelyPixel } from './shown-place';
 import { markKey } from './work';
 
 interface MarkButtonProps {
@@ -54,6 +55,12 @@ export function MarkButton({ mark, view, step, selected }: MarkButtonProps) {
     if (way) {
       const by = step * (event.shiftKey ? 10 : 1);
       moveMark(mark.id, { x: mark.at.x + way.x * by, y: mark.at.y + way.y * by }, `keys ${key}`);
+    } else if (event.key === 'Enter' && mark.id.kind === 'landmark') {
+      const { work } = usePhoto.getState();
+      const next = likelyPixel(work, mark.id.part);
+      if (!next) return;
+      endRun();
+      place(mark.id.part, next, true);
     } else if (removable && (event.key === 'Delete' || event.key === 'Backspace')) removeMark(mark.id);
     else return;
     event.preventDefault();

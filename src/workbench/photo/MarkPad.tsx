@@ -68,7 +68,7 @@ export function MarkPad() {
       )}
       <p className="field-help" id="photo-mark-help">
         {onPaper
-          ? words`One press moves it by half a millimetre; arrow keys do the same, with Shift ten times as far. Delete takes it away.`
+          ? words`One press moves it by half a millimetre; arrow keys do the same, with Shift ten times as far. Delete takes it away, and Enter goes on to the next place.`
           : words`One press moves it by one pixel; arrow keys do the same, with Shift ten times as far.`}
       </p>
     </fieldset>

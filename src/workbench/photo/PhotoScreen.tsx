@@ -8,6 +8,7 @@ import { ChooseStep } from './ChooseStep';
 import { CornerBoard } from './CornerBoard';
 import { CornerStep } from './CornerStep';
 import { flatsOfWork } from './flat';
+import { followEdges } from './follow-edges';
 import { usePhotoOpen } from './opened';
 import { keepMarks } from './photo-keep';
 import { goTo, type PhotoStep, redo, STEPS, shotAt, takePicture, undo, usePhoto } from './photo-store';
@@ -33,6 +34,7 @@ export default function PhotoScreen() {
       void takePicture(file);
     });
   }, [file]);
+  useEffect(followEdges, []);
   // Without its picture every step but the last asks for the photograph.
   const shown = step !== 'use' && !picture ? 'choose' : step;
   return (

@@ -17,7 +17,9 @@ export interface PhotoViewProps {
   readonly board: Board;
   /** What is shown, so that another view of it is fitted anew. */
   readonly name: string;
-  readonly box: Box;
+  readonly box: () => Box;
+  /** Whether it stays as it is fitted while marks are moved. */
+  readonly still?: boolean;
   readonly about: string;
   readonly marks: readonly Mark[];
   readonly selected: MarkId | undefined;
@@ -34,11 +36,11 @@ const ROOM = { left: 16, top: 16, right: 16, bottom: 56 };
 
 /** The photograph in its window, with its marks over it: dragged, zoomed and marked by hand or by keys. */
 export function PhotoView(props: PhotoViewProps) {
-  const { picture, board, name, box, about, marks, selected, step, onPress, onMiddle, lines } = props;
+  const { picture, board, name, box, still, about, marks, selected, step, onPress, onMiddle, lines } = props;
   const element = useRef<HTMLElement>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
   const size = useWindowSize(element);
-  const control = useView(name, () => box, size, ROOM);
+  const control = useView(name, box, size, ROOM, still);
   const { view } = control;
   const drag = useWindowDrag(element, control, (at) => onPress?.(outOfWindow(at, view)));
 

@@ -92,6 +92,7 @@ export function marksOnPaper(part: MarkedPart, flats: readonly (Flat | undefined
   const seen = ([, mark]: readonly [string, MarkedPoint]) => at(mark) !== undefined;
   const { landmarks, points } = part.marks;
   const shown: BlockMarks = {
+    ...part.marks,
     landmarks: Object.fromEntries(Object.entries(landmarks).filter(seen)),
     points: Object.fromEntries(Object.entries(points).map(([edge, run]) => [edge, run.filter((mark) => at(mark))])),
   };

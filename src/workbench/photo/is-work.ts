@@ -22,9 +22,13 @@ const shot = v.looseObject({
 });
 const part = v.looseObject({
   shot: whole,
+  byHand: v.optional(v.array(v.picklist(BLOCK_EDGES))),
   marks: v.looseObject({
     landmarks: v.record(v.picklist(LANDMARKS), point),
     points: v.record(v.picklist(BLOCK_EDGES), v.array(point)),
+    followed: v.optional(
+      v.record(v.picklist(BLOCK_EDGES), v.looseObject({ through: v.array(point), points: v.array(point) })),
+    ),
   }),
 });
 const work = v.looseObject({

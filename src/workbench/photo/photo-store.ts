@@ -39,6 +39,8 @@ export interface PhotoState {
   readonly selected: MarkId | undefined;
   /** The mark that takes the focus as soon as it is drawn. */
   readonly focus: string | undefined;
+  /** Whether the mark in hand was placed by keys: then it is shown close, to be moved. */
+  readonly byKeys: boolean;
   /** The edge to which points are added; undefined while landmarks are placed. */
   readonly edge: BlockEdge;
   readonly told: string | undefined;
@@ -55,6 +57,7 @@ export const usePhoto = create<PhotoState>()(() => ({
   shot: 0,
   selected: undefined,
   focus: undefined,
+  byKeys: false,
   edge: 'crotch',
   told: undefined,
   opening: false,
@@ -94,14 +97,23 @@ export const shotAt = ({ step, shot, work }: Pick<PhotoState, 'step' | 'shot' | 
 export function goTo(step: PhotoStep): void {
   const { work } = get();
   const shot = step === 'front' || step === 'back' ? work[step].shot : get().shot;
-  set({ step, shot, selected: undefined, focus: undefined, running: undefined, edge: 'crotch', told: undefined });
+  set({
+    step,
+    shot,
+    selected: undefined,
+    focus: undefined,
+    running: undefined,
+    byKeys: false,
+    edge: 'crotch',
+    told: undefined,
+  });
 }
 
 /** Takes a photograph in: the one whose marks are kept, if it is as large as that, else a new one with the marks found on it. */
 export async function takePicture(file: File): Promise<void> {
   const { shot } = get();
   set({ opening: true, told: undefined });
-  const opened = await openedPicture(file).catch(() => undefined);
+  const opened = await openedPicture(file, shot).catch(() => undefined);
   set({ opening: false });
   if (!opened) {
     set({ told: words`“${own(file.name)}” can’t be read as a picture here; a JPEG or PNG file can.` });
@@ -146,7 +158,7 @@ export function place(part: Part, at: Point, focus = false): void {
       }
     : withPoint(work, part, edge, at);
   changeWork(done.work);
-  set({ selected: done.id, focus: focus ? markKey(done.id) : undefined });
+  set({ selected: done.id, focus: focus ? markKey(done.id) : undefined, byKeys: focus });
 }
 
 /** Two places of a block may be one, as the hip at the centre and the start of the crotch curve: the next one on a mark. */

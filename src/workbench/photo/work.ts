@@ -3,6 +3,7 @@ import type { Mm } from '../../length';
 import { mapTuple, type Point } from '../../plane';
 import {
   type BlockMarks,
+  type FollowedEdge,
   type FoundMark,
   type Landmark,
   MARK_SHEET,
@@ -47,6 +48,8 @@ export interface PhotoWork {
 export interface MarkedPart {
   readonly shot: number;
   readonly marks: BlockMarks;
+  /** Edges that don't follow what is drawn. */
+  readonly byHand?: readonly BlockEdge[];
 }
 
 const UNMARKED: MarkedPart = { shot: 0, marks: { landmarks: {}, points: {} } };
@@ -154,6 +157,21 @@ export function withCorner(work: PhotoWork, id: MarkId & { kind: 'point' }, corn
   return withMarks(work, id.part, { ...marks, points: { ...marks.points, [id.edge]: run } });
 }
 
+/** The work with an edge as it was followed on its photograph. */
+export const withFollowed = (work: PhotoWork, part: Part, edge: BlockEdge, followed: FollowedEdge): PhotoWork =>
+  withMarks(work, part, {
+    ...work[part].marks,
+    followed: { ...work[part].marks.followed, [edge]: followed },
+  });
+
+/** The work with an edge that goes through its marks alone, or that follows what is drawn. */
+export function withByHand(work: PhotoWork, part: Part, edge: BlockEdge, byHand: boolean): PhotoWork {
+  const others = (work[part].byHand ?? []).filter((one) => one !== edge);
+  const { [edge]: _gone, ...followed } = work[part].marks.followed ?? {};
+  const marks = { ...work[part].marks, followed };
+  return { ...work, [part]: { ...work[part], marks, byHand: byHand ? [...others, edge] : others } };
+}
+
 const withMarks = (work: PhotoWork, part: Part, marks: BlockMarks): PhotoWork => ({
   ...work,
   [part]: { ...work[part], marks },
@@ -166,7 +184,7 @@ export const shotOf = ({ shot }: MarkedPart, mark: MarkedPoint): number => mark.
 export function withShown(work: PhotoWork, part: Part, shot: number): PhotoWork {
   const marked = work[part];
   const marks = withShots(marked);
-  return { ...work, [part]: { shot, marks } };
+  return { ...work, [part]: { ...marked, shot, marks } };
 }
 
 /** The work without what was marked of its blocks on one photograph. */
@@ -175,7 +193,7 @@ export function withoutShot(work: PhotoWork, shot: number): PhotoWork {
     const { landmarks, points } = withShots(part);
     const stays = (mark: MarkedPoint | undefined) => mark?.shot !== shot;
     return {
-      shot: part.shot,
+      ...part,
       marks: {
         landmarks: Object.fromEntries(Object.entries(landmarks).filter(([, mark]) => stays(mark))),
         points: Object.fromEntries(Object.entries(points).map(([edge, run]) => [edge, run.filter(stays)])),
@@ -190,6 +208,7 @@ function withShots(part: MarkedPart): BlockMarks {
   const { landmarks, points } = part.marks;
   const on = <One extends MarkedPoint>(mark: One): One => ({ ...mark, shot: shotOf(part, mark) });
   return {
+    ...part.marks,
     landmarks: Object.fromEntries(Object.entries(landmarks).map(([name, mark]) => [name, on(mark)])),
     points: Object.fromEntries(Object.entries(points).map(([edge, run]) => [edge, run.map(on)])),
   };

@@ -1,5 +1,4 @@
 import { cross, dot, type Point, scale, subtract, turned } from '../../plane';
-import type { SheetPlace } from './unknowns';
 
 /** The middle of some points. */
 export const middleOf = (points: readonly Point[]): Point =>
@@ -8,12 +7,18 @@ export const middleOf = (points: readonly Point[]): Point =>
     1 / points.length,
   );
 
+/** Where a sheet or a block lies: its own origin, and by how much it is turned, radians. */
+interface Laid {
+  readonly at: Point;
+  readonly turn: number;
+}
+
 /**
  * How a sheet is moved and turned so that its points come nearest to where they lie.
  *
  * @source P. Schönemann, A generalized solution of the orthogonal Procrustes problem, *Psychometrika* 31 (1966), in the plane and without mirroring; from memory
  */
-export function movedOnto(from: readonly Point[], to: readonly Point[]): SheetPlace {
+export function movedOnto(from: readonly Point[], to: readonly Point[]): Laid {
   const [here, there] = [middleOf(from), middleOf(to)];
   const pairs = from.map((p, i) => [subtract(p, here), subtract(to[i] as Point, there)] as const);
   const turn = Math.atan2(
