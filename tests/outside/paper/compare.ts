@@ -22,39 +22,42 @@ export interface Agreement {
   readonly shift: Place;
 }
 
-const CELL = 4;
+/** Places farther off than this are none. */
+const REACH = 4;
+/** More squares than any pattern is high. */
+const COLUMN = 1 << 20;
 /** A shift that moves by less than this, mm, has settled; along straight lines it does so slowly. */
 const SETTLED = 1e-4;
 const MOST_ROUNDS = 200;
 
-/** Points by squares of the plane, for near ones to be found without looking at all. */
+/** Points by squares of the plane, a millimetre wide, for near ones to be found without looking at all. */
 class Near {
-  private readonly cells = new Map<string, Place[]>();
+  private readonly squares = new Map<number, Place[]>();
   constructor(points: readonly Place[]) {
     for (const p of points) {
-      const key = `${Math.floor(p.x / CELL)},${Math.floor(p.y / CELL)}`;
-      const cell = this.cells.get(key);
-      if (cell) cell.push(p);
-      else this.cells.set(key, [p]);
+      const key = Math.floor(p.x) * COLUMN + Math.floor(p.y);
+      const square = this.squares.get(key);
+      if (square) square.push(p);
+      else this.squares.set(key, [p]);
     }
   }
-  /** The nearest point within a cell's width; undefined where there is none. */
+  /** The nearest point within reach; undefined where there is none. */
   to({ x, y }: Place): Place | undefined {
     let best: Place | undefined;
-    let least = CELL * CELL;
-    const column = Math.floor(x / CELL);
-    const row = Math.floor(y / CELL);
-    for (let c = column - 1; c <= column + 1; c += 1) {
-      for (let r = row - 1; r <= row + 1; r += 1) {
-        for (const p of this.cells.get(`${c},${r}`) ?? []) {
-          const square = (p.x - x) ** 2 + (p.y - y) ** 2;
-          if (square < least) {
+    let least = REACH * REACH;
+    const [column, row] = [Math.floor(x), Math.floor(y)];
+    // Ring by ring of squares: what lies in the next is at least so far away.
+    for (let ring = 0; ring <= REACH && ring - 1 <= Math.sqrt(least); ring += 1)
+      for (let c = column - ring; c <= column + ring; c += 1) {
+        const step = Math.abs(c - column) === ring ? 1 : Math.max(1, 2 * ring);
+        for (let r = row - ring; r <= row + ring; r += step)
+          for (const p of this.squares.get(c * COLUMN + r) ?? []) {
+            const square = (p.x - x) ** 2 + (p.y - y) ** 2;
+            if (square >= least) continue;
             least = square;
             best = p;
           }
-        }
       }
-    }
     return best;
   }
 }
