@@ -1,5 +1,13 @@
-import { ASKED_KEYS, ESTIMATED, type Measurement, measurements } from '../src/body';
-import { FIELDS_BY_PATH, type Field, fieldName, LONGEST_TEXT, MAY_BE_NONE, usualValue } from '../src/project/fields';
+import { ASKED_KEYS, BLOCK_TOLD_KEYS, ESTIMATED, type Measurement, measurements } from '../src/body';
+import {
+  FIELDS,
+  FIELDS_BY_PATH,
+  type Field,
+  fieldName,
+  LONGEST_TEXT,
+  MAY_BE_NONE,
+  usualValue,
+} from '../src/project/fields';
 import { fieldSentence } from '../src/project/fields/sentences';
 import { VERSION } from '../src/project/migrate';
 import {
@@ -130,6 +138,8 @@ const broughtProperties = (): Readonly<Record<string, JsonSchema>> => ({
     ),
   ),
   trued: { type: 'array', items: { enum: TRUINGS }, uniqueItems: true },
+  hipEase: fieldSchema('block.hipEase', FIELDS.block.hipEase),
+  waistEase: fieldSchema('block.waistEase', FIELDS.block.waistEase),
 });
 
 /** Blocks by a table of tape measurements; what was not measured is left out. */
@@ -154,6 +164,15 @@ function numberedSchema(): JsonSchema {
   );
 }
 
+const mayBeTold = (key: Measurement['key']): boolean => BLOCK_TOLD_KEYS.some((one) => one === key);
+
+/** A needed measurement stands there, or another in its place, or it is taken from brought blocks: one is enough. */
+function neededSchema({ key, inPlace }: Measurement): readonly JsonSchema[] {
+  const told = { required: ['fromBlock'], properties: { fromBlock: { contains: { const: key } } } };
+  const ways = [{ required: [key] }, ...(inPlace ? [{ required: [inPlace] }] : []), ...(mayBeTold(key) ? [told] : [])];
+  return ways.length > 1 ? [{ anyOf: ways }] : [];
+}
+
 /** The JSON Schema of the project file, from the catalogues of fields and of measurements. */
 export function projectSchema(): JsonSchema {
   const { name, units, ...groups } = propertiesAt('');
@@ -171,14 +190,14 @@ export function projectSchema(): JsonSchema {
           {
             label: { type: 'string', maxLength: LONGEST_TEXT, default: 'Body' },
             nappy: { type: 'boolean' },
+            fromBlock: { type: 'array', items: { enum: BLOCK_TOLD_KEYS }, uniqueItems: true },
             ...Object.fromEntries(measurements.map((one) => [one.key, measurementSchema(one)])),
           },
           {
-            required: measurements.filter(({ required, inPlace }) => required && !inPlace).map(({ key }) => key),
-            // One of the two is enough.
-            allOf: measurements.flatMap(({ key, inPlace }) =>
-              inPlace ? [{ anyOf: [{ required: [key] }, { required: [inPlace] }] }] : [],
-            ),
+            required: measurements
+              .filter(({ key, required, inPlace }) => required && !inPlace && !mayBeTold(key))
+              .map(({ key }) => key),
+            allOf: measurements.filter(({ required }) => required).flatMap(neededSchema),
           },
         ),
         ...groups,

@@ -3,10 +3,10 @@ import { type Measurement, measurementName, measurements } from './catalogue';
 import { estimateMissing } from './estimate';
 import { estimateAlone } from './estimate-alone';
 import { isChild } from './estimate-children';
-import { ASKED_KEYS, ESTIMATED, measuredOf, takenIn } from './given';
+import { ASKED_KEYS, ESTIMATED, measuredOf, takenFromBlock, takenIn } from './given';
 import { bodyRemarks } from './plausibility';
 import { insideLegFrom } from './trousers';
-import type { AskedKey, Body, BodyGiven, BodyInput, Estimate, EstimatedKey } from './types';
+import type { AskedKey, BlockTold, Body, BodyGiven, BodyInput, Estimate, EstimatedKey } from './types';
 
 /** How far the fullest hip may lie below the seat; a waist tied at the navel leaves little rise. @source practice */
 const HIP_BELOW_SEAT = 100;
@@ -16,13 +16,15 @@ const KNEE_AT = [0.25, 0.6] as const;
 /**
  * A body ready to draft from: the measured values as they are, estimates where the draft needs one.
  *
- * @param given what was measured, and of what the estimate was asked for
+ * @param given what was measured, of what the estimate was asked for, and what is taken from brought blocks
+ * @param told what those tell
  * @throws Refusal naming every required measurement that is missing and every value outside its limits
  */
-export function prepareBody(given: BodyGiven): Body {
-  const problems = bodyProblems(given);
-  const input = measuredOf(given);
-  const asked = askedEstimates(given);
+export function prepareBody(given: BodyGiven, told: BlockTold = {}): Body {
+  const problems = bodyProblems(given, told);
+  const taken = takenFromBlock(given, told);
+  const input = knownOf(given, taken);
+  const asked = askedEstimates(given, input);
   const { waistGirth, hipGirth, trouserInseam } = input;
   const [bodyRise, insideLeg] = (['bodyRise', 'insideLeg'] as const).map((key) => figureOf(key, input, asked));
   if (
@@ -35,7 +37,7 @@ export function prepareBody(given: BodyGiven): Body {
     throw new Refusal(problems);
   }
   const figures = { ...input, waistGirth, hipGirth, bodyRise, insideLeg, asked };
-  const estimates: Estimate[] = [...asked];
+  const estimates: Estimate[] = [...taken, ...asked];
   const known = (key: EstimatedKey): number => {
     const measured = input[key];
     if (measured !== undefined) return measured;
@@ -67,13 +69,18 @@ export function prepareBody(given: BodyGiven): Body {
   };
 }
 
-/** The estimates that stand in the place of measurements: told by trousers, or asked for and to be had from what was measured. */
-function askedEstimates(given: BodyGiven): readonly Estimate[] {
-  const measured = measuredOf(given);
+/** What is known of a body before anything is estimated: what was measured, and what its blocks tell. */
+const knownOf = (given: BodyGiven, taken: readonly Estimate[]): BodyInput => ({
+  ...measuredOf(given),
+  ...Object.fromEntries(taken.map(({ key, value }) => [key, value])),
+});
+
+/** The estimates that stand in the place of measurements: told by trousers, or asked for and to be had from what is known. */
+function askedEstimates(given: BodyGiven, known: BodyInput): readonly Estimate[] {
   return ASKED_KEYS.flatMap((key) => {
-    if (measured[key] !== undefined) return [];
-    if (key === 'insideLeg' && measured.trouserInseam !== undefined) return [insideLegFrom(measured.trouserInseam)];
-    return given[key] === ESTIMATED ? (estimateAlone(key, measured) ?? []) : [];
+    if (known[key] !== undefined) return [];
+    if (key === 'insideLeg' && known.trouserInseam !== undefined) return [insideLegFrom(known.trouserInseam)];
+    return given[key] === ESTIMATED ? (estimateAlone(key, known) ?? []) : [];
   });
 }
 
@@ -84,11 +91,12 @@ const figureOf = (key: AskedKey, measured: BodyInput, asked: readonly Estimate[]
  * Everything about a body that keeps it from being drafted: missing required measurements, values outside the limits,
  * estimates that were asked for and would lie outside them, and measurements that contradict each other beyond any body.
  *
- * @param given what was measured, and of what the estimate was asked for
+ * @param given what was measured, of what the estimate was asked for, and what is taken from brought blocks
+ * @param told what those tell
  */
-export function bodyProblems(given: BodyGiven): readonly Problem[] {
-  const input = measuredOf(given);
-  const asked = askedEstimates(given);
+export function bodyProblems(given: BodyGiven, told: BlockTold = {}): readonly Problem[] {
+  const input = knownOf(given, takenFromBlock(given, told));
+  const asked = askedEstimates(given, input);
   const problems = measurements.flatMap((m) => (asked.some(({ key }) => key === m.key) ? [] : valueProblem(m, input)));
   if (problems.length > 0) return problems;
   const outside = asked.flatMap(outsideProblem);

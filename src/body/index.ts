@@ -4,7 +4,7 @@ export { CORD_ENDS, cordRulesFor, gatheredEnd } from './cord-rules';
 export { crotchLengthExpected, estimateMissing } from './estimate';
 export { estimateAlone } from './estimate-alone';
 export { fullestGirth } from './fullest';
-export { ASKED_KEYS, ESTIMATED, measuredOf, restsOn } from './given';
+export { ASKED_KEYS, BLOCK_TOLD_KEYS, ESTIMATED, measuredOf, restsOn } from './given';
 export { type LimbGirths, type LimbPlace, limbGirth, limbPlaces, passedBelow } from './limb';
 export { bodyRemarks } from './plausibility';
 export { estimateRange } from './range';

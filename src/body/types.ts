@@ -33,8 +33,17 @@ export type BodyInput = { readonly label: string; readonly nappy?: boolean } & {
 /** What a draft can't do without and nobody knows by heart: in the place of a number its estimate may be asked for. */
 export type AskedKey = 'bodyRise' | 'insideLeg';
 
+/** What a fitted block that somebody owns tells of its wearer, in the place of a tape. */
+export type BlockToldKey = 'waistGirth' | 'hipGirth' | 'hipDepth' | AskedKey;
+
 /** A body as a project holds it: numbers where a tape was, `estimated` where somebody asked for that. */
-export type BodyGiven = Omit<BodyInput, AskedKey> & { readonly [K in AskedKey]?: number | 'estimated' };
+export type BodyGiven = Omit<BodyInput, AskedKey> & { readonly [K in AskedKey]?: number | 'estimated' } & {
+  /** What is taken from brought blocks where no number of a tape stands. */
+  readonly fromBlock?: readonly BlockToldKey[];
+};
+
+/** What brought blocks tell of their wearer, by measurement. */
+export type BlockTold = { readonly [K in BlockToldKey]?: Estimate };
 
 /** What every body brings, and what else an estimate may lean on. */
 export type EstimateFigures = Required<Pick<BodyInput, 'waistGirth' | 'hipGirth' | 'bodyRise' | 'insideLeg'>> & {
@@ -71,9 +80,9 @@ export interface Estimate {
   /**
    * `survey`: this measurement was taken of people like this one. `inference`: it was not; the value comes from other
    * people's proportions, and a check that needs the measurement judges by the spread as well. `trousers`: trousers that
-   * fit were measured in its place.
+   * fit were measured in its place. `block`: it is what blocks of the wearer's own imply.
    */
-  readonly basis: 'survey' | 'inference' | 'trousers';
+  readonly basis: 'survey' | 'inference' | 'trousers' | 'block';
 }
 
 /** Something about a body that is worth a second look with the tape: never an error, and no value is changed for it. */

@@ -29,9 +29,11 @@ function estimateTold({ key, value, spread, sum, source, basis }: Estimate): Wor
   const sentence =
     basis === 'trousers'
       ? say`${name} was not measured but reckoned from trousers that fit: ${mm(value)}, give or take ${mm(spread)}.`
-      : basis === 'survey'
-        ? say`${name} was not measured; two bodies in three like this one lie within ${mm(spread)} of ${mm(value)}.`
-        : say`${name} was not measured, and no survey of children measured it; by adults’ proportions two in three lie within ${mm(spread)} of ${mm(value)}.`;
+      : basis === 'block'
+        ? say`${name} was not measured but taken from your own blocks: ${mm(value)}, give or take ${mm(spread)}.`
+        : basis === 'survey'
+          ? say`${name} was not measured; two bodies in three like this one lie within ${mm(spread)} of ${mm(value)}.`
+          : say`${name} was not measured, and no survey of children measured it; by adults’ proportions two in three lie within ${mm(spread)} of ${mm(value)}.`;
   const formula = sum ? say`${sum} = ${mm(value)}. Source: ${source}.` : say`Source: ${source}.`;
   return { id: `body.estimate.${key}`, station: 'body', sentence, formula, lines: [] };
 }

@@ -9,6 +9,7 @@ import type { Check, Subject } from './check';
 export function checkEstimates({ body, traced }: Subject): Check | undefined {
   const estimates = restsOn(body).filter(({ key }) => !traced || key !== 'hipDepth');
   if (estimates.length === 0) return undefined;
+  const surveyed = !body.child && estimates.some(({ basis }) => basis !== 'block');
   return {
     id: 'measured',
     name: say`Estimated, not measured: ${all(estimates.map(({ key }) => say`${inside(measurementName(key))}`))}`,
@@ -17,7 +18,7 @@ export function checkEstimates({ body, traced }: Subject): Check | undefined {
     wanted: 0,
     tolerance: 0,
     unit: 'count',
-    reason: inTurn([...estimates.map(estimateTold), ...(body.child ? [] : [AT_THE_NAVEL])]),
+    reason: inTurn([...estimates.map(estimateTold), ...(surveyed ? [AT_THE_NAVEL] : [])]),
     remedy: inTurn(estimates.map(({ key }) => measureTold(key))),
   };
 }
@@ -30,6 +31,8 @@ export function checkEstimates({ body, traced }: Subject): Check | undefined {
 const AT_THE_NAVEL: Phrase = say`That is for a waist at the navel; tied halfway up to the ribs it sits about ${mm(40)} higher, and rise and hip depth are as much more.`;
 
 function estimateTold(estimate: Estimate): Phrase {
+  if (estimate.basis === 'block')
+    return say`${measurementName(estimate.key)} was not measured: ${mm(estimate.value)} is taken from your own blocks.`;
   const [least, most] = estimateRange(estimate);
   const from = all(estimate.from.map((key) => say`${inside(measurementName(key))}`));
   return say`${measurementName(estimate.key)} was not measured: ${mm(estimate.value)} is estimated from ${from}; nine in ten bodies like this one have ${mm(least)} to ${mm(most)}.`;

@@ -25,6 +25,7 @@ import { mm, Refusal, say } from '../words';
 import type { ProjectBlocks } from './draft-types';
 import { hemOf } from './hem-of';
 import { differencesOf, SIDES } from './sides';
+import { toldToBody } from './told-to-body';
 import type { Project } from './types';
 
 /** A leg, net, with all that it was made from. */
@@ -48,7 +49,7 @@ export interface FittedLeg {
  * @throws Refusal naming what can't be drafted
  */
 export function legFitted(project: Project): FittedLeg {
-  const body = prepareBody(project.body);
+  const body = prepareBody(project.body, toldToBody(project));
   const heights = casingHeights(project.waist);
   const needed = pullOnNeeded(body, project.cloth);
   const { spread, straighten, raiseWaist, lowerCrotch, length, shape } = project.leg;

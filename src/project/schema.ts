@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { ASKED_KEYS, bodyProblems, ESTIMATED, type MeasurementKey, measurements } from '../body';
+import { ASKED_KEYS, BLOCK_TOLD_KEYS, bodyProblems, ESTIMATED, type MeasurementKey, measurements } from '../body';
 import type { Units } from '../length';
 import {
   BLOCK_EDGES,
@@ -32,6 +32,7 @@ import {
 } from './fields';
 import { lastPrint } from './last-print-schema';
 import { VERSION } from './migrate';
+import { toldToBody } from './told-to-body';
 import type { Project } from './types';
 
 // The library's messages are strings; what is wanted travels through them as a small code and becomes a phrase again.
@@ -78,6 +79,13 @@ function entriesOf(group: string, fields: Readonly<Record<string, Field>>, units
   return Object.fromEntries(Object.entries(fields).map(entry));
 }
 
+/** Some names of a list, each at most once. */
+const someOf = (names: readonly string[], code: string): v.GenericSchema =>
+  v.pipe(
+    v.array(v.picklist(names, code), code),
+    v.check((chosen) => new Set(chosen).size === chosen.length, code),
+  );
+
 /** Its limits are looked at with the whole body; a few may be estimated in the place of a number. */
 function measurementSchema(key: MeasurementKey): v.GenericSchema {
   const code = `limits|${key}`;
@@ -117,12 +125,9 @@ const broughtEntries = {
       ),
     ),
   ),
-  trued: v.optional(
-    v.pipe(
-      v.array(v.picklist(TRUINGS, 'trued'), 'trued'),
-      v.check((chosen) => new Set(chosen).size === chosen.length, 'trued'),
-    ),
-  ),
+  trued: v.optional(someOf(TRUINGS, 'trued')),
+  hipEase: v.optional(valueSchema('block.hipEase', FIELDS.block.hipEase)),
+  waistEase: v.optional(valueSchema('block.waistEase', FIELDS.block.waistEase)),
 };
 const tracedBlocks = part({
   source: v.picklist(TRACED_SOURCES),
@@ -168,6 +173,7 @@ function schemaFor(units: Units) {
     body: part({
       label: v.optional(shortText('text'), 'Body'),
       nappy: v.optional(v.boolean('yesOrNo')),
+      fromBlock: v.optional(someOf(BLOCK_TOLD_KEYS, 'fromBlock')),
       ...bodyEntries,
     }),
     ...Object.fromEntries(GROUPS.filter((name) => !name.includes('.')).map((name) => [name, group(name)])),
@@ -204,7 +210,7 @@ export function checkedProject(raw: unknown): { readonly project: Project; reado
   if (result.issues) return { project: raw as Project, problems: result.issues.map(problemOf) };
   // Schema and type are both made of the catalogue: this is as much a project as its body, which is looked at next, is one.
   const project = result.output as Project;
-  return { project, problems: bodyProblems(project.body) };
+  return { project, problems: bodyProblems(project.body, toldToBody(project)) };
 }
 
 function problemOf(issue: v.BaseIssue<unknown>): Problem {
@@ -237,7 +243,10 @@ function phraseOf(code: string): Phrase {
     return say`has more curves than the ${number(Number(which), 0)} that an edge may have; draw it with fewer points.`;
   if (kind === 'dart')
     return say`must be ${figureWanted({ unit: 'mm', ...DART_LIMITS[which as keyof typeof DART_LIMITS] })}.`;
-  if (kind === 'trued') return say`must be a list of ${own(TRUINGS.join(', '))}, each at most once.`;
+  if (kind === 'trued' || kind === 'fromBlock') {
+    const names = kind === 'trued' ? TRUINGS : BLOCK_TOLD_KEYS;
+    return say`must be a list of ${own(names.join(', '))}, each at most once.`;
+  }
   if (kind === 'darts') return say`must be a list of at most ${number(MOST_DARTS, 0)} darts.`;
   if (kind === 'curves') return say`must be a list of curves.`;
   return say`has no place here.`;

@@ -1,5 +1,6 @@
 export * from './camera';
 export * from './drawing';
+export { type BlocksImplied, blocksImplied, toldByBlocks, USUAL_EASE } from './implied';
 export * from './marks';
 export * from './numbers';
 export * from './picture';

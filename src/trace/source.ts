@@ -12,8 +12,14 @@ export const TRACED_SOURCES = ['drawn', 'photographed'] as const;
 export const BLOCK_SOURCES = ['drafted', ...TRACED_SOURCES, 'numbers'] as const;
 export type BlockSource = (typeof BLOCK_SOURCES)[number];
 
+/** The ease of blocks all round, where somebody knows it: it tells what body they are for, and moves no line. */
+export interface BlocksEase {
+  readonly hipEase?: Mm;
+  readonly waistEase?: Mm;
+}
+
 /** What is done to brought blocks before they are used, by whatever road they came; what was brought stays as it was. */
-export interface BroughtChoices {
+export interface BroughtChoices extends BlocksEase {
   /** What of them is allowance, and taken off. */
   readonly allowances?: PaperAllowances;
   /** What of the pair is trued, in the order in which it was chosen. */

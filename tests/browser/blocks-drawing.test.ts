@@ -20,7 +20,7 @@ test('blocks saved as a drawing are brought back, the same, and one step to undo
   await page.getByRole('button', { name: /^Save these blocks/ }).click();
   const file = await (await saved).path();
   await page.getByLabel('Drawing of the blocks').setInputFiles(file);
-  await page.getByText('These blocks were brought along. They are used as they are.').waitFor();
+  await page.getByText('These blocks were brought along.').waitFor();
   expect(await page.getByRole('status').filter({ hasText: 'are on the table' }).count()).toBe(1);
   await page.getByRole('button', { name: /^Undo/i }).first().click();
   await page.getByRole('textbox', { name: 'Ease at the hip' }).waitFor();

@@ -76,3 +76,29 @@ it('does the same for blocks by numbers', async () => {
   await userEvent.click(screen.getByRole('button', { name: /^Level the hems/ }));
   expect(useBench.getState().project.block).toMatchObject({ source: 'numbers', trued: ['hem'] });
 });
+
+it('tells what the blocks say of their wearer, and takes it where no tape was, never over a tape', async () => {
+  const { hipGirth: _, ...others } = useBench.getState().project.body;
+  act(() => useBench.getState().choose('body', { ...others, bodyRise: 'estimated' }));
+  render(<BlocksStation />);
+  expect(screen.getByText(/^Waist: .* by the blocks, .* by the tape\.$/)).toBeInTheDocument();
+  expect(screen.queryByRole('button', { name: 'Take waist from the blocks' })).toBeNull();
+  expect(useBench.getState().problems.map(({ field }) => field)).toContain('body.hipGirth');
+  await userEvent.click(screen.getByRole('button', { name: 'Take hip from the blocks' }));
+  await userEvent.click(screen.getByRole('button', { name: 'Take body rise from the blocks' }));
+  const { draft, problems, project } = useBench.getState();
+  expect(problems).toEqual([]);
+  expect(project.body).not.toHaveProperty('hipGirth');
+  expect(project.body.fromBlock).toEqual(['hipGirth', 'bodyRise']);
+  expect(draft.body.estimates.filter(({ basis }) => basis === 'block').map(({ key }) => key)).toEqual([
+    'hipGirth',
+    'bodyRise',
+  ]);
+  // The ease that somebody knows of their blocks tells another body.
+  await userEvent.type(screen.getByRole('textbox', { name: 'Ease at the hip' }), '10');
+  expect(useBench.getState().draft.body.hipGirth).toBeCloseTo(draft.body.hipGirth + 50.8 - 100, -0.5);
+  await userEvent.click(screen.getByRole('button', { name: 'Don’t take body rise from the blocks' }));
+  expect(useBench.getState().project.body.fromBlock).toEqual(['hipGirth']);
+  act(() => useBench.getState().undo());
+  expect(useBench.getState().project.body.fromBlock).toEqual(['hipGirth', 'bodyRise']);
+});

@@ -15,26 +15,14 @@ import {
   turned,
   unit,
 } from '../../plane';
+import { EDGE_KEYS, TAPE_KEYS, type TapeKey } from './table';
 
-/** What of the table sets where the corners of a block lie. */
-export const PLACE_KEYS = [
-  'waistToHip',
-  'hipToCrotch',
-  'crotchToKnee',
-  'crotchToHem',
-  'waistWidth',
-  'hipWidth',
-  'kneeWidth',
-  'hemWidth',
-  'fork',
-  'centreRise',
-  'centreLean',
-  'curveStart',
-  'grainHip',
-  'grainKnee',
-  'grainHem',
-] as const;
-export type PlaceKey = (typeof PLACE_KEYS)[number];
+/** What of the table follows from where the corners lie and how the edges between them bend. */
+const FOLLOWING = ['crotchWidth', ...EDGE_KEYS] as const;
+export type PlaceKey = Exclude<TapeKey, (typeof FOLLOWING)[number]>;
+
+/** What of the table sets where the corners of a block lie: all the rest. */
+export const PLACE_KEYS = TAPE_KEYS.filter((key): key is PlaceKey => FOLLOWING.every((one) => one !== key));
 
 /**
  * What no tape tells: how the edges bend between their corners. Each edge is drawn as that of a drafted block; its direction

@@ -1,30 +1,41 @@
 import type { Mm } from '../../length';
 import { type Phrase, say } from '../../words';
 
+type TapeGroup = 'heights' | 'widths' | 'centre' | 'grain' | 'edges';
+
+/**
+ * What each length of the table is called, of which kind it is, and its limits, in the order of work. Heights run along
+ * the grainline and widths square to it, straight; lengths along an edge follow its bends. Where a block has its seam allowances on, the tape begins and ends at the stitching lines.
+ *
+ * @source practice; limits half as large again as the largest body of ANSUR II, 2014
+ */
+const LENGTHS = {
+  waistToHip: [say`Waist to hip line`, 'heights', 20, 500],
+  hipToCrotch: [say`Hip line to crotch line`, 'heights', 5, 300],
+  crotchToKnee: [say`Crotch line to knee line`, 'heights', 10, 700],
+  crotchToHem: [say`Crotch line to hem`, 'heights', 25, 1300],
+  waistWidth: [say`Width at the waist`, 'widths', 60, 700],
+  hipWidth: [say`Width at the hip line`, 'widths', 80, 700],
+  crotchWidth: [say`Width at the crotch line`, 'widths', 80, 900],
+  kneeWidth: [say`Width at the knee line`, 'widths', 50, 700],
+  hemWidth: [say`Width at the hem`, 'widths', 40, 700],
+  fork: [say`Fork`, 'centre', 5, 350],
+  centreRise: [say`Centre above the side`, 'centre', -120, 150],
+  centreLean: [say`Lean of the centre line`, 'centre', -120, 200],
+  curveStart: [say`Start of the crotch curve`, 'centre', 5, 350],
+  grainHip: [say`Side to grainline at the hip line`, 'grain', -100, 600],
+  grainKnee: [say`Side to grainline at the knee line`, 'grain', -100, 600],
+  grainHem: [say`Side to grainline at the hem`, 'grain', -100, 600],
+  waistEdge: [say`Along the waist edge`, 'edges', 60, 800],
+  crotchSeam: [say`Along centre and crotch curve`, 'edges', 80, 1000],
+  inseam: [say`Along the inseam`, 'edges', 25, 1400],
+  side: [say`Along the side`, 'edges', 60, 1700],
+} as const satisfies Readonly<Record<string, readonly [Phrase, TapeGroup, Mm, Mm]>>;
+
+export type TapeKey = keyof typeof LENGTHS;
+
 /** The lengths that a tape takes of one block on its paper, in the order of work. */
-export const TAPE_KEYS = [
-  'waistToHip',
-  'hipToCrotch',
-  'crotchToKnee',
-  'crotchToHem',
-  'waistWidth',
-  'hipWidth',
-  'crotchWidth',
-  'kneeWidth',
-  'hemWidth',
-  'fork',
-  'centreRise',
-  'centreLean',
-  'curveStart',
-  'grainHip',
-  'grainKnee',
-  'grainHem',
-  'waistEdge',
-  'crotchSeam',
-  'inseam',
-  'side',
-] as const;
-export type TapeKey = (typeof TAPE_KEYS)[number];
+export const TAPE_KEYS = Object.keys(LENGTHS) as readonly TapeKey[];
 
 /** Lengths that lie along an edge, with all its bends. */
 export const EDGE_KEYS = ['waistEdge', 'crotchSeam', 'inseam', 'side'] as const;
@@ -52,159 +63,16 @@ export interface NumbersPair {
 export interface TapeLength {
   readonly key: TapeKey;
   readonly name: Phrase;
-  readonly group: 'heights' | 'widths' | 'centre' | 'grain' | 'edges';
+  readonly group: TapeGroup;
   readonly lowest: Mm;
   readonly highest: Mm;
 }
 
-/**
- * All lengths of the table; where the tape lies for each stands in {@link TAPE_PLACES}. Heights run along the grainline and widths square to it, straight; lengths along an edge follow
- * its bends. Where a block has its seam allowances on, the tape begins and ends at the stitching lines.
- *
- * @source practice; limits half as large again as the largest body of ANSUR II, 2014
- */
-export const TAPE_LENGTHS: readonly TapeLength[] = [
-  {
-    key: 'waistToHip',
-    name: say`Waist to hip line`,
-    group: 'heights',
-    lowest: 20,
-    highest: 500,
-  },
-  {
-    key: 'hipToCrotch',
-    name: say`Hip line to crotch line`,
-    group: 'heights',
-    lowest: 5,
-    highest: 300,
-  },
-  {
-    key: 'crotchToKnee',
-    name: say`Crotch line to knee line`,
-    group: 'heights',
-    lowest: 10,
-    highest: 700,
-  },
-  {
-    key: 'crotchToHem',
-    name: say`Crotch line to hem`,
-    group: 'heights',
-    lowest: 25,
-    highest: 1300,
-  },
-  {
-    key: 'waistWidth',
-    name: say`Width at the waist`,
-    group: 'widths',
-    lowest: 60,
-    highest: 700,
-  },
-  {
-    key: 'hipWidth',
-    name: say`Width at the hip line`,
-    group: 'widths',
-    lowest: 80,
-    highest: 700,
-  },
-  {
-    key: 'crotchWidth',
-    name: say`Width at the crotch line`,
-    group: 'widths',
-    lowest: 80,
-    highest: 900,
-  },
-  {
-    key: 'kneeWidth',
-    name: say`Width at the knee line`,
-    group: 'widths',
-    lowest: 50,
-    highest: 700,
-  },
-  {
-    key: 'hemWidth',
-    name: say`Width at the hem`,
-    group: 'widths',
-    lowest: 40,
-    highest: 700,
-  },
-  {
-    key: 'fork',
-    name: say`Fork`,
-    group: 'centre',
-    lowest: 5,
-    highest: 350,
-  },
-  {
-    key: 'centreRise',
-    name: say`Centre above the side`,
-    group: 'centre',
-    lowest: -120,
-    highest: 150,
-  },
-  {
-    key: 'centreLean',
-    name: say`Lean of the centre line`,
-    group: 'centre',
-    lowest: -120,
-    highest: 200,
-  },
-  {
-    key: 'curveStart',
-    name: say`Start of the crotch curve`,
-    group: 'centre',
-    lowest: 5,
-    highest: 350,
-  },
-  {
-    key: 'grainHip',
-    name: say`Side to grainline at the hip line`,
-    group: 'grain',
-    lowest: -100,
-    highest: 600,
-  },
-  {
-    key: 'grainKnee',
-    name: say`Side to grainline at the knee line`,
-    group: 'grain',
-    lowest: -100,
-    highest: 600,
-  },
-  {
-    key: 'grainHem',
-    name: say`Side to grainline at the hem`,
-    group: 'grain',
-    lowest: -100,
-    highest: 600,
-  },
-  {
-    key: 'waistEdge',
-    name: say`Along the waist edge`,
-    group: 'edges',
-    lowest: 60,
-    highest: 800,
-  },
-  {
-    key: 'crotchSeam',
-    name: say`Along centre and crotch curve`,
-    group: 'edges',
-    lowest: 80,
-    highest: 1000,
-  },
-  {
-    key: 'inseam',
-    name: say`Along the inseam`,
-    group: 'edges',
-    lowest: 25,
-    highest: 1400,
-  },
-  {
-    key: 'side',
-    name: say`Along the side`,
-    group: 'edges',
-    lowest: 60,
-    highest: 1700,
-  },
-];
+/** All lengths of the table by their names; where the tape lies for each stands in {@link TAPE_PLACES}. */
+export const TAPE_LENGTHS: readonly TapeLength[] = TAPE_KEYS.map((key) => {
+  const [name, group, lowest, highest] = LENGTHS[key];
+  return { key, name, group, lowest, highest };
+});
 
 /** A length of the table by its key. */
 export const tapeLength = (key: TapeKey): TapeLength => TAPE_LENGTHS[TAPE_KEYS.indexOf(key)] as TapeLength;

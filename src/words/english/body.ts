@@ -126,6 +126,7 @@ export const body = {
   '{0} is needed: {1}': 'plain', // {0} m.name, {1} inside(m.definition)
   '{0} must lie between {1} and {2}.': 'plain', // {0} m.name, {1} limit(m.lowest), {2} limit(m.highest)
   '{0} was not measured but reckoned from trousers that fit: {1}, give or take {2}.': 'plain', // {0} name, {1} mm(value), {2} mm(spread)
+  '{0} was not measured but taken from your own blocks: {1}, give or take {2}.': 'trade', // {0} name, {1} mm(value), {2} mm(spread)
   '{0} was not measured, and no survey of children measured it; by adults’ proportions two in three lie within {1} of {2}.':
     'plain', // {0} name, {1} mm(spread), {2} mm(value)
   '{0} was not measured; two bodies in three like this one lie within {1} of {2}.': 'plain', // {0} name, {1} mm(spread), {2} mm(value)

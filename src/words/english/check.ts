@@ -249,6 +249,7 @@ export const check = {
   '{0} has to be {1} long to stretch over the fullest part of {2}; longer than the waist it won’t hold by itself.':
     'trade', // {0} what, {1} mm(elasticLength), {2} mm(fullest)
   '{0} was not measured: {1} is estimated from {2}; nine in ten bodies like this one have {3} to {4}.': 'plain', // {0} measurementName(estimate.key), {1} mm(estimate.value), {2} from, {3} mm(least), {4} mm(most)
+  '{0} was not measured: {1} is taken from your own blocks.': 'trade', // {0} measurementName(estimate.key), {1} mm(estimate.value)
   '{0}, or choose a shape that draws its own inseams: pyjama or straight.': 'trade', // {0} backRedrawn(front - back, hemGap(joined))
   '{0}, or measure hip, body rise and crotch length again.': 'trade', // {0} madeRight(worst, long, subject.traced)
   '{0}, or turn the tracing by as much; then read hip and knee levels again.': 'plain', // {0} grainRedrawn(blocks)

@@ -265,7 +265,7 @@ export const project = {
   'lies {0} on the floor': 'plain', // {0} mm(-above)
   'must be a list of at most {0} darts.': 'trade', // {0} number(MOST_DARTS, 0)
   'must be a list of curves.': 'plain',
-  'must be a list of {0}, each at most once.': 'plain', // {0} own(TRUINGS.join(', '))
+  'must be a list of {0}, each at most once.': 'plain', // {0} own(names.join(', '))
   'must be a point: [x, y] in millimetres.': 'plain',
   'must be an object in braces.': 'plain',
   'must be four points: start, two handles, end.': 'plain',

@@ -18,6 +18,8 @@ export const workbenchStations = {
     'plain',
   'All {0} steps': 'plain', // {0} number(steps.length, 0)
   'Allowances on the paper': 'trade',
+  'Along the blocks, the crotch length is {0} and the inseam {1}; on the body the first is shorter by its ease, and the second longer, for it goes down to the floor.':
+    'trade', // {0} mm(crotchLength), {1} mm(inseam)
   'Along the edges': 'plain',
   'Along the waist edge, from the side to the dart’s middle.': 'trade',
   'Another way': 'plain',
@@ -45,6 +47,7 @@ export const workbenchStations = {
   'Cut it {0} long.': 'plain', // {0} mm(elasticLength ?? 0)
   Darts: 'trade',
   'Does not fit this width.': 'plain',
+  'Don’t take {0} from the blocks': 'trade', // {0} inside(name)
   'Drafted from the body': 'plain',
   'Drags at the inner knee: both inseams are let out there; 8 mm or ⅜ in is usual.': 'trade',
   'Drags from the seat to the crotch: the back extension and the back rise get longer; 1 cm or ⅜ in is usual.': 'trade',
@@ -85,6 +88,7 @@ export const workbenchStations = {
   'How much longer {0} of it, across the grain, can be pulled without force.': 'trade', // {0} mm(100)
   'How much to buy in the widths in which cloth is sold': 'trade',
   'How much wider each back is than the middle, and each front narrower.': 'plain',
+  'How much wider the blocks are than their wearer, all round; where you don’t know it, what is usual.': 'trade',
   'How old': 'plain',
   'How the grainline lies': 'trade',
   'How the sheets lie under the pieces.': 'plain',
@@ -183,6 +187,8 @@ export const workbenchStations = {
   'Step {0} of {1}': 'plain', // {0} number(place, 0), {1} number(steps.length, 0)
   'Take the corrections back': 'plain',
   'Take this dart away': 'trade',
+  'Take {0} from the blocks': 'trade', // {0} inside(name)
+  'Taken from your own blocks, and follows when they change; a tape says it better.': 'trade',
   'That was never printed': 'plain',
   'The back fork’s tip, cut off this far inside the crotch point and sewn on again: {0} is usual, {1} leaves the leg whole.':
     'trade', // {0} mm(50), {1} mm(0)
@@ -205,6 +211,8 @@ export const workbenchStations = {
   'The waist dips over the belly: the centre front waist goes up; 1.5 cm or ⅝ in is usual.': 'trade',
   'The waist edge lies this much higher over the side, and not at the centres.': 'trade',
   'The {0} is {1} wide; {2} {3} can be cut. What would fit:': 'plain', // {0} pieceName(widest.piece), {1} mm(widest.width), {2} LAYOUT_WORDS[layout], {3} mm(room)
+  'These blocks were brought along. Nothing is done to them but what is chosen here, and that can be taken back.':
+    'trade',
   'They are drawn on the block and told apart from the waist; nothing is sewn of them in a pant that pulls on.':
     'trade',
   'Thicker where the room is bright.': 'plain',
@@ -217,6 +225,7 @@ export const workbenchStations = {
   'Turned inside at the opening.': 'plain',
   'Wash and dry it as you will the trousers, before it is cut.': 'plain',
   'What the fold itself takes up; more in a thick flannel.': 'trade',
+  'What these blocks say of their wearer': 'trade',
   'What you say here is taken off. Leave it empty where the paper ends at the stitching line.': 'trade',
   'When it is folded.': 'trade',
   'When it is folded; the leg ends that much higher.': 'trade',
@@ -285,6 +294,7 @@ export const workbenchStations = {
   woman: 'plain',
   yes: 'plain',
   '{0} for the casing, both layers together.': 'trade', // {0} mm(casingHeight)
+  '{0} isn’t taken from the blocks any more.': 'trade', // {0} name
   '{0} more lie beyond the stitching, to be caught by it.': 'trade', // {0} mm(caught)
   '{0} round: it holds, and it stretches over the fullest part.': 'trade', // {0} mm(bandLength ?? 0)
   '{0} sheets in {1} columns and {2} rows; never fewer than {3}.': 'plain', // {0} number(plan.sheets.length), {1} number(plan.columns), {2} number(plan.rows), {3} number(plan.lowerBound)
@@ -295,4 +305,7 @@ export const workbenchStations = {
   '{0}: how it’s drawn': 'plain', // {0} name
   '{0}: how?': 'plain', // {0} name
   '{0}: margin {1}': 'plain', // {0} number(line.number, 0), {1} mm(line.margin)
+  '{0}: {1} by the blocks, {2} by the tape.': 'trade', // {0} name, {1} mm(value), {2} mm(measured)
+  '{0}: {1} by the blocks; not measured.': 'trade', // {0} name, {1} mm(value)
+  '{0}: {1}, taken from the blocks.': 'trade', // {0} name, {1} mm(value)
 } as const;

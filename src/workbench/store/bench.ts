@@ -8,6 +8,7 @@ import {
   redrawn,
   remedied,
   startedFresh,
+  takenFromBlocks,
   travelled,
   typed,
   withBlocks,
@@ -50,6 +51,7 @@ export const createBench = (habits: Habits = METRIC) =>
     choose: (path, value) => set((state) => ({ ...chosen(state, path, value), running: undefined })),
     slide: (path, value) => set((state) => chosen(state, path, value)),
     estimate: (keys) => set((state) => estimated(state, keys)),
+    takeFromBlocks: (key, taken) => set((state) => takenFromBlocks(state, key, taken)),
     remedy: (check) => set((state) => remedied(state, check)),
     // Only how numbers are printed: nothing to undo, and the draft's numbers stay the same.
     showUnits: (units) => set((state) => redrawn({ ...state.project, units })),

@@ -1,4 +1,4 @@
-import { type AskedKey, ESTIMATED, measurements } from '../../body';
+import { type AskedKey, type BlockToldKey, ESTIMATED, measurements } from '../../body';
 import type { Check } from '../../check';
 import {
   applyRemedy,
@@ -113,6 +113,21 @@ export function estimated(state: BenchState, keys: readonly AskedKey[]): Change 
   return {
     ...changed(state, project, label, 'estimate'),
     entries: paths.reduce(without, state.entries),
+    running: undefined,
+  };
+}
+
+/** The state after a measurement was taken from the brought blocks, where no tape took it; or was given up again. */
+export function takenFromBlocks(state: BenchState, key: BlockToldKey, taken: boolean): Change {
+  const path = `body.${key}`;
+  const others = (state.project.body.fromBlock ?? []).filter((one) => one !== key);
+  const next = taken ? [...others, key] : others;
+  // What a field is drawn by while it waits is no number of a tape.
+  const free = isWaiting(state, path) ? withValue(state.project, path, undefined) : state.project;
+  const project = withValue(free, 'body.fromBlock', next.length > 0 ? next : undefined);
+  return {
+    ...changed(state, project, said(fieldName(path)), `${path} from the blocks`),
+    entries: without(state.entries, path),
     running: undefined,
   };
 }

@@ -1,4 +1,4 @@
-import type { AskedKey } from '../../body';
+import type { AskedKey, BlockToldKey } from '../../body';
 import type { Check } from '../../check';
 import type { Units } from '../../length';
 import type { Draft, Habits, LastPrint, Measures, Project, Station } from '../../project';
@@ -78,6 +78,8 @@ export interface BenchActions {
   readonly slide: (path: string, value: unknown) => void;
   /** Asks for estimates where something was not measured: one change to undo. */
   readonly estimate: (keys: readonly AskedKey[]) => void;
+  /** Takes a measurement that no tape took from the brought blocks, or gives that up. */
+  readonly takeFromBlocks: (key: BlockToldKey, taken: boolean) => void;
   /** Applies the remedy of a check, or another change that was proposed: one change to undo. */
   readonly remedy: (proposed: Pick<Check, 'id' | 'fix'>) => void;
   readonly showUnits: (units: Units) => void;

@@ -19,7 +19,8 @@ export function MeasurementField({ measurement }: { readonly measurement: Measur
   const typed = useBench((state) => state.field === `body.${key}`);
   const asking = useBench(useShallow(measuresAsking));
   const asked = body[key] === ESTIMATED;
-  const optional = !required || asked || (inPlace !== undefined && body[inPlace] !== undefined);
+  const optional =
+    !required || asked || estimate?.basis === 'block' || (inPlace !== undefined && body[inPlace] !== undefined);
   const hem = useHemTold(key);
   const taken = body[key] !== undefined && !asked && !asking.includes(key);
   // A remark stands by the likeliest of its measurements, and by the one that is being typed.

@@ -9,6 +9,8 @@ export function measurementHelp({ definition }: Measurement, estimate: Estimate 
 function estimateTold(estimate: Estimate): Phrase {
   if (estimate.basis === 'inference' && estimate.key !== 'bodyRise' && estimate.key !== 'insideLeg')
     return say`Nobody measured it on children; by adults’ proportions ${rangeTold(estimate)}.`;
+  if (estimate.basis === 'block')
+    return say`Taken from your own blocks, and follows when they change; a tape says it better.`;
   if (estimate.basis === 'trousers') return say`Reckoned from the trouser inseam, and follows when that changes.`;
   if (estimate.key === 'crotchLength')
     return say`With the waist at the navel ${rangeTold(estimate)}; nothing is drawn from that.`;

@@ -23,6 +23,9 @@ export const measuresAsking = (state: Bench): readonly MeasurementKey[] =>
 export const remarksOn = (body: BodyGiven, asking: readonly MeasurementKey[]): readonly Remark[] =>
   bodyRemarks(body).filter(({ keys }) => !keys.some((key) => asking.includes(key)));
 
+/** Trousers and blocks of somebody’s own tell more of their wearer than all that is known of other people. */
+const TELLING: readonly Estimate['basis'][] = ['trousers', 'block'];
+
 /** The measurements that still wait to be taken: what such a field is drawn by in the meantime is nobody's. */
 const measuresWaiting = (state: Bench): readonly MeasurementKey[] =>
   measurements.map(({ key }) => key).filter((key) => isWaiting(state, `body.${key}`));
@@ -41,8 +44,8 @@ export function useEstimates(): (key: MeasurementKey) => Estimate | undefined {
   );
   return (key) => {
     if (key === 'crotchLength') return crotchLengthExpected(measured);
-    // Trousers tell an inside leg better than all that is known of other people's.
-    const told = drawn.find((one) => one.key === key && one.basis === 'trousers');
+    const told = drawn.find((one) => one.key === key && TELLING.some((basis) => basis === one.basis));
+    if (told?.basis === 'block') return told;
     if (key === 'bodyRise' || key === 'insideLeg') return told ?? estimateAlone(key, measured);
     if (waiting.length === 0) return drawn.find((one) => one.key === key);
     return key === 'hipDepth' ? estimateAlone(key, measured) : undefined;
