@@ -25,6 +25,9 @@ export const LANDMARKS = [
 ] as const;
 export type Landmark = (typeof LANDMARKS)[number];
 
+/** A block that ends above the knee has none, and is traced without. */
+const NEEDED = LANDMARKS.filter((name) => name !== 'knee');
+
 /** What is marked of one block: on a picture in pixels, on the paper in millimetres. */
 export interface BlockMarks {
   readonly landmarks: Readonly<Partial<Record<Landmark, MarkedPoint>>>;
@@ -132,10 +135,10 @@ export function marksMapped({ landmarks, points, followed }: BlockMarks, map: (p
  *
  * @param part which block; problems name its marks so
  * @param marks in millimetres on the paper, lying any way round
- * @throws Refusal naming each landmark that is missing
+ * @throws Refusal naming each landmark that is missing, but for the knee
  */
 export function traceFromMarks(part: 'front' | 'back', marks: BlockMarks): TracedBlock {
-  const missing = LANDMARKS.filter((name) => !marks.landmarks[name]);
+  const missing = NEEDED.filter((name) => !marks.landmarks[name]);
   const problem = (what: string, phrase: Problem['phrase']): Problem => ({
     field: `${part}-${what}`,
     value: undefined,
@@ -143,7 +146,8 @@ export function traceFromMarks(part: 'front' | 'back', marks: BlockMarks): Trace
   });
   if (missing.length > 0) throw new Refusal(missing.map((name) => problem(name, say`must be marked.`)));
   const upright = uprightMarks(marks);
-  const { grainTop, grainBottom, hipSide, hipCentre, knee } = upright.landmarks as Record<Landmark, Point>;
+  const { grainTop, grainBottom, hipSide, hipCentre } = upright.landmarks as Record<Landmark, Point>;
+  const { knee } = upright.landmarks;
   const drawn = BLOCK_EDGES.map((name) => ({ name, curves: edgeThroughMarks(upright, name) ?? [] }));
   const empty = drawn.filter(({ curves }) => curves.length === 0);
   if (empty.length > 0) throw new Refusal(empty.map(({ name }) => problem(name, say`is too short to be an edge.`)));
@@ -152,7 +156,7 @@ export function traceFromMarks(part: 'front' | 'back', marks: BlockMarks): Trace
     ...lines,
     grainline: [[straight(grainTop, grainBottom)]],
     hip: [[straight(hipSide, hipCentre)]],
-    knee: [[straight(knee, knee)]],
+    ...(knee && { knee: [[straight(knee, knee)]] }),
   });
 }
 

@@ -188,11 +188,17 @@ describe('marks', () => {
   const marks = markedBlock(own.blocks.front);
 
   test('that are missing are named, each of them', () => {
-    const { knee: _knee, grainTop: _top, ...landmarks } = marks.landmarks;
+    const { hemSide: _hem, grainTop: _top, ...landmarks } = marks.landmarks;
     const refused = () => traceFromMarks('back', { ...marks, landmarks });
     expect(refused).toThrow(Refusal);
-    expect(refused).toThrow(/back-knee.*\n.*back-grainTop/);
+    expect(refused).toThrow(/back-hemSide.*\n.*back-grainTop/);
     expect(edgeThroughMarks({ landmarks: {}, points: {} }, 'waist')).toBeUndefined();
+  });
+
+  test('of a block that ends above the knee lack it, and it is traced without', () => {
+    const { knee: _knee, ...landmarks } = marks.landmarks;
+    expect(traceFromMarks('front', { ...marks, landmarks })).not.toHaveProperty('kneeLevel');
+    expect(traceFromMarks('front', marks)).toHaveProperty('kneeLevel');
   });
 
   test('may lie on one another: then no curve is drawn between them', () => {
