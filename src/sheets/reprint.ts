@@ -4,7 +4,7 @@ import type { Mm } from '../length';
 import { type Box, boxInside, boxRound, point } from '../plane';
 import { bareInk } from './bare';
 import { coveringCells } from './cover';
-import { bordered, type Cell, cellKey, type Grid, gridFrom, gridWindow, isSameCell } from './grid';
+import { bordered, type Cell, cellKey, type Grid, gridFrom, isSameCell } from './grid';
 import { hasRoom, type Join, type MarkedJoin, markedJoins, type PrintedPart, partJoins } from './joins';
 import { sheetLabel } from './label';
 import { layoutParts } from './layout';
@@ -18,7 +18,7 @@ import { tipBox } from './sight';
 import { squareSide } from './starts';
 import { planOn } from './tile';
 import { hostRoom, isFree, type LaidTip, type Taken } from './tip-places';
-import { groupCount } from './tips';
+import { groupCount, withTips } from './tips';
 import type { PaperSettings, SheetPlan } from './types';
 
 /** What is drawn now, on the sheets that were printed of it before. */
@@ -69,22 +69,13 @@ export function reprint(pieces: readonly Piece[], settings: PaperSettings, befor
   );
   const [main, ...boxes] = placed.map((ink) => stretchesBox(ink));
   const filled = filledAt(way, inks[0] as PieceInk, places[0] as PiecePlace, main as Box);
-  const { cells, tips } = withPrintedTips(
-    grid,
-    covering,
-    { filled, boxes, inks: placed, levelsFrom: inks.map(({ levelsFrom }) => levelsFrom) },
-    [...old.values()],
-  );
-  const parts = layoutParts({ grid, cells, tips });
+  const taken = { filled, boxes, inks: placed, levelsFrom: inks.map(({ levelsFrom }) => levelsFrom) };
   const drawings = placedDrawings(pieces, places);
-  const moves = partMoves(grid, parts, before, { lines: drawnLines(drawings), words: drawnWords(drawings), old });
-  const hasMoves = ({ cell }: PrintedPart) => moves.has(cellKey(cell));
-  // A sheet and what is cut out of it come from one page: they are kept or printed again together.
-  const kept = cells.filter((cell) =>
-    [{ cell, window: gridWindow(grid, cell) }, ...tips.filter(({ host }) => isSameCell(host, cell))].every(hasMoves),
-  );
-  const bearer = (cell: Cell) => tips.find((tip) => isSameCell(tip.cell, cell))?.host ?? cell;
-  const holds = (cell: Cell) => kept.some((sheet) => isSameCell(sheet, bearer(cell)));
+  const now = { lines: drawnLines(drawings), words: drawnWords(drawings), old };
+  const judged = (laid: PartsLaid) => keptParts(grid, laid, (parts) => partMoves(grid, parts, before, now));
+  const asPrinted = judged(withPrintedTips(grid, covering, taken, [...old.values()]));
+  const moved = judged(withTipsMoved(grid, asPrinted, taken, old));
+  const { cells, tips, parts, moves, holds, anew } = moved.anew.length < asPrinted.anew.length ? moved : asPrinted;
   const joins = markedJoins(grid, parts, drawingInk(drawings), {
     marksOf: (join) => (holds(join.first) || holds(join.second) ? marksShared(join, old) : []),
     last: Math.max(0, ...[...old.values()].flatMap(({ marks }) => marks.map(({ number }) => number))),
@@ -92,10 +83,62 @@ export function reprint(pieces: readonly Piece[], settings: PaperSettings, befor
   const labelOf = ({ row, column }: Cell) => sheetLabel(row - first.row, column - first.column);
   return {
     plan: planOn({ grid, cells, tips, places }, joins, pieces, first),
-    anew: cells.filter((cell) => !holds(cell)).map(labelOf),
+    anew: anew.map(labelOf),
     away: [...old.values()].filter(({ cell }) => !holds(cell)).map(({ cell }) => labelOf(cell)),
     moved: Math.max(0, ...moves.values()) * Math.max(way.scale.x, way.scale.y),
   };
+}
+
+/** Sheets, and the tips that they bear. */
+interface PartsLaid {
+  readonly cells: readonly Cell[];
+  readonly tips: readonly LaidTip[];
+}
+
+/** The same, and which of them are kept. */
+interface PartsKept extends PartsLaid {
+  readonly parts: readonly PrintedPart[];
+  /** How far the lines have moved on each part that holds by itself. */
+  readonly moves: ReadonlyMap<string, Mm>;
+  readonly holds: (cell: Cell) => boolean;
+  /** The sheets to print. */
+  readonly anew: readonly Cell[];
+}
+
+/** Which parts are kept: a sheet and what is cut out of it come from one page, and are kept or printed again together. */
+function keptParts(
+  grid: Grid,
+  { cells, tips }: PartsLaid,
+  movesOf: (parts: readonly PrintedPart[]) => ReadonlyMap<string, Mm>,
+): PartsKept {
+  const parts = layoutParts({ grid, cells, tips });
+  const moves = movesOf(parts);
+  const onSheet = (cell: Cell) => [cell, ...tips.filter(({ host }) => isSameCell(host, cell)).map((tip) => tip.cell)];
+  const kept = cells.filter((cell) => onSheet(cell).every((one) => moves.has(cellKey(one))));
+  const bearer = (cell: Cell) => tips.find((tip) => isSameCell(tip.cell, cell))?.host ?? cell;
+  const holds = (cell: Cell) => kept.some((sheet) => isSameCell(sheet, bearer(cell)));
+  return { cells, tips, parts, moves, holds, anew: cells.filter((cell) => !holds(cell)) };
+}
+
+/**
+ * The same with what changed laid in empty corners of the sheets that are printed anyway: tips that changed, so that the
+ * sheets that bore them may stay, and places that changed or came with little on them.
+ */
+function withTipsMoved(
+  grid: Grid,
+  { cells, tips, moves }: PartsKept,
+  taken: Taken,
+  old: ReadonlyMap<string, OldPart>,
+): PartsLaid {
+  const holds = (cell: Cell) => moves.has(cellKey(cell));
+  const loose = tips.flatMap(({ cell }) => (holds(cell) ? [] : [cell]));
+  const sheets = [...cells, ...loose].toSorted((a, b) => a.row - b.row || a.column - b.column);
+  const staying = {
+    tips: tips.filter(({ cell }) => holds(cell)),
+    isPrinted: (cell: Cell) => !holds(cell),
+    shown: (cell: Cell) => old.get(cellKey(cell))?.tip?.window,
+  };
+  return withTips(grid, sheets, taken, Number.POSITIVE_INFINITY, staying) ?? { cells, tips };
 }
 
 /** A sheet or a tip as it was printed, its place counted in the grid. */

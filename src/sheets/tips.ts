@@ -1,5 +1,5 @@
 import type { Mm } from '../length';
-import type { Box } from '../plane';
+import { type Box, boxRound } from '../plane';
 import { bareInk } from './bare';
 import { type Cell, cellKey, type Grid, gridWindow, isSameCell } from './grid';
 import { hasRoom, LEAST_MARKED, partJoins } from './joins';
@@ -10,30 +10,45 @@ const LARGEST = 0.4;
 /** White round a tip's lines, on the paper. */
 const RIM: Mm = 2;
 
+/** What of an earlier print stays as it is while places are looked for. */
+interface Staying {
+  /** Already laid. */
+  readonly tips: readonly LaidTip[];
+  /** Whether a sheet is printed now: it may become a tip, and bear others. */
+  readonly isPrinted: (cell: Cell) => boolean;
+  /** What a tip in this place showed: its neighbours bear the marks of that. */
+  readonly shown: (cell: Cell) => Box | undefined;
+}
+
+const NOTHING_STAYS: Staying = { tips: [], isPrinted: () => true, shown: () => undefined };
+
 /**
  * The sheets that are left once every place of the grid with little on it is printed in an empty corner of another
  * sheet, and those tips: those with the least on them first, each only if all sheets still hang together by marks. Where
  * it is nothing but a stretch of a level line, the place is left out: a ruler bridges it.
  *
  * @param most the most sheets that are wanted: undefined where more are left
+ * @param staying where the pattern was printed before
  */
 export function withTips(
   grid: Grid,
   cells: readonly Cell[],
   taken: Taken,
   most: number,
+  staying: Staying = NOTHING_STAYS,
 ): { readonly cells: readonly Cell[]; readonly tips: readonly LaidTip[] } | undefined {
   let sheets = cells;
-  let tips: readonly LaidTip[] = [];
+  let { tips } = staying;
   const area = (box: Box | undefined) => (box ? (box.right - box.left) * (box.bottom - box.top) : 0);
   const window = grid.way.window.width * grid.way.window.height;
   const bare = bareInk(grid, taken.inks, taken.levelsFrom);
-  const placeOf = tipPlaces(grid, cells, taken);
-  const groups = groupCount(grid, cells, []);
+  const placeOf = tipPlaces(grid, [...cells, ...tips.map(({ cell }) => cell)], taken);
+  const groups = groupCount(grid, cells, tips);
   const inOrder = cells
+    .filter(staying.isPrinted)
     .map((cell) => ({
       cell,
-      size: area(bare.box(cell, cells, [], LARGEST * window)),
+      size: area(bare.box(cell, cells, tips, LARGEST * window)),
     }))
     .filter(({ size }) => size < LARGEST * window)
     .toSorted((a, b) => a.size - b.size);
@@ -48,10 +63,13 @@ export function withTips(
       sheets = others;
       continue;
     }
-    const shown = tipWindow(grid, cell, box, [...others, ...tips.map((tip) => tip.cell)]);
+    const before = staying.shown(cell);
+    const wanted = before ? boxRound([box, before]) : box;
+    const shown = tipWindow(grid, cell, wanted, [...others, ...tips.map((tip) => tip.cell)]);
     // A sheet that may become a tip itself is no place for others while there is one that won't.
-    const firm = others.filter((other) => !inOrder.some((one) => one.cell === other));
-    const unsure = others.filter((other) => !firm.includes(other));
+    const hosts = others.filter(staying.isPrinted);
+    const firm = hosts.filter((other) => !inOrder.some((one) => one.cell === other));
+    const unsure = hosts.filter((other) => !firm.includes(other));
     const placed = shown && (placeOf(shown, firm, tips) ?? placeOf(shown, unsure, tips));
     if (!placed) continue;
     const more = [...tips, { cell, window: shown, ...placed }];
