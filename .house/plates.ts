@@ -5,7 +5,7 @@ import type { Piece } from '../src/edges';
 import { formatLength } from '../src/length';
 import { type Curve, outlineCurves, outlineEdge, type Point, pathStart, pathThrough } from '../src/plane';
 import { checksOf, type Draft, draft, type Project } from '../src/project';
-import { printPhrase } from '../src/words';
+import { printPhrase, said } from '../src/words';
 import { root } from './paths.mjs';
 import { type PlateBody, plateBodies } from './plate-bodies';
 
@@ -68,14 +68,16 @@ function pieceDrawn(piece: Piece): string {
 function drawing(d: Draft): string {
   const { body, blocks, leg, measures } = d;
   const cm = (mm: number) => formatLength(mm, 'cm');
+  // A cutter looks at these two closer than a tape reads.
+  const tenths = (mm: number) => `${(Math.round(10 * mm) / 10 + 0).toFixed(1)} mm`;
   const words = [
     `waist ${cm(body.waistGirth)}, hip ${cm(body.hipGirth)}, rise ${cm(body.bodyRise)}, inside leg ${cm(body.insideLeg)}`,
-    `crotch ${cm(measures.crotchLengthFinished)}${body.crotchLength === undefined ? '' : ` (off by ${cm(measures.crotchFit)})`}, drop ${cm(measures.backCrotchDrop)}, straightened ${measures.straighten.toFixed(2)}, leans ${measures.leanBack.toFixed(1)}° and ${measures.leanFront.toFixed(1)}°`,
+    `crotch ${cm(measures.crotchLengthFinished)}${body.crotchLength === undefined ? '' : ` (off by ${tenths(measures.crotchFit)})`}, drop ${tenths(measures.backCrotchDrop)}, straightened ${measures.straighten.toFixed(2)}, leans ${measures.leanBack.toFixed(1)}° and ${measures.leanFront.toFixed(1)}°`,
     checksOf(d).every((c) => c.verdict === 'good')
       ? 'all checks good'
       : checksOf(d)
           .filter((c) => c.verdict !== 'good')
-          .map((c) => `${c.name}: ${c.verdict}`)
+          .map((c) => `${said(c.name)}: ${c.verdict}`)
           .join(', '),
   ];
   const block = (part: 'front' | 'back', shift: number) =>

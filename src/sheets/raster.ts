@@ -31,15 +31,11 @@ export interface Inked extends Omit<Raster, 'sums'> {
 }
 
 /**
- * The squares that lines touch, added up.
+ * The squares that lines touch.
  *
  * @param stretches x, y, x, y of every straight stretch
  * @param box holds all of them
  */
-export const inkRaster = (stretches: ArrayLike<number>, box: Box, side: Mm): Raster =>
-  rasterOf(inkedSquares(stretches, box, side));
-
-/** The squares that lines touch. */
 export function inkedSquares(stretches: ArrayLike<number>, box: Box, side: Mm): Inked {
   const base = squares(box, side);
   const inked = new Uint8Array(base.columns * base.rows);
