@@ -2,15 +2,13 @@ import { readFile } from 'node:fs/promises';
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { readBlocks } from '../../src/files/read/blocks';
-import { add, edgeLength, outlineEdge, type Point, point } from '../../src/plane';
-import { BLOCK_EDGES, blocksFromTrace, LANDMARKS, viewToPlane } from '../../src/trace';
-import { flatsOfWork } from '../../src/workbench/photo/flat';
-import { shownFloor } from '../../src/workbench/photo/shown-place';
-import { NO_WORK, newShot, type Part, type PhotoWork, withMark } from '../../src/workbench/photo/work';
+import { add, edgeLength, outlineEdge, type Point } from '../../src/plane';
+import { BLOCK_EDGES, blocksFromTrace } from '../../src/trace';
 import { fitView, inWindow } from '../../src/workbench/view/view';
 import { faultsOf } from './faults';
+import { markBlock, ROOM } from './mark-block';
 import { launchChromium, type OpenedApp, openApp } from './open-app';
-import { blocks, marksOnFloor, marksSeen, photograph, SIZE, sheetCamera } from './photographed';
+import { blocks, marksSeen, photograph, SIZE } from './photographed';
 
 let browser: Browser;
 let app: OpenedApp;
@@ -25,7 +23,6 @@ afterEach(async () => {
   await app.close();
 });
 
-const ROOM = { left: 16, top: 16, right: 16, bottom: 56 };
 const button = (page: Page, name: string | RegExp) => page.getByRole('dialog').getByRole('button', { name });
 
 /** Opens the photograph and waits for its corners. */
@@ -64,32 +61,6 @@ function pressing(page: Page) {
       await it.click();
     },
   };
-}
-
-/** The photograph with sheets as it is marked step by step, by which the test knows what the page shows. */
-const sheetWork: PhotoWork = { ...NO_WORK, shots: [newShot('', SIZE.width, SIZE.height, marksSeen)] };
-
-/** Marks the eleven places of a block, each where it is shown. */
-async function markBlock(page: Page, part: Part, press: (at: Point) => Promise<void>): Promise<void> {
-  const window = await page.locator('.photo-picture').boundingBox();
-  const [flat] = flatsOfWork(sheetWork);
-  if (!window || !flat) throw new Error('nothing is shown');
-  const { landmarks } = marksOnFloor(part);
-  let work = sheetWork;
-  for (const [i, name] of LANDMARKS.entries()) {
-    await page.getByText(`${i + 1} of 11`).waitFor();
-    const pixel = sheetCamera(landmarks[name] as Point);
-    const shown = shownFloor({ work, selected: undefined, byKeys: false }, part, flat);
-    const view = fitView(shown.box(), window, ROOM);
-    const { x, y } = inWindow(viewToPlane(flat.view, pixel) as Point, view);
-    // It is shown without having to be looked for.
-    expect(x > 0 && y > 0 && x < window.width && y < window.height, `${part} ${name}`).toBe(true);
-    await press(point(window.x + x, window.y + y));
-    work = withMark(work, 0, { kind: 'landmark', part, name }, pixel);
-  }
-  await expect
-    .poll(() => page.getByText('as drawn', { exact: true }).count(), { timeout: 15_000 })
-    .toBe(BLOCK_EDGES.length);
 }
 
 /** Marks lie where the block has them, however close; they can be zoomed apart. */

@@ -9,7 +9,7 @@ import { flatsOfWork } from './flat';
 import { NUDGE } from './MarkPad';
 import { lookedAt } from './middle';
 import { PhotoView } from './PhotoView';
-import { place, usePhoto } from './photo-store';
+import { nextLandmark, place, usePhoto } from './photo-store';
 import type { Picture } from './picture';
 import { marksOnFloor, shownFloor } from './shown-place';
 import { EDGE_NAMES, LANDMARK_WORDS } from './words';
@@ -66,6 +66,7 @@ export function BlockBoard({ part, picture }: { readonly part: Part; readonly pi
       selected={selected}
       step={NUDGE.paper}
       onPress={onPress}
+      besideMarks={nextLandmark(work, part) !== undefined}
       onMiddle={(at) => {
         lookedAt.current = onPicture(picture, board, at);
       }}

@@ -1,5 +1,5 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react';
-import type { Point } from '../../plane';
+import { add, type Point } from '../../plane';
 import { useDrag } from '../view/use-drag';
 import { inWindow, outOfWindow, standingAt, type View } from '../view/view';
 import { isRemovable, type Mark } from './board';
@@ -13,7 +13,12 @@ interface MarkButtonProps {
   readonly view: View;
   readonly step: number;
   readonly selected: boolean;
+  /** A press within the button's reach but beside its mark, while another place is to be marked: told where in the window. */
+  readonly onBeside?: ((at: Point) => void) | undefined;
 }
+
+/** A press within so much of a mark means the mark itself, pixels. */
+const ON_MARK = 8;
 
 const KEYS: Readonly<Record<string, Point>> = {
   ArrowLeft: { x: -1, y: 0 },
@@ -23,11 +28,13 @@ const KEYS: Readonly<Record<string, Point>> = {
 };
 
 /** A mark that is dragged, or moved by arrow keys; Delete takes it away. Its middle is left open, so that what it marks is seen. */
-export function MarkButton({ mark, view, step, selected }: MarkButtonProps) {
+export function MarkButton({ mark, view, step, selected, onBeside }: MarkButtonProps) {
   const key = markKey(mark.id);
   const button = useRef<HTMLButtonElement>(null);
   const wanted = usePhoto((state) => state.focus === key);
   const inHandBefore = useRef(false);
+  /** How far beside its middle it was pressed. */
+  const beside = useRef<Point>({ x: 0, y: 0 });
   const removable = isRemovable(mark.id);
 
   useEffect(() => {
@@ -45,7 +52,10 @@ export function MarkButton({ mark, view, step, selected }: MarkButtonProps) {
     onMove: ({ to }) => moveMark(mark.id, outOfWindow(to, view), `drag ${key}`),
     onDrop({ pressed }) {
       endRun();
-      if (pressed && !inHandBefore.current) placeOnMark(mark.id);
+      if (!pressed) return;
+      const { x, y } = beside.current;
+      if (onBeside && Math.hypot(x, y) > ON_MARK) onBeside(add(inWindow(mark.at, view), beside.current));
+      else if (!inHandBefore.current) placeOnMark(mark.id);
     },
   });
 
@@ -79,6 +89,11 @@ export function MarkButton({ mark, view, step, selected }: MarkButtonProps) {
       data-corner={mark.id.kind === 'point' && mark.letter ? true : undefined}
       style={standingAt(mark.at, view)}
       {...handlers}
+      onPointerDown={(event) => {
+        const { left, top, width, height } = event.currentTarget.getBoundingClientRect();
+        beside.current = { x: event.clientX - left - width / 2, y: event.clientY - top - height / 2 };
+        handlers.onPointerDown(event);
+      }}
       onKeyDown={onKeyDown}
       onFocus={() => usePhoto.setState({ selected: mark.id })}
       onBlur={endRun}

@@ -27,6 +27,8 @@ export interface PhotoViewProps {
   readonly step: number;
   /** A press on the picture itself. */
   readonly onPress?: ((at: Point) => void) | undefined;
+  /** Whether a press close beside a mark is one on the picture, too: places may lie close to each other. */
+  readonly besideMarks?: boolean;
   /** Told of the middle of what is seen, for what is placed by keys. */
   readonly onMiddle: (middle: Point) => void;
   readonly lines: (view: View) => ReactNode;
@@ -36,7 +38,8 @@ const ROOM = { left: 16, top: 16, right: 16, bottom: 56 };
 
 /** The photograph in its window, with its marks over it: dragged, zoomed and marked by hand or by keys. */
 export function PhotoView(props: PhotoViewProps) {
-  const { picture, board, name, box, still, about, marks, selected, step, onPress, onMiddle, lines } = props;
+  const { picture, board, name, box, still, about, marks, selected, step, onPress, besideMarks, onMiddle, lines } =
+    props;
   const element = useRef<HTMLElement>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
   const size = useWindowSize(element);
@@ -68,13 +71,25 @@ export function PhotoView(props: PhotoViewProps) {
         data-placing={onPress ? true : undefined}
         onKeyDown={(event) => moveViewByKey(event, control)}
         {...drag}
+        onPointerDown={(event) => {
+          // After a finger the browser sends a mouse to the same place, where by then another mark may lie and would take the focus.
+          if (event.pointerType === 'touch') event.preventDefault();
+          drag.onPointerDown(event);
+        }}
       >
         <canvas ref={canvas} width={Math.round(size.width)} height={Math.round(size.height)} />
         <svg className="photo-lines" width={size.width} height={size.height} aria-hidden="true">
           {lines(view)}
         </svg>
         {marks.map((mark) => (
-          <MarkButton key={markKey(mark.id)} mark={mark} view={view} step={step} selected={mark === chosen} />
+          <MarkButton
+            key={markKey(mark.id)}
+            mark={mark}
+            view={view}
+            step={step}
+            selected={mark === chosen}
+            onBeside={besideMarks ? (at) => onPress?.(outOfWindow(at, view)) : undefined}
+          />
         ))}
       </section>
       {chosen && <Loupe picture={picture} board={board} mark={chosen} view={view} size={size} />}

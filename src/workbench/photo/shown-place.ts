@@ -5,7 +5,7 @@ import { flatsOfWork, marksOnPaper } from './flat';
 import { nextLandmark, type PhotoState } from './photo-store';
 import type { Part, PhotoWork } from './work';
 
-/** Round a mark that keys move there is so much to be seen, and round a block that is marked whole, millimetres. */
+/** Round a mark that keys move there is so much to be seen, which goes along step by step with it; and round a block that is marked whole, millimetres. */
 const ROUND_MARK = 120;
 const ROUND_BLOCK = 60;
 
@@ -39,8 +39,14 @@ export function shownFloor(
   const { landmarks } = marksOnFloor(work, part);
   const held = byKeys && selected?.kind === 'landmark' && selected.part === part ? selected.name : undefined;
   const at = held && landmarks[held];
-  if (at) return { name: `at ${held}`, box: () => round(at, ROUND_MARK) };
   const set = Object.values(landmarks);
+  // The first one may have to go anywhere.
+  if (at && set.length > 1) {
+    const [column, row] = [Math.round(at.x / ROUND_MARK), Math.round(at.y / ROUND_MARK)];
+    const middle = { x: column * ROUND_MARK, y: row * ROUND_MARK };
+    return { name: `at ${held} ${column} ${row}`, box: () => round(middle, ROUND_MARK) };
+  }
+  if (at) return { name: 'floor', box: () => floorBox(flat) };
   if (!next && set.length > 1)
     return {
       name: 'block',
