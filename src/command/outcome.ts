@@ -2,6 +2,7 @@ import type { Progress } from '../files';
 import { spelledOut, type Units } from '../length';
 import { own, type Phrase, printProblem, Refusal, said, words } from '../words';
 import type { Disk } from './disk';
+import { faultPlaces } from './fault-places';
 import { NotWritten } from './places';
 
 /** What the command touches of the world outside. */
@@ -66,7 +67,7 @@ const PLACES = 3;
 /** What to say of a fault of the program, in one line: what happened, and what to do about it. */
 export function faultSentence(error: unknown): string {
   const { message, stack = '' } = error instanceof Error ? error : new Error(String(error));
-  const places = [...stack.matchAll(/\bsrc\/[\w/.-]+:\d+/g)].slice(0, PLACES).map(([place]) => place);
+  const places = faultPlaces(stack).slice(0, PLACES);
   const where = places.length > 0 ? ` (${places.join(' < ')})` : '';
   const what = message.trim().replace(/\s*\n\s*/g, ' ');
   return spelledOut(
