@@ -109,7 +109,8 @@ function marksFor(kind: Kind): TracedPair {
   return mapPair(lines, (block, part) => {
     const { landmarks, points } = markedBlock(part === 'front' ? front : back);
     const { knee: _, ...kneeless } = landmarks;
-    return traceFromMarks(part, { landmarks: block.kneeLevel === undefined ? kneeless : landmarks, points });
+    const marks = block.kneeLevel === undefined ? { landmarks: kneeless, kneeless: true } : { landmarks };
+    return traceFromMarks(part, { ...marks, points });
   });
 }
 

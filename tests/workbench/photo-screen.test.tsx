@@ -1,6 +1,7 @@
 import '@testing-library/jest-dom/vitest';
 import 'fake-indexeddb/auto';
 import { act, cleanup, render, screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it } from 'vitest';
 import { moveMark } from '../../src/workbench/photo/move-mark';
 import PhotoScreen from '../../src/workbench/photo/PhotoScreen';
@@ -87,5 +88,20 @@ describe('the screen for blocks from a photograph', () => {
     expect(usePhoto.getState().work.front.marks.landmarks.hemSide?.shot).toBe(0);
     act(() => goTo('use'));
     expect(screen.getByRole('button', { name: /Use these blocks/ })).toBeEnabled();
+  });
+
+  it('marks a block without a knee, which has one place less', async () => {
+    render(<PhotoScreen />);
+    const { knee: _knee, ...others } = work.front.marks.landmarks;
+    act(() => {
+      changeWork({ ...work, front: { shot: 0, marks: { ...work.front.marks, landmarks: others } } });
+      usePhoto.setState({ pictures });
+      goTo('front');
+    });
+    expect(screen.getByRole('button', { name: /Mark the back/ })).toBeDisabled();
+    await userEvent.click(screen.getByRole('button', { name: 'This block has no knee line' }));
+    expect(screen.getByRole('button', { name: /Mark the back/ })).toBeEnabled();
+    await userEvent.click(screen.getByRole('button', { name: 'This block has a knee line after all' }));
+    expect(screen.getByText('Knee at the inseam')).toBeInTheDocument();
   });
 });

@@ -8,6 +8,7 @@ export {
   isFollowed,
   LANDMARKS,
   type Landmark,
+  landmarksOf,
   marksMapped,
   traceFromMarks,
   withEdgePoint,

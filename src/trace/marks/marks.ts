@@ -25,16 +25,19 @@ export const LANDMARKS = [
 ] as const;
 export type Landmark = (typeof LANDMARKS)[number];
 
-/** A block that ends above the knee has none, and is traced without. */
-const NEEDED = LANDMARKS.filter((name) => name !== 'knee');
-
 /** What is marked of one block: on a picture in pixels, on the paper in millimetres. */
 export interface BlockMarks {
   readonly landmarks: Readonly<Partial<Record<Landmark, MarkedPoint>>>;
   readonly points: Readonly<Partial<Record<BlockEdge, readonly EdgePoint[]>>>;
   /** Edges as they were followed on the picture. */
   readonly followed?: Readonly<Partial<Record<BlockEdge, FollowedEdge>>>;
+  /** Whether the block has no knee line, as one that ends above it; then that place isn't marked. */
+  readonly kneeless?: boolean;
 }
+
+/** The places that are marked of a block, in their order: a knee only where it has one. */
+export const landmarksOf = ({ kneeless = false }: Pick<BlockMarks, 'kneeless'>): readonly Landmark[] =>
+  LANDMARKS.filter((name) => name !== 'knee' || !kneeless);
 
 /** From where to where an edge runs, and the landmark that lies on it. */
 const RUNS: Readonly<Record<BlockEdge, { from: Landmark; by?: Landmark; to: Landmark }>> = {
@@ -116,13 +119,17 @@ function apartFromEachOther(run: readonly EdgePoint[], level: Point | undefined)
 }
 
 /** The same marks somewhere else, e.g. on the paper instead of on its picture. */
-export function marksMapped({ landmarks, points, followed }: BlockMarks, map: (p: MarkedPoint) => Point): BlockMarks {
+export function marksMapped(
+  { landmarks, points, followed, kneeless }: BlockMarks,
+  map: (p: MarkedPoint) => Point,
+): BlockMarks {
   const each = <K extends string, A, B>(record: Readonly<Partial<Record<K, A>>>, to: (a: A) => B) =>
     Object.fromEntries(Object.entries(record).map(([key, value]) => [key, to(value as A)])) as Partial<Record<K, B>>;
   const run = (points: readonly EdgePoint[]) => points.map((p) => ({ ...p, ...map(p) }));
   return {
     landmarks: each(landmarks, map),
     points: each(points, run),
+    ...(kneeless && { kneeless }),
     ...(followed && {
       followed: each(followed, (edge: FollowedEdge) => ({ through: run(edge.through), points: run(edge.points) })),
     }),
@@ -135,10 +142,10 @@ export function marksMapped({ landmarks, points, followed }: BlockMarks, map: (p
  *
  * @param part which block; problems name its marks so
  * @param marks in millimetres on the paper, lying any way round
- * @throws Refusal naming each landmark that is missing, but for the knee
+ * @throws Refusal naming each landmark that is missing
  */
 export function traceFromMarks(part: 'front' | 'back', marks: BlockMarks): TracedBlock {
-  const missing = NEEDED.filter((name) => !marks.landmarks[name]);
+  const missing = landmarksOf(marks).filter((name) => !marks.landmarks[name]);
   const problem = (what: string, phrase: Problem['phrase']): Problem => ({
     field: `${part}-${what}`,
     value: undefined,
@@ -147,7 +154,7 @@ export function traceFromMarks(part: 'front' | 'back', marks: BlockMarks): Trace
   if (missing.length > 0) throw new Refusal(missing.map((name) => problem(name, say`must be marked.`)));
   const upright = uprightMarks(marks);
   const { grainTop, grainBottom, hipSide, hipCentre } = upright.landmarks as Record<Landmark, Point>;
-  const { knee } = upright.landmarks;
+  const knee = marks.kneeless ? undefined : upright.landmarks.knee;
   const drawn = BLOCK_EDGES.map((name) => ({ name, curves: edgeThroughMarks(upright, name) ?? [] }));
   const empty = drawn.filter(({ curves }) => curves.length === 0);
   if (empty.length > 0) throw new Refusal(empty.map(({ name }) => problem(name, say`is too short to be an edge.`)));

@@ -108,6 +108,8 @@ export const workbenchPhoto = {
   'The photograph.': 'plain',
   'The screen for a photograph': 'plain',
   'The tip, where the crotch curve meets the inseam.': 'trade',
+  'This block has a knee line after all': 'trade',
+  'This block has no knee line': 'trade',
   'This picture can’t be flattened that far out: lay the marks farther apart, and photograph from more nearly above.':
     'plain',
   Undo: 'plain',
@@ -121,7 +123,7 @@ export const workbenchPhoto = {
   'Where an edge leaves its line, choose it and press on the line: it then passes there. Where no line shows, three points or more make a strong curve, and what is straight needs none. Where an edge has a corner, tick it for that point.':
     'plain',
   'Where the centre line stops being straight.': 'trade',
-  'Where the knee line meets the inseam; halfway down the leg, if there is none.': 'trade',
+  'Where the knee line meets the inseam.': 'trade',
   'Where the line of the fullest hip meets the centre line or the crotch curve.': 'trade',
   'Where the line of the fullest hip meets the side seam.': 'trade',
   'Where the waist line meets centre front or centre back.': 'trade',
@@ -157,7 +159,7 @@ export const workbenchPhoto = {
   '{0} Arrow keys move it, plus and minus zoom, F fits it.': 'plain', // {0} own(about)
   '{0} Press on it.': 'plain', // {0} LANDMARK_WORDS[next].where
   '{0} across, {1} down': 'plain', // {0} number(x, 0), {1} number(y, 0)
-  '{0} of {1}': 'plain', // {0} number(set + 1, 0), {1} number(LANDMARKS.length, 0)
+  '{0} of {1}': 'plain', // {0} number(set + 1, 0), {1} number(places.length, 0)
   '{0}, point {1}': 'plain', // {0} EDGE_NAMES[name], {1} number(index + 1, 0)
   '{0}: {1} places are still to be marked.': 'plain', // {0} name, {1} number(its.length, 0)
   '“{0}” can’t be read as a picture here; a JPEG or PNG file can.':

@@ -1,5 +1,5 @@
 import type { BlockEdge } from '../../block';
-import { BLOCK_EDGES, isFollowed, LANDMARKS } from '../../trace';
+import { BLOCK_EDGES, isFollowed, landmarksOf } from '../../trace';
 import { number, said, words } from '../../words';
 import { ExactnessNote } from './ExactnessNote';
 import { exactnessOfBlock, exactnessOfShot, placesOf } from './flat';
@@ -10,14 +10,15 @@ import { changeWork, goTo, nextLandmark, place, usePhoto } from './photo-store';
 import { likelyPixel } from './shown-place';
 import { WhichPhotograph } from './WhichPhotograph';
 import { EDGE_NAMES, LANDMARK_WORDS } from './words';
-import { type Part, withByHand } from './work';
+import { type Part, withByHand, withKnee } from './work';
 
 /** One block: its places one by one, then points along its curved edges. */
 export function BlockStep({ part }: { readonly part: Part }) {
   const work = usePhoto((state) => state.work);
   const next = nextLandmark(work, part);
   const { marks, shot: index } = work[part];
-  const set = LANDMARKS.filter((name) => marks.landmarks[name]).length;
+  const places = landmarksOf(marks);
+  const set = places.filter((name) => marks.landmarks[name]).length;
   const byKeys = () => {
     const at = likelyPixel(work, part) ?? lookedAt.current;
     if (at) place(part, at, true);
@@ -28,7 +29,7 @@ export function BlockStep({ part }: { readonly part: Part }) {
       {next ? (
         <div className="photo-next" role="status">
           <LandmarkDiagram part={part} next={next} placed={(name) => marks.landmarks[name] !== undefined} />
-          <p className="photo-count">{words`${number(set + 1, 0)} of ${number(LANDMARKS.length, 0)}`}</p>
+          <p className="photo-count">{words`${number(set + 1, 0)} of ${number(places.length, 0)}`}</p>
           <p className="take-name">{said(LANDMARK_WORDS[next].name)}</p>
           <p className="field-help">{words`${LANDMARK_WORDS[next].where} Press on it.`}</p>
         </div>
@@ -43,6 +44,15 @@ export function BlockStep({ part }: { readonly part: Part }) {
           {next ? words`where it likely lies; arrow keys move it` : words`in the middle; arrow keys move it`}
         </span>
       </button>
+      {(next === 'knee' || marks.kneeless) && (
+        <button
+          type="button"
+          className="plain-link"
+          onClick={() => changeWork(withKnee(work, part, marks.kneeless === true))}
+        >
+          {marks.kneeless ? words`This block has a knee line after all` : words`This block has no knee line`}
+        </button>
+      )}
       <MarkPad />
       <ExactnessNote
         exactness={enough ? exactnessOfBlock(work, part) : exactnessOfShot(work, index)}

@@ -25,6 +25,7 @@ const part = v.looseObject({
   byHand: v.optional(v.array(v.picklist(BLOCK_EDGES))),
   marks: v.looseObject({
     landmarks: v.record(v.picklist(LANDMARKS), point),
+    kneeless: v.optional(v.boolean()),
     points: v.record(v.picklist(BLOCK_EDGES), v.array(point)),
     followed: v.optional(
       v.record(v.picklist(BLOCK_EDGES), v.looseObject({ through: v.array(point), points: v.array(point) })),

@@ -1,7 +1,7 @@
 import { create } from 'zustand';
 import type { BlockEdge } from '../../block';
 import type { Point } from '../../plane';
-import { LANDMARKS, type Landmark } from '../../trace';
+import { type Landmark, landmarksOf } from '../../trace';
 import { number, own, words } from '../../words';
 import { type History, noHistory, remember, stepBack, stepForward } from '../store/history';
 import { forgetPictures, openedPicture } from './ask-worker';
@@ -145,7 +145,7 @@ export async function takePicture(file: File): Promise<void> {
 
 /** The landmark of a block that is to be placed next. */
 export const nextLandmark = (work: PhotoWork, part: Part): Landmark | undefined =>
-  LANDMARKS.find((name) => !work[part].marks.landmarks[name]);
+  landmarksOf(work[part].marks).find((name) => !work[part].marks.landmarks[name]);
 
 /** Places what is to be placed next on a block: its next landmark, or one more point on the edge in hand. */
 export function place(part: Part, at: Point, focus = false): void {

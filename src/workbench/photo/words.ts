@@ -14,7 +14,7 @@ export const LANDMARK_WORDS: Readonly<Record<Landmark, { readonly name: Phrase; 
   crotchPoint: { name: say`Crotch point`, where: say`The tip, where the crotch curve meets the inseam.` },
   knee: {
     name: say`Knee at the inseam`,
-    where: say`Where the knee line meets the inseam; halfway down the leg, if there is none.`,
+    where: say`Where the knee line meets the inseam.`,
   },
   hemInseam: { name: say`Hem at the inseam`, where: say`The lower corner on the inner leg.` },
   hemSide: { name: say`Hem at the side`, where: say`The lower corner on the outer leg.` },

@@ -172,6 +172,14 @@ export function withByHand(work: PhotoWork, part: Part, edge: BlockEdge, byHand:
   return { ...work, [part]: { ...work[part], marks, byHand: byHand ? [...others, edge] : others } };
 }
 
+/** The work with a block that has a knee line, or none; what was marked of one goes. */
+export function withKnee(work: PhotoWork, part: Part, has: boolean): PhotoWork {
+  const { kneeless: _, ...marks } = work[part].marks;
+  if (has) return withMarks(work, part, marks);
+  const { knee: _gone, ...landmarks } = marks.landmarks;
+  return withMarks(work, part, { ...marks, landmarks, kneeless: true });
+}
+
 const withMarks = (work: PhotoWork, part: Part, marks: BlockMarks): PhotoWork => ({
   ...work,
   [part]: { ...work[part], marks },
@@ -190,13 +198,14 @@ export function withShown(work: PhotoWork, part: Part, shot: number): PhotoWork 
 /** The work without what was marked of its blocks on one photograph. */
 export function withoutShot(work: PhotoWork, shot: number): PhotoWork {
   const left = (part: MarkedPart): MarkedPart => {
-    const { landmarks, points } = withShots(part);
+    const { landmarks, points, kneeless } = withShots(part);
     const stays = (mark: MarkedPoint | undefined) => mark?.shot !== shot;
     return {
       ...part,
       marks: {
         landmarks: Object.fromEntries(Object.entries(landmarks).filter(([, mark]) => stays(mark))),
         points: Object.fromEntries(Object.entries(points).map(([edge, run]) => [edge, run.filter(stays)])),
+        ...(kneeless && { kneeless }),
       },
     };
   };

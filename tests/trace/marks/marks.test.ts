@@ -197,7 +197,8 @@ describe('marks', () => {
 
   test('of a block that ends above the knee lack it, and it is traced without', () => {
     const { knee: _knee, ...landmarks } = marks.landmarks;
-    expect(traceFromMarks('front', { ...marks, landmarks })).not.toHaveProperty('kneeLevel');
+    expect(traceFromMarks('front', { ...marks, landmarks, kneeless: true })).not.toHaveProperty('kneeLevel');
+    expect(() => traceFromMarks('front', { ...marks, landmarks })).toThrow(/front-knee/);
     expect(traceFromMarks('front', marks)).toHaveProperty('kneeLevel');
   });
 
