@@ -2,7 +2,7 @@ import { ANKLE_HEIGHT, type Blocks } from '../block';
 import type { BlockTold, BlockToldKey, Estimate } from '../body';
 import type { Mm } from '../length';
 import { distance, edgeLength, outlineEdge } from '../plane';
-import { mm, type Phrase, Refusal, say } from '../words';
+import { Refusal, say } from '../words';
 import { numbersOf } from './numbers';
 import { type BlocksEase, type BroughtBlocks, blocksBrought, isBrought } from './source';
 
@@ -21,6 +21,8 @@ const SPREADS: Readonly<Record<BlockToldKey, Mm>> = {
   bodyRise: 10,
   insideLeg: 25,
 };
+
+const SOURCE = say`your own blocks, less the ease that they have or are taken to have`;
 
 /** What a pair of blocks says of its wearer, and the lengths of its own that nothing of a body follows from alone. */
 export interface BlocksImplied {
@@ -47,34 +49,24 @@ export function blocksImplied(blocks: Blocks, { hipEase, waistEase }: BlocksEase
   const [hip, waist] = [hipEase ?? USUAL_EASE.hip, waistEase ?? USUAL_EASE.waist];
   const rise = blocks.front.crotchLevel - RISE_EASE;
   const [inseam = 0] = edge('inseam');
-  const told = (key: BlockToldKey, value: Mm, source: Phrase): Readonly<Partial<Record<BlockToldKey, Estimate>>> => ({
-    [key]: { key, value: Math.round(value), spread: SPREADS[key], from: [], source, basis: 'block' },
+  const whole = inseam >= WHOLE_LEG * rise;
+  const told: Readonly<Partial<Record<BlockToldKey, Mm>>> = {
+    waistGirth: 2 * (sum(edge('waist')) - darts) - waist,
+    hipGirth: 2 * sum(parts.map((block) => numbersOf(block).hipWidth)) - hip,
+    hipDepth: blocks.front.hipLevel,
+    bodyRise: rise,
+    ...(whole && { insideLeg: (inseam + RISE_EASE) / (1 - ANKLE_HEIGHT) }),
+  };
+  const estimate = (key: BlockToldKey, value: Mm): Estimate => ({
+    key,
+    value: Math.round(value),
+    spread: SPREADS[key],
+    from: [],
+    source: SOURCE,
+    basis: 'block',
   });
   return {
-    body: {
-      ...told(
-        'waistGirth',
-        2 * (sum(edge('waist')) - darts) - waist,
-        say`the waist of your blocks, their darts closed, less ${mm(waist)} of ease`,
-      ),
-      ...told(
-        'hipGirth',
-        2 * sum(parts.map((block) => numbersOf(block).hipWidth)) - hip,
-        say`the hip line of your blocks, less ${mm(hip)} of ease`,
-      ),
-      ...told('hipDepth', blocks.front.hipLevel, say`the hip line of your front block, below its waist at the side`),
-      ...told(
-        'bodyRise',
-        rise,
-        say`the crotch depth of your front block, less ${mm(RISE_EASE)} that a crotch hangs free`,
-      ),
-      ...(inseam >= WHOLE_LEG * rise &&
-        told(
-          'insideLeg',
-          (inseam + RISE_EASE) / (1 - ANKLE_HEIGHT),
-          say`the inseam of your front block, if it ends at the ankle`,
-        )),
-    },
+    body: Object.fromEntries(Object.entries(told).map(([key, value]) => [key, estimate(key as BlockToldKey, value)])),
     crotchLength: sum(edge('centre')) + sum(edge('crotch')),
     inseam,
   };

@@ -7,7 +7,7 @@ import { numbersOf, tracedEdges } from '../../src/trace';
 import { say } from '../../src/words';
 import BlocksStation from '../../src/workbench/stations/BlocksStation';
 import { useBench } from '../../src/workbench/store/bench';
-import { ChalkLines } from '../../src/workbench/table/ChalkLines';
+import BlocksDrawing from '../../src/workbench/table/drawings/BlocksDrawing';
 import { atExample } from './at-example';
 
 const blocks = () => useBench.getState().draft.blocks;
@@ -29,6 +29,17 @@ function bringOwn(): void {
   useBench.getState().takeBlocks({ source: 'drawn', ...pair }, say`They are here.`, false);
 }
 
+/** The drawing beside the fields, as the table has it. */
+function Beside() {
+  const draft = useBench((state) => state.draft);
+  return (
+    <svg>
+      <title>blocks</title>
+      <BlocksDrawing draft={draft} />
+    </svg>
+  );
+}
+
 beforeEach(() => {
   useBench.setState({ ...atExample, station: 'blocks' }, true);
   bringOwn();
@@ -37,12 +48,7 @@ afterEach(cleanup);
 
 it('says what a pair differs by, trues it at a press, and keeps what was brought as a dotted line', async () => {
   render(<BlocksStation />);
-  const { container } = render(
-    <svg>
-      <title>chalk</title>
-      <ChalkLines />
-    </svg>,
-  );
+  const { container } = render(<Beside />);
   const before = inseam('back');
   expect(before - inseam('front')).toBeGreaterThan(4);
   expect(container.querySelector('.chalk-line')).toBeNull();

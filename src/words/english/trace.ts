@@ -112,12 +112,8 @@ export const trace = {
   'reaches farther than {0} from where the waist begins at the side; no block is that large.': 'trade', // {0} mm(FARTHEST)
   'shows too few marks that lie on a sheet or on another photograph, or marks that cross over; four that go round do.':
     'plain',
-  'the crotch depth of your front block, less {0} that a crotch hangs free': 'trade', // {0} mm(RISE_EASE)
-  'the hip line of your blocks, less {0} of ease': 'trade', // {0} mm(hip)
-  'the hip line of your front block, below its waist at the side': 'trade',
-  'the inseam of your front block, if it ends at the ankle': 'trade',
-  'the waist of your blocks, their darts closed, less {0} of ease': 'trade', // {0} mm(waist)
   'would have blocks of {0}: is its unit the one that it is drawn in?': 'trade', // {0} mm(reach)
+  'your own blocks, less the ease that they have or are taken to have': 'trade',
   'your own, by its numbers': 'plain',
   'your own, from a drawing': 'plain',
   'your own, from a photograph': 'plain',

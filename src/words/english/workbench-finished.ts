@@ -9,6 +9,7 @@ export const workbenchFinished = {
   'Kept as {0}.': 'plain', // {0} own(lines.at(-1)?.name ?? '')
   'Name of the chalk line': 'ours: a chalk line, an outline that is kept',
   'Rubbed out: {0}.': 'ours: chalk is rubbed out', // {0} own(name)
+  'The chalk lines': 'ours: a chalk line, an outline that is kept',
   'What the pair will measure, and whether it is good, stands here once the measurements are in.': 'plain',
   'allowance {0}': 'trade', // {0} mm(allowances.inseam)
   'body {0} + {1}{2}': 'plain', // {0} mm(body), {1} part(more), {2} plus

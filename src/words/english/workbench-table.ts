@@ -14,7 +14,6 @@ export const workbenchTable = {
   'Still to be measured: {0}.': 'plain', // {0} inRow(waiting)
   'Straighten: lean of centre back': 'trade',
   Table: 'ours: the table, where the drawing lies',
-  'The chalk lines': 'ours: a chalk line, an outline that is kept',
   'The cloth as it lies, with its selvedges, and every piece where it is cut': 'trade',
   'The drawing of the blocks': 'trade',
   'The drawing of the join': 'ours: the join, where the two blocks meet',

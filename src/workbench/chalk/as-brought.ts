@@ -9,9 +9,8 @@ import { useBench } from '../store/bench';
 
 /** The present draft with its blocks as somebody brought them, untrued and with their allowances; undefined where nothing was done to them. */
 export function useAsBrought(): Draft | undefined {
-  const wanted = useBench((state) => state.station === 'blocks');
   const draft = useBench((state) => state.draft);
-  return useMemo(() => (wanted ? asBrought(draft) : undefined), [wanted, draft]);
+  return useMemo(() => asBrought(draft), [draft]);
 }
 
 function asBrought(draft: Draft): Draft | undefined {

@@ -5,7 +5,7 @@ import { type ChalkLine, MOST_LINES, useChalk } from '../chalk/chalk';
 import { Differences } from '../chalk/Differences';
 
 /** The chalk lines: keep the present outline, name it, see what changed since, rub it out. */
-export function ChalkCards() {
+export default function ChalkCards() {
   const lines = useChalk((state) => state.lines);
   return (
     <>

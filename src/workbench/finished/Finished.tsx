@@ -1,10 +1,13 @@
-import { words } from '../../words';
+import { Suspense } from 'react';
+import { say, words } from '../../words';
+import { late } from '../faults/late';
 import { usePrinting } from '../look/use-printing';
 import { isStale, isUnmeasured } from '../store/asked';
 import { useBench } from '../store/bench';
-import { ChalkCards } from './ChalkCards';
 import { FinishedChecks } from './FinishedChecks';
 import { FinishedMeasures } from './FinishedMeasures';
+
+const ChalkCards = late(() => import('./ChalkCards'), { what: say`The chalk lines`, place: 'inside' });
 
 /** What the pair will measure, and whether it is good. */
 export function Finished() {
@@ -36,7 +39,9 @@ export function Finished() {
       )}
       <section className="finished-part">
         <h2>{words`Chalk lines`}</h2>
-        <ChalkCards />
+        <Suspense>
+          <ChalkCards />
+        </Suspense>
       </section>
     </aside>
   );

@@ -5,7 +5,6 @@ import { legCurves } from '../../leg';
 import { type Curve, curveMap, curvesBounds, outlineCurves } from '../../plane';
 import type { Draft, Station } from '../../project';
 import { words } from '../../words';
-import { useAsBrought } from '../chalk/as-brought';
 import { useChalk } from '../chalk/chalk';
 import { useFirstCut } from '../chalk/first-cut';
 import { useBench } from '../store/bench';
@@ -17,13 +16,9 @@ export function ChalkLines() {
   const station = useBench((state) => state.station);
   const lines = useChalk((state) => state.lines);
   const firstCut = useFirstCut();
-  const asBrought = useAsBrought();
   const shown = lines.filter((line) => line.shown);
   const all = [
     ...(station === 'check' && firstCut ? [{ id: 'first', name: words`before the corrections`, draft: firstCut }] : []),
-    ...(station === 'blocks' && asBrought
-      ? [{ id: 'brought', name: words`as they were brought`, draft: asBrought }]
-      : []),
     ...shown,
   ];
   return all.map(({ id, name, draft }, row) => (
@@ -38,7 +33,8 @@ interface ChalkLineShapeProps {
   readonly row: number;
 }
 
-function ChalkLineShape({ name, draft, station, row }: ChalkLineShapeProps) {
+/** An outline as it is compared at a station, and its name, the row-th below it. */
+export function ChalkLineShape({ name, draft, station, row }: ChalkLineShapeProps) {
   const outlines = useMemo(() => outlinesAt(station, draft), [station, draft]);
   if (outlines.length === 0) return null;
   const box = curvesBounds(outlines.flat());

@@ -4,8 +4,11 @@ import { apart } from '../../../drawing';
 import { levelName } from '../../../edges';
 import { curvesBounds, outlineCurves, outlineEdge, type Point, pathEnd, pathStart, straight } from '../../../plane';
 import { mm, printPhrase, said, say, words } from '../../../words';
+import { useAsBrought } from '../../chalk/as-brought';
+import { useChalk } from '../../chalk/chalk';
 import { useBench } from '../../store/bench';
 import { blockTape } from '../block-tape';
+import { ChalkLineShape } from '../ChalkLines';
 import { pathText } from '../path-text';
 import { Word } from '../Word';
 import type { DrawingProps } from './drawing-props';
@@ -35,8 +38,16 @@ export default function BlocksDrawing({ draft }: DrawingProps) {
           {printPhrase(say`${mm(backCrotchDrop)} below the front’s`, units)}
         </Word>
       </g>
+      <AsBrought />
     </>
   );
+}
+
+/** Somebody's own blocks before anything was taken off or trued, named below the chalk lines that are kept. */
+function AsBrought() {
+  const draft = useAsBrought();
+  const row = useChalk((state) => state.lines.filter(({ shown }) => shown).length);
+  return draft && <ChalkLineShape name={words`as they were brought`} draft={draft} station="blocks" row={row} />;
 }
 
 function BlockShape({ block }: { readonly block: Block }) {
