@@ -42,7 +42,7 @@ const offline = () =>
  * of the table. As small files they would be larger by 16 kB.
  */
 const SHARED =
-  /src\/(workbench\/(fields\/(Switch|FileInput|start-measuring)\.|view\/|finished\/(Verdict|order|rows|look-at-check|good-checks)|class\/class-open|working\/sewing-shown|chalk\/first-cut|store\/field-id|shelf\/kept\.|table\/(table-state|LitLines|use-station-drawing|apart|path-text|Word|use-height|drawings\/(HalfTints|Line|Marks))\.)|project\/(checks|hem-ends)\.|files\/work\/file-name|cloth\/layout-words|leg\/(lean|changes))/;
+  /src\/(workbench\/(fields\/(Switch|FileInput|start-measuring)\.|view\/|finished\/(Verdict|order|rows|look-at-check|good-checks)|class\/class-open|working\/sewing-shown|chalk\/(first-cut|chalk)|store\/field-id|shelf\/kept\.|table\/(table-state|ChalkLines|LitLines|use-station-drawing|apart|path-text|Word|use-height|drawings\/(HalfTints|Line|Marks))\.)|project\/(checks|hem-ends)\.|files\/work\/file-name|cloth\/layout-words|leg\/(lean|changes))/;
 
 /** What the stations share, and the first screen has no use for. */
 const FIELDS = /src\/workbench\/fields\//;
