@@ -36,7 +36,7 @@ test(`in ${VIEWS} random photographs marks are found, none by a wrong number, co
   for (let view = 0; view < VIEWS; view += 1) {
     const random = chance(4200 + view);
     const sheets = laidSheets(random);
-    const [width, height] = every ? [4000, 3000] : [2400, 1800];
+    const [width, height] = every ? [4000, 3000] : [1800, 1350];
     const standing = {
       width,
       height,
