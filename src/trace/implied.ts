@@ -33,14 +33,17 @@ export interface BlocksImplied {
 }
 
 /**
- * What blocks imply about whoever they fit: their girths less the ease, their rise less what a crotch hangs free, their
+ * What blocks imply about whoever they fit: their girths less the ease (the waist only by numbers, which tell the darts), their rise less what a crotch hangs free, their
  * inseam down to the ankle.
  *
  * @param blocks net
  * @param ease all round
  * @source practice
  */
-export function blocksImplied(blocks: Blocks, { hipEase, waistEase }: BlocksEase): BlocksImplied {
+export function blocksImplied(
+  blocks: Blocks,
+  { hipEase, waistEase, source }: BlocksEase & Partial<Pick<BroughtBlocks, 'source'>>,
+): BlocksImplied {
   const parts = [blocks.front, blocks.back] as const;
   const edge = (name: 'waist' | 'centre' | 'crotch' | 'inseam') =>
     parts.map((block) => edgeLength(outlineEdge(block.edges, name)));
@@ -51,7 +54,8 @@ export function blocksImplied(blocks: Blocks, { hipEase, waistEase }: BlocksEase
   const [inseam = 0] = edge('inseam');
   const whole = inseam >= WHOLE_LEG * rise;
   const told: Readonly<Partial<Record<BlockToldKey, Mm>>> = {
-    waistGirth: 2 * (sum(edge('waist')) - darts) - waist,
+    // Lines don't say which of them are darts: a waist is only told where a table says what they take in.
+    ...(source !== 'drawn' && source !== 'photographed' && { waistGirth: 2 * (sum(edge('waist')) - darts) - waist }),
     hipGirth: 2 * sum(parts.map((block) => numbersOf(block).hipWidth)) - hip,
     hipDepth: blocks.front.hipLevel,
     bodyRise: rise,

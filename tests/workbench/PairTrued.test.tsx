@@ -87,8 +87,10 @@ it('tells what the blocks say of their wearer, and takes it where no tape was, n
   const { hipGirth: _, ...others } = useBench.getState().project.body;
   act(() => useBench.getState().choose('body', { ...others, bodyRise: 'estimated' }));
   render(<BlocksStation />);
-  expect(screen.getByText(/^Waist: .* by the blocks, .* by the tape\.$/)).toBeInTheDocument();
-  expect(screen.queryByRole('button', { name: 'Take waist from the blocks' })).toBeNull();
+  expect(screen.getByText(/^Inside leg: .* by the blocks, .* by the tape\.$/)).toBeInTheDocument();
+  expect(screen.queryByRole('button', { name: 'Take inside leg from the blocks' })).toBeNull();
+  // Its darts are lines like others.
+  expect(screen.queryByText(/^Waist: /)).toBeNull();
   expect(useBench.getState().problems.map(({ field }) => field)).toContain('body.hipGirth');
   await userEvent.click(screen.getByRole('button', { name: 'Take hip from the blocks' }));
   await userEvent.click(screen.getByRole('button', { name: 'Take body rise from the blocks' }));

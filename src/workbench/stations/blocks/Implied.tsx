@@ -30,7 +30,9 @@ export function Implied({ implied: { body: told, crotchLength, inseam } }: { rea
         instead={USUAL_EASE.hip}
         help={say`How much wider the blocks are than their wearer, all round; where you don’t know it, what is usual.`}
       />
-      <QuantityField path="block.waistEase" quantity={length} optional instead={USUAL_EASE.waist} />
+      {told.waistGirth && (
+        <QuantityField path="block.waistEase" quantity={length} optional instead={USUAL_EASE.waist} />
+      )}
       <ul className="savings implied" tabIndex={-1} aria-label={words`What these blocks say of their wearer`}>
         {BLOCK_TOLD_KEYS.map((key) => {
           const value = told[key]?.value;
