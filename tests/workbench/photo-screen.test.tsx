@@ -28,7 +28,7 @@ describe('the screen for blocks from a photograph', () => {
       goTo('use');
     });
     const list = () => screen.getByRole('list', { name: 'What is missing' });
-    expect(list()).toHaveTextContent(/^Back: 10 places are still to be marked\.$/);
+    expect(list()).toHaveTextContent(/^Back: 11 places are still to be marked\.$/);
     const { hipSide: _hip, ...others } = work.back.marks.landmarks;
     act(() => changeWork({ ...work, back: { shot: 0, marks: { ...work.back.marks, landmarks: others } } }));
     expect(list()).toHaveTextContent(/^Back, hip at the side: must be marked\.$/);
