@@ -62,6 +62,7 @@ exports.folders = {
     'finished',
     'table',
     'photo',
+    'outlines',
     'class',
     'open',
     'projects',

@@ -7,7 +7,7 @@ export { FILE_KINDS, type FileKind, type FileUse, SINGLE_FILES, type SingleFile 
 export { type FileJob, makeFiles } from './make/make-files';
 export type { PdfOptions } from './pen/options';
 export { readBlocks } from './read/blocks';
-export { readDrawing } from './read/drawing';
+export { type DrawingRead, readDrawing } from './read/drawing';
 export { pictureSize } from './read/picture-size';
 export { makeReport, type Report, type ReportPiece, writeReport } from './report/report';
 export { writeSvg } from './svg/pieces';

@@ -19,6 +19,7 @@ import { useManner } from './look/manner';
 import { useMannerOnPage } from './look/use-manner-on-page';
 import { Dropping } from './open/Dropping';
 import { Repairs } from './open/Repairs';
+import { Outlines } from './outlines/Outlines';
 import { Path } from './path/Path';
 import { Photo } from './photo/Photo';
 import { saveToFile } from './save/save';
@@ -60,6 +61,7 @@ export function Workbench() {
         <Dropping />
         <Repairs />
         <Photo />
+        <Outlines />
       </div>
     );
   return (
@@ -105,6 +107,7 @@ export function Workbench() {
       <Help />
       <Repairs />
       <Photo />
+      <Outlines />
     </div>
   );
 }

@@ -10,8 +10,8 @@ import { Workbench } from '../../src/workbench/Workbench';
 
 // This document has no workers: the drawing is read on the spot, by the same reader.
 vi.mock('../../src/workbench/open/read-drawing', async () => {
-  const { readBlocks } = await import('../../src/files');
-  return { readDrawing: readBlocks };
+  const { readDrawing } = await import('../../src/files');
+  return { readDrawing };
 });
 
 const fresh = useBench.getInitialState();

@@ -1,7 +1,7 @@
 import { type Curve, curveMap, dot, type Point, straight, subtract, turned, unit } from '../../plane';
 import { Refusal, say } from '../../words';
 import { BLOCK_EDGES, type TracedBlock, traceFromLines } from '../marks';
-import { type BlockReading, ROUND_PLACES, runsForward } from './block-reading';
+import { type BlockReading, ROUND_PLACES, type RoundPlace, runsForward } from './block-reading';
 import type { DrawnOutline } from './drawn';
 import { namesSay } from './names';
 import { curvesBetween, pointRound } from './way-round';
@@ -13,15 +13,14 @@ import { curvesBetween, pointRound } from './way-round';
  * @throws Refusal naming each place that is missing, and what else keeps it from being a block
  */
 export function blockFromReading(part: 'front' | 'back', reading: BlockReading): TracedBlock {
-  const { way, places, grain, hip, knee } = reading;
+  const { places, grain, hip, knee } = reading;
   const missing = ROUND_PLACES.filter((name) => places[name] === undefined);
   const lacking = [...missing, ...(grain ? [] : ['grain']), ...(hip ? [] : ['hip'])];
   if (lacking.length > 0 || !grain || !hip)
     throw new Refusal(
       lacking.map((name) => ({ field: `${part}-${name}`, value: undefined, phrase: say`must be marked.` })),
     );
-  const forward = runsForward(reading);
-  if (forward === undefined)
+  if (runsForward(reading) === undefined)
     throw new Refusal([
       {
         field: `${part}-outline`,
@@ -32,13 +31,7 @@ export function blockFromReading(part: 'front' | 'back', reading: BlockReading):
   const [top, bottom] = grain;
   const angle = Math.atan2(bottom.x - top.x, bottom.y - top.y);
   const place = (p: Point): Point => turned(p, top, angle);
-  const edge = (i: number): readonly Curve[] => {
-    const [from, to] = [
-      places[ROUND_PLACES[i] ?? 'waistSide'] ?? 0,
-      places[ROUND_PLACES[(i + 1) % 6] ?? 'waistSide'] ?? 0,
-    ];
-    return curvesBetween(way, from, to, forward).map((curve) => curveMap(curve, place));
-  };
+  const edge = (i: number): readonly Curve[] => edgeRead(reading, i).map((curve) => curveMap(curve, place));
   const level = (p: Point) => [[straight(place(p), place(p))]];
   return traceFromLines(part, {
     ...Object.fromEntries(BLOCK_EDGES.map((name, i) => [name, [edge(i)]])),
@@ -46,6 +39,15 @@ export function blockFromReading(part: 'front' | 'back', reading: BlockReading):
     hip: level(hip),
     ...(knee && { knee: level(knee) }),
   });
+}
+
+/** The curves of an edge as it was read, by its number from the waist on; none where its places are missing or out of order. */
+export function edgeRead(reading: BlockReading, i: number): readonly Curve[] {
+  const [from, to] = [i, i + 1].map((k) => reading.places[ROUND_PLACES[k % ROUND_PLACES.length] as RoundPlace]);
+  const forward = runsForward(reading);
+  return forward === undefined || from === undefined || to === undefined
+    ? []
+    : curvesBetween(reading.way, from, to, forward);
 }
 
 /** The back’s fork is wider than the front’s by more than this share of it, or nobody can tell which is which. @source practice */

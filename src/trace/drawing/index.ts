@@ -1,7 +1,22 @@
-export { blockFromReading } from './block';
+export { blockFromReading, edgeRead } from './block';
+export { type BlockReading, ROUND_PLACES } from './block-reading';
 export type { Drawing, DrawnRun, DrawnWords } from './drawn';
+export {
+  READ_PLACES,
+  type ReadPlace,
+  readingScaled,
+  uprightTurn,
+  withEdgeNamed,
+  withGrainAsDrawn,
+  withNamesReversed,
+  withNextCorner,
+  withPressed,
+  withRoundPlace,
+} from './edited';
 export { wordsOf } from './names';
 export { outlinesOf } from './outlines';
 export { outlineScaled, readingOf } from './reading';
-export { widestGap } from './size';
-export { type BlocksTaken, blocksTaken } from './taken';
+export { DRAWING_UNITS, type DrawnSheet, drawnSheet } from './sheet';
+export { isBlockSize, outlineReach, widestGap } from './size';
+export { type BlocksTaken, blocksTaken, unreadTold } from './taken';
+export { pointRound } from './way-round';

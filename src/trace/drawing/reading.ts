@@ -71,7 +71,7 @@ const upright = (ends: readonly [Point, Point], up: Point): readonly [Point, Poi
   dot(subtract(ends[0], ends[1]), up) > 0 ? ends : [ends[1], ends[0]];
 
 /** The way up, as far as the corners tell: from the middle of the hem to the middle of the waist. */
-function upOf({ way, places }: Pick<BlockReading, 'way' | 'places'>): Point | undefined {
+export function upOf({ way, places }: Pick<BlockReading, 'way' | 'places'>): Point | undefined {
   const { waistSide, waistCentre, hemInseam, hemSide } = places;
   if (waistSide === undefined || waistCentre === undefined || hemInseam === undefined || hemSide === undefined)
     return undefined;

@@ -121,7 +121,7 @@ function toldOf(
 }
 
 /** That lines were passed over, where some were. */
-const unreadTold = (unread: number): readonly Phrase[] =>
+export const unreadTold = (unread: number): readonly Phrase[] =>
   unread === 0
     ? []
     : unread === 1

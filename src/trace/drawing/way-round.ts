@@ -1,5 +1,14 @@
 import type { Mm } from '../../length';
-import { type Curve, curveLength, curvePart, curvePoint, curveTimeAt, type Point, pathReverse } from '../../plane';
+import {
+  type Curve,
+  curveLength,
+  curvePart,
+  curvePoint,
+  curveTimeAt,
+  distance,
+  type Point,
+  pathReverse,
+} from '../../plane';
 
 /** A closed outline, and how far round it each of its curves ends. Places on it are told by how far round they lie. */
 export interface WayRound {
@@ -19,7 +28,7 @@ export function wayRound(curves: readonly Curve[]): WayRound {
 }
 
 /** A length round an outline, between 0 and its whole. */
-const roundTo = ({ length }: WayRound, at: Mm): Mm => ((at % length) + length) % length;
+export const roundTo = ({ length }: WayRound, at: Mm): Mm => ((at % length) + length) % length;
 
 /** Finer than this, millimetres, no place on an outline is told from the end of a curve. @source tolerance */
 const SAME = 1e-6;
@@ -56,3 +65,22 @@ function curvesRound(way: WayRound, from: Mm, to: Mm): readonly Curve[] {
 /** The curves from one place to another, in either direction. */
 export const curvesBetween = (way: WayRound, from: Mm, to: Mm, forward: boolean): readonly Curve[] =>
   forward ? curvesRound(way, from, to) : pathReverse(curvesRound(way, to, from));
+
+/** How far round an outline the place is that lies nearest to a point. */
+export function nearestRound(way: WayRound, p: Point): Mm {
+  let [best, least] = [0, Infinity];
+  way.curves.forEach((curve, i) => {
+    const before = i === 0 ? 0 : (way.ends[i - 1] as Mm);
+    const own = (way.ends[i] as Mm) - before;
+    for (let step = 0; step <= STEPS; step += 1) {
+      const t = step / STEPS;
+      const away = distance(curvePoint(curve, t), p);
+      if (away < least) [best, least] = [before + curveLengthUpTo(curve, t, own), away];
+    }
+  });
+  return roundTo(way, best);
+}
+
+/** A press is told apart so finely along one curve. @source tolerance */
+const STEPS = 32;
+const curveLengthUpTo = (curve: Curve, t: number, whole: Mm): Mm => (t === 1 ? whole : curveLength(curve, t));

@@ -37,6 +37,7 @@ import { workbenchHelp } from './workbench-help';
 import { workbenchHints } from './workbench-hints';
 import { workbenchLook } from './workbench-look';
 import { workbenchOpen } from './workbench-open';
+import { workbenchOutlines } from './workbench-outlines';
 import { workbenchPath } from './workbench-path';
 import { workbenchPhoto } from './workbench-photo';
 import { workbenchProjects } from './workbench-projects';
@@ -90,6 +91,7 @@ export const english = {
   ...workbenchHints,
   ...workbenchLook,
   ...workbenchOpen,
+  ...workbenchOutlines,
   ...workbenchPath,
   ...workbenchPhoto,
   ...workbenchProjects,

@@ -17,6 +17,8 @@ export const workbenchOpen = {
   'a list': 'plain',
   'can’t be read.': 'plain',
   'could not be opened because of an error in Legwork: please report it.': 'ours: the name',
+  'has fewer than two closed outlines: draw a front and a back, each as a line that comes back to where it began.':
+    'plain',
   'opening a file': 'plain',
   'takes longer to read than {0} seconds, far more than a drawing of blocks.': 'trade', // {0} number(PATIENCE / 1000, 0)
   'the usual choice': 'plain',

@@ -10,7 +10,6 @@ export const workbenchPhoto = {
   'Also on': 'plain',
   'Another point of the grainline, as far down as it goes.': 'trade',
   'Any point of the grainline; the farther from the other, the truer.': 'trade',
-  Back: 'trade',
   'Back and front, net': 'trade',
   'Blocks from a photograph': 'trade',
   'Centre line': 'trade',
@@ -33,7 +32,6 @@ export const workbenchPhoto = {
   Fit: 'plain',
   'Found mark {0}': 'plain', // {0} number(mark, 0)
   'Four marks say nothing of the lens: keep the block away from the picture’s edges.': 'trade',
-  Front: 'trade',
   'Front and back may lie on one photograph, or each on up to six that overlap. Without the sheets, a tile floor or any other rectangle whose sides you know does as well.':
     'plain',
   Good: 'ours: a verdict, good, doubtful or wrong',
@@ -81,11 +79,9 @@ export const workbenchPhoto = {
   'Place {0} on two photographs, {1}': 'plain', // {0} own(key), {1} where(at)
   'Places on two photographs': 'plain',
   'Print the mark sheets at 100 %: four do for one photograph.': 'plain',
-  Redo: 'plain',
   Right: 'plain',
   'Save the mark sheets': 'plain',
   Side: 'trade',
-  Steps: 'plain',
   'The blocks of the photograph are on the table.': 'trade',
   'The blocks on the floor, a mark sheet at each corner': 'trade',
   'The edges, as they are drawn on the paper': 'plain',
@@ -112,13 +108,10 @@ export const workbenchPhoto = {
   'This block has no knee line': 'trade',
   'This picture can’t be flattened that far out: lay the marks farther apart, and photograph from more nearly above.':
     'plain',
-  Undo: 'plain',
   Up: 'plain',
   'Upper end of the grainline': 'trade',
   Use: 'plain',
-  'Use these blocks': 'trade',
   'Waist at the centre': 'trade',
-  'What is missing': 'plain',
   'What of the paper is allowance is taken off afterwards, at Blocks, where the pair is trued, too.': 'trade',
   'Where an edge leaves its line, choose it and press on the line: it then passes there. Where no line shows, three points or more make a strong curve, and what is straight needs none. Where an edge has a corner, tick it for that point.':
     'plain',
@@ -152,7 +145,6 @@ export const workbenchPhoto = {
   'take the fifth length away': 'ours: the fifth length, which checks four marks',
   'the edges can still be changed later': 'plain',
   'this edge follows the drawn line': 'plain',
-  'undo brings the others back': 'plain',
   'what was marked on photographs': 'plain',
   'when every place is marked': 'plain',
   'where it likely lies; arrow keys move it': 'plain',

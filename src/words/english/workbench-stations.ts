@@ -171,6 +171,7 @@ export const workbenchStations = {
   'Room round the waist of the block; darts take up the rest.': 'trade',
   'Round the finished hem.': 'trade',
   'Round the leg': 'trade',
+  'SVG or DXF: by the names of its lines, or by their shapes': 'standard: SVG, W3C',
   'Save these blocks': 'trade',
   'Seam allowances': 'trade',
   'Set the projector square to the table and project the test. Then type what its lines measure there; a line left empty corrects nothing.':
@@ -244,7 +245,6 @@ export const workbenchStations = {
   'Your printer': 'plain',
   'a single layer': 'trade',
   'a size of your own': 'plain',
-  'an SVG drawing at true size, its lines called front-waist, front-centre …': 'standard: SVG, W3C',
   'an inseam': 'trade',
   'as a drawing at true size, to print, correct and bring back': 'plain',
   'as needed': 'ours: as the body asks, an estimate from what was measured',

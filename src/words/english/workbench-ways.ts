@@ -13,7 +13,6 @@ export const workbenchWays = {
   'Open a project that I have': 'plain',
   'The example stays as it is; you can look at it again from here.': 'plain',
   'The ways to begin': 'plain',
-  'an SVG at true size, its lines called front-waist, front-centre …': 'standard: SVG, W3C',
   '“{0}” is not kept on this computer: save it as a file before you begin anew.': 'plain', // {0} own(name)
   '“{0}” stays on this computer: you find it under Projects.': 'plain', // {0} own(name)
 } as const;

@@ -3,6 +3,7 @@ import { say, words } from '../../words';
 import { late } from '../faults/late';
 import { useProjectsOpen } from '../faults/projects-open';
 import { FileInput } from '../fields/FileInput';
+import { DRAWINGS } from '../open/carried';
 import { openFromFile } from '../open/open';
 
 const close = () => useProjectsOpen.setState({ open: false });
@@ -22,7 +23,7 @@ export function Projects() {
       <FileInput
         opener={file}
         label={words`Project file`}
-        accept=".json,application/json,.svg,image/svg+xml"
+        accept={`.json,application/json,${DRAWINGS}`}
         onFiles={([chosen]) => chosen && void openFromFile(chosen)}
       />
       {open && (

@@ -1,5 +1,6 @@
 import { checksOf } from '../../project';
 import { inTurn, own, printPhrase, say } from '../../words';
+import { openSheet } from '../outlines/opened';
 import { isUnmeasured } from '../store/asked';
 import { useBench } from '../store/bench';
 import { refusal } from '../store/refusal';
@@ -7,8 +8,8 @@ import { readDrawing } from './read-drawing';
 import { withText } from './with-text';
 
 /**
- * Brings the front and back block of an SVG drawing to the table, as one step to undo; a drawing that can't be read
- * changes nothing and is spoken of.
+ * Brings the front and back block of a drawing, SVG or DXF, to the table, as one step to undo: at once where its lines
+ * have our names, else its outlines are shown to be picked from. A drawing that can't be read changes nothing and is spoken of.
  *
  * @param anew whether they begin a project of their own
  */
@@ -20,7 +21,11 @@ export async function bringBlocks(file: File, anew = false): Promise<void> {
       tell({ tone: 'refused', text: refusal(read.problems, file.name) });
       return;
     }
-    takeBlocks({ source: 'drawn', ...read.value }, say`The blocks of “${own(file.name)}” are on the table.`, anew);
+    if ('sheet' in read.value) {
+      openSheet({ sheet: read.value.sheet, fileName: file.name, anew });
+      return;
+    }
+    takeBlocks({ source: 'drawn', ...read.value.pair }, say`The blocks of “${own(file.name)}” are on the table.`, anew);
     const state = useBench.getState();
     const { draft, notice, problems, project } = state;
     // Their rise is checked against the body’s, once that is measured.

@@ -12,13 +12,16 @@ export const DESTINATIONS: Readonly<Record<Carried, Phrase>> = {
   file: say`Let go to open it: a project, a drawing or a photograph of blocks, or the table of a class.`,
 };
 
+/** What a field that asks for a drawing of blocks takes. */
+export const DRAWINGS = '.svg,image/svg+xml,.dxf,image/vnd.dxf';
+
 /** Tables as the systems call them: where a spreadsheet is installed, its own name stands for every CSV file. */
 const TABLES = ['text/csv', 'text/tab-separated-values', 'application/vnd.ms-excel'];
 
 /** @param type the file's media type; some systems know none, and tell it only when the file is let go */
 export function carriedOf(type: string): Carried {
   if (type === 'application/json') return 'project';
-  if (type === 'image/svg+xml') return 'drawing';
+  if (type === 'image/svg+xml' || type === 'image/vnd.dxf') return 'drawing';
   if (type.startsWith('image/')) return 'photograph';
   return TABLES.includes(type) ? 'table' : 'file';
 }

@@ -15,7 +15,7 @@ import { withText } from './with-text';
  * repairs.
  */
 export async function openFromFile(file: File): Promise<void> {
-  if (/\.svg$/i.test(file.name)) {
+  if (/\.(svg|dxf)$/i.test(file.name)) {
     await bringBlocks(file);
     return;
   }

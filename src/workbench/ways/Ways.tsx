@@ -5,6 +5,7 @@ import { focusOn } from '../aloud/focus-on';
 import { FileInput } from '../fields/FileInput';
 import { startMeasuring } from '../fields/start-measuring';
 import { bringBlocks } from '../open/bring-blocks';
+import { DRAWINGS } from '../open/carried';
 import { openPhotoAnew } from '../photo/opened';
 import { onThisPage } from '../shelf/start';
 import { useBench } from '../store/bench';
@@ -43,7 +44,7 @@ export function Ways({ onTaken = () => undefined }: WaysProps) {
           <div className="way-choices">
             <button type="button" className="button" onClick={() => file.current?.click()}>
               <span className="take-name">{words`From a drawing`}</span>
-              <span className="take-what">{words`an SVG at true size, its lines called front-waist, front-centre …`}</span>
+              <span className="take-what">{words`SVG or DXF: by the names of its lines, or by their shapes`}</span>
             </button>
             <button
               type="button"
@@ -70,7 +71,7 @@ export function Ways({ onTaken = () => undefined }: WaysProps) {
             <FileInput
               opener={file}
               label={words`Drawing of my blocks`}
-              accept=".svg,image/svg+xml"
+              accept={DRAWINGS}
               onFiles={([drawing]) => {
                 if (!drawing) return;
                 onTaken();

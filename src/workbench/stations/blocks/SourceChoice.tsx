@@ -4,6 +4,7 @@ import { type BlockSource, NOTHING_MEASURED } from '../../../trace';
 import { type Phrase, said, say, words } from '../../../words';
 import { FileInput } from '../../fields/FileInput';
 import { bringBlocks } from '../../open/bring-blocks';
+import { DRAWINGS } from '../../open/carried';
 import { openPhoto } from '../../photo/opened';
 import { useBench } from '../../store/bench';
 
@@ -38,7 +39,7 @@ export function SourceChoice() {
     {
       source: 'drawn',
       name: say`From a drawing`,
-      what: say`an SVG drawing at true size, its lines called front-waist, front-centre …`,
+      what: say`SVG or DXF: by the names of its lines, or by their shapes`,
       take: () => file.current?.click(),
     },
     {
@@ -68,7 +69,7 @@ export function SourceChoice() {
       <FileInput
         opener={file}
         label={words`Drawing of the blocks`}
-        accept=".svg,image/svg+xml"
+        accept={DRAWINGS}
         onFiles={([drawing]) => drawing && void bringBlocks(drawing)}
       />
     </fieldset>
