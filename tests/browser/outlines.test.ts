@@ -58,7 +58,6 @@ test.each(PEOPLE)('blocks come from a drawing without names %s', async (_, optio
 
   await hands.press(button(/^Use these blocks/));
   await page.getByText('The blocks of “inkscape.dxf” are on the table.').first().waitFor();
-  await page.getByText('These blocks were brought along. They are used as they are.').waitFor();
 
   await hands.press(page.getByRole('button', { name: 'Paper', exact: true }));
   await page.getByText(/\d+ sheets in/).waitFor();

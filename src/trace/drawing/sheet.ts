@@ -23,7 +23,7 @@ export interface DrawnSheet {
   readonly picked: PiecesPicked | undefined;
 }
 
-/** Units that drawings are made in, millimetres: by how much each is used. @source CSS Values 3, absolute lengths */
+/** Units that drawings are made in, millimetres: by how much each is used. @source SVG 2, chapter 8: absolute lengths */
 export const DRAWING_UNITS = { mm: 1, cm: 10, in: 25.4, pt: 25.4 / 72, px: 25.4 / 96 } as const;
 
 /** The outlines of a drawing, and which of them look like a front and a back. */
@@ -31,7 +31,7 @@ export function drawnSheet(drawing: Drawing): DrawnSheet {
   const outlines = outlinesOf(drawing, widestGap(drawing));
   const { unit, unread } = drawing;
   const largest = Math.max(0, ...outlines.map(outlineReach));
-  const likelyUnit = unit ?? Object.values(DRAWING_UNITS).find((one) => isBlockSize(largest * one)) ?? 1;
+  const likelyUnit = unit ?? likeliestUnit(largest);
   const read = outlines.slice(0, MOST_READ).map((outline, i) => {
     const scaled = outlineScaled(outline, likelyUnit);
     return { i, scaled, reading: isBlockSize(outlineReach(scaled)) ? readingOf(scaled) : undefined };
@@ -47,6 +47,16 @@ export function drawnSheet(drawing: Drawing): DrawnSheet {
         : { front: other.i, back: one.i }
       : undefined;
   return { outlines, unit, likelyUnit, unread, picked };
+}
+
+/** A block of trousers is about as long as this, millimetres. @source practice */
+const USUAL_REACH = 1000;
+
+/** The unit in which a piece is most nearly as large as a block; millimetres where in none it could be one. */
+function likeliestUnit(reach: number): number {
+  const off = (unit: number) => Math.abs(Math.log((reach * unit) / USUAL_REACH));
+  const able = Object.values(DRAWING_UNITS).filter((unit) => isBlockSize(reach * unit));
+  return able.sort((a, b) => off(a) - off(b))[0] ?? DRAWING_UNITS.mm;
 }
 
 /** Blocks are among the largest pieces; of more outlines than this none is read before it is picked. @source practice */

