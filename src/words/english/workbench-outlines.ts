@@ -3,7 +3,7 @@ export const workbenchOutlines = {
   'As a known length tells': 'plain',
   Back: 'trade',
   'Back and front, their edges and places lit': 'plain',
-  'Back, {0}: how long it is': 'plain', // {0} EDGE_NAMES[known.name]
+  'Back, {0}: how long it is': 'plain', // {0} inside(EDGE_NAMES[known.name])
   'Blocks from a drawing': 'trade',
   Centimetres: 'plain',
   'Corners and edges': 'plain',
@@ -11,7 +11,7 @@ export const workbenchOutlines = {
     'plain',
   'Everything on the drawing becomes larger or smaller with it.': 'plain',
   Front: 'trade',
-  'Front, {0}: how long it is': 'plain', // {0} EDGE_NAMES[known.name]
+  'Front, {0}: how long it is': 'plain', // {0} inside(EDGE_NAMES[known.name])
   'Hip line': 'trade',
   Inches: 'plain',
   'It runs straight up and down as the piece is drawn': 'plain',

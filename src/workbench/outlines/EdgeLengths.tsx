@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { formatLength, type Mm } from '../../length';
 import { mapTuple, pathLength } from '../../plane';
 import { BLOCK_EDGES, type TracedPair } from '../../trace';
-import { said, words } from '../../words';
+import { inside, said, words } from '../../words';
 import { LengthEntry } from '../photo/LengthEntry';
 import { EDGE_NAMES } from '../photo/words';
 import { useBench } from '../store/bench';
@@ -57,8 +57,8 @@ export function EdgeLengths({ pair }: EdgeLengthsProps) {
           key={`${known.part} ${known.name}`}
           label={
             known.part === 'front'
-              ? words`Front, ${EDGE_NAMES[known.name]}: how long it is`
-              : words`Back, ${EDGE_NAMES[known.name]}: how long it is`
+              ? words`Front, ${inside(EDGE_NAMES[known.name])}: how long it is`
+              : words`Back, ${inside(EDGE_NAMES[known.name])}: how long it is`
           }
           help={words`Everything on the drawing becomes larger or smaller with it.`}
           value={long(known.part, known.name)}
