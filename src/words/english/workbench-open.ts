@@ -10,6 +10,7 @@ export const workbenchOpen = {
   'The blocks of “{0}” are on the table.': 'trade', // {0} own(file.name)
   'The file ends in the middle: what came after is missing.': 'plain',
   'The list of repairs': 'plain',
+  'The reader of drawings': 'plain',
   'This file needs repair': 'plain',
   'Was empty': 'plain',
   'Was {0}': 'plain', // {0} shown(problem.value, say`a group`)

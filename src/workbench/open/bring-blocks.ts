@@ -13,7 +13,7 @@ import { withText } from './with-text';
  *
  * @param anew whether they begin a project of their own
  */
-export async function bringBlocks(file: File, anew = false): Promise<void> {
+export async function bringBlocks(file: File, anew: boolean): Promise<void> {
   const { takeBlocks, tell } = useBench.getState();
   await withText(file, async (text) => {
     const read = await readDrawing(text);

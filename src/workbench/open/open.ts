@@ -4,7 +4,7 @@ import { openClass } from '../class/class-open';
 import { withLate } from '../faults/late';
 import { openPhoto } from '../photo/opened';
 import { useBench } from '../store/bench';
-import { bringBlocks } from './bring-blocks';
+import { bring } from './bring';
 import { isTable } from './carried';
 import { useOffered } from './repairs';
 import { withText } from './with-text';
@@ -16,7 +16,7 @@ import { withText } from './with-text';
  */
 export async function openFromFile(file: File): Promise<void> {
   if (/\.(svg|dxf)$/i.test(file.name)) {
-    await bringBlocks(file);
+    bring(file);
     return;
   }
   if (file.type.startsWith('image/')) {

@@ -4,7 +4,7 @@ import { say, words } from '../../words';
 import { focusOn } from '../aloud/focus-on';
 import { FileInput } from '../fields/FileInput';
 import { startMeasuring } from '../fields/start-measuring';
-import { bringBlocks } from '../open/bring-blocks';
+import { bring } from '../open/bring';
 import { DRAWINGS } from '../open/carried';
 import { openPhotoAnew } from '../photo/opened';
 import { onThisPage } from '../shelf/start';
@@ -75,7 +75,7 @@ export function Ways({ onTaken = () => undefined }: WaysProps) {
               onFiles={([drawing]) => {
                 if (!drawing) return;
                 onTaken();
-                void bringBlocks(drawing, true);
+                bring(drawing, true);
               }}
             />
           </div>

@@ -3,7 +3,7 @@ import { groupAnew } from '../../../project';
 import { type BlockSource, NOTHING_MEASURED } from '../../../trace';
 import { type Phrase, said, say, words } from '../../../words';
 import { FileInput } from '../../fields/FileInput';
-import { bringBlocks } from '../../open/bring-blocks';
+import { bring } from '../../open/bring';
 import { DRAWINGS } from '../../open/carried';
 import { openPhoto } from '../../photo/opened';
 import { useBench } from '../../store/bench';
@@ -70,7 +70,7 @@ export function SourceChoice() {
         opener={file}
         label={words`Drawing of the blocks`}
         accept={DRAWINGS}
-        onFiles={([drawing]) => drawing && void bringBlocks(drawing)}
+        onFiles={([drawing]) => drawing && bring(drawing)}
       />
     </fieldset>
   );
