@@ -7,6 +7,8 @@ export const workbenchPhoto = {
   'A tile, a table, or places that you measured from corner to corner: both diagonals must be alike.': 'plain',
   'Add a place': 'plain',
   'Add a point with the keyboard': 'plain',
+  'After ± stands how far off an edge may lie where it is least sure. A circle in the picture is {0} times as large as its place may be off.':
+    'plain', // {0} number(ENLARGED, 0)
   'Also on': 'plain',
   'Another point of the grainline, as far down as it goes.': 'trade',
   'Any point of the grainline; the farther from the other, the truer.': 'trade',
@@ -152,6 +154,7 @@ export const workbenchPhoto = {
   '{0} Press on it.': 'plain', // {0} LANDMARK_WORDS[next].where
   '{0} across, {1} down': 'plain', // {0} number(x, 0), {1} number(y, 0)
   '{0} of {1}': 'plain', // {0} number(set + 1, 0), {1} number(places.length, 0)
+  '{0}, its place ± {1}': 'plain', // {0} told, {1} mm(off)
   '{0}, point {1}': 'plain', // {0} EDGE_NAMES[name], {1} number(index + 1, 0)
   '{0}: {1} places are still to be marked.': 'plain', // {0} name, {1} number(its.length, 0)
   '“{0}” can’t be read as a picture here; a JPEG or PNG file can.':

@@ -1,17 +1,22 @@
 import { type Curve, curveMap, flattenCurves, mapTuple, pointsBounds } from '../../plane';
-import { BLOCK_EDGES, type TracedBlock } from '../../trace';
+import { BLOCK_EDGES, type TracedBlock, type TracedPair } from '../../trace';
 import { words } from '../../words';
 import { pathText } from '../table/path-text';
+import type { ExactPair, ExactSpots } from './exact-spots';
 
 /** Between the two blocks and round them, millimetres. */
 const GAP = 60;
+/** A circle is so many times as large as its place may be off: as it is, it would hardly be seen. */
+export const ENLARGED = 10;
 
-/** Both traced blocks as they will be used, net, side by side. */
-export function TracedPreview({ front, back }: { readonly front: TracedBlock; readonly back: TracedBlock }) {
-  const placed: { readonly curves: readonly Curve[]; readonly grain: string }[] = [];
+/** Both traced blocks as they will be used, net, side by side, with how far off their places may be. */
+export function TracedPreview({ blocks, exact }: { readonly blocks: TracedPair; readonly exact: ExactPair }) {
+  const placed: { readonly curves: readonly Curve[]; readonly grain: string; readonly spots: ExactSpots['spots'] }[] =
+    [];
   let left = 0;
   let bottom = 0;
-  for (const block of [back, front]) {
+  for (const part of ['back', 'front'] as const) {
+    const block = blocks[part];
     const curves = BLOCK_EDGES.flatMap((name) => block.edges[name].map(curveOf));
     const box = pointsBounds(flattenCurves(curves, 1));
     const [dx, dy] = [left + GAP - box.left, GAP - box.top];
@@ -19,6 +24,7 @@ export function TracedPreview({ front, back }: { readonly front: TracedBlock; re
     placed.push({
       curves: curves.map((curve) => curveMap(curve, ({ x, y }) => ({ x: x + dx, y: y + dy }))),
       grain: `M${x0 + dx} ${y0 + dy}L${x1 + dx} ${y1 + dy}`,
+      spots: (exact[part]?.spots ?? []).map(({ at, off }) => ({ at: { x: at.x + dx, y: at.y + dy }, off })),
     });
     left += GAP + box.right - box.left;
     bottom = Math.max(bottom, 2 * GAP + box.bottom - box.top);
@@ -30,9 +36,12 @@ export function TracedPreview({ front, back }: { readonly front: TracedBlock; re
       role="img"
       aria-label={words`Back and front, net`}
     >
-      {placed.map(({ curves, grain }) => (
+      {placed.map(({ curves, grain, spots }) => (
         <g key={grain}>
           <path className="diagram-outline" d={pathText(curves, true)} />
+          {spots.map(({ at, off }) => (
+            <circle key={`${at.x} ${at.y}`} className="photo-spot" cx={at.x} cy={at.y} r={ENLARGED * off} />
+          ))}
           <path className="diagram-line" d={grain} />
         </g>
       ))}

@@ -1,22 +1,40 @@
 import { useMemo } from 'react';
-import { formatLength, type Units } from '../../length';
+import type { Units } from '../../length';
 import { pathLength } from '../../plane';
-import { BLOCK_EDGES, blocksFromTrace, LANDMARKS, type TracedBlock, type TracedPair } from '../../trace';
-import { inside, number, own, type Problem, printPhrase, Refusal, type Result, said, say, words } from '../../words';
+import { BLOCK_EDGES, blocksFromTrace, LANDMARKS, type TracedPair, tracedEdge } from '../../trace';
+import {
+  inside,
+  mm,
+  number,
+  own,
+  type Problem,
+  printPhrase,
+  Refusal,
+  type Result,
+  said,
+  say,
+  words,
+} from '../../words';
 import { useBench } from '../store/bench';
 import { sentence } from '../store/refusal';
+import { type ExactPair, exactSpots } from './exact-spots';
 import { tracedBlocks } from './flat';
 import { usePhotoOpen } from './opened';
 import { usePhoto } from './photo-store';
-import { TracedPreview } from './TracedPreview';
+import { ENLARGED, TracedPreview } from './TracedPreview';
 import { EDGE_NAMES, LANDMARK_WORDS } from './words';
-import type { PhotoWork } from './work';
+import type { Part, PhotoWork } from './work';
 
 /** The lengths of what was marked, to be compared with the paper; then the blocks are used. */
 export function UseStep() {
   const work = usePhoto((state) => state.work);
   const units = useBench((state) => state.project.units);
   const traced = useMemo(() => tried(work), [work]);
+  const exact = useMemo((): ExactPair | undefined => {
+    if (!traced.ok) return undefined;
+    const spots = (part: Part) => exactSpots(work, part, traced.value[part]);
+    return { front: spots('front'), back: spots('back') };
+  }, [work, traced]);
   const use = () => {
     if (!traced.ok) return;
     const told = say`The blocks of the photograph are on the table.`;
@@ -35,11 +53,11 @@ export function UseStep() {
     <div className="photo-use">
       <div className="photo-use-words">
         <p className="field-help">{words`What of the paper is allowance is taken off afterwards, at Blocks, where the pair is trued, too.`}</p>
-        {traced.ok ? (
-          <Lengths {...traced.value} />
+        {traced.ok && exact ? (
+          <Lengths blocks={traced.value} exact={exact} />
         ) : (
           <ul className="field-problem" aria-label={words`What is missing`}>
-            {missing(traced.problems, units).map((one) => (
+            {missing(traced.ok ? [] : traced.problems, units).map((one) => (
               <li key={one}>{one}</li>
             ))}
           </ul>
@@ -49,7 +67,7 @@ export function UseStep() {
           <span className="take-what">{words`undo brings the others back`}</span>
         </button>
       </div>
-      {traced.ok && <TracedPreview {...traced.value} />}
+      {traced.ok && exact && <TracedPreview blocks={traced.value} exact={exact} />}
     </div>
   );
 }
@@ -70,31 +88,39 @@ function missing(problems: readonly Problem[], units: Units): readonly string[] 
   });
 }
 
-/** How long each edge is: one of them measured on the paper tells whether all is well. */
-function Lengths({ front, back }: TracedPair) {
+/** How long each edge is, and how far off it may lie: one of them measured on the paper tells whether all is well. */
+function Lengths({ blocks, exact }: { readonly blocks: TracedPair; readonly exact: ExactPair }) {
   const units = useBench((state) => state.project.units);
-  const long = (block: TracedBlock, name: (typeof BLOCK_EDGES)[number]) =>
-    formatLength(pathLength(block.edges[name].map((curve) => curve.map(([x, y]) => ({ x, y })) as never)), units);
+  const long = (part: Part, name: (typeof BLOCK_EDGES)[number]) => {
+    const off = exact[part]?.edges[name];
+    const told = mm(pathLength(tracedEdge(blocks[part], name)));
+    return printPhrase(off === undefined ? say`${told}` : say`${told}, its place ± ${mm(off)}`, units);
+  };
   return (
-    <table className="photo-lengths">
-      <caption className="field-label">{words`Lengths: measure one on the paper`}</caption>
-      <thead>
-        <tr>
-          <td />
-          <th scope="col">{words`Front`}</th>
-          <th scope="col">{words`Back`}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {BLOCK_EDGES.map((name) => (
-          <tr key={name}>
-            <th scope="row">{said(EDGE_NAMES[name])}</th>
-            <td>{long(front, name)}</td>
-            <td>{long(back, name)}</td>
+    <>
+      <table className="photo-lengths">
+        <caption className="field-label">{words`Lengths: measure one on the paper`}</caption>
+        <thead>
+          <tr>
+            <td />
+            <th scope="col">{words`Front`}</th>
+            <th scope="col">{words`Back`}</th>
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {BLOCK_EDGES.map((name) => (
+            <tr key={name}>
+              <th scope="row">{said(EDGE_NAMES[name])}</th>
+              <td>{long('front', name)}</td>
+              <td>{long('back', name)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p className="field-help">
+        {words`After ± stands how far off an edge may lie where it is least sure. A circle in the picture is ${number(ENLARGED, 0)} times as large as its place may be off.`}
+      </p>
+    </>
   );
 }
 
