@@ -3,6 +3,7 @@ import 'fake-indexeddb/auto';
 import { act, cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it } from 'vitest';
+import { isWork } from '../../src/workbench/photo/is-work';
 import { moveMark } from '../../src/workbench/photo/move-mark';
 import PhotoScreen from '../../src/workbench/photo/PhotoScreen';
 import { changeWork, goTo, showShot, startAgain, usePhoto } from '../../src/workbench/photo/photo-store';
@@ -52,6 +53,29 @@ describe('the screen for blocks from a photograph', () => {
     act(() => changeWork(withShot(work, 0, { corners: [a, c, b, d] })));
     expect(screen.getByText(/The four corners cross over/)).toBeInTheDocument();
     expect(screen.getByRole('button', { name: /Mark the front/ })).toBeDisabled();
+  });
+
+  it('needs no mark on a scan, whose dots say how large it is', async () => {
+    render(<PhotoScreen />);
+    act(() => {
+      changeWork(withShot(work, 0, { corners: [shot.corners[0], shot.corners[2], shot.corners[1], shot.corners[3]] }));
+      usePhoto.setState({ pictures });
+      goTo('corners');
+    });
+    const next = screen.getByRole('button', { name: /Mark the front/ });
+    expect(next).toBeDisabled();
+    await userEvent.click(screen.getByRole('radio', { name: 'none, it is a scan' }));
+    expect(next).toBeEnabled();
+    const dots = screen.getByLabelText('How finely it was scanned');
+    expect(dots).toHaveValue('300');
+    const wide = () => usePhoto.getState().work.shots[0]?.dots;
+    await userEvent.clear(dots);
+    await userEvent.type(dots, '30');
+    expect(screen.getByText(/^It must be 50 to 2400 dots an inch\.$/)).toBeInTheDocument();
+    await userEvent.type(dots, '0');
+    await userEvent.tab();
+    expect(wide()).toBe(300);
+    expect(isWork(usePhoto.getState().work)).toBe(true);
   });
 
   it('marks a block on two photographs that show the same places', () => {

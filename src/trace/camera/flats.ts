@@ -40,8 +40,10 @@ export function flatsOf(shots: readonly FloorShot[]): readonly (Flat | undefined
     const turn = turnOf(shots[held[0] ?? 0] as FloorShot, result.value.views[0] as ShotView);
     for (const [shot, member] of held.entries()) {
       const view = turnedView(result.value.views[shot] as ShotView, turn);
-      const { rectangle, joins, found } = shots[member] as FloorShot;
+      const { rectangle, joins, found, dots, width, height } = shots[member] as FloorShot;
+      const glass = dots === undefined ? [] : [at(0, 0), at(width, height)];
       const marked = [
+        ...glass,
         ...(rectangle?.corners ?? []),
         ...Object.values(joins),
         ...found.flatMap(({ corners }) => corners),
@@ -144,7 +146,7 @@ export function exactnessOf(
     byMarks,
     check: checked && across !== undefined ? { ...checked, across } : undefined,
     off: Math.max(byMarks, across ?? 0),
-    lensKnown: joined.lensKnown.every(Boolean),
+    lensKnown: joined.lensKnown.every((known, i) => known || joined.sightings.shots[i]?.flat),
     agreed: joined.spread < DISAGREED,
   };
 }

@@ -2,6 +2,7 @@ import type { Mm } from '../../length';
 import type { Point } from '../../plane';
 import { type FoundMark, MARKS_A_SHEET, marksOfSheet, sheetOfMark } from '../picture';
 import { HAND_OFF } from './exactness';
+import { glassOf } from './glass';
 import type { Sheet, Sightings } from './sightings';
 
 /** A photograph and what was marked of the floor on it, by hand or found; points are in its own pixels. */
@@ -12,6 +13,8 @@ export interface FloorShot {
   readonly rectangle:
     | { readonly corners: readonly [Point, Point, Point, Point]; readonly across: Mm; readonly along: Mm }
     | undefined;
+  /** Of a scan, which sees no perspective: how many dots of it are an inch. */
+  readonly dots?: number | undefined;
   /** Places that another photograph shows, too, by their number. */
   readonly joins: Readonly<Record<string, Point>>;
   /** The printed marks that it shows. */
@@ -65,26 +68,39 @@ export function sightingsOf(all: readonly FloorShot[], members: readonly number[
     const { across, along } = shots.find((shot) => sidesOf(shot) === kind)?.rectangle ?? { across: 0, along: 0 };
     return { marks: [[at(0, 0)], [at(across, 0)], [at(across, along)], [at(0, along)]] };
   });
+  const glasses = shots.flatMap(({ width, height, dots }, shot) =>
+    dots === undefined ? [] : [{ width, height, dots, shot }],
+  );
+  const scanned = glasses.map(({ shot, dots, ...size }, i) =>
+    glassOf(size, { shot, sheet: printed.length + kinds.length + i }, dots),
+  );
   const names = [...new Set(shots.flatMap(({ joins }) => Object.keys(joins)))];
   return {
-    shots: shots.map(({ width, height }) => ({ width, height, flat: false })),
-    sheets: [...printed.map((sheet) => ({ marks: marksOfSheet(sheet).map(({ corners }) => corners) })), ...rectangles],
-    marks: shots.flatMap((shot, i) => [
-      ...shot.found.map(({ number, corners }) => ({
-        shot: i,
-        sheet: printed.indexOf(sheetOfMark(number)),
-        mark: (number - 1) % MARKS_A_SHEET,
-        at: corners,
-        off: FOUND_OFF,
-      })),
-      ...(shot.rectangle?.corners ?? []).map((corner, mark) => ({
-        shot: i,
-        sheet: printed.length + kinds.indexOf(sidesOf(shot)),
-        mark,
-        at: [corner],
-        off: HAND_OFF,
-      })),
-    ]),
+    shots: shots.map(({ width, height, dots }) => ({ width, height, flat: dots !== undefined })),
+    sheets: [
+      ...printed.map((sheet) => ({ marks: marksOfSheet(sheet).map(({ corners }) => corners) })),
+      ...rectangles,
+      ...scanned.map(({ sheet }) => sheet),
+    ],
+    marks: [
+      ...scanned.flatMap(({ marks }) => marks),
+      ...shots.flatMap((shot, i) => [
+        ...shot.found.map(({ number, corners }) => ({
+          shot: i,
+          sheet: printed.indexOf(sheetOfMark(number)),
+          mark: (number - 1) % MARKS_A_SHEET,
+          at: corners,
+          off: FOUND_OFF,
+        })),
+        ...(shot.rectangle?.corners ?? []).map((corner, mark) => ({
+          shot: i,
+          sheet: printed.length + kinds.indexOf(sidesOf(shot)),
+          mark,
+          at: [corner],
+          off: HAND_OFF,
+        })),
+      ]),
+    ],
     ties: names.map((name) => ({
       seen: shots.flatMap(({ joins }, shot) => (joins[name] ? [{ shot, at: joins[name] }] : [])),
       off: HAND_OFF,

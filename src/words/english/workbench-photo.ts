@@ -34,17 +34,20 @@ export const workbenchPhoto = {
   Fit: 'plain',
   'Found mark {0}': 'plain', // {0} number(mark, 0)
   'Four marks say nothing of the lens: keep the block away from the picture’s edges.': 'trade',
-  'Front and back may lie on one photograph, or each on up to six that overlap. Without the sheets, a tile floor or any other rectangle whose sides you know does as well.':
+  'Front and back may lie on one photograph, or each on up to six that overlap. Without the sheets, a tile floor or any other rectangle whose sides you know does as well; a scan, whole or in pieces, needs neither.':
     'plain',
   Good: 'ours: a verdict, good, doubtful or wrong',
   'Hem at the inseam': 'trade',
   'Hem at the side': 'trade',
   'Hip at the centre': 'trade',
   'Hip at the side': 'trade',
+  'How finely it was scanned': 'plain',
+  'In dots an inch, as the scanner or the file says. A scanner sees straight down: nothing has to be marked. A block in pieces is joined by places that two scans show.':
+    'trade',
   'It gets better with marks farther apart, round the block, and with a sharper picture.': 'trade',
   'It gets truer with a sheet at each corner of the block. Press on a mark to set its corners or to take it away.':
     'trade',
-  'It must be {0}.': 'plain', // {0} length.range(lowest, highest, units)
+  'It must be {0}.': 'plain', // {0} quantity.range(lowest, highest, units)
   'Its sides are those of the rectangle on photograph {0}: both are taken to be one. If they lie apart, choose none here and mark four places that both photographs show.':
     'plain', // {0} number(takenFor + 1, 0)
   'Knee at the inseam': 'trade',
@@ -137,6 +140,7 @@ export const workbenchPhoto = {
   'my own': 'plain',
   'no line shows': 'plain',
   none: 'plain',
+  'none, it is a scan': 'plain',
   'on the flattened picture': 'plain',
   'on this photograph and on photograph {0}': 'plain', // {0} number(other + 1, 0)
   'one mark sheet': 'plain',

@@ -3,7 +3,7 @@ import { formatLength, type Mm } from '../../length';
 import { mapTuple, pathLength } from '../../plane';
 import { BLOCK_EDGES, type TracedPair } from '../../trace';
 import { inside, said, words } from '../../words';
-import { LengthEntry } from '../photo/LengthEntry';
+import { QuantityEntry } from '../photo/QuantityEntry';
 import { EDGE_NAMES } from '../photo/words';
 import { useBench } from '../store/bench';
 import { type Part, scaleBy } from './outlines-store';
@@ -53,7 +53,7 @@ export function EdgeLengths({ pair }: EdgeLengthsProps) {
         </tbody>
       </table>
       {known && (
-        <LengthEntry
+        <QuantityEntry
           key={`${known.part} ${known.name}`}
           label={
             known.part === 'front'

@@ -35,7 +35,7 @@ export function ChooseStep() {
           <li>{words`The marks are found by themselves; you mark eleven places of each block, and its edges follow the drawn lines.`}</li>
         </ol>
         <p className="field-help">
-          {words`Front and back may lie on one photograph, or each on up to six that overlap. Without the sheets, a tile floor or any other rectangle whose sides you know does as well.`}
+          {words`Front and back may lie on one photograph, or each on up to six that overlap. Without the sheets, a tile floor or any other rectangle whose sides you know does as well; a scan, whole or in pieces, needs neither.`}
         </p>
         <div className="take">
           <button type="button" className="button" disabled={stale} onClick={() => take('reference')}>

@@ -9,7 +9,7 @@ import { foundAt, WHOLE } from './found';
 import { PhotoView } from './PhotoView';
 import { shotAt, usePhoto } from './photo-store';
 import type { Picture } from './picture';
-import type { MarkId, Shot } from './work';
+import { hasRectangle, type MarkId, type Shot } from './work';
 
 /** The photograph as it is, with the rectangle's corners and the fifth length. */
 export function CornerBoard({ picture }: { readonly picture: Picture }) {
@@ -24,7 +24,7 @@ export function CornerBoard({ picture }: { readonly picture: Picture }) {
   const where = ({ x, y }: Point) => say`${number(x, 0)} across, ${number(y, 0)} down`;
   const marks: readonly Mark[] = [
     ...(shot.found ?? []).flatMap(({ number: mark }) => foundMarks(shot, mark, selected)),
-    ...(shot.rectangle === 'none' ? [] : shot.corners).map((at, i): Mark => {
+    ...(hasRectangle(shot) ? shot.corners : []).map((at, i): Mark => {
       const letter = 'ABCD'.charAt(i);
       return { id: { kind: 'corner', index: i }, at, letter, name: words`Corner ${own(letter)}, ${where(at)}` };
     }),
@@ -71,7 +71,7 @@ export function CornerBoard({ picture }: { readonly picture: Picture }) {
                 d={polygonText(seen(mark.corners))}
               />
             ))}
-            {shot.rectangle !== 'none' && <path className="photo-rectangle" d={polygonText(seen(shot.corners))} />}
+            {hasRectangle(shot) && <path className="photo-rectangle" d={polygonText(seen(shot.corners))} />}
             {shot.check && <path className="photo-check" d={lineText(seen(shot.check.ends))} />}
           </>
         );

@@ -3,14 +3,15 @@ import { type FoundMark, MARK_SHEET, sheetOfMark, viewToPicture } from '../../tr
 import { mm, number, own, printPhrase, say, words } from '../../words';
 import { Switch } from '../fields/Switch';
 import { useBench } from '../store/bench';
+import { dotsAnInch } from '../store/quantity';
 import { ExactnessNote } from './ExactnessNote';
 import { exactnessOfShot, flatsOfWork, rectangleTakenFor, wrongFound } from './flat';
 import { Joins } from './Joins';
-import { LengthEntry } from './LengthEntry';
 import { MarkPad } from './MarkPad';
 import { changeWork, goTo, nextLandmark, shotAt, usePhoto } from './photo-store';
+import { QuantityEntry } from './QuantityEntry';
 import { WhichPhotograph } from './WhichPhotograph';
-import { type Shot, withShot } from './work';
+import { hasRectangle, LEAST_DOTS, MOST_DOTS, type Shot, USUAL_DOTS, withShot } from './work';
 
 /** The sides of a rectangle that is photographed, millimetres. */
 const LEAST = 100;
@@ -20,6 +21,7 @@ const SHORTEST_CHECK = 50;
 const RECTANGLES = [
   { key: 'own', name: say`my own` },
   { key: 'sheet', name: say`one mark sheet` },
+  { key: 'scan', name: say`none, it is a scan` },
 ];
 /** Where marks are found none is needed, nor after the first photograph: then places that it shares with another hold it. */
 const WITHOUT = [...RECTANGLES, { key: 'none', name: say`none` }];
@@ -43,7 +45,7 @@ export function CornerStep() {
     <>
       {several && <WhichPhotograph />}
       {found.length > 0 && <Found found={found} wrong={wrongFound(work, index)} />}
-      {shot.rectangle !== 'none' && (
+      {hasRectangle(shot) && (
         <p>{words`Lay A, B, C and D on the corners of a rectangle whose sides you know, going round.`}</p>
       )}
       <MarkPad />
@@ -51,11 +53,11 @@ export function CornerStep() {
         label={words`A rectangle by hand`}
         choices={index === 0 && found.length === 0 ? RECTANGLES : WITHOUT}
         chosen={shot.rectangle}
-        onPick={(key) => set({ rectangle: key === 'sheet' || key === 'none' ? key : 'own' })}
+        onPick={(key) => set({ rectangle: key === 'sheet' || key === 'none' || key === 'scan' ? key : 'own' })}
       />
       {shot.rectangle === 'own' ? (
         <>
-          <LengthEntry
+          <QuantityEntry
             key={`across ${index}`}
             label={words`Width, A to B`}
             value={shot.across}
@@ -63,7 +65,7 @@ export function CornerStep() {
             highest={MOST}
             onValue={(across) => set({ across }, 'across')}
           />
-          <LengthEntry
+          <QuantityEntry
             key={`along ${index}`}
             label={words`Length, A to D`}
             help={words`A tile, a table, or places that you measured from corner to corner: both diagonals must be alike.`}
@@ -73,6 +75,17 @@ export function CornerStep() {
             onValue={(along) => set({ along }, 'along')}
           />
         </>
+      ) : shot.rectangle === 'scan' ? (
+        <QuantityEntry
+          key={`dots ${index}`}
+          label={words`How finely it was scanned`}
+          help={words`In dots an inch, as the scanner or the file says. A scanner sees straight down: nothing has to be marked. A block in pieces is joined by places that two scans show.`}
+          quantity={dotsAnInch}
+          value={shot.dots ?? USUAL_DOTS}
+          lowest={LEAST_DOTS}
+          highest={MOST_DOTS}
+          onValue={(dots) => set({ dots }, 'dots')}
+        />
       ) : shot.rectangle === 'none' ? null : (
         <p className="field-help">
           {printPhrase(
@@ -161,7 +174,7 @@ function Check({ shot, set }: { readonly shot: Shot; readonly set: (part: Partia
     );
   return (
     <>
-      <LengthEntry
+      <QuantityEntry
         label={words`Fifth length, E to F`}
         help={words`Lay E and F on its ends. The grainline of the block does well.`}
         value={check.length}

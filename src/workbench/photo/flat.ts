@@ -16,7 +16,16 @@ import {
   viewToPlane,
 } from '../../trace';
 import { Refusal, say } from '../../words';
-import { type MarkedPart, type Part, type PhotoWork, type Shot, shotOf, sidesOf } from './work';
+import {
+  hasRectangle,
+  type MarkedPart,
+  type Part,
+  type PhotoWork,
+  type Shot,
+  shotOf,
+  sidesOf,
+  USUAL_DOTS,
+} from './work';
 
 /** Photographs stay the same while a block is marked on them: they are joined once. */
 const joined = new WeakMap<PhotoWork['shots'], readonly (Flat | undefined)[]>();
@@ -33,7 +42,8 @@ export function flatsOfWork({ shots }: Pick<PhotoWork, 'shots'>): readonly (Flat
 const floorShotOf = (shot: Shot): FloorShot => ({
   width: shot.width,
   height: shot.height,
-  rectangle: shot.rectangle === 'none' ? undefined : { corners: shot.corners, ...sidesOf(shot) },
+  rectangle: hasRectangle(shot) ? { corners: shot.corners, ...sidesOf(shot) } : undefined,
+  dots: shot.rectangle === 'scan' ? (shot.dots ?? USUAL_DOTS) : undefined,
   joins: shot.joins ?? {},
   found: shot.found ?? [],
 });
@@ -49,12 +59,10 @@ export function wrongFound(work: PhotoWork, index: number): readonly number[] {
 }
 
 /** Where a block may lie on a photograph before it is marked: between the marks that were found, or else on most of the picture. */
-function likelyPlaces({ width, height, corners, rectangle, found = [] }: Shot): readonly Point[] {
+function likelyPlaces(shot: Shot): readonly Point[] {
+  const { width, height, corners, found = [] } = shot;
   const inner = [0.1, 0.9].flatMap((x) => [0.1, 0.9].map((y) => ({ x: x * width, y: y * height })));
-  return [
-    ...(rectangle === 'none' ? [] : corners),
-    ...(found.length > 0 ? found.map((mark) => mark.corners[0]) : inner),
-  ];
+  return [...(hasRectangle(shot) ? corners : []), ...(found.length > 0 ? found.map((mark) => mark.corners[0]) : inner)];
 }
 
 /** How exact most of a photograph is. */

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { BLOCK_EDGES, LANDMARKS, MARKS_A_SHEET, MOST_SHEETS } from '../../trace';
-import { MOST_SHOTS, type PhotoWork, sidesOf } from './work';
+import { LEAST_DOTS, MOST_DOTS, MOST_SHOTS, type PhotoWork, sidesOf } from './work';
 
 const figure = v.pipe(v.number(), v.finite());
 const whole = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(MOST_SHOTS - 1));
@@ -11,7 +11,8 @@ const shot = v.looseObject({
   width: figure,
   height: figure,
   corners: v.strictTuple([point, point, point, point]),
-  rectangle: v.picklist(['sheet', 'own', 'none']),
+  rectangle: v.picklist(['sheet', 'own', 'none', 'scan']),
+  dots: v.optional(v.pipe(figure, v.minValue(LEAST_DOTS), v.maxValue(MOST_DOTS))),
   across: figure,
   along: figure,
   check: v.optional(v.looseObject({ ends: v.strictTuple([point, point]), length: figure })),

@@ -134,10 +134,16 @@ export async function takePicture(file: File): Promise<void> {
   set({ pictures: next, told: same ? words`The marks are where you left them.` : undefined });
   if (!same) {
     const fresh = newShot(file.name, picture.width, picture.height, found);
-    // A second photograph is most often taken over the same rectangle.
+    // A second photograph is most often taken over the same rectangle, a second scan made as the first.
     const first = shot > 0 && found.length === 0 ? work.shots[0] : undefined;
-    const like = first ? { rectangle: first.rectangle, across: first.across, along: first.along } : {};
-    const shots = work.shots.toSpliced(shot, 1, { ...fresh, ...like });
+    const { rectangle, across, along, dots } = first ?? fresh;
+    const shots = work.shots.toSpliced(shot, 1, {
+      ...fresh,
+      rectangle,
+      across,
+      along,
+      ...(dots !== undefined && { dots }),
+    });
     changeWork({ ...withoutShot(work, shot), shots });
   }
   set({ step: 'corners', selected: found.length > 0 ? undefined : { kind: 'corner', index: 0 } });

@@ -22,8 +22,10 @@ export interface Shot {
   readonly height: number;
   /** A, B, C, D, round the rectangle. */
   readonly corners: Four;
-  /** The outer corners of one mark sheet, a rectangle of the person's own, or none: then found marks hold it, or places join it to others. */
-  readonly rectangle: 'sheet' | 'own' | 'none';
+  /** The outer corners of one mark sheet, a rectangle of the person's own, or none: then found marks hold it, places join it to others, or it is a scan. */
+  readonly rectangle: 'sheet' | 'own' | 'none' | 'scan';
+  /** Of a scan, which says its own size: how many dots of it are an inch. */
+  readonly dots?: number;
   readonly across: Mm;
   readonly along: Mm;
   /** A fifth length: where it begins and ends, and how long it is. */
@@ -77,6 +79,15 @@ export function newShot(name: string, width: number, height: number, found: read
     found,
   };
 }
+
+/** What a scan is most often made with. @source practice */
+export const USUAL_DOTS = 300;
+/** Coarser no line is seen truly, finer no scanner is. @source practice */
+export const LEAST_DOTS = 50;
+export const MOST_DOTS = 2400;
+
+/** Whether a rectangle was marked by hand. */
+export const hasRectangle = ({ rectangle }: Shot): boolean => rectangle === 'sheet' || rectangle === 'own';
 
 /** The sides of the marked rectangle. */
 export const sidesOf = ({ rectangle, across, along }: Shot): { readonly across: Mm; readonly along: Mm } =>

@@ -198,3 +198,48 @@ describe('photographs with printed marks', () => {
     expect(takenForOne([held, held], 1)).toBeUndefined();
   });
 });
+
+describe('a scan', () => {
+  const dots = 300;
+  const scan = (joins: FloorShot['joins'] = {}): FloorShot => ({
+    width: 2550,
+    height: 3510,
+    rectangle: undefined,
+    dots,
+    joins,
+    found: [],
+  });
+  const inch = 25.4;
+
+  test('says its own size, with nothing marked on it and nothing asked of a lens', () => {
+    const flats = flatsOf([scan()]);
+    const ends = [point(300, 300), point(2100, 2700)] as const;
+    const [a, b] = mapTuple(ends, (at) => flats[0] && viewToPlane(flats[0].view, at));
+    expect(a && b && distance(a, b)).toBeCloseTo(10 * inch, 6);
+    const exact = exactnessOf(
+      flats,
+      ends.map((at) => ({ shot: 0, at })),
+      undefined,
+    );
+    expect(exact?.lensKnown).toBe(true);
+    // A thousandth of its length, or thereabouts, is what a scanner may be off.
+    expect(exact?.off).toBeGreaterThan(0.05);
+    expect(exact?.off).toBeLessThan(1);
+    expect(flats[0] && floorBox(flats[0]).right).toBeGreaterThan(8 * inch);
+  });
+
+  test('in pieces is joined by places that two of them show', () => {
+    // The second piece lies 8 in farther to the right, a little down, and turned by 2°.
+    const turn = (2 * Math.PI) / 180;
+    const onSecond = (p: Point): Point => turned(add(p, point(-2400, -60)), point(0, 0), -turn);
+    const shared = [point(2450, 300), point(2500, 1700), point(2460, 3200)];
+    const joins = (map: (p: Point) => Point) => Object.fromEntries(shared.map((p, i) => [i + 1, map(p)]));
+    const flats = flatsOf([scan(joins((p) => p)), scan(joins(onSecond))]);
+    const [first, second] = flats;
+    if (!first || !second) throw new Error('not joined');
+    expect(second.joined).toBe(first.joined);
+    const far = point(4200, 2400);
+    const [a, b] = [viewToPlane(first.view, point(300, 300)), viewToPlane(second.view, onSecond(far))];
+    expect(a && b && distance(a, b)).toBeCloseTo((Math.hypot(3900, 2100) / dots) * inch, 3);
+  });
+});

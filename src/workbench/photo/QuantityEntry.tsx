@@ -1,22 +1,23 @@
 import { useId, useState } from 'react';
-import type { Mm } from '../../length';
 import { printPhrase, said, words } from '../../words';
 import { NumberPad } from '../fields/NumberPad';
 import { useBench } from '../store/bench';
-import { length } from '../store/quantity';
+import { length, type Quantity } from '../store/quantity';
 import { sentence } from '../store/refusal';
 
-interface LengthEntryProps {
+interface QuantityEntryProps {
   readonly label: string;
   readonly help?: string;
-  readonly value: Mm;
-  readonly lowest: Mm;
-  readonly highest: Mm;
-  readonly onValue: (value: Mm) => void;
+  /** What is typed; a length, if not said. */
+  readonly quantity?: Quantity;
+  readonly value: number;
+  readonly lowest: number;
+  readonly highest: number;
+  readonly onValue: (value: number) => void;
 }
 
-/** A length that belongs to no project: typed in its unit, or in any other that is written after it. */
-export function LengthEntry({ label, help, value, lowest, highest, onValue }: LengthEntryProps) {
+/** A number that belongs to no project: a length is typed in the project’s unit, or in any other that is written after it. */
+export function QuantityEntry({ label, help, quantity = length, value, lowest, highest, onValue }: QuantityEntryProps) {
   const units = useBench((state) => state.project.units);
   const id = useId();
   const [typed, setTyped] = useState<string>();
@@ -24,18 +25,18 @@ export function LengthEntry({ label, help, value, lowest, highest, onValue }: Le
 
   const onText = (text: string) => {
     setTyped(text);
-    const reading = length.read(text, units);
+    const reading = quantity.read(text, units);
     if (!reading.ok) {
       setProblem(sentence(printPhrase(reading.phrase, units)));
       return;
     }
-    const mm = reading.value;
-    if (mm === undefined || mm < lowest || mm > highest) {
-      setProblem(words`It must be ${length.range(lowest, highest, units)}.`);
+    const read = reading.value;
+    if (read === undefined || read < lowest || read > highest) {
+      setProblem(words`It must be ${quantity.range(lowest, highest, units)}.`);
       return;
     }
     setProblem(undefined);
-    onValue(mm);
+    onValue(read);
   };
 
   return (
@@ -50,17 +51,23 @@ export function LengthEntry({ label, help, value, lowest, highest, onValue }: Le
           inputMode="decimal"
           autoComplete="off"
           spellCheck={false}
-          value={typed ?? length.print(value, units)}
+          value={typed ?? quantity.print(value, units)}
           aria-invalid={problem ? true : undefined}
           aria-describedby={`${id}-help ${id}-problem`}
           onChange={(event) => onText(event.target.value)}
           onBlur={() => !problem && setTyped(undefined)}
         />
         <span className="field-unit" aria-hidden="true">
-          {said(length.word(units))}
+          {said(quantity.word(units))}
         </span>
       </span>
-      <NumberPad text={typed ?? length.print(value, units)} units={units} isLength signed={false} onType={onText} />
+      <NumberPad
+        text={typed ?? quantity.print(value, units)}
+        units={units}
+        isLength={quantity === length}
+        signed={false}
+        onType={onText}
+      />
       {help && (
         <p className="field-help" id={`${id}-help`}>
           {help}
