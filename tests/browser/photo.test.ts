@@ -179,9 +179,12 @@ describe('blocks from a photograph', () => {
     await button(page, /^Place it with the keyboard/).focus();
     await page.keyboard.press('Enter');
     const second = button(page, 'Waist at the centre');
-    const before = await second.boundingBox();
+    await second.waitFor();
+    // What is shown goes along with the mark that keys move: it is seen beside the one that stays.
+    const apart = async () => ((await second.boundingBox())?.x ?? 0) - ((await first.boundingBox())?.x ?? 0);
+    const before = await apart();
     for (let i = 0; i < 5; i += 1) await page.keyboard.press('Shift+ArrowRight');
-    expect(((await second.boundingBox())?.x ?? 0) - (before?.x ?? 0)).toBeGreaterThan(5);
+    await expect.poll(async () => (await apart()) - before).toBeGreaterThan(5);
     await page.getByText('3 of 11').waitFor();
 
     await page.reload();

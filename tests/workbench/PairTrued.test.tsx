@@ -1,5 +1,5 @@
 import '@testing-library/jest-dom/vitest';
-import { act, cleanup, render, screen } from '@testing-library/react';
+import { act, cleanup, render, screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { outlineEdge, pathEnd, pathLength } from '../../src/plane';
@@ -104,7 +104,9 @@ it('tells what the blocks say of their wearer, and takes it where no tape was, n
   ]);
   // The ease that somebody knows of their blocks tells another body.
   await userEvent.type(screen.getByRole('textbox', { name: 'Ease at the hip' }), '10');
-  expect(useBench.getState().draft.body.hipGirth).toBeCloseTo(draft.body.hipGirth + 50.8 - 100, -0.5);
+  await waitFor(() =>
+    expect(useBench.getState().draft.body.hipGirth).toBeCloseTo(draft.body.hipGirth + 50.8 - 100, -0.5),
+  );
   await userEvent.click(screen.getByRole('button', { name: 'Don’t take body rise from the blocks' }));
   expect(useBench.getState().project.body.fromBlock).toEqual(['hipGirth']);
   act(() => useBench.getState().undo());

@@ -7,7 +7,7 @@ const NUMBERS = { source: 'numbers', front: {}, back: {} } as const;
 
 /** Whether the draft complains of this field itself; what it says of others does not matter here. */
 function complains(path: string, value: number): boolean {
-  const block = /^block\.(front|back)\./.test(path) ? NUMBERS : exampleProject.block;
+  const block = /^block\.(front|back|allowances)\./.test(path) ? NUMBERS : exampleProject.block;
   const result = draft(withValue({ ...exampleProject, block }, path, value) as Project);
   return !result.ok && result.problems.some((problem) => problem.field === path);
 }

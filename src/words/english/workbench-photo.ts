@@ -135,6 +135,7 @@ export const workbenchPhoto = {
   'as drawn': 'plain',
   'as drawn, through {0}': 'plain', // {0} number(count, 0)
   'don’t show four places in common: mark them on both.': 'plain',
+  dpi: 'plain',
   'forget all marks and begin again': 'plain',
   'in the middle; arrow keys move it': 'plain',
   'my own': 'plain',
@@ -158,10 +159,12 @@ export const workbenchPhoto = {
   '{0} Press on it.': 'plain', // {0} LANDMARK_WORDS[next].where
   '{0} across, {1} down': 'plain', // {0} number(x, 0), {1} number(y, 0)
   '{0} of {1}': 'plain', // {0} number(set + 1, 0), {1} number(places.length, 0)
+  '{0} to {1} dots an inch': 'plain', // {0} number(lowest, 0), {1} number(highest, 0)
   '{0}, its place ± {1}': 'plain', // {0} told, {1} mm(off)
   '{0}, point {1}': 'plain', // {0} EDGE_NAMES[name], {1} number(index + 1, 0)
   '{0}: {1} places are still to be marked.': 'plain', // {0} name, {1} number(its.length, 0)
   '“{0}” can’t be read as a picture here; a JPEG or PNG file can.':
     'standard: JPEG, ISO/IEC 10918, and PNG, ISO/IEC 15948', // {0} own(file.name)
   '“{0}” has {1} megapixels, too many to open here: save it smaller, half as wide is enough.': 'plain', // {0} own(file.name), {1} many
+  '“{0}” is no number of dots; write it like 300.': 'plain', // {0} own(shortened(text))
 } as const;

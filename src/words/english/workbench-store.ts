@@ -7,17 +7,14 @@ export const workbenchStore = {
   'Still to be measured.': 'plain',
   'These numbers can’t be drawn together; the last change was one too many.': 'plain',
   'Undo brings the others back.': 'plain',
-  dpi: 'plain',
   estimates: 'plain',
   in: 'standard: SI, and the inch',
   'new measurements': 'plain',
   years: 'plain',
   '{0} to {1} %': 'plain', // {0} number(lowest * 100, 0), {1} number(highest * 100, 0)
-  '{0} to {1} dots an inch': 'plain', // {0} number(lowest, 0), {1} number(highest, 0)
   '{0} to {1} years': 'plain', // {0} number(lowest, 0), {1} number(highest, 0)
   '{0} to {1}°': 'plain', // {0} number(lowest, 1), {1} number(highest, 1)
   '“{0}” can’t be opened.': 'plain', // {0} name
-  '“{0}” is no number of dots; write it like 300.': 'plain', // {0} own(shortened(text))
   '“{0}” is not a percentage; write it like 35.': 'plain', // {0} own(shortened(text))
   '“{0}” is not an age; write it like 34.': 'plain', // {0} own(shortened(text))
   '“{0}” is not an angle; write it like 1.5.': 'plain', // {0} own(shortened(text))

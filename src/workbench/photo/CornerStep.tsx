@@ -3,7 +3,7 @@ import { type FoundMark, MARK_SHEET, sheetOfMark, viewToPicture } from '../../tr
 import { mm, number, own, printPhrase, say, words } from '../../words';
 import { Switch } from '../fields/Switch';
 import { useBench } from '../store/bench';
-import { dotsAnInch } from '../store/quantity';
+import { dotsAnInch } from './dots';
 import { ExactnessNote } from './ExactnessNote';
 import { exactnessOfShot, flatsOfWork, rectangleTakenFor, wrongFound } from './flat';
 import { Joins } from './Joins';

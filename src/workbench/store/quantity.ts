@@ -69,19 +69,8 @@ export const years: Quantity = {
   step: () => 1,
 };
 
-/** How finely a scanner looks. */
-export const dotsAnInch: Quantity = {
-  read: (text) =>
-    readNumber(text.replace(/dpi\s*$/i, ''), 1, text) ??
-    notRead(say`“${own(shortened(text))}” is no number of dots; write it like 300.`),
-  print: (value) => plain(value, 0),
-  range: (lowest, highest) => say`${number(lowest, 0)} to ${number(highest, 0)} dots an inch`,
-  word: () => say`dpi`,
-  step: () => 50,
-};
-
 /** The number in a text; undefined where there is none. */
-function readNumber(text: string, size: number, typed: string): Reading | undefined {
+export function readNumber(text: string, size: number, typed: string): Reading | undefined {
   const trimmed = text.trim();
   if (typed.trim() === '') return { ok: true, value: undefined };
   if (/^[+−-]?(\d+([.,]\d*)?|[.,]\d+)$/.test(trimmed)) {
@@ -90,9 +79,9 @@ function readNumber(text: string, size: number, typed: string): Reading | undefi
   return undefined;
 }
 
-const notRead = (phrase: Phrase): Reading => ({ ok: false, phrase });
+export const notRead = (phrase: Phrase): Reading => ({ ok: false, phrase });
 
-function shortened(text: string): string {
+export function shortened(text: string): string {
   return text.length > 24 ? `${text.slice(0, 23)}…` : text;
 }
 

@@ -21,8 +21,12 @@ export function findMap(pdf: OpenPdf, lower: FoundSquare, lines: readonly Polyli
   const first = pdf.words(1);
   if (!first.some(({ text }) => text === 'larger')) {
     const title = titleOf(first);
+    // On large paper the key of the lines stands in a column of its own on the map's right.
+    const end = Math.min(
+      ...first.filter(({ text, top }) => text === 'What' && top < title).map(({ left }) => left - 2),
+    );
     return mapWithin(pdf.picture(1), first, lines, (p) => {
-      const beside = p.x > lower.left + lower.width + 2 && p.y < lower.top + lower.height + 1;
+      const beside = p.x > lower.left + lower.width + 2 && p.x < end && p.y < lower.top + lower.height + 1;
       return beside && p.y > title + 1;
     });
   }
