@@ -268,7 +268,16 @@ describe('files', () => {
     const bodies = Array.from({ length: 9 }, (_, i) => ({
       name: `b${i}.legwork.json`,
       mimeType: 'application/json',
-      buffer: Buffer.from(saveProject({ ...exampleProject, body: { ...exampleProject.body, hipGirth: 950 + 20 * i } })),
+      buffer: Buffer.from(
+        saveProject({
+          ...exampleProject,
+          body: { ...exampleProject.body, hipGirth: 950 + 20 * i },
+          // Many pieces, so that it takes long enough to be stopped.
+          waist: { ...exampleProject.waist, finish: 'separateCasing' },
+          hem: { ...exampleProject.hem, finish: 'contrastBand' },
+          pocket: { width: 160, height: 170, facing: 30, part: 'back', count: 2 },
+        }),
+      ),
     }));
     let downloads = 0;
     page.on('download', () => {
@@ -276,10 +285,10 @@ describe('files', () => {
     });
     await page.getByLabel('Project files to lay on this one').setInputFiles(bodies);
     await page.getByRole('progressbar', { name: 'How far the file has come' }).waitFor();
+    expect(await page.getByRole('button', { name: /Everything, ZIP/ }).isEnabled()).toBe(false);
     // The screen answers while the worker works.
     await goTo(page, 'Edges');
     await goTo(page, 'Paper');
-    expect(await page.getByRole('button', { name: /Everything, ZIP/ }).isEnabled()).toBe(false);
     await page.getByRole('button', { name: 'Stop' }).click();
     await page.getByRole('progressbar', { name: 'How far the file has come' }).waitFor({ state: 'detached' });
     expect(await page.getByRole('button', { name: /Everything, ZIP/ }).isEnabled()).toBe(true);
