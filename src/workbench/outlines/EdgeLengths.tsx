@@ -1,8 +1,10 @@
 import { useState } from 'react';
+import type { BlockEdge } from '../../block';
 import { formatLength, type Mm } from '../../length';
-import { mapTuple, pathLength } from '../../plane';
-import { BLOCK_EDGES, type TracedPair } from '../../trace';
-import { inside, said, words } from '../../words';
+import { pathLength } from '../../plane';
+import { type TracedPair, tracedEdge } from '../../trace';
+import { inside, words } from '../../words';
+import { LengthsTable } from '../photo/LengthsTable';
 import { QuantityEntry } from '../photo/QuantityEntry';
 import { EDGE_NAMES } from '../photo/words';
 import { useBench } from '../store/bench';
@@ -18,40 +20,23 @@ interface EdgeLengthsProps {
 /** How long each edge is; one of them that is known makes the whole drawing as large as it says. */
 export function EdgeLengths({ pair }: EdgeLengthsProps) {
   const units = useBench((state) => state.project.units);
-  const [known, setKnown] = useState<{ readonly part: Part; readonly name: (typeof BLOCK_EDGES)[number] }>();
-  const long = (part: Part, name: (typeof BLOCK_EDGES)[number]): Mm =>
-    pathLength(pair[part].edges[name].map((curve) => mapTuple(curve, ([x, y]) => ({ x, y }))));
+  const [known, setKnown] = useState<{ readonly part: Part; readonly name: BlockEdge }>();
+  const long = (part: Part, name: BlockEdge): Mm => pathLength(tracedEdge(pair[part], name));
   return (
     <>
-      <table className="photo-lengths">
-        <caption className="field-label">{words`Lengths: press one that you know, if they are wrong`}</caption>
-        <thead>
-          <tr>
-            <td />
-            <th scope="col">{words`Front`}</th>
-            <th scope="col">{words`Back`}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {BLOCK_EDGES.map((name) => (
-            <tr key={name}>
-              <th scope="row">{said(EDGE_NAMES[name])}</th>
-              {(['front', 'back'] as const).map((part) => (
-                <td key={part}>
-                  <button
-                    type="button"
-                    className="plain-link"
-                    aria-pressed={known?.part === part && known.name === name}
-                    onClick={() => setKnown({ part, name })}
-                  >
-                    {formatLength(long(part, name), units)}
-                  </button>
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <LengthsTable
+        caption={words`Lengths: press one that you know, if they are wrong`}
+        lengthOf={(part, name) => (
+          <button
+            type="button"
+            className="plain-link"
+            aria-pressed={known?.part === part && known.name === name}
+            onClick={() => setKnown({ part, name })}
+          >
+            {formatLength(long(part, name), units)}
+          </button>
+        )}
+      />
       {known && (
         <QuantityEntry
           key={`${known.part} ${known.name}`}

@@ -1,5 +1,5 @@
-import { type Curve, curveMap, flattenCurves, mapTuple, pointsBounds } from '../../plane';
-import { BLOCK_EDGES, type TracedBlock, type TracedPair } from '../../trace';
+import { type Curve, curveMap, flattenCurves, pointsBounds } from '../../plane';
+import { BLOCK_EDGES, type TracedPair, tracedEdge } from '../../trace';
 import { words } from '../../words';
 import { pathText } from '../table/path-text';
 import type { ExactPair, ExactSpots } from './exact-spots';
@@ -17,7 +17,7 @@ export function TracedPreview({ blocks, exact }: { readonly blocks: TracedPair; 
   let bottom = 0;
   for (const part of ['back', 'front'] as const) {
     const block = blocks[part];
-    const curves = BLOCK_EDGES.flatMap((name) => block.edges[name].map(curveOf));
+    const curves = BLOCK_EDGES.flatMap((name) => tracedEdge(block, name));
     const box = pointsBounds(flattenCurves(curves, 1));
     const [dx, dy] = [left + GAP - box.left, GAP - box.top];
     const [[x0, y0], [x1, y1]] = block.grainline;
@@ -48,5 +48,3 @@ export function TracedPreview({ blocks, exact }: { readonly blocks: TracedPair; 
     </svg>
   );
 }
-
-const curveOf = (points: TracedBlock['edges']['waist'][number]): Curve => mapTuple(points, ([x, y]) => ({ x, y }));

@@ -1,24 +1,14 @@
 import { useMemo } from 'react';
+import type { BlockEdge } from '../../block';
 import type { Units } from '../../length';
 import { pathLength } from '../../plane';
 import { BLOCK_EDGES, blocksFromTrace, LANDMARKS, type TracedPair, tracedEdge } from '../../trace';
-import {
-  inside,
-  mm,
-  number,
-  own,
-  type Problem,
-  printPhrase,
-  Refusal,
-  type Result,
-  said,
-  say,
-  words,
-} from '../../words';
+import { inside, mm, number, own, type Problem, printPhrase, Refusal, type Result, say, words } from '../../words';
 import { useBench } from '../store/bench';
 import { sentence } from '../store/refusal';
 import { type ExactPair, exactSpots } from './exact-spots';
 import { tracedBlocks } from './flat';
+import { LengthsTable } from './LengthsTable';
 import { usePhotoOpen } from './opened';
 import { usePhoto } from './photo-store';
 import { ENLARGED, TracedPreview } from './TracedPreview';
@@ -91,32 +81,14 @@ function missing(problems: readonly Problem[], units: Units): readonly string[] 
 /** How long each edge is, and how far off it may lie: one of them measured on the paper tells whether all is well. */
 function Lengths({ blocks, exact }: { readonly blocks: TracedPair; readonly exact: ExactPair }) {
   const units = useBench((state) => state.project.units);
-  const long = (part: Part, name: (typeof BLOCK_EDGES)[number]) => {
+  const long = (part: Part, name: BlockEdge) => {
     const off = exact[part]?.edges[name];
     const told = mm(pathLength(tracedEdge(blocks[part], name)));
     return printPhrase(off === undefined ? say`${told}` : say`${told}, its place ± ${mm(off)}`, units);
   };
   return (
     <>
-      <table className="photo-lengths">
-        <caption className="field-label">{words`Lengths: measure one on the paper`}</caption>
-        <thead>
-          <tr>
-            <td />
-            <th scope="col">{words`Front`}</th>
-            <th scope="col">{words`Back`}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {BLOCK_EDGES.map((name) => (
-            <tr key={name}>
-              <th scope="row">{said(EDGE_NAMES[name])}</th>
-              <td>{long('front', name)}</td>
-              <td>{long('back', name)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <LengthsTable caption={words`Lengths: measure one on the paper`} lengthOf={long} />
       <p className="field-help">
         {words`After ± stands how far off an edge may lie where it is least sure. A circle in the picture is ${number(ENLARGED, 0)} times as large as its place may be off.`}
       </p>
